@@ -1,0 +1,21 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'yaml';
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import { link, type Retired } from '#engine/link.ts';
+import { prove } from '#engine/prove/index.ts';
+import { readContent } from './read.ts';
+
+/** Ids that moved or merged, from content/retired.yaml. */
+export const readRetired = (root: string): Retired => {
+  const file = join(root, 'content', 'retired.yaml');
+  return existsSync(file) ? ((parse(readFileSync(file, 'utf8')) as Retired | null) ?? {}) : {};
+};
+
+/** The whole knowledge read, linked and proved, or every issue found. */
+export const provenKnowledge = (root: string): { known?: Knowledge; issues: readonly Issue[] } => {
+  const linked = link(readContent(root), readRetired(root));
+  if (!linked.ok) return { issues: linked.issues };
+  return { known: linked.value, issues: prove(linked.value) };
+};

@@ -1,0 +1,81 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
+import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
+import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
+
+const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
+
+/**
+ * Every content file below `root`/content as a raw entry, sorted by path. The only place that opens content.
+ * A file that can not be parsed comes back with `broken`; nothing throws for an author's fault.
+ */
+export const readContent = (root: string): RawEntry[] =>
+  ENTRY_KINDS.flatMap((kind) => {
+    const folder = join(root, 'content', FOLDERS[kind]);
+    return names(folder).map((name) => readEntry(root, kind, join(folder, name)));
+  });
+
+const names = (folder: string): string[] => {
+  try {
+    return readdirSync(folder)
+      .filter((name) => name.endsWith('.mdx'))
+      .sort();
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
+    throw error;
+  }
+};
+
+/** One file as a raw entry. */
+export const readEntry = (root: string, kind: EntryKind, path: string): RawEntry => {
+  const file = relative(root, path).replaceAll('\\', '/');
+  const id = file.slice(file.lastIndexOf('/') + 1, -'.mdx'.length);
+  return { kind, id, file, ...parseFrontMatter(readFileSync(path, 'utf8')) };
+};
+
+/** The YAML between the first two lines of `---`, with the line of every path in it. */
+export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
+  const found = FENCE.exec(text);
+  if (found?.index !== 0) return { data: undefined, lineOf: () => 1 };
+  const lines = new LineCounter();
+  const document = parseDocument(found[1] ?? '', { lineCounter: lines, prettyErrors: false });
+  const lineAt = (offset: number | undefined) => lines.linePos(offset ?? 0).line + 1;
+  const [fault] = document.errors;
+  if (fault)
+    return {
+      data: undefined,
+      lineOf: () => 1,
+      broken: { line: lineAt(fault.pos[0]), message: fault.message },
+    };
+  return { data: document.toJS(), lineOf: lineFinder(document.contents, lineAt) };
+};
+
+const pairOf = (node: unknown, key: PropertyKey) =>
+  isMap(node)
+    ? (node as YAMLMap).items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === key)
+    : undefined;
+
+const lineFinder =
+  (top: Node | null, lineAt: (offset: number | undefined) => number): LineOf =>
+  (path, atKey = false) => {
+    let node: unknown = top;
+    let line = lineAt(top?.range?.[0]);
+    for (const [depth, key] of path.entries()) {
+      const last = depth === path.length - 1;
+      if (isSeq(node)) {
+        node = node.items[Number(key)];
+      } else {
+        const pair = pairOf(node, key);
+        if (!pair) break;
+        line = lineAt((pair.key as Node).range?.[0]);
+        if (last && atKey) return line;
+        node = pair.value;
+      }
+      const start = (node as Node | null | undefined)?.range?.[0];
+      // A block value starts on a later line than its key; an author looks for the key.
+      if (start !== undefined && (isScalar(node) || isSeq(node) || isMap(node)) && !Number.isNaN(start))
+        line = isScalar(node) || typeof key === 'number' ? lineAt(start) : line;
+    }
+    return line;
+  };

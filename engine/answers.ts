@@ -1,0 +1,37 @@
+import type { Answer, Case } from './case.ts';
+import { holds } from './condition.ts';
+import type { Knowledge } from './knowledge.ts';
+import { reached, type Stage } from './model/stage.ts';
+
+/** The drying stage of the film, where it is known. */
+export const stageOf = (on: Case): Stage | undefined => on.stage?.value as Stage | undefined;
+
+/**
+ * The answer to a question as far as the case knows it: given by her, or following from other facts.
+ * Answers that follow from each other in a circle count as unknown.
+ */
+export const answerOf = (
+  known: Knowledge,
+  on: Case,
+  question: string,
+  asking: readonly string[] = [],
+): Answer | undefined => {
+  const given = on[question]?.value;
+  if (given === 'yes' || given === 'no' || given === 'unsure') return given;
+  if (asking.includes(question) || !known.has('question', question)) return undefined;
+  const lookup = (fact: string) =>
+    known.has('question', fact) ? answerOf(known, on, fact, [...asking, question]) : on[fact]?.value;
+  return known.get('question', question).known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer;
+};
+
+/** Whether checking harms nothing at the stage that the film is known to be in; unknown stages forbid nothing. */
+export const canCheck = (known: Knowledge, on: Case, question: string): boolean => {
+  const stage = stageOf(on);
+  return !stage || reached(stage, known.get('question', question)['safe-from']);
+};
+
+/** A lookup for conditions: facts and answers alike. */
+export const lookupIn =
+  (known: Knowledge, on: Case) =>
+  (fact: string): string | number | undefined =>
+    known.has('question', fact) ? answerOf(known, on, fact) : on[fact]?.value;

@@ -1,0 +1,78 @@
+/** The maps that make up a patch of finished surface, one value a pixel, row by row. */
+export type Board = {
+  columns: number;
+  rows: number;
+  /** mm a pixel */
+  pitch: number;
+  widthMm: number;
+  heightMm: number;
+  /** Relief of the surface, µm, up is positive. */
+  height: Float32Array;
+  /** Clear film, µm; 0 is bare. */
+  film: Float32Array;
+  /** Scattering of the film, S·X of Kubelka and Munk, 0 is clear. */
+  haze: Float32Array;
+  /** Width of the slopes of the micro-surface (GGX α). */
+  roughness: Float32Array;
+  /** Reflectance of what lies under the film, linear light, 0–1. */
+  red: Float32Array;
+  green: Float32Array;
+  blue: Float32Array;
+  /** Cast of the veil: how much more or less the film scatters in red, green and blue. */
+  veil: [number, number, number];
+  /** Warm color of the film, 0 clear, 1 as deep as old oil varnish. */
+  amber: number;
+  /** Roughness where no film lies. */
+  bareRoughness: number;
+};
+
+/** An empty board; its height follows from the shape of the picture. */
+export const blankBoard = (widthMm: number, columns: number, rows: number): Board => {
+  const map = () => new Float32Array(columns * rows);
+  const pitch = widthMm / columns;
+  return {
+    columns,
+    rows,
+    pitch,
+    widthMm,
+    heightMm: rows * pitch,
+    height: map(),
+    film: map(),
+    haze: map(),
+    roughness: map(),
+    red: map(),
+    green: map(),
+    blue: map(),
+    veil: [1, 1, 1],
+    amber: 0,
+    bareRoughness: 0.28,
+  };
+};
+
+/** Calls `visit` for every pixel with its place in mm. */
+export const everywhere = (board: Board, visit: (i: number, x: number, y: number) => void): void => {
+  const { columns, rows, pitch } = board;
+  for (let row = 0, i = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++, i++) visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);
+  }
+};
+
+/** Draws a color over the base, `cover` 0–1. */
+export const tint = (b: Board, i: number, [red, green, blue]: readonly [number, number, number], cover: number) => {
+  const keep = 1 - cover;
+  b.red[i] = b.red[i]! * keep + red * cover;
+  b.green[i] = b.green[i]! * keep + green * cover;
+  b.blue[i] = b.blue[i]! * keep + blue * cover;
+};
+
+/** Lets the base shine through a stain: each channel loses its share (Beer–Lambert), `depth` 0 is clear. */
+export const stain = (b: Board, i: number, density: readonly [number, number, number], depth: number) => {
+  b.red[i] = b.red[i]! * Math.exp(-density[0] * depth);
+  b.green[i] = b.green[i]! * Math.exp(-density[1] * depth);
+  b.blue[i] = b.blue[i]! * Math.exp(-density[2] * depth);
+};
+
+/** Moves the roughness of a pixel towards another, `share` 0–1. */
+export const roughen = (b: Board, i: number, roughness: number, share: number) => {
+  b.roughness[i] = b.roughness[i]! + (roughness - b.roughness[i]!) * share;
+};

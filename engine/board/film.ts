@@ -1,0 +1,33 @@
+import type { Sheen } from '../model/board.ts';
+import { type Board, everywhere } from './field.ts';
+import { rough } from './noise.ts';
+
+/** Width of the micro-surface's slopes: each gives a 60° gloss inside the class of that name. */
+export const SHEEN_ROUGHNESS: Readonly<Record<Sheen, number>> = {
+  matte: 0.17,
+  eggshell: 0.088,
+  satin: 0.054,
+  'semi-gloss': 0.027,
+  gloss: 0.012,
+  'high-gloss': 0.005,
+};
+
+/** A leveled film is never flat: swells of about a µm over a centimeter bend a reflection. */
+const SWELL_UM = 1.6;
+const SWELL_MM = 11;
+const RIPPLE_UM = 0.16;
+const RIPPLE_MM = 2.2;
+
+/** Lays an even coat. */
+export const layFilm = (b: Board, filmUm: number, sheen: Sheen, wet: boolean, seed: number): void => {
+  const roughness = wet ? 0.01 : SHEEN_ROUGHNESS[sheen];
+  const bare = filmUm === 0;
+  everywhere(b, (i, x, y) => {
+    b.height[i] =
+      b.height[i]! +
+      SWELL_UM * rough(x / SWELL_MM, y / SWELL_MM, seed, 2) +
+      RIPPLE_UM * rough(x / RIPPLE_MM, y / RIPPLE_MM, seed + 7, 2);
+    b.film[i] = filmUm * (1 + 0.06 * rough(x / 25, y / 25, seed + 3, 1));
+    b.roughness[i] = bare ? b.bareRoughness : roughness;
+  });
+};

@@ -1,0 +1,61 @@
+export type LightAngles = { azimuthDegrees: number; elevationDegrees: number };
+export type LightChoice = LightAngles | 'facing' | 'raking';
+
+/** Low light from the upper left, and light over the shoulder; relief reads as raised when lit from the upper left. */
+export const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
+  facing: { azimuthDegrees: 118, elevationDegrees: 66 },
+  raking: { azimuthDegrees: 158, elevationDegrees: 14 },
+};
+
+/** A window beside the board, as the eye above the board meets it. Lengths in board widths, tilts as slopes. */
+export type Light = {
+  /** Unit vector in the board's plane towards the window; y runs down the picture. */
+  towardX: number;
+  towardY: number;
+  sine: number;
+  cosine: number;
+  tangent: number;
+  /** Slope that mirrors the window's middle into the eye at the near border, and its growth across the board. */
+  nearTilt: number;
+  tiltGrowth: number;
+  halfAlong: number;
+  halfAcross: number;
+  /** Brightness of the window, and of the room, as mirrored. */
+  window: number;
+  room: number;
+  /** Light on the body of the film: share from all sides, level, and fall across the board. */
+  ambient: number;
+  level: number;
+  fall: number;
+  /** Cosine of the angle at which the eye meets the mirrored window. */
+  incidence: number;
+};
+
+const LOW = 14;
+const HIGH = 66;
+
+/** @param choice elevation is held between 6° and 85° */
+export const lightFrom = (choice: LightChoice): Light => {
+  const { azimuthDegrees, elevationDegrees } = typeof choice === 'string' ? NAMED[choice] : choice;
+  const azimuth = (azimuthDegrees * Math.PI) / 180;
+  const elevation = (Math.min(85, Math.max(6, elevationDegrees)) * Math.PI) / 180;
+  const high = Math.min(1, Math.max(0, (elevationDegrees - LOW) / (HIGH - LOW)));
+  const mixed = (low: number, top: number) => low + (top - low) * high;
+  return {
+    towardX: Math.cos(azimuth),
+    towardY: -Math.sin(azimuth),
+    sine: Math.sin(elevation),
+    cosine: Math.cos(elevation),
+    tangent: Math.tan(elevation),
+    nearTilt: mixed(-0.015, 0.045),
+    tiltGrowth: mixed(0.27, 0.24),
+    halfAlong: mixed(0.055, 0.05),
+    halfAcross: mixed(0.3, 0.13),
+    window: mixed(3.6, 5.5),
+    room: mixed(0.12, 0.16),
+    ambient: mixed(0.22, 0.45),
+    level: mixed(0.62, 0.98),
+    fall: mixed(0.5, 0.12),
+    incidence: mixed(0.47, 0.9),
+  };
+};

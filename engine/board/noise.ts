@@ -1,0 +1,68 @@
+/** Same numbers for the same start on every machine: 32-bit integer mixing, no Math.random. */
+export type Random = () => number;
+
+const mix = (value: number): number => {
+  let v = value | 0;
+  v = Math.imul(v ^ (v >>> 16), 0x7feb352d);
+  v = Math.imul(v ^ (v >>> 15), 0x846ca68b);
+  return (v ^ (v >>> 16)) >>> 0;
+};
+
+/** A start of its own for the n-th feature of a board. */
+export const start = (seed: number, n: number): number => mix(mix(seed + 0x9e3779b9) ^ Math.imul(n + 1, 0x85ebca6b));
+
+/** Uniform numbers, 0 up to but not 1. */
+export const random = (from: number): Random => {
+  let state = from | 0;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    return mix(state) / 4294967296;
+  };
+};
+
+/** Between two numbers; `bias` above 1 favors the lower end, as small bubbles are more frequent than large. */
+export const between = (next: Random, low: number, high: number, bias = 1): number =>
+  low + (high - low) * next() ** bias;
+
+const DIAGONAL = Math.SQRT1_2;
+
+const corner = (x: number, y: number, dx: number, dy: number, seed: number): number => {
+  const h = mix(Math.imul(x, 0x27d4eb2f) ^ Math.imul(y, 0x165667b1) ^ seed) & 7;
+  if (h < 4) return (h & 1 ? dx : -dx) * DIAGONAL + (h & 2 ? dy : -dy) * DIAGONAL;
+  return h < 6 ? (h & 1 ? dx : -dx) : h & 1 ? dy : -dy;
+};
+
+/** Gradient noise at a point, about −1 to 1, one swell per unit (Perlin's construction, quintic fade). */
+export const noise = (x: number, y: number, seed: number): number => {
+  const x0 = Math.floor(x);
+  const y0 = Math.floor(y);
+  const dx = x - x0;
+  const dy = y - y0;
+  const u = dx * dx * dx * (dx * (dx * 6 - 15) + 10);
+  const v = dy * dy * dy * (dy * (dy * 6 - 15) + 10);
+  const a = corner(x0, y0, dx, dy, seed);
+  const b = corner(x0 + 1, y0, dx - 1, dy, seed);
+  const c = corner(x0, y0 + 1, dx, dy - 1, seed);
+  const d = corner(x0 + 1, y0 + 1, dx - 1, dy - 1, seed);
+  const top = a + u * (b - a);
+  return 1.5 * (top + v * (c + u * (d - c) - top));
+};
+
+/** Sum of noise at halving sizes, about −1 to 1. */
+export const rough = (x: number, y: number, seed: number, octaves: number): number => {
+  let sum = 0;
+  let scale = 1;
+  let weight = 0.5;
+  for (let o = 0; o < octaves; o++) {
+    sum += weight * noise(x * scale, y * scale, seed + o * 101);
+    scale *= 2;
+    weight *= 0.5;
+  }
+  return sum * 1.25;
+};
+
+/** 0 below `low`, 1 above `high`, smooth between. */
+export const ease = (low: number, high: number, value: number): number => {
+  const t = Math.min(1, Math.max(0, (value - low) / (high - low)));
+  return t * t * (3 - 2 * t);
+};

@@ -1,0 +1,51 @@
+import type { BoardRecipe } from '../model/board.ts';
+import { layPaint, layWood } from './base.ts';
+import { apply } from './features.ts';
+import { type Board, blankBoard } from './field.ts';
+import { layFilm } from './film.ts';
+import { type LightChoice, lightFrom } from './light.ts';
+import { start } from './noise.ts';
+import { drawScaleBar } from './scale-bar.ts';
+import { shade } from './shade.ts';
+
+/** RGBA, four bytes a pixel, row by row. */
+export type Pixels = { width: number; height: number; data: Uint8ClampedArray };
+
+export type View = {
+  light: LightChoice;
+  /** Picture size in pixels; 480 × 360 shows a 60 mm board at 8 pixels a mm. */
+  width: number;
+  height: number;
+  /** Draws a bar of known length in the corner. */
+  scaleBar?: boolean;
+};
+
+/** The maps of a board, to be shaded in one light or many. */
+export const makeBoard = (recipe: BoardRecipe, columns: number, rows: number): Board => {
+  const board = blankBoard(recipe['width-mm'], columns, rows);
+  const { paint, wood } = recipe.base;
+  if (paint) layPaint(board, paint, start(recipe.seed, 1));
+  if (wood) {
+    layWood(board, wood, start(recipe.seed, 1));
+    board.bareRoughness = 0.34;
+  }
+  layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(recipe.seed, 2));
+  recipe.features.forEach((feature, n) => apply(board, feature, start(recipe.seed, n + 10)));
+  return board;
+};
+
+/** Shades a board once. */
+export const lightBoard = (board: Board, light: LightChoice, scaleBar = false): Pixels => {
+  const picture = {
+    width: board.columns,
+    height: board.rows,
+    data: new Uint8ClampedArray(board.columns * board.rows * 4),
+  };
+  shade(board, lightFrom(light), picture.data);
+  if (scaleBar) drawScaleBar(picture, board.widthMm);
+  return picture;
+};
+
+/** A picture of a finished surface: the same recipe and view give the same bytes. */
+export const renderBoard = (recipe: BoardRecipe, view: View): Pixels =>
+  lightBoard(makeBoard(recipe, view.width, view.height), view.light, view.scaleBar ?? false);

@@ -1,0 +1,104 @@
+import type { Board } from './field.ts';
+import type { Light } from './light.ts';
+import { FILM_INDEX, fresnel } from './optics.ts';
+import { castShadows } from './shadow.ts';
+import { toByte } from './tone.ts';
+
+/** Warm color of an aged film: density a µm in red, green and blue at amber 1 (chosen by eye for oil varnish). */
+const AMBER = [0.0004, 0.0025, 0.0095] as const;
+/** The lens is never perfectly sharp. */
+const LENS = 0.007;
+/** Below this much film (µm) the base is not wetted and looks dry and pale. */
+const WETTED_UM = 4;
+/** How strongly the film's own relief shades what lies under it. */
+const RELIEF_ON_BODY = 0.85;
+
+/** Fills `out` (RGBA) with the board as seen in this light. */
+export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
+  const { columns, rows, height, film, haze, roughness, red, green, blue, veil, amber } = b;
+  const shadow = castShadows(b, light);
+  const perMm = 1 / (2000 * b.pitch);
+  const perStep = 1 / (1000 * b.pitch);
+  const { towardX: tx, towardY: ty, sine, cosine, halfAlong, halfAcross, ambient, level, fall } = light;
+  const direct = 1 - ambient;
+  const f = fresnel(light.incidence, FILM_INDEX);
+  const through = 1 - f;
+  const mirrored = f * light.window;
+  const room = f * light.room;
+  const [densityR, densityG, densityB] = [AMBER[0] * amber * 2, AMBER[1] * amber * 2, AMBER[2] * amber * 2];
+  const acrossMid = (columns * -ty + rows * tx) / 2;
+  const reach = Math.abs(tx) * columns + Math.abs(ty) * rows;
+  const nearest = (tx > 0 ? columns * tx : 0) + (ty > 0 ? rows * ty : 0);
+  const ratio = cosine / sine;
+  for (let row = 0, i = 0; row < rows; row++) {
+    const up = row > 0 ? columns : 0;
+    const down = row < rows - 1 ? columns : 0;
+    for (let column = 0; column < columns; column++, i++) {
+      const left = column > 0 ? 1 : 0;
+      const right = column < columns - 1 ? 1 : 0;
+      const h = height[i]!;
+      const hl = height[i - left]!;
+      const hr = height[i + right]!;
+      const hu = height[i - up]!;
+      const hd = height[i + down]!;
+      const sx = (hr - hl) * perMm;
+      const sy = (hd - hu) * perMm;
+      const bendX = (hr - 2 * h + hl) * perStep;
+      const bendY = (hd - 2 * h + hu) * perStep;
+      const far = (nearest - column * tx - row * ty) / reach;
+      const tilt = -(sx * tx + sy * ty);
+      const twist = -(sy * tx - sx * ty);
+      const dark = shadow[i]!;
+
+      const slope2 = sx * sx + sy * sy;
+      let lit = ((1 + tilt * RELIEF_ON_BODY * ratio) / Math.sqrt(1 + slope2)) * (1 - dark);
+      lit = lit < 0 ? 0 : lit > 1.6 ? 1.6 + (lit - 1.6) * 0.25 : lit;
+      const light0 = level * (1 + fall * (0.5 - far)) * (ambient * (1 - 0.45 * dark) + direct * lit);
+
+      const r0 = roughness[i]!;
+      const spread = r0 * r0 + LENS * LENS + 0.2 * (bendX * bendX + bendY * bendY);
+      const middle = light.nearTilt + light.tiltGrowth * far - tilt;
+      const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist;
+      const a1 = middle + halfAlong;
+      const a0 = middle - halfAlong;
+      const c1 = sideways + halfAcross;
+      const c0 = sideways - halfAcross;
+      const gleam =
+        0.25 *
+        (a1 / Math.sqrt(spread + a1 * a1) - a0 / Math.sqrt(spread + a0 * a0)) *
+        (c1 / Math.sqrt(spread + c1 * c1) - c0 / Math.sqrt(spread + c0 * c0));
+      const glare = mirrored * gleam * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
+
+      const um = film[i]!;
+      const s = haze[i]!;
+      let r = red[i]!;
+      let g = green[i]!;
+      let u = blue[i]!;
+      if (um < WETTED_UM) {
+        const dry = 1 - um / WETTED_UM;
+        r += dry * (0.05 + 0.22 * r) * (1 - r);
+        g += dry * (0.05 + 0.22 * g) * (1 - g);
+        u += dry * (0.05 + 0.22 * u) * (1 - u);
+      }
+      if (amber > 0) {
+        r *= Math.exp(-densityR * um);
+        g *= Math.exp(-densityG * um);
+        u *= Math.exp(-densityB * um);
+      }
+      if (s > 0) {
+        let back = (1 - r) * s * veil[0];
+        r = (back + r) / (back + 1);
+        back = (1 - g) * s * veil[1];
+        g = (back + g) / (back + 1);
+        back = (1 - u) * s * veil[2];
+        u = (back + u) / (back + 1);
+      }
+      const body = through * light0;
+      const o = i * 4;
+      out[o] = toByte(r * body + glare);
+      out[o + 1] = toByte(g * body + glare);
+      out[o + 2] = toByte(u * body + glare * 1.02);
+      out[o + 3] = 255;
+    }
+  }
+};

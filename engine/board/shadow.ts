@@ -1,0 +1,41 @@
+import type { Board } from './field.ts';
+import type { Light } from './light.ts';
+
+/**
+ * How deep each pixel lies in the shadow of the relief, 0 lit to 1 dark. One sweep from the light's side:
+ * the edge of the shadow falls by the light's tangent from pixel to pixel.
+ */
+export const castShadows = (b: Board, light: Light): Float32Array => {
+  const { columns, rows, pitch, height } = b;
+  const along = Math.abs(light.towardX) >= Math.abs(light.towardY);
+  const major = along ? light.towardX : light.towardY;
+  const minor = (along ? light.towardY : light.towardX) / Math.abs(major);
+  const step = major > 0 ? 1 : -1;
+  const drop = pitch * 1000 * light.tangent * Math.sqrt(1 + minor * minor);
+  const soft = drop * 1.6;
+  const majors = along ? columns : rows;
+  const minors = along ? rows : columns;
+  const majorStride = along ? 1 : columns;
+  const minorStride = along ? columns : 1;
+  const shift = Math.floor(minor);
+  const part = minor - shift;
+  const shadow = new Float32Array(columns * rows);
+  let edge = new Float32Array(minors).fill(-1e9);
+  let next = new Float32Array(minors);
+  for (let n = 0; n < majors; n++) {
+    const m = step > 0 ? majors - 1 - n : n;
+    for (let k = 0; k < minors; k++) {
+      const from = Math.min(minors - 1, Math.max(0, k + shift));
+      const beside = Math.min(minors - 1, Math.max(0, k + shift + 1));
+      const line = edge[from]! * (1 - part) + edge[beside]! * part - drop;
+      const i = m * majorStride + k * minorStride;
+      const h = height[i]!;
+      if (line > h) {
+        shadow[i] = Math.min(1, (line - h) / soft);
+        next[k] = line;
+      } else next[k] = h;
+    }
+    [edge, next] = [next, edge];
+  }
+  return shadow;
+};

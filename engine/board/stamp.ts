@@ -1,0 +1,119 @@
+import type { Board } from './field.ts';
+import { between, type Random } from './noise.ts';
+
+export type Point = readonly [number, number];
+
+/**
+ * Calls `visit` for the pixels within a radius (mm) with the offset from the center in mm,
+ * and at least once, so that a body finer than a pixel is not lost.
+ */
+export const disc = (
+  b: Board,
+  [x, y]: Point,
+  radius: number,
+  visit: (i: number, distance: number, dx: number, dy: number) => void,
+): void => {
+  const reach = Math.max(radius, b.pitch * 0.72);
+  const left = Math.max(0, Math.floor((x - reach) / b.pitch));
+  const right = Math.min(b.columns - 1, Math.floor((x + reach) / b.pitch));
+  const top = Math.max(0, Math.floor((y - reach) / b.pitch));
+  const bottom = Math.min(b.rows - 1, Math.floor((y + reach) / b.pitch));
+  for (let row = top; row <= bottom; row++) {
+    const dy = (row + 0.5) * b.pitch - y;
+    for (let column = left; column <= right; column++) {
+      const dx = (column + 0.5) * b.pitch - x;
+      const distance = Math.sqrt(dx * dx + dy * dy);
+      if (distance <= reach) visit(row * b.columns + column, distance, dx, dy);
+    }
+  }
+};
+
+/** Share of a pixel that a body covers whose edge is `inside` mm beyond the pixel's center. */
+export const cover = (b: Board, inside: number, thickness: number): number =>
+  Math.min(1, thickness / b.pitch) * Math.min(1, Math.max(0, inside / b.pitch + 0.5));
+
+/** Calls `visit` once for each pixel within `reach` mm of a line through the points. */
+export const stroke = (
+  b: Board,
+  points: readonly Point[],
+  reach: number,
+  visit: (i: number, distance: number, along: number) => void,
+): void => {
+  const near = new Map<number, [number, number]>();
+  const wide = Math.max(reach, b.pitch * 0.72);
+  let run = 0;
+  for (let p = 1; p < points.length; p++) {
+    const [x0, y0] = points[p - 1]!;
+    const [x1, y1] = points[p]!;
+    const length = Math.hypot(x1 - x0, y1 - y0);
+    if (length === 0) continue;
+    const ux = (x1 - x0) / length;
+    const uy = (y1 - y0) / length;
+    const steps = Math.ceil(length / b.pitch);
+    const span = Math.ceil(wide / b.pitch) + 1;
+    const steep = Math.abs(uy) > Math.abs(ux);
+    for (let s = 0; s <= steps; s++) {
+      const column = Math.floor((x0 + (ux * length * s) / steps) / b.pitch);
+      const row = Math.floor((y0 + (uy * length * s) / steps) / b.pitch);
+      const widest = Math.ceil(span * 1.42);
+      for (let k = -widest; k <= widest; k++) {
+        const c = steep ? column + k : column;
+        const r = steep ? row : row + k;
+        if (c < 0 || r < 0 || c >= b.columns || r >= b.rows) continue;
+        const px = (c + 0.5) * b.pitch - x0;
+        const py = (r + 0.5) * b.pitch - y0;
+        const t = Math.min(length, Math.max(0, px * ux + py * uy));
+        const distance = Math.hypot(px - t * ux, py - t * uy);
+        if (distance > wide) continue;
+        const i = r * b.columns + c;
+        const before = near.get(i);
+        if (before === undefined || distance < before[0]) near.set(i, [distance, run + t]);
+      }
+    }
+    run += length;
+  }
+  for (const [i, [distance, along]] of near) visit(i, distance, along);
+};
+
+/** Places strewn over the board without clumping: one in each cell of a jittered grid. */
+export const strewn = (b: Board, next: Random, perCm2: number): Point[] => {
+  const cell = 10 / Math.sqrt(Math.max(1e-6, perCm2));
+  const points: Point[] = [];
+  const across = b.widthMm / cell;
+  const down = b.heightMm / cell;
+  const total = Math.max(1, Math.round(across * down));
+  for (let n = 0; n < total; n++) points.push([next() * b.widthMm, next() * b.heightMm]);
+  return points;
+};
+
+/** The given place, or one in the middle half of the board. */
+export const placed = (b: Board, next: Random, at: Point | undefined): Point => {
+  const x = between(next, 0.36, 0.64) * b.widthMm;
+  const y = between(next, 0.4, 0.6) * b.heightMm;
+  return at ?? [x, y];
+};
+
+/** A line that wanders: `curl` 0 straight, 1 strongly bent. Steps of `step` mm. */
+export const wander = (
+  next: Random,
+  from: Point,
+  heading: number,
+  length: number,
+  curl: number,
+  step: number,
+): Point[] => {
+  const points: Point[] = [from];
+  let [x, y] = from;
+  let direction = heading;
+  let bend = (next() - 0.5) * curl * 0.3;
+  for (let run = 0; run < length; run += step) {
+    bend = bend * 0.93 + (next() - 0.5) * curl * 0.16 * Math.sqrt(step);
+    direction += bend * step;
+    x += Math.cos(direction) * step;
+    y += Math.sin(direction) * step;
+    points.push([x, y]);
+  }
+  return points;
+};
+
+export const radians = (degrees: number): number => (degrees * Math.PI) / 180;

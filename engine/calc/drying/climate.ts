@@ -1,0 +1,34 @@
+import type { Air } from '../air.ts';
+import { dewPointCelsius } from '../dew-point.ts';
+import { outside, type Refused, refuse } from '../quantity.ts';
+
+/** Air around a film, and its surface where that is not as warm as the air. */
+export type Climate = Air & { surfaceCelsius?: number | undefined };
+
+/** Where the times of products and of most laboratory sheets hold (ASTM D3924, ISO 3270: 23 °C, 50 %). */
+export const REFERENCE_CLIMATE: Climate = { celsius: 23, relativeHumidity: 0.5 };
+
+export const surfaceOf = ({ celsius, surfaceCelsius }: Climate): number => surfaceCelsius ?? celsius;
+
+/** Refuses a climate that can only be a slip of the pen: outside -30 to 50 °C or 0 to 100 % relative humidity. */
+export const outsideClimate = (climate: Climate): Refused | undefined =>
+  outside(
+    ['air temperature', climate.celsius, -30, 50, '°C'],
+    ['relative humidity', climate.relativeHumidity, 0, 1, '0–1'],
+    ['surface temperature', surfaceOf(climate), -30, 50, '°C'],
+  );
+
+/** Refuses a surface at or below the dew point, where water condenses on the film instead of leaving it. */
+export const belowDewPoint = (climate: Climate): Refused | undefined => {
+  const surface = surfaceOf(climate);
+  const dew = dewPointCelsius(climate);
+  if (surface > dew) return undefined;
+  return refuse({
+    code: 'surface-below-dew-point',
+    quantity: 'surface temperature',
+    unit: '°C',
+    value: surface,
+    min: dew,
+    max: Number.POSITIVE_INFINITY,
+  });
+};

@@ -1,0 +1,73 @@
+import { answer, outside, type Refused, type Result } from '../quantity.ts';
+import { type Climate, outsideClimate, surfaceOf } from './climate.ts';
+import type { DryingProduct } from './figures.ts';
+import { outsideLimits } from './limits.ts';
+import type { Milestone } from './milestone.ts';
+import { slowing } from './slowing.ts';
+
+/** A stretch of steady weather after the coat was laid. The last one lasts as long as it is needed. */
+export type Spell = Climate & { minutes: number };
+export type History = readonly [Spell, ...Spell[]];
+
+/** The same weather all along. */
+export const steady = (climate: Climate): History => [{ ...climate, minutes: Number.POSITIVE_INFINITY }];
+
+/** Refuses a history with an impossible climate or a negative length. */
+export const outsideHistory = (history: History): Refused | undefined => {
+  for (const spell of history) {
+    const refused =
+      outsideClimate(spell) ??
+      outside(['length of a spell of weather', spell.minutes, 0, Number.POSITIVE_INFINITY, 'min']);
+    if (refused) return refused;
+  }
+  return undefined;
+};
+
+/** A place in the history: which spell, how far into it, and the minutes since the coat was laid. */
+export type Place = { spell: number; into: number; at: number; rested: boolean };
+export const START: Place = { spell: 0, into: 0, at: 0, rested: false };
+
+export type Course = {
+  product: DryingProduct;
+  base: Climate;
+  history: History;
+  relativeThickness: number;
+};
+
+const SETTING: readonly Milestone[] = ['open', 'touch', 'recoat'];
+
+/**
+ * Goes on from a place until a step that takes `minutes` in the base climate is done. While the film sets, weather
+ * outside the product's limits is refused. Later a spell that is too cold counts as no progress at the late end of
+ * the range and as slow progress at the early end.
+ */
+export const goOn = (
+  { product, base, history, relativeThickness }: Course,
+  place: Place,
+  milestone: Milestone,
+  minutes: number,
+  end: 'from' | 'to',
+): Result<Place> => {
+  let { spell: index, into, at, rested } = place;
+  let left = minutes;
+  for (;;) {
+    const spell = history[index];
+    if (!spell || left <= 0) return answer({ spell: index, into, at, rested });
+    const room = index === history.length - 1 ? Number.POSITIVE_INFINITY : spell.minutes - into;
+    const setting = SETTING.includes(milestone);
+    const refused = outsideLimits(product, spell);
+    if (setting && refused) return refused;
+    const cold = surfaceOf(spell) < product.limits.celsius.from;
+    const rests = cold && end === 'to';
+    if (rests && room === Number.POSITIVE_INFINITY && refused) return refused;
+    const pace = rests
+      ? Number.POSITIVE_INFINITY
+      : slowing(product.mechanism, milestone, base, spell, relativeThickness)[end];
+    rested ||= cold;
+    if (left * pace <= room) return answer({ spell: index, into: into + left * pace, at: at + left * pace, rested });
+    left -= room / pace;
+    at += room;
+    index += 1;
+    into = 0;
+  }
+};

@@ -1,0 +1,74 @@
+import { answer, type Refused, refuse, type Result } from '../quantity.ts';
+import type { Climate } from './climate.ts';
+import type { Figures, Limits, Span } from './figures.ts';
+import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
+
+/** What the can says. Its times win over the product's, and hold in its own climate, 23 °C and 50 % if not given. */
+export type Label = {
+  minutes: Readonly<Partial<Record<Milestone, Span>>>;
+  climate?: Climate;
+  limits?: Partial<Limits>;
+};
+
+const refuseTime = (
+  code: 'label-not-positive' | 'label-out-of-order',
+  milestone: Milestone,
+  value: number,
+  min: number,
+): Refused =>
+  refuse({
+    code,
+    quantity: MILESTONE_WORDS[milestone],
+    unit: 'min',
+    value,
+    min,
+    max: Number.POSITIVE_INFINITY,
+  });
+
+/** Refuses a label time that is not above zero, is reversed, or comes before an earlier moment of the same label. */
+export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
+  let before: Span = { from: 0, to: 0 };
+  for (const milestone of MILESTONES) {
+    const time = minutes[milestone];
+    if (!time) continue;
+    if (!(time.from > 0)) return refuseTime('label-not-positive', milestone, time.from, 0);
+    if (!(time.to >= time.from)) return refuseTime('label-out-of-order', milestone, time.to, time.from);
+    const floor = milestone === 'sand-if-beyond' ? (minutes.recoat ?? { from: 0, to: 0 }) : before;
+    if (time.from < floor.from) return refuseTime('label-out-of-order', milestone, time.from, floor.from);
+    if (time.to < floor.to) return refuseTime('label-out-of-order', milestone, time.to, floor.to);
+    before = time;
+  }
+  return undefined;
+};
+
+const between = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
+
+/** The figures with the label's put in; the others give way where they would come out of order. */
+export const withLabel = (figures: Figures, label: Label): Result<Figures> => {
+  const refused = outsideLabel(label);
+  if (refused) return refused;
+  const { minutes } = label;
+  const chain = { ...figures };
+  let before: Span = { from: 0, to: 0 };
+  for (const [index, milestone] of CHAIN.entries()) {
+    const later = CHAIN.slice(index + 1).flatMap((next) => minutes[next] ?? []);
+    const deadline = index <= CHAIN.indexOf('recoat') ? minutes['sand-if-beyond'] : undefined;
+    const roof = [...later, ...(deadline ? [deadline] : [])];
+    const time = minutes[milestone] ?? figures[milestone];
+    before = {
+      from: between(time.from, before.from, Math.min(...roof.map(({ from }) => from), Number.POSITIVE_INFINITY)),
+      to: between(time.to, before.to, Math.min(...roof.map(({ to }) => to), Number.POSITIVE_INFINITY)),
+    };
+    chain[milestone] = before;
+  }
+  const deadline = minutes['sand-if-beyond'] ?? figures['sand-if-beyond'];
+  if (!deadline) return answer(chain);
+  const { recoat } = chain;
+  return answer({
+    ...chain,
+    'sand-if-beyond': {
+      from: Math.max(deadline.from, recoat.from),
+      to: Math.max(deadline.to, recoat.to),
+    },
+  });
+};

@@ -1,0 +1,20 @@
+/**
+ * The moments of a drying film, in the order in which they come. `sand-if-beyond` is a deadline on the side:
+ * from then on the next coat holds only on a sanded film.
+ */
+export const MILESTONES = ['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond'] as const;
+export type Milestone = (typeof MILESTONES)[number];
+
+/** Those that every film passes, one after another. */
+export const CHAIN = ['open', 'touch', 'recoat', 'light-use', 'cure'] as const satisfies readonly Milestone[];
+export type ChainMilestone = (typeof CHAIN)[number];
+
+/** What each moment is called in a sentence. */
+export const MILESTONE_WORDS: Readonly<Record<Milestone, string>> = {
+  open: 'end of open time',
+  touch: 'time to dry to touch',
+  recoat: 'time to recoat',
+  'light-use': 'time to light use',
+  cure: 'time to full cure',
+  'sand-if-beyond': 'time beyond which to sand before recoating',
+};

@@ -1,0 +1,42 @@
+import type { Words } from '../model/words.ts';
+
+export type FindKind = 'defect' | 'question' | 'remedy' | 'lesson' | 'glossary';
+
+/** One page as the search sees it. */
+export interface FindDocument {
+  readonly id: string;
+  readonly kind: FindKind;
+  readonly title: string;
+  /** Other names and what people type, a phrase each. */
+  readonly also: readonly string[];
+  /** What it looks and feels like. */
+  readonly signs: readonly string[];
+  readonly text: string;
+}
+
+/** Lay words, spellings and stop words: content, not code. */
+export type LayWords = Words;
+
+export interface Hit {
+  readonly id: string;
+  readonly kind: FindKind;
+  readonly title: string;
+  /** Comparable within one answer only; higher is better. */
+  readonly score: number;
+  /** Words of the query that this page answers, as they were typed. */
+  readonly matched: string[];
+}
+
+/** Made at build time by `buildIndex`, sent as JSON. */
+export interface FindIndex {
+  readonly documents: readonly { readonly id: string; readonly kind: FindKind; readonly title: string }[];
+  /** Every word of the documents, sorted, joined by spaces. */
+  readonly words: string;
+  /** For each word its term (a row of `postings`). */
+  readonly termOf: readonly number[];
+  /** For each term: document, weight in tenths, document, weight, … */
+  readonly postings: readonly (readonly number[])[];
+  /** For each document its name and lay names, each as a list of terms. */
+  readonly names: readonly (readonly (readonly number[])[])[];
+  readonly lay: LayWords;
+}

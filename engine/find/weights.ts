@@ -1,0 +1,28 @@
+import type { FindKind } from './document.ts';
+
+/** What a word counts by where it stands: name, lay names, look, other text. Chosen on half of the test phrases. */
+export const FIELD = { title: 4, also: 3, signs: 2, text: 0.7 } as const;
+
+/** Flaws first: someone in a hurry asks what it is, not what a word means. */
+export const KIND: Readonly<Record<FindKind, number>> = {
+  defect: 1,
+  remedy: 0.8,
+  question: 0.7,
+  lesson: 0.7,
+  glossary: 0.7,
+};
+
+/** How far a reading of a typed word is trusted, 1 being the word itself. */
+export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: 0.5 } as const;
+
+/** From this weight on a page counts as being about a word; a word in running text alone counts less. */
+export const ABOUT = +(process.env.ABOUT ?? 2);
+
+/** A word that one page alone has tells little of whether the query belongs here at all. */
+export const LONE = +(process.env.LONE ?? 0.8);
+
+/** How much a name that the query repeats adds, against the sum over its words. */
+export const NAME = +(process.env.NAME ?? 1);
+
+/** Below this share of the words of the query nothing is listed. */
+export const SHARE = +(process.env.SHARE ?? 0.45);

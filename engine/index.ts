@@ -1,0 +1,14 @@
+/** The door: what a page, a command or another program calls. No schema library stands behind it. */
+export { type Action, actOf } from './act.ts';
+export { answerOf, canCheck, stageOf } from './answers.ts';
+export { type Answer, type Case, emptyCase, type Fact, withAnswer, withFact, without } from './case.ts';
+export { type Knowledge, knowledgeOf } from './knowledge.ts';
+export { type Leaf, possible } from './leaves.ts';
+export type { AnyEntry, Entry } from './model/knowledge.ts';
+export { reached, STAGES, type Stage } from './model/stage.ts';
+export { addressOf, nodesOf, readAddress, type TreeNode } from './nodes.ts';
+export { separatedBy } from './prove/look-alikes-differ.ts';
+export { type ResolvedStep, resolve } from './resolve.ts';
+export type { Fired, RuleEntry } from './rules.ts';
+export { isAsk, visits } from './tree.ts';
+export { type Used, type Walked, type WalkOptions, walk } from './walk.ts';

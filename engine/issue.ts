@@ -1,0 +1,40 @@
+import type { EntryKind } from './model/kinds.ts';
+
+/** Where an author has to look. Lines count from 1. */
+export type Where = { readonly file: string; readonly line: number };
+
+/** What can be wrong with content, as data; `say` turns it into a sentence. Codes are permanent. */
+export type Fault =
+  | { code: 'bad-yaml'; message: string }
+  | { code: 'no-front-matter' }
+  | { code: 'bad-id'; id: string }
+  | { code: 'unknown-key'; key: string; nearest: string | undefined; allowed: readonly string[] }
+  | { code: 'missing-key'; key: string }
+  | { code: 'bad-value'; at: string; message: string }
+  | { code: 'bad-branch'; keys: readonly string[] }
+  | { code: 'dead-link'; kind: EntryKind; id: string; nearest: string | undefined }
+  | { code: 'retired-link'; kind: EntryKind; id: string; now: string }
+  | { code: 'no-source'; says: string; grade: string }
+  | { code: 'unknown-fact'; fact: string; nearest: string | undefined }
+  | { code: 'bad-fact-value'; fact: string; value: string; allowed: readonly string[] }
+  | { code: 'see-cycle'; path: readonly string[] }
+  | { code: 'asked-twice'; question: string }
+  | { code: 'known-already'; question: string; answer: string }
+  | { code: 'same-both-ways'; question: string }
+  | { code: 'orphan'; kind: EntryKind; id: string }
+  | { code: 'look-alike-same'; defect: string; other: string }
+  | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
+  | { code: 'step-order'; step: string; needs: string }
+  | { code: 'no-caution'; step: string }
+  | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
+  | { code: 'sign-unasked'; question: string }
+  | { code: 'no-outcome'; stage: string; defect: string }
+  | { code: 'too-hard'; text: string; grade: number; most: number }
+  | { code: 'no-board'; of: string }
+  | { code: 'needless-exception'; of: string }
+  | { code: 'unreachable-defect'; defect: string; by: string };
+
+export type Issue = Where & Fault;
+export type IssueCode = Fault['code'];
+
+export type Result<T> = { ok: true; value: T } | { ok: false; issues: readonly [Issue, ...Issue[]] };

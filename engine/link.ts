@@ -1,0 +1,190 @@
+import { factsIn } from './condition.ts';
+import type { Fault, Issue, Result } from './issue.ts';
+import { type Knowledge, knowledgeOf } from './knowledge.ts';
+import type { ConditionInput } from './model/condition.ts';
+import { FACTS } from './model/facts.ts';
+import { ID_PATTERN, SCHEMAS } from './model/index.ts';
+import type { EntryKind } from './model/kinds.ts';
+import type { AnyEntry, Entry, RawEntry } from './model/knowledge.ts';
+import type { Claim } from './model/source.ts';
+import { nearest } from './nearest.ts';
+import { schemaFaults } from './schema-faults.ts';
+import { isAsk, visits } from './tree.ts';
+
+/** Ids that moved or merged: `kind/old` → new id. */
+export type Retired = Readonly<Record<string, string>>;
+
+type Report = (entry: AnyEntry, path: readonly PropertyKey[], fault: Fault) => void;
+type Reference = { kind: EntryKind; id: string; path: readonly PropertyKey[] };
+
+/**
+ * Raw entries → linked knowledge, or every fault of shape, id, link, fact and source at once.
+ * Faults are those of authors; nothing throws.
+ */
+export const link = (raw: readonly RawEntry[], retired: Retired = {}): Result<Knowledge> => {
+  const issues: Issue[] = [];
+  const entries = raw.flatMap((entry) => shape(entry, issues));
+  // A file with a fault of shape still counts as existing, or each link to it would be told as dead too.
+  const known = new Map<EntryKind, Set<string>>();
+  for (const entry of raw) known.set(entry.kind, (known.get(entry.kind) ?? new Set()).add(entry.id));
+
+  const report: Report = (entry, path, fault) =>
+    issues.push({ file: entry.file, line: entry.lineOf(path), ...fault } as Issue);
+  for (const entry of entries) {
+    for (const reference of references(entry)) checkReference(entry, reference, known, retired, report);
+    for (const { condition, path } of conditions(entry)) checkFacts(entry, condition, path, known, report);
+    for (const { claim, path } of claims(entry)) checkSource(entry, claim, path, report);
+  }
+  for (const cycle of handoverCycles(entries)) issues.push(cycle);
+
+  issues.sort((a, b) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1));
+  const [first, ...rest] = issues;
+  return first ? { ok: false, issues: [first, ...rest] } : { ok: true, value: knowledgeOf(entries) };
+};
+
+const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
+  const tell = (line: number, fault: Fault) => issues.push({ file: raw.file, line, ...fault } as Issue);
+  if (!ID_PATTERN.test(raw.id)) tell(1, { code: 'bad-id', id: raw.id });
+  if (raw.broken) {
+    tell(raw.broken.line, { code: 'bad-yaml', message: raw.broken.message });
+    return [];
+  }
+  if (typeof raw.data !== 'object' || raw.data === null) {
+    tell(1, { code: 'no-front-matter' });
+    return [];
+  }
+  const schema = SCHEMAS[raw.kind];
+  const parsed = schema.safeParse(raw.data);
+  if (!parsed.success) {
+    for (const found of schemaFaults(parsed.error, raw.data, Object.keys(schema.shape)))
+      tell(raw.lineOf(found.path, found.atKey), found.fault);
+    return [];
+  }
+  return [{ ...parsed.data, kindOf: raw.kind, id: raw.id, file: raw.file, lineOf: raw.lineOf } as AnyEntry];
+};
+
+const isKind = <K extends EntryKind>(entry: AnyEntry, kind: K): entry is Extract<AnyEntry, Entry<K>> =>
+  entry.kindOf === kind;
+
+function* references(entry: AnyEntry): Generator<Reference> {
+  if (isKind(entry, 'defect')) {
+    for (const question of Object.keys(entry.signs))
+      yield { kind: 'question', id: question, path: ['signs', question] };
+    for (const [index, id] of entry['look-alikes'].entries())
+      yield { kind: 'defect', id, path: ['look-alikes', index] };
+    for (const { branch, path } of visits(entry.tree)) {
+      if (isAsk(branch)) yield { kind: 'question', id: branch.ask, path: ['tree', ...path, 'ask'] };
+      else if ('remedy' in branch)
+        yield { kind: 'remedy', id: branch.remedy, path: ['tree', ...path, 'remedy'] };
+      else if ('defect' in branch)
+        yield { kind: 'defect', id: branch.defect, path: ['tree', ...path, 'defect'] };
+    }
+  }
+  if (isKind(entry, 'remedy') && entry['if-not'].remedy)
+    yield { kind: 'remedy', id: entry['if-not'].remedy, path: ['if-not', 'remedy'] };
+  if (isKind(entry, 'lesson')) {
+    for (const [index, id] of entry.defects.entries()) yield { kind: 'defect', id, path: ['defects', index] };
+    for (const [index, id] of entry.remedies.entries())
+      yield { kind: 'remedy', id, path: ['remedies', index] };
+  }
+  for (const { claim, path } of claims(entry))
+    if (claim.source) yield { kind: 'source', id: claim.source, path: [...path, 'source'] };
+}
+
+function* conditions(entry: AnyEntry): Generator<{ condition: ConditionInput; path: PropertyKey[] }> {
+  if (isKind(entry, 'question'))
+    for (const [index, rule] of entry.known.entries())
+      yield { condition: rule.when, path: ['known', index, 'when'] };
+  if (isKind(entry, 'rule') && entry.when) yield { condition: entry.when, path: ['when'] };
+  if (isKind(entry, 'remedy'))
+    for (const [index, step] of entry.steps.entries())
+      if (step.when) yield { condition: step.when, path: ['steps', index, 'when'] };
+}
+
+function* claims(entry: AnyEntry): Generator<{ claim: Claim; path: PropertyKey[] }> {
+  const list: readonly Claim[] = 'claims' in entry ? entry.claims : [];
+  for (const [index, claim] of list.entries()) yield { claim, path: ['claims', index] };
+}
+
+const checkReference = (
+  entry: AnyEntry,
+  { kind, id, path }: Reference,
+  known: ReadonlyMap<EntryKind, ReadonlySet<string>>,
+  retired: Retired,
+  report: Report,
+) => {
+  const ids = known.get(kind) ?? new Set<string>();
+  if (ids.has(id)) return;
+  const now = retired[`${kind}/${id}`];
+  report(
+    entry,
+    path,
+    now
+      ? { code: 'retired-link', kind, id, now }
+      : { code: 'dead-link', kind, id, nearest: nearest(id, ids) },
+  );
+};
+
+const checkFacts = (
+  entry: AnyEntry,
+  condition: ConditionInput,
+  prefix: PropertyKey[],
+  known: ReadonlyMap<EntryKind, ReadonlySet<string>>,
+  report: Report,
+) => {
+  const questions = known.get('question') ?? new Set<string>();
+  for (const { fact, values, path } of factsIn(condition)) {
+    const shape = (FACTS as Record<string, { kind: string; values?: readonly string[] }>)[fact];
+    const allowed = shape ? shape.values : questions.has(fact) ? ['yes', 'no'] : undefined;
+    if (!shape && !questions.has(fact))
+      report(entry, [...prefix, ...path], {
+        code: 'unknown-fact',
+        fact,
+        nearest: nearest(fact, [...Object.keys(FACTS), ...questions]),
+      });
+    else
+      for (const value of values)
+        if (!allowed?.includes(value))
+          report(entry, [...prefix, ...path], {
+            code: 'bad-fact-value',
+            fact,
+            value,
+            allowed: allowed ?? ['a number'],
+          });
+  }
+};
+
+const checkSource = (entry: AnyEntry, claim: Claim, path: PropertyKey[], report: Report) => {
+  const needs = claim.grade === 'published' || claim.grade === 'from-memory';
+  if (needs && !claim.source)
+    report(entry, path, { code: 'no-source', says: claim.says, grade: claim.grade });
+};
+
+/** Trees that hand over to each other in a circle would walk for ever. One issue per circle found. */
+const handoverCycles = (entries: readonly AnyEntry[]): Issue[] => {
+  const defects = new Map(
+    entries.filter((entry) => isKind(entry, 'defect')).map((entry) => [entry.id, entry]),
+  );
+  const issues: Issue[] = [];
+  const done = new Set<string>();
+  const follow = (id: string, trail: readonly string[]) => {
+    const entry = defects.get(id);
+    if (!entry || done.has(id)) return;
+    for (const { branch, path } of visits(entry.tree)) {
+      if (!('defect' in branch)) continue;
+      const next: string = branch.defect;
+      const start = [...trail, id].indexOf(next);
+      if (start >= 0)
+        issues.push({
+          file: entry.file,
+          line: entry.lineOf(['tree', ...path, 'defect']),
+          code: 'see-cycle',
+          path: [...[...trail, id].slice(start), next],
+        });
+      else follow(next, [...trail, id]);
+    }
+    done.add(id);
+  };
+  for (const id of defects.keys()) follow(id, []);
+  return issues;
+};

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { angle, at, measure, perCm2, span, strength } from './measure.ts';
+
+/** Changes of color: in the film, in the paint under it, or in the wood. */
+export const TINTS = [
+  z.strictObject({
+    kind: z.literal('ambering').describe('Even warm cast, darker where the film is thicker.'),
+    strength: strength(0.6),
+    drift: strength(0.15).describe('How unevenly it lies over the board, 0 even, 1 one side only.'),
+  }),
+  z.strictObject({
+    kind: z.literal('bleed').describe('Color that rises from below.'),
+    from: z
+      .enum(['knot', 'tannin', 'dye', 'ink', 'smoke'])
+      .default('tannin')
+      .describe(
+        'knot: rings; tannin: yellow-brown clouds; dye: red blotches; ink: sharp lines; smoke: runs.',
+      ),
+    at,
+    'size-mm': measure(18, 3, 90, 'Width of a blotch or knot.'),
+    strength: strength(0.6),
+  }),
+  z.strictObject({
+    kind: z.literal('dark-blotch').describe('Dark clouds, hard-edged in wax, soft in oil or stain.'),
+    edge: z.enum(['hard', 'soft']).default('hard').describe('Hard as of dark wax, soft as of oil on pine.'),
+    'size-mm': measure(16, 3, 80, 'Width of a cloud.'),
+    strength: strength(0.6),
+  }),
+  z.strictObject({
+    kind: z.literal('color-drag').describe('Base color smeared into the clear along the strokes.'),
+    strength: strength(0.6),
+    angle,
+    'width-mm': measure(9, 2, 40, 'Width of a smear.'),
+    under: z.enum(['white', 'wood']).default('white').describe('What shows at the thin spots.'),
+  }),
+  z.strictObject({
+    kind: z.literal('rust').describe('Orange or blue-black points.'),
+    'diameter-mm': span(0.05, 2, 'Width of a point.').default([0.1, 1]),
+    'per-cm2': perCm2(5),
+    color: z.enum(['orange', 'blue-black']).default('orange').describe('Blue-black on oak and walnut.'),
+  }),
+  z.strictObject({
+    kind: z.literal('soapy-streaks').describe('Glossy or tan sticky runs that wipe off.'),
+    strength: strength(0.6),
+    'width-mm': measure(3, 0.5, 20, 'Width of a run.'),
+    count: z.int().min(1).max(30).default(7).describe('How many runs.'),
+  }),
+  z.strictObject({
+    kind: z.literal('sand-through').describe('Halo ring around a bare core.'),
+    at,
+    'diameter-mm': measure(20, 2, 80, 'Width of the place.'),
+    on: z.enum(['flat', 'edge']).default('flat').describe('A spot, or worn along the lower edge.'),
+    under: z.enum(['white', 'wood', 'gray']).default('wood').describe('What shows in the core.'),
+  }),
+] as const;

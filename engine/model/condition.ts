@@ -1,0 +1,18 @@
+import { z } from 'zod';
+
+const Bounds = z.strictObject({ above: z.number().optional(), below: z.number().optional() });
+
+const Test = z.union([z.string(), z.array(z.string()).min(1), Bounds], {
+  error: 'a condition compares a fact with a value, a list of values, or { above:, below: }',
+});
+
+/** What an author writes: every line must hold; `any` and `not` nest. Names are checked when linked. */
+export type ConditionInput = {
+  any?: ConditionInput[] | undefined;
+  not?: ConditionInput | undefined;
+  [fact: string]: z.infer<typeof Test> | ConditionInput[] | ConditionInput | undefined;
+};
+
+export const Condition: z.ZodType<ConditionInput> = z.lazy(() =>
+  z.object({ any: z.array(Condition).min(1).optional(), not: Condition.optional() }).catchall(Test),
+) as z.ZodType<ConditionInput>;

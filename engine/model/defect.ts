@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import { BoardRecipe } from './board.ts';
+import { FAMILIES } from './family.ts';
+import { DefectId, QuestionId } from './ids.ts';
+import { Change } from './remedy.ts';
+import { Claim } from './source.ts';
+import { Branch } from './tree.ts';
+
+/** What a defect shows for a question; `either` says that both are met. */
+export const SIGNS = ['yes', 'no', 'either'] as const;
+export type Sign = (typeof SIGNS)[number];
+
+/** How often a refinisher meets it; the numbers weight the search for the defect. */
+export const FREQUENCY = { common: 9, occasional: 3, rare: 1 } as const;
+
+export const Defect = z.strictObject({
+  name: z.string().min(4).describe('The name that she would use, in plain words.'),
+  summary: z.string().min(20).describe('What it is, in one or two sentences.'),
+  also: z.array(z.string().min(3)).min(4).describe('Other names and what people type, in lay words.'),
+  standard: z
+    .array(z.strictObject({ term: z.string(), in: z.string() }))
+    .default([])
+    .describe('The term of a standard, and which standard.'),
+  covers: z
+    .array(z.string())
+    .default([])
+    .describe('Entries of the evidence that this page answers for (names of the flaws merged here).'),
+  often: z.enum(['common', 'occasional', 'rare']),
+  families: z.array(z.enum(FAMILIES)).min(1).describe('Kinds of top coat that it is met on.'),
+  looks: z.string().min(20).describe('What it looks like and feels like, wet, dry and in low side light.'),
+  shows: z.string().min(8).describe('When it shows.'),
+  signs: z.partialRecord(QuestionId, z.enum(SIGNS)).describe('Question → what this defect shows.'),
+  'look-alikes': z.array(DefectId).describe('Defects that are mistaken for this one.'),
+  tree: Branch,
+  prevent: z.array(z.string().min(8)).min(1),
+  boards: z.array(BoardRecipe).max(4).default([]),
+  claims: z.array(Claim).min(1),
+  changes: z.array(Change).default([]),
+});
+export type Defect = z.infer<typeof Defect>;

@@ -1,0 +1,14 @@
+/** The kinds of top coat, by what they are thinned with and how they harden. */
+export const FAMILIES = [
+  'water-based',
+  'oil-based',
+  'wipe-on',
+  'shellac',
+  'lacquer',
+  'water-lacquer',
+  'wax',
+  'oil',
+  'hardwax-oil',
+] as const;
+
+export type Family = (typeof FAMILIES)[number];

@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { Condition } from './condition.ts';
+import { Claim } from './source.ts';
+import { STAGES } from './stage.ts';
+
+export const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
+
+const STEP_KINDS = [
+  'wait',
+  'look',
+  'wipe',
+  'scrape',
+  'sand',
+  'mix',
+  'coat',
+  'strip',
+  'test-patch',
+  'ask-professional',
+] as const;
+
+/**
+ * What the trade or safety demands whatever the tree says. A rule fires by facts (`when`), by the steps ahead
+ * (`steps`, `with`), or by both together. With `unless-known-no`, an unknown fact counts as if it held.
+ */
+export const Rule = z.strictObject({
+  kind: z.enum(RULE_KINDS),
+  level: z
+    .enum(['stop', 'care', 'note'])
+    .describe('stop: alone on the screen; care: on its step; note: in the sheet.'),
+  title: z.string().min(4),
+  say: z.string().min(20).describe('The caution, calm and short.'),
+  why: z.string().min(20),
+  when: Condition.optional(),
+  'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),
+  steps: z.array(z.enum(STEP_KINDS)).default([]).describe('Fires before these kinds of step.'),
+  with: z
+    .array(z.string())
+    .default([])
+    .describe('Only where the step uses one of these (its with, tool or product).'),
+  'coarser-than': z
+    .int()
+    .optional()
+    .describe('For sanding: only with a P grade coarser (smaller) than this.'),
+  until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
+  limit: z
+    .strictObject({ what: z.enum(['tint-percent', 'thin-percent']), most: z.number() })
+    .optional()
+    .describe('For an adjustment: as far as this and no further.'),
+  defers: z
+    .string()
+    .min(8)
+    .describe('Whose word wins: the label, the safety data sheet, local rules, a professional.'),
+  claims: z.array(Claim).min(1),
+});
+export type Rule = z.infer<typeof Rule>;

@@ -1,0 +1,108 @@
+import { z } from 'zod';
+import { Condition } from './condition.ts';
+import { STAGES } from './stage.ts';
+
+const common = {
+  say: z.string().min(12).describe('The step, in plain words. Times and grits are added from the fields.'),
+  when: Condition.optional().describe('Only for these facts; left out where they are not known to hold.'),
+  'worked-if': z.string().min(8).optional().describe('How to see that this step is done.'),
+};
+
+const Hours = z.tuple([z.number().positive(), z.number().positive()]);
+
+/** P grades a hand may use on a finish. */
+export const GRITS = [120, 150, 180, 220, 240, 280, 320, 400, 500, 600, 800, 1000, 1200, 1500, 2000] as const;
+
+export const Step = z.discriminatedUnion('kind', [
+  z
+    .strictObject({
+      kind: z.literal('wait'),
+      ...common,
+      until: z.enum(STAGES).optional().describe('The stage to wait for.'),
+      hours: Hours.optional().describe('Hours from–to, where a stage does not say it.'),
+    })
+    .describe('Wait for a stage or for some hours; at least one of the two.'),
+  z.strictObject({ kind: z.literal('look'), ...common }).describe('Look, feel or smell; changes nothing.'),
+  z
+    .strictObject({
+      kind: z.literal('wipe'),
+      ...common,
+      with: z.enum([
+        'dry-cloth',
+        'damp-cloth',
+        'soapy-water',
+        'mineral-spirits',
+        'alcohol',
+        'naphtha',
+        'vacuum',
+        'fresh-oil',
+        'fresh-wax',
+        'clear-wax',
+        'lacquer-retarder',
+        'polish',
+      ]),
+    })
+    .describe('Wipe, wash, buff or take up dust.'),
+  z
+    .strictObject({
+      kind: z.literal('scrape'),
+      ...common,
+      tool: z.enum(['razor', 'card-scraper', 'plastic-scraper', 'tweezers', 'soft-brush']),
+    })
+    .describe('Shave, pick or scrape.'),
+  z
+    .strictObject({
+      kind: z.literal('sand'),
+      ...common,
+      grit: z.literal(GRITS).describe('FEPA P grade.'),
+      strokes: z.int().min(1).max(40).optional(),
+    })
+    .describe('Sand by hand.'),
+  z
+    .strictObject({
+      kind: z.literal('mix'),
+      ...common,
+      what: z.enum(['stir', 'tint', 'thin', 'extender', 'fresh-batch']),
+      percent: z
+        .tuple([z.number().min(0), z.number().max(100)])
+        .optional()
+        .describe('Parts in a hundred, from–to.'),
+    })
+    .describe('Stir, tint, thin or make up the product.'),
+  z
+    .strictObject({
+      kind: z.literal('coat'),
+      ...common,
+      product: z.enum([
+        'same',
+        'same-in-gloss',
+        'tinted-same',
+        'water-based',
+        'dewaxed-shellac',
+        'shellac-primer',
+        'stain-blocking-primer',
+        'base-color',
+        'wax',
+        'oil',
+        'mist-of-same',
+        'grain-filler',
+      ]),
+      thin: z.boolean().default(true),
+    })
+    .describe('Lay one coat.'),
+  z
+    .strictObject({
+      kind: z.literal('strip'),
+      ...common,
+      with: z.enum(['scraper-and-sanding', 'stripper', 'solvent']),
+    })
+    .describe('Take the finish off.'),
+  z
+    .strictObject({ kind: z.literal('test-patch'), ...common, hours: Hours })
+    .describe('Try it on a hidden spot and wait.'),
+  z
+    .strictObject({ kind: z.literal('ask-professional'), ...common, who: z.string().min(4) })
+    .describe('Hand over to someone trained.'),
+]);
+export type Step = z.infer<typeof Step>;
+export type StepKind = Step['kind'];

@@ -1,0 +1,31 @@
+/** Edits (insert, delete, replace, swap neighbors) that turn `a` into `b`. */
+const distance = (a: string, b: string): number => {
+  const rows: number[][] = [Array.from({ length: b.length + 1 }, (_, j) => j)];
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const cost = a[i - 1] === b[j - 1] ? 0 : 1;
+      let best = Math.min(
+        (rows[i - 1]?.[j] ?? 0) + 1,
+        (row[j - 1] ?? 0) + 1,
+        (rows[i - 1]?.[j - 1] ?? 0) + cost,
+      );
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        best = Math.min(best, (rows[i - 2]?.[j - 2] ?? 0) + 1);
+      row.push(best);
+    }
+    rows.push(row);
+  }
+  return rows[a.length]?.[b.length] ?? 0;
+};
+
+/** The known name that was probably meant, or undefined where none is within a third of its length. */
+export const nearest = (name: string, known: Iterable<string>): string | undefined => {
+  let best: { name: string; edits: number } | undefined;
+  for (const candidate of known) {
+    const edits = distance(name, candidate);
+    if (edits <= Math.max(2, candidate.length / 3) && (!best || edits < best.edits))
+      best = { name: candidate, edits };
+  }
+  return best?.name;
+};

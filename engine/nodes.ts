@@ -1,0 +1,72 @@
+import { type Answer, type Case, emptyCase, withAnswer, withFact } from './case.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { QuestionId } from './model/ids.ts';
+import { STAGES, type Stage } from './model/stage.ts';
+import { type Walked, walk } from './walk.ts';
+
+/** One stop on the way through a defect's tree, at an address made of what is known there. */
+export type TreeNode = {
+  /** Segments: `cause` or `stage-<stage>` first, then `<question>-<answer>`; with answers, `cause` is left out. */
+  readonly address: readonly string[];
+  readonly stage: Stage | undefined;
+  readonly on: Case;
+  readonly walked: Walked;
+  /** The walk has gone over into this other defect's tree. */
+  readonly handover: string | undefined;
+};
+
+const ANSWERS: readonly Answer[] = ['yes', 'no', 'unsure'];
+
+/** The address of a case in a defect's tree: its stage, then its answers in the order asked. */
+export const addressOf = (
+  stage: Stage | undefined,
+  answers: readonly (readonly [string, Answer])[],
+): string[] => {
+  const segments = answers.map(([question, answer]) => `${question}-${answer}`);
+  if (stage) return [`stage-${stage}`, ...segments];
+  return segments.length ? segments : ['cause'];
+};
+
+/** Every node of a defect's tree: for each stage, and once with the stage left open to find the cause. */
+export function* nodesOf(known: Knowledge, defect: string): Generator<TreeNode> {
+  yield* below(known, defect, undefined, emptyCase(), []);
+  for (const stage of STAGES)
+    yield* below(known, defect, stage, withFact(emptyCase(), 'stage', stage, 'answered'), []);
+}
+
+function* below(
+  known: Knowledge,
+  defect: string,
+  stage: Stage | undefined,
+  on: Case,
+  answers: readonly (readonly [string, Answer])[],
+): Generator<TreeNode> {
+  const walked = walk(known, on, defect, { forCause: stage === undefined });
+  const over = walked.kind === 'question' && walked.of !== defect ? walked.of : undefined;
+  yield { address: addressOf(stage, answers), stage, on, walked, handover: over };
+  if (walked.kind !== 'question' || over) return;
+  const question = walked.question;
+  for (const answer of ANSWERS)
+    yield* below(known, defect, stage, withAnswer(on, question as QuestionId, answer), [
+      ...answers,
+      [question, answer],
+    ]);
+}
+
+/** What an address says: the stage and the answers that the knowledge still knows. Anything else is dropped. */
+export const readAddress = (
+  known: Pick<Knowledge, 'has'>,
+  segments: readonly string[],
+): { readonly stage: Stage | undefined; readonly answers: readonly (readonly [string, Answer])[] } => {
+  let stage: Stage | undefined;
+  const answers: [string, Answer][] = [];
+  for (const segment of segments) {
+    const cut = segment.lastIndexOf('-');
+    const tail = segment.slice(cut + 1);
+    const wanted = STAGES.find((one) => segment === `stage-${one}`);
+    if (wanted) stage = wanted;
+    else if ((ANSWERS as readonly string[]).includes(tail) && known.has('question', segment.slice(0, cut)))
+      answers.push([segment.slice(0, cut), tail as Answer]);
+  }
+  return { stage, answers };
+};

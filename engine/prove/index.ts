@@ -1,0 +1,30 @@
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { actionsFitTheStage } from './actions-fit-the-stage.ts';
+import { everythingIsReached } from './everything-is-reached.ts';
+import { lookAlikesDiffer } from './look-alikes-differ.ts';
+import { noQuestionTwice } from './no-question-twice.ts';
+import { signsCoverTheTree } from './signs-cover-the-tree.ts';
+import { stepsAreInOrder } from './steps-are-in-order.ts';
+import { stepsCarryCautions } from './steps-carry-cautions.ts';
+import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
+
+/** One thing that must hold of the whole knowledge. */
+export type Proof = (known: Knowledge) => Iterable<Issue>;
+
+const PROOFS: readonly Proof[] = [
+  noQuestionTwice,
+  actionsFitTheStage,
+  stepsAreInOrder,
+  stepsCarryCautions,
+  tintsStayWithinLimits,
+  lookAlikesDiffer,
+  signsCoverTheTree,
+  everythingIsReached,
+];
+
+/** Every issue that the proofs find, by file and line. */
+export const prove = (known: Knowledge): readonly Issue[] =>
+  PROOFS.flatMap((proof) => [...proof(known)]).sort((a, b) =>
+    a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1,
+  );

@@ -1,0 +1,33 @@
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { Defect, Sign } from '../model/defect.ts';
+
+const signsOf = (defect: Defect): [string, Sign][] => Object.entries(defect.signs) as [string, Sign][];
+
+/** The questions whose answer tells two defects apart, with what each shows. */
+export const separatedBy = (
+  a: Defect,
+  b: Defect,
+): { question: string; a: 'yes' | 'no'; b: 'yes' | 'no' }[] => {
+  const other = new Map(signsOf(b));
+  return signsOf(a).flatMap(([question, sign]) => {
+    const theirs = other.get(question);
+    return sign !== 'either' && theirs && theirs !== 'either' && theirs !== sign
+      ? [{ question, a: sign, b: theirs }]
+      : [];
+  });
+};
+
+/** Every look-alike is told apart by at least one sign. */
+export function* lookAlikesDiffer(known: Knowledge): Generator<Issue> {
+  for (const defect of known.defects)
+    for (const [index, other] of defect['look-alikes'].entries())
+      if (separatedBy(defect, known.get('defect', other)).length === 0)
+        yield {
+          file: defect.file,
+          line: defect.lineOf(['look-alikes', index]),
+          code: 'look-alike-same',
+          defect: defect.id,
+          other,
+        };
+}

@@ -1,0 +1,28 @@
+import { answerOf } from '../answers.ts';
+import { emptyCase, withAnswer } from '../case.ts';
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { QuestionId } from '../model/ids.ts';
+import { isAsk, visits } from '../tree.ts';
+
+/** No path asks what it has asked, or what its answers already tell; no question is without consequence. */
+export function* noQuestionTwice(known: Knowledge): Generator<Issue> {
+  for (const defect of known.defects) {
+    for (const { branch, path, answers } of visits(defect.tree)) {
+      if (!isAsk(branch)) continue;
+      const where = { file: defect.file, line: defect.lineOf(['tree', ...path, 'ask']) };
+      if (answers.some((one) => one.question === branch.ask)) {
+        yield { ...where, code: 'asked-twice', question: branch.ask };
+        continue;
+      }
+      const on = answers.reduce(
+        (sum, one) => withAnswer(sum, one.question as QuestionId, one.answer),
+        emptyCase(),
+      );
+      const answer = answerOf(known, on, branch.ask);
+      if (answer) yield { ...where, code: 'known-already', question: branch.ask, answer };
+      if (JSON.stringify(branch.yes) === JSON.stringify(branch.no))
+        yield { ...where, code: 'same-both-ways', question: branch.ask };
+    }
+  }
+}

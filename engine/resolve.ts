@@ -1,0 +1,65 @@
+import { lookupIn } from './answers.ts';
+import type { Case } from './case.ts';
+import { holds } from './condition.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { Stage } from './model/stage.ts';
+import type { Step, StepKind } from './model/step.ts';
+import { type RuleEntry, rulesForStep } from './rules.ts';
+
+/** A step made ready for this case. */
+export type ResolvedStep = {
+  readonly kind: StepKind;
+  readonly say: string;
+  /** Printed with P, as on the back of the sheet. */
+  readonly grit?: string;
+  readonly strokes?: number;
+  readonly until?: Stage;
+  readonly hours?: readonly [number, number];
+  readonly percent?: readonly [number, number];
+  readonly workedIf?: string;
+  /** Cautions and stops that stand before this step; each is told once, before the first step it belongs to. */
+  readonly before: readonly RuleEntry[];
+  /** Limits for this step. */
+  readonly limits: readonly RuleEntry[];
+  /** The step holds only for some facts, and these are not known: say so. */
+  readonly only: boolean;
+};
+
+/** A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. */
+export const resolve = (known: Knowledge, remedy: string, on: Case): readonly ResolvedStep[] => {
+  const told = new Set<string>();
+  return known.get('remedy', remedy).steps.flatMap((step) => {
+    const fits = step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
+    if (fits === 'no') return [];
+    const rules = rulesForStep(known, on, step);
+    const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));
+    for (const rule of before) told.add(rule.id);
+    return [
+      ready(
+        step,
+        before,
+        rules.filter((rule) => rule.kind === 'adjustment'),
+        fits === 'unknown',
+      ),
+    ];
+  });
+};
+
+const ready = (
+  step: Step,
+  before: readonly RuleEntry[],
+  limits: readonly RuleEntry[],
+  only: boolean,
+): ResolvedStep => ({
+  kind: step.kind,
+  say: step.say,
+  ...(step['worked-if'] ? { workedIf: step['worked-if'] } : {}),
+  ...(step.kind === 'sand' ? { grit: `P${step.grit}` } : {}),
+  ...(step.kind === 'sand' && step.strokes ? { strokes: step.strokes } : {}),
+  ...(step.kind === 'wait' && step.until ? { until: step.until } : {}),
+  ...((step.kind === 'wait' || step.kind === 'test-patch') && step.hours ? { hours: step.hours } : {}),
+  ...(step.kind === 'mix' && step.percent ? { percent: step.percent } : {}),
+  before,
+  limits,
+  only,
+});

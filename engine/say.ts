@@ -1,0 +1,116 @@
+import type { Issue } from './issue.ts';
+import { FOLDERS } from './model/index.ts';
+
+const list = (names: readonly string[]): string =>
+  names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
+const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
+
+/** What is wrong and what to do, without the place. */
+const words = (issue: Issue): [what: string, todo: string] => {
+  switch (issue.code) {
+    case 'bad-yaml':
+      return [`the front matter is not valid YAML: ${issue.message}`, 'mend the YAML on this line'];
+    case 'no-front-matter':
+      return ['there is no front matter', 'begin the file with a block of YAML between two lines of ---'];
+    case 'bad-id':
+      return [`"${issue.id}" is not a usable id`, 'name the file in lower-case words joined by hyphens'];
+    case 'unknown-key':
+      return [
+        `there is no key "${issue.key}" here`,
+        maybe(issue.nearest) || (issue.allowed.length ? `use one of ${list(issue.allowed)}` : 'remove it'),
+      ];
+    case 'missing-key':
+      return [`"${issue.key}" is missing`, `add ${issue.key}: …`];
+    case 'bad-value':
+      return [`the value at ${issue.at} does not fit: ${issue.message}`, 'change the value'];
+    case 'bad-branch':
+      return [
+        `a branch needs exactly one of ask, remedy, defect, leave; this one has ${issue.keys.length ? list(issue.keys) : 'none'}`,
+        'write one of { ask: …, yes: …, no: … }, { remedy: … }, { defect: … }, { leave: … }',
+      ];
+    case 'dead-link':
+      return [
+        `there is no ${issue.kind} "${issue.id}"`,
+        maybe(issue.nearest) || `write content/${FOLDERS[issue.kind]}/${issue.id}.mdx or link another`,
+      ];
+    case 'retired-link':
+      return [`the ${issue.kind} "${issue.id}" was retired`, `link "${issue.now}" instead`];
+    case 'no-source':
+      return [
+        `the claim "${issue.says}" is ${issue.grade} but names no source`,
+        'add source: with the id of a file in content/sources',
+      ];
+    case 'unknown-fact':
+      return [
+        `there is no fact or question "${issue.fact}"`,
+        maybe(issue.nearest) || 'use a fact of engine/model/facts.ts or the id of a question',
+      ];
+    case 'bad-fact-value':
+      return [`"${issue.value}" is no value of "${issue.fact}"`, `use one of ${list(issue.allowed)}`];
+    case 'see-cycle':
+      return [`these trees hand over in a circle: ${issue.path.join(' → ')}`, 'end one of them in a remedy'];
+    case 'asked-twice':
+      return [
+        `"${issue.question}" is asked twice on one path`,
+        'remove the lower one; its answer is known there',
+      ];
+    case 'known-already':
+      return [
+        `the answers above already make "${issue.question}" ${issue.answer}`,
+        `put its ${issue.answer} branch here instead`,
+      ];
+    case 'same-both-ways':
+      return [`both answers of "${issue.question}" lead to the same end`, 'remove the question'];
+    case 'orphan':
+      return [`nothing leads to the ${issue.kind} "${issue.id}"`, 'link it from a tree, or delete the file'];
+    case 'look-alike-same':
+      return [
+        `no sign separates "${issue.defect}" from its look-alike "${issue.other}"`,
+        'give one question the sign yes in one of them and no in the other',
+      ];
+    case 'touches-setting':
+      return [
+        `at the stage ${issue.stage} this remedy says "${issue.doing}"`,
+        `a film at this stage allows only ${list(issue.allowed)}`,
+      ];
+    case 'step-order':
+      return [`the step "${issue.step}" comes before what it needs`, issue.needs];
+    case 'no-caution':
+      return [`no rule gives a caution for the step "${issue.step}"`, 'add a rule with this kind of step'];
+    case 'over-limit':
+      return [
+        `this step takes ${issue.what} to ${issue.percent} %`,
+        `the rule "${issue.rule}" allows ${issue.most} % at most`,
+      ];
+    case 'sign-unasked':
+      return [
+        `the tree asks "${issue.question}", but the defect gives no sign for it`,
+        `add it to signs: yes, no or either`,
+      ];
+    case 'no-outcome':
+      return [
+        `"${issue.defect}" has no action at the stage ${issue.stage}`,
+        'end every branch in a remedy or in leave',
+      ];
+    case 'too-hard':
+      return [
+        `"${issue.text}" reads at US grade ${issue.grade.toFixed(1)}`,
+        `use shorter words and sentences (grade ${issue.most} at most)`,
+      ];
+    case 'no-board':
+      return [`${issue.of} has no board`, 'add its recipe under boards:'];
+    case 'needless-exception':
+      return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
+    case 'unreachable-defect':
+      return [`"${issue.defect}" can not be reached ${issue.by}`, 'sharpen its signs or its other names'];
+    default:
+      issue satisfies never;
+      throw new Error(`no words for the issue ${JSON.stringify(issue)}`);
+  }
+};
+
+/** One line: `file:line: what; what to do`. */
+export const say = (issue: Issue): string => {
+  const [what, todo] = words(issue);
+  return `${issue.file}:${issue.line}: ${what}; ${todo}`;
+};

@@ -1,0 +1,84 @@
+import { type Action, actionKey, actionOf, actOf, holdOff } from './act.ts';
+import { stageOf } from './answers.ts';
+import type { Case } from './case.ts';
+import type { Knowledge } from './knowledge.ts';
+import { type Leaf, type Met, possible } from './leaves.ts';
+import { type Fired, fire } from './rules.ts';
+
+/** A fact that the result rests on. */
+export type Used = { readonly fact: string; readonly value: string | number; readonly how: string };
+
+type Common = { readonly leaves: readonly Leaf[]; readonly fired: Fired; readonly trace: readonly Used[] };
+
+export type Walked =
+  /** How dry is it? Asked first, since it decides what hands may do. */
+  | ({ readonly kind: 'stage' } & Common)
+  | ({ readonly kind: 'question'; readonly question: string; readonly of: string } & Common)
+  /** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
+  | ({
+      readonly kind: 'outcome';
+      readonly action: Action;
+      readonly certain: boolean;
+      /** The question that would go on to the cause, though it changes nothing now. */
+      readonly goOn: string | undefined;
+      /** The question that she could not tell: its sure check would decide. */
+      readonly unsureAt: string | undefined;
+    } & Common)
+  /** The cause alone, where the stage is left open: the remedy answers for every stage. */
+  | ({ readonly kind: 'cause'; readonly certain: boolean; readonly unsureAt: string | undefined } & Common);
+
+export type WalkOptions = {
+  /** Go on to the cause where the action is known already, or where the stage is not known. */
+  readonly forCause?: boolean;
+};
+
+/**
+ * The next question that can change what to do, or the outcome with its trace. Pure: same facts, same result.
+ * Every walk ends: each question answered or doubted is never asked again, and trees are finite.
+ * Throws only for a defect that the knowledge does not hold.
+ */
+export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOptions = {}): Walked => {
+  const { leaves, met } = possible(known, on, defect);
+  const stage = stageOf(on);
+  const common: Common = { leaves, fired: fire(known, on, []), trace: traceOf(on, met) };
+  const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
+  const next = unsureAt ? undefined : nextOpen(met);
+  const certain = leaves.length === 1;
+
+  if (!stage) {
+    if (!options.forCause) return { kind: 'stage', ...common };
+    if (next) return { kind: 'question', question: next.question, of: next.of, ...common };
+    return { kind: 'cause', certain, unsureAt, ...common };
+  }
+
+  const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
+  const keys = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf)));
+  if (next && (keys.size > 1 || options.forCause))
+    return { kind: 'question', question: next.question, of: next.of, ...common };
+
+  const action = keys.size === 1 ? actionOf(known, acts) : holdOff(known);
+  return {
+    kind: 'outcome',
+    action,
+    certain,
+    goOn: next?.question,
+    unsureAt,
+    ...common,
+    fired: fire(known, on, action.do === 'repair' ? stepsOf(known, leaves) : []),
+  };
+};
+
+/** The first question on the way down that is not answered. One that can't be checked now is passed over. */
+const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one.open);
+
+const stepsOf = (known: Knowledge, leaves: readonly Leaf[]) =>
+  leaves.flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []));
+
+const traceOf = (on: Case, met: readonly Met[]): Used[] => {
+  const stage = on.stage;
+  const used: Used[] = stage ? [{ fact: 'stage', value: stage.value, how: stage.how }] : [];
+  for (const one of met)
+    if (one.answer && !used.some((fact) => fact.fact === one.question))
+      used.push({ fact: one.question, value: one.answer, how: on[one.question]?.how ?? 'follows' });
+  return used;
+};
