@@ -27,12 +27,7 @@ export type Fault =
   | { code: 'step-order'; step: string; needs: string }
   | { code: 'no-caution'; step: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
-  | { code: 'sign-unasked'; question: string }
-  | { code: 'no-outcome'; stage: string; defect: string }
-  | { code: 'too-hard'; text: string; grade: number; most: number }
-  | { code: 'no-board'; of: string }
-  | { code: 'needless-exception'; of: string }
-  | { code: 'unreachable-defect'; defect: string; by: string };
+  | { code: 'sign-unasked'; question: string };
 
 export type Issue = Where & Fault;
 export type IssueCode = Fault['code'];

@@ -87,22 +87,6 @@ const words = (issue: Issue): [what: string, todo: string] => {
         `the tree asks "${issue.question}", but the defect gives no sign for it`,
         `add it to signs: yes, no or either`,
       ];
-    case 'no-outcome':
-      return [
-        `"${issue.defect}" has no action at the stage ${issue.stage}`,
-        'end every branch in a remedy or in leave',
-      ];
-    case 'too-hard':
-      return [
-        `"${issue.text}" reads at US grade ${issue.grade.toFixed(1)}`,
-        `use shorter words and sentences (grade ${issue.most} at most)`,
-      ];
-    case 'no-board':
-      return [`${issue.of} has no board`, 'add its recipe under boards:'];
-    case 'needless-exception':
-      return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
-    case 'unreachable-defect':
-      return [`"${issue.defect}" can not be reached ${issue.by}`, 'sharpen its signs or its other names'];
     default:
       issue satisfies never;
       throw new Error(`no words for the issue ${JSON.stringify(issue)}`);

@@ -1,6 +1,6 @@
 import type { Paint, Wood } from '../model/board.ts';
 import { type Board, everywhere, tint } from './field.ts';
-import { noise, rough } from './noise.ts';
+import { noise } from './noise.ts';
 
 export type Rgb = readonly [number, number, number];
 
@@ -30,12 +30,54 @@ type Figure = {
 
 /** Woods under a clear film, linear light. */
 export const WOOD: Readonly<Record<Wood, Figure>> = {
-  oak: { early: [0.5, 0.32, 0.16], late: [0.36, 0.205, 0.09], ringMm: 5.2, contrast: 0.75, pores: 0.5, ringPorous: true },
-  pine: { early: [0.68, 0.47, 0.25], late: [0.46, 0.24, 0.085], ringMm: 6.5, contrast: 1, pores: 0, ringPorous: false },
-  walnut: { early: [0.185, 0.1, 0.055], late: [0.085, 0.045, 0.025], ringMm: 7, contrast: 0.8, pores: 0.3, ringPorous: false },
-  maple: { early: [0.69, 0.53, 0.35], late: [0.58, 0.41, 0.25], ringMm: 9, contrast: 0.5, pores: 0, ringPorous: false },
-  mahogany: { early: [0.26, 0.1, 0.052], late: [0.17, 0.058, 0.03], ringMm: 8, contrast: 0.5, pores: 0.42, ringPorous: false },
-  cherry: { early: [0.43, 0.22, 0.11], late: [0.33, 0.145, 0.068], ringMm: 8, contrast: 0.55, pores: 0, ringPorous: false },
+  oak: {
+    early: [0.5, 0.32, 0.16],
+    late: [0.36, 0.205, 0.09],
+    ringMm: 5.2,
+    contrast: 0.75,
+    pores: 0.5,
+    ringPorous: true,
+  },
+  pine: {
+    early: [0.68, 0.47, 0.25],
+    late: [0.46, 0.24, 0.085],
+    ringMm: 6.5,
+    contrast: 1,
+    pores: 0,
+    ringPorous: false,
+  },
+  walnut: {
+    early: [0.185, 0.1, 0.055],
+    late: [0.085, 0.045, 0.025],
+    ringMm: 7,
+    contrast: 0.8,
+    pores: 0.3,
+    ringPorous: false,
+  },
+  maple: {
+    early: [0.69, 0.53, 0.35],
+    late: [0.58, 0.41, 0.25],
+    ringMm: 9,
+    contrast: 0.5,
+    pores: 0,
+    ringPorous: false,
+  },
+  mahogany: {
+    early: [0.26, 0.1, 0.052],
+    late: [0.17, 0.058, 0.03],
+    ringMm: 8,
+    contrast: 0.5,
+    pores: 0.42,
+    ringPorous: false,
+  },
+  cherry: {
+    early: [0.43, 0.22, 0.11],
+    late: [0.33, 0.145, 0.068],
+    ringMm: 8,
+    contrast: 0.55,
+    pores: 0,
+    ringPorous: false,
+  },
 };
 
 /** Where the growth rings lie: whole numbers are ring borders; the grain runs along the board. */

@@ -53,12 +53,18 @@ export const blankBoard = (widthMm: number, columns: number, rows: number): Boar
 export const everywhere = (board: Board, visit: (i: number, x: number, y: number) => void): void => {
   const { columns, rows, pitch } = board;
   for (let row = 0, i = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++, i++) visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);
+    for (let column = 0; column < columns; column++, i++)
+      visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);
   }
 };
 
 /** Draws a color over the base, `cover` 0–1. */
-export const tint = (b: Board, i: number, [red, green, blue]: readonly [number, number, number], cover: number) => {
+export const tint = (
+  b: Board,
+  i: number,
+  [red, green, blue]: readonly [number, number, number],
+  cover: number,
+) => {
   const keep = 1 - cover;
   b.red[i] = b.red[i]! * keep + red * cover;
   b.green[i] = b.green[i]! * keep + green * cover;

@@ -9,7 +9,8 @@ const mix = (value: number): number => {
 };
 
 /** A start of its own for the n-th feature of a board. */
-export const start = (seed: number, n: number): number => mix(mix(seed + 0x9e3779b9) ^ Math.imul(n + 1, 0x85ebca6b));
+export const start = (seed: number, n: number): number =>
+  mix(mix(seed + 0x9e3779b9) ^ Math.imul(n + 1, 0x85ebca6b));
 
 /** Uniform numbers, 0 up to but not 1. */
 export const random = (from: number): Random => {
@@ -65,4 +66,34 @@ export const rough = (x: number, y: number, seed: number, octaves: number): numb
 export const ease = (low: number, high: number, value: number): number => {
   const t = Math.min(1, Math.max(0, (value - low) / (high - low)));
   return t * t * (3 - 2 * t);
+};
+
+/** Distances, in cells, to the nearest and the second nearest of one point a cell (Worley's construction). */
+export const cells = (
+  x: number,
+  y: number,
+  seed: number,
+  out: { first: number; second: number; id: number },
+) => {
+  const x0 = Math.floor(x);
+  const y0 = Math.floor(y);
+  let first = 9;
+  let second = 9;
+  let id = 0;
+  for (let j = -1; j <= 1; j++) {
+    for (let k = -1; k <= 1; k++) {
+      const h = mix(Math.imul(x0 + k, 0x27d4eb2f) ^ Math.imul(y0 + j, 0x165667b1) ^ seed);
+      const dx = k + 0.12 + 0.76 * ((h & 0xffff) / 65536) - (x - x0);
+      const dy = j + 0.12 + 0.76 * ((h >>> 16) / 65536) - (y - y0);
+      const distance = dx * dx + dy * dy;
+      if (distance < first) {
+        second = first;
+        first = distance;
+        id = h;
+      } else if (distance < second) second = distance;
+    }
+  }
+  out.first = Math.sqrt(first);
+  out.second = Math.sqrt(second);
+  out.id = id;
 };

@@ -28,7 +28,8 @@ export const kubelkaMunk = (absorption: number, scattering: number, ground: numb
 };
 
 /** What a clear colored film lets through on the way in and out (Beer–Lambert): density a µm, film µm. */
-export const doublePass = (density: number, micrometers: number): number => Math.exp(-2 * density * micrometers);
+export const doublePass = (density: number, micrometers: number): number =>
+  Math.exp(-2 * density * micrometers);
 
 /** Share of micro-surface slopes below `slope` in one direction: the GGX distribution, integrated. */
 export const slopesBelow = (slope: number, roughness: number): number =>
@@ -39,7 +40,7 @@ export const slopesBetween = (low: number, high: number, roughness: number): num
   slopesBelow(high, roughness) - slopesBelow(low, roughness);
 
 /** Receptor of a 60° gloss meter: 4.4° in the plane, 11.7° across (ISO 2813 and ASTM D523). */
-const IN_PLANE = Math.PI / 180 / 2 * 2.2;
+const IN_PLANE = (Math.PI / 180 / 2) * 2.2;
 const ACROSS = (5.85 * Math.PI) / 180;
 /** Index of the black glass that reads 100 (ISO 2813). */
 const STANDARD_INDEX = 1.567;

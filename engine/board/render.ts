@@ -30,7 +30,7 @@ export const makeBoard = (recipe: BoardRecipe, columns: number, rows: number): B
     board.bareRoughness = 0.34;
   }
   layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(recipe.seed, 2));
-  recipe.features.forEach((feature, n) => apply(board, feature, start(recipe.seed, n + 10)));
+  for (const [n, feature] of recipe.features.entries()) apply(board, feature, start(recipe.seed, n + 10));
   return board;
 };
 

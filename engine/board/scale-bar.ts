@@ -6,7 +6,8 @@ const SIGNS: Readonly<Record<string, readonly number[]>> = {
   '1': [2, 6, 2, 2, 7],
   '2': [7, 1, 7, 4, 7],
   '5': [7, 4, 7, 1, 7],
-  m: [0, 10, 21, 21, 21],
+  '.': [0, 0, 0, 0, 2],
+  m: [0, 26, 21, 21, 21],
   ' ': [0, 0, 0, 0, 0],
 };
 const widthOf = (sign: string): number => (sign === 'm' ? 5 : 3);

@@ -67,7 +67,8 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
         0.25 *
         (a1 / Math.sqrt(spread + a1 * a1) - a0 / Math.sqrt(spread + a0 * a0)) *
         (c1 / Math.sqrt(spread + c1 * c1) - c0 / Math.sqrt(spread + c0 * c0));
-      const glare = mirrored * gleam * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
+      const glare =
+        mirrored * gleam * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
 
       const um = film[i]!;
       const s = haze[i]!;

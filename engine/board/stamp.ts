@@ -75,17 +75,6 @@ export const stroke = (
   for (const [i, [distance, along]] of near) visit(i, distance, along);
 };
 
-/** Places strewn over the board without clumping: one in each cell of a jittered grid. */
-export const strewn = (b: Board, next: Random, perCm2: number): Point[] => {
-  const cell = 10 / Math.sqrt(Math.max(1e-6, perCm2));
-  const points: Point[] = [];
-  const across = b.widthMm / cell;
-  const down = b.heightMm / cell;
-  const total = Math.max(1, Math.round(across * down));
-  for (let n = 0; n < total; n++) points.push([next() * b.widthMm, next() * b.heightMm]);
-  return points;
-};
-
 /** The given place, or one in the middle half of the board. */
 export const placed = (b: Board, next: Random, at: Point | undefined): Point => {
   const x = between(next, 0.36, 0.64) * b.widthMm;

@@ -1,4 +1,4 @@
-import { answer, type Range, refuse, type Result } from './quantity.ts';
+import { answer, type Range, type Result, refuse } from './quantity.ts';
 
 export type GritSystem = 'FEPA P' | 'CAMI';
 

@@ -1,4 +1,4 @@
-import { answer, refuse, type Result } from './quantity.ts';
+import { answer, type Result, refuse } from './quantity.ts';
 
 /** CIE 1976 L*a*b* under D65: lightness 0–100, red–green, yellow–blue. */
 export type Lab = readonly [lightness: number, redGreen: number, yellowBlue: number];
@@ -22,9 +22,18 @@ const HEX = /^#([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})$/i;
 
 /** Lab (D65) of an sRGB color written `#rrggbb` (IEC 61966-2-1). Anything else is refused. */
 export const labFromHex = (hex: string): Result<Lab> => {
-  const [red, green, blue] = (HEX.exec(hex) ?? []).slice(1).map((pair) => linear(Number.parseInt(pair, 16) / 255));
+  const [red, green, blue] = (HEX.exec(hex) ?? [])
+    .slice(1)
+    .map((pair) => linear(Number.parseInt(pair, 16) / 255));
   if (red === undefined || green === undefined || blue === undefined)
-    return refuse({ code: 'unknown-value', quantity: 'color (#rrggbb)', unit: '', value: hex, min: 0, max: 0 });
+    return refuse({
+      code: 'unknown-value',
+      quantity: 'color (#rrggbb)',
+      unit: '',
+      value: hex,
+      min: 0,
+      max: 0,
+    });
   return answer(
     labFromXyz([
       (506752 / 1228815) * red + (87881 / 245763) * green + (12673 / 70218) * blue,

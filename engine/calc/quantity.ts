@@ -1,5 +1,18 @@
 /** Units that a value, a range or a problem may carry. Fractions (`0–1`) are shown as per cent. */
-export type Unit = '°C' | '0–1' | 'Pa' | 'µm' | 'mm' | 'min' | 's' | 'm²/L' | 'Pa·s' | 'N/m' | 'kg/m³' | '%' | '';
+export type Unit =
+  | '°C'
+  | '0–1'
+  | 'Pa'
+  | 'µm'
+  | 'mm'
+  | 'min'
+  | 's'
+  | 'm²/L'
+  | 'Pa·s'
+  | 'N/m'
+  | 'kg/m³'
+  | '%'
+  | '';
 
 /** A value that is not certain: from–to in one unit, with what made it wide. */
 export type Range<Reason extends string = string> = {

@@ -19,16 +19,12 @@ export type Flow = {
 };
 
 const outsideFluid = (viscosity: number, density: number) =>
-  outside(
-    ['viscosity', viscosity, 0.001, 1000, 'Pa·s'],
-    ['density', density, 500, 2500, 'kg/m³'],
-  );
+  outside(['viscosity', viscosity, 0.001, 1000, 'Pa·s'], ['density', density, 500, 2500, 'kg/m³']);
 
 /** How a film runs down an upright face: falling film of a Newtonian liquid (surface ρgh²/2η, flux ρgh³/3η). */
 export const fallingFilm = (film: UprightFilm): Result<Flow> => {
   const { filmMicrometers, viscosityPascalSeconds: viscosity, densityKilogramsPerCubicMeter: density } = film;
-  const refused =
-    outside(['wet film', filmMicrometers, 1, 2000, 'µm']) ?? outsideFluid(viscosity, density);
+  const refused = outside(['wet film', filmMicrometers, 1, 2000, 'µm']) ?? outsideFluid(viscosity, density);
   if (refused) return refused;
   const h = filmMicrometers * 1e-6;
   const weight = density * GRAVITY;

@@ -1,4 +1,4 @@
-import { outside, type Result, answer } from './quantity.ts';
+import { answer, outside, type Result } from './quantity.ts';
 
 const KELVIN_AT_0_CELSIUS = 273.15;
 /** Where the branches over ice and over water meet, °C. */

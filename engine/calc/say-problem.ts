@@ -24,7 +24,7 @@ const allowed = ({ min, max, unit }: Problem): string =>
 
 /** One sentence for a problem: what was received, what is allowed, and what to do. */
 export const sayProblem = (problem: Problem): string => {
-  const { code, quantity, unit, value, min, max } = problem;
+  const { code, quantity, unit, value, min } = problem;
   const received = sayValue(value, unit);
   switch (code) {
     case 'out-of-range':

@@ -13,7 +13,12 @@ const counts = (phrases: readonly string[], { tokens }: Language): Map<string, n
 
 /** Weight of each stem in one document. More mentions add up to half as much again; a short name says more. */
 const weights = (document: FindDocument, say: Language): Map<string, number> => {
-  const fields = { title: [document.title], also: document.also, signs: document.signs, text: [document.text] };
+  const fields = {
+    title: [document.title],
+    also: document.also,
+    signs: document.signs,
+    text: [document.text],
+  };
   const found = new Map<string, number>();
   for (const [field, phrases] of Object.entries(fields)) {
     const stems = counts(phrases, say);
@@ -28,29 +33,24 @@ const weights = (document: FindDocument, say: Language): Map<string, number> => 
 /** The index of all documents: plain data, same input same bytes. */
 export const buildIndex = (documents: readonly FindDocument[], lay: LayWords): FindIndex => {
   const say = language(lay);
-  const stemOf = new Map<string, string>();
+  const forms = new Map<string, Set<string>>();
   const postings = new Map<string, number[]>();
   documents.forEach((document, at) => {
     const { title, also, signs, text } = document;
     for (const phrase of [title, ...also, ...signs, text])
-      for (const { word, stem } of say.tokens(phrase)) stemOf.set(word, stem);
+      for (const { word, stem } of say.tokens(phrase))
+        forms.set(stem, (forms.get(stem) ?? new Set()).add(word));
     for (const [stem, weight] of weights(document, say)) {
       const posting = postings.get(stem) ?? [];
       posting.push(at, Math.round(weight * 10));
       postings.set(stem, posting);
     }
   });
-  const words = [...stemOf.keys()].sort();
-  const rows = new Map([...postings.keys()].sort().map((stem, row) => [stem, row]));
-  const row = (stem: string | undefined): number => rows.get(stem ?? '') ?? -1;
+  const stems = [...forms.keys()].sort();
   return {
     documents: documents.map(({ id, kind, title }) => ({ id, kind, title })),
-    words: words.join(' '),
-    termOf: words.map((word) => row(stemOf.get(word))),
-    postings: [...rows.keys()].map((stem) => postings.get(stem) ?? []),
-    names: documents.map(({ title, also }) =>
-      [title, ...also].map((name) => [...new Set(say.tokens(name).map(({ stem }) => row(stem)))]),
-    ),
+    terms: stems.map((stem) => [...(forms.get(stem) ?? [])].sort().join(' ')).join(','),
+    postings: stems.map((stem) => postings.get(stem) ?? []),
     lay,
   };
 };

@@ -30,13 +30,9 @@ export interface Hit {
 /** Made at build time by `buildIndex`, sent as JSON. */
 export interface FindIndex {
   readonly documents: readonly { readonly id: string; readonly kind: FindKind; readonly title: string }[];
-  /** Every word of the documents, sorted, joined by spaces. */
-  readonly words: string;
-  /** For each word its term (a row of `postings`). */
-  readonly termOf: readonly number[];
+  /** The forms of each term that the documents use: forms joined by spaces, terms by commas. */
+  readonly terms: string;
   /** For each term: document, weight in tenths, document, weight, … */
   readonly postings: readonly (readonly number[])[];
-  /** For each document its name and lay names, each as a list of terms. */
-  readonly names: readonly (readonly (readonly number[])[])[];
   readonly lay: LayWords;
 }

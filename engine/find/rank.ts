@@ -2,7 +2,7 @@ import type { FindIndex, Hit } from './document.ts';
 import type { Token } from './language.ts';
 import { type OpenIndex, open } from './open.ts';
 import { read } from './read.ts';
-import { ABOUT, KIND, LONE, NAME, SHARE } from './weights.ts';
+import { ABOUT, KIND, LONE, SHARE } from './weights.ts';
 
 export interface FindOptions {
   /** Most hits to list; 10 unless told. */
@@ -35,33 +35,6 @@ const perWord = ({ index, rareness }: OpenIndex, rows: ReadonlyMap<number, numbe
   return found;
 };
 
-/** Rareness of what a typed word most likely stands for. */
-const weigh = ({ rareness, unknown }: OpenIndex, rows: ReadonlyMap<number, number>): number => {
-  let trusted = 0;
-  let weight = unknown;
-  for (const [row, trust] of rows)
-    if (trust > trusted) {
-      trusted = trust;
-      weight = rareness[row] ?? unknown;
-    }
-  return weight;
-};
-
-/** How nearly the query is one of a document's names, 0 to 1: twice the shared rareness over the sum of both. */
-const likeness = ({ index, rareness }: OpenIndex, document: number, trust: ReadonlyMap<number, number>, asked: number) => {
-  let best = 0;
-  for (const name of index.names[document] ?? []) {
-    let shared = 0;
-    let whole = 0;
-    for (const row of name) {
-      whole += rareness[row] ?? 0;
-      shared += (trust.get(row) ?? 0) * (rareness[row] ?? 0);
-    }
-    if (whole > 0) best = Math.max(best, (2 * shared) / (whole + asked));
-  }
-  return best;
-};
-
 /** Two typed words that the documents write as one (`fish eyes`, `fisheyes`) are read as that one. */
 const joined = (ready: OpenIndex, tokens: readonly Token[]): Token[] => {
   const found: Token[] = [];
@@ -79,20 +52,19 @@ const joined = (ready: OpenIndex, tokens: readonly Token[]): Token[] => {
 };
 
 /** The documents that answer a query, best first; none where too little of it is known. */
-export const find = (index: FindIndex, query: string, { limit = 10, typing = false }: FindOptions = {}): Hit[] => {
+export const find = (
+  index: FindIndex,
+  query: string,
+  { limit = 10, typing = false }: FindOptions = {},
+): Hit[] => {
   const ready = open(index);
   const unfinished = typing && /[\p{L}\p{N}]$/u.test(query);
   const tokens = joined(ready, ready.say.tokens(query));
   const tallies = new Map<number, Tally>();
-  const trusts = new Map<number, number>();
-  let counted = 0;
   let asked = 0;
   tokens.forEach((token, position) => {
-    const { rows, counts } = read(ready, token, unfinished && position === tokens.length - 1);
-    if (!counts) return;
-    counted++;
-    asked += weigh(ready, rows);
-    for (const [row, trust] of rows) trusts.set(row, Math.max(trust, trusts.get(row) ?? 0));
+    const { rows, asks } = read(ready, token, unfinished && position === tokens.length - 1);
+    asked += asks;
     for (const [document, { score, covered }] of perWord(ready, rows)) {
       const tally = tallies.get(document) ?? { score: 0, covered: 0, matched: [] };
       tally.score += score;
@@ -104,9 +76,8 @@ export const find = (index: FindIndex, query: string, { limit = 10, typing = fal
   const hits: Hit[] = [];
   for (const [at, { score, covered, matched }] of tallies) {
     const document = index.documents[at];
-    if (!document || covered < SHARE * counted) continue;
-    const name = 1 + NAME * likeness(ready, at, trusts, asked);
-    hits.push({ ...document, score: score * name * KIND[document.kind], matched });
+    if (!document || covered < SHARE * asked) continue;
+    hits.push({ ...document, score: score * KIND[document.kind], matched });
   }
   return hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1)).slice(0, limit);
 };

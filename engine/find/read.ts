@@ -1,25 +1,24 @@
 import type { Token } from './language.ts';
 import type { OpenIndex, Reading } from './open.ts';
 import { stem } from './stem.ts';
-import { TRUST } from './weights.ts';
-
-/** Position of the first word that is not before `part`; the words are sorted. */
-const firstFrom = (words: readonly string[], part: string): number => {
-  let low = 0;
-  let high = words.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((words[middle] ?? '') < part) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-};
+import { STRANGE, TRUST } from './weights.ts';
 
 /** Rows of the words that begin with `part`. */
-const begunBy = ({ words, index }: OpenIndex, part: string): number[] => {
-  const rows: number[] = [];
-  for (let at = firstFrom(words, part); words[at]?.startsWith(part); at++) rows.push(index.termOf[at] ?? -1);
+const begunBy = ({ words }: OpenIndex, part: string): Set<number> => {
+  const rows = new Set<number>();
+  for (const [word, row] of words) if (word.startsWith(part)) rows.add(row);
   return rows;
+};
+
+const ENDING = 3;
+
+/** Row of the longest term that the word begins with, but for an ending: `blotchiness`, `alligatored`. */
+const beginning = ({ term }: OpenIndex, word: string): number | undefined => {
+  for (let length = word.length - 1; length >= Math.max(4, word.length - ENDING); length--) {
+    const row = term(word.slice(0, length));
+    if (row !== undefined) return row;
+  }
+  return undefined;
 };
 
 /** Rows of two known words written as one: `orangepeel`. Pieces under three letters would match by chance. */
@@ -32,7 +31,11 @@ const pieces = ({ term }: OpenIndex, word: string): number[] => {
   return [];
 };
 
-/** What one typed word may stand for. */
+/** A slip of a word that says nothing; shorter words are too near to others. */
+const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
+  word.length > 4 && (nearEmpty(word, false)[0]?.slips ?? 1) < 1;
+
+/** What one typed word may stand for: itself, its lay meaning, its beginning, its pieces, else what it is a slip of. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
   const add = (row: number | undefined, trust: number): void => {
@@ -46,18 +49,16 @@ const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): 
   addMeanings(own, 1);
   if (typing && word.length > 1)
     for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.meant);
-  if (rows.size > 0) return { rows, counts: true };
-  for (const row of pieces(open, word)) add(row, TRUST.pieces);
-  if (rows.size > 0) return { rows, counts: true };
-  const corrections = open.correct(word, typing);
-  const [nearest] = corrections;
-  if (nearest && nearest.slips < 1 && open.say.empty.has(nearest.word)) return { rows, counts: false };
+  if (rows.size === 0) add(beginning(open, word), TRUST.started);
+  if (rows.size === 0) for (const row of pieces(open, word)) add(row, TRUST.pieces);
+  if (rows.size > 0) return { rows, asks: 1 };
+  if (isEmptySlip(open, word)) return { rows, asks: 0 };
+  const corrections = open.nearWords(word, typing);
   for (const { word: meant, closeness } of corrections) {
-    const part = stem(meant);
-    add(open.term(part), TRUST.corrected * closeness);
-    addMeanings(part, TRUST.corrected * closeness);
+    add(open.words.get(meant), TRUST.corrected * closeness);
+    addMeanings(stem(meant), TRUST.corrected * closeness);
   }
-  return { rows, counts: true };
+  return { rows, asks: STRANGE - (STRANGE - 1) * (corrections[0]?.closeness ?? 0) };
 };
 
 const REMEMBERED = 500;

@@ -1,5 +1,8 @@
 const VOWELS = 'aeiouy';
 
+/** A wrong first letter is rare, so it counts more. */
+const FIRST = 1.5;
+
 /** Price of typing one letter for another: vowels are confused more readily than consonants. */
 const swap = (a: string, b: string): number => {
   if (a === b) return 0;
@@ -27,7 +30,8 @@ export const slips = (typed: string, meant: string): number => {
       let best = Number.POSITIVE_INFINITY;
       if (i) best = (cost[(i - 1) * width + j] ?? 0) + extra(a, typed[i - 2]);
       if (j) best = Math.min(best, (cost[i * width + j - 1] ?? 0) + extra(b, meant[j - 2]));
-      if (i && j) best = Math.min(best, (cost[(i - 1) * width + j - 1] ?? 0) + swap(a, b));
+      if (i && j)
+        best = Math.min(best, (cost[(i - 1) * width + j - 1] ?? 0) + swap(a, b) * (i + j === 2 ? FIRST : 1));
       if (i > 1 && j > 1 && a === meant[j - 2] && b === typed[i - 2])
         best = Math.min(best, (cost[(i - 2) * width + j - 2] ?? 0) + 0.8);
       cost[i * width + j] = best;

@@ -19,10 +19,10 @@ export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, me
 export const ABOUT = +(process.env.ABOUT ?? 2);
 
 /** A word that one page alone has tells little of whether the query belongs here at all. */
-export const LONE = +(process.env.LONE ?? 0.8);
+export const LONE = +(process.env.LONE ?? 0.9);
 
-/** How much a name that the query repeats adds, against the sum over its words. */
-export const NAME = +(process.env.NAME ?? 1);
+/** What a word that no page has weighs against a known one, when the share of the query is reckoned. */
+export const STRANGE = +(process.env.STRANGE ?? 1.5);
 
 /** Below this share of the words of the query nothing is listed. */
-export const SHARE = +(process.env.SHARE ?? 0.45);
+export const SHARE = +(process.env.SHARE ?? 0.42);

@@ -1,12 +1,17 @@
 import { z } from 'zod';
 
 const word = z.string().regex(/^[a-z0-9-]+$/, 'one word in lower case, without an apostrophe');
-const words = z.string().regex(/^[a-z0-9-]+( [a-z0-9-]+)?$/, 'one or two words in lower case, without an apostrophe');
+const words = z
+  .string()
+  .regex(/^[a-z0-9-]+( [a-z0-9-]+)?$/, 'one or two words in lower case, without an apostrophe');
 
 /** What the search knows of language: lay words, spellings and words that say nothing. */
 export const Words = z
   .strictObject({
-    stop: z.array(words).min(1).describe('Words, or pairs of words, that say nothing about which flaw it is.'),
+    stop: z
+      .array(words)
+      .min(1)
+      .describe('Words, or pairs of words, that say nothing about which flaw it is.'),
     spellings: z.record(word, word).describe('British, informal or older spelling → the spelling used here.'),
     synonyms: z
       .record(words, z.array(word).min(1))

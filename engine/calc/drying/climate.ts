@@ -10,6 +10,11 @@ export const REFERENCE_CLIMATE: Climate = { celsius: 23, relativeHumidity: 0.5 }
 
 export const surfaceOf = ({ celsius, surfaceCelsius }: Climate): number => surfaceCelsius ?? celsius;
 
+export const sameClimate = (one: Climate, two: Climate): boolean =>
+  one.celsius === two.celsius &&
+  one.relativeHumidity === two.relativeHumidity &&
+  surfaceOf(one) === surfaceOf(two);
+
 /** Refuses a climate that can only be a slip of the pen: outside -30 to 50 °C or 0 to 100 % relative humidity. */
 export const outsideClimate = (climate: Climate): Refused | undefined =>
   outside(

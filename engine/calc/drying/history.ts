@@ -64,7 +64,8 @@ export const goOn = (
       ? Number.POSITIVE_INFINITY
       : slowing(product.mechanism, milestone, base, spell, relativeThickness)[end];
     rested ||= cold;
-    if (left * pace <= room) return answer({ spell: index, into: into + left * pace, at: at + left * pace, rested });
+    if (left * pace <= room)
+      return answer({ spell: index, into: into + left * pace, at: at + left * pace, rested });
     left -= room / pace;
     at += room;
     index += 1;

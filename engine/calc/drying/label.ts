@@ -1,4 +1,4 @@
-import { answer, type Refused, refuse, type Result } from '../quantity.ts';
+import { answer, type Refused, type Result, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
 import type { Figures, Limits, Span } from './figures.ts';
 import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
@@ -56,7 +56,11 @@ export const withLabel = (figures: Figures, label: Label): Result<Figures> => {
     const roof = [...later, ...(deadline ? [deadline] : [])];
     const time = minutes[milestone] ?? figures[milestone];
     before = {
-      from: between(time.from, before.from, Math.min(...roof.map(({ from }) => from), Number.POSITIVE_INFINITY)),
+      from: between(
+        time.from,
+        before.from,
+        Math.min(...roof.map(({ from }) => from), Number.POSITIVE_INFINITY),
+      ),
       to: between(time.to, before.to, Math.min(...roof.map(({ to }) => to), Number.POSITIVE_INFINITY)),
     };
     chain[milestone] = before;

@@ -39,8 +39,7 @@ const byWater = (from: Climate, to: Climate): Slowing => {
 
 const byChemistry = (mechanism: Mechanism, from: Climate, to: Climate): Slowing => {
   const { kilojoulesPerMole, humidityDrag } = PACES[mechanism];
-  const drag =
-    (1 + humidityDrag * to.relativeHumidity) / (1 + humidityDrag * from.relativeHumidity);
+  const drag = (1 + humidityDrag * to.relativeHumidity) / (1 + humidityDrag * from.relativeHumidity);
   const { best, give } = kilojoulesPerMole;
   const { from: low, to: high } = ordered(arrhenius(best - give, from, to), arrhenius(best + give, from, to));
   return { from: low * drag, to: high * drag };

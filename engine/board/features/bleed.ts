@@ -1,0 +1,107 @@
+import type { FeatureOf } from '../../model/board.ts';
+import { type Board, everywhere, stain } from '../field.ts';
+import { blot, patches } from '../mask.ts';
+import { between, ease, noise, type Random, random, rough } from '../noise.ts';
+import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
+
+const TANNIN = [0.22, 0.68, 1.5] as const;
+const RESIN = [0.3, 0.8, 1.6] as const;
+const DYE = [0.12, 1.35, 0.95] as const;
+const INK = [1.7, 1.5, 0.55] as const;
+const SMOKE = [0.28, 0.6, 1.3] as const;
+
+type Bleed = FeatureOf<'bleed'>;
+
+const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
+  const radius = f['size-mm'] / 2;
+  const edge = blot(center, radius, from, 0.16, 1.3);
+  everywhere(b, (i, x, y) => {
+    const d = edge(x, y);
+    if (d > radius * 0.8) return;
+    const depth = Math.max(0, 1 - ease(-radius * 0.25, radius * 0.6, d));
+    const ring = 0.5 + 0.5 * Math.sin((d * 6.283) / (radius * 0.21) + 1.6 * noise(x / 4, y / 4, from));
+    const rim = Math.exp(-(((d + radius * 0.06) / (radius * 0.11)) ** 2));
+    const heart = 1 - ease(-radius, -radius * 0.55, d);
+    stain(b, i, RESIN, f.strength * (depth * (0.28 + 0.42 * ring) + 0.8 * rim + 0.7 * heart));
+  });
+};
+
+const tannin = (b: Board, f: Bleed, from: number): void => {
+  const cloud = patches(f['size-mm'] * 1.2, from, 0.42, 0.5);
+  everywhere(b, (i, x, y) => {
+    const share = cloud(x, y);
+    if (share === 0) return;
+    const tide = Math.exp(-(((share - 0.16) / 0.12) ** 2));
+    const grain = 0.8 + 0.35 * noise(x / 12, y / 1.3, from + 4);
+    stain(b, i, TANNIN, f.strength * grain * (0.7 * share + 0.3 * tide));
+  });
+};
+
+const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
+  const next = random(from + 1);
+  const radius = f['size-mm'] / 2;
+  const blots = Array.from({ length: 4 }, (_, n) =>
+    blot(
+      n === 0 ? center : [next() * b.widthMm, next() * b.heightMm],
+      radius * (n === 0 ? 1 : between(next, 0.25, 0.6)),
+      from + n,
+      0.6,
+    ),
+  );
+  everywhere(b, (i, x, y) => {
+    for (const edge of blots) {
+      const share = 1 - ease(-radius * 0.5, radius * 0.28, edge(x, y));
+      if (share > 0)
+        stain(b, i, DYE, 0.85 * f.strength * share * (0.85 + 0.3 * rough(x / 6, y / 6, from, 2)));
+    }
+  });
+};
+
+const ink = (b: Board, f: Bleed, next: Random, [x, y]: Point): void => {
+  const size = f['size-mm'] / 2;
+  const line: Point[] = [];
+  for (let t = 0; t <= 1; t += 0.004) {
+    const turn = t * 2 * Math.PI * 5;
+    const swell = 0.55 + 0.45 * Math.sin(t * 9 + next() * 0.02);
+    line.push([
+      x - size * 1.5 + t * size * 3 - Math.sin(turn) * size * 0.3,
+      y - Math.cos(turn) * size * 0.55 * swell,
+    ]);
+  }
+  const half = 0.35;
+  const draw = (points: readonly Point[]) =>
+    stroke(b, points, half * 3.5, (i, d) => {
+      const feather = 0.22 * Math.exp(-((d / (half * 1.9)) ** 2));
+      stain(b, i, INK, 1.5 * f.strength * (cover(b, half - d, half * 2) + feather));
+    });
+  draw(line);
+  draw([
+    [x - size * 1.5, y + size * 1.1],
+    [x + size * 1.3, y + size * 0.95],
+  ]);
+};
+
+const smoke = (b: Board, f: Bleed, next: Random): void => {
+  for (let n = 0; n < 6; n++) {
+    const x = between(next, 0.05, 0.95) * b.widthMm;
+    const length = between(next, 0.35, 1) * b.heightMm;
+    const half = between(next, 0.5, 1.6);
+    const line = wander(next, [x, between(next, -0.1, 0.25) * b.heightMm], Math.PI / 2, length, 0.1, 1);
+    stroke(b, line, half * 2, (i, d, run) => {
+      const end = Math.exp(-(((length - run) / (half * 2)) ** 2));
+      const share = Math.exp(-((d / half) ** 2)) * ease(0, length * 0.3, run);
+      stain(b, i, SMOKE, f.strength * share * (0.75 + 0.9 * end));
+    });
+  }
+};
+
+/** Color from below, held in the paint or the film. */
+export const bleed = (b: Board, f: Bleed, from: number): void => {
+  const next = random(from);
+  const center = placed(b, next, f.at);
+  if (f.from === 'knot') knot(b, f, from, center);
+  else if (f.from === 'tannin') tannin(b, f, from);
+  else if (f.from === 'dye') dye(b, f, from, center);
+  else if (f.from === 'ink') ink(b, f, next, center);
+  else smoke(b, f, next);
+};

@@ -1,0 +1,22 @@
+import type { FeatureOf } from '../../model/board.ts';
+import { type Board, tint } from '../field.ts';
+import { between, random } from '../noise.ts';
+import { places } from '../places.ts';
+import { cover, radians, stroke, wander } from '../stamp.ts';
+import { BODY_COLOR } from './body-color.ts';
+
+/** Lint shed by a cloth or roller: short, curled, all of one color. */
+export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => {
+  const next = random(from);
+  const half = f['thickness-um'] / 2000;
+  const color = BODY_COLOR[f.color];
+  for (const point of places(b, next, f['per-cm2'], 'strokes')) {
+    const length = between(next, f['length-mm'][0], f['length-mm'][1]);
+    const line = wander(next, point, radians(f.angle) + between(next, -0.7, 0.7), length, 4.5, 0.2);
+    stroke(b, line, 0.4, (i, d) => {
+      const share = Math.max(0, cover(b, half - d, half * 2));
+      tint(b, i, color, Math.min(1, share * 1.6));
+      b.height[i] = b.height[i]! + f['thickness-um'] * (share + 0.35 * Math.exp(-d / 0.12));
+    });
+  }
+};

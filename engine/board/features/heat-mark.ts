@@ -1,0 +1,22 @@
+import type { FeatureOf } from '../../model/board.ts';
+import { type Board, everywhere, roughen } from '../field.ts';
+import { ease, random, rough } from '../noise.ts';
+import { placed } from '../stamp.ts';
+
+/** A hot dish: the whole disc goes white or dull, and may be pressed in. */
+export const heatMark = (b: Board, f: FeatureOf<'heat-mark'>, from: number): void => {
+  const [cx, cy] = placed(b, random(from), f.at);
+  const radius = f['diameter-mm'] / 2;
+  everywhere(b, (i, x, y) => {
+    const d = Math.hypot(x - cx, y - cy);
+    if (d > radius * 1.2) return;
+    const inside = 1 - ease(radius * 0.93, radius * 1.06, d);
+    const cloud =
+      0.75 +
+      0.5 * rough(x / (radius * 0.45), y / (radius * 0.45), from, 3) +
+      0.25 * ease(radius * 0.6, radius, d);
+    b.haze[i] = b.haze[i]! + 0.3 * f.strength * inside * Math.max(0, cloud);
+    b.height[i] = b.height[i]! - f['emboss-um'] * inside;
+    roughen(b, i, 0.14, 0.6 * inside);
+  });
+};

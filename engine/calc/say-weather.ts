@@ -1,0 +1,53 @@
+import { sayValue } from './say-problem.ts';
+import type { WeatherReason } from './weather.ts';
+
+/** Before a coat is laid, or while one is drying. */
+export type Moment = 'before' | 'during';
+
+const degrees = (celsius: number): string =>
+  `${Number(celsius.toFixed(1))} °C (${Number(((celsius * 9) / 5).toFixed(1))} °F)`;
+
+const what = (reason: WeatherReason): string => {
+  switch (reason.code) {
+    case 'near-dew-point':
+      return reason.value > 0
+        ? `The coldest surface is only ${degrees(reason.value)} above the dew point; it should be at least ${degrees(reason.limit)} above.`
+        : `The coldest surface is ${degrees(-reason.value)} below the dew point: water is condensing on it.`;
+    case 'solvent-gap':
+      return `Fast solvents chill the film, and the air is only ${degrees(reason.value)} above the dew point; ${degrees(reason.limit)} is wanted, or it may turn white.`;
+    case 'too-cold':
+      return `It is ${sayValue(reason.value, '°C')}; this coat wants ${sayValue(reason.limit, '°C')} or more.`;
+    case 'too-hot':
+      return `It is ${sayValue(reason.value, '°C')}; this coat wants ${sayValue(reason.limit, '°C')} or less, or it sets before it levels.`;
+    case 'too-humid':
+      return `The air is at ${sayValue(reason.value, '0–1')} humidity; this coat wants ${sayValue(reason.limit, '0–1')} or less.`;
+    case 'too-dry':
+      return `The air is at ${sayValue(reason.value, '0–1')} humidity; this coat wants ${sayValue(reason.limit, '0–1')} or more, or it sets before it levels.`;
+    case 'below-film-formation':
+      return `The surface is ${sayValue(reason.value, '°C')}; below ${sayValue(reason.limit, '°C')} the droplets may not fuse into a clear, tough film.`;
+    case 'film-chills':
+      return `The wet film cools itself to about ${sayValue(reason.value, '°C')} while water leaves; it must be back above ${sayValue(reason.limit, '°C')} before it sets.`;
+    case 'warming-up':
+      return 'The piece is warming up, so air in its pores swells and lifts bubbles into the film.';
+    case 'in-sun':
+      return 'The sun is on the piece: the skin dries first and bubbles rise under it.';
+    default:
+      return reason satisfies never;
+  }
+};
+
+const remedy = (reason: WeatherReason, moment: Moment): string => {
+  if (moment === 'during')
+    return reason.code === 'in-sun'
+      ? 'Shade it without touching the film.'
+      : 'Leave the film alone and change the room, slowly: no heat or fan on the film itself.';
+  if (reason.code === 'warming-up') return 'Wait until it is as warm as the room and no longer changing.';
+  if (reason.code === 'in-sun') return 'Move it to the shade and let it cool first.';
+  return reason.verdict === 'no'
+    ? 'Wait for better weather or change the room first.'
+    : 'Lay it thin and try a small piece first.';
+};
+
+/** Two short sentences for a reason: what the weather is against what is wanted, and what to do now. */
+export const sayWeather = (reason: WeatherReason, moment: Moment): string =>
+  `${what(reason)} ${remedy(reason, moment)}`;

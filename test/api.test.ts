@@ -1,0 +1,33 @@
+/** The names behind the two doors: a change here is a change for everyone who calls the engine. */
+import { expect, it } from 'vitest';
+import * as door from '#engine/index.ts';
+import * as service from '#engine/model/index.ts';
+
+it('pins the names of the door', () => {
+  expect(Object.keys(door).sort()).toEqual([
+    'STAGES',
+    'actOf',
+    'addressOf',
+    'answerOf',
+    'canCheck',
+    'emptyCase',
+    'isAsk',
+    'knowledgeOf',
+    'nodesOf',
+    'possible',
+    'reached',
+    'readAddress',
+    'resolve',
+    'separatedBy',
+    'stageOf',
+    'visits',
+    'walk',
+    'withAnswer',
+    'withFact',
+    'without',
+  ]);
+});
+
+it('pins the names of the service door', () => {
+  expect(Object.keys(service).sort()).toEqual(['ENTRY_KINDS', 'FOLDERS', 'ID_PATTERN', 'SCHEMAS']);
+});

@@ -1,0 +1,85 @@
+/** One broken file a fault: each is linked beside a sound little knowledge and must be told in exactly these words. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import type { Issue } from '#engine/issue.ts';
+import { link } from '#engine/link.ts';
+import type { EntryKind } from '#engine/model/kinds.ts';
+import { prove } from '#engine/prove/index.ts';
+import { say } from '#engine/say.ts';
+import { readContent, readEntry } from '../../content/tools/read.ts';
+
+const root = process.cwd();
+const folder = join(root, 'test/content/faults');
+const sound = readContent(join(root, 'test/content/sound'));
+const doings = readContent(root).filter((entry) => entry.kind === 'doing');
+const RETIRED = { 'remedy/scour': 'rub' };
+
+const issuesWith = (entries: typeof sound): readonly Issue[] => {
+  const linked = link([...sound, ...doings, ...entries], RETIRED);
+  return linked.ok ? prove(linked.value) : linked.issues;
+};
+
+const annotated = (text: string, key: string): string[] =>
+  [...text.matchAll(new RegExp(`^(?:# )?${key}: (.+)$`, 'gm'))].map((found) => found[1] ?? '');
+
+const matches = (line: string, pattern: string): boolean => {
+  const [head = '', tail] = pattern.split('*');
+  return tail === undefined ? line === pattern : line.startsWith(head) && line.endsWith(tail);
+};
+
+const files = readdirSync(folder).filter((name) => name.endsWith('.mdx'));
+
+describe('faults of content', () => {
+  it('finds nothing in the sound knowledge that the broken files are added to', () => {
+    expect(issuesWith([]).map(say)).toEqual([]);
+  });
+
+  for (const name of files) {
+    const path = join(folder, name);
+    const text = readFileSync(path, 'utf8');
+    const id = basename(name, '.mdx');
+    const code = annotated(text, 'code')[0] ?? id;
+
+    it(`tells ${code} with its place and what to do`, () => {
+      const kind = annotated(text, 'kind').find((value) => /^[a-z]+$/.test(value)) as EntryKind;
+      const issues = issuesWith([readEntry(root, kind, path)]);
+      const file = `test/content/faults/${name}`;
+      const wanted = annotated(text, 'expect').map((line) => `${file}:${line}`);
+      if (text.includes('# also-expect-orphan'))
+        wanted.unshift(
+          `${file}:1: nothing leads to the remedy "${id}"; link it from a tree, or delete the file`,
+        );
+      expect(wanted.length).toBeGreaterThan(0);
+      const told = issues.map(say);
+      expect(told.length, told.join('\n')).toBe(wanted.length);
+      for (const [index, line] of told.entries())
+        expect(matches(line, wanted[index] ?? ''), `${line}\n${wanted[index]}`).toBe(true);
+      expect(issues.map((issue) => issue.code)).toContain(code);
+    });
+  }
+
+  it('has a broken file for every code that the engine can raise', () => {
+    const source = readFileSync(join(root, 'engine/issue.ts'), 'utf8');
+    const codes = [...source.matchAll(/code: '([a-z-]+)'/g)].map((found) => found[1]);
+    const shown = files.map(
+      (name) => annotated(readFileSync(join(folder, name), 'utf8'), 'code')[0] ?? basename(name, '.mdx'),
+    );
+    expect(shown.sort()).toEqual(codes.sort());
+  });
+
+  it('tells all faults of all files in one run', () => {
+    const broken = ['dead-link', 'unknown-key', 'no-source'].map((id) =>
+      readEntry(
+        root,
+        ({ 'dead-link': 'defect', 'unknown-key': 'source', 'no-source': 'rule' } as const)[id] as EntryKind,
+        join(folder, `${id}.mdx`),
+      ),
+    );
+    expect(
+      issuesWith(broken)
+        .map((issue) => issue.code)
+        .sort(),
+    ).toEqual(['dead-link', 'no-source', 'unknown-key']);
+  });
+});

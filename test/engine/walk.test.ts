@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import { emptyCase, possible, walk, withAnswer, withFact } from '#engine/index.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
+import { act, defect, known, question, remedy, rule } from './small.ts';
+
+const q = (id: string) => id as QuestionId;
+const at = (stage: 'wet' | 'setting' | 'dry-to-touch' | 'recoatable' | 'cured') =>
+  withFact(emptyCase(), 'stage', stage);
+
+const tree = {
+  ask: 'one',
+  yes: { remedy: 'a' },
+  no: { ask: 'two', yes: { remedy: 'b' }, no: { leave: 'This is how it looks.' } },
+};
+const small = known(question('one'), question('two'), remedy('a'), remedy('b'), defect('flaw', tree));
+
+describe('walk', () => {
+  it('asks how dry the film is before anything else', () => {
+    expect(walk(small, emptyCase(), 'flaw').kind).toBe('stage');
+  });
+
+  it('stops early where every cause still possible asks for the same hands', () => {
+    const walked = walk(small, at('setting'), 'flaw');
+    expect(walked).toMatchObject({
+      kind: 'outcome',
+      certain: false,
+      goOn: 'one',
+      action: { do: 'leave', verdict: 'Verdict leave' },
+    });
+    expect(walked.leaves).toHaveLength(3);
+  });
+
+  it('goes on to the cause when asked to', () => {
+    expect(walk(small, at('setting'), 'flaw', { forCause: true })).toMatchObject({
+      kind: 'question',
+      question: 'one',
+    });
+  });
+
+  it('asks where the answer changes what to do', () => {
+    expect(walk(small, at('recoatable'), 'flaw')).toMatchObject({ kind: 'question', question: 'one' });
+    const second = withAnswer(at('recoatable'), q('one'), 'no');
+    expect(walk(small, second, 'flaw')).toMatchObject({ kind: 'question', question: 'two' });
+    expect(walk(small, withAnswer(second, q('two'), 'no'), 'flaw')).toMatchObject({
+      kind: 'outcome',
+      certain: true,
+      action: { do: 'accept', say: 'This is how it looks.' },
+    });
+  });
+
+  it('keeps both branches for can not tell, and holds off where they ask for different hands', () => {
+    const walked = walk(small, withAnswer(at('cured'), q('one'), 'unsure'), 'flaw');
+    expect(walked).toMatchObject({
+      kind: 'outcome',
+      unsureAt: 'one',
+      action: { do: 'leave', verdict: 'Verdict unsure' },
+    });
+    expect(walked.leaves).toHaveLength(3);
+  });
+
+  it('acts in spite of can not tell where both branches ask for the same', () => {
+    const same = known(
+      question('one'),
+      remedy('a'),
+      defect('flaw', {
+        ask: 'one',
+        yes: { remedy: 'a', cause: 'This one' },
+        no: { remedy: 'a', cause: 'That one' },
+      }),
+    );
+    expect(walk(same, withAnswer(at('cured'), q('one'), 'unsure'), 'flaw')).toMatchObject({
+      action: { do: 'repair' },
+    });
+  });
+
+  it('does not ask what the film forbids to check, and leaves both ends open', () => {
+    const careful = known(
+      question('one', { 'safe-from': 'recoatable' }),
+      remedy('a', { wet: act('lift') }),
+      remedy('b'),
+      defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    expect(walk(careful, at('wet'), 'flaw')).toMatchObject({
+      kind: 'outcome',
+      goOn: undefined,
+      action: { verdict: 'Verdict unsure' },
+    });
+    expect(walk(careful, at('recoatable'), 'flaw')).toMatchObject({ kind: 'question', question: 'one' });
+  });
+
+  it('never asks what other facts already tell, through several steps', () => {
+    const linked = known(
+      question('one', { known: [{ when: { two: 'yes' }, answer: 'no' }] }),
+      question('two', { known: [{ when: { family: ['shellac', 'lacquer'] }, answer: 'yes' }] }),
+      remedy('a'),
+      remedy('b'),
+      defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+      defect('other', { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    const walked = walk(linked, withFact(at('cured'), 'family', 'shellac'), 'flaw');
+    expect(walked).toMatchObject({ kind: 'outcome', certain: true });
+    expect(walked.leaves).toMatchObject([{ remedy: 'b' }]);
+    expect(walked.trace).toContainEqual({ fact: 'one', value: 'no', how: 'follows' });
+  });
+
+  it('takes rules that lean on each other in a circle as unknown', () => {
+    const circle = known(
+      question('one', { known: [{ when: { two: 'yes' }, answer: 'yes' }] }),
+      question('two', { known: [{ when: { one: 'yes' }, answer: 'yes' }] }),
+      remedy('a'),
+      remedy('b'),
+      defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+      defect('other', { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    expect(walk(circle, at('cured'), 'flaw')).toMatchObject({ kind: 'question', question: 'one' });
+  });
+
+  it('follows a hand-over into the other tree and says whose question it is', () => {
+    const linked = known(
+      question('one'),
+      question('two'),
+      remedy('a'),
+      remedy('b'),
+      defect('flaw', { ask: 'one', yes: { defect: 'other' }, no: { remedy: 'a' } }),
+      defect('other', { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    expect(walk(linked, withAnswer(at('cured'), q('one'), 'yes'), 'flaw')).toMatchObject({
+      kind: 'question',
+      question: 'two',
+      of: 'other',
+    });
+    expect(possible(linked, emptyCase(), 'flaw').leaves.map((leaf) => leaf.of)).toEqual([
+      'other',
+      'other',
+      'flaw',
+    ]);
+  });
+
+  it('uses the overdue act only for a film that is overdue', () => {
+    const late = known(remedy('a', { overdue: act('repair') }), defect('flaw', { remedy: 'a' }));
+    expect(walk(late, at('setting'), 'flaw')).toMatchObject({ action: { do: 'leave' } });
+    expect(walk(late, withFact(at('setting'), 'overdue', 'yes'), 'flaw')).toMatchObject({
+      action: { do: 'repair' },
+    });
+    expect(walk(late, withFact(at('wet'), 'overdue', 'yes'), 'flaw')).toMatchObject({
+      action: { do: 'leave' },
+    });
+  });
+
+  it('fires a stop whatever the tree says, and step rules only where the steps lie ahead', () => {
+    const ruled = known(
+      rule('crib', { kind: 'stop', level: 'stop', when: { piece: 'crib' } }),
+      rule('dust', { steps: ['sand'] }),
+      rule('lead', {
+        kind: 'stop',
+        level: 'stop',
+        steps: ['sand'],
+        when: { age: ['before-1993', 'unknown'] },
+        'unless-known-no': true,
+      }),
+      remedy(
+        'a',
+        {},
+        {
+          steps: [
+            { kind: 'sand', grit: 320, say: 'Sand by hand, lightly.' },
+            { kind: 'wipe', with: 'dry-cloth', say: 'Wipe the dust off.' },
+          ],
+        },
+      ),
+      defect('flaw', { remedy: 'a' }),
+    );
+    const ids = (list: readonly { id: string }[]) => list.map((one) => one.id);
+    expect(ids(walk(ruled, withFact(at('setting'), 'piece', 'crib'), 'flaw').fired.stops)).toEqual(['crib']);
+    expect(walk(ruled, at('setting'), 'flaw').fired.cautions).toEqual([]);
+    const repair = walk(ruled, at('cured'), 'flaw').fired;
+    expect(ids(repair.cautions)).toEqual(['dust']);
+    expect(ids(repair.stops)).toEqual(['lead']);
+    expect(ids(walk(ruled, withFact(at('cured'), 'age', 'since-1993'), 'flaw').fired.stops)).toEqual([]);
+  });
+
+  it('is pure: the case is not changed', () => {
+    const on = Object.freeze(at('cured'));
+    walk(small, on, 'flaw');
+    expect(on).toEqual(at('cured'));
+  });
+});
