@@ -82,7 +82,7 @@ export const WOOD: Readonly<Record<Wood, Figure>> = {
 
 /** Where the growth rings lie: whole numbers are ring borders; the grain runs along the board. */
 export const ringAt = (x: number, y: number, ringMm: number, seed: number): number =>
-  (y + 9 * noise(x / 70, y / 26, seed) + 1.1 * noise(x / 24, y / 7, seed + 1)) / ringMm;
+  (y + 10 * noise(x / 120, y / 30, seed) + 0.7 * noise(x / 40, y / 6, seed + 1)) / ringMm;
 
 export const layPaint = (b: Board, paint: Paint, seed: number): void => {
   const [red, green, blue] = PAINT[paint];
@@ -95,7 +95,7 @@ export const layPaint = (b: Board, paint: Paint, seed: number): void => {
 };
 
 const PORE_DARK: Rgb = [0.055, 0.03, 0.016];
-const PORE_DEPTH_UM = 26;
+const PORE_DEPTH_UM = 14;
 
 export const layWood = (b: Board, wood: Wood, seed: number): void => {
   const figure = WOOD[wood];
@@ -104,14 +104,15 @@ export const layWood = (b: Board, wood: Wood, seed: number): void => {
     const ring = ringAt(x, y, figure.ringMm, seed);
     const part = ring - Math.floor(ring);
     const growth = part < 0.86 ? (part / 0.86) ** 2.2 : 1 - (part - 0.86) / 0.14;
-    const fiber = 0.5 * noise(x / 9, y / 0.42, seed + 4) + 0.35 * noise(x / 30, y / 1.5, seed + 5);
-    const dark = Math.min(1, Math.max(0, growth * figure.contrast + fiber * 0.22 + 0.06));
+    const fiber =
+      0.5 * noise(x / 14, y / 0.36, seed + 4) + 0.4 * noise(x / 30, y / 1.3, seed + 5) + 0.25 * noise(x / 3, y / 0.2, seed + 6);
+    const dark = Math.min(1, Math.max(0, growth * figure.contrast + fiber * 0.3 + 0.06));
     b.red[i] = early[0] + (late[0] - early[0]) * dark;
     b.green[i] = early[1] + (late[1] - early[1]) * dark;
     b.blue[i] = early[2] + (late[2] - early[2]) * dark;
     if (figure.pores > 0) {
       const zone = figure.ringPorous ? (part < 0.34 ? 0.22 : -0.14) : 0;
-      const pore = noise(x / 3.4, y / 0.3, seed + 9) - 0.72 + figure.pores * 0.5 + zone;
+      const pore = noise(x / 5.5, y / 0.24, seed + 9) - 0.74 + figure.pores * 0.5 + zone;
       if (pore > 0) {
         const open = Math.min(1, pore * 4);
         tint(b, i, PORE_DARK, open * 0.6);

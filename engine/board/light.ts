@@ -23,6 +23,9 @@ export type Light = {
   /** Brightness of the window, and of the room, as mirrored. */
   window: number;
   room: number;
+  /** A small bright lamp above the window: how much farther the film must lean to mirror it, and its brightness. */
+  lampTilt: number;
+  lamp: number;
   /** Light on the body of the film: share from all sides, level, and fall across the board. */
   ambient: number;
   level: number;
@@ -47,11 +50,13 @@ export const lightFrom = (choice: LightChoice): Light => {
     sine: Math.sin(elevation),
     cosine: Math.cos(elevation),
     tangent: Math.tan(elevation),
-    nearTilt: mixed(-0.015, 0.045),
+    nearTilt: mixed(-0.015, 0.01),
     tiltGrowth: mixed(0.27, 0.24),
     halfAlong: mixed(0.055, 0.05),
     halfAcross: mixed(0.3, 0.13),
     window: mixed(3.6, 5.5),
+    lampTilt: mixed(0.2, 0.3),
+    lamp: mixed(26, 22),
     room: mixed(0.12, 0.16),
     ambient: mixed(0.22, 0.45),
     level: mixed(0.62, 0.98),

@@ -10,6 +10,8 @@ const AMBER = [0.0004, 0.0025, 0.0095] as const;
 const LENS = 0.007;
 /** Below this much film (µm) the base is not wetted and looks dry and pale. */
 const WETTED_UM = 4;
+/** Half width of the lamp as a slope. */
+const LAMP = 0.035;
 /** How strongly the film's own relief shades what lies under it. */
 const RELIEF_ON_BODY = 0.85;
 
@@ -25,6 +27,7 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
   const through = 1 - f;
   const mirrored = f * light.window;
   const room = f * light.room;
+  const lamp = f * light.lamp;
   const [densityR, densityG, densityB] = [AMBER[0] * amber * 2, AMBER[1] * amber * 2, AMBER[2] * amber * 2];
   const acrossMid = (columns * -ty + rows * tx) / 2;
   const reach = Math.abs(tx) * columns + Math.abs(ty) * rows;
@@ -67,8 +70,11 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
         0.25 *
         (a1 / Math.sqrt(spread + a1 * a1) - a0 / Math.sqrt(spread + a0 * a0)) *
         (c1 / Math.sqrt(spread + c1 * c1) - c0 / Math.sqrt(spread + c0 * c0));
+      const p1 = middle + light.lampTilt;
+      const near = spread + LAMP * LAMP;
+      const spark = (LAMP * LAMP * near) / (near + p1 * p1 + sideways * sideways) ** 2;
       const glare =
-        mirrored * gleam * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
+        (mirrored * gleam + lamp * spark) * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
 
       const um = film[i]!;
       const s = haze[i]!;

@@ -13,8 +13,10 @@ export interface Language {
   readonly tokens: (text: string) => Token[];
   /** Words that say nothing, single ones only. */
   readonly empty: ReadonlySet<string>;
-  /** Stems that a stem, or two joined by a space, may mean in the trade. */
-  readonly meanings: (stems: string) => readonly string[];
+  /** Stems of words of other matters. */
+  readonly elsewhere: ReadonlySet<string>;
+  /** Stems that a stem may mean in the trade. */
+  readonly meanings: (part: string) => readonly string[];
 }
 
 /** Reads texts and queries in the same way, with the words that the content knows. */
@@ -23,8 +25,8 @@ export const language = (lay: LayWords): Language => {
   const spellings = new Map(Object.entries(lay.spellings));
   const meanings = new Map<string, string[]>();
   for (const [said, meant] of Object.entries(lay.synonyms)) {
-    const key = wordsOf(said).map(stem).join(' ');
-    meanings.set(key, [...(meanings.get(key) ?? []), ...meant.map(stem)]);
+    const part = stem(said);
+    meanings.set(part, [...(meanings.get(part) ?? []), ...meant.map(stem)]);
   }
   return {
     tokens: (text) => {
@@ -41,6 +43,7 @@ export const language = (lay: LayWords): Language => {
       return found;
     },
     empty: new Set(lay.stop.filter((word) => !word.includes(' '))),
-    meanings: (stems) => meanings.get(stems) ?? [],
+    elsewhere: new Set(lay.elsewhere.map(stem)),
+    meanings: (part) => meanings.get(part) ?? [],
   };
 };

@@ -1,7 +1,7 @@
 import type { Token } from './language.ts';
 import type { OpenIndex, Reading } from './open.ts';
 import { stem } from './stem.ts';
-import { STRANGE, TRUST } from './weights.ts';
+import { ELSEWHERE, STRANGE, TRUST } from './weights.ts';
 
 /** Rows of the words that begin with `part`. */
 const begunBy = ({ words }: OpenIndex, part: string): Set<number> => {
@@ -38,6 +38,7 @@ const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
 /** What one typed word may stand for: itself, its lay meaning, its beginning, its pieces, else what it is a slip of. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
+  if (open.say.elsewhere.has(own)) return { rows, asks: ELSEWHERE };
   const add = (row: number | undefined, trust: number): void => {
     if (row !== undefined && trust > (rows.get(row) ?? 0)) rows.set(row, trust);
   };

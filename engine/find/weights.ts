@@ -24,5 +24,8 @@ export const LONE = +(process.env.LONE ?? 0.9);
 /** What a word that no page has weighs against a known one, when the share of the query is reckoned. */
 export const STRANGE = +(process.env.STRANGE ?? 1.5);
 
+/** What a word of other matters weighs there. */
+export const ELSEWHERE = 3;
+
 /** Below this share of the words of the query nothing is listed. */
 export const SHARE = +(process.env.SHARE ?? 0.42);

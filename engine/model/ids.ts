@@ -3,21 +3,20 @@ import { z } from 'zod';
 /** A file name without its ending: lower-case words joined by hyphens. Ids are permanent. */
 export const ID_PATTERN = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
 
-const id = <B extends string>(brand: B, what: string) =>
-  z
-    .string()
-    .regex(ID_PATTERN, 'an id is lower-case words joined by hyphens, like a file name')
-    .brand(brand)
-    .describe(`The id of a ${what}: its file name without the ending.`);
+const Id = z
+  .string()
+  .regex(ID_PATTERN, 'an id is lower-case words joined by hyphens, like a file name')
+  .describe('A file name without its ending.');
 
-export const DefectId = id('defect', 'defect');
-export const QuestionId = id('question', 'question');
-export const RemedyId = id('remedy', 'remedy');
-export const RuleId = id('rule', 'rule');
-export const SourceId = id('source', 'source');
-export const ProductId = id('product', 'product');
-export const LessonId = id('lesson', 'lesson');
-export const TermId = id('term', 'glossary term');
+/** Brands keep the kinds of id apart for the compiler: a remedy is no question. */
+export const DefectId = Id.brand<'defect'>();
+export const QuestionId = Id.brand<'question'>();
+export const RemedyId = Id.brand<'remedy'>();
+export const RuleId = Id.brand<'rule'>();
+export const SourceId = Id.brand<'source'>();
+export const ProductId = Id.brand<'product'>();
+export const LessonId = Id.brand<'lesson'>();
+export const TermId = Id.brand<'term'>();
 
 export type DefectId = z.infer<typeof DefectId>;
 export type QuestionId = z.infer<typeof QuestionId>;

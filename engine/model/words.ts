@@ -12,10 +12,11 @@ export const Words = z
       .array(words)
       .min(1)
       .describe('Words, or pairs of words, that say nothing about which flaw it is.'),
+    elsewhere: z.array(word).min(1).describe('Words of other matters: they count against an answer.'),
     spellings: z.record(word, word).describe('British, informal or older spelling → the spelling used here.'),
     synonyms: z
-      .record(words, z.array(word).min(1))
-      .describe('A word or pair of words that people type → words of the trade that it may mean.'),
+      .record(word, z.array(word).min(1))
+      .describe('A word that people type → words of the trade that it may mean.'),
   })
   .meta({ id: 'Words', description: 'Lay words, spellings and stop words for the search.' });
 export type Words = z.infer<typeof Words>;

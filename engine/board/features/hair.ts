@@ -19,9 +19,9 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
     stroke(b, line, Math.max(0.9, half * 6), (i, d) => {
       const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
       const share = Math.max(0, cover(b, half - d, half * 2));
-      const meniscus = 0.42 * Math.exp(-d / 0.22);
-      b.height[i] = b.height[i]! + f['thickness-um'] * (0.5 * Math.max(inside, share) + meniscus);
-      tint(b, i, color, Math.min(1, share * 1.25));
+      const meniscus = 0.2 * Math.exp(-d / 0.3);
+      b.height[i] = b.height[i]! + f['thickness-um'] * (0.3 * Math.max(inside, share) + meniscus);
+      tint(b, i, color, Math.min(1, share * 1.5));
     });
   }
 };
