@@ -13,8 +13,8 @@ export interface Language {
   readonly tokens: (text: string) => Token[];
   /** Words that say nothing, single ones only. */
   readonly empty: ReadonlySet<string>;
-  /** Stems of words of other matters. */
-  readonly elsewhere: ReadonlySet<string>;
+  /** Whether a word, or what it is the plural of, is one of other matters. */
+  readonly elsewhere: (word: string) => boolean;
   /** Stems that a stem may mean in the trade. */
   readonly meanings: (part: string) => readonly string[];
 }
@@ -22,6 +22,7 @@ export interface Language {
 /** Reads texts and queries in the same way, with the words that the content knows. */
 export const language = (lay: LayWords): Language => {
   const stop = new Set(lay.stop);
+  const elsewhere = new Set(lay.elsewhere);
   const spellings = new Map(Object.entries(lay.spellings));
   const meanings = new Map<string, string[]>();
   for (const [said, meant] of Object.entries(lay.synonyms)) {
@@ -43,7 +44,7 @@ export const language = (lay: LayWords): Language => {
       return found;
     },
     empty: new Set(lay.stop.filter((word) => !word.includes(' '))),
-    elsewhere: new Set(lay.elsewhere.map(stem)),
+    elsewhere: (word) => elsewhere.has(word) || elsewhere.has(word.replace(/s$/, '')),
     meanings: (part) => meanings.get(part) ?? [],
   };
 };

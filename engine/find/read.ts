@@ -38,7 +38,7 @@ const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
 /** What one typed word may stand for: itself, its lay meaning, its beginning, its pieces, else what it is a slip of. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
-  if (open.say.elsewhere.has(own)) return { rows, asks: ELSEWHERE };
+  if (open.say.elsewhere(word)) return { rows, asks: ELSEWHERE };
   const add = (row: number | undefined, trust: number): void => {
     if (row !== undefined && trust > (rows.get(row) ?? 0)) rows.set(row, trust);
   };

@@ -1,7 +1,7 @@
 import type { FindKind } from './document.ts';
 
 /** What a word counts by where it stands: name, lay names, look, other text. Chosen on half of the test phrases. */
-export const FIELD = { title: 4, also: 3, signs: 2, text: 0.7 } as const;
+export const FIELD = { title: +(process.env.T ?? 4), also: +(process.env.A ?? 3), signs: +(process.env.S ?? 2), text: +(process.env.X ?? 0.7) } as const;
 
 /** Flaws first: someone in a hurry asks what it is, not what a word means. */
 export const KIND: Readonly<Record<FindKind, number>> = {
@@ -13,7 +13,7 @@ export const KIND: Readonly<Record<FindKind, number>> = {
 };
 
 /** How far a reading of a typed word is trusted, 1 being the word itself. */
-export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: 0.5 } as const;
+export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: +(process.env.M ?? 0.5) } as const;
 
 /** From this weight on a page counts as being about a word; a word in running text alone counts less. */
 export const ABOUT = +(process.env.ABOUT ?? 2);

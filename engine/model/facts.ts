@@ -52,6 +52,11 @@ export const FACTS = {
     values: ['furniture', 'tabletop', 'food-surface', 'childs-item', 'crib', 'valuable'],
     label: 'what piece it is',
   },
+  hardener: {
+    kind: 'choice',
+    values: ['none', 'isocyanate', 'acid'],
+    label: 'whether a hardener is mixed in, and of which kind',
+  },
   'coat-number': { kind: 'number', min: 1, max: 20, unit: 'coats', label: 'which coat this is' },
   'film-micrometers': { kind: 'number', min: 0, max: 2000, unit: 'µm', label: 'dry clear film so far' },
   'air-celsius': { kind: 'number', min: -20, max: 50, unit: '°C', label: 'air temperature' },

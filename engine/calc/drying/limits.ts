@@ -18,9 +18,6 @@ export const outsideLimits = (product: DryingProduct, climate: Climate): Refused
   const surface = surfaceOf(climate);
   return (
     belowDewPoint(climate) ??
-    beyond('air temperature', '°C', climate.celsius, limits.celsius) ??
-    beyond('surface temperature', '°C', surface, limits.celsius) ??
-    beyond('relative humidity', '0–1', climate.relativeHumidity, limits.relativeHumidity) ??
     (filmFormationCelsius && surface < filmFormationCelsius.from
       ? refuse({
           code: 'below-film-formation',
@@ -30,6 +27,9 @@ export const outsideLimits = (product: DryingProduct, climate: Climate): Refused
           min: filmFormationCelsius.from,
           max: Number.POSITIVE_INFINITY,
         })
-      : undefined)
+      : undefined) ??
+    beyond('air temperature', '°C', climate.celsius, limits.celsius) ??
+    beyond('surface temperature', '°C', surface, limits.celsius) ??
+    beyond('relative humidity', '0–1', climate.relativeHumidity, limits.relativeHumidity)
   );
 };

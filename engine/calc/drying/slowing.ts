@@ -1,3 +1,4 @@
+import { arrheniusFactor } from './arrhenius.ts';
 import { type Climate, surfaceOf } from './climate.ts';
 import { evaporationDriver } from './evaporation-driver.ts';
 import { type Mechanism, PACES } from './mechanism.ts';
@@ -5,9 +6,6 @@ import type { Milestone } from './milestone.ts';
 
 /** How many times longer a step takes, from–to. Exactly 1–1 where nothing has changed. */
 export type Slowing = { from: number; to: number };
-
-const GAS_CONSTANT = 8.314462618; // J/(mol K)
-const kelvin = (celsius: number): number => celsius + 273.15;
 
 /**
  * Films on wood lie between the wet bulb and the board: the two ends of the bracket. The lower one leaves out films
@@ -20,11 +18,6 @@ const WARMTHS = [0.35, 1];
  * air is taken to be 12 % weaker or stronger than the driver says. Our own estimate.
  */
 const AIR_GIVE = 0.12;
-
-const arrhenius = (kilojoulesPerMole: number, from: Climate, to: Climate): number =>
-  Math.exp(
-    ((kilojoulesPerMole * 1000) / GAS_CONSTANT) * (1 / kelvin(surfaceOf(to)) - 1 / kelvin(surfaceOf(from))),
-  );
 
 const ordered = (one: number, two: number): Slowing => ({ from: Math.min(one, two), to: Math.max(one, two) });
 
@@ -41,7 +34,8 @@ const byChemistry = (mechanism: Mechanism, from: Climate, to: Climate): Slowing 
   const { kilojoulesPerMole, humidityDrag } = PACES[mechanism];
   const drag = (1 + humidityDrag * to.relativeHumidity) / (1 + humidityDrag * from.relativeHumidity);
   const { best, give } = kilojoulesPerMole;
-  const { from: low, to: high } = ordered(arrhenius(best - give, from, to), arrhenius(best + give, from, to));
+  const by = (energy: number) => 1 / arrheniusFactor(energy, surfaceOf(from), surfaceOf(to));
+  const { from: low, to: high } = ordered(by(best - give), by(best + give));
   return { from: low * drag, to: high * drag };
 };
 
