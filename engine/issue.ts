@@ -27,7 +27,9 @@ export type Fault =
   | { code: 'step-order'; step: string; needs: string }
   | { code: 'no-caution'; step: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
-  | { code: 'sign-unasked'; question: string };
+  | { code: 'sign-unasked'; question: string }
+  | { code: 'too-hard'; text: string; grade: number; most: number }
+  | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;
 export type IssueCode = Fault['code'];

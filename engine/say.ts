@@ -87,6 +87,13 @@ const words = (issue: Issue): [what: string, todo: string] => {
         `the tree asks "${issue.question}", but the defect gives no sign for it`,
         `add it to signs: yes, no or either`,
       ];
+    case 'too-hard':
+      return [
+        `"${issue.text}" reads at US grade ${issue.grade.toFixed(1)}`,
+        `use shorter words and sentences (grade ${issue.most} at most)`,
+      ];
+    case 'needless-exception':
+      return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
     default:
       issue satisfies never;
       throw new Error(`no words for the issue ${JSON.stringify(issue)}`);

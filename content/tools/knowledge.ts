@@ -5,6 +5,7 @@ import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
 import { prove } from '#engine/prove/index.ts';
+import { plainWords } from './plain-words.ts';
 import { readContent } from './read.ts';
 
 /** Ids that moved or merged, from content/retired.yaml. */
@@ -17,5 +18,5 @@ export const readRetired = (root: string): Retired => {
 export const provenKnowledge = (root: string): { known?: Knowledge; issues: readonly Issue[] } => {
   const linked = link(readContent(root), readRetired(root));
   if (!linked.ok) return { issues: linked.issues };
-  return { known: linked.value, issues: prove(linked.value) };
+  return { known: linked.value, issues: [...prove(linked.value), ...plainWords(linked.value, root)] };
 };

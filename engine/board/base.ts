@@ -1,5 +1,5 @@
 import type { Paint, Wood } from '../model/board.ts';
-import { type Board, everywhere, tint } from './field.ts';
+import { type Board, everywhere, raise, tint } from './field.ts';
 import { noise } from './noise.ts';
 
 export type Rgb = readonly [number, number, number];
@@ -105,7 +105,9 @@ export const layWood = (b: Board, wood: Wood, seed: number): void => {
     const part = ring - Math.floor(ring);
     const growth = part < 0.86 ? (part / 0.86) ** 2.2 : 1 - (part - 0.86) / 0.14;
     const fiber =
-      0.5 * noise(x / 14, y / 0.36, seed + 4) + 0.4 * noise(x / 30, y / 1.3, seed + 5) + 0.25 * noise(x / 3, y / 0.2, seed + 6);
+      0.5 * noise(x / 14, y / 0.36, seed + 4) +
+      0.4 * noise(x / 30, y / 1.3, seed + 5) +
+      0.25 * noise(x / 3, y / 0.2, seed + 6);
     const dark = Math.min(1, Math.max(0, growth * figure.contrast + fiber * 0.3 + 0.06));
     b.red[i] = early[0] + (late[0] - early[0]) * dark;
     b.green[i] = early[1] + (late[1] - early[1]) * dark;
@@ -116,7 +118,7 @@ export const layWood = (b: Board, wood: Wood, seed: number): void => {
       if (pore > 0) {
         const open = Math.min(1, pore * 4);
         tint(b, i, PORE_DARK, open * 0.6);
-        b.height[i] = b.height[i]! - PORE_DEPTH_UM * open;
+        raise(b, i, -PORE_DEPTH_UM * open);
       }
     }
   });

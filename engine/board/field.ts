@@ -58,6 +58,32 @@ export const everywhere = (board: Board, visit: (i: number, x: number, y: number
   }
 };
 
+/** Adds to the relief, µm. */
+export const raise = (b: Board, i: number, um: number) => {
+  b.height[i] = b.height[i]! + um;
+};
+
+/** Adds scattering (S·X). */
+export const scatter = (b: Board, i: number, scattering: number) => {
+  b.haze[i] = b.haze[i]! + scattering;
+};
+
+/** Adds film, µm. */
+export const pour = (b: Board, i: number, um: number) => {
+  b.film[i] = b.film[i]! + um;
+};
+
+export const scaleFilm = (b: Board, i: number, factor: number) => {
+  b.film[i] = b.film[i]! * factor;
+};
+
+/** Darkens the base, a factor each for red, green and blue. */
+export const dim = (b: Board, i: number, [red, green, blue]: readonly [number, number, number]) => {
+  b.red[i] = b.red[i]! * red;
+  b.green[i] = b.green[i]! * green;
+  b.blue[i] = b.blue[i]! * blue;
+};
+
 /** Draws a color over the base, `cover` 0–1. */
 export const tint = (
   b: Board,

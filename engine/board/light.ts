@@ -3,8 +3,8 @@ export type LightChoice = LightAngles | 'facing' | 'raking';
 
 /** Low light from the upper left, and light over the shoulder; relief reads as raised when lit from the upper left. */
 export const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
-  facing: { azimuthDegrees: 118, elevationDegrees: 66 },
-  raking: { azimuthDegrees: 158, elevationDegrees: 14 },
+  facing: { azimuthDegrees: 118, elevationDegrees: 58 },
+  raking: { azimuthDegrees: 142, elevationDegrees: 14 },
 };
 
 /** A window beside the board, as the eye above the board meets it. Lengths in board widths, tilts as slopes. */
@@ -23,6 +23,8 @@ export type Light = {
   /** Brightness of the window, and of the room, as mirrored. */
   window: number;
   room: number;
+  /** Brightness of the wall around the window. */
+  wall: number;
   /** A small bright lamp above the window: how much farther the film must lean to mirror it, and its brightness. */
   lampTilt: number;
   lamp: number;
@@ -35,7 +37,7 @@ export type Light = {
 };
 
 const LOW = 14;
-const HIGH = 66;
+const HIGH = 58;
 
 /** @param choice elevation is held between 6° and 85° */
 export const lightFrom = (choice: LightChoice): Light => {
@@ -51,13 +53,14 @@ export const lightFrom = (choice: LightChoice): Light => {
     cosine: Math.cos(elevation),
     tangent: Math.tan(elevation),
     nearTilt: mixed(-0.015, 0.01),
-    tiltGrowth: mixed(0.27, 0.24),
-    halfAlong: mixed(0.055, 0.05),
+    tiltGrowth: mixed(0.24, 0.24),
+    halfAlong: mixed(0.06, 0.05),
     halfAcross: mixed(0.3, 0.13),
     window: mixed(3.6, 5.5),
     lampTilt: mixed(0.2, 0.3),
-    lamp: mixed(26, 22),
+    lamp: mixed(60, 60),
     room: mixed(0.12, 0.16),
+    wall: mixed(0.42, 0.7),
     ambient: mixed(0.22, 0.45),
     level: mixed(0.62, 0.98),
     fall: mixed(0.5, 0.12),

@@ -7,7 +7,10 @@ export const patches =
   (sizeMm: number, seed: number, share: number, soft: number) =>
   (x: number, y: number): number => {
     const level = (0.5 - share) * 0.8;
-    return ease(level - soft / 2, level + soft / 2, rough(x / sizeMm, y / sizeMm, seed, 3));
+    const u = x / sizeMm;
+    const v = y / sizeMm;
+    const bend = 0.35 * rough(u * 1.7, v * 1.7, seed + 31, 1);
+    return ease(level - soft / 2, level + soft / 2, rough(u + bend, v - bend, seed, 2));
   };
 
 /** Distance outside (+) or inside (−) a ragged round blot, mm. */

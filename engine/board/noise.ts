@@ -49,14 +49,17 @@ export const noise = (x: number, y: number, seed: number): number => {
   return 1.5 * (top + v * (c + u * (d - c) - top));
 };
 
-/** Sum of noise at halving sizes, about −1 to 1. */
+/** Sum of noise at halving sizes, about −1 to 1; each is turned, so that no grid shows. */
 export const rough = (x: number, y: number, seed: number, octaves: number): number => {
   let sum = 0;
-  let scale = 1;
   let weight = 0.5;
+  let u = x * 0.8 + y * 0.6;
+  let v = y * 0.8 - x * 0.6;
   for (let o = 0; o < octaves; o++) {
-    sum += weight * noise(x * scale, y * scale, seed + o * 101);
-    scale *= 2;
+    sum += weight * noise(u, v, seed + o * 101);
+    const turned = 2 * (u * 0.8 + v * 0.6);
+    v = 2 * (v * 0.8 - u * 0.6);
+    u = turned;
     weight *= 0.5;
   }
   return sum * 1.25;

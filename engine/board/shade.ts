@@ -5,12 +5,13 @@ import { castShadows } from './shadow.ts';
 import { toByte } from './tone.ts';
 
 /** Warm color of an aged film: density a µm in red, green and blue at amber 1 (chosen by eye for oil varnish). */
-const AMBER = [0.0004, 0.0025, 0.0095] as const;
+const AMBER = [0.0005, 0.0034, 0.0098] as const;
 /** The lens is never perfectly sharp. */
 const LENS = 0.007;
 /** Below this much film (µm) the base is not wetted and looks dry and pale. */
 const WETTED_UM = 4;
-/** Half width of the lamp as a slope. */
+/** Half width of the lit wall around the window, and of the lamp, as slopes. */
+const WALL = 0.1;
 const LAMP = 0.035;
 /** How strongly the film's own relief shades what lies under it. */
 const RELIEF_ON_BODY = 0.85;
@@ -28,6 +29,7 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
   const mirrored = f * light.window;
   const room = f * light.room;
   const lamp = f * light.lamp;
+  const wall = f * light.wall;
   const [densityR, densityG, densityB] = [AMBER[0] * amber * 2, AMBER[1] * amber * 2, AMBER[2] * amber * 2];
   const acrossMid = (columns * -ty + rows * tx) / 2;
   const reach = Math.abs(tx) * columns + Math.abs(ty) * rows;
@@ -74,7 +76,9 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const near = spread + LAMP * LAMP;
       const spark = (LAMP * LAMP * near) / (near + p1 * p1 + sideways * sideways) ** 2;
       const glare =
-        (mirrored * gleam + lamp * spark) * (1 - 0.8 * dark) + room * (1 + (tilt > 0.5 ? 0.5 : tilt < -0.5 ? -0.5 : tilt));
+        (mirrored * gleam + lamp * spark + (wall * WALL * WALL) / (WALL * WALL + spread + middle * middle)) *
+          (1 - 0.8 * dark) +
+        room * (1 + Math.max(-0.5, Math.min(0.5, tilt)));
 
       const um = film[i]!;
       const s = haze[i]!;

@@ -52,7 +52,9 @@ export const stroke = (
     const steps = Math.ceil(length / b.pitch);
     const span = Math.ceil(wide / b.pitch) + 1;
     const steep = Math.abs(uy) > Math.abs(ux);
-    for (let s = 0; s <= steps; s++) {
+    const before = p === 1 ? span : 0;
+    const beyond = p === points.length - 1 ? span : 0;
+    for (let s = -before; s <= steps + beyond; s++) {
       const column = Math.floor((x0 + (ux * length * s) / steps) / b.pitch);
       const row = Math.floor((y0 + (uy * length * s) / steps) / b.pitch);
       const widest = Math.ceil(span * 1.42);
@@ -66,8 +68,8 @@ export const stroke = (
         const distance = Math.hypot(px - t * ux, py - t * uy);
         if (distance > wide) continue;
         const i = r * b.columns + c;
-        const before = near.get(i);
-        if (before === undefined || distance < before[0]) near.set(i, [distance, run + t]);
+        const known = near.get(i);
+        if (known === undefined || distance < known[0]) near.set(i, [distance, run + t]);
       }
     }
     run += length;
@@ -101,6 +103,17 @@ export const wander = (
     x += Math.cos(direction) * step;
     y += Math.sin(direction) * step;
     points.push([x, y]);
+  }
+  return points;
+};
+
+/** A line that runs down an upright face, `sway` mm to either side. */
+export const trickle = (next: Random, [x, y]: Point, length: number, sway: number): Point[] => {
+  const phase = next() * 6.28;
+  const points: Point[] = [];
+  for (let run = 0; run <= length; run += 0.8) {
+    const swing = Math.sin(phase + run / 9) + 0.6 * Math.sin(2 * phase + run / 4.1);
+    points.push([x + sway * swing * Math.min(1, run / 8), y + run]);
   }
   return points;
 };

@@ -1,5 +1,5 @@
 import type { FindDocument, FindIndex, LayWords } from './document.ts';
-import { type Language, language } from './language.ts';
+import { type Language, language, phrasebook } from './language.ts';
 import { FIELD } from './weights.ts';
 
 /** How often each stem stands in a list of phrases, once a phrase. */
@@ -32,7 +32,8 @@ const weights = (document: FindDocument, say: Language): Map<string, number> => 
 
 /** The index of all documents: plain data, same input same bytes. */
 export const buildIndex = (documents: readonly FindDocument[], lay: LayWords): FindIndex => {
-  const say = language(lay);
+  const book = phrasebook(lay);
+  const say = language(book);
   const forms = new Map<string, Set<string>>();
   const postings = new Map<string, number[]>();
   documents.forEach((document, at) => {
@@ -49,8 +50,8 @@ export const buildIndex = (documents: readonly FindDocument[], lay: LayWords): F
   const stems = [...forms.keys()].sort();
   return {
     documents: documents.map(({ id, kind, title }) => ({ id, kind, title })),
-    terms: stems.map((stem) => [...(forms.get(stem) ?? [])].sort().join(' ')).join(','),
+    terms: stems.map((stem) => [...new Set([stem, ...[...(forms.get(stem) ?? [])].sort()])].join(' ')).join(','),
     postings: stems.map((stem) => postings.get(stem) ?? []),
-    lay,
+    book,
   };
 };

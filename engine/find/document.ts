@@ -1,4 +1,5 @@
 import type { Words } from '../model/words.ts';
+import type { Phrasebook } from './language.ts';
 
 export type FindKind = 'defect' | 'question' | 'remedy' | 'lesson' | 'glossary';
 
@@ -30,9 +31,9 @@ export interface Hit {
 /** Made at build time by `buildIndex`, sent as JSON. */
 export interface FindIndex {
   readonly documents: readonly { readonly id: string; readonly kind: FindKind; readonly title: string }[];
-  /** The forms of each term that the documents use: forms joined by spaces, terms by commas. */
+  /** Each term's stem and the other forms that the documents use, joined by spaces; terms joined by commas. */
   readonly terms: string;
   /** For each term: document, weight in tenths, document, weight, … */
   readonly postings: readonly (readonly number[])[];
-  readonly lay: LayWords;
+  readonly book: Phrasebook;
 }

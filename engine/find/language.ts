@@ -9,26 +9,48 @@ export interface Token {
   readonly stem: string;
 }
 
+/** The lay words made ready at build time: plain data, lists joined by commas. */
+export interface Phrasebook {
+  readonly stop: string;
+  readonly elsewhere: string;
+  readonly spellings: Readonly<Record<string, string>>;
+  /** Stem of a lay word → stems of the trade words that it may mean. */
+  readonly meanings: Readonly<Record<string, readonly string[]>>;
+}
+
+/** Stems the lay words once, so that a page has none to stem before its first answer. */
+export const phrasebook = (lay: LayWords): Phrasebook => {
+  const meanings = new Map<string, string[]>();
+  for (const [said, meant] of Object.entries(lay.synonyms)) {
+    const part = stem(said);
+    meanings.set(part, [...new Set([...(meanings.get(part) ?? []), ...meant.map(stem)])]);
+  }
+  return {
+    stop: lay.stop.join(','),
+    elsewhere: lay.elsewhere.join(','),
+    spellings: lay.spellings,
+    meanings: Object.fromEntries(meanings),
+  };
+};
+
 export interface Language {
   readonly tokens: (text: string) => Token[];
   /** Words that say nothing, single ones only. */
-  readonly empty: ReadonlySet<string>;
+  readonly empty: readonly string[];
   /** Whether a word, or what it is the plural of, is one of other matters. */
   readonly elsewhere: (word: string) => boolean;
   /** Stems that a stem may mean in the trade. */
   readonly meanings: (part: string) => readonly string[];
+  /** Stems that have a meaning. */
+  readonly lay: readonly string[];
 }
 
 /** Reads texts and queries in the same way, with the words that the content knows. */
-export const language = (lay: LayWords): Language => {
-  const stop = new Set(lay.stop);
-  const elsewhere = new Set(lay.elsewhere);
-  const spellings = new Map(Object.entries(lay.spellings));
-  const meanings = new Map<string, string[]>();
-  for (const [said, meant] of Object.entries(lay.synonyms)) {
-    const part = stem(said);
-    meanings.set(part, [...(meanings.get(part) ?? []), ...meant.map(stem)]);
-  }
+export const language = (book: Phrasebook): Language => {
+  const stop = new Set(book.stop.split(','));
+  const elsewhere = new Set(book.elsewhere.split(','));
+  const spellings = new Map(Object.entries(book.spellings));
+  const meanings = new Map(Object.entries(book.meanings));
   return {
     tokens: (text) => {
       const found: Token[] = [];
@@ -43,8 +65,9 @@ export const language = (lay: LayWords): Language => {
       }
       return found;
     },
-    empty: new Set(lay.stop.filter((word) => !word.includes(' '))),
+    empty: [...stop].filter((word) => !word.includes(' ')),
     elsewhere: (word) => elsewhere.has(word) || elsewhere.has(word.replace(/s$/, '')),
     meanings: (part) => meanings.get(part) ?? [],
+    lay: [...meanings.keys()],
   };
 };

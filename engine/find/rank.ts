@@ -27,7 +27,7 @@ const perWord = ({ index, rareness }: OpenIndex, rows: ReadonlyMap<number, numbe
       const document = posting[at] ?? 0;
       const weight = (posting[at + 1] ?? 0) / 10;
       const best = found.get(document) ?? { score: 0, covered: 0, matched: [] };
-      best.score = Math.max(best.score, trust * (rareness[row] ?? 0) ** +(process.env.P ?? 1) * weight ** +(process.env.W ?? 1));
+      best.score = Math.max(best.score, trust * (rareness[row] ?? 0) * weight);
       best.covered = Math.max(best.covered, topical * Math.min(1, weight / ABOUT));
       found.set(document, best);
     }
@@ -58,7 +58,7 @@ export const find = (
   { limit = 10, typing = false }: FindOptions = {},
 ): Hit[] => {
   const ready = open(index);
-  const unfinished = typing && /[\p{L}\p{N}]$/u.test(query);
+  const unfinished = typing && /[a-z0-9]$/i.test(query);
   const tokens = joined(ready, ready.say.tokens(query));
   const tallies = new Map<number, Tally>();
   let asked = 0;
@@ -77,7 +77,7 @@ export const find = (
   for (const [at, { score, covered, matched }] of tallies) {
     const document = index.documents[at];
     if (!document || covered < SHARE * asked) continue;
-    hits.push({ ...document, score: score * (covered / asked) ** +(process.env.G ?? 0) * KIND[document.kind], matched });
+    hits.push({ ...document, score: score * Math.sqrt(covered / asked) * KIND[document.kind], matched });
   }
   return hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1)).slice(0, limit);
 };

@@ -31,11 +31,14 @@ const pieces = ({ term }: OpenIndex, word: string): number[] => {
   return [];
 };
 
-/** A slip of a word that says nothing; shorter words are too near to others. */
-const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
-  word.length > 4 && (nearEmpty(word, false)[0]?.slips ?? 1) < 1;
+/** How close a typed word must be to one that says nothing to be ignored as a slip of it. */
+const SURELY_EMPTY = 0.75;
 
-/** What one typed word may stand for: itself, its lay meaning, its beginning, its pieces, else what it is a slip of. */
+/** A slip of a word that says nothing; words under five letters are too near to others. */
+const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
+  word.length > 4 && (nearEmpty(word, false)[0]?.closeness ?? 0) >= SURELY_EMPTY;
+
+/** What one typed word may stand for: itself, its lay meaning, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
   if (open.say.elsewhere(word)) return { rows, asks: ELSEWHERE };
@@ -50,15 +53,15 @@ const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): 
   addMeanings(own, 1);
   if (typing && word.length > 1)
     for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.meant);
-  if (rows.size === 0) add(beginning(open, word), TRUST.started);
   if (rows.size === 0) for (const row of pieces(open, word)) add(row, TRUST.pieces);
   if (rows.size > 0) return { rows, asks: 1 };
   if (isEmptySlip(open, word)) return { rows, asks: 0 };
   const corrections = open.nearWords(word, typing);
-  for (const { word: meant, closeness } of corrections) {
+  for (const { word: meant, stem: part, closeness } of corrections) {
     add(open.words.get(meant), TRUST.corrected * closeness);
-    addMeanings(stem(meant), TRUST.corrected * closeness);
+    addMeanings(part, TRUST.corrected * closeness);
   }
+  if (rows.size === 0) add(beginning(open, word), TRUST.corrected);
   return { rows, asks: STRANGE - (STRANGE - 1) * (corrections[0]?.closeness ?? 0) };
 };
 

@@ -1,7 +1,7 @@
 import type { FindKind } from './document.ts';
 
 /** What a word counts by where it stands: name, lay names, look, other text. Chosen on half of the test phrases. */
-export const FIELD = { title: +(process.env.T ?? 4), also: +(process.env.A ?? 3), signs: +(process.env.S ?? 2), text: +(process.env.X ?? 0.7) } as const;
+export const FIELD = { title: 4, also: 3, signs: 2, text: 0.7 } as const;
 
 /** Flaws first: someone in a hurry asks what it is, not what a word means. */
 export const KIND: Readonly<Record<FindKind, number>> = {
@@ -13,19 +13,19 @@ export const KIND: Readonly<Record<FindKind, number>> = {
 };
 
 /** How far a reading of a typed word is trusted, 1 being the word itself. */
-export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: +(process.env.M ?? 0.5) } as const;
+export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: 0.5 } as const;
 
 /** From this weight on a page counts as being about a word; a word in running text alone counts less. */
-export const ABOUT = +(process.env.ABOUT ?? 2);
+export const ABOUT = 2;
 
 /** A word that one page alone has tells little of whether the query belongs here at all. */
-export const LONE = +(process.env.LONE ?? 0.9);
+export const LONE = 0.9;
 
 /** What a word that no page has weighs against a known one, when the share of the query is reckoned. */
-export const STRANGE = +(process.env.STRANGE ?? 1.5);
+export const STRANGE = 1.8;
 
 /** What a word of other matters weighs there. */
 export const ELSEWHERE = 3;
 
 /** Below this share of the words of the query nothing is listed. */
-export const SHARE = +(process.env.SHARE ?? 0.42);
+export const SHARE = 0.42;

@@ -100,6 +100,10 @@ const spread = (
   return expected;
 };
 
+/** Questions that still tell the defects apart, most telling first. */
+export const telling = (matrix: SignMatrix, weights: Float64Array, open: readonly number[]): number[] =>
+  settled(weights) ? [] : ranked(matrix, weights, open).map(({ question }) => question);
+
 /**
  * The question to ask next, or undefined where one defect is as good as sure or none can be told apart further.
  * Looks the most telling few through to the end instead of trusting one step; the easiest wins among equals.

@@ -7,17 +7,19 @@ import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { prove } from '#engine/prove/index.ts';
 import { say } from '#engine/say.ts';
+import { plainWords } from '../../content/tools/plain-words.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
 
 const root = process.cwd();
 const folder = join(root, 'test/content/faults');
-const sound = readContent(join(root, 'test/content/sound'));
+const soundRoot = join(root, 'test/content/sound');
+const sound = readContent(soundRoot);
 const doings = readContent(root).filter((entry) => entry.kind === 'doing');
 const RETIRED = { 'remedy/scour': 'rub' };
 
 const issuesWith = (entries: typeof sound): readonly Issue[] => {
   const linked = link([...sound, ...doings, ...entries], RETIRED);
-  return linked.ok ? prove(linked.value) : linked.issues;
+  return linked.ok ? [...prove(linked.value), ...plainWords(linked.value, soundRoot)] : linked.issues;
 };
 
 const annotated = (text: string, key: string): string[] =>
@@ -65,7 +67,8 @@ describe('faults of content', () => {
     const shown = files.map(
       (name) => annotated(readFileSync(join(folder, name), 'utf8'), 'code')[0] ?? basename(name, '.mdx'),
     );
-    expect(shown.sort()).toEqual(codes.sort());
+    // Its file is content/plain-words.yaml, no entry: the test below.
+    expect([...shown, 'needless-exception'].sort()).toEqual(codes.sort());
   });
 
   it('tells all faults of all files in one run', () => {
@@ -81,5 +84,13 @@ describe('faults of content', () => {
         .map((issue) => issue.code)
         .sort(),
     ).toEqual(['dead-link', 'no-source', 'unknown-key']);
+  });
+
+  it('tells an exception for a term that no question or verdict uses', () => {
+    const linked = link([...sound, ...doings]);
+    if (!linked.ok) throw new Error('the sound knowledge does not link');
+    expect([...plainWords(linked.value, join(root, 'test/content/needless'))].map(say)).toEqual([
+      'content/plain-words.yaml:3: the exception for the term "phlogiston" is no longer needed; remove it',
+    ]);
   });
 });

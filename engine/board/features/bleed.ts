@@ -2,9 +2,9 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, stain } from '../field.ts';
 import { blot, patches } from '../mask.ts';
 import { between, ease, noise, type Random, random, rough } from '../noise.ts';
-import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
+import { cover, type Point, placed, stroke, trickle } from '../stamp.ts';
 
-const TANNIN = [0.22, 0.68, 1.5] as const;
+const TANNIN = [0.3, 0.74, 1.5] as const;
 const RESIN = [0.3, 0.8, 1.6] as const;
 const DYE = [0.12, 1.35, 0.95] as const;
 const INK = [1.7, 1.5, 0.55] as const;
@@ -27,13 +27,13 @@ const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
 };
 
 const tannin = (b: Board, f: Bleed, from: number): void => {
-  const cloud = patches(f['size-mm'] * 1.2, from, 0.42, 0.5);
+  const cloud = patches(f['size-mm'] * 1.25, from, 0.4, 0.7);
   everywhere(b, (i, x, y) => {
     const share = cloud(x, y);
     if (share === 0) return;
-    const tide = Math.exp(-(((share - 0.16) / 0.12) ** 2));
-    const grain = 0.8 + 0.35 * noise(x / 12, y / 1.3, from + 4);
-    stain(b, i, TANNIN, f.strength * grain * (0.7 * share + 0.3 * tide));
+    const tide = Math.exp(-(((share - 0.22) / 0.13) ** 2));
+    const uneven = 0.85 + 0.3 * rough(x / 5, y / 3, from + 4, 2);
+    stain(b, i, TANNIN, f.strength * uneven * (1.1 * share ** 1.3 + 0.16 * tide));
   });
 };
 
@@ -51,8 +51,7 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   everywhere(b, (i, x, y) => {
     for (const edge of blots) {
       const share = 1 - ease(-radius * 0.5, radius * 0.28, edge(x, y));
-      if (share > 0)
-        stain(b, i, DYE, 0.85 * f.strength * share * (0.85 + 0.3 * rough(x / 6, y / 6, from, 2)));
+      if (share > 0) stain(b, i, DYE, 1.1 * f.strength * share * (0.85 + 0.3 * rough(x / 6, y / 6, from, 2)));
     }
   });
 };
@@ -86,7 +85,7 @@ const smoke = (b: Board, f: Bleed, next: Random): void => {
     const x = between(next, 0.05, 0.95) * b.widthMm;
     const length = between(next, 0.35, 1) * b.heightMm;
     const half = between(next, 0.5, 1.6);
-    const line = wander(next, [x, between(next, -0.1, 0.25) * b.heightMm], Math.PI / 2, length, 0.1, 1);
+    const line = trickle(next, [x, between(next, -0.1, 0.25) * b.heightMm], length, 0.4);
     stroke(b, line, half * 2, (i, d, run) => {
       const end = Math.exp(-(((length - run) / (half * 2)) ** 2));
       const share = Math.exp(-((d / half) ** 2)) * ease(0, length * 0.3, run);

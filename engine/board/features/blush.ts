@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, roughen, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
 import { noise } from '../noise.ts';
 
@@ -8,7 +8,7 @@ export const blush = (b: Board, f: FeatureOf<'blush'>, from: number): void => {
   const patch = patches(f['size-mm'], from, 0.55, 0.42);
   everywhere(b, (i, x, y) => {
     const share = patch(x, y);
-    b.haze[i] = b.haze[i]! + 0.26 * f.strength * share * (1 + 0.25 * noise(x / 0.5, y / 0.5, from + 5));
+    scatter(b, i, 0.26 * f.strength * share * (1 + 0.25 * noise(x / 0.5, y / 0.5, from + 5)));
     roughen(b, i, 0.2, 0.8 * share * f.strength);
   });
 };

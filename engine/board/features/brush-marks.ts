@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, raise } from '../field.ts';
 import { turned } from '../mask.ts';
 import { noise } from '../noise.ts';
 
@@ -13,7 +13,7 @@ export const brushMarks = (b: Board, f: FeatureOf<'brush-marks'>, from: number):
     const wave =
       noise(u / 55, v / (spacing * 0.9), from) + 0.55 * noise(u / 34, v / (spacing * 0.45), from + 1);
     const rise = f['height-um'] * wave * (0.8 + 0.4 * noise(u / 40, v / 9, from + 2));
-    b.height[i] = b.height[i]! + rise;
+    raise(b, i, rise);
     b.film[i] = Math.max(2, b.film[i]! + rise);
   });
 };

@@ -17,6 +17,6 @@ export const burnish = (b: Board, f: FeatureOf<'burnish'>, from: number): void =
     const thread = noise(u / 26, v / 0.8, from);
     const ends = 1 - ease(half * 0.75, half * 1.05, Math.abs(u) + thread * half * 0.16);
     const sides = 1 - ease(wide * 0.6, wide * 1.1, Math.abs(v) + 0.6 * rough(u / 9, v / 9, from + 1, 2));
-    roughen(b, i, 0.022, f.strength * ends * sides * (0.8 + 0.3 * thread));
+    roughen(b, i, 0.016, Math.min(1, 1.25 * f.strength) * ends * sides * (0.9 + 0.2 * thread));
   });
 };

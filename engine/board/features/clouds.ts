@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, scaleFilm, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
 import { VEIL_TONE } from './haze.ts';
 
@@ -9,7 +9,7 @@ export const clouds = (b: Board, f: FeatureOf<'clouds'>, from: number): void => 
   b.veil = [...VEIL_TONE.blue];
   everywhere(b, (i, x, y) => {
     const share = cloud(x, y);
-    b.haze[i] = b.haze[i]! + 0.34 * f.strength * share * share;
-    b.film[i] = b.film[i]! * (1 + 0.4 * share);
+    scatter(b, i, 0.34 * f.strength * share * share);
+    scaleFilm(b, i, 1 + 0.4 * share);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen, tint } from '../field.ts';
+import { type Board, raise, roughen, tint } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { cover, stroke, wander } from '../stamp.ts';
 
@@ -16,13 +16,13 @@ export const cobwebs = (b: Board, f: FeatureOf<'cobwebs'>, from: number): void =
       [between(next, -0.1, 0.8) * b.widthMm, next() * b.heightMm],
       between(next, -0.9, 0.9),
       length,
-      between(next, 0.3, 1.4),
+      between(next, 0.08, 0.5),
       0.7,
     );
     stroke(b, line, half + 0.25, (i, d) => {
       const share = Math.max(0, cover(b, half - d, half * 2));
       tint(b, i, THREAD, Math.min(1, share * 1.1));
-      b.height[i] = b.height[i]! + half * 2000 * (share + 0.15 * Math.exp(-d / 0.12));
+      raise(b, i, half * 2000 * (share + 0.15 * Math.exp(-d / 0.12)));
       roughen(b, i, 0.12, share);
     });
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen, tint } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter, tint } from '../field.ts';
 import { between, cells, ease, random, rough } from '../noise.ts';
 import { cover, stroke, wander } from '../stamp.ts';
 
@@ -13,8 +13,8 @@ const coldCheck = (b: Board, f: Cracks, from: number): void => {
   const crack = (x: number, y: number, heading: number, length: number) =>
     stroke(b, wander(next, [x, y], heading, length, 0.07, 0.7), half + b.pitch, (i, d, run) => {
       const share = Math.max(0, cover(b, half - d, half * 2)) * ease(0, 2, Math.min(run, length - run) + 0.3);
-      b.height[i] = b.height[i]! - 22 * share;
-      b.haze[i] = b.haze[i]! + 0.3 * share;
+      raise(b, i, -22 * share);
+      scatter(b, i, 0.3 * share);
     });
   for (let x = -0.1 * b.widthMm; x < b.widthMm; x += f['spacing-mm'] * between(next, 0.4, 1.6)) {
     const length = between(next, 0.25, 1.1) * b.heightMm;
@@ -38,9 +38,9 @@ const net = (b: Board, f: Cracks, from: number): void => {
     const gap = Math.max(0, cover(b, half * uneven - inside, half * 2));
     const curl = mud ? 45 * Math.exp(-inside / (s * 0.14)) : 0;
     const scale = scales ? 70 * ease(0, s * 0.3, inside) : 0;
-    b.height[i] = b.height[i]! + (curl + scale) * (1 - gap) - (mud || scales ? 90 : 26) * gap;
+    raise(b, i, (curl + scale) * (1 - gap) - (mud || scales ? 90 : 26) * gap);
     tint(b, i, SHADE, gap * (mud || scales ? 0.8 : 0.5));
-    if (!mud && !scales) b.haze[i] = b.haze[i]! + 0.1 * gap;
+    if (!mud && !scales) scatter(b, i, 0.1 * gap);
     roughen(b, i, 0.3, gap);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen } from '../field.ts';
+import { type Board, raise, roughen } from '../field.ts';
 import { between, ease, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc } from '../stamp.ts';
@@ -16,13 +16,13 @@ export const craters = (b: Board, f: FeatureOf<'craters'>, from: number): void =
       const t = d / (radius * (1 + 0.05 * Math.sin(2 * Math.atan2(dy, dx) + turn)));
       const film = b.film[i]!;
       const dish = 1 - ease(0.45, 1, t);
-      b.height[i] = b.height[i]! - (film + 6) * dish + rim * Math.exp(-(((t - 1.12) / 0.24) ** 2));
+      raise(b, i, -(film + 6) * dish + rim * Math.exp(-(((t - 1.12) / 0.24) ** 2)));
       const bare = f.bare * (1 - ease(0.5, 0.72, t));
       b.film[i] = film * (1 - Math.max(bare, dish * 0.7));
       roughen(b, i, b.bareRoughness, bare);
     });
     disc(b, point, radius * 0.07 + 0.05, (i) => {
-      b.height[i] = b.height[i]! + 14;
+      raise(b, i, 14);
     });
   }
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { ease, rough } from '../noise.ts';
 
 /** Film that drew together: islands with a rounded ridge at the shore and the base bare between them. */
@@ -15,7 +15,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     const wet = ease(-0.12, 0.12, inland);
     const ridge = f['ridge-um'] * Math.exp(-(((inland - 0.85) / 0.65) ** 2));
     const film = b.film[i]!;
-    b.height[i] = b.height[i]! + wet * (film * ease(-0.1, 0.7, inland) + ridge) - 2 * (1 - wet);
+    raise(b, i, wet * (film * ease(-0.1, 0.7, inland) + ridge) - 2 * (1 - wet));
     b.film[i] = wet * (film + ridge);
     roughen(b, i, b.bareRoughness, 1 - wet);
   });

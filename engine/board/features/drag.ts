@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
@@ -20,10 +20,9 @@ export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
     if (inside === 0) return;
     const pile = ease(-half * 0.2, half * 0.75, u);
     const dune = Math.sin((2 * Math.PI * (u + 1.6 * noise(u / 9, v / 5, from + 3))) / (1.7 + 1.1 * pile));
-    b.height[i] =
-      b.height[i]! + f['height-um'] * inside * (0.3 * torn * (1 - pile) + pile * (0.45 + 0.55 * dune));
-    b.film[i] = b.film[i]! * (1 - 0.75 * inside * (1 - pile) * ease(-0.2, 0.5, torn));
+    raise(b, i, f['height-um'] * inside * (0.3 * torn * (1 - pile) + pile * (0.45 + 0.55 * dune)));
+    scaleFilm(b, i, 1 - 0.75 * inside * (1 - pile) * ease(-0.2, 0.5, torn));
     roughen(b, i, 0.12, inside * (0.4 + 0.5 * ease(-0.1, 0.5, torn)));
-    b.haze[i] = b.haze[i]! + 0.02 * inside * ease(0, 0.6, torn);
+    scatter(b, i, 0.02 * inside * ease(0, 0.6, torn));
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen, stain } from '../field.ts';
+import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
 import { blot } from '../mask.ts';
 import { between, ease, random } from '../noise.ts';
 import { disc, type Point, placed } from '../stamp.ts';
@@ -28,8 +28,8 @@ export const drop = (b: Board, f: FeatureOf<'drop'>, from: number): void => {
       const t = d / radius;
       stain(b, i, WETTED, 0.4 * Math.exp(-(((t - 0.96) / 0.09) ** 2)));
       if (t >= 1) return;
-      b.height[i] = b.height[i]! + radius * 480 * (1 - t * t) ** 0.62;
-      b.film[i] = b.film[i]! + 30;
+      raise(b, i, radius * 480 * (1 - t * t) ** 0.62);
+      pour(b, i, 30);
       roughen(b, i, 0.004, 1);
     });
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { ease, rough } from '../noise.ts';
 
 /** Droplets that landed half dry: a sandy, dull zone. */
@@ -15,8 +15,8 @@ export const drySpray = (b: Board, f: FeatureOf<'dry-spray'>, from: number): voi
     if (lies === 0) return;
     const sand = rough(x / (grain * 1.8), y / (grain * 1.8), from, 2);
     const piece = ease(0.1 - 0.3 * lies, 0.55, sand);
-    b.height[i] = b.height[i]! + f['grain-um'] * 0.42 * f.strength * lies * piece;
-    b.haze[i] = b.haze[i]! + 0.085 * f.strength * lies * (0.35 + piece);
+    raise(b, i, f['grain-um'] * 0.8 * f.strength * lies * piece);
+    scatter(b, i, 0.085 * f.strength * lies * (0.35 + piece));
     roughen(b, i, 0.26, lies * f.strength);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
 import { blot } from '../mask.ts';
 import { between, ease, random } from '../noise.ts';
 import { type Point, placed } from '../stamp.ts';
@@ -26,9 +26,9 @@ export const dullSpot = (b: Board, f: FeatureOf<'dull-spot'>, from: number): voi
     if (d > radius) return;
     const share = 1 - ease(-soft, soft, d);
     roughen(b, i, 0.21, f.strength * share);
-    b.haze[i] = b.haze[i]! + 0.02 * f.strength * share;
-    b.film[i] = b.film[i]! * (1 - 0.4 * f.strength * share);
+    scatter(b, i, 0.02 * f.strength * share);
+    scaleFilm(b, i, 1 - 0.4 * f.strength * share);
     const rim = Math.exp(-((d / Math.max(0.45, soft * 0.8)) ** 2));
-    b.height[i] = b.height[i]! + f['rim-um'] * rim - Math.min(f['rim-um'], 30) * 0.8 * share;
+    raise(b, i, f['rim-um'] * rim - Math.min(f['rim-um'], 30) * 0.8 * share);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, tint } from '../field.ts';
+import { type Board, raise, tint } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, radians, stroke, wander } from '../stamp.ts';
@@ -16,7 +16,7 @@ export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => 
     stroke(b, line, 0.4, (i, d) => {
       const share = Math.max(0, cover(b, half - d, half * 2));
       tint(b, i, color, Math.min(1, share * 1.6));
-      b.height[i] = b.height[i]! + f['thickness-um'] * (share + 0.35 * Math.exp(-d / 0.12));
+      raise(b, i, f['thickness-um'] * (share + 0.35 * Math.exp(-d / 0.12)));
     });
   }
 };

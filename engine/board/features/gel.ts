@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen, stain, tint } from '../field.ts';
+import { type Board, raise, roughen, scatter, stain, tint } from '../field.ts';
 import { between, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, disc } from '../stamp.ts';
@@ -25,7 +25,7 @@ export const gel = (b: Board, f: FeatureOf<'gel'>, from: number): void => {
       const t = Math.min(1, d / edge);
       if (skin) {
         const fold = 0.5 + 0.5 * noise(dx / (radius * 0.5), dy / (radius * 0.2), id + 1);
-        b.height[i] = b.height[i]! + share * (55 + 70 * fold);
+        raise(b, i, share * (55 + 70 * fold));
         tint(b, i, color, 0.5 * share);
       } else {
         b.height[i] =
@@ -33,7 +33,7 @@ export const gel = (b: Board, f: FeatureOf<'gel'>, from: number): void => {
           radius * 330 * share * Math.sqrt(1 - t * t) +
           14 * Math.exp(-Math.max(0, d - edge) / 0.3);
         stain(b, i, jelly, 1.3 * share * (1.1 - 0.6 * t));
-        if (f.color !== 'amber') b.haze[i] = b.haze[i]! + 0.05 * share;
+        if (f.color !== 'amber') scatter(b, i, 0.05 * share);
         roughen(b, i, 0.012, share);
       }
     });

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, tint } from '../field.ts';
+import { type Board, raise, tint } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { cover, placed, stroke, wander } from '../stamp.ts';
 import { BODY_COLOR } from './body-color.ts';
@@ -20,7 +20,7 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
       const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
       const share = Math.max(0, cover(b, half - d, half * 2));
       const meniscus = 0.2 * Math.exp(-d / 0.3);
-      b.height[i] = b.height[i]! + f['thickness-um'] * (0.3 * Math.max(inside, share) + meniscus);
+      raise(b, i, f['thickness-um'] * (0.3 * Math.max(inside, share) + meniscus));
       tint(b, i, color, Math.min(1, share * 1.5));
     });
   }

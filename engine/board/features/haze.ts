@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, scatter } from '../field.ts';
 import { fromCorner, patches } from '../mask.ts';
 import { ease, noise, rough } from '../noise.ts';
 
@@ -16,7 +16,7 @@ export const VEIL_TONE = {
 /** Flatting agent or disagreeing layers: a smooth veil that also dulls a little. */
 export const haze = (b: Board, f: FeatureOf<'haze'>, from: number): void => {
   const size = f['size-mm'];
-  const patch = patches(size, from, 0.5, 0.5);
+  const patch = patches(size * 1.2, from, 0.5, 0.8);
   b.veil = [...VEIL_TONE[f.tone]];
   everywhere(b, (i, x, y) => {
     let share = 0.85 + 0.15 * rough(x / 30, y / 30, from, 2);
@@ -31,7 +31,7 @@ export const haze = (b: Board, f: FeatureOf<'haze'>, from: number): void => {
       share = 1 - ease(0.1, 0.72, fromCorner(b, x, y) + 0.12 * rough(x / 12, y / 12, from, 2));
     else if (f.spread === 'grain')
       share = ease(0, 0.5, noise(x / 7, y / 0.55, from) + 0.3 * rough(x / size, y / size, from + 2, 2));
-    b.haze[i] = b.haze[i]! + WORST_VEIL * f.strength * share;
+    scatter(b, i, WORST_VEIL * f.strength * share);
     b.roughness[i] = b.roughness[i]! + 0.03 * f.strength * share;
   });
 };

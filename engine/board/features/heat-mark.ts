@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { ease, random, rough } from '../noise.ts';
 import { placed } from '../stamp.ts';
 
@@ -15,8 +15,8 @@ export const heatMark = (b: Board, f: FeatureOf<'heat-mark'>, from: number): voi
       0.75 +
       0.5 * rough(x / (radius * 0.45), y / (radius * 0.45), from, 3) +
       0.25 * ease(radius * 0.6, radius, d);
-    b.haze[i] = b.haze[i]! + 0.3 * f.strength * inside * Math.max(0, cloud);
-    b.height[i] = b.height[i]! - f['emboss-um'] * inside;
+    scatter(b, i, 0.3 * f.strength * inside * Math.max(0, cloud));
+    raise(b, i, -f['emboss-um'] * inside);
     roughen(b, i, 0.14, 0.6 * inside);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
@@ -19,7 +19,7 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     const d = Math.max(end * 0.5, side);
     const film = b.film[i]!;
     const missed = 1 - ease(-0.12, 0.12, d);
-    b.height[i] = b.height[i]! - film * missed + 7 * Math.exp(-(((d - 0.3) / 0.3) ** 2));
+    raise(b, i, -film * missed + 7 * Math.exp(-(((d - 0.3) / 0.3) ** 2)));
     b.film[i] = film * (1 - missed);
     roughen(b, i, b.bareRoughness, missed);
   });

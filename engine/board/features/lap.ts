@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, dim, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
@@ -16,12 +16,10 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
     const d = Math.abs(v - Math.round(v / width) * width);
     const band = 1 - ease(half - 0.25, half + 0.25, d);
     const edge = Math.exp(-(((d - half) / 0.42) ** 2));
-    b.film[i] = b.film[i]! * (1 + 0.9 * f.strength * band);
-    b.height[i] = b.height[i]! + f['ridge-um'] * (0.5 * band + edge);
+    scaleFilm(b, i, 1 + 0.9 * f.strength * band);
+    raise(b, i, f['ridge-um'] * (0.5 * band + edge));
     roughen(b, i, b.roughness[i]! * 2.6 + 0.02, f.strength * band);
-    b.haze[i] = b.haze[i]! + 0.06 * f.strength * band;
-    b.red[i] = b.red[i]! * (1 - 0.1 * f.strength * band);
-    b.green[i] = b.green[i]! * (1 - 0.12 * f.strength * band);
-    b.blue[i] = b.blue[i]! * (1 - 0.16 * f.strength * band);
+    scatter(b, i, 0.06 * f.strength * band);
+    dim(b, i, [1 - 0.1 * f.strength * band, 1 - 0.12 * f.strength * band, 1 - 0.16 * f.strength * band]);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, scatter } from '../field.ts';
 import { fromCorner } from '../mask.ts';
 import { ease, rough } from '../noise.ts';
 import { VEIL_TONE } from './haze.ts';
@@ -10,6 +10,6 @@ export const milky = (b: Board, f: FeatureOf<'milky'>, from: number): void => {
   everywhere(b, (i, x, y) => {
     const thick =
       0.72 + 0.18 * rough(x / 38, y / 14, from, 2) + 0.5 * (1 - ease(0, 0.6, fromCorner(b, x, y)));
-    b.haze[i] = b.haze[i]! + 0.3 * f.strength * thick;
+    scatter(b, i, 0.3 * f.strength * thick);
   });
 };

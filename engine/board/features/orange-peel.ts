@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, raise } from '../field.ts';
 import { cells, rough } from '../noise.ts';
 
 /** Round dimples side by side, smooth and glossy like the skin of an orange. */
@@ -9,10 +9,10 @@ export const orangePeel = (b: Board, f: FeatureOf<'orange-peel'>, from: number):
   everywhere(b, (i, x, y) => {
     const bend = 0.22 * rough(x / s, y / s, from + 1, 1);
     cells(x / s + bend, y / s - bend, from, cell);
-    const t = Math.min(1, cell.first * 1.35);
+    const t = Math.min(1, cell.first * 1.75);
     const bowl = t * t * (3 - 2 * t);
     const rise = f['height-um'] * (bowl - 0.6 + 0.3 * rough(x / (2 * s), y / (2 * s), from + 2, 1));
-    b.height[i] = b.height[i]! + rise;
+    raise(b, i, rise);
     b.film[i] = Math.max(3, b.film[i]! + rise);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { blot } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed } from '../stamp.ts';
@@ -14,7 +14,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     if (d < 0) {
       const bare = 1 - ease(-0.15, 0, d);
       b.film[i] = film * (1 - bare);
-      b.height[i] = b.height[i]! - film * bare;
+      raise(b, i, -film * bare);
       roughen(b, i, b.bareRoughness, bare);
       return;
     }
@@ -22,7 +22,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const reach = 1.1 + radius * 0.16 * stands;
     if (d > reach * 3) return;
     const lift = Math.exp(-d / reach);
-    b.height[i] = b.height[i]! + f['lift-um'] * stands * lift * lift;
-    b.haze[i] = b.haze[i]! + 0.42 * stands * ease(0.12, 0.55, lift);
+    raise(b, i, f['lift-um'] * stands * lift * lift);
+    scatter(b, i, 0.4 * stands * ease(0.3, 0.4, lift));
   });
 };

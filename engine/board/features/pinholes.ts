@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, tint } from '../field.ts';
+import { type Board, raise, tint } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, disc } from '../stamp.ts';
@@ -15,7 +15,7 @@ export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void
     disc(b, point, radius * 1.8 + b.pitch, (i, d) => {
       const share = Math.max(0, cover(b, radius - d, radius * 2));
       const lip = Math.exp(-(((d - radius * 1.25) / (radius * 0.4)) ** 2));
-      b.height[i] = b.height[i]! - 42 * share + 5 * lip;
+      raise(b, i, -42 * share + 5 * lip);
       tint(b, i, SHADE, 0.8 * share);
     });
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
@@ -75,8 +75,8 @@ export const print = (b: Board, f: Print, from: number): void => {
   everywhere(b, (i, x, y) => {
     const p = press((x - cx) * c + (y - cy) * s, -(x - cx) * s + (y - cy) * c);
     if (p.inside === 0) return;
-    b.height[i] = b.height[i]! - f['depth-um'] * p.inside * p.press;
+    raise(b, i, -f['depth-um'] * p.inside * p.press);
     roughen(b, i, 0.13, 0.75 * p.inside * p.press);
-    b.haze[i] = b.haze[i]! + 0.012 * p.inside * p.press;
+    scatter(b, i, 0.012 * p.inside * p.press);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
 import { between, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
@@ -13,9 +13,9 @@ export const raisedGrain = (b: Board, f: FeatureOf<'raised-grain'>, from: number
     const v = across(x, y) + 1.5 * noise(u / 40, across(x, y) / 15, from + 2);
     const ridge = 1 - Math.abs(noise(u / 9, v / 0.75, from));
     const fuzz = Math.max(0, noise(u / 1.8, v / 0.32, from + 1));
-    b.height[i] = b.height[i]! + f['height-um'] * (0.24 * ridge ** 3 + 0.2 * fuzz);
+    raise(b, i, f['height-um'] * (0.24 * ridge ** 3 + 0.2 * fuzz));
     roughen(b, i, 0.2, 0.8);
-    b.haze[i] = b.haze[i]! + 0.018 * fuzz;
+    scatter(b, i, 0.018 * fuzz);
   });
   const next = random(from);
   for (const point of places(b, next, 9)) {
@@ -28,7 +28,7 @@ export const raisedGrain = (b: Board, f: FeatureOf<'raised-grain'>, from: number
       0.25,
     );
     stroke(b, line, 0.09, (i, d) => {
-      b.height[i] = b.height[i]! + f['height-um'] * 0.55 * Math.max(0, 1 - d / 0.13);
+      raise(b, i, f['height-um'] * 0.55 * Math.max(0, 1 - d / 0.13));
     });
   }
 };

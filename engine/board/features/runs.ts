@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, pour, raise } from '../field.ts';
 import { between, ease, noise, random } from '../noise.ts';
-import { stroke, wander } from '../stamp.ts';
+import { stroke, trickle } from '../stamp.ts';
 
 type Runs = FeatureOf<'runs'>;
 
@@ -12,15 +12,15 @@ const tears = (b: Board, f: Runs, from: number): void => {
     const length = f['length-mm'] * between(next, 0.6, 1.1);
     const top = between(next, 0.04, Math.max(0.06, 0.9 - length / b.heightMm)) * b.heightMm;
     const half = (f['width-mm'] / 2) * between(next, 0.75, 1.1);
-    const line = wander(next, [x, top], Math.PI / 2, length, 0.05, 0.8);
+    const line = trickle(next, [x, top], length, 0.25);
     stroke(b, line, half * 1.3, (i, d, run) => {
       const t = Math.min(1, run / length);
       const wide = half * (0.42 + 0.2 * ease(0, 0.7, t) + 0.42 * ease(0.68, 0.93, t));
       const section = Math.max(0, 1 - (d / wide) ** 2);
       const rise =
         f['height-um'] * (0.16 * ease(0, 0.3, t) + 0.2 * t + 0.64 * ease(0.6, 0.95, t)) * section ** 0.85;
-      b.height[i] = b.height[i]! + rise;
-      b.film[i] = b.film[i]! + rise;
+      raise(b, i, rise);
+      pour(b, i, rise);
     });
   }
 };
@@ -30,17 +30,19 @@ const curtain = (b: Board, f: Runs, from: number): void => {
   const lip = f['width-mm'];
   const drop = Math.min(f['length-mm'], b.heightMm * 0.5);
   everywhere(b, (i, x, y) => {
-    const lobe = Math.abs(Math.sin((Math.PI * x) / lobes + 1.3 * noise(x / 22, 3, from)));
+    const phase = (2 * Math.PI * x) / lobes + 1.6 * noise(x / 24, 3, from);
+    const lobe = 0.5 - 0.5 * Math.cos(phase);
+    const hang = Math.abs(Math.sin(phase / 2)) ** 0.75;
     const edge =
       b.heightMm * 0.36 +
-      drop * (0.22 * noise(x / 30, 1, from) + 0.75 * lobe ** 0.8 * (0.8 + 0.4 * noise(x / lobes, 9, from)));
+      drop * (0.25 * noise(x / 30, 1, from) + 0.55 * hang * (0.8 + 0.4 * noise(x / lobes, 9, from)));
     const above = edge - y;
-    if (above < -0.6) return;
-    const body = Math.exp(-Math.max(0, above - lip * 0.5) / (lip * 1.6));
-    const rise = f['height-um'] * ease(-0.6, lip * 0.55, above) * (0.18 + 0.82 * body) * (0.65 + 0.35 * lobe);
+    if (above < -0.8) return;
+    const body = Math.exp(-Math.max(0, above - lip * 0.5) / (lip * 1.3));
+    const rise = f['height-um'] * ease(-0.8, lip * 0.6, above) * (0.12 + 0.88 * body) * (0.55 + 0.45 * lobe);
     const fade = ease(0, b.heightMm * 0.2, y);
-    b.height[i] = b.height[i]! + rise * fade;
-    b.film[i] = b.film[i]! + rise * fade;
+    raise(b, i, rise * fade);
+    pour(b, i, rise * fade);
   });
 };
 

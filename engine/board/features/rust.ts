@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, stain, tint } from '../field.ts';
+import { type Board, raise, stain, tint } from '../field.ts';
 import { between, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, disc } from '../stamp.ts';
@@ -19,7 +19,7 @@ export const rust = (b: Board, f: FeatureOf<'rust'>, from: number): void => {
       stain(b, i, HALO[f.color], 0.55 * Math.exp(-((d / (radius * 1.5)) ** 2)));
       const share = Math.max(0, cover(b, edge - d, radius * 2));
       tint(b, i, CORE[f.color], share * 0.92);
-      b.height[i] = b.height[i]! + 12 * share;
+      raise(b, i, 12 * share);
     });
   }
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen } from '../field.ts';
+import { type Board, raise, roughen, scatter } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { cover, type Point, radians, stroke, wander } from '../stamp.ts';
 
@@ -12,14 +12,14 @@ export const scratches = (b: Board, f: FeatureOf<'scratches'>, from: number): vo
     stroke(b, points, width / 2 + b.pitch, (i, d, run) => {
       const ends = Math.min(1, (6 * Math.min(run, length - run)) / length + 0.05);
       const share = Math.max(0, cover(b, width / 2 - d, width)) * weight * ends;
-      b.height[i] = b.height[i]! - width * 1000 * 0.16 * share;
-      b.haze[i] = b.haze[i]! + 0.55 * f.strength * share;
+      raise(b, i, -width * 1000 * 0.45 * share);
+      scatter(b, i, 1.1 * f.strength * share);
       roughen(b, i, 0.22, 0.7 * share);
     });
   for (let n = 0; n < count; n++) {
     const from0: Point = [between(next, -0.1, 1) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
     const width = (f['width-um'] / 1000) * between(next, 0.5, 1.25);
-    const weight = between(next, 0.25, 1, 1.5);
+    const weight = f.pattern === 'swirls' ? between(next, 0.55, 1.2) : between(next, 0.25, 1, 1.5);
     if (f.pattern === 'swirls') {
       const radius = between(next, low, Math.max(low, Math.min(high, 10))) / 2;
       const turn = next() * 6.28;

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen } from '../field.ts';
+import { type Board, pour, raise, roughen } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc } from '../stamp.ts';
@@ -14,8 +14,8 @@ export const spatter = (b: Board, f: FeatureOf<'spatter'>, from: number): void =
     disc(b, point, radius, (i, d) => {
       const t = Math.min(1, d / radius);
       const rise = tall * (1 - t * t) ** 0.8;
-      b.height[i] = b.height[i]! + rise;
-      b.film[i] = b.film[i]! + rise;
+      raise(b, i, rise);
+      pour(b, i, rise);
       roughen(b, i, 0.014, 0.9);
     });
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import type { Board } from '../field.ts';
+import { type Board, scatter } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc, type Point, stroke } from '../stamp.ts';
@@ -8,9 +8,9 @@ import { disc, type Point, stroke } from '../stamp.ts';
 export const specks = (b: Board, f: FeatureOf<'specks'>, from: number): void => {
   const next = random(from);
   for (const [x, y] of places(b, next, f['per-cm2'])) {
-    const radius = between(next, 0.25, 0.5, 1.5) * f['diameter-mm'];
+    const radius = between(next, 0.4, 0.75, 1.5) * f['diameter-mm'];
     const add = (i: number, share: number) => {
-      b.haze[i] = b.haze[i]! + 0.9 * f.strength * share;
+      scatter(b, i, 0.9 * f.strength * share);
     };
     disc(b, [x, y], radius * 0.6, (i, d) => add(i, Math.max(0, 1 - d / (radius * 0.6))));
     const rays = 5 + Math.floor(next() * 4);
@@ -18,8 +18,8 @@ export const specks = (b: Board, f: FeatureOf<'specks'>, from: number): void => 
       const heading = (n + 0.6 * next()) * ((2 * Math.PI) / rays);
       const length = radius * between(next, 0.7, 1.6);
       const tip: Point = [x + Math.cos(heading) * length, y + Math.sin(heading) * length];
-      stroke(b, [[x, y], tip], 0.08, (i, d, run) =>
-        add(i, 0.5 * (1 - run / length) * Math.max(0, 1 - d / 0.14)),
+      stroke(b, [[x, y], tip], 0.1, (i, d, run) =>
+        add(i, 0.8 * (1 - run / length) * Math.max(0, 1 - d / 0.16)),
       );
     }
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
 import { noise, rough } from '../noise.ts';
 
@@ -11,8 +11,8 @@ export const sprayBands = (b: Board, f: FeatureOf<'spray-bands'>, from: number):
     const dry = 0.5 + 0.5 * Math.cos((2 * Math.PI * v) / f['width-mm']);
     const share = f.strength * dry * dry;
     roughen(b, i, 0.2, 0.85 * share);
-    b.height[i] = b.height[i]! + 5 * share * rough(x / 0.5, y / 0.5, from + 2, 1);
-    b.film[i] = b.film[i]! * (1 - 0.5 * share);
-    b.haze[i] = b.haze[i]! + 0.014 * share;
+    raise(b, i, 5 * share * rough(x / 0.5, y / 0.5, from + 2, 1));
+    scaleFilm(b, i, 1 - 0.5 * share);
+    scatter(b, i, 0.014 * share);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, raise } from '../field.ts';
 import { ease, noise } from '../noise.ts';
 
 /** Pebbles pulled up by a roller nap: small separate peaks in all directions. */
@@ -8,7 +8,7 @@ export const stipple = (b: Board, f: FeatureOf<'stipple'>, from: number): void =
   everywhere(b, (i, x, y) => {
     const peak = noise(x / s, y / s, from) + 0.4 * noise((2.1 * x) / s, (2.1 * y) / s, from + 1);
     const rise = f['height-um'] * (ease(-0.25, 0.9, peak) - 0.35);
-    b.height[i] = b.height[i]! + rise;
+    raise(b, i, rise);
     b.film[i] = Math.max(3, b.film[i]! + rise);
   });
 };

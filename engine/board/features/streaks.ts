@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
@@ -13,8 +13,8 @@ export const streaks = (b: Board, f: FeatureOf<'streaks'>, from: number): void =
     const line = noise(u / 70, v / (s * 0.8), from) + 0.6 * noise(u / 40, v / (s * 0.3), from + 1);
     const pale = ease(0.1, 0.75, line) * ease(-0.6, 0.2, noise(u / 22, v / (2 * s), from + 2));
     const dull = ease(0.1, 0.7, -line);
-    b.haze[i] = b.haze[i]! + 0.13 * f.strength * pale;
+    scatter(b, i, 0.13 * f.strength * pale);
     roughen(b, i, b.roughness[i]! * 2.4 + 0.02, f.strength * dull);
-    b.height[i] = b.height[i]! + 0.7 * line;
+    raise(b, i, 0.7 * line);
   });
 };

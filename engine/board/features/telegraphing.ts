@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, raise } from '../field.ts';
 import { blot } from '../mask.ts';
 import { between, ease, random, rough } from '../noise.ts';
 import type { Point } from '../stamp.ts';
@@ -25,12 +25,12 @@ export const telegraphing = (b: Board, f: FeatureOf<'telegraphing'>, from: numbe
       return um * Math.exp(-((d / 1.1) ** 2)) - um * 0.4 * (1 - ease(-0.6, 0.6, d));
     }
     for (const { center, radius, edge } of faults) {
-      if (f.fault === 'chips') sum -= um * (1 - ease(-0.45, 0.45, edge(x, y)));
+      if (f.fault === 'chips') sum -= um * (1 - ease(-0.4, 0.4, edge(x, y)));
       else sum -= um * 1.6 * Math.exp(-(((x - center[0]) ** 2 + (y - center[1]) ** 2) / (radius * 0.6) ** 2));
     }
     return Math.max(-um * 1.6, sum);
   };
   everywhere(b, (i, x, y) => {
-    b.height[i] = b.height[i]! + shape(x, y) + 0.6 * rough(x / 3, y / 3, from + 9, 2);
+    raise(b, i, shape(x, y) + 0.6 * rough(x / 4, y / 4, from + 9, 2));
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
 import { ease, noise, rough } from '../noise.ts';
 
@@ -11,8 +11,8 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     const wiped = 0.7 + 0.5 * noise(x / 40 + y / 90, y / 2.2, from + 1);
     const powder = ease(-0.35, 0.6, rough(x / 0.45, y / 0.45, from + 2, 2));
     const share = lies * Math.max(0, wiped) * powder;
-    b.haze[i] = b.haze[i]! + 0.34 * f.strength * share;
-    b.height[i] = b.height[i]! + 5 * share;
+    scatter(b, i, 0.34 * f.strength * share);
+    raise(b, i, 5 * share);
     roughen(b, i, 0.26, 0.8 * lies);
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, roughen, tint } from '../field.ts';
+import { type Board, raise, roughen, tint } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, radians, stroke, wander } from '../stamp.ts';
@@ -18,7 +18,7 @@ export const waxInGrain = (b: Board, f: FeatureOf<'wax-in-grain'>, from: number)
       const taper = Math.min(1, (4 * Math.min(run, length - run)) / length + 0.15);
       const share = cover(b, half * taper - d, half * 2) * fill;
       tint(b, i, WAX, Math.max(0, share));
-      b.height[i] = b.height[i]! + 14 * share;
+      raise(b, i, 14 * share);
       roughen(b, i, 0.26, share);
     });
   }

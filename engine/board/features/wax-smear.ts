@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { between, ease, noise, random } from '../noise.ts';
 
 /** Passes of a loaded cloth: arcs of different shine with fine ridges along the arc. */
@@ -25,10 +25,9 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
       const share =
         (1 - ease(pass.half * 0.8, pass.half, Math.abs(off))) *
         ease(-0.5, 0.35, noise(angle / 30, off / 4, pass.id + 1));
-      b.height[i] =
-        b.height[i]! + 2.6 * f.strength * thread * share + (Math.abs(off) > pass.half * 0.86 ? 2 : 0) * share;
+      raise(b, i, 2.6 * f.strength * thread * share + (Math.abs(off) > pass.half * 0.86 ? 2 : 0) * share);
       roughen(b, i, pass.wet ? 0.02 : 0.15, 0.75 * f.strength * share);
-      b.haze[i] = b.haze[i]! + 0.035 * f.strength * share * (0.6 + 0.6 * thread);
+      scatter(b, i, 0.035 * f.strength * share * (0.6 + 0.6 * thread));
     }
   });
 };

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, stain } from '../field.ts';
+import { type Board, everywhere, scatter, stain } from '../field.ts';
 import { between, noise, random, rough } from '../noise.ts';
 import { disc, placed } from '../stamp.ts';
 
@@ -11,7 +11,7 @@ export const whiteRing = (b: Board, f: FeatureOf<'white-ring'>, from: number): v
   const [cx, cy] = placed(b, next, f.at);
   const half = f['width-mm'] / 2;
   const mark = (i: number, share: number) => {
-    if (f.color === 'white') b.haze[i] = b.haze[i]! + 0.5 * f.strength * share;
+    if (f.color === 'white') scatter(b, i, 0.5 * f.strength * share);
     else stain(b, i, BLACK_STAIN, 1.3 * f.strength * share);
   };
   const line = (distance: number, width: number): number => Math.exp(-((distance / width) ** 2));

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere } from '../field.ts';
+import { type Board, everywhere, pour, raise } from '../field.ts';
 import { ease, noise, rough } from '../noise.ts';
 
 /** A skin too large for what lies below: rounded folds that wind and fork. */
@@ -11,10 +11,10 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     if (lies === 0) return;
     const bx = x + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 1);
     const by = y + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 2);
-    const fold = 1 - Math.abs(noise(bx / (s * 1.5), by / (s * 0.95), from)) * 2.2;
-    const small = 1 - Math.abs(noise(bx / (s * 0.7), by / (s * 0.5), from + 3)) * 2.2;
-    const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.22 * ease(-0.2, 1, small));
-    b.height[i] = b.height[i]! + rise;
-    b.film[i] = b.film[i]! + rise * 0.3;
+    const fold = 1.15 - Math.sqrt(noise(bx / (s * 1.6), by / s, from) ** 2 + 0.012) * 2.2;
+    const small = 1.15 - Math.sqrt(noise(bx / (s * 0.8), by / (s * 0.6), from + 3) ** 2 + 0.02) * 2.2;
+    const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.14 * ease(-0.2, 1, small));
+    raise(b, i, rise);
+    pour(b, i, rise * 0.3);
   });
 };

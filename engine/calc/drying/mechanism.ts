@@ -39,7 +39,7 @@ export const PACES: Readonly<Record<Mechanism, Pace>> = {
   wax: {
     kilojoulesPerMole: EVAPORATION,
     waterShare: DRY,
-    thicknessPower: { best: 1.2, give: 0.2 },
+    thicknessPower: { best: 1.3, give: 0.2 },
     humidityDrag: 0,
   },
   oil: {

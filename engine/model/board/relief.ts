@@ -68,7 +68,7 @@ export const RELIEF = [
   z.strictObject({
     kind: z.literal('orange-peel').describe('Rounded dimples with gloss between.'),
     'spacing-mm': measure(2.6, 0.8, 8, 'Width of a dimple.'),
-    'height-um': measure(22, 2, 120, 'Depth of a dimple in µm.'),
+    'height-um': measure(28, 2, 120, 'Depth of a dimple in µm.'),
   }),
   z.strictObject({
     kind: z.literal('raised-grain').describe('Wood fibers standing, ridged grain.'),
@@ -96,7 +96,7 @@ export const RELIEF = [
       .enum(['dents', 'chips', 'ring', 'joint'])
       .default('chips')
       .describe('What lies below: round dents, edges of old chips, a ring, a joint line.'),
-    'height-um': measure(30, 3, 200, 'Relief in µm.'),
+    'height-um': measure(55, 3, 200, 'Relief in µm.'),
     'size-mm': measure(14, 2, 60, 'Width of the fault.'),
   }),
   z.strictObject({

@@ -1,0 +1,18 @@
+// @ts-check
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import { csp } from './site/tools/csp.ts';
+import { liveContent } from './site/tools/live-content.ts';
+
+export default defineConfig({
+  srcDir: './site',
+  publicDir: './site/public',
+  outDir: './dist',
+  trailingSlash: 'always',
+  // `true` keeps the spaces between inline elements; Astro's newer default drops them.
+  compressHTML: true,
+  build: { format: 'directory', inlineStylesheets: 'always', concurrency: 4 },
+  devToolbar: { enabled: false },
+  integrations: [mdx(), liveContent(), csp()],
+  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+});

@@ -1,0 +1,33 @@
+import type { Entry } from '#engine/index.ts';
+
+type Sight = { readonly title: string; readonly signs: readonly string[] };
+
+/** What catches the eye, in the order in which eyes take it. A defect stands under the first that it shows. */
+const SIGHTS: readonly Sight[] = [
+  { title: 'White, milky or foggy', signs: ['white-or-milky'] },
+  { title: 'Still sticky or soft', signs: ['still-tacky'] },
+  { title: 'Wrinkled, cracked or flaking', signs: ['wrinkled', 'cracked', 'comes-off-in-flakes'] },
+  { title: 'A ring, a print or a mark from use', signs: ['ring-or-object-shape', 'weave-or-print-pattern', 'came-in-use'] },
+  { title: 'Hairs, threads or grit', signs: ['thread-shaped', 'feels-like-sandpaper'] },
+  { title: 'Runs, drips and thick edges', signs: ['hangs-down', 'follows-an-edge', 'worst-where-thick'] },
+  { title: 'Round spots', signs: ['round-spots'] },
+  { title: 'Lines and bands', signs: ['lines-or-bands', 'parallel-ridges'] },
+  { title: 'Color where it should not be', signs: ['colored-stain', 'appeared-after-sanding'] },
+  { title: 'Shiny or dull patches', signs: ['sheen-only'] },
+  { title: 'Rough or bumpy', signs: ['felt-with-eyes-shut', 'stands-up', 'pebbled-all-over'] },
+];
+
+const OTHER = 'Something else';
+
+/** Defects by what is seen, each once; a heading without any is left out. */
+export const bySight = (defects: readonly Entry<'defect'>[]) => {
+  const groups = new Map<string, Entry<'defect'>[]>();
+  for (const { title } of SIGHTS) groups.set(title, []);
+  for (const defect of defects) {
+    const signs = defect.signs as Record<string, string | undefined>;
+    const sight = SIGHTS.find((one) => one.signs.some((sign) => signs[sign] === 'yes'));
+    const title = sight?.title ?? OTHER;
+    groups.set(title, [...(groups.get(title) ?? []), defect]);
+  }
+  return [...groups].filter(([, found]) => found.length).map(([title, found]) => ({ title, defects: found }));
+};

@@ -1,0 +1,23 @@
+/** `npm run build`: checks Node, proves the content, builds dist/ from nothing. */
+import { rmSync } from 'node:fs';
+import { build } from 'astro';
+import { say } from '#engine/say.ts';
+import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { oldNode } from './node-version.ts';
+
+const complaint = oldNode(process.versions.node);
+if (complaint) {
+  console.error(complaint);
+  process.exit(1);
+}
+
+const { issues } = provenKnowledge(process.cwd());
+if (issues.length) {
+  for (const issue of issues) console.error(say(issue));
+  console.error(`\n${issues.length} faults in content/; nothing was built.`);
+  process.exit(1);
+}
+
+// Astro leaves some old files in place, so that pages would survive their content.
+rmSync('dist', { recursive: true, force: true });
+await build({ logLevel: 'warn' });

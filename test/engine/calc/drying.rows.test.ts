@@ -1,0 +1,228 @@
+import { describe, expect, test } from 'vitest';
+import { arrheniusFactor } from '#engine/calc/drying/arrhenius.ts';
+import { evaporationDriver } from '#engine/calc/drying/evaporation-driver.ts';
+import type { DryingProduct } from '#engine/calc/drying/figures.ts';
+import { steady } from '#engine/calc/drying/history.ts';
+import { MECHANISMS, type Mechanism } from '#engine/calc/drying/mechanism.ts';
+import { CHAIN, type Milestone } from '#engine/calc/drying/milestone.ts';
+import { slowing } from '#engine/calc/drying/slowing.ts';
+import { drying } from '#engine/calc/drying.ts';
+import json from './drying.table.json' with { type: 'json' };
+import { good, relativeError } from './good.ts';
+import { dryingProduct } from './products.ts';
+import { readTable } from './table.ts';
+
+const table = readTable(json);
+
+type DryTime = {
+  coating: string;
+  stage: string;
+  t_c: number | null;
+  minutes?: number;
+  minutes_range?: [number, number];
+};
+const dryTimes = table.rows<DryTime>('dry_times');
+const spanOf = ({ minutes = 0, minutes_range: [from, to] = [minutes, minutes] }: DryTime) => ({ from, to });
+
+/** Which of our moments a sheet's word means. A skin that dust no longer sticks to counts as dry to touch. */
+const MILESTONE_OF: Readonly<Record<string, Milestone>> = {
+  'dust dry': 'touch',
+  'touch dry': 'touch',
+  touch: 'touch',
+  'dry to sand': 'recoat',
+  recoat: 'recoat',
+};
+const ORDER = ['dust dry', 'touch dry', 'touch', 'handle', 'dry to sand', 'recoat'];
+
+/** Wide limits: the sheets go to 50 °C, where no one coats furniture. */
+const wide = (product: DryingProduct): DryingProduct => ({
+  mechanism: product.mechanism,
+  figures: product.figures,
+  limits: { celsius: { from: 0, to: 50 }, relativeHumidity: { from: 0, to: 1 } },
+});
+
+const KINDS: readonly [start: string, product: string][] = [
+  ['fast semigloss alkyd', 'alkyd-varnish'],
+  ['water-borne acrylate joinery lacquer', 'water-based-lacquer'],
+];
+
+/** Other rows of one coating and stage, predicted from the one nearest 23 °C entered as the label's. */
+const predictions = KINDS.flatMap(([start, id]) => {
+  const rows = dryTimes.filter(({ coating }) => coating.startsWith(start));
+  return [...new Set(rows.map(({ stage }) => stage))].flatMap((stage) => {
+    const [anchor, ...others] = rows
+      .filter((row) => row.stage === stage)
+      .sort((one, two) => Math.abs((one.t_c ?? 0) - 23) - Math.abs((two.t_c ?? 0) - 23));
+    const milestone = MILESTONE_OF[stage];
+    if (!anchor || !milestone) throw new Error(`no anchor for ${stage}`);
+    return others.map((row) => {
+      const coat = {
+        product: wide(dryingProduct(id)),
+        label: {
+          minutes: { [milestone]: spanOf(anchor) },
+          climate: { celsius: anchor.t_c ?? Number.NaN, relativeHumidity: 0.5 },
+        },
+        history: steady({ celsius: row.t_c ?? Number.NaN, relativeHumidity: 0.5 }),
+        relativeThickness: 1,
+        elapsedMinutes: 0,
+      };
+      const range = good(drying(coat)).times.get(milestone) ?? { from: Number.NaN, to: Number.NaN };
+      return { stage, celsius: row.t_c ?? Number.NaN, want: row.minutes ?? Number.NaN, range };
+    });
+  });
+});
+
+describe('against printed drying times', () => {
+  test('nine of ten rows lie inside the range predicted from the row nearest 23 °C', () => {
+    expect(predictions.length).toBeGreaterThanOrEqual(7);
+    const hits = predictions.filter(({ want, range }) => range.from <= want && want <= range.to);
+    expect(hits.length / predictions.length).toBeGreaterThanOrEqual(0.9);
+  });
+
+  test('the range is no wider than ±40 % between 10 and 35 °C', () => {
+    for (const { celsius, range } of predictions) {
+      const half = (range.to - range.from) / (range.to + range.from);
+      if (celsius <= 35) expect(half).toBeLessThanOrEqual(0.4);
+    }
+  });
+
+  test('no sheet prints a later stage with a shorter time, and neither do our products', () => {
+    for (const coating of new Set(dryTimes.map((row) => row.coating)))
+      for (const celsius of new Set(
+        dryTimes.filter((row) => row.coating === coating).map((row) => row.t_c),
+      )) {
+        const times = dryTimes
+          .filter((row) => row.coating === coating && row.t_c === celsius)
+          .sort((one, two) => ORDER.indexOf(one.stage) - ORDER.indexOf(two.stage))
+          .map((row) => spanOf(row).to);
+        expect(times).toEqual([...times].sort((one, two) => one - two));
+      }
+  });
+
+  /** Sheets with one temperature only: our generic product must not contradict them. */
+  test.each([
+    ['solvent lacquer', 'touch', 'sprayed-lacquer'],
+    ['solvent lacquer', 'recoat', 'sprayed-lacquer'],
+    ['modified-oil clear', 'touch', 'alkyd-varnish'],
+    ['interior satin water-based white', 'touch', 'waterborne-acrylic'],
+    ['interior satin water-based white', 'recoat', 'waterborne-acrylic'],
+  ])('%s, %s: %s says so too', (start, stage, id) => {
+    const row = dryTimes.find((one) => one.coating.startsWith(start) && one.stage === stage);
+    if (!row) throw new Error(`no row for ${start}`);
+    const { times } = good(
+      drying({
+        product: dryingProduct(id),
+        history: steady({ celsius: row.t_c ?? 23, relativeHumidity: 0.5 }),
+        relativeThickness: 1,
+        elapsedMinutes: 0,
+      }),
+    );
+    const ours = times.get(MILESTONE_OF[stage] ?? 'touch') ?? { from: Number.NaN, to: Number.NaN };
+    expect(ours.from).toBeLessThanOrEqual(spanOf(row).to);
+    expect(ours.to).toBeGreaterThanOrEqual(spanOf(row).from);
+  });
+});
+
+describe('the forces behind it', () => {
+  type Driver = {
+    t_c: number;
+    rh_pct: number;
+    vpd_air_pa: number;
+    vpd_wetbulb_pa: number;
+    rel_rate_air_vpd: number;
+    rel_rate_wetbulb: number;
+  };
+  const reference = { celsius: 23, relativeHumidity: 0.5 };
+  test.each(table.rows<Driver>('evaporation_driver'))('driver at $t_c °C, $rh_pct %', (row) => {
+    const air = { celsius: row.t_c, relativeHumidity: row.rh_pct / 100 };
+    expect(relativeError(evaporationDriver(air, 1), row.vpd_air_pa)).toBeLessThan(0.005);
+    expect(relativeError(evaporationDriver(air, 0), row.vpd_wetbulb_pa)).toBeLessThan(0.005);
+    const rate = (warmth: number) => evaporationDriver(air, warmth) / evaporationDriver(reference, warmth);
+    // The printed rates are rounded to three decimals.
+    expect(Math.abs(rate(1) - row.rel_rate_air_vpd)).toBeLessThan(0.005 * row.rel_rate_air_vpd + 0.0005);
+    expect(Math.abs(rate(0) - row.rel_rate_wetbulb)).toBeLessThan(0.005 * row.rel_rate_wetbulb + 0.0005);
+  });
+
+  type Arrhenius = { ea_kj_mol: number; from_c: number; to_c: number; rate_factor: number };
+  test.each(table.rows<Arrhenius>('arrhenius'))('$ea_kj_mol kJ/mol, $from_c to $to_c °C', (row) => {
+    expect(Math.abs(arrheniusFactor(row.ea_kj_mol, row.from_c, row.to_c) - row.rate_factor)).toBeLessThan(
+      0.001,
+    );
+  });
+
+  const everywhere = (visit: (mechanism: Mechanism, milestone: Milestone) => void) => {
+    for (const mechanism of MECHANISMS) for (const milestone of CHAIN) visit(mechanism, milestone);
+  };
+
+  test('ten degrees warmer is 1.3 to 2.2 times faster, at both ends of the range, from 10 to 35 °C', () => {
+    everywhere((mechanism, milestone) => {
+      for (let celsius = 10; celsius <= 25; celsius += 1) {
+        const at = (degrees: number) => ({ celsius: degrees, relativeHumidity: 0.5 });
+        const slow = slowing(mechanism, milestone, at(celsius + 10), at(celsius), 1);
+        for (const q10 of [slow.from, slow.to]) {
+          expect(q10).toBeGreaterThanOrEqual(1.3);
+          expect(q10).toBeLessThanOrEqual(2.2);
+        }
+      }
+    });
+  });
+
+  test('one factor is no wider than ±40 % from 10 to 35 °C and 30 to 85 % humidity', () => {
+    everywhere((mechanism, milestone) => {
+      for (let celsius = 10; celsius <= 35; celsius += 2.5)
+        for (let humidity = 0.3; humidity <= 0.851; humidity += 0.05) {
+          const { from, to } = slowing(
+            mechanism,
+            milestone,
+            reference,
+            { celsius, relativeHumidity: humidity },
+            1,
+          );
+          expect((to - from) / (to + from)).toBeLessThanOrEqual(0.4);
+        }
+    });
+  });
+
+  test('damp air never hastens a water-based film, and moves an oil-based one by less than 10 %', () => {
+    everywhere((mechanism, milestone) => {
+      for (let celsius = 10; celsius <= 35; celsius += 5) {
+        const damp = (relativeHumidity: number) =>
+          slowing(mechanism, milestone, reference, { celsius, relativeHumidity }, 1);
+        for (let humidity = 0.05; humidity <= 0.9; humidity += 0.05) {
+          expect(damp(humidity + 0.05).from).toBeGreaterThanOrEqual(damp(humidity).from);
+          expect(damp(humidity + 0.05).to).toBeGreaterThanOrEqual(damp(humidity).to);
+        }
+        if (mechanism !== 'coalescence') expect(damp(1e-3).to * 1.1).toBeGreaterThan(damp(0.95).to);
+      }
+    });
+  });
+
+  test('from 30 to 85 % the first, wet stage of a water-based film grows up to about five times', () => {
+    const damp = (relativeHumidity: number) =>
+      slowing(
+        'coalescence',
+        'open',
+        { celsius: 20, relativeHumidity: 0.3 },
+        { celsius: 20, relativeHumidity },
+        1,
+      );
+    expect(damp(0.85).from).toBeGreaterThan(1);
+    expect(Math.sqrt(damp(0.85).from * damp(0.85).to)).toBeLessThan(5.5);
+    expect(slowing('coalescence', 'cure', reference, { celsius: 23, relativeHumidity: 0.85 }, 1)).toEqual({
+      from: 1,
+      to: 1,
+    });
+  });
+
+  test('twice the film takes at least twice the time, at most four times', () => {
+    everywhere((mechanism, milestone) => {
+      const { from, to } = slowing(mechanism, milestone, reference, reference, 2);
+      expect(from).toBeGreaterThanOrEqual(2);
+      expect(to).toBeLessThanOrEqual(4);
+    });
+  });
+});
+
+test('every group of rows is read', () => {
+  expect(table.unread()).toEqual([]);
+});
