@@ -4,7 +4,7 @@ import { rough } from './noise.ts';
 
 /** Width of the micro-surface's slopes: each gives a 60° gloss inside the class of that name. */
 export const SHEEN_ROUGHNESS: Readonly<Record<Sheen, number>> = {
-  matte: 0.17,
+  matte: 0.18,
   eggshell: 0.088,
   satin: 0.054,
   'semi-gloss': 0.027,

@@ -3,7 +3,7 @@ import { carried } from './drying/carried.ts';
 import { belowDewPoint, outsideClimate, REFERENCE_CLIMATE } from './drying/climate.ts';
 import type { Coat, Times, Widening } from './drying/coat.ts';
 import { outsideHistory } from './drying/history.ts';
-import { withLabel } from './drying/label.ts';
+import { underLabel, withLabel } from './drying/label.ts';
 import type { Milestone } from './drying/milestone.ts';
 import { timesOf } from './drying/times.ts';
 import { answer, outside, type Range, type Result } from './quantity.ts';
@@ -44,7 +44,7 @@ export const drying = (coat: Coat): Result<Drying> => {
     ) ??
     outsideHistory(history);
   if (refused) return refused;
-  const product = { ...coat.product, limits: { ...coat.product.limits, ...label?.limits } };
+  const product = underLabel(coat.product, label);
   const there = carried(coat.product.figures, product, REFERENCE_CLIMATE, base);
   const figures = label ? withLabel(there, label) : answer(there);
   if (!figures.ok) return figures;

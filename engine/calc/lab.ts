@@ -5,7 +5,7 @@ export type Lab = readonly [lightness: number, redGreen: number, yellowBlue: num
 export type Xyz = readonly [x: number, y: number, z: number];
 
 /** D65 white of the 2° observer from its chromaticity x 0.3127, y 0.3290 (IEC 61966-2-1). */
-const WHITE: Xyz = [0.3127 / 0.329, 1, (1 - 0.3127 - 0.329) / 0.329];
+export const WHITE: Xyz = [0.3127 / 0.329, 1, (1 - 0.3127 - 0.329) / 0.329];
 
 const cubeRoot = (t: number): number => (t > 216 / 24389 ? Math.cbrt(t) : ((24389 / 27) * t + 16) / 116);
 

@@ -50,7 +50,9 @@ export const buildIndex = (documents: readonly FindDocument[], lay: LayWords): F
   const stems = [...forms.keys()].sort();
   return {
     documents: documents.map(({ id, kind, title }) => ({ id, kind, title })),
-    terms: stems.map((stem) => [...new Set([stem, ...[...(forms.get(stem) ?? [])].sort()])].join(' ')).join(','),
+    terms: stems
+      .map((stem) => [...new Set([stem, ...[...(forms.get(stem) ?? [])].sort()])].join(' '))
+      .join(','),
     postings: stems.map((stem) => postings.get(stem) ?? []),
     book,
   };

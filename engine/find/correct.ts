@@ -25,21 +25,31 @@ const KEPT = 4;
 /** Candidates asked of the searcher: it counts letters, `slips` then weighs them. */
 const ASKED = 24;
 
+/** Letters that a word may be longer or shorter than what was typed. */
+const SPAN = 3;
+
 /**
- * Searchers by letter, each over the words that have it first or second: a slip seldom changes the first letter
- * for another, but may drop it or swap it with the next. A tenth of the words is searched, and made ready, at a time.
+ * Searchers by letter and length, each over the words that have the letter first or second: a slip seldom changes
+ * the first letter for another, but may drop it or swap it with the next. So few words are searched at a time.
  */
-const searchers = (words: readonly string[]): ((typed: string, limit: number) => string[]) => {
+const searchers = (words: readonly string[]): ((typed: string, typing: boolean) => string[]) => {
   const made = new Map<string, Fuse<string>>();
-  return (typed, limit) => {
+  return (typed, typing) => {
     const letter = typed.charAt(0);
-    let fuse = made.get(letter);
+    const longest = typing ? Number.POSITIVE_INFINITY : typed.length + SPAN;
+    const key = `${letter}${typed.length}${typing}`;
+    let fuse = made.get(key);
     if (!fuse) {
-      const near = words.filter((word) => word.charAt(0) === letter || word.charAt(1) === letter);
+      const near = words.filter(
+        (word) =>
+          (word.charAt(0) === letter || word.charAt(1) === letter) &&
+          word.length >= typed.length - SPAN &&
+          word.length <= longest,
+      );
       fuse = new Fuse(near, { threshold: 0.45, distance: 40, ignoreFieldNorm: true });
-      made.set(letter, fuse);
+      made.set(key, fuse);
     }
-    return fuse.search(typed, { limit }).map(({ item }) => item);
+    return fuse.search(typed, { limit: ASKED }).map(({ item }) => item);
   };
 };
 
@@ -50,8 +60,9 @@ export const corrector = (known: ReadonlyMap<string, string>): Corrector => {
     const limit = allowed(typed.length);
     if (limit === 0) return [];
     const part = stem(typed);
-    const candidates = new Set(search(typed, ASKED));
-    if (!typing && part.length > 3 && part !== typed) for (const word of search(part, ASKED)) candidates.add(word);
+    const candidates = new Set(search(typed, typing));
+    if (!typing && part.length > 3 && part !== typed)
+      for (const word of search(part, typing)) candidates.add(word);
     const found: Correction[] = [];
     for (const word of candidates) {
       const its = known.get(word) ?? word;

@@ -48,7 +48,10 @@ const draw = async ({ key, recipe }: Job): Promise<void> => {
     const raw = { width, height, channels: 4 as const };
     let image = Buffer.alloc(0);
     for (const quality of QUALITIES) {
-      image = await sharp(data, { raw }).removeAlpha().webp({ ...ENCODER, quality }).toBuffer();
+      image = await sharp(data, { raw })
+        .removeAlpha()
+        .webp({ ...ENCODER, quality })
+        .toBuffer();
       if (image.length <= MOST_BYTES) break;
     }
     const path = join(cache, imageName(key, view));

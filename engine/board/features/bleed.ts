@@ -61,7 +61,7 @@ const ink = (b: Board, f: Bleed, next: Random, [x, y]: Point): void => {
   const line: Point[] = [];
   for (let t = 0; t <= 1; t += 0.004) {
     const turn = t * 2 * Math.PI * 5;
-    const swell = 0.55 + 0.45 * Math.sin(t * 9 + next() * 0.02);
+    const swell = 0.55 + 0.45 * Math.sin(t * 9);
     line.push([
       x - size * 1.5 + t * size * 3 - Math.sin(turn) * size * 0.3,
       y - Math.cos(turn) * size * 0.55 * swell,

@@ -1,5 +1,5 @@
 import { answer, outside, type Refused, type Result } from '../quantity.ts';
-import { type Climate, outsideClimate, surfaceOf } from './climate.ts';
+import { belowDewPoint, type Climate, outsideClimate, surfaceOf } from './climate.ts';
 import type { DryingProduct } from './figures.ts';
 import { outsideLimits } from './limits.ts';
 import type { Milestone } from './milestone.ts';
@@ -34,12 +34,19 @@ export type Course = {
   relativeThickness: number;
 };
 
-const SETTING: readonly Milestone[] = ['open', 'touch', 'recoat'];
+/**
+ * What no time can be promised for. Until it is dry to touch a film needs weather inside the product's limits, and
+ * one of fusing droplets until it can be recoated; after that only dew on it counts until then, and cold costs time.
+ */
+const spoiledBy = (product: DryingProduct, spell: Spell, milestone: Milestone): Refused | undefined => {
+  if (milestone === 'open' || milestone === 'touch') return outsideLimits(product, spell);
+  if (milestone !== 'recoat') return undefined;
+  return product.mechanism === 'coalescence' ? outsideLimits(product, spell) : belowDewPoint(spell);
+};
 
 /**
- * Goes on from a place until a step that takes `minutes` in the base climate is done. While the film sets, weather
- * outside the product's limits is refused. Later a spell that is too cold counts as no progress at the late end of
- * the range and as slow progress at the early end.
+ * Goes on from a place until a step that takes `minutes` in the base climate is done. Where cold only costs time, it
+ * counts as no progress at the late end of the range and as slow progress at the early end.
  */
 export const goOn = (
   { product, base, history, relativeThickness }: Course,
@@ -54,12 +61,12 @@ export const goOn = (
     const spell = history[index];
     if (!spell || left <= 0) return answer({ spell: index, into, at, rested });
     const room = index === history.length - 1 ? Number.POSITIVE_INFINITY : spell.minutes - into;
-    const setting = SETTING.includes(milestone);
-    const refused = outsideLimits(product, spell);
-    if (setting && refused) return refused;
-    const cold = surfaceOf(spell) < product.limits.celsius.from;
+    const cold = Math.min(spell.celsius, surfaceOf(spell)) < product.limits.celsius.from;
     const rests = cold && end === 'to';
-    if (rests && room === Number.POSITIVE_INFINITY && refused) return refused;
+    const endless = rests && room === Number.POSITIVE_INFINITY;
+    const refused =
+      spoiledBy(product, spell, milestone) ?? (endless ? outsideLimits(product, spell) : undefined);
+    if (refused) return refused;
     const pace = rests
       ? Number.POSITIVE_INFINITY
       : slowing(product.mechanism, milestone, base, spell, relativeThickness)[end];

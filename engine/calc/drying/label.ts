@@ -1,6 +1,6 @@
 import { answer, type Refused, type Result, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
-import type { Figures, Limits, Span } from './figures.ts';
+import type { DryingProduct, Figures, Limits, Span } from './figures.ts';
 import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
 
 /** What the can says. Its times win over the product's, and hold in its own climate, 23 °C and 50 % if not given. */
@@ -75,4 +75,12 @@ export const withLabel = (figures: Figures, label: Label): Result<Figures> => {
       to: Math.max(deadline.to, recoat.to),
     },
   });
+};
+
+/** The product under the label's own limits. A can that gives a least temperature knows its film better than we do. */
+export const underLabel = (product: DryingProduct, label: Label | undefined): DryingProduct => {
+  const limits = { ...product.limits, ...label?.limits };
+  const { filmFormationCelsius, ...rest } = product;
+  const keep = filmFormationCelsius && !label?.limits?.celsius;
+  return { ...rest, limits, ...(keep && { filmFormationCelsius }) };
 };

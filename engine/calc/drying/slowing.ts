@@ -48,7 +48,8 @@ const together = (one: Slowing, two: Slowing): Slowing => {
 
 /**
  * How much longer the step that ends in a milestone takes in one climate than in another, and in a film of
- * `relativeThickness` (1 = as thick as the figures are for). Both climates must have passed `outsideClimate` and `belowDewPoint`.
+ * `relativeThickness` (1 = as thick as the figures are for). Both climates must have passed `outsideClimate`, and
+ * `belowDewPoint` where water still has to leave.
  */
 export const slowing = (
   mechanism: Mechanism,

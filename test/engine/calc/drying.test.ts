@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dryingOf } from '#engine/calc/drying/figures.ts';
+import { dryingOf, relativeThicknessOf } from '#engine/calc/drying/figures.ts';
 import { steady } from '#engine/calc/drying/history.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { drying } from '#engine/calc/drying.ts';
@@ -92,12 +92,31 @@ describe('a cold night', () => {
     expect(cold?.reasons).toContain('cold-spells');
   });
 
+  test('an oil-based film that is dry to touch only loses the night', () => {
+    const [day, cold] = night;
+    const product = dryingProduct('oil-based-polyurethane');
+    const history = [{ ...day, minutes: 700 }, cold, day] as const;
+    const slept = good(drying({ product, history, relativeThickness: 1, elapsedMinutes: 0 })).times.get(
+      'recoat',
+    );
+    const awake = good(at('oil-based-polyurethane', 0, { celsius: 20, relativeHumidity: 0.5 })).times.get(
+      'recoat',
+    );
+    expect((slept?.to ?? 0) - (awake?.to ?? 0)).toBeCloseTo(600, 6);
+    const dewy = [{ ...day, minutes: 700 }, { ...cold, surfaceCelsius: 0 }, day] as const;
+    expect(refusal(drying({ product, history: dewy, relativeThickness: 1, elapsedMinutes: 0 }))).toContain(
+      'water condenses',
+    );
+  });
+
   test('before that no time is promised', () => {
+    const [day, cold] = night;
+    const history = [{ ...day, minutes: 200 }, cold, day] as const;
     expect(
       refusal(
         drying({
           product: dryingProduct('oil-based-polyurethane'),
-          history: night,
+          history,
           relativeThickness: 1,
           elapsedMinutes: 0,
         }),
@@ -170,6 +189,10 @@ describe('bad input gets a clear answer', () => {
     expect(refusal(at('water-based-polyurethane', 0, damp))).toContain('relative humidity is 90 %');
     const label = { minutes: {}, limits: { relativeHumidity: { from: 0, to: 0.95 } } };
     expect(at('water-based-polyurethane', 0, damp, label).ok).toBe(true);
+    const cool = { celsius: 6, relativeHumidity: 0.5 };
+    const hardy = { minutes: {}, limits: { celsius: { from: 5, to: 35 } } };
+    expect(at('water-based-polyurethane', 0, cool).ok).toBe(false);
+    expect(at('water-based-polyurethane', 0, cool, hardy).ok).toBe(true);
   });
 
   test('a film of no thickness, time before the coat, a spell of negative length', () => {
@@ -190,4 +213,12 @@ test('a product in its own units becomes minutes', () => {
   expect(figures.recoat).toEqual({ from: 60, to: 120 });
   expect(figures.cure).toEqual({ from: 7 * 1440, to: 28 * 1440 });
   expect(figures['sand-if-beyond']).toBeUndefined();
+});
+
+test('a padded shellac coat is thinner than a brushed one, and dries sooner', () => {
+  const shellac = product('shellac');
+  expect(relativeThicknessOf(shellac, 'pad')).toBeLessThan(relativeThicknessOf(shellac, 'brush'));
+  // The middle of 50 and 100 µm is the 70 µm of the product's times.
+  expect(relativeThicknessOf(shellac, 'brush')).toBeCloseTo(1, 1);
+  expect(relativeThicknessOf(shellac, 'roller')).toBe(1);
 });

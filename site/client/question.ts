@@ -1,0 +1,55 @@
+import { type Answer, readAddress, withAnswer } from '#engine/index.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
+import { nodeUrl, readNodePath } from '../lib/urls.ts';
+import { addressFor } from '../lib/way.ts';
+import { canKeep, keepCase, readCase } from './case-store.ts';
+import { note } from './note.ts';
+import { walkKnowledge } from './walk-knowledge.ts';
+
+/** The answers of a question's page: keeps what is tapped, and passes over a question that the case answers. */
+export class QuestionElement extends HTMLElement {
+  #stop = new AbortController();
+
+  connectedCallback() {
+    this.#stop = new AbortController();
+    this.addEventListener('click', this.#keep, { signal: this.#stop.signal });
+    if (!canKeep()) note(this, 'This browser keeps no notes. The answers stand in the address, so go on as usual.');
+    this.#markGiven();
+    void this.#goOn();
+  }
+
+  disconnectedCallback() {
+    this.#stop.abort();
+  }
+
+  #keep = (event: Event) => {
+    const strip = (event.target as Element).closest<HTMLElement>('[data-answer]');
+    const answer = strip?.dataset['answer'] as Answer | undefined;
+    if (answer) keepCase(withAnswer(readCase(), this.#question, answer));
+  };
+
+  get #question() {
+    return (this.dataset['question'] ?? '') as QuestionId;
+  }
+
+  #markGiven() {
+    const given = readCase()[this.#question]?.value;
+    for (const strip of this.querySelectorAll<HTMLElement>('[data-answer]'))
+      if (strip.dataset['answer'] === given) strip.append(Object.assign(document.createElement('i'), { textContent: 'Your answer so far' }));
+  }
+
+  /** Someone who goes back wants to see the question again, so only a way forward passes over it. */
+  async #goOn() {
+    const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
+    const on = readCase();
+    const place = readNodePath(location.pathname);
+    if (entry?.type !== 'navigate' || !place || !Object.keys(on).length) return;
+    const known = await walkKnowledge(place.defect).catch(() => undefined);
+    if (!known) return;
+    const { stage, answers } = readAddress(known, place.segments);
+    const here = answers.reduce((so, [question, answer]) => withAnswer(so, question as QuestionId, answer), on);
+    const address = addressFor(known, place.defect, stage, here);
+    if (address.length > place.segments.length || (place.segments[0] === 'cause' && address[0] !== 'cause'))
+      location.replace(nodeUrl(place.defect, address));
+  }
+}

@@ -1,0 +1,30 @@
+import { isAsk, type Knowledge, visits } from '#engine/index.ts';
+import { STAGES } from '#engine/model/stage.ts';
+
+/** What the walk of one defect needs and no more: trees, what answers a question, what hands do at each stage. */
+export type WalkData = ReturnType<typeof walkData>;
+
+/** The part of the knowledge that one defect's walk rests on, its hand-overs included. */
+export const walkData = (known: Knowledge, id: string) => {
+  const defects = new Set([id]);
+  const asked = new Set<string>();
+  const remedies = new Set<string>();
+  for (const defect of defects)
+    for (const { branch } of visits(known.get('defect', defect).tree)) {
+      if (isAsk(branch)) asked.add(branch.ask);
+      else if ('defect' in branch) defects.add(branch.defect);
+      else if ('remedy' in branch) remedies.add(branch.remedy);
+    }
+  return {
+    defects: [...defects].map((one) => ({ id: one, tree: known.get('defect', one).tree })),
+    questions: [...asked].map((one) => {
+      const { 'safe-from': from, known: answers } = known.get('question', one);
+      return { id: one, 'safe-from': from, known: answers };
+    }),
+    remedies: [...remedies].map((one) => {
+      const { now } = known.get('remedy', one);
+      return { id: one, now: Object.fromEntries(STAGES.map((stage) => [stage, { do: now[stage].do }])) };
+    }),
+    doings: known.doings.map((one) => ({ id: one.id })),
+  };
+};

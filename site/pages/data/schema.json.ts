@@ -1,0 +1,3 @@
+import { dataSchema } from '../../lib/data-set.ts';
+
+export const GET = () => Response.json(dataSchema());

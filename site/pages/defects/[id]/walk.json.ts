@@ -1,0 +1,8 @@
+import type { APIRoute } from 'astro';
+import { knowledge } from '../../../lib/knowledge.ts';
+import { walkData } from '../../../lib/walk-data.ts';
+
+export const getStaticPaths = () => knowledge.defects.map(({ id }) => ({ params: { id } }));
+
+export const GET: APIRoute<Record<string, never>, { id: string }> = ({ params }) =>
+  Response.json(walkData(knowledge, params.id));

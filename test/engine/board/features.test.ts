@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { renderBoard } from '#engine/board/render.ts';
+import { FEATURE_KINDS, type FeatureKind } from '#engine/model/board.ts';
+import { meanDifference, recipeOf } from './board.ts';
+
+const view = (light: 'raking' | 'facing') => ({ light, width: 160, height: 120 });
+/** mm a pixel of a 60 mm board. */
+const MM = 60 / 160;
+const drawn = FEATURE_KINDS.filter((kind) => kind !== 'none');
+/** What is wrong on this base can not be seen on the other: clear jelly on navy, rust on navy. */
+const ON_WHITE: readonly FeatureKind[] = [
+  'ambering',
+  'bleed',
+  'dark-blotch',
+  'gel',
+  'rust',
+  'soapy-streaks',
+  'pinholes',
+];
+
+describe.each(drawn)('%s', (kind) => {
+  const base = { paint: ON_WHITE.includes(kind) ? 'white' : 'navy' };
+  const good = recipeOf({ base });
+  const flawed = recipeOf({ base, features: [{ kind }] });
+
+  it('changes the picture in raking or facing light', () => {
+    const changes = (['raking', 'facing'] as const).map((light) => {
+      const [a, b] = [renderBoard(good, view(light)).data, renderBoard(flawed, view(light)).data];
+      let changed = 0;
+      for (let i = 0; i < a.length; i += 4)
+        if (Math.max(...[0, 1, 2].map((c) => Math.abs((a[i + c] ?? 0) - (b[i + c] ?? 0)))) >= 8) changed++;
+      return changed;
+    });
+    expect(Math.max(...changes)).toBeGreaterThan(30);
+  });
+
+  it('has the same bytes for the same seed and others for another', () => {
+    const once = renderBoard(flawed, view('raking')).data;
+    expect(meanDifference(renderBoard(flawed, view('raking')).data, once)).toBe(0);
+    expect(meanDifference(renderBoard({ ...flawed, seed: 2 }, view('raking')).data, once)).toBeGreaterThan(0);
+  });
+});
+
+const PLACED: readonly FeatureKind[] = [
+  'white-ring',
+  'heat-mark',
+  'sand-through',
+  'print',
+  'dull-spot',
+  'burnish',
+  'holiday',
+  'peel',
+  'hair',
+  'drag',
+];
+
+describe.each(PLACED)('%s at a place', (kind) => {
+  it.each([
+    [18, 22],
+    [42, 22],
+  ])('lies around %d, %d mm and not elsewhere', (x, y) => {
+    const small: Record<string, object> = {
+      'white-ring': { 'diameter-mm': 16 },
+      'heat-mark': { 'diameter-mm': 16 },
+      print: { 'size-mm': 14 },
+      'dull-spot': { 'diameter-mm': 16 },
+      burnish: { 'length-mm': 18, 'width-mm': 7 },
+      holiday: { 'length-mm': 18 },
+      peel: { 'size-mm': 12 },
+      hair: { 'length-mm': 14 },
+      drag: { 'length-mm': 16 },
+    };
+    const sheen = kind === 'burnish' ? 'matte' : 'satin';
+    const [a, b] = [[], [{ kind, at: [x, y], ...small[kind] }]].map(
+      (features) => renderBoard(recipeOf({ sheen, features }), view('raking')).data,
+    );
+    if (!a || !b) throw new Error('two pictures');
+    const near = (pixel: number) => {
+      const [px, py] = [((pixel % 160) + 0.5) * MM, (Math.floor(pixel / 160) + 0.5) * MM];
+      return Math.hypot(px - x, py - y) < 14;
+    };
+    const inside = meanDifference(a, b, near);
+    expect(inside).toBeGreaterThan(0.15);
+    expect(meanDifference(a, b, (pixel) => !near(pixel))).toBeLessThan(inside / 4);
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { buildIndex, type FindDocument, find, type LayWords } from '#engine/find.ts';
+
+const words: LayWords = {
+  stop: ['the', 'and', 'my', 'on', 'in', 'wont', 'can i', 'poly', 'everything'],
+  elsewhere: ['recipe', 'wall'],
+  spellings: { colour: 'color', grey: 'gray' },
+  synonyms: { froth: ['foam', 'bubble'], fur: ['hair'] },
+};
+const page = (id: string, title: string, also: string[], text = ''): FindDocument => ({
+  id,
+  kind: 'defect',
+  title,
+  also,
+  signs: [],
+  text,
+});
+const documents = [
+  page('bubbles', 'Bubbles and foam', ['fizzy', 'air bubbles']),
+  page('hair', 'Hair in the film', ['dog hair'], 'A brush that has bubbles in it sheds too.'),
+  page('orange', 'Orange peel', ['bumpy spray']),
+  page('crater', 'Fisheyes', ['craters']),
+  page('drag', 'Base color dragged', ['gray smears']),
+  page('dry', 'Will not dry', ['sticky', 'tacky']),
+  page('glue', 'Cloudy film', ['hazy', 'foggy']),
+];
+const index = buildIndex(documents, words);
+const ids = (query: string, typing = false): string[] => find(index, query, { typing }).map(({ id }) => id);
+
+describe('find', () => {
+  it('lists a page by its names, not for a word in running text', () => {
+    expect(ids('bubbles')).toEqual(['bubbles']);
+    expect(ids('brush')).toEqual([]);
+  });
+  it('reads plurals and other forms', () => expect(ids('bubbly')[0]).toBe('bubbles'));
+  it('reads British spelling', () => {
+    expect(ids('colour')).toEqual(['drag']);
+    expect(ids('grey smear')).toEqual(['drag']);
+  });
+  it('reads words written as one, and one as two', () => {
+    expect(ids('orangepeel')).toEqual(['orange']);
+    expect(ids('fish eyes')).toEqual(['crater']);
+  });
+  it('reads apostrophes and capitals', () => expect(ids("My poly won't DRY!")).toEqual(['dry']));
+  it('reads misspelled words', () => expect(ids('cloudly')).toEqual(['glue']));
+  it('reads lay words at less than the words themselves', () => {
+    expect(ids('froth')[0]).toBe('bubbles');
+    const [said] = find(index, 'fur');
+    const [named] = find(index, 'hair');
+    expect(said?.id).toBe('hair');
+    expect(said?.score).toBeLessThan(named?.score ?? 0);
+  });
+  it('ignores a slip of a word that says nothing', () => expect(ids('evrything bubbles')[0]).toBe('bubbles'));
+  it('ignores pairs of words that say nothing', () => expect(ids('can I bubbles')[0]).toBe('bubbles'));
+  it('is silent for words of other matters', () => {
+    expect(ids('orange recipe')).toEqual([]);
+    expect(ids('hair on the wall')).toEqual([]);
+  });
+  it('is silent where too little is known', () => expect(ids('quantum hair mortgage')).toEqual([]));
+  it('says which words were matched, as typed', () => {
+    expect(find(index, 'Cloudly and Hazy')[0]?.matched).toEqual(['cloudly', 'hazy']);
+  });
+  it('lists no more than asked for', () => expect(find(index, 'bubbles', { limit: 1 })).toHaveLength(1));
+  it('puts a flaw before another page of the same words', () => {
+    const twice = buildIndex(
+      [{ ...page('a-word', 'Bubbles', []), kind: 'glossary' }, page('z-flaw', 'Bubbles', [])],
+      words,
+    );
+    expect(find(twice, 'bubbles').map(({ id }) => id)).toEqual(['z-flaw', 'a-word']);
+  });
+});
+
+describe('find while typing', () => {
+  it('takes the last word as a beginning', () => {
+    expect(ids('bub', true)[0]).toBe('bubbles');
+    expect(ids('orange pe', true)).toEqual(['orange']);
+  });
+  it('does not when the word is finished', () => {
+    expect(ids('cra ', true)).toEqual([]);
+    expect(ids('cra')).toEqual([]);
+  });
+  it('holds the answer at every keystroke of a name', () => {
+    for (let at = 3; at <= 'fisheyes'.length; at++)
+      expect(ids('fisheyes'.slice(0, at), true)[0]).toBe('crater');
+  });
+  it('bears a slip in the beginning', () => expect(ids('clowd', true)).toEqual(['glue']));
+});
+
+describe('buildIndex', () => {
+  it('is plain data', () => {
+    const sent = JSON.parse(JSON.stringify(index));
+    expect(sent).toEqual(index);
+    expect(find(sent, 'dog hair')).toEqual(find(index, 'dog hair'));
+  });
+  it('gives the same bytes for the same input', () => {
+    expect(JSON.stringify(buildIndex(documents, words))).toBe(JSON.stringify(index));
+  });
+});

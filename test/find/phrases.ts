@@ -1,0 +1,46 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'yaml';
+import { z } from 'zod';
+import type { FindDocument, LayWords } from '#engine/find.ts';
+import { Words } from '#engine/model/words.ts';
+
+const Phrases = z.strictObject({
+  good: z.array(
+    z.strictObject({
+      say: z.string(),
+      kind: z.enum(['name', 'description', 'misspelled']),
+      is: z.array(z.string()).min(1),
+      heldOut: z.boolean().default(false),
+    }),
+  ),
+  offTopic: z.array(
+    z.strictObject({
+      say: z.string(),
+      heldOut: z.boolean().default(false),
+      near: z.boolean().default(false),
+    }),
+  ),
+});
+export type Phrases = z.infer<typeof Phrases>;
+
+const Corpus = z.array(
+  z.strictObject({
+    id: z.string(),
+    title: z.string(),
+    also: z.array(z.string()),
+    signs: z.array(z.string()),
+    text: z.string(),
+  }),
+);
+
+const yaml = (path: string): unknown => parse(readFileSync(new URL(path, import.meta.url), 'utf8'));
+
+export const phrases: Phrases = Phrases.parse(yaml('./phrases.yaml'));
+
+/** One document a flaw of the evidence, whatever the content holds. */
+export const corpus: FindDocument[] = Corpus.parse(yaml('./corpus.yaml')).map((entry) => ({
+  ...entry,
+  kind: 'defect',
+}));
+
+export const words: LayWords = Words.parse(yaml('../../content/words.yaml'));
