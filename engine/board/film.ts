@@ -26,7 +26,7 @@ export const layFilm = (b: Board, filmUm: number, sheen: Sheen, wet: boolean, se
     b.height[i] =
       b.height[i]! +
       SWELL_UM * rough(x / SWELL_MM, y / SWELL_MM, seed, 2) +
-      RIPPLE_UM * rough(x / RIPPLE_MM, y / RIPPLE_MM, seed + 7, 2);
+      RIPPLE_UM * rough(x / RIPPLE_MM, y / RIPPLE_MM, seed + 7, 1);
     b.film[i] = filmUm * (1 + 0.06 * rough(x / 25, y / 25, seed + 3, 1));
     b.roughness[i] = bare ? b.bareRoughness : roughness;
   });

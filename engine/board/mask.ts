@@ -21,7 +21,9 @@ export const blot =
     const u = ((x - cx) * Math.cos(turn) + (y - cy) * Math.sin(turn)) / stretch;
     const v = -(x - cx) * Math.sin(turn) + (y - cy) * Math.cos(turn);
     const scale = radius * 0.9;
-    return Math.sqrt(u * u + v * v) - radius * (1 + ragged * rough(u / scale + 7, v / scale + 3, seed, 3));
+    return (
+      Math.sqrt(u * u + v * v) - radius * (1 + ragged * rough(u / scale + 7.4, v / scale + 3.6, seed, 2))
+    );
   };
 
 /** Distance to the nearest corner as a share of the half diagonal, 0 in the corner. */

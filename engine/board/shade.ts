@@ -13,8 +13,8 @@ const WETTED_UM = 4;
 /** Half width of the lit wall around the window, and of the lamp, as slopes. */
 const WALL = 0.1;
 const LAMP = 0.035;
-/** How strongly the film's own relief shades what lies under it. */
-const RELIEF_ON_BODY = 0.85;
+/** Relief shades what lies under a thin film fully; under a film this thick (µm) by half, as light spreads in it. */
+const CLEAR_UM = 180;
 
 /** Fills `out` (RGBA) with the board as seen in this light. */
 export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
@@ -56,7 +56,8 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const dark = shadow[i]!;
 
       const slope2 = sx * sx + sy * sy;
-      let lit = ((1 + tilt * RELIEF_ON_BODY * ratio) / Math.sqrt(1 + slope2)) * (1 - dark);
+      let lit =
+        ((1 + tilt * ratio * (CLEAR_UM / (CLEAR_UM + film[i]!))) / Math.sqrt(1 + slope2)) * (1 - dark);
       lit = lit < 0 ? 0 : lit > 1.6 ? 1.6 + (lit - 1.6) * 0.25 : lit;
       const light0 = level * (1 + fall * (0.5 - far)) * (ambient * (1 - 0.45 * dark) + direct * lit);
 

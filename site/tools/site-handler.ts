@@ -19,7 +19,7 @@ const pathOf = (request: IncomingMessage): string => {
 /** Answers as a static host would: files, a redirect to the slash, and the page for what is not there. */
 export const siteHandler = (folder: string) => {
   const files = sirv(folder, {
-    extensions: [],
+    extensions: ['html'],
     setHeaders: (response) => {
       for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
     },

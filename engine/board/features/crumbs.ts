@@ -22,9 +22,9 @@ export const crumbs = (b: Board, f: FeatureOf<'crumbs'>, from: number): void => 
       const dome = share * Math.sqrt(Math.max(0, 1 - (d / Math.max(edge, 1e-6)) ** 2));
       b.height[i] =
         b.height[i]! +
-        radius * 300 * (0.35 * share + dome - 0.5 * pores * share) +
+        radius * 300 * (0.35 * share + dome - 0.2 * pores * share) +
         26 * Math.exp(-Math.max(0, d - edge) / 0.3);
-      const deep = 1 - 0.62 * pores;
+      const deep = 1 - 0.45 * pores;
       tint(b, i, [color[0] * deep, color[1] * deep, color[2] * deep], share * 0.95);
       roughen(b, i, 0.3, share);
     });

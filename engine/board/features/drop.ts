@@ -29,7 +29,7 @@ export const drop = (b: Board, f: FeatureOf<'drop'>, from: number): void => {
       stain(b, i, WETTED, 0.4 * Math.exp(-(((t - 0.96) / 0.09) ** 2)));
       if (t >= 1) return;
       raise(b, i, radius * 480 * (1 - t * t) ** 0.62);
-      pour(b, i, 30);
+      pour(b, i, radius * 480 * (1 - t * t));
       roughen(b, i, 0.004, 1);
     });
   }

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, raise, roughen, scatter, stain, tint } from '../field.ts';
+import { type Board, pour, raise, roughen, scatter, stain, tint } from '../field.ts';
 import { between, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, disc } from '../stamp.ts';
@@ -34,6 +34,7 @@ export const gel = (b: Board, f: FeatureOf<'gel'>, from: number): void => {
           14 * Math.exp(-Math.max(0, d - edge) / 0.3);
         stain(b, i, jelly, 1.3 * share * (1.1 - 0.6 * t));
         if (f.color !== 'amber') scatter(b, i, 0.05 * share);
+        pour(b, i, radius * 330 * share);
         roughen(b, i, 0.012, share);
       }
     });

@@ -16,10 +16,10 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
     const path = wander(next, [0, 0], heading, length, f.curl * 1.5, 0.4);
     const [mx, my] = path[Math.floor(path.length / 2)]!;
     const line = path.map(([px, py]) => [px + x - mx, py + y - my] as const);
-    stroke(b, line, Math.max(0.9, half * 6), (i, d) => {
+    stroke(b, line, Math.max(1.2, half * 8), (i, d) => {
       const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
       const share = Math.max(0, cover(b, half - d, half * 2));
-      const meniscus = 0.2 * Math.exp(-d / 0.3);
+      const meniscus = 0.2 * Math.exp(-((d / 0.42) ** 1.4));
       raise(b, i, f['thickness-um'] * (0.3 * Math.max(inside, share) + meniscus));
       tint(b, i, color, Math.min(1, share * 1.5));
     });

@@ -15,7 +15,7 @@ export const nibs = (b: Board, f: FeatureOf<'nibs'>, from: number): void => {
     disc(b, point, radius * 4.5 + b.pitch, (i, d) => {
       const t = d / radius;
       const point0 = t < 1 ? tall * (1 - t) ** 0.7 : 0;
-      raise(b, i, point0 + 0.2 * tall * Math.exp(-t / 1.3));
+      raise(b, i, point0 + 0.22 * tall * Math.exp(-((t / 1.8) ** 2)));
       const share = 0.55 * Math.max(0, cover(b, radius * 0.7 - d, radius * 2));
       tint(b, i, pale ? [0.42, 0.4, 0.37] : [0.05, 0.045, 0.04], share);
     });

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, raise, roughen, stain } from '../field.ts';
+import { type Board, pour, raise, roughen, stain } from '../field.ts';
 import { between, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc } from '../stamp.ts';
@@ -18,6 +18,7 @@ export const oilBeads = (b: Board, f: FeatureOf<'oil-beads'>, from: number): voi
       stain(b, i, OIL, 0.75 * Math.exp(-((t / 1.05) ** 4)));
       if (t >= 1) return;
       raise(b, i, tall * (f.set ? 1 - t ** 4 : 1 - t * t));
+      pour(b, i, tall * 2 * (1 - t * t));
       roughen(b, i, 0.01, 1);
     });
   }

@@ -32,7 +32,7 @@ const curtain = (b: Board, f: Runs, from: number): void => {
   everywhere(b, (i, x, y) => {
     const phase = (2 * Math.PI * x) / lobes + 1.6 * noise(x / 24, 3, from);
     const lobe = 0.5 - 0.5 * Math.cos(phase);
-    const hang = Math.abs(Math.sin(phase / 2)) ** 0.75;
+    const hang = (Math.sin(phase / 2) ** 2 + 0.04) ** 0.4;
     const edge =
       b.heightMm * 0.36 +
       drop * (0.25 * noise(x / 30, 1, from) + 0.55 * hang * (0.8 + 0.4 * noise(x / lobes, 9, from)));

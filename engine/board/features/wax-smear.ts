@@ -6,7 +6,7 @@ import { between, ease, noise, random } from '../noise.ts';
 export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): void => {
   const next = random(from);
   const width = f['width-mm'];
-  const passes = Array.from({ length: Math.max(3, Math.round((1.6 * b.heightMm) / width)) }, () => ({
+  const passes = Array.from({ length: Math.max(6, Math.round((2.4 * b.heightMm) / width)) }, () => ({
     x: between(next, -0.1, 0.9) * b.widthMm,
     y: between(next, 0.5, 1.7) * b.heightMm,
     radius: between(next, 0.35, 1.05) * b.widthMm,
