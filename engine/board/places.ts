@@ -2,13 +2,16 @@ import type { Board } from './field.ts';
 import type { Random } from './noise.ts';
 import type { Point } from './stamp.ts';
 
+/** More bodies than this are not told apart in a picture. */
+const MOST = 3000;
+
 export type Along = 'scattered' | 'pores' | 'strokes' | 'edge';
 
 const bell = (next: Random): number => (next() + next() + next()) / 1.5 - 1;
 
 /** Places for `perCm2` bodies: anywhere, in rows over pores, in tool tracks, or along the upper edge. */
 export const places = (b: Board, next: Random, perCm2: number, along: Along = 'scattered'): Point[] => {
-  const count = Math.max(1, Math.round((perCm2 * b.widthMm * b.heightMm) / 100));
+  const count = Math.min(MOST, Math.max(1, Math.round((perCm2 * b.widthMm * b.heightMm) / 100)));
   const points: Point[] = [];
   const anywhere = (): Point => [next() * b.widthMm, next() * b.heightMm];
   if (along === 'scattered') for (let n = 0; n < count; n++) points.push(anywhere());

@@ -22,7 +22,7 @@ const perWord = ({ index, rareness }: OpenIndex, rows: ReadonlyMap<number, numbe
   const found = new Map<number, Tally>();
   for (const [row, trust] of rows) {
     const posting = index.postings[row] ?? [];
-    const topical = posting.length > 2 ? trust : trust * LONE;
+    const topical = trust * (posting.length > 2 ? 1 : LONE);
     for (let at = 0; at < posting.length; at += 2) {
       const document = posting[at] ?? 0;
       const weight = (posting[at + 1] ?? 0) / 10;

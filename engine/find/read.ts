@@ -1,7 +1,7 @@
 import type { Token } from './language.ts';
 import type { OpenIndex, Reading } from './open.ts';
 import { stem } from './stem.ts';
-import { ELSEWHERE, STRANGE, TRUST } from './weights.ts';
+import { ELSEWHERE, NAMED, STRANGE, TRUST } from './weights.ts';
 
 /** Rows of the words that begin with `part`. */
 const begunBy = ({ words }: OpenIndex, part: string): Set<number> => {
@@ -38,6 +38,10 @@ const SURELY_EMPTY = 0.75;
 const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
   word.length > 4 && (nearEmpty(word, false)[0]?.closeness ?? 0) >= SURELY_EMPTY;
 
+/** Whether any page is called by the term, not only mentions it. */
+const isName = ({ index }: OpenIndex, row: number): boolean =>
+  index.postings[row]?.some((weight, at) => at % 2 === 1 && weight / 10 >= NAMED) ?? false;
+
 /** What one typed word may stand for: itself, its lay meaning, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
@@ -54,7 +58,7 @@ const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): 
   if (typing && word.length > 1)
     for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.meant);
   if (rows.size === 0) for (const row of pieces(open, word)) add(row, TRUST.pieces);
-  if (rows.size > 0) return { rows, asks: 1 };
+  if (rows.size > 0) return { rows, asks: [...rows.keys()].some((row) => isName(open, row)) ? 1 : STRANGE };
   if (isEmptySlip(open, word)) return { rows, asks: 0 };
   const corrections = open.nearWords(word, typing);
   for (const { word: meant, stem: part, closeness } of corrections) {

@@ -18,14 +18,17 @@ export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, me
 /** From this weight on a page counts as being about a word; a word in running text alone counts less. */
 export const ABOUT = 2;
 
+/** From this weight on a page is called by the word, by its own name or a lay one. */
+export const NAMED = 2.5;
+
 /** A word that one page alone has tells little of whether the query belongs here at all. */
 export const LONE = 0.9;
 
-/** What a word that no page has weighs against a known one, when the share of the query is reckoned. */
+/** What a word that no page is called by weighs against one that some page is, when the share is reckoned. */
 export const STRANGE = 1.8;
 
 /** What a word of other matters weighs there. */
 export const ELSEWHERE = 3;
 
 /** Below this share of the words of the query nothing is listed. */
-export const SHARE = 0.42;
+export const SHARE = 0.39;

@@ -56,7 +56,7 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   });
 };
 
-const ink = (b: Board, f: Bleed, next: Random, [x, y]: Point): void => {
+const ink = (b: Board, f: Bleed, [x, y]: Point): void => {
   const size = f['size-mm'] / 2;
   const line: Point[] = [];
   for (let t = 0; t <= 1; t += 0.004) {
@@ -101,6 +101,6 @@ export const bleed = (b: Board, f: Bleed, from: number): void => {
   if (f.from === 'knot') knot(b, f, from, center);
   else if (f.from === 'tannin') tannin(b, f, from);
   else if (f.from === 'dye') dye(b, f, from, center);
-  else if (f.from === 'ink') ink(b, f, next, center);
+  else if (f.from === 'ink') ink(b, f, center);
   else smoke(b, f, next);
 };

@@ -10,7 +10,7 @@ export const scratches = (b: Board, f: FeatureOf<'scratches'>, from: number): vo
   const count = Math.max(2, Math.round((f['per-cm2'] * b.widthMm * b.heightMm) / 100));
   const groove = (points: readonly Point[], width: number, weight: number, length: number) =>
     stroke(b, points, width / 2 + b.pitch, (i, d, run) => {
-      const ends = Math.min(1, (6 * Math.min(run, length - run)) / length + 0.05);
+      const ends = Math.max(0.05, Math.min(1, (6 * Math.min(run, length - run)) / length));
       const share = Math.max(0, cover(b, width / 2 - d, width)) * weight * ends;
       raise(b, i, -width * 1000 * 0.45 * share);
       scatter(b, i, 1.1 * f.strength * share);
@@ -18,7 +18,7 @@ export const scratches = (b: Board, f: FeatureOf<'scratches'>, from: number): vo
     });
   for (let n = 0; n < count; n++) {
     const from0: Point = [between(next, -0.1, 1) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
-    const width = (f['width-um'] / 1000) * between(next, 0.5, 1.25);
+    const width = Math.max(0.45 * b.pitch, (f['width-um'] / 1000) * between(next, 0.5, 1.25));
     const weight = f.pattern === 'swirls' ? between(next, 0.55, 1.2) : between(next, 0.25, 1, 1.5);
     if (f.pattern === 'swirls') {
       const radius = between(next, low, Math.max(low, Math.min(high, 10))) / 2;

@@ -19,7 +19,7 @@ export const specks = (b: Board, f: FeatureOf<'specks'>, from: number): void => 
       const length = radius * between(next, 0.7, 1.6);
       const tip: Point = [x + Math.cos(heading) * length, y + Math.sin(heading) * length];
       stroke(b, [[x, y], tip], 0.1, (i, d, run) =>
-        add(i, 0.8 * (1 - run / length) * Math.max(0, 1 - d / 0.16)),
+        add(i, 0.8 * Math.max(0, 1 - run / length) * Math.max(0, 1 - d / 0.16)),
       );
     }
   }

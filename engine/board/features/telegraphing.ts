@@ -10,7 +10,8 @@ export const telegraphing = (b: Board, f: FeatureOf<'telegraphing'>, from: numbe
   const size = f['size-mm'];
   const um = f['height-um'];
   const faults = Array.from({ length: f.fault === 'chips' ? 4 : 5 }, (_, n) => {
-    const center: Point = [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
+    const aside: Point = [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
+    const center: Point = n === 0 ? [b.widthMm * 0.5, b.heightMm * 0.48] : aside;
     const radius = (size / 2) * (n === 0 ? 1.1 : between(next, 0.25, 0.85));
     return { center, radius, edge: blot(center, radius, from + n, 0.9, 1.3, 40) };
   });

@@ -20,7 +20,8 @@ export const strength = (usual: number) =>
 export const measure = (usual: number, least: number, most: number, what: string) =>
   z.number().min(least).max(most).default(usual).describe(what);
 
-export const perCm2 = (usual: number) => measure(usual, 0, 400, 'How many on a square centimeter.');
+export const perCm2 = (usual: number, most = 60) =>
+  measure(usual, 0, most, 'How many on a square centimeter.');
 
 export const angle = z
   .number()

@@ -11,14 +11,14 @@ export const RELIEF = [
   z.strictObject({
     kind: z.literal('bubbles').describe('Domes or froth, closed or burst.'),
     'diameter-mm': span(0.03, 6, 'Width of a dome.').default([0.2, 1]),
-    'per-cm2': perCm2(12),
+    'per-cm2': perCm2(12, 400),
     burst: z.number().min(0).max(1).default(0.15).describe('Share that has burst.'),
     along,
   }),
   z.strictObject({
     kind: z.literal('pinholes').describe('Round open holes.'),
     'diameter-mm': span(0.03, 2, 'Width of a hole.').default([0.05, 0.3]),
-    'per-cm2': perCm2(14),
+    'per-cm2': perCm2(14, 400),
     along,
   }),
   z.strictObject({
@@ -108,7 +108,7 @@ export const RELIEF = [
     at,
     'size-mm': measure(30, 5, 150, 'Width of the printed place.'),
     'pitch-mm': measure(0.9, 0.2, 10, 'Distance of threads or ridges.'),
-    'depth-um': measure(14, 0, 100, 'Depth in µm.'),
+    'depth-um': measure(20, 0, 100, 'Depth in µm.'),
   }),
   z.strictObject({
     kind: z.literal('drag').describe('Torn smears and dune ridges of a pad or brush that stuck.'),

@@ -7,8 +7,8 @@ export const SHEENS = [
     kind: z.literal('lap').describe('Straight bands of double film or sheen, one tool-width apart.'),
     'width-mm': measure(40, 5, 120, 'Width of the tool: distance from lap to lap.'),
     'overlap-mm': measure(6, 1, 40, 'Width of the doubled band.'),
-    'ridge-um': measure(10, 0, 80, 'Height of its edge in µm.'),
-    strength: strength(0.5),
+    'ridge-um': measure(14, 0, 80, 'Height of its edge in µm.'),
+    strength: strength(0.6),
     angle,
   }),
   z.strictObject({
@@ -60,8 +60,8 @@ export const SHEENS = [
       .describe('Parallel sanding lines, 3–10 mm curls, or single lines in all directions.'),
     'width-um': measure(46, 10, 800, 'Width of a groove in µm: P220 68, P320 46, P400 35, P600 26.'),
     'length-mm': span(1, 150, 'Length, or diameter of a curl.').default([8, 30]),
-    'per-cm2': measure(5, 0.05, 60, 'How many on a square centimeter.'),
-    strength: strength(0.6),
+    'per-cm2': measure(7, 0.05, 60, 'How many on a square centimeter.'),
+    strength: strength(0.8),
     angle,
   }),
   z.strictObject({

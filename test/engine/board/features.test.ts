@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { renderBoard } from '#engine/board/render.ts';
+import { makeBoard, renderBoard } from '#engine/board/render.ts';
 import { FEATURE_KINDS, type FeatureKind } from '#engine/model/board.ts';
 import { meanDifference, recipeOf } from './board.ts';
 
@@ -32,6 +32,14 @@ describe.each(drawn)('%s', (kind) => {
       return changed;
     });
     expect(Math.max(...changes)).toBeGreaterThan(30);
+  });
+
+  it.each([8, 300])('keeps its maps within physical bounds on a board %d mm wide', (width) => {
+    const board = makeBoard({ ...flawed, 'width-mm': width }, 80, 60);
+    for (const map of [board.film, board.haze, board.roughness, board.red, board.green, board.blue])
+      expect(map.every((value) => value >= 0 && Number.isFinite(value))).toBe(true);
+    expect(board.height.every(Number.isFinite)).toBe(true);
+    for (const map of [board.red, board.green, board.blue]) expect(Math.max(...map)).toBeLessThanOrEqual(1);
   });
 
   it('has the same bytes for the same seed and others for another', () => {
