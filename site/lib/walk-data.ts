@@ -1,4 +1,4 @@
-import { isAsk, type Knowledge, visits } from '#engine/index.ts';
+import { type AnyEntry, isAsk, type Knowledge, visits } from '#engine/index.ts';
 import { STAGES } from '#engine/model/stage.ts';
 
 /** What the walk of one defect needs and no more: trees, what answers a question, what hands do at each stage. */
@@ -28,3 +28,12 @@ export const walkData = (known: Knowledge, id: string) => {
     doings: known.doings.map((one) => ({ id: one.id })),
   };
 };
+
+/** What was sent, as entries: cut down to what `walk` reads; the words stay on the pages. */
+export const entriesOf = (data: WalkData): readonly AnyEntry[] =>
+  [
+    ...data.defects.map((one) => ({ ...one, kindOf: 'defect' })),
+    ...data.questions.map((one) => ({ ...one, kindOf: 'question' })),
+    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy' })),
+    ...data.doings.map((one) => ({ ...one, kindOf: 'doing' })),
+  ] as unknown as AnyEntry[];

@@ -1,0 +1,47 @@
+/** `npm run find -- "<words>" [--json]`; with `-` one query a line from standard input. Ranks as the page does. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { parse } from 'yaml';
+import { buildIndex, documentsOf, find, type Hit } from '#engine/find.ts';
+import { Words } from '#engine/model/words.ts';
+import { say } from '#engine/say.ts';
+import { provenKnowledge } from './knowledge.ts';
+
+const LISTED = 8;
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { json: { type: 'boolean', default: false } },
+});
+const words = positionals.join(' ').trim();
+const { known, issues } = provenKnowledge(process.cwd());
+
+const print = (query: string, hits: readonly Hit[]) => {
+  if (values.json) return console.log(JSON.stringify({ query, hits }));
+  console.log(
+    hits.length ? `"${query}"` : `"${query}" lists nothing; start from what you see: npm start, then /see/`,
+  );
+  for (const [index, hit] of hits.entries())
+    console.log(`  ${index + 1}. ${hit.title} (${hit.kind} ${hit.id}, ${hit.score.toFixed(2)})`);
+};
+
+if (!known) {
+  console.error(`the content does not link:\n${issues.map(say).join('\n')}`);
+  process.exitCode = 1;
+} else if (!words) {
+  console.error(
+    'what are you looking for? npm run find -- "cloudy over black", or - to read one query a line',
+  );
+  process.exitCode = 1;
+} else {
+  const lay = Words.parse(parse(readFileSync(join(process.cwd(), 'content/words.yaml'), 'utf8')));
+  const index = buildIndex(documentsOf(known), lay);
+  const queries =
+    words === '-'
+      ? readFileSync(0, 'utf8')
+          .split('\n')
+          .filter((line) => line.trim())
+      : [words];
+  for (const query of queries) print(query, find(index, query, { limit: LISTED }));
+}

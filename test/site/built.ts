@@ -1,0 +1,31 @@
+/** What the build wrote, read from dist/. */
+import { readdirSync, readFileSync } from 'node:fs';
+
+export type BuiltPage = { readonly address: string; readonly html: string };
+
+let read: readonly BuiltPage[] | undefined;
+
+/** Every page with its address, in a settled order. */
+export const builtPages = (): readonly BuiltPage[] => {
+  read ??= readdirSync('dist', { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.html'))
+    .sort()
+    .map((name) => ({
+      address: `/${name.replaceAll('\\', '/').replace(/index\.html$/, '')}`,
+      html: readFileSync(`dist/${name}`, 'utf8'),
+    }));
+  return read;
+};
+
+/** The tags and classes that a page is made of: pages with the same are laid out alike. */
+const shapeOf = (html: string): string =>
+  [...new Set([...html.matchAll(/<([a-z][a-z0-9-]*)(?:[^>]*?\sclass="([^"]*)")?/g)].map((found) => `${found[1]}.${found[2] ?? ''}`))]
+    .sort()
+    .join(' ');
+
+/** One page for each layout that occurs. */
+export const onePerShape = (): readonly BuiltPage[] => {
+  const shapes = new Map<string, BuiltPage>();
+  for (const page of builtPages()) if (!shapes.has(shapeOf(page.html))) shapes.set(shapeOf(page.html), page);
+  return [...shapes.values()];
+};

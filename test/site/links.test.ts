@@ -1,0 +1,23 @@
+/** Every link on every page leads to a page or file that was built, and to a part that is on it. */
+import { existsSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { builtPages } from './built.ts';
+
+const pages = new Map(builtPages().map(({ address, html }) => [address, html]));
+
+const fault = (from: string, href: string): string | undefined => {
+  const { pathname, hash } = new URL(href, `http://site${from}`);
+  const html = pages.get(pathname);
+  if (!html && (pathname.endsWith('/') || !existsSync(`dist${pathname}`))) return `${from} → ${href}: nothing there`;
+  if (hash && !html?.includes(`id="${hash.slice(1)}"`)) return `${from} → ${href}: no such part`;
+  return undefined;
+};
+
+it('has no dead link', () => {
+  const faults = [...pages].flatMap(([address, html]) =>
+    [...html.matchAll(/<a [^>]*?href="([^"]*)"/g)].flatMap(([, href = '']) =>
+      /^(https?:|mailto:|data:)/.test(href) ? [`${address} → ${href}: leaves the site`] : (fault(address, href) ?? []),
+    ),
+  );
+  expect(faults).toEqual([]);
+});

@@ -1,0 +1,51 @@
+/** Addresses that no longer exist, or never did. */
+import { expect, it } from 'vitest';
+import { openPage } from './browser.ts';
+
+it('leads from a stale address on with the answers that still fit', async () => {
+  const { page, close } = await openPage();
+  const response = await page.goto('/defects/lap-marks/stage-recoatable/just-laid-no/gone-question-yes/');
+  expect(response?.status()).toBe(404);
+  await page.getByRole('link', { name: /Go on from here/ }).click();
+  await page.waitForURL(/\/defects\/lap-marks\/stage-recoatable\/.+\/$/);
+  expect(new URL(page.url()).pathname).not.toContain('gone-question');
+  expect(await page.getByRole('heading', { name: 'There is no page here' }).count()).toBe(0);
+  await close();
+});
+
+it.each([
+  '/defects/<img src=x onerror=alert(1)>/',
+  '/defects/lap-marks/%3Cscript%3Ealert(1)%3C%2Fscript%3E-yes/',
+  '/defects/..%2f..%2fetc%2fpasswd/x-yes/',
+  '/defects/__proto__/constructor-yes/',
+  `/defects/lap-marks/${'a'.repeat(3000)}-yes/`,
+  '/%E0%A4%A',
+])('shows the page for what is not there, and runs nothing: %s', async (address) => {
+  const { page, close } = await openPage();
+  let alerted = false;
+  page.on('dialog', (dialog) => {
+    alerted = true;
+    void dialog.dismiss();
+  });
+  const response = await page.goto(address, { waitUntil: 'networkidle' });
+  expect(response?.status()).toBe(404);
+  expect(await page.getByRole('heading', { name: 'There is no page here' }).count()).toBe(1);
+  expect(await page.locator('main :is(img, script)').count()).toBe(0);
+  expect(alerted).toBe(false);
+  await close();
+});
+
+it('sends an address without its slash to the page', async () => {
+  const { page, close } = await openPage();
+  await page.goto('/defects/lap-marks?from=a-friend');
+  expect(new URL(page.url()).pathname).toBe('/defects/lap-marks/');
+  expect(new URL(page.url()).search).toBe('?from=a-friend');
+  await close();
+});
+
+it('sends a short link on', async () => {
+  const { page, close } = await openPage({ javaScriptEnabled: false });
+  await page.goto('/r/lap-marks/');
+  await page.waitForURL('**/defects/lap-marks/');
+  await close();
+});

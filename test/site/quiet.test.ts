@@ -1,0 +1,12 @@
+/** Every layout loads without an error, a blocked style or script, or a request to another host. */
+import { it } from 'vitest';
+import { onePerShape } from './built.ts';
+import { expectQuiet, openPage } from './browser.ts';
+
+it('is quiet on every layout', async () => {
+  const opened = await openPage();
+  for (const { address } of onePerShape())
+    if (address !== '/404.html') await opened.page.goto(address, { waitUntil: 'networkidle' });
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -1,0 +1,62 @@
+/** The search box: by keyboard alone, and without script. */
+import { expect, it } from 'vitest';
+import { expectQuiet, openPage } from './browser.ts';
+
+it('finds a flaw by keyboard alone', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/about/');
+  const box = page.getByRole('combobox');
+  await box.focus();
+  await page.keyboard.type('cloudy');
+  await page.getByRole('option').first().waitFor();
+  expect(await box.getAttribute('aria-expanded')).toBe('true');
+  await page.keyboard.press('ArrowDown');
+  const chosen = page.locator(`#${await box.getAttribute('aria-activedescendant')}`);
+  expect(await chosen.getAttribute('aria-selected')).toBe('true');
+  expect(await chosen.textContent()).toMatch(/cloudy/i);
+  await page.keyboard.press('Escape');
+  expect(await page.getByRole('option').count()).toBe(0);
+  await page.keyboard.type(' ');
+  await page.getByRole('option').first().waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/defects/cloudy-film/');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('answers the form with the pages that fit', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/');
+  await page.getByRole('combobox').fill('bubbels in my poly');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/search/?q=*');
+  const first = page.locator('hd-results a').first();
+  await first.waitFor();
+  expect(await first.getAttribute('href')).toBe('/defects/bubbles/');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('shows words from the address as text', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto(`/search/?q=${encodeURIComponent('<img src=x onerror=alert(1)>')}`);
+  await page.getByRole('status').getByText('<img src=x').waitFor();
+  expect(await page.locator('main img').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('lists every flaw without script', async () => {
+  const { page, close } = await openPage({ javaScriptEnabled: false });
+  await page.goto('/');
+  await page.getByRole('searchbox').fill('cloudy');
+  await page.getByRole('button', { name: 'Find' }).click();
+  await page.waitForURL('**/search/?q=cloudy');
+  await page.locator('main').getByRole('link', { name: 'Lap marks' }).click();
+  await page.waitForURL('**/defects/lap-marks/');
+  await close();
+});
