@@ -31,13 +31,12 @@ export const kubelkaMunk = (absorption: number, scattering: number, ground: numb
 export const doublePass = (density: number, micrometers: number): number =>
   Math.exp(-2 * density * micrometers);
 
-/** Share of micro-surface slopes below `slope` in one direction: the GGX distribution, integrated. */
-export const slopesBelow = (slope: number, roughness: number): number =>
-  0.5 + (0.5 * slope) / Math.sqrt(roughness * roughness + slope * slope);
-
-/** Share of slopes between two values. */
-export const slopesBetween = (low: number, high: number, roughness: number): number =>
-  slopesBelow(high, roughness) - slopesBelow(low, roughness);
+/**
+ * Share of micro-surface slopes between two values in one direction: the GGX distribution, integrated.
+ * @param spread square of the roughness (GGX α²)
+ */
+export const slopesBetween = (low: number, high: number, spread: number): number =>
+  0.5 * (high / Math.sqrt(spread + high * high) - low / Math.sqrt(spread + low * low));
 
 /** Receptor of a 60° gloss meter: 4.4° in the plane, 11.7° across (ISO 2813 and ASTM D523). */
 const IN_PLANE = (Math.PI / 180 / 2) * 2.2;
@@ -48,5 +47,5 @@ const STANDARD_INDEX = 1.567;
 /** 60° gloss units of a level film with slopes of this roughness. */
 export const gloss60 = (roughness: number): number =>
   ((100 * fresnel(0.5, FILM_INDEX)) / fresnel(0.5, STANDARD_INDEX)) *
-  slopesBetween(-IN_PLANE, IN_PLANE, roughness) *
-  slopesBetween(-ACROSS, ACROSS, roughness);
+  slopesBetween(-IN_PLANE, IN_PLANE, roughness * roughness) *
+  slopesBetween(-ACROSS, ACROSS, roughness * roughness);

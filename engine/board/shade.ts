@@ -1,6 +1,6 @@
 import type { Board } from './field.ts';
 import type { Light } from './light.ts';
-import { FILM_INDEX, fresnel } from './optics.ts';
+import { doublePass, FILM_INDEX, fresnel, kubelkaMunk, slopesBetween } from './optics.ts';
 import { castShadows } from './shadow.ts';
 import { toByte } from './tone.ts';
 
@@ -30,7 +30,7 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
   const room = f * light.room;
   const lamp = f * light.lamp;
   const wall = f * light.wall;
-  const [densityR, densityG, densityB] = [AMBER[0] * amber * 2, AMBER[1] * amber * 2, AMBER[2] * amber * 2];
+  const [densityR, densityG, densityB] = [AMBER[0] * amber, AMBER[1] * amber, AMBER[2] * amber];
   const acrossMid = (columns * -ty + rows * tx) / 2;
   const reach = Math.abs(tx) * columns + Math.abs(ty) * rows;
   const nearest = (tx > 0 ? columns * tx : 0) + (ty > 0 ? rows * ty : 0);
@@ -65,14 +65,9 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const spread = r0 * r0 + LENS * LENS + 0.2 * (bendX * bendX + bendY * bendY);
       const middle = light.nearTilt + light.tiltGrowth * far - tilt;
       const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist;
-      const a1 = middle + halfAlong;
-      const a0 = middle - halfAlong;
-      const c1 = sideways + halfAcross;
-      const c0 = sideways - halfAcross;
       const gleam =
-        0.25 *
-        (a1 / Math.sqrt(spread + a1 * a1) - a0 / Math.sqrt(spread + a0 * a0)) *
-        (c1 / Math.sqrt(spread + c1 * c1) - c0 / Math.sqrt(spread + c0 * c0));
+        slopesBetween(middle - halfAlong, middle + halfAlong, spread) *
+        slopesBetween(sideways - halfAcross, sideways + halfAcross, spread);
       const p1 = middle + light.lampTilt;
       const near = spread + LAMP * LAMP;
       const spark = (LAMP * LAMP * near) / (near + p1 * p1 + sideways * sideways) ** 2;
@@ -93,17 +88,14 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
         u += dry * (0.05 + 0.22 * u) * (1 - u);
       }
       if (amber > 0) {
-        r *= Math.exp(-densityR * um);
-        g *= Math.exp(-densityG * um);
-        u *= Math.exp(-densityB * um);
+        r *= doublePass(densityR, um);
+        g *= doublePass(densityG, um);
+        u *= doublePass(densityB, um);
       }
       if (s > 0) {
-        let back = (1 - r) * s * veil[0];
-        r = (back + r) / (back + 1);
-        back = (1 - g) * s * veil[1];
-        g = (back + g) / (back + 1);
-        back = (1 - u) * s * veil[2];
-        u = (back + u) / (back + 1);
+        r = kubelkaMunk(0, s * veil[0], r);
+        g = kubelkaMunk(0, s * veil[1], g);
+        u = kubelkaMunk(0, s * veil[2], u);
       }
       const body = through * light0;
       const o = i * 4;

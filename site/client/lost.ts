@@ -1,6 +1,8 @@
 import { readAddress, withAnswer } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
-import { nodeUrl, readNodePath } from '../lib/urls.ts';
+import type { SignMatrix } from '#engine/see/matrix.ts';
+import { nearestSeeAddress, readSeeAddress } from '#engine/see/nodes.ts';
+import { nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../lib/urls.ts';
 import { addressFor } from '../lib/way.ts';
 import { readCase } from './case-store.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
@@ -18,21 +20,40 @@ export class LostElement extends HTMLElement {
   }
 
   async #lead() {
+    const seen = readSeePath(location.pathname);
+    if (seen) return this.#leadToSee(seen);
     const place = readNodePath(location.pathname);
     if (!place || !ID.test(place.defect)) return;
     const known = await walkKnowledge(place.defect).catch(() => undefined);
     if (!known) return;
     const { stage, answers } = readAddress(known, place.segments);
-    const on = answers.reduce((so, [question, answer]) => withAnswer(so, question as QuestionId, answer), readCase());
-    const kept = `${answers.length} ${answers.length === 1 ? 'answer' : 'answers'}`;
-    const link = Object.assign(document.createElement('a'), {
-      className: 'tape strip',
-      href: stage || answers.length ? nodeUrl(place.defect, addressFor(known, place.defect, stage, on)) : `/defects/${place.defect}/`,
-    });
+    const on = answers.reduce(
+      (so, [question, answer]) => withAnswer(so, question as QuestionId, answer),
+      readCase(),
+    );
+    const href =
+      stage || answers.length
+        ? nodeUrl(place.defect, addressFor(known, place.defect, stage, on))
+        : `/defects/${place.defect}/`;
+    this.#offer(href, answers.length, 'The flaw is known; the answers in the link are not.');
+  }
+
+  async #leadToSee(segments: readonly string[]) {
+    const response = await fetch(SIGN_TABLE).catch(() => undefined);
+    if (!response?.ok) return;
+    const matrix = (await response.json()) as SignMatrix;
+    const address = nearestSeeAddress(matrix, readSeeAddress(matrix, segments));
+    this.#offer(seeUrl(address), address.length, 'No answer in the link fits any more; it begins anew.');
+  }
+
+  #offer(href: string, kept: number, none: string) {
+    const link = Object.assign(document.createElement('a'), { className: 'tape strip', href });
     link.append(
       Object.assign(document.createElement('b'), { textContent: 'Go on from here' }),
       Object.assign(document.createElement('span'), {
-        textContent: answers.length ? `The link still carries ${kept} that fit.` : 'The flaw is known; the answers in the link are not.',
+        textContent: kept
+          ? `The link still carries ${kept} ${kept === 1 ? 'answer that fits' : 'answers that fit'}.`
+          : none,
       }),
     );
     this.replaceChildren(link);

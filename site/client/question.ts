@@ -13,7 +13,8 @@ export class QuestionElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#keep, { signal: this.#stop.signal });
-    if (!canKeep()) note(this, 'This browser keeps no notes. The answers stand in the address, so go on as usual.');
+    if (!canKeep())
+      note(this, 'This browser keeps no notes. The answers stand in the address, so go on as usual.');
     this.#markGiven();
     void this.#goOn();
   }
@@ -35,7 +36,8 @@ export class QuestionElement extends HTMLElement {
   #markGiven() {
     const given = readCase()[this.#question]?.value;
     for (const strip of this.querySelectorAll<HTMLElement>('[data-answer]'))
-      if (strip.dataset['answer'] === given) strip.append(Object.assign(document.createElement('i'), { textContent: 'Your answer so far' }));
+      if (strip.dataset['answer'] === given)
+        strip.append(Object.assign(document.createElement('i'), { textContent: 'Your answer so far' }));
   }
 
   /** Someone who goes back wants to see the question again, so only a way forward passes over it. */
@@ -47,7 +49,10 @@ export class QuestionElement extends HTMLElement {
     const known = await walkKnowledge(place.defect).catch(() => undefined);
     if (!known) return;
     const { stage, answers } = readAddress(known, place.segments);
-    const here = answers.reduce((so, [question, answer]) => withAnswer(so, question as QuestionId, answer), on);
+    const here = answers.reduce(
+      (so, [question, answer]) => withAnswer(so, question as QuestionId, answer),
+      on,
+    );
     const address = addressFor(known, place.defect, stage, here);
     if (address.length > place.segments.length || (place.segments[0] === 'cause' && address[0] !== 'cause'))
       location.replace(nodeUrl(place.defect, address));

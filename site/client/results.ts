@@ -37,7 +37,13 @@ export class ResultsElement extends HTMLElement {
     list.append(
       ...found.map(({ title, url }) => {
         const item = document.createElement('li');
-        item.append(Object.assign(document.createElement('a'), { className: 'tape flag', href: url, textContent: title }));
+        item.append(
+          Object.assign(document.createElement('a'), {
+            className: 'tape flag',
+            href: url,
+            textContent: title,
+          }),
+        );
         return item;
       }),
     );

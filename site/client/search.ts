@@ -26,13 +26,19 @@ export class SearchElement extends HTMLElement {
     input.setAttribute('aria-autocomplete', 'list');
     input.setAttribute('aria-expanded', 'false');
     input.setAttribute('aria-controls', this.#list.id);
-    input.addEventListener('focus', () => void import('./find-pages.ts').then((pages) => pages.loadIndex()).catch(() => undefined), { once: true, signal });
+    input.addEventListener(
+      'focus',
+      () => void import('./find-pages.ts').then((pages) => pages.loadIndex()).catch(() => undefined),
+      { once: true, signal },
+    );
     input.addEventListener('input', () => void this.#look(input), { signal });
     input.addEventListener('keydown', (event) => this.#key(event, input), { signal });
     input.addEventListener('blur', () => this.#close(input), { signal });
     // A press on a hit must not take the focus from the box before the click arrives.
     this.#list.addEventListener('pointerdown', (event) => event.preventDefault(), { signal });
-    this.#list.addEventListener('click', (event) => this.#open((event.target as HTMLElement).closest('li')), { signal });
+    this.#list.addEventListener('click', (event) => this.#open((event.target as HTMLElement).closest('li')), {
+      signal,
+    });
   }
 
   disconnectedCallback() {

@@ -10,12 +10,19 @@ export const GRADE_WORDS = {
   invented: 'invented for this demonstration',
 } as const satisfies Record<Grade, string>;
 
-type Resting = { readonly says: string; readonly at?: string | undefined; readonly from: { name: string; url?: string } };
+type Resting = {
+  readonly says: string;
+  readonly at?: string | undefined;
+  readonly from: { name: string; url?: string };
+};
 
 /** For each source, the statements that rest on it and where they stand. */
 export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly Resting[]> => {
   const found = new Map<string, Resting[]>();
-  const add = (claims: readonly { says: string; source?: string | undefined; at?: string | undefined }[], from: Resting['from']) => {
+  const add = (
+    claims: readonly { says: string; source?: string | undefined; at?: string | undefined }[],
+    from: Resting['from'],
+  ) => {
     for (const { says, source, at } of claims)
       if (source) found.set(source, [...(found.get(source) ?? []), { says, at, from }]);
   };

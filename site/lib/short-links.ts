@@ -8,6 +8,9 @@ export const shortLinks = () => {
     ...knowledge.remedies.map(({ id, name }) => ({ id, name, url: remedyUrl(id) })),
   ];
   const twice = links.find(({ id }, index) => links.findIndex((other) => other.id === id) !== index);
-  if (twice) throw new Error(`"${twice.id}" is both a defect and a remedy, so /r/${twice.id} has two meanings; rename one`);
+  if (twice)
+    throw new Error(
+      `"${twice.id}" is both a defect and a remedy, so /r/${twice.id} has two meanings; rename one`,
+    );
   return links;
 };

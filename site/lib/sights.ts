@@ -7,7 +7,10 @@ const SIGHTS: readonly Sight[] = [
   { title: 'White, milky or foggy', signs: ['white-or-milky'] },
   { title: 'Still sticky or soft', signs: ['still-tacky'] },
   { title: 'Wrinkled, cracked or flaking', signs: ['wrinkled', 'cracked', 'comes-off-in-flakes'] },
-  { title: 'A ring, a print or a mark from use', signs: ['ring-or-object-shape', 'weave-or-print-pattern', 'came-in-use'] },
+  {
+    title: 'A ring, a print or a mark from use',
+    signs: ['ring-or-object-shape', 'weave-or-print-pattern', 'came-in-use'],
+  },
   { title: 'Hairs, threads or grit', signs: ['thread-shaped', 'feels-like-sandpaper'] },
   { title: 'Runs, drips and thick edges', signs: ['hangs-down', 'follows-an-edge', 'worst-where-thick'] },
   { title: 'Round spots', signs: ['round-spots'] },

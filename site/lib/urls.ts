@@ -11,9 +11,13 @@ export const DATA_SET = '/data/halfdry.json';
 export const DATA_SCHEMA = '/data/schema.json';
 export const FIND_INDEX = '/data/find.json';
 
+/** The signs of all defects, for the script of the search for the flaw. */
+export const SIGN_TABLE = '/see/table.json';
+
 /** Where on a defect's page the question about the stage stands. */
 export const HOW_DRY = 'how-dry';
 
+export const seeUrl = (address: readonly string[]) => ['/see', ...address, ''].join('/');
 export const defectUrl = (id: string) => `/defects/${id}/`;
 export const howDryUrl = (id: string) => `/defects/${id}/#${HOW_DRY}`;
 export const nodeUrl = (id: string, address: readonly string[]) => `/defects/${id}/${address.join('/')}/`;
@@ -32,4 +36,10 @@ export const hitUrl = (kind: string, id: string): string =>
 export const readNodePath = (path: string): { defect: string; segments: string[] } | undefined => {
   const [top, defect, ...segments] = path.split('/').filter(Boolean);
   return top === 'defects' && defect ? { defect, segments } : undefined;
+};
+
+/** The segments of an address of the search for the flaw. */
+export const readSeePath = (path: string): string[] | undefined => {
+  const [top, ...segments] = path.split('/').filter(Boolean);
+  return top === 'see' ? segments : undefined;
 };

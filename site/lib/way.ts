@@ -6,9 +6,9 @@ import {
   emptyCase,
   type Knowledge,
   type Stage,
+  walk,
   withAnswer,
   withFact,
-  walk,
 } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 

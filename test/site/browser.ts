@@ -1,6 +1,5 @@
 /** A real Chromium: the one that the package brings on Linux x64, elsewhere an installed Chrome. */
-import { mkdirSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
@@ -17,7 +16,7 @@ const ARGS = [
 ];
 
 const packaged = async (): Promise<string> => {
-  const { version } = createRequire(import.meta.url)('@sparticuz/chromium/package.json') as {
+  const { version } = JSON.parse(readFileSync('node_modules/@sparticuz/chromium/package.json', 'utf8')) as {
     version: string;
   };
   // It unpacks into the temporary folder and would reuse another version lying there.

@@ -14,13 +14,13 @@ it('leads from a stale address on with the answers that still fit', async () => 
 });
 
 it.each([
-  '/defects/<img src=x onerror=alert(1)>/',
-  '/defects/lap-marks/%3Cscript%3Ealert(1)%3C%2Fscript%3E-yes/',
-  '/defects/..%2f..%2fetc%2fpasswd/x-yes/',
-  '/defects/__proto__/constructor-yes/',
-  `/defects/lap-marks/${'a'.repeat(3000)}-yes/`,
-  '/%E0%A4%A',
-])('shows the page for what is not there, and runs nothing: %s', async (address) => {
+  ['a tag', '/defects/<img src=x onerror=alert(1)>/'],
+  ['a script', '/defects/lap-marks/%3Cscript%3Ealert(1)%3C%2Fscript%3E-yes/'],
+  ['a way out', '/defects/..%2f..%2fetc%2fpasswd/x-yes/'],
+  ['names of the language', '/defects/__proto__/constructor-yes/'],
+  ['a long name', `/defects/lap-marks/${'a'.repeat(3000)}-yes/`],
+  ['bytes that are no text', '/%E0%A4%A'],
+])('shows the page for what is not there, and runs nothing: %s', async (_what, address) => {
   const { page, close } = await openPage();
   let alerted = false;
   page.on('dialog', (dialog) => {

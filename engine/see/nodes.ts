@@ -1,0 +1,60 @@
+import type { SeenAnswer } from './belief.ts';
+import { type Sighting, see } from './index.ts';
+import type { SignMatrix } from './matrix.ts';
+
+/** One stop of the search for the defect, at an address made of what was seen. */
+export type SeeNode = {
+  readonly address: readonly string[];
+  readonly seen: readonly (readonly [string, SeenAnswer])[];
+  readonly sighting: Sighting;
+  /** Whether can't tell leads on from here, or only to the list of what is left. */
+  readonly mayDoubt: boolean;
+};
+
+/** How often a way through the written-out pages may answer can't tell; script plans any number anew. */
+export const DOUBTS = 1;
+
+export const seeAddress = (seen: Iterable<readonly [string, SeenAnswer]>): string[] =>
+  [...seen].map(([question, answer]) => `${question}-${answer}`);
+
+/** Every stop that is written out as a page: all yes/no ways, and those with one can't tell, planned anew after it. */
+export function* seeNodes(matrix: SignMatrix): Generator<SeeNode> {
+  yield* below(matrix, []);
+}
+
+function* below(matrix: SignMatrix, seen: readonly (readonly [string, SeenAnswer])[]): Generator<SeeNode> {
+  const sighting = see(matrix, new Map(seen));
+  const mayDoubt = seen.filter(([, answer]) => answer === 'unsure').length < DOUBTS;
+  yield { address: seeAddress(seen), seen, sighting, mayDoubt };
+  const { question } = sighting;
+  if (question === undefined) return;
+  const answers: readonly SeenAnswer[] = mayDoubt ? ['yes', 'no', 'unsure'] : ['yes', 'no'];
+  for (const answer of answers) {
+    const next = [...seen, [question, answer] as const];
+    // A sign that all that are left share is never asked, so both answers keep at least one defect.
+    yield* below(matrix, next);
+  }
+}
+
+/** What an address of the search says, unknown questions dropped. */
+export const readSeeAddress = (matrix: SignMatrix, segments: readonly string[]): Map<string, SeenAnswer> => {
+  const seen = new Map<string, SeenAnswer>();
+  for (const segment of segments) {
+    const [, question, answer] = /^(.+)-(yes|no|unsure)$/.exec(segment) ?? [];
+    if (question && matrix.questions.includes(question)) seen.set(question, answer as SeenAnswer);
+  }
+  return seen;
+};
+
+/** The address of the written-out page that goes on from what was seen, as far as the plan asks for it. */
+export const nearestSeeAddress = (matrix: SignMatrix, seen: ReadonlyMap<string, SeenAnswer>): string[] => {
+  const way = new Map<string, SeenAnswer>();
+  for (;;) {
+    const { question } = see(matrix, way);
+    const answer = question === undefined ? undefined : seen.get(question);
+    const doubts = [...way.values()].filter((one) => one === 'unsure').length;
+    if (question === undefined || !answer || (answer === 'unsure' && doubts >= DOUBTS))
+      return seeAddress(way);
+    way.set(question, answer);
+  }
+};

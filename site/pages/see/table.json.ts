@@ -1,0 +1,4 @@
+import { signMatrix } from '../../lib/see.ts';
+
+export const GET = () =>
+  new Response(JSON.stringify(signMatrix), { headers: { 'Content-Type': 'application/json' } });
