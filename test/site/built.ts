@@ -23,9 +23,12 @@ const shapeOf = (html: string): string =>
     .sort()
     .join(' ');
 
+/** A short link leaves at once, so nothing can be looked at on it. */
+const stays = ({ html }: BuiltPage) => !html.includes('http-equiv="refresh"');
+
 /** One page for each layout that occurs. */
 export const onePerShape = (): readonly BuiltPage[] => {
   const shapes = new Map<string, BuiltPage>();
-  for (const page of builtPages()) if (!shapes.has(shapeOf(page.html))) shapes.set(shapeOf(page.html), page);
+  for (const page of builtPages().filter(stays)) if (!shapes.has(shapeOf(page.html))) shapes.set(shapeOf(page.html), page);
   return [...shapes.values()];
 };
