@@ -2,10 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { expect, it } from 'vitest';
-import { type BuiltPage, onePerShape } from './built.ts';
 import { openPage, PHONE } from './browser.ts';
+import { type BuiltPage, onePerShape } from './built.ts';
 
-type Axe = { run: (root: Document, options: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+type Axe = {
+  run: (
+    root: Document,
+    options: object,
+  ) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+};
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -30,6 +35,8 @@ const faults = async (pages: readonly BuiltPage[], colorScheme: 'light' | 'dark'
 
 it.each(['light', 'dark'] as const)('has no fault that axe can see, %s', async (scheme) => {
   const pages = onePerShape();
-  const hands = Array.from({ length: AT_ONCE }, (_, hand) => pages.filter((_page, index) => index % AT_ONCE === hand));
+  const hands = Array.from({ length: AT_ONCE }, (_, hand) =>
+    pages.filter((_page, index) => index % AT_ONCE === hand),
+  );
   expect((await Promise.all(hands.map((hand) => faults(hand, scheme)))).flat()).toEqual([]);
 });

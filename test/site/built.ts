@@ -19,7 +19,13 @@ export const builtPages = (): readonly BuiltPage[] => {
 
 /** The tags and classes that a page is made of: pages with the same are laid out alike. */
 const shapeOf = (html: string): string =>
-  [...new Set([...html.matchAll(/<([a-z][a-z0-9-]*)(?:[^>]*?\sclass="([^"]*)")?/g)].map((found) => `${found[1]}.${found[2] ?? ''}`))]
+  [
+    ...new Set(
+      [...html.matchAll(/<([a-z][a-z0-9-]*)(?:[^>]*?\sclass="([^"]*)")?/g)].map(
+        (found) => `${found[1]}.${found[2] ?? ''}`,
+      ),
+    ),
+  ]
     .sort()
     .join(' ');
 
@@ -29,6 +35,7 @@ const stays = ({ html }: BuiltPage) => !html.includes('http-equiv="refresh"');
 /** One page for each layout that occurs. */
 export const onePerShape = (): readonly BuiltPage[] => {
   const shapes = new Map<string, BuiltPage>();
-  for (const page of builtPages().filter(stays)) if (!shapes.has(shapeOf(page.html))) shapes.set(shapeOf(page.html), page);
+  for (const page of builtPages().filter(stays))
+    if (!shapes.has(shapeOf(page.html))) shapes.set(shapeOf(page.html), page);
   return [...shapes.values()];
 };

@@ -45,22 +45,39 @@ it('forgets all answers with one tap', async () => {
   await close();
 });
 
-it.each(['{', '[]', '{"version":2,"facts":{}}', '{"version":1,"facts":{"just-laid":{"value":{},"how":"answered"}}}'])(
-  'drops what it can not read in the storage: %s',
-  async (stored) => {
-    const opened = await openPage(PHONE);
-    const { page } = opened;
-    await page.addInitScript(([key, value]) => localStorage.setItem(key, value), [KEY, stored] as const);
-    await page.goto(START, { waitUntil: 'networkidle' });
-    expect(new URL(page.url()).pathname).toBe(START);
-    expectQuiet(opened);
-    await opened.close();
-  },
-);
+it.each([
+  '{',
+  '[]',
+  '{"version":2,"facts":{}}',
+  '{"version":1,"facts":{"just-laid":{"value":{},"how":"answered"}}}',
+])('drops what it can not read in the storage: %s', async (stored) => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.addInitScript(([key, value]) => localStorage.setItem(key, value), [KEY, stored] as const);
+  await page.goto(START, { waitUntil: 'networkidle' });
+  expect(new URL(page.url()).pathname).toBe(START);
+  expectQuiet(opened);
+  await opened.close();
+});
 
 it.each([
-  ['denied', () => Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } })],
-  ['full', () => { Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; }],
+  [
+    'denied',
+    () =>
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('denied', 'SecurityError');
+        },
+      }),
+  ],
+  [
+    'full',
+    () => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    },
+  ],
 ])('says so and goes on where storage is %s', async (_name, refuse) => {
   const opened = await openPage(PHONE);
   const { page } = opened;

@@ -1,7 +1,7 @@
 /** What holds on a narrow screen, with large type, and with colors forced by the system. */
 import { expect, it } from 'vitest';
-import { onePerShape } from './built.ts';
 import { NARROW, openPage, PHONE } from './browser.ts';
+import { onePerShape } from './built.ts';
 
 /** WCAG 2.2, 1.4.10: no scrolling sideways at 320 px, which is also 1280 px at 400 %. */
 it('never scrolls sideways at 320 px', async () => {
@@ -31,7 +31,9 @@ it('has answers as wide as the page, at least 64 px tall, and in view at once', 
 it('draws the edge of a tape where colors are forced', async () => {
   const { page, close } = await openPage({ ...PHONE, forcedColors: 'active' });
   await page.goto('/defects/lap-marks/cause/');
-  const border = await page.locator('[data-answer=yes]').evaluate((strip) => getComputedStyle(strip).borderTopWidth);
+  const border = await page
+    .locator('[data-answer=yes]')
+    .evaluate((strip) => getComputedStyle(strip).borderTopWidth);
   expect(Number.parseFloat(border)).toBeGreaterThan(0);
   await close();
 });

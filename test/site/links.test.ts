@@ -8,7 +8,8 @@ const pages = new Map(builtPages().map(({ address, html }) => [address, html]));
 const fault = (from: string, href: string): string | undefined => {
   const { pathname, hash } = new URL(href, `http://site${from}`);
   const html = pages.get(pathname);
-  if (!html && (pathname.endsWith('/') || !existsSync(`dist${pathname}`))) return `${from} → ${href}: nothing there`;
+  if (!html && (pathname.endsWith('/') || !existsSync(`dist${pathname}`)))
+    return `${from} → ${href}: nothing there`;
   if (hash && !html?.includes(`id="${hash.slice(1)}"`)) return `${from} → ${href}: no such part`;
   return undefined;
 };
@@ -16,7 +17,9 @@ const fault = (from: string, href: string): string | undefined => {
 it('has no dead link', () => {
   const faults = [...pages].flatMap(([address, html]) =>
     [...html.matchAll(/<a [^>]*?href="([^"]*)"/g)].flatMap(([, href = '']) =>
-      /^(https?:|mailto:|data:)/.test(href) ? [`${address} → ${href}: leaves the site`] : (fault(address, href) ?? []),
+      /^(https?:|mailto:|data:)/.test(href)
+        ? [`${address} → ${href}: leaves the site`]
+        : (fault(address, href) ?? []),
     ),
   );
   expect(faults).toEqual([]);

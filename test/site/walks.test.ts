@@ -14,7 +14,9 @@ const shortestRepair = (defect: string) => {
   const repairs = [...nodesOf(known, defect)].flatMap(({ address, stage, walked }) => {
     if (stage !== 'recoatable' || walked.kind !== 'outcome' || walked.action.do !== 'repair') return [];
     const [leaf] = walked.leaves;
-    return leaf && 'remedy' in leaf ? [{ answers: address.slice(1), remedy: leaf.remedy, verdict: walked.action.verdict }] : [];
+    return leaf && 'remedy' in leaf
+      ? [{ answers: address.slice(1), remedy: leaf.remedy, verdict: walked.action.verdict }]
+      : [];
   });
   const [first] = repairs.sort((a, b) => a.answers.length - b.answers.length);
   if (!first) throw new Error(`${defect} has no repair in a film that is ready for a coat`);
@@ -38,7 +40,9 @@ describe.each([
       await page.waitForURL((url) => url.pathname.includes(answer));
     }
     await expect(page.getByRole('heading', { name: verdict }).count()).resolves.toBe(1);
-    await expect(page.getByRole('heading', { name: known.get('remedy', remedy).name }).count()).resolves.toBe(1);
+    await expect(page.getByRole('heading', { name: known.get('remedy', remedy).name }).count()).resolves.toBe(
+      1,
+    );
     expect(await page.locator('.steps > li').count()).toBeGreaterThan(0);
     expectQuiet(opened);
     await opened.close();

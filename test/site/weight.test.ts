@@ -10,17 +10,22 @@ const MOST = 13_000;
 const MEDIAN = 7_000;
 
 it('keeps every page within one flight', () => {
-  const weights = builtPages().map(({ address, html }) => ({ address, bytes: gzipSync(html, { level: 6 }).length }));
+  const weights = builtPages().map(({ address, html }) => ({
+    address,
+    bytes: gzipSync(html, { level: 6 }).length,
+  }));
   expect(weights.filter(({ bytes }) => bytes > MOST)).toEqual([]);
   const sorted = weights.map(({ bytes }) => bytes).sort((a, b) => a - b);
   expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThanOrEqual(MEDIAN);
 });
 
 it('asks for nothing before the first paint', () => {
-  const blocking = builtPages().flatMap(({ address, html }) => [
-    ...(html.match(/<link[^>]*rel="?(stylesheet|preload|modulepreload)[^>]*>/g) ?? []),
-    ...(html.match(/<script(?![^>]*type="(module|application\/(ld\+)?json)")[^>]*>/g) ?? []),
-    ...(html.match(/@import|@font-face/g) ?? []),
-  ].map((found) => `${address} ${found}`));
+  const blocking = builtPages().flatMap(({ address, html }) =>
+    [
+      ...(html.match(/<link[^>]*rel="?(stylesheet|preload|modulepreload)[^>]*>/g) ?? []),
+      ...(html.match(/<script(?![^>]*type="(module|application\/(ld\+)?json)")[^>]*>/g) ?? []),
+      ...(html.match(/@import|@font-face/g) ?? []),
+    ].map((found) => `${address} ${found}`),
+  );
   expect(blocking).toEqual([]);
 });
