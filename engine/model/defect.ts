@@ -6,8 +6,8 @@ import { Change } from './remedy.ts';
 import { Claim } from './source.ts';
 import { Branch } from './tree.ts';
 
-/** What a defect shows for a question; `either` says that both are met. */
-export const SIGNS = ['yes', 'no', 'either'] as const;
+/** What a defect shows for a question: always, mostly (some six times in seven), or both alike. */
+export const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
 export type Sign = (typeof SIGNS)[number];
 
 /** How often a refinisher meets it; the numbers weight the search for the defect. */

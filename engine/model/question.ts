@@ -27,6 +27,10 @@ export const Question = z.strictObject({
     .array(z.strictObject({ when: Condition, answer: z.enum(['yes', 'no']) }))
     .default([])
     .describe('When other facts already give the answer, so that it is never asked.'),
+  usually: z
+    .enum(['yes', 'no'])
+    .optional()
+    .describe('What flaws show that do not give a sign for it: for a question about one special mark, no.'),
   boards: z
     .strictObject({ yes: BoardRecipe, no: BoardRecipe })
     .optional()

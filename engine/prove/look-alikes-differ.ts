@@ -12,9 +12,9 @@ export const separatedBy = (
   const other = new Map(signsOf(b));
   return signsOf(a).flatMap(([question, sign]) => {
     const theirs = other.get(question);
-    return sign !== 'either' && theirs && theirs !== 'either' && theirs !== sign
-      ? [{ question, a: sign, b: theirs }]
-      : [];
+    if (sign === 'yes' && theirs === 'no') return [{ question, a: sign, b: theirs }];
+    if (sign === 'no' && theirs === 'yes') return [{ question, a: sign, b: theirs }];
+    return [];
   });
 };
 

@@ -1,11 +1,13 @@
-import { EITHER, NO, type SignMatrix, YES } from './matrix.ts';
+import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
 export type SeenAnswer = 'yes' | 'no' | 'unsure';
 export type Seen = ReadonlyMap<string, SeenAnswer>;
 
-/** How likely an answer is for a sign: both are met alike where the sign is either. */
-const chance = (sign: number, answer: 'yes' | 'no'): number =>
-  sign === EITHER ? 0.5 : (sign === YES) === (answer === 'yes') ? 1 : 0;
+/** How likely an answer is for a sign. */
+const chance = (sign: number, answer: 'yes' | 'no'): number => {
+  const yes = YES_CHANCE[sign] ?? 0.5;
+  return answer === 'yes' ? yes : 1 - yes;
+};
 
 export const signAt = (matrix: SignMatrix, question: number, defect: number): number =>
   (matrix.signs[question] ?? '').charCodeAt(defect) - 48;

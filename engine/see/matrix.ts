@@ -1,10 +1,17 @@
+import { holds } from '../condition.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { FREQUENCY, type Sign } from '../model/defect.ts';
+import type { Entry } from '../model/knowledge.ts';
 
-/** What a defect shows for a question, as a code: it must be no, must be yes, or both are met. */
+/** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */
 export const NO = 0;
 export const YES = 1;
 export const EITHER = 2;
+export const MOSTLY_YES = 3;
+export const MOSTLY_NO = 4;
+
+/** How often a defect with each code shows yes. The mostly ones are our estimate. */
+export const YES_CHANCE: readonly number[] = [0, 1, 0.5, 0.85, 0.15];
 
 /** The signs of all defects as one table; plain data, so that it can be sent to a page. */
 export type SignMatrix = {
@@ -14,27 +21,53 @@ export type SignMatrix = {
   readonly prior: readonly number[];
   /** 1 at a glance to 3 with a tool, per question. */
   readonly effort: readonly number[];
-  /** One string a question, a digit a defect: NO, YES or EITHER. */
+  /** One string a question, a digit a defect: the code of its sign. */
   readonly signs: readonly string[];
 };
 
-const CODE: Record<Sign, number> = { no: NO, yes: YES, either: EITHER };
+const CODE: Record<Sign, number> = {
+  no: NO,
+  yes: YES,
+  either: EITHER,
+  'mostly-yes': MOSTLY_YES,
+  'mostly-no': MOSTLY_NO,
+};
 
-/** The table of the whole knowledge. A sign that is not given counts as either. */
+/**
+ * What a defect shows for a question: what its author says; else what its kinds of top coat settle; else what
+ * flaws usually show; else either.
+ */
+const signOf = (defect: Entry<'defect'>, question: Entry<'question'>): Sign =>
+  (defect.signs as Record<string, Sign>)[question.id] ??
+  byFamilies(defect, question) ??
+  question.usually ??
+  'either';
+
+const byFamilies = (defect: Entry<'defect'>, question: Entry<'question'>): Sign | undefined => {
+  const answers = new Set(
+    defect.families.map(
+      (family) =>
+        question.known.find(
+          (rule) => holds(rule.when, (fact) => (fact === 'family' ? family : undefined)) === 'yes',
+        )?.answer,
+    ),
+  );
+  const [only] = answers;
+  return answers.size === 1 ? only : undefined;
+};
+
+/** The table of the whole knowledge: the questions that tell at least two defects apart. */
 export const matrixOf = (known: Knowledge): SignMatrix => {
   const defects = known.defects;
   const total = defects.reduce((sum, defect) => sum + FREQUENCY[defect.often], 0);
-  const questions = known.questions.filter((question) => {
-    const signs = new Set(defects.map((defect) => (defect.signs as Record<string, Sign>)[question.id]));
-    return signs.has('yes') && signs.has('no');
-  });
+  const rows = known.questions
+    .map((question) => ({ question, signs: defects.map((defect) => signOf(defect, question)) }))
+    .filter(({ signs }) => signs.includes('yes') && signs.includes('no'));
   return {
     defects: defects.map((defect) => defect.id),
-    questions: questions.map((question) => question.id),
+    questions: rows.map(({ question }) => question.id),
     prior: defects.map((defect) => FREQUENCY[defect.often] / total),
-    effort: questions.map((question) => question.effort),
-    signs: questions.map((question) =>
-      defects.map((defect) => CODE[(defect.signs as Record<string, Sign>)[question.id] ?? 'either']).join(''),
-    ),
+    effort: rows.map(({ question }) => question.effort),
+    signs: rows.map(({ signs }) => signs.map((sign) => CODE[sign]).join('')),
   };
 };

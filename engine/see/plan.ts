@@ -1,5 +1,5 @@
 import { after } from './belief.ts';
-import { EITHER, NO, type SignMatrix, YES } from './matrix.ts';
+import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
 /** Nothing is left to ask once one defect holds this share of the belief. */
 export const SURE = 0.95;
@@ -36,21 +36,14 @@ const ranked = (matrix: SignMatrix, weights: Float64Array, open: readonly number
     for (const d of left) {
       const weight = weights[d] ?? 0;
       const sign = signs.charCodeAt(d) - 48;
-      if (sign === EITHER) {
-        yes += weight / 2;
-        no += weight / 2;
-        const term = entropyTerm(weight / 2);
-        yesTerms += term;
-        noTerms += term;
-      } else if (sign === YES) {
-        strictYes = true;
-        yes += weight;
-        yesTerms += entropyTerm(weight);
-      } else if (sign === NO) {
-        strictNo = true;
-        no += weight;
-        noTerms += entropyTerm(weight);
-      }
+      const yesPart = weight * (YES_CHANCE[sign] ?? 0.5);
+      const noPart = weight - yesPart;
+      strictYes ||= sign === YES;
+      strictNo ||= sign === NO;
+      yes += yesPart;
+      no += noPart;
+      yesTerms += entropyTerm(yesPart);
+      noTerms += entropyTerm(noPart);
     }
     if (!strictYes || !strictNo) continue;
     const entropyBefore = Math.log2(total) - before / total;

@@ -17,9 +17,14 @@ export const loadIndex = (): Promise<FindIndex> => {
   return index;
 };
 
+/** Hits looked through for pages: those that have none must not push others out. */
+const LOOKED_AT = 30;
+
 /** Pages that answer the words, best first. */
 export const findPages = async (words: string, limit: number, typing = false): Promise<Found[]> =>
-  find(await loadIndex(), words, { limit, typing }).map(({ title, kind, id }) => ({
-    title: `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`,
-    url: hitUrl(kind, id),
-  }));
+  find(await loadIndex(), words, { limit: LOOKED_AT, typing })
+    .flatMap(({ title, kind, id }) => {
+      const url = hitUrl(kind, id);
+      return url ? [{ title: `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`, url }] : [];
+    })
+    .slice(0, limit);

@@ -1,7 +1,6 @@
 import { readAddress, withAnswer } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
-import { nearestSeeAddress, readSeeAddress } from '#engine/see/nodes.ts';
 import { nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../lib/urls.ts';
 import { addressFor } from '../lib/way.ts';
 import { readCase } from './case-store.ts';
@@ -42,6 +41,7 @@ export class LostElement extends HTMLElement {
     const response = await fetch(SIGN_TABLE).catch(() => undefined);
     if (!response?.ok) return;
     const matrix = (await response.json()) as SignMatrix;
+    const { nearestSeeAddress, readSeeAddress } = await import('#engine/see/nodes.ts');
     const address = nearestSeeAddress(matrix, readSeeAddress(matrix, segments));
     this.#offer(seeUrl(address), address.length, 'No answer in the link fits any more; it begins anew.');
   }

@@ -28,9 +28,15 @@ export const termUrl = (id: string) => `/glossary/#${id}`;
 export const sourceUrl = (id: string) => `/sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `/sources/kind/${kind}/`;
 
-/** The page of a search hit. */
-export const hitUrl = (kind: string, id: string): string =>
-  kind === 'defect' ? defectUrl(id) : kind === 'remedy' ? remedyUrl(id) : termUrl(id);
+/** The page of a search hit; kinds that have no page of their own have none. */
+export const hitUrl = (kind: string, id: string): string | undefined =>
+  kind === 'defect'
+    ? defectUrl(id)
+    : kind === 'remedy'
+      ? remedyUrl(id)
+      : kind === 'glossary'
+        ? termUrl(id)
+        : undefined;
 
 /** The defect and the segments below it that an address names, if it is the address of a node. */
 export const readNodePath = (path: string): { defect: string; segments: string[] } | undefined => {

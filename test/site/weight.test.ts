@@ -2,12 +2,15 @@
  * A first view in one network flight: at most 13,000 bytes with gzip -6, so that ten segments carry it also where a
  * tunnel shortens them (10 × 1,348 bytes less 284 for headers). No request holds up the first paint.
  */
+import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { expect, it } from 'vitest';
 import { builtPages } from './built.ts';
 
 const MOST = 13_000;
 const MEDIAN = 7_000;
+/** For the script of a page, which loads while she already reads. */
+const SCRIPT = 8_000;
 
 it('keeps every page within one flight', () => {
   const weights = builtPages().map(({ address, html }) => ({
@@ -28,4 +31,16 @@ it('asks for nothing before the first paint', () => {
     ].map((found) => `${address} ${found}`),
   );
   expect(blocking).toEqual([]);
+});
+
+/** Schemas are for those who build: 25 KB of them in a page would outweigh all the rest. */
+it('sends no schema library, and little script with each page', () => {
+  const scripts = readdirSync('dist/_astro').filter((name) => name.endsWith('.js'));
+  const source = (name: string) => readFileSync(`dist/_astro/${name}`, 'utf8');
+  expect(scripts.filter((name) => source(name).includes('ZodError'))).toEqual([]);
+  const first = [...(builtPages()[0]?.html.matchAll(/src="\/_astro\/([^"]+)"/g) ?? [])].map(
+    ([, name = '']) => name,
+  );
+  expect(first.length).toBeGreaterThan(0);
+  for (const name of first) expect(gzipSync(source(name), { level: 6 }).length).toBeLessThanOrEqual(SCRIPT);
 });
