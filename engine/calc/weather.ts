@@ -74,7 +74,10 @@ const solventGap = (value: number): WeatherReason[] => {
   return value < care ? [{ code: 'solvent-gap', verdict: 'go-with-care', value, limit: care }] : [];
 };
 
-const filmFormation = (product: Product, surface: number, bulb: number): WeatherReason[] => {
+/** What the weather is judged against. */
+export type WeatherProduct = Pick<Product, 'family' | 'limits' | 'best' | 'film-formation-celsius'>;
+
+const filmFormation = (product: WeatherProduct, surface: number, bulb: number): WeatherReason[] => {
   const formation = product['film-formation-celsius'];
   if (!formation) return [];
   const [least, sure] = formation;
@@ -88,7 +91,7 @@ const filmFormation = (product: Product, surface: number, bulb: number): Weather
  * Whether the weather is fit for a coat, or for one that is drying now. The worst reason decides.
  * Air and surface from -30 to 50 °C, humidity 0 to 100 %; anything else is refused.
  */
-export const weatherVerdict = (product: Product, weather: Weather): Result<WeatherVerdict> => {
+export const weatherVerdict = (product: WeatherProduct, weather: Weather): Result<WeatherVerdict> => {
   const refused = outsideClimate(weather);
   if (refused) return refused;
   const { celsius, relativeHumidity, warmingUp, inSun } = weather;

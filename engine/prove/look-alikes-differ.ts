@@ -4,13 +4,13 @@ import type { Defect, Sign } from '../model/defect.ts';
 
 const signsOf = (defect: Defect): [string, Sign][] => Object.entries(defect.signs) as [string, Sign][];
 
-/** The questions whose answer tells two defects apart, with what each shows. */
-export const separatedBy = (
-  a: Defect,
-  b: Defect,
-): { question: string; a: 'yes' | 'no'; b: 'yes' | 'no' }[] => {
+/** A question whose answer tells two defects apart, with what each shows. */
+export type Separation = { readonly question: string; readonly a: 'yes' | 'no'; readonly b: 'yes' | 'no' };
+
+/** All questions that tell two defects apart. */
+export const separatedBy = (a: Defect, b: Defect): Separation[] => {
   const other = new Map(signsOf(b));
-  return signsOf(a).flatMap(([question, sign]) => {
+  return signsOf(a).flatMap(([question, sign]): Separation[] => {
     const theirs = other.get(question);
     if (sign === 'yes' && theirs === 'no') return [{ question, a: sign, b: theirs }];
     if (sign === 'no' && theirs === 'yes') return [{ question, a: sign, b: theirs }];

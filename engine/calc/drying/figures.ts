@@ -27,8 +27,21 @@ const span = ([from, to]: readonly [number, number], minutes: number): Span => (
 const HOUR = 60;
 const DAY = 1440;
 
+type DryingFigures = Pick<
+  Product,
+  | 'mechanism'
+  | 'open-minutes'
+  | 'touch-minutes'
+  | 'recoat-hours'
+  | 'sand-if-beyond-hours'
+  | 'light-use-days'
+  | 'cure-days'
+  | 'limits'
+  | 'film-formation-celsius'
+>;
+
 /** The drying part of a product, in minutes. */
-export const dryingOf = (product: Product): DryingProduct => {
+export const dryingOf = (product: DryingFigures): DryingProduct => {
   const { celsius, humidity } = product.limits;
   const formation = product['film-formation-celsius'];
   const deadline = product['sand-if-beyond-hours'];
