@@ -6,7 +6,7 @@ import { Change } from './remedy.ts';
 import { Claim } from './source.ts';
 import { Branch } from './tree.ts';
 
-/** What a defect shows for a question: always, mostly (some six times in seven), or both alike. */
+/** What a defect shows for a question: always, mostly (some nine times in ten), or both alike. */
 export const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
 export type Sign = (typeof SIGNS)[number];
 

@@ -11,7 +11,7 @@ export const MOSTLY_YES = 3;
 export const MOSTLY_NO = 4;
 
 /** How often a defect with each code shows yes. The mostly ones are our estimate. */
-export const YES_CHANCE: readonly number[] = [0, 1, 0.5, 0.85, 0.15];
+export const YES_CHANCE: readonly number[] = [0, 1, 0.5, 0.9, 0.1];
 
 /** The signs of all defects as one table; plain data, so that it can be sent to a page. */
 export type SignMatrix = {

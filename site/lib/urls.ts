@@ -24,6 +24,7 @@ export const nodeUrl = (id: string, address: readonly string[]) => `/defects/${i
 export const walkDataUrl = (id: string) => `/defects/${id}/walk.json`;
 export const remedyUrl = (id: string) => `/remedies/${id}/`;
 export const shortUrl = (id: string) => `/r/${id}/`;
+export const boardUrl = (name: string, view: string) => `/boards/${name}-${view}.webp`;
 export const termUrl = (id: string) => `/glossary/#${id}`;
 export const sourceUrl = (id: string) => `/sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `/sources/kind/${kind}/`;

@@ -3,6 +3,8 @@ import { rmSync } from 'node:fs';
 import { build } from 'astro';
 import { say } from '#engine/say.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { allBoards } from '../lib/boards.ts';
+import { renderAll } from './boards.ts';
 import { oldNode } from './node-version.ts';
 
 const complaint = oldNode(process.versions.node);
@@ -11,8 +13,8 @@ if (complaint) {
   process.exit(1);
 }
 
-const { issues } = provenKnowledge(process.cwd());
-if (issues.length) {
+const { known, issues } = provenKnowledge(process.cwd());
+if (!known || issues.length) {
   for (const issue of issues) console.error(say(issue));
   console.error(`\n${issues.length} faults in content/; nothing was built.`);
   process.exit(1);
@@ -21,3 +23,4 @@ if (issues.length) {
 // Astro leaves some old files in place, so that pages would survive their content.
 rmSync('dist', { recursive: true, force: true });
 await build({ logLevel: 'warn' });
+await renderAll(allBoards(known), 'dist/boards');

@@ -1,0 +1,88 @@
+import { outsideClimate } from '../calc/drying/climate.ts';
+import { outsideLabel } from '../calc/drying/label.ts';
+import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
+import { outside, type Problem } from '../calc/quantity.ts';
+import { sayProblem } from '../calc/say-problem.ts';
+import { type ClockProduct, type LaidCoat, wetFilmOf } from './coat.ts';
+import { AHEAD_MILLISECONDS, clockNow, MINUTE } from './reading.ts';
+import { sayInstant, type TimeStyle } from './say-time.ts';
+
+const DAY = 1440 * MINUTE;
+/** A coat older than this is cured, whatever it is. */
+const OLDEST_DAYS = 180;
+
+export type CoatField =
+  | 'celsius'
+  | 'relativeHumidity'
+  | 'surfaceCelsius'
+  | 'laidAt'
+  | 'coatNumber'
+  | 'amount'
+  | 'applicator'
+  | `label-${Milestone}`;
+
+/** What is wrong with one field. Only a slip of the pen stops the clock; bad weather is told and no time promised. */
+export type CoatFault = { readonly field: CoatField; readonly says: string; readonly stops: boolean };
+
+const FIELDS: Readonly<Record<string, CoatField>> = {
+  'air temperature': 'celsius',
+  'relative humidity': 'relativeHumidity',
+  'surface temperature': 'surfaceCelsius',
+  ...Object.fromEntries(
+    MILESTONES.map((milestone) => [MILESTONE_WORDS[milestone], `label-${milestone}` as const]),
+  ),
+};
+
+/** A surface that was not measured has the fault of the air. */
+const fieldOf = ({ quantity }: Problem, coat: LaidCoat): CoatField => {
+  const field = FIELDS[quantity] ?? 'celsius';
+  return field === 'surfaceCelsius' && coat.surfaceCelsius === undefined ? 'celsius' : field;
+};
+
+const whenLaid = (laidAt: number, now: number, style: TimeStyle): string | undefined => {
+  if (!Number.isFinite(laidAt)) return 'Give the day and the time when the coat was laid.';
+  if (laidAt > now + AHEAD_MILLISECONDS)
+    return `The coat would be laid ${sayInstant(laidAt, now, style)}, and it is only ${sayInstant(now, now, style)}. Check the day and the time, or the clock of this device.`;
+  if (laidAt < now - OLDEST_DAYS * DAY)
+    return `The coat would be more than ${OLDEST_DAYS} days old. Check the day; a coat that old is cured.`;
+  return undefined;
+};
+
+/** Every field that can not be right, each in a sentence that says what to do. */
+export const checkCoat = (
+  product: ClockProduct,
+  coat: LaidCoat,
+  now: number,
+  style: TimeStyle,
+): readonly CoatFault[] => {
+  const faults: CoatFault[] = [];
+  const stop = (field: CoatField, says: string) => faults.push({ field, says, stops: true });
+  const when = whenLaid(coat.laidAt, now, style);
+  if (when) stop('laidAt', when);
+  const air = outsideClimate({ celsius: coat.celsius, relativeHumidity: 0.5 });
+  if (air) stop('celsius', sayProblem({ ...air.problem, quantity: 'air temperature' }));
+  const damp = outside(['relative humidity', coat.relativeHumidity, 0, 1, '0–1']);
+  if (damp) stop('relativeHumidity', sayProblem(damp.problem));
+  const cold =
+    coat.surfaceCelsius !== undefined && outside(['surface temperature', coat.surfaceCelsius, -30, 50, '°C']);
+  if (cold) stop('surfaceCelsius', sayProblem(cold.problem));
+  if (!Number.isInteger(coat.coatNumber) || outside(['number of the coat', coat.coatNumber, 1, 20, '']))
+    stop('coatNumber', 'Give the coat a number from 1 to 20.');
+  const thickness = (wetFilmOf(product, coat) ?? 0) / product['reference-wet-film-micrometers'];
+  if (coat.amount && outside(['film against the usual', thickness, 0.1, 10, '']))
+    stop(
+      'amount',
+      'That amount on that area is not a coat: less than a tenth or more than ten times the usual film. Check both numbers and their units.',
+    );
+  const label = coat.label && outsideLabel(coat.label);
+  if (label) stop(fieldOf(label.problem, coat), sayProblem(label.problem));
+  if (faults.length) return faults;
+  const reading = clockNow(product, coat, now);
+  return reading.kind === 'refused'
+    ? [{ field: fieldOf(reading.problem, coat), says: sayProblem(reading.problem), stops: false }]
+    : [];
+};
+
+/** Minutes that the clock of the device has gone back since it was last read; 0 where it has not. */
+export const jumpedBack = (seenAt: number, now: number): number =>
+  seenAt > now + 2 * MINUTE ? Math.round((seenAt - now) / MINUTE) : 0;

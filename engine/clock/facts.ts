@@ -1,0 +1,46 @@
+import { type Case, emptyCase, withFact } from '../case.ts';
+import type { ClockProduct, LaidCoat } from './coat.ts';
+import { wetFilmOf } from './coat.ts';
+import { clockNow, MINUTE } from './reading.ts';
+
+const HOUR = 60 * MINUTE;
+/** The ranges of the fact table; a value beyond them says nothing, so it is left out. */
+const within = (value: number, min: number, max: number): boolean => value >= min && value <= max;
+
+/** Dry film of this coat and those below, µm, all of them laid alike. */
+const filmSoFar = (product: ClockProduct, coat: LaidCoat): number => {
+  const wet = wetFilmOf(product, coat) ?? product['reference-wet-film-micrometers'];
+  const [low, high] = product['volume-solids'];
+  return coat.coatNumber * wet * ((low + high) / 2);
+};
+
+/** What the clock knows of a coat, as facts, so that no walk asks for it. No stage where no time is promised. */
+export const factsOf = (product: ClockProduct, coat: LaidCoat, now: number): Case => {
+  const reading = clockNow(product, coat, now);
+  const hours = (now - coat.laidAt) / HOUR;
+  let on = withFact(emptyCase(), 'family', product.family, 'told');
+  on = withFact(on, 'coat-number', coat.coatNumber, 'told');
+  on = withFact(on, 'relative-humidity', coat.relativeHumidity, 'measured');
+  if (within(coat.celsius, -20, 50)) on = withFact(on, 'air-celsius', coat.celsius, 'measured');
+  const surface = coat.surfaceCelsius;
+  if (surface !== undefined && within(surface, -20, 60))
+    on = withFact(on, 'surface-celsius', surface, 'measured');
+  if (coat.applicator) on = withFact(on, 'applicator', coat.applicator, 'told');
+  if (coat.sheen) on = withFact(on, 'sheen', coat.sheen, 'told');
+  if (coat.baseTone) on = withFact(on, 'base-tone', coat.baseTone, 'told');
+  const film = filmSoFar(product, coat);
+  if (within(film, 0, 2000)) on = withFact(on, 'film-micrometers', Math.round(film), 'computed');
+  if (within(hours, 0, 9000)) on = withFact(on, 'hours-since-coat', hours, 'computed');
+  if (reading.kind === 'running') on = withFact(on, 'stage', reading.stage, 'computed');
+  return on;
+};
+
+/** A coat told in a few words: minutes since it was laid, and the air. */
+export type FilmNow = Omit<LaidCoat, 'id' | 'piece' | 'product' | 'laidAt' | 'coatNumber'> & {
+  readonly minutes: number;
+  readonly coatNumber?: number;
+};
+
+/** The facts of a coat that was laid `minutes` ago. */
+export const caseFromClock = (product: ClockProduct, { minutes, coatNumber = 1, ...film }: FilmNow): Case =>
+  factsOf(product, { ...film, id: 'now', piece: '', product: '', laidAt: 0, coatNumber }, minutes * MINUTE);

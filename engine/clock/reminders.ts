@@ -1,0 +1,50 @@
+import type { LaidCoat } from './coat.ts';
+import type { Running } from './reading.ts';
+
+export type Reminder = {
+  readonly key: string;
+  /** Epoch milliseconds: the late end of the range, when it is sure. A deadline rings at its early end. */
+  readonly at: number;
+  readonly title: string;
+  readonly detail: string;
+};
+
+/** What is worth ringing for, soonest first; what has passed is left out. */
+export const remindersOf = ({ moments }: Running, coat: LaidCoat, now: number): readonly Reminder[] => {
+  const { touch, recoat, cure } = moments;
+  const reminder = (key: string, at: number, title: string, detail: string): Reminder => ({
+    key,
+    at,
+    title: `${coat.piece}: ${title}`,
+    detail,
+  });
+  const deadline = moments['sand-if-beyond'];
+  return [
+    reminder(
+      'touch',
+      touch.to,
+      'dry to the touch, look again',
+      'Look in low light. Do not sand or coat yet.',
+    ),
+    reminder(
+      'recoat',
+      recoat.to,
+      'ready to sand and recoat',
+      'A light stroke with fine paper must make dry powder.',
+    ),
+    ...(deadline
+      ? [
+          reminder(
+            'sand-if-beyond',
+            deadline.from,
+            'from now on sand before the next coat',
+            'The film is getting too hard for the next coat to hold on unsanded.',
+          ),
+        ]
+      : []),
+    reminder('light-use', moments['light-use'].to, 'light use', 'With care: no water, no heavy things.'),
+    reminder('cure', cure.to, 'fully cured', 'Ready for use, washing and the buyer.'),
+  ]
+    .filter(({ at }) => at > now)
+    .sort((one, two) => one.at - two.at);
+};
