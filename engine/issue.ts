@@ -29,6 +29,8 @@ export type Fault =
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
   | { code: 'too-hard'; text: string; grade: number; most: number }
+  | { code: 'unreachable-defect'; defect: string; by: string }
+  | { code: 'no-board'; kind: 'defect' | 'question'; id: string }
   | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;

@@ -92,6 +92,18 @@ const words = (issue: Issue): [what: string, todo: string] => {
         `"${issue.text}" reads at US grade ${issue.grade.toFixed(1)}`,
         `use shorter words and sentences (grade ${issue.most} at most)`,
       ];
+    case 'unreachable-defect':
+      return [
+        `"${issue.defect}" can not be reached ${issue.by}`,
+        'sharpen its signs, its other names, or the look-alikes of its neighbors',
+      ];
+    case 'no-board':
+      return [
+        `the ${issue.kind} "${issue.id}" has no board`,
+        issue.kind === 'defect'
+          ? 'add its recipe under boards:'
+          : 'add its pair under boards:, or say why it has none under no-boards:',
+      ];
     case 'needless-exception':
       return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
     default:

@@ -1,15 +1,29 @@
-/** `npm run check`: proves the content; one fault a line; exit 1 on any. */
-import { say } from '#engine/say.ts';
-import { provenKnowledge } from './knowledge.ts';
+/** `npm run check`: proves the content; one fault a line; exit 1 on any. Prints what the search for the flaw costs. */
 
-const { known, issues } = provenKnowledge(process.cwd());
-for (const issue of issues) console.error(say(issue));
-if (issues.length) {
-  console.error(`\n${issues.length} ${issues.length === 1 ? 'fault' : 'faults'}.`);
+import { say } from '#engine/say.ts';
+import { matrixOf } from '#engine/see/matrix.ts';
+import { survey } from '#engine/see/survey.ts';
+import { provenKnowledge } from './knowledge.ts';
+import { reachable } from './reachable.ts';
+
+const root = process.cwd();
+const { known, issues } = provenKnowledge(root);
+const figures = known && survey(matrixOf(known));
+const all = known && figures ? [...issues, ...reachable(known, figures, root)] : issues;
+for (const issue of all) console.error(say(issue));
+if (all.length) {
+  console.error(`\n${all.length} ${all.length === 1 ? 'fault' : 'faults'}.`);
   process.exitCode = 1;
-} else if (known) {
+}
+if (known && figures) {
   console.log(
-    `Proved: ${known.defects.length} defects, ${known.questions.length} questions, ${known.remedies.length} remedies, ` +
-      `${known.rules.length} rules, ${known.products.length} products, ${known.sources.length} sources. No fault.`,
+    `${known.defects.length} defects, ${known.questions.length} questions, ${known.remedies.length} remedies, ` +
+      `${known.rules.length} rules, ${known.products.length} products, ${known.sources.length} sources.`,
+  );
+  const { entropy, questions, worst, rightFirst, fixedOrder, alphabetical } = figures;
+  console.log(
+    `From what is seen to the flaw: ${questions.toFixed(2)} questions on average (entropy ${entropy.toFixed(2)}), ` +
+      `${worst} at worst, the right one first in ${(100 * rightFirst).toFixed(1)} %. ` +
+      `One fixed order of questions: ${fixedOrder.toFixed(2)}; down an alphabetical list: ${alphabetical.toFixed(2)}.`,
   );
 }

@@ -1,39 +1,40 @@
-import { CHAIN } from '../calc/drying/milestone.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
-import { MINUTE, type Running } from './reading.ts';
+import type { Running } from './reading.ts';
 
-/** Where each stage lies on the line from laid (0) to cured (1). `sure` to `to`: the next one may have begun. */
-export type LifeLine = {
-  readonly now: number;
-  readonly bands: readonly {
-    readonly stage: Stage;
-    readonly from: number;
-    readonly sure: number;
-    readonly to: number;
-  }[];
+type Band = {
+  readonly stage: Stage;
+  readonly from: number;
+  /** Up to here the stage is sure; from here to `to` the next one may have begun. */
+  readonly sure: number;
+  readonly to: number;
 };
 
-const ENDS = CHAIN.filter((milestone) => milestone !== 'light-use');
-/** A cured film goes on for ever; the line gives it a little room. */
-const CURED_SHARE = 0.06;
+/** Where each stage and `now` lie on the line from laid (0) to well cured (1). */
+export type LifeLine = { readonly now: number; readonly bands: readonly Band[] };
 
-/** The life of a film on a line where each doubling takes the same room, since it runs from minutes to weeks. */
+const ENDS = ['open', 'touch', 'recoat', 'cure'] as const;
+const SHARE = 1 / STAGES.length;
+
+const part = (at: number, from: number, to: number): number =>
+  to > from ? Math.min(1, Math.max(0, (at - from) / (to - from))) : 1;
+
+/** The life of a film, each stage equally wide: it runs from minutes to weeks, so no one scale would show both. */
 export const lifeLine = ({ moments }: Running, laidAt: number, now: number): LifeLine => {
-  const minutes = (at: number) => Math.max(0, at - laidAt) / MINUTE;
-  const whole = Math.log1p(minutes(moments.cure.to)) / (1 - CURED_SHARE);
-  const place = (at: number) => Math.min(1, Math.log1p(minutes(at)) / whole);
-  let before = 0;
-  const bands = STAGES.map((stage, index) => {
+  let begun = laidAt;
+  let place = 0;
+  const bands = STAGES.map((stage, index): Band => {
+    const from = index * SHARE;
     const end = ENDS[index];
-    const moment = end && moments[end];
-    const band = {
-      stage,
-      from: before,
-      sure: moment ? place(moment.from) : 1,
-      to: moment ? place(moment.to) : 1,
-    };
-    before = band.to;
-    return { ...band, sure: Math.max(band.from, band.sure) };
+    if (!end) {
+      // A cured film stays so: the mark rests in the middle of its band.
+      if (now >= begun) place = from + SHARE / 2;
+      return { stage, from, sure: 1, to: 1 };
+    }
+    const moment = moments[end];
+    if (now >= begun) place = from + SHARE * part(now, begun, moment.to);
+    const sure = from + SHARE * part(moment.from, begun, moment.to);
+    begun = moment.to;
+    return { stage, from, sure, to: from + SHARE };
   });
-  return { now: place(now), bands };
+  return { now: place, bands };
 };

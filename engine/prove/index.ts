@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { actionsFitTheStage } from './actions-fit-the-stage.ts';
+import { boardsAreThere } from './boards-are-there.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
@@ -21,6 +22,7 @@ const PROOFS: readonly Proof[] = [
   lookAlikesDiffer,
   signsCoverTheTree,
   everythingIsReached,
+  boardsAreThere,
 ];
 
 /** Every issue that the proofs find, by file and line. */

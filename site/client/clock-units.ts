@@ -33,6 +33,12 @@ export const nameUnits = (form: HTMLFormElement, us: boolean): void => {
     unit.textContent = (us ? unit.dataset['us'] : unit.dataset['metric']) ?? '';
 };
 
-/** Degrees as she reads them. */
-export const sayDegrees = (celsius: number, us: boolean): string =>
-  us ? `${Math.round(toFahrenheit(celsius))} °F` : `${Math.round(celsius * 10) / 10} °C`;
+/** The air of a coat, as on any dial. */
+export const sayAir = ({
+  celsius,
+  relativeHumidity,
+}: {
+  celsius: number;
+  relativeHumidity: number;
+}): string =>
+  `${Math.round(toFahrenheit(celsius))} °F (${Math.round(celsius)} °C), ${Math.round(relativeHumidity * 100)} %`;

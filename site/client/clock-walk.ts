@@ -1,4 +1,4 @@
-import { type Running, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
 import { reached, STAGES, type Stage, withFact, without } from '#engine/index.ts';
 import { STAGE_WORDS } from '../lib/stages.ts';
 import { HOW_DRY, howDryUrl, nodeUrl, readNodePath } from '../lib/urls.ts';
@@ -6,6 +6,7 @@ import { addressFor } from '../lib/way.ts';
 import { keepCase, readCase } from './case-store.ts';
 import { caseNow } from './clock-case.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
+import { wentForward } from './went-forward.ts';
 
 const make = (name: string, words: string, className = ''): HTMLElement =>
   Object.assign(document.createElement(name), { textContent: words, className });
@@ -31,20 +32,35 @@ const wayOn = async (defect: string, stage: Stage): Promise<string> => {
   return nodeUrl(defect, address);
 };
 
+const sayStage = (link: Element, running: Running, now: number, style: TimeStyle): void => {
+  const [stage, go] = link.children;
+  if (stage) stage.textContent = says(running);
+  const own = ownStage();
+  const verdict = own && own !== running.stage ? 'Your word counts' : sayNow(running, now, style).verdict;
+  if (go) go.textContent = `${verdict}. Go on from here, or look and correct it below.`;
+};
+
 /** How dry is it? The clock answers, on top of the strips that correct it. */
-const answerStage = (defect: string, running: Running, signal: AbortSignal): void => {
+const answerStage = (
+  defect: string,
+  running: Running,
+  now: number,
+  style: TimeStyle,
+  signal: AbortSignal,
+): void => {
   const heading = document.getElementById(HOW_DRY);
   const stage = ownStage() ?? running.stage;
-  const there = document.querySelector('.by-clock b');
+  const there = document.querySelector('.by-clock');
   if (there) {
-    there.textContent = says(running);
+    sayStage(there, running, now, style);
     return;
   }
   const link = Object.assign(document.createElement('a'), {
     className: 'tape strip by-clock',
     href: nodeUrl(defect, [`stage-${stage}`]),
   });
-  link.append(make('b', says(running)), make('span', 'Go on from here. Or look, and correct it below.'));
+  link.append(make('b', ''), make('span', ''));
+  sayStage(link, running, now, style);
   heading?.after(link);
   void wayOn(defect, stage).then((href) => {
     link.href = href;
@@ -73,9 +89,8 @@ const offerClock = (after: Element, defect: string, stage: Stage): void => {
 
 /** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */
 const goesOnByItself = (defect: string, stage: Stage): boolean => {
-  const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
   const from = document.referrer && readNodePath(new URL(document.referrer).pathname)?.defect;
-  return entry?.type === 'navigate' && !location.hash && from !== defect && !reached(stage, 'recoatable');
+  return wentForward() && !location.hash && from !== defect && !reached(stage, 'recoatable');
 };
 
 /** The clock's time in the verdict, and when to look again. */
@@ -107,7 +122,7 @@ export const tellWalk = (running: Running, now: number, style: TimeStyle, signal
   const place = readNodePath(location.pathname);
   if (!place) return;
   if (!place.segments.length) {
-    answerStage(place.defect, running, signal);
+    answerStage(place.defect, running, now, style, signal);
     return;
   }
   const here = stageIn(place.segments[0]);

@@ -1,7 +1,7 @@
 import { readAddress, withAnswer } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
-import { nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../lib/urls.ts';
+import { defectUrl, nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../lib/urls.ts';
 import { addressFor } from '../lib/way.ts';
 import { readCase } from './case-store.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
@@ -33,7 +33,7 @@ export class LostElement extends HTMLElement {
     const href =
       stage || answers.length
         ? nodeUrl(place.defect, addressFor(known, place.defect, stage, on))
-        : `/defects/${place.defect}/`;
+        : defectUrl(place.defect);
     this.#offer(href, answers.length, 'The flaw is known; the answers in the link are not.');
   }
 

@@ -1,10 +1,12 @@
-import { type Answer, readAddress, withAnswer } from '#engine/index.ts';
+import { type Answer, readAddress, withAnswer, withFact } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { nodeUrl, readNodePath } from '../lib/urls.ts';
 import { addressFor } from '../lib/way.ts';
 import { canKeep, keepCase, readCase } from './case-store.ts';
+import { caseNow } from './clock-case.ts';
 import { note } from './note.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
+import { wentForward } from './went-forward.ts';
 
 /** The answers of a question's page: keeps what is tapped, and passes over a question that the case answers. */
 export class QuestionElement extends HTMLElement {
@@ -42,16 +44,16 @@ export class QuestionElement extends HTMLElement {
 
   /** Someone who goes back wants to see the question again, so only a way forward passes over it. */
   async #goOn() {
-    const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
-    const on = readCase();
+    if (!wentForward()) return;
+    const on = await caseNow();
     const place = readNodePath(location.pathname);
-    if (entry?.type !== 'navigate' || !place || !Object.keys(on).length) return;
+    if (!place || !Object.keys(on).length) return;
     const known = await walkKnowledge(place.defect).catch(() => undefined);
     if (!known) return;
     const { stage, answers } = readAddress(known, place.segments);
     const here = answers.reduce(
       (so, [question, answer]) => withAnswer(so, question as QuestionId, answer),
-      on,
+      stage ? withFact(on, 'stage', stage) : on,
     );
     const address = addressFor(known, place.defect, stage, here);
     if (address.length > place.segments.length || (place.segments[0] === 'cause' && address[0] !== 'cause'))

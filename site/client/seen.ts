@@ -3,6 +3,8 @@ import { type Answer, withAnswer } from '#engine/index.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { keepCase, readCase } from './case-store.ts';
+import { caseNow } from './clock-case.ts';
+import { wentForward } from './went-forward.ts';
 
 type KnownRule = { readonly when: ConditionInput; readonly answer: Answer };
 
@@ -13,7 +15,7 @@ export class SeenElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#keep, { signal: this.#stop.signal });
-    this.#passOver();
+    void this.#passOver();
   }
 
   disconnectedCallback() {
@@ -27,10 +29,9 @@ export class SeenElement extends HTMLElement {
   };
 
   /** Someone who goes back wants to see the question again. Can't tell is asked again: she may know by now. */
-  #passOver() {
-    const [entry] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
-    if (entry?.type !== 'navigate') return;
-    const on = readCase();
+  async #passOver() {
+    if (!wentForward()) return;
+    const on = await caseNow();
     const rules = JSON.parse(this.dataset['known'] ?? '[]') as KnownRule[];
     const given = on[this.dataset['question'] ?? '']?.value;
     const answer =

@@ -11,10 +11,14 @@ export const dataSet = () =>
     ]),
   );
 
+/** A schema set into a larger one: its references point into its own place there. */
+const placed = <T extends object>(schema: T, kind: string): T =>
+  JSON.parse(JSON.stringify(schema).replaceAll('"#/$defs/', `"#/$defs/${kind}/$defs/`));
+
 /** A JSON Schema for the data set: one definition a kind, each with the id that the file name gives. */
 export const dataSchema = () => {
   const definitions = ENTRY_KINDS.map((kind) => {
-    const { $schema: _draft, ...schema } = z.toJSONSchema(SCHEMAS[kind], { io: 'input' });
+    const { $schema: _draft, ...schema } = placed(z.toJSONSchema(SCHEMAS[kind], { io: 'input' }), kind);
     const { properties = {}, required = [] } = schema;
     return [
       kind,

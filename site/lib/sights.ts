@@ -5,17 +5,26 @@ type Sight = { readonly title: string; readonly signs: readonly string[] };
 /** What catches the eye, in the order in which eyes take it. A defect stands under the first that it shows. */
 const SIGHTS: readonly Sight[] = [
   { title: 'White, milky or foggy', signs: ['white-or-milky'] },
-  { title: 'Still sticky or soft', signs: ['still-tacky'] },
-  { title: 'Wrinkled, cracked or flaking', signs: ['wrinkled', 'cracked', 'comes-off-in-flakes'] },
+  { title: 'Still sticky or soft', signs: ['still-tacky', 'nail-dents-it'] },
+  {
+    title: 'Wrinkled, cracked or flaking',
+    signs: ['wrinkled', 'cracked', 'comes-off-in-flakes', 'film-is-weak'],
+  },
   {
     title: 'A ring, a print or a mark from use',
     signs: ['ring-or-object-shape', 'weave-or-print-pattern', 'came-in-use'],
   },
-  { title: 'Hairs, threads or grit', signs: ['thread-shaped', 'feels-like-sandpaper'] },
+  { title: 'Spots, bubbles and craters', signs: ['round-spots'] },
+  {
+    title: 'Hairs, dust and other bits',
+    signs: ['thread-shaped', 'feels-like-sandpaper', 'bits-in-the-can', 'small-and-separate'],
+  },
   { title: 'Runs, drips and thick edges', signs: ['hangs-down', 'follows-an-edge', 'worst-where-thick'] },
-  { title: 'Round spots', signs: ['round-spots'] },
   { title: 'Lines and bands', signs: ['lines-or-bands', 'parallel-ridges'] },
-  { title: 'Color where it should not be', signs: ['colored-stain', 'appeared-after-sanding'] },
+  {
+    title: 'Color wrong or missing',
+    signs: ['colored-stain', 'appeared-after-sanding', 'base-shows-through'],
+  },
   { title: 'Shiny or dull patches', signs: ['sheen-only'] },
   { title: 'Rough or bumpy', signs: ['felt-with-eyes-shut', 'stands-up', 'pebbled-all-over'] },
 ];
@@ -28,7 +37,8 @@ export const bySight = (defects: readonly Entry<'defect'>[]) => {
   for (const { title } of SIGHTS) groups.set(title, []);
   for (const defect of defects) {
     const signs = defect.signs as Record<string, string | undefined>;
-    const sight = SIGHTS.find((one) => one.signs.some((sign) => signs[sign] === 'yes'));
+    const shows = (how: string) => SIGHTS.find((one) => one.signs.some((sign) => signs[sign] === how));
+    const sight = shows('yes') ?? shows('mostly-yes');
     const title = sight?.title ?? OTHER;
     groups.set(title, [...(groups.get(title) ?? []), defect]);
   }

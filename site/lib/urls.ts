@@ -1,33 +1,43 @@
 /** Every address of the site is spelled here. All end in a slash, data files excepted. */
-export const HOME = '/';
-export const DEFECTS = '/defects/';
-export const REMEDIES = '/remedies/';
-export const GLOSSARY = '/glossary/';
-export const SOURCES = '/sources/';
-export const ABOUT = '/about/';
-export const DATA = '/data/';
-export const SEARCH = '/search/';
-export const DATA_SET = '/data/halfdry.json';
-export const DATA_SCHEMA = '/data/schema.json';
-export const FIND_INDEX = '/data/find.json';
+/**
+ * The folder that the site stands in, with both slashes. Pages are built for `/` and moved below a folder as a last
+ * step; a script asks the page that it runs on, whose manifest lies there.
+ */
+export const BASE =
+  typeof document === 'undefined'
+    ? '/'
+    : new URL('.', document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? location.origin).pathname;
+
+export const HOME = BASE;
+export const CLOCK = `${BASE}clock/`;
+export const DEFECTS = `${BASE}defects/`;
+export const REMEDIES = `${BASE}remedies/`;
+export const GLOSSARY = `${BASE}glossary/`;
+export const SOURCES = `${BASE}sources/`;
+export const ABOUT = `${BASE}about/`;
+export const DATA = `${BASE}data/`;
+export const SEARCH = `${BASE}search/`;
+export const DATA_SET = `${BASE}data/halfdry.json`;
+export const DATA_SCHEMA = `${BASE}data/schema.json`;
+export const FIND_INDEX = `${BASE}data/find.json`;
 
 /** The signs of all defects, for the script of the search for the flaw. */
-export const SIGN_TABLE = '/see/table.json';
+export const SIGN_TABLE = `${BASE}see/table.json`;
 
 /** Where on a defect's page the question about the stage stands. */
 export const HOW_DRY = 'how-dry';
 
-export const seeUrl = (address: readonly string[]) => ['/see', ...address, ''].join('/');
-export const defectUrl = (id: string) => `/defects/${id}/`;
-export const howDryUrl = (id: string) => `/defects/${id}/#${HOW_DRY}`;
-export const nodeUrl = (id: string, address: readonly string[]) => `/defects/${id}/${address.join('/')}/`;
-export const walkDataUrl = (id: string) => `/defects/${id}/walk.json`;
-export const remedyUrl = (id: string) => `/remedies/${id}/`;
-export const shortUrl = (id: string) => `/r/${id}/`;
-export const boardUrl = (name: string, view: string) => `/boards/${name}-${view}.webp`;
-export const termUrl = (id: string) => `/glossary/#${id}`;
-export const sourceUrl = (id: string) => `/sources/${id}/`;
-export const sourceKindUrl = (kind: string) => `/sources/kind/${kind}/`;
+export const seeUrl = (address: readonly string[]) => BASE + ['see', ...address, ''].join('/');
+export const defectUrl = (id: string) => `${BASE}defects/${id}/`;
+export const howDryUrl = (id: string) => `${BASE}defects/${id}/#${HOW_DRY}`;
+export const nodeUrl = (id: string, address: readonly string[]) => `${BASE}defects/${id}/${address.join('/')}/`;
+export const walkDataUrl = (id: string) => `${BASE}defects/${id}/walk.json`;
+export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
+export const shortUrl = (id: string) => `${BASE}r/${id}/`;
+export const boardUrl = (name: string, view: string) => `${BASE}boards/${name}-${view}.webp`;
+export const termUrl = (id: string) => `${BASE}glossary/#${id}`;
+export const sourceUrl = (id: string) => `${BASE}sources/${id}/`;
+export const sourceKindUrl = (kind: string) => `${BASE}sources/kind/${kind}/`;
 
 /** The page of a search hit; kinds that have no page of their own have none. */
 export const hitUrl = (kind: string, id: string): string | undefined =>
@@ -39,14 +49,17 @@ export const hitUrl = (kind: string, id: string): string | undefined =>
         ? termUrl(id)
         : undefined;
 
+const segmentsOf = (path: string): string[] =>
+  (path.startsWith(BASE) ? path.slice(BASE.length) : path).split('/').filter(Boolean);
+
 /** The defect and the segments below it that an address names, if it is the address of a node. */
 export const readNodePath = (path: string): { defect: string; segments: string[] } | undefined => {
-  const [top, defect, ...segments] = path.split('/').filter(Boolean);
+  const [top, defect, ...segments] = segmentsOf(path);
   return top === 'defects' && defect ? { defect, segments } : undefined;
 };
 
 /** The segments of an address of the search for the flaw. */
 export const readSeePath = (path: string): string[] | undefined => {
-  const [top, ...segments] = path.split('/').filter(Boolean);
+  const [top, ...segments] = segmentsOf(path);
   return top === 'see' ? segments : undefined;
 };

@@ -2,9 +2,10 @@
 import { rmSync } from 'node:fs';
 import { build } from 'astro';
 import { say } from '#engine/say.ts';
-import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { provenKnowledge, readRetired } from '../../content/tools/knowledge.ts';
 import { allBoards } from '../lib/boards.ts';
 import { renderAll } from './boards.ts';
+import { finish } from './finish.ts';
 import { oldNode } from './node-version.ts';
 
 const complaint = oldNode(process.versions.node);
@@ -21,6 +22,8 @@ if (!known || issues.length) {
 }
 
 // Astro leaves some old files in place, so that pages would survive their content.
-rmSync('dist', { recursive: true, force: true });
-await build({ logLevel: 'warn' });
-await renderAll(allBoards(known), 'dist/boards');
+const out = process.env['OUT'] ?? 'dist';
+rmSync(out, { recursive: true, force: true });
+await build({ logLevel: 'warn', outDir: out });
+await renderAll(allBoards(known), `${out}/boards`);
+await finish(out, known, readRetired(process.cwd()));

@@ -2,11 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import sirv from 'sirv';
-
-const HEADERS = {
-  'X-Content-Type-Options': 'nosniff',
-  'Referrer-Policy': 'strict-origin-when-cross-origin',
-};
+import { cacheControl, HEADERS } from './headers.ts';
 
 const pathOf = (request: IncomingMessage): string => {
   try {
@@ -20,7 +16,8 @@ const pathOf = (request: IncomingMessage): string => {
 export const siteHandler = (folder: string) => {
   const files = sirv(folder, {
     extensions: ['html'],
-    setHeaders: (response) => {
+    setHeaders: (response, path) => {
+      response.setHeader('Cache-Control', cacheControl(path));
       for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
     },
   });

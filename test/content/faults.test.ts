@@ -7,7 +7,10 @@ import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { prove } from '#engine/prove/index.ts';
 import { say } from '#engine/say.ts';
+import { matrixOf } from '#engine/see/matrix.ts';
+import { survey } from '#engine/see/survey.ts';
 import { plainWords } from '../../content/tools/plain-words.ts';
+import { reachable } from '../../content/tools/reachable.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
 
 const root = process.cwd();
@@ -67,8 +70,8 @@ describe('faults of content', () => {
     const shown = files.map(
       (name) => annotated(readFileSync(join(folder, name), 'utf8'), 'code')[0] ?? basename(name, '.mdx'),
     );
-    // Its file is content/plain-words.yaml, no entry: the test below.
-    expect([...shown, 'needless-exception'].sort()).toEqual(codes.sort());
+    // These two have tests of their own below: one is no entry, the other needs the search.
+    expect([...shown, 'needless-exception', 'unreachable-defect'].sort()).toEqual(codes.sort());
   });
 
   it('tells all faults of all files in one run', () => {
@@ -91,6 +94,32 @@ describe('faults of content', () => {
     if (!linked.ok) throw new Error('the sound knowledge does not link');
     expect([...plainWords(linked.value, join(root, 'test/content/needless'))].map(say)).toEqual([
       'content/plain-words.yaml:3: the exception for the term "phlogiston" is no longer needed; remove it',
+    ]);
+  });
+
+  it('tells a defect that no look-alike leads to, and one that no true answers end with', () => {
+    const data = {
+      ...(sound.find((entry) => entry.id === 'spot')?.data as object),
+      name: 'Scorch',
+      'look-alikes': [],
+    };
+    const scorch = {
+      kind: 'defect',
+      id: 'scorch',
+      file: 'content/defects/scorch.mdx',
+      data,
+      lineOf: () => 1,
+    } as const;
+    const linked = link([...sound, ...doings, scorch]);
+    if (!linked.ok) throw new Error('the knowledge does not link');
+    const figures = { ...survey(matrixOf(linked.value)), neverFirst: ['scorch'] };
+    const told = [...reachable(linked.value, figures, root)]
+      .filter((issue) => issue.file.includes('scorch'))
+      .map(say);
+    const todo = 'sharpen its signs, its other names, or the look-alikes of its neighbors';
+    expect(told).toEqual([
+      `content/defects/scorch.mdx:1: "scorch" can not be reached from what she sees (/see/); ${todo}`,
+      `content/defects/scorch.mdx:1: "scorch" can not be reached from any look-alike; ${todo}`,
     ]);
   });
 });

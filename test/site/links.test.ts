@@ -24,3 +24,14 @@ it('has no dead link', () => {
   );
   expect(faults).toEqual([]);
 });
+
+it('has every picture, with its size and its alternative text', () => {
+  const faults = [...pages].flatMap(([address, html]) =>
+    [...html.matchAll(/<img [^>]*>/g)].flatMap(([img]) => {
+      const source = /src="([^"]*)"/.exec(img)?.[1] ?? '';
+      const sound = /width="\d+"/.test(img) && /height="\d+"/.test(img) && /\balt(=|\s|>)/.test(img);
+      return sound && existsSync(`dist${source}`) ? [] : [`${address} ${img}`];
+    }),
+  );
+  expect(faults).toEqual([]);
+});

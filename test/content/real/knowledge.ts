@@ -13,7 +13,9 @@ export const retired = readRetired(root);
 
 const linked = link(rawContent, retired);
 if (!linked.ok)
-  throw new Error(`the content does not link:\n${linked.issues.map((issue) => JSON.stringify(issue)).join('\n')}`);
+  throw new Error(
+    `the content does not link:\n${linked.issues.map((issue) => JSON.stringify(issue)).join('\n')}`,
+  );
 
 /** The linked knowledge of the real content. */
 export const known = linked.value;

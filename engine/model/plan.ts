@@ -1,0 +1,157 @@
+import { z } from 'zod';
+import { FACTS } from './facts.ts';
+import { FAMILIES } from './family.ts';
+import { DefectId, ProductId, RuleId, SourceId } from './ids.ts';
+import { GRADES } from './source.ts';
+import { GRITS } from './step.ts';
+
+/** How hard the piece will be used. */
+export const WEARS = ['low', 'normal', 'high'] as const;
+/** What the buyer does to it, beside wear. */
+export const TRIALS = ['water', 'heat', 'child', 'food'] as const;
+/** The parts whose sizes are asked. */
+export const PARTS = ['top', 'side', 'front', 'leg'] as const;
+/** When to look, and for what. */
+export const LOOKS = ['laid', 'dry', 'sanded', 'second', 'last', 'handed-over'] as const;
+
+const grounds = {
+  grade: z.enum(GRADES).describe('How we know it.'),
+  source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
+};
+
+/** A row of a table that names its ground. */
+const row = <S extends z.ZodRawShape>(shape: S) =>
+  z
+    .strictObject({ ...shape, ...grounds })
+    .refine(({ grade, source }) => source || (grade !== 'published' && grade !== 'from-memory'), {
+      message: 'name the source of a published or remembered figure',
+    });
+
+const span = (min: number, max: number) =>
+  z
+    .tuple([z.number().min(min).max(max), z.number().min(min).max(max)])
+    .refine(([from, to]) => from <= to, 'write the smaller number first');
+
+const Base = z.enum(FACTS.base.values);
+const Family = z.enum(FAMILIES);
+const bases = z.array(Base).optional().describe('Only over these; over all where left out.');
+const families = z.array(Family).optional().describe('Only for these; for all where left out.');
+const products = z.array(ProductId).optional().describe('Only these kinds of product.');
+
+const Part = z
+  .strictObject({
+    count: z.int().min(0).max(60),
+    long: z.number().min(0).max(5000).describe('Length or height, mm.'),
+    wide: z.number().min(0).max(5000).describe('Width, mm; of a leg, its thickness.'),
+  })
+  .describe('Equal faces of one kind.');
+
+/** What planning a job rests on: tables that a practitioner can read and correct. */
+export const Plan = z.strictObject({
+  presets: z.array(
+    z.strictObject({
+      id: z.string(),
+      name: z.string(),
+      wear: z.enum(WEARS),
+      piece: z.enum(FACTS.piece.values),
+      trials: z.array(z.enum(TRIALS)).default([]),
+      parts: z.record(z.enum(PARTS), Part),
+    }),
+  ),
+  extra: row({ share: z.number().min(0).max(1).describe('Added to the area for moldings and edges, 0–1.') }),
+  coats: z.array(
+    row({
+      families: z.array(Family).min(1),
+      products,
+      wear: z.record(z.enum(WEARS), z.int().min(1).max(12)).describe('Coats by wear.'),
+      most: z.int().min(1).max(12).describe('Never more than this.'),
+    }),
+  ),
+  film: z.array(
+    row({
+      families: z.array(Family).min(1),
+      target: z.record(z.enum(WEARS), z.number()).describe('Least dry film by wear, µm.'),
+      most: z.number().describe('Never more dry film than this, µm.'),
+    }),
+  ),
+  tools: z.array(
+    row({
+      applicator: z.enum(FACTS.applicator.values),
+      loss: span(0, 1).describe('Share lost in the tool or the air, 0–1.'),
+      'load-milliliters': z.number().min(1).max(1000),
+      'band-millimeters': z.number().min(10).max(500).describe('Width of one stroke.'),
+      'square-meters-per-minute': z.number().min(0.01).max(5),
+    }),
+  ),
+  thirst: row({ bases: z.array(Base), times: z.number().min(1).max(3).describe('First coat takes so much more.') }),
+  cans: z.array(
+    z.strictObject({
+      units: z.enum(['metric', 'us']),
+      name: z.string(),
+      liters: z.number().min(0.01).max(20),
+      aerosol: z.boolean().default(false),
+    }),
+  ),
+  fitness: z.array(
+    row({
+      verdict: z.enum(['no', 'care']),
+      families,
+      products,
+      wear: z.array(z.enum(WEARS)).optional(),
+      trials: z.array(z.enum(TRIALS)).optional().describe('With any of these.'),
+      bases,
+      tones: z.array(z.enum(FACTS['base-tone'].values)).optional(),
+      sheens: z.array(z.enum(FACTS.sheen.values)).optional(),
+      why: z.string().min(20),
+      instead: z.string().min(8).describe('What to do instead.'),
+    }),
+  ),
+  waits: z.array(
+    row({
+      bases: z.array(Base).min(1),
+      families,
+      hours: z.number().min(1).max(1000).describe('Age of the base at 20 °C before the first coat, hours.'),
+      refuse: z.boolean().default(false).describe('Too early is a no, not a wait.'),
+      why: z.string().min(20),
+    }),
+  ),
+  'test-patch': z.array(
+    row({ bases: z.array(Base).min(1), families, hours: z.number().min(1).max(200), why: z.string().min(20) }),
+  ),
+  prepare: z.array(
+    row({
+      bases: z.array(Base).min(1),
+      grit: z.literal(GRITS).optional().describe('FEPA P grade; none where the base is not sanded.'),
+      say: z.string().min(12),
+    }),
+  ),
+  between: z.array(
+    row({
+      families: z.array(Family).min(1),
+      grit: z.literal(GRITS).optional().describe('FEPA P grade; none where it is not sanded.'),
+      say: z.string().min(12),
+    }),
+  ),
+  looks: z.array(
+    z.strictObject({
+      when: z.enum(LOOKS),
+      families,
+      bases,
+      defects: z.array(DefectId).min(1),
+      say: z.string().min(12),
+    }),
+  ),
+  work: row({
+    'sand-minutes-per-square-meter': z.number(),
+    'set-up-minutes': z.number(),
+    'wipe-minutes': z.number().describe('Wiping and letting the surface dry.'),
+    'look-minutes': z.number(),
+  }),
+  handle: row({ hours: z.number() }),
+  careful: row({ days: z.number().describe('Least days to full use for children, food, heat, water.') }),
+  night: row({ from: z.int(), to: z.int(), 'most-humidity': z.number() }).describe(
+    'Minutes of the day between which it is night, and the dampest night reckoned when she measured none.',
+  ),
+  refuse: z.array(RuleId).describe('Rules that end a plan when they fire on its facts and steps.'),
+});
+export type Plan = z.infer<typeof Plan>;

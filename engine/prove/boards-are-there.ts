@@ -1,0 +1,21 @@
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+
+/** Every defect has a board, and every question answered by looking has its pair, or says why it has none. */
+export function* boardsAreThere(known: Knowledge): Generator<Issue> {
+  for (const defect of known.defects)
+    if (defect.boards.length === 0)
+      yield { file: defect.file, line: 1, code: 'no-board', kind: 'defect', id: defect.id };
+  for (const question of known.questions) {
+    const why = question['no-boards'];
+    if (question.boards && why !== undefined)
+      yield {
+        file: question.file,
+        line: question.lineOf(['no-boards']),
+        code: 'needless-exception',
+        of: `the boards of "${question.id}"`,
+      };
+    if (question.by === 'look' && !question.boards && why === undefined)
+      yield { file: question.file, line: 1, code: 'no-board', kind: 'question', id: question.id };
+  }
+}

@@ -1,0 +1,83 @@
+import { dryingOf } from '../calc/drying/figures.ts';
+import type { Milestone } from '../calc/drying/milestone.ts';
+import { slowing } from '../calc/drying/slowing.ts';
+import { drying } from '../calc/drying.ts';
+import { answer, type Result } from '../calc/quantity.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Calendar, Job, PlanProduct } from './job.ts';
+import { historyFrom, nightOf, nightsIn } from './weather.ts';
+import { MINUTE, type Stretch } from './windows.ts';
+
+/** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
+const HORIZON = { between: 30, last: 150 } as const;
+
+export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
+
+/**
+ * When a coat laid by `laidTo` reaches each moment, epoch milliseconds, through the days and nights after it. A label
+ * time is for an ordinary coat and is a least one: warm weather does not shorten it.
+ */
+export const driedAt = (
+  plan: Plan,
+  job: Job,
+  product: PlanProduct,
+  calendar: Calendar,
+  wet: number,
+  laidTo: number,
+  which: keyof typeof HORIZON,
+): Result<Dried> => {
+  const { label } = job;
+  const told = label && Object.keys(label.minutes).length > 0;
+  const thickness = told ? 1 : wet / product['reference-wet-film-micrometers'];
+  const found = drying({
+    product: dryingOf(product),
+    ...(label && { label }),
+    history: historyFrom(plan, job, calendar, laidTo, HORIZON[which]),
+    relativeThickness: Math.min(Math.max(thickness, 0.1), 10),
+    elapsedMinutes: 0,
+  });
+  if (!found.ok) return found;
+  const { times } = found.value;
+  const moments = [...times].map(([milestone, { from, to }]) => {
+    // A deadline must not move out; all else must not come in.
+    const least = milestone === 'open' || milestone === 'sand-if-beyond' ? undefined : label?.minutes[milestone];
+    return [
+      milestone,
+      {
+        from: laidTo + Math.max(from, least?.from ?? 0) * MINUTE,
+        to: laidTo + Math.max(to, least?.to ?? 0) * MINUTE,
+      },
+    ];
+  });
+  return answer(Object.fromEntries(moments) as Dried);
+};
+
+/** What one night does to a coat that is drying. */
+export type Night = Stretch & {
+  /** The coat that it falls on, from 1. */
+  readonly coat: number;
+  /** Too cold to count on any drying at all. */
+  readonly rests: boolean;
+  /** How many times longer drying takes than by day. */
+  readonly slower: Stretch;
+};
+
+/** The nights that fall on a wait. */
+export const nightsOn = (
+  plan: Plan,
+  job: Job,
+  product: PlanProduct,
+  calendar: Calendar,
+  wait: Stretch,
+  coat: number,
+): readonly Night[] => {
+  const night = nightOf(plan, job);
+  const least = job.label?.limits?.celsius?.from ?? product.limits.celsius[0];
+  const slower = slowing(product.mechanism, 'light-use', job.day, night, 1);
+  return nightsIn(plan, job, calendar, wait).map((stretch) => ({
+    ...stretch,
+    coat,
+    rests: night.celsius < least,
+    slower,
+  }));
+};

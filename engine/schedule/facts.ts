@@ -1,0 +1,31 @@
+import { type Case, emptyCase, withFact } from '../case.ts';
+import type { ValueOf } from '../model/facts.ts';
+import type { Step } from '../model/step.ts';
+import type { Job, PlanProduct } from './job.ts';
+
+/** What the piece counts as for safety: what is done with it wins over what it is called. */
+const pieceOf = ({ kind, trials }: Job): ValueOf<'piece'> => {
+  if (kind === 'crib' || kind === 'valuable') return kind;
+  if (trials.includes('child')) return 'childs-item';
+  return trials.includes('food') ? 'food-surface' : kind;
+};
+
+/** The facts of a planned job, for the rules. Her own new paint over bare wood is as good as paint since 1993. */
+export const factsOfJob = (job: Job, product: PlanProduct): Case => {
+  let on = withFact(emptyCase(), 'family', product.family);
+  on = withFact(on, 'piece', pieceOf(job));
+  on = withFact(on, 'base', job.base);
+  on = withFact(on, 'base-tone', job.tone);
+  on = withFact(on, 'sheen', job.sheen);
+  on = withFact(on, 'applicator', job.applicator);
+  on = withFact(on, 'age', job.age === 'none' ? 'since-1993' : job.age);
+  return withFact(on, 'air-celsius', Math.min(job.day.celsius, job.night.celsius));
+};
+
+/** The step of laying a coat of this family, as the rules name it. */
+export const coatStep = ({ family }: PlanProduct): Step => ({
+  kind: 'coat',
+  say: 'Lay one coat.',
+  thin: true,
+  product: family === 'shellac' ? 'dewaxed-shellac' : family === 'wax' ? 'wax' : family === 'oil' ? 'oil' : 'same',
+});

@@ -1,0 +1,57 @@
+import type { Label } from '../calc/drying/label.ts';
+import type { ClockProduct } from '../clock/coat.ts';
+import type { ValueOf } from '../model/facts.ts';
+import type { PARTS, Plan, TRIALS, WEARS } from '../model/plan.ts';
+import type { Product } from '../model/product.ts';
+
+export type Part = (typeof PARTS)[number];
+export type Parts = Plan['presets'][number]['parts'];
+export type Wear = (typeof WEARS)[number];
+export type Trial = (typeof TRIALS)[number];
+
+/** A product as planning needs it: the clock's figures with its id. */
+export type PlanProduct = ClockProduct & Pick<Product, 'ambering'> & { readonly id: string };
+
+/** What the can says beyond times and weather. It wins over every table. */
+export type CanLabel = Label & {
+  /** m² per liter in one coat. */
+  readonly squareMetersPerLiter?: number;
+  /** 0–1 of the volume. */
+  readonly volumeSolids?: number;
+  readonly coats?: number;
+  readonly coatsPerDay?: number;
+};
+
+/** The whole job as told. Climates in °C and 0–1. */
+export type Job = {
+  readonly piece: string;
+  readonly kind: ValueOf<'piece'>;
+  readonly parts: Parts;
+  readonly base: ValueOf<'base'>;
+  /** Hours between laying the base and `start`; nothing where it is long dry or bare. */
+  readonly baseHours?: number | undefined;
+  readonly tone: ValueOf<'base-tone'>;
+  /** How old the oldest paint on the piece may be; `none` where there is none but her own. */
+  readonly age: ValueOf<'age'> | 'none';
+  readonly wear: Wear;
+  readonly trials: readonly Trial[];
+  readonly product: string;
+  readonly label?: CanLabel | undefined;
+  readonly sheen: ValueOf<'sheen'>;
+  readonly applicator: ValueOf<'applicator'>;
+  readonly day: { readonly celsius: number; readonly relativeHumidity: number };
+  /** Where no humidity was measured, the night holds the water of the day. */
+  readonly night: { readonly celsius: number; readonly relativeHumidity?: number | undefined };
+  readonly inSun: boolean;
+  /** Epoch milliseconds; nothing is planned before. */
+  readonly start: number;
+  /** Minutes of the day, and weekdays from Sunday on. */
+  readonly hours: { readonly from: number; readonly to: number; readonly days: readonly boolean[] };
+};
+
+/** The calendar of the place: day 0 holds `start`. A clock change moves `at`, never a drying time. */
+export type Calendar = {
+  readonly at: (day: number, minute: number) => number;
+  /** Of day 0, from Sunday 0. */
+  readonly weekday: number;
+};

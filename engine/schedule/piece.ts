@@ -1,0 +1,28 @@
+import type { Plan } from '../model/plan.ts';
+import type { Part, Parts } from './job.ts';
+
+const SQUARE_MILLIMETERS = 1e6;
+
+/** One face of a part, m²; a leg is square, and its face is one of four. */
+export const faceSquareMeters = ({ long, wide }: Parts[Part]): number => (long * wide) / SQUARE_MILLIMETERS;
+
+/** Area to coat, m²: all faces, and a share for moldings and edges. */
+export const areaOf = (parts: Parts, extra: Plan['extra']): number => {
+  const faces = (Object.entries(parts) as [Part, Parts[Part]][]).map(
+    ([part, sizes]) => sizes.count * faceSquareMeters(sizes) * (part === 'leg' ? 4 : 1),
+  );
+  return faces.reduce((sum, face) => sum + face, 0) * (1 + extra.share);
+};
+
+export type Face = { readonly part: Part; readonly squareMeters: number; readonly longMillimeters: number };
+
+/** The largest face that has to be laid in one go; nothing where there is none. */
+export const largestFace = (parts: Parts): Face | undefined =>
+  (Object.entries(parts) as [Part, Parts[Part]][])
+    .filter(([, { count }]) => count > 0)
+    .map(([part, sizes]) => ({
+      part,
+      squareMeters: faceSquareMeters(sizes),
+      longMillimeters: Math.max(sizes.long, sizes.wide),
+    }))
+    .sort((one, two) => two.squareMeters - one.squareMeters)[0];

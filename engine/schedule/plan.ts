@@ -1,0 +1,299 @@
+import { weatherVerdict } from '../calc/weather.ts';
+import { sayProblem } from '../calc/say-problem.ts';
+import { sayWeather } from '../calc/say-weather.ts';
+import type { Problem } from '../calc/quantity.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { Plan } from '../model/plan.ts';
+import { fire, type RuleEntry } from '../rules.ts';
+import { litersOf } from './amount.ts';
+import { type Build, buildOf } from './build.ts';
+import { driedAt, type Night, nightsOn } from './dry.ts';
+import { coatStep, factsOfJob } from './facts.ts';
+import { baseWait, type FitnessRow, fitnessOf } from './fitness.ts';
+import type { Calendar, Job, PlanProduct } from './job.ts';
+import { areaOf } from './piece.ts';
+import { cautioned, type PlanStep, type Raw } from './steps.ts';
+import { firstFit, MINUTE, type Stretch } from './windows.ts';
+import { type WetEdge, wetEdgeOf } from './wet-edge.ts';
+
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+/** Windows tried for one coat before it is said that the weather never lets it dry. */
+const TRIES = 8;
+/** A part of a session is told in steps of five minutes. */
+const STEP = 5;
+
+/** Why there is no plan. */
+export type No = {
+  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'hours' | 'drying';
+  readonly says: string;
+  readonly instead?: string;
+  /** From then on it would be a yes, epoch milliseconds. */
+  readonly earliest?: number;
+};
+
+/** What is known whether or not there is a plan. */
+export type Reckoned = {
+  readonly squareMeters: number;
+  /** What to mind about this product for this use; nothing that forbids it. */
+  readonly care: readonly FitnessRow[];
+  readonly weatherCare: readonly string[];
+  readonly build?: Build | undefined;
+  readonly liters?: number | undefined;
+  readonly wetEdge?: WetEdge | undefined;
+};
+
+export type CoatTimes = Stretch & {
+  readonly number: number;
+  /** Dry to the touch, then ready for the next coat. */
+  readonly touch: Stretch;
+  readonly recoat: Stretch;
+  /** From here the next coat holds only on a sanded film. */
+  readonly deadline?: number | undefined;
+};
+
+export type Dates = {
+  readonly handle: number;
+  readonly lightUse: Stretch;
+  readonly fullUse: Stretch;
+  readonly handOver: number;
+};
+
+export type Planned = Reckoned & {
+  readonly kind: 'plan';
+  readonly steps: readonly PlanStep[];
+  readonly coats: readonly CoatTimes[];
+  readonly nights: readonly Night[];
+  readonly dates: Dates;
+  /** Rules that hold for the whole job. */
+  readonly cautions: readonly RuleEntry[];
+};
+export type Refusal = Reckoned & {
+  readonly kind: 'no';
+  readonly why: readonly [No, ...No[]];
+  readonly cautions: readonly RuleEntry[];
+};
+export type Outcome = Planned | Refusal;
+
+const rounded = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
+
+/** The weather limits of the can, where it gives any, in place of the product's. */
+const underCan = (product: PlanProduct, { label }: Job): PlanProduct => {
+  const celsius = label?.limits?.celsius;
+  const humidity = label?.limits?.relativeHumidity;
+  if (!celsius && !humidity) return product;
+  const limits = {
+    celsius: celsius ? ([celsius.from, celsius.to] as [number, number]) : product.limits.celsius,
+    humidity: humidity ? ([humidity.from, humidity.to] as [number, number]) : product.limits.humidity,
+  };
+  const { 'film-formation-celsius': formation, ...rest } = product;
+  return { ...rest, limits, ...(formation && !celsius && { 'film-formation-celsius': formation }) } as PlanProduct;
+};
+
+const drySays = (problem: Problem): No => ({
+  code: 'drying',
+  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem)}`,
+  instead: 'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
+});
+
+/** The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. */
+export const schedule = (
+  plan: Plan,
+  known: Knowledge,
+  job: Job,
+  told: PlanProduct,
+  calendar: Calendar,
+): Outcome => {
+  const product = underCan(told, job);
+  const on = factsOfJob(job, product);
+  const prepare = plan.prepare.find(({ bases }) => bases.includes(job.base));
+  const between = plan.between.find(({ families }) => families.includes(product.family));
+  const sanding = [prepare, between].flatMap((row) =>
+    row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : [],
+  );
+  const fired = fire(known, on, [...sanding, coatStep(product)]);
+  const whole = [...fired.stops, ...fired.cautions].filter(({ steps }) => !steps.length);
+  const fitness = fitnessOf(plan, job, product);
+  const squareMeters = areaOf(job.parts, plan.extra);
+  const weather = weatherVerdict(product, job.day);
+  const sunny = weatherVerdict(product, { ...job.day, inSun: job.inSun });
+  const build = buildOf(plan, job, product);
+  const wait = baseWait(plan, job, product);
+  const baseReady =
+    wait && job.baseHours !== undefined ? job.start + (wait.hours - job.baseHours) * HOUR : job.start;
+
+  const noes: No[] = [
+    ...fired.stops
+      .filter(({ id }) => plan.refuse.includes(id as never))
+      .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
+    ...fitness
+      .filter(({ verdict }) => verdict === 'no')
+      .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
+    ...(build
+      ? []
+      : [
+          {
+            code: 'tool' as const,
+            says: `${product.name} is not laid with this tool.`,
+            instead: `Take one of these: ${Object.keys(product['wet-film-micrometers']).join(', ')}.`,
+          },
+        ]),
+    ...(wait?.refuse && baseReady > job.start
+      ? [{ code: 'base' as const, says: wait.why, instead: 'Wait, or take another product.', earliest: baseReady }]
+      : []),
+    ...(sunny.ok
+      ? sunny.value.reasons
+          .filter(({ verdict }) => verdict === 'no')
+          .map((reason): No => ({ code: 'weather', says: sayWeather(reason, 'before') }))
+      : [{ code: 'weather' as const, says: sayProblem(sunny.problem) }]),
+  ];
+  const reckoned: Reckoned = {
+    squareMeters,
+    care: fitness.filter(({ verdict }) => verdict === 'care'),
+    weatherCare: weather.ok
+      ? weather.value.reasons
+          .filter(({ verdict }) => verdict === 'go-with-care')
+          .map((reason) => sayWeather(reason, 'before'))
+      : [],
+    build,
+    liters: build && litersOf(plan, job, build, squareMeters),
+  };
+  const refuse = (...why: readonly No[]): Refusal => ({
+    ...reckoned,
+    kind: 'no',
+    why: why as Refusal['why'],
+    cautions: whole,
+  });
+  if (noes.length || !build) return refuse(...noes);
+
+  const tool = plan.tools.find(({ applicator }) => applicator === job.applicator);
+  const { work } = plan;
+  const sandMinutes = rounded(work['sand-minutes-per-square-meter'] * squareMeters);
+  const layMinutes = rounded(
+    work['set-up-minutes'] + squareMeters / (tool?.['square-meters-per-minute'] ?? Number.POSITIVE_INFINITY),
+  );
+  const patch = plan['test-patch'].find(
+    (row) => row.bases.includes(job.base) && (!row.families || row.families.includes(product.family)),
+  );
+  const raw: Raw[] = [];
+  let ready = Math.max(job.start, baseReady);
+  if (wait && baseReady > job.start)
+    raw.push({ kind: 'wait', from: job.start, to: baseReady, surely: baseReady, say: wait.why });
+  const tooShort = (minutes: number): Refusal =>
+    refuse({
+      code: 'hours',
+      says: job.hours.days.some(Boolean)
+        ? `One session takes about ${minutes} minutes without a stop, and your hours leave ${Math.max(0, job.hours.to - job.hours.from)}.`
+        : 'No day of the week is ticked.',
+      instead: 'Give longer hours, or plan the piece in parts: top one day, sides the next.',
+    });
+  if (patch) {
+    const minutes = rounded(work['set-up-minutes']);
+    const at = firstFit(job, calendar, ready, minutes);
+    if (!at) return tooShort(minutes);
+    raw.push({ kind: 'test-patch', ...at, surely: at.to + patch.hours * HOUR, hours: patch.hours, say: patch.why });
+    ready = at.to + patch.hours * HOUR;
+  }
+
+  const coats: CoatTimes[] = [];
+  const nights: Night[] = [];
+  let openMinutes = product['open-minutes'][0];
+  let last: ReturnType<typeof driedAt> | undefined;
+  const perDay = job.label?.coatsPerDay ?? Number.POSITIVE_INFINITY;
+  for (let number = 1; number <= build.coats; number++) {
+    const row = number === 1 ? prepare : between;
+    const lookMinutes = number === 1 ? 0 : work['look-minutes'];
+    const rub = row?.grit ? sandMinutes : 0;
+    const before = lookMinutes + rub + work['wipe-minutes'];
+    const minutes = before + layMinutes;
+    const final = number === build.coats;
+    let at: Stretch | undefined;
+    let dried: ReturnType<typeof driedAt> | undefined;
+    for (let tries = 0; tries < TRIES; tries++) {
+      at = firstFit(job, calendar, ready, minutes);
+      if (!at) return tooShort(minutes);
+      const day = dayOf(calendar, at.to);
+      const laidThatDay = coats.filter(({ to }) => dayOf(calendar, to) === day).length;
+      if (laidThatDay < perDay) {
+        dried = driedAt(plan, job, product, calendar, build.wet, at.to, final ? 'last' : 'between');
+        if (dried.ok) break;
+      }
+      ready = calendar.at(day + 1, 0);
+    }
+    if (!at || !dried?.ok) return refuse(drySays((dried as { problem: Problem }).problem));
+    const { touch, recoat } = dried.value;
+    if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
+    const laidFrom = at.from + before * MINUTE;
+    const deadline = dried.value['sand-if-beyond'];
+    const previous = coats.at(-1);
+    if (number > 1) raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
+    const rubFrom = at.from + lookMinutes * MINUTE;
+    if (rub && row?.grit)
+      raw.push({
+        kind: 'sand',
+        coat: number,
+        from: rubFrom,
+        to: rubFrom + rub * MINUTE,
+        grit: row.grit,
+        say: row.say,
+        must: previous?.deadline !== undefined && laidFrom > previous.deadline,
+      });
+    raw.push({
+      kind: 'wipe',
+      coat: number,
+      from: rubFrom + rub * MINUTE,
+      to: laidFrom,
+      ...(rub ? {} : { say: row?.say }),
+    });
+    raw.push({ kind: 'coat', coat: number, from: laidFrom, to: at.to });
+    raw.push({ kind: 'wait', coat: number, from: at.to, to: recoat.from, surely: recoat.to });
+    if (number === 1) openMinutes = ((dried.value.open?.from ?? at.to) - at.to) / MINUTE;
+    coats.push({
+      number,
+      from: laidFrom,
+      to: at.to,
+      touch,
+      recoat,
+      // The clock of the first face ran while the others were laid.
+      deadline: deadline && deadline.from - (at.to - laidFrom),
+    });
+    nights.push(...nightsOn(plan, job, product, calendar, { from: at.to, to: recoat.to }, number));
+    ready = recoat.to;
+    last = dried;
+  }
+  const end = coats.at(-1);
+  if (!end || !last?.ok) throw new Error('a build without coats');
+  const dates = datesOf(plan, job, end, last.value['light-use'] ?? end.recoat, last.value.cure ?? end.recoat);
+  raw.push({ kind: 'look', coat: build.coats, from: end.recoat.to, to: end.recoat.to, final: true });
+  raw.push({ kind: 'light-use', from: dates.lightUse.from, to: dates.lightUse.to });
+  raw.push({ kind: 'full-use', from: dates.fullUse.from, to: dates.fullUse.to });
+  return {
+    ...reckoned,
+    wetEdge: wetEdgeOf(plan, job, build, openMinutes),
+    kind: 'plan',
+    steps: cautioned(plan, known, on, job, product, raw),
+    coats,
+    nights,
+    dates,
+    cautions: whole,
+  };
+};
+
+/** The calendar day in which an instant lies. */
+const dayOf = (calendar: Calendar, at: number): number => {
+  let day = 0;
+  while (calendar.at(day + 1, 0) <= at) day += 1;
+  return day;
+};
+
+/** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
+const datesOf = (plan: Plan, job: Job, end: CoatTimes, light: Stretch, cure: Stretch): Dates => {
+  const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
+  // A can that gives a cure time knows its film; without one the careful figure holds.
+  const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
+  const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
+  const strict = ['child', 'food'].some((trial) => job.trials.includes(trial as never));
+  const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
+  const handOver = strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
+  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle) };
+};

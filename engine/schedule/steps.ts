@@ -1,0 +1,95 @@
+import type { Case } from '../case.ts';
+import { withFact } from '../case.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { Plan } from '../model/plan.ts';
+import type { GRITS, Step } from '../model/step.ts';
+import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
+import { coatStep } from './facts.ts';
+import type { Job, PlanProduct } from './job.ts';
+import type { Stretch } from './windows.ts';
+
+export const PLAN_STEPS = [
+  'test-patch',
+  'sand',
+  'wipe',
+  'coat',
+  'wait',
+  'look',
+  'light-use',
+  'full-use',
+] as const;
+
+/** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
+export type Raw = Stretch & {
+  readonly kind: (typeof PLAN_STEPS)[number];
+  /** The coat that it belongs to, from 1; for a look the one looked at. */
+  readonly coat?: number;
+  readonly surely?: number;
+  readonly grit?: (typeof GRITS)[number];
+  readonly hours?: number;
+  /** Too late to leave it out. */
+  readonly must?: boolean;
+  readonly final?: boolean;
+  readonly say?: string | undefined;
+};
+export type Look = Plan['looks'][number];
+export type PlanStep = Raw & {
+  /** Cautions before this step, each told once in a plan. */
+  readonly before: readonly RuleEntry[];
+  /** What to look for now. */
+  readonly looks: readonly Look[];
+};
+
+const ruleStep = (raw: Raw, product: PlanProduct): Step | undefined => {
+  const say = raw.say ?? 'As the plan says.';
+  if (raw.kind === 'sand' && raw.grit) return { kind: 'sand', grit: raw.grit, say };
+  if (raw.kind === 'wipe') return { kind: 'wipe', with: 'dry-cloth', say };
+  if (raw.kind === 'coat' || raw.kind === 'test-patch') return coatStep(product);
+  return undefined;
+};
+
+const looksAt = (plan: Plan, job: Job, { family }: PlanProduct, when: Look['when']): readonly Look[] =>
+  plan.looks.filter(
+    (look) =>
+      look.when === when &&
+      (!look.families || look.families.includes(family)) &&
+      (!look.bases || look.bases.includes(job.base)),
+  );
+
+/** When a step calls for looking, and at what. Wood and base show through in the first coat only. */
+const looksOf = (plan: Plan, job: Job, product: PlanProduct, raw: Raw): readonly Look[] => {
+  const at = (when: Look['when']) => looksAt(plan, job, product, when);
+  if (raw.kind === 'coat') return at('laid');
+  if (raw.kind === 'sand' && (raw.coat ?? 0) > 1) return at('sanded');
+  if (raw.kind === 'full-use') return at('handed-over');
+  if (raw.kind !== 'look') return [];
+  if (raw.final) return at('last');
+  return [
+    ...at('dry').filter(({ bases }) => !bases || raw.coat === 1),
+    ...(raw.coat === 2 ? at('second') : []),
+  ];
+};
+
+/** Every step with the cautions of the rules and the flaws to look for. No plan can switch a rule off. */
+export const cautioned = (
+  plan: Plan,
+  known: Knowledge,
+  on: Case,
+  job: Job,
+  product: PlanProduct,
+  steps: readonly Raw[],
+): readonly PlanStep[] => {
+  const told = new Set<string>();
+  return steps.map((raw) => {
+    const step = ruleStep(raw, product);
+    const stage = raw.kind === 'full-use' ? 'cured' : raw.kind === 'light-use' ? 'dry-to-touch' : undefined;
+    const rules = step
+      ? rulesForStep(known, on, step)
+      : stage
+        ? Object.values(fire(known, withFact(on, 'stage', stage), [])).flat()
+        : [];
+    const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));
+    for (const { id } of before) told.add(id);
+    return { ...raw, before, looks: looksOf(plan, job, product, raw) };
+  });
+};

@@ -1,0 +1,52 @@
+import type { History, Spell } from '../calc/drying/history.ts';
+import { saturationPascals } from '../calc/saturation-pressure.ts';
+import { vaporPascals } from '../calc/vapor-pressure-deficit.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Calendar, Job } from './job.ts';
+import { MINUTE, type Stretch } from './windows.ts';
+
+type Climate = { readonly celsius: number; readonly relativeHumidity: number };
+
+/**
+ * The air by night. Where she measured no humidity it holds the water of the day, so it is damper the colder it is,
+ * up to the most in the tables: walls and wood take some of it up.
+ */
+export const nightOf = (plan: Plan, { day, night }: Job): Climate => ({
+  celsius: night.celsius,
+  relativeHumidity:
+    night.relativeHumidity ??
+    Math.min(plan.night['most-humidity'], vaporPascals(day) / saturationPascals(night.celsius)),
+});
+
+/** When night begins and ends on a day; hours in which she works count as day. */
+const borders = (plan: Plan, { hours }: Job) => ({
+  dawn: Math.min(plan.night.to, hours.from),
+  dusk: Math.max(plan.night.from, hours.to),
+});
+
+/** The nights that touch a stretch of time, the calendar's day of each evening with it. */
+export const nightsIn = (plan: Plan, job: Job, calendar: Calendar, { from, to }: Stretch): readonly Stretch[] => {
+  const { dawn, dusk } = borders(plan, job);
+  const nights: Stretch[] = [];
+  for (let day = -1; calendar.at(day, dusk) < to; day++) {
+    const night = { from: calendar.at(day, dusk), to: calendar.at(day + 1, dawn) };
+    if (night.to > from && night.from < to) nights.push(night);
+  }
+  return nights;
+};
+
+/** The weather from an instant on, day and night by turns for `days`, then as by day. */
+export const historyFrom = (plan: Plan, job: Job, calendar: Calendar, at: number, days: number): History => {
+  const night = nightOf(plan, job);
+  const until = at + days * 1440 * MINUTE;
+  const spells: Spell[] = [];
+  let now = at;
+  for (const { from, to } of nightsIn(plan, job, calendar, { from: at, to: until })) {
+    if (from > now) spells.push({ ...job.day, minutes: (from - now) / MINUTE });
+    const start = Math.max(from, now);
+    spells.push({ ...night, minutes: (to - start) / MINUTE });
+    now = to;
+  }
+  const last = { ...job.day, minutes: Number.POSITIVE_INFINITY };
+  return [...spells, last] as unknown as History;
+};

@@ -1,0 +1,31 @@
+import type { Calendar, Job } from './job.ts';
+
+export const MINUTE = 60_000;
+const DAYS = 7;
+
+/** A stretch of time, epoch milliseconds. */
+export type Stretch = { readonly from: number; readonly to: number };
+
+/** Her working hours from day 0 on, one after another. Nothing where no day of the week is hers. */
+export function* windows({ hours }: Job, calendar: Calendar): Generator<Stretch> {
+  if (!hours.days.some(Boolean)) return;
+  for (let day = 0; ; day++)
+    if (hours.days[(calendar.weekday + day) % DAYS])
+      yield { from: calendar.at(day, hours.from), to: calendar.at(day, hours.to) };
+}
+
+/** The first stretch of `minutes` inside her hours that does not begin before `ready`; nothing where none is long enough. */
+export const firstFit = (
+  job: Job,
+  calendar: Calendar,
+  ready: number,
+  minutes: number,
+): Stretch | undefined => {
+  if (job.hours.to - job.hours.from < minutes) return undefined;
+  for (const window of windows(job, calendar)) {
+    const from = Math.max(window.from, ready);
+    const to = from + minutes * MINUTE;
+    if (to <= window.to) return { from, to };
+  }
+  return undefined;
+};

@@ -1,0 +1,3 @@
+import { CoatsElement } from './clock-coats.ts';
+
+customElements.define('hd-coats', CoatsElement);

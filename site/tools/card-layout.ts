@@ -1,0 +1,97 @@
+/** What stands on a card image, as satori takes it. Sizes are pixels of the card. */
+export const CARD_WIDTH = 1200;
+export const CARD_HEIGHT = 630;
+
+/** Where the picture of the board lies. */
+export const PICTURE = { left: 48, top: 52, width: 560, height: 420 } as const;
+
+/** The colors of site/styles/tokens.css, in light. */
+const PAPER = 'linear-gradient(100deg, #f3e7dc, #e8d8ca 45%, #d5c0af)';
+const INK = '#0b332b';
+const TAPE = '#f7e7b4';
+const SHADE = '#b8a08c';
+
+export type Card = {
+  /** What kind of page it is, in a word or two. */
+  readonly kind: string;
+  /** The name or the verdict, as large as it fits. */
+  readonly title: string;
+  /** The address, as it is typed. */
+  readonly address: string;
+  readonly picture: boolean;
+};
+
+type Node = { type: string; props: { style: Record<string, unknown>; children?: unknown } };
+const box = (style: Record<string, unknown>, children?: unknown): Node => ({
+  type: 'div',
+  props: { style: { display: 'flex', ...style }, ...(children === undefined ? {} : { children }) },
+});
+
+/** A strip of tape, torn at both ends by fixed steps. */
+const torn = (width: number, height: number): string => {
+  const steps = [0, 9, 3, 11, 5, 8, 1];
+  const right = steps.map((x, n) => `${width - x}px ${(n * height) / (steps.length - 1)}px`);
+  const left = [...steps].reverse().map((x, n) => `${11 - x}px ${height - (n * height) / (steps.length - 1)}px`);
+  return `polygon(${[...right, ...left].join(', ')})`;
+};
+
+const tape = (left: number, top: number, width: number, height: number, size: number, text: string) => [
+  box({ position: 'absolute', left: left + 7, top: top + 5, width, height, backgroundColor: SHADE, clipPath: torn(width, height) }),
+  box(
+    {
+      position: 'absolute',
+      left,
+      top,
+      width,
+      height,
+      backgroundColor: TAPE,
+      clipPath: torn(width, height),
+      alignItems: 'center',
+      paddingLeft: 34,
+      fontSize: size,
+      color: INK,
+    },
+    text,
+  ),
+];
+
+/** Letters of the condensed face are about 0.44 of its size wide; a word never breaks. */
+const LETTER = 0.44;
+/** The largest size at which the title fills no more than these lines and no word is wider than its place. */
+const fit = (title: string, width: number, lines: number): number => {
+  const longest = Math.max(...title.split(' ').map((word) => word.length));
+  const byWord = width / (longest * LETTER);
+  const byLines = (width * lines * 0.82) / (title.length * LETTER);
+  return Math.round(Math.max(64, Math.min(150, byWord, byLines)));
+};
+
+export const layout = ({ kind, title, address, picture }: Card): Node => {
+  const left = picture ? PICTURE.left + PICTURE.width + 48 : 72;
+  const width = CARD_WIDTH - left - 48;
+  const tall = picture ? 420 : 400;
+  return box(
+    { width: CARD_WIDTH, height: CARD_HEIGHT, backgroundImage: PAPER, fontFamily: 'Card', position: 'relative' },
+    [
+      ...(picture
+        ? [
+            box({
+              position: 'absolute',
+              left: PICTURE.left + 12,
+              top: PICTURE.top + 9,
+              width: PICTURE.width,
+              height: PICTURE.height,
+              backgroundColor: SHADE,
+            }),
+          ]
+        : []),
+      box(
+        { position: 'absolute', left, top: 48, width, height: tall, flexDirection: 'column', justifyContent: 'center' },
+        [
+          box({ fontSize: 44, color: INK, fontWeight: 500, marginBottom: 10 }, kind),
+          box({ fontSize: fit(title, width, picture ? 3 : 2), lineHeight: 1, color: INK, fontWeight: 700 }, title),
+        ],
+      ),
+      ...tape(36, 506, CARD_WIDTH - 72, 92, 56, address),
+    ],
+  );
+};

@@ -1,0 +1,22 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { filesBelow } from './hash.ts';
+
+const CANONICAL = /<link rel="canonical" href="([^"]+)"/;
+
+/** Writes `sitemap.xml` and `robots.txt`: every page that names itself as the one to keep. */
+export const writeSitemap = (dist: string, absolute: (path: string) => string): void => {
+  const kept = filesBelow(dist)
+    .filter((name) => name.endsWith('index.html'))
+    .map((name) => ({
+      url: absolute(`/${name.slice(0, -'index.html'.length)}`),
+      canonical: CANONICAL.exec(readFileSync(join(dist, name), 'utf8'))?.[1],
+    }))
+    .filter(({ url, canonical }) => url === canonical);
+  const urls = kept.map(({ url }) => `<url><loc>${url}</loc></url>`).join('\n');
+  writeFileSync(
+    join(dist, 'sitemap.xml'),
+    `<?xml version="1.0" encoding="UTF-8"?>\n<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">\n${urls}\n</urlset>\n`,
+  );
+  writeFileSync(join(dist, 'robots.txt'), `User-agent: *\nAllow: /\nSitemap: ${absolute('/sitemap.xml')}\n`);
+};

@@ -1,0 +1,42 @@
+/** What is told of looking-questions: one with no pair and no reason, and one with a reason it no longer needs. */
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { link } from '#engine/link.ts';
+import { boardsAreThere } from '#engine/prove/boards-are-there.ts';
+import { say } from '#engine/say.ts';
+import { readContent } from '../../content/tools/read.ts';
+
+const root = process.cwd();
+const entries = [
+  ...readContent(join(root, 'test/content/sound')),
+  ...readContent(root).filter(({ kind }) => kind === 'doing'),
+];
+const board = { base: { paint: 'white' }, alt: 'Invented for a test.' };
+
+const toldOf = (change: Record<string, unknown>): string[] => {
+  const changed = entries.map((entry) => {
+    if (entry.id !== 'round') return entry;
+    return { ...entry, data: { ...(entry.data as object), ...change }, lineOf: () => 9 };
+  });
+  const linked = link(changed);
+  if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
+  return [...boardsAreThere(linked.value)].map(say).map((line) => line.replace(/^.*round\.mdx:/, ''));
+};
+
+describe('boards of questions', () => {
+  it('wants a pair, or the reason why there is none, where the answer is seen', () => {
+    expect(toldOf({ 'no-boards': undefined })).toEqual([
+      '1: the question "round" has no board; add its pair under boards:, or say why it has none under no-boards:',
+    ]);
+  });
+
+  it('wants none where the answer is felt', () => {
+    expect(toldOf({ 'no-boards': undefined, by: 'touch' })).toEqual([]);
+  });
+
+  it('tells a reason that is no longer needed', () => {
+    expect(toldOf({ boards: { yes: board, no: board } })).toEqual([
+      '9: the exception for the boards of "round" is no longer needed; remove it',
+    ]);
+  });
+});

@@ -1,0 +1,34 @@
+/** The open data set: whole, linked, and described by its schema. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { FOLDERS, SCHEMAS } from '#engine/model/index.ts';
+import { ENTRY_KINDS } from '#engine/model/kinds.ts';
+import { provenKnowledge } from '../../content/tools/knowledge.ts';
+
+type Entry = { readonly id: string } & Record<string, unknown>;
+
+const read = (name: string) => JSON.parse(readFileSync(`dist/data/${name}`, 'utf8'));
+const data = read('halfdry.json') as Record<string, readonly Entry[]>;
+const known = provenKnowledge(process.cwd()).known;
+if (!known) throw new Error('the content does not link; npm run check tells why');
+
+it.each(ENTRY_KINDS)('holds every %s, in the form that its schema asks for', (kind) => {
+  const entries = data[FOLDERS[kind]] ?? [];
+  expect(entries.map(({ id }) => id)).toEqual(known[FOLDERS[kind]].map(({ id }) => id));
+  for (const { id, ...entry } of entries) expect(SCHEMAS[kind].safeParse(entry).error, id).toBeUndefined();
+});
+
+it('has a schema in which every reference resolves', () => {
+  const schema = read('schema.json') as Record<string, unknown>;
+  const references = [...JSON.stringify(schema).matchAll(/"\$ref":"#([^"]*)"/g)].map(([, path = '']) => path);
+  expect(references.length).toBeGreaterThan(0);
+  const resolve = (path: string) =>
+    path
+      .split('/')
+      .filter(Boolean)
+      .reduce<unknown>(
+        (at, key) => (at as Record<string, unknown> | undefined)?.[key.replaceAll('~1', '/')],
+        schema,
+      );
+  expect(references.filter((path) => resolve(path) === undefined)).toEqual([]);
+});
