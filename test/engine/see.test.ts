@@ -76,7 +76,7 @@ const simulate = (runs: number, doubt: number, err: number) => {
   };
 };
 
-const RUNS = 300;
+const RUNS = 2000;
 
 describe('from what is seen to the flaw, on the real content', () => {
   const figures = survey(matrix);

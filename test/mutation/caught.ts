@@ -35,7 +35,7 @@ export const guardsOf = (
     ...CHECKS,
     cases: (known) => wrongCases(known, cases),
     signs: (known) => signsAgainstCases(known, cases),
-    ...(process.env['NOPLAIN'] ? {} : {}),
+
     'plain words': (known) => [...plainWords(known, root)].map(keyOf),
   };
   const before = Object.fromEntries(Object.entries(asks).map(([name, ask]) => [name, new Set(ask(linked.value))]));

@@ -113,11 +113,14 @@ export const mixesStayWithinTheTrade: Check = (known) =>
     }),
   );
 
-/** Varnish is rubbed and polished two to six weeks on (Van Dyke 2021; Dresdner): a film is cured before polish. */
+/**
+ * Varnish is rubbed and polished two to six weeks on (Van Dyke 2021; Dresdner), lacquer after a week (common practice):
+ * a film is cured, or a week old, before polish.
+ */
 export const polishWaitsForCure: Check = (known) =>
   known.remedies.flatMap((remedy) => {
     const polish = remedy.steps.findIndex((step) => step.kind === 'wipe' && step.with === 'polish');
-    const cured = remedy.steps.slice(0, Math.max(polish, 0)).some((step) => step.kind === 'wait' && step.until === 'cured');
+    const cured = remedy.steps.slice(0, Math.max(polish, 0)).some((step) => step.kind === 'wait' && (step.until === 'cured' || (step.hours?.[0] ?? 0) >= 168));
     return polish >= 0 && !cured ? [`${remedy.id}: polished before it is cured`] : [];
   });
 
