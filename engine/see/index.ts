@@ -11,7 +11,7 @@ import {
   weigh,
 } from './belief.ts';
 import type { SignMatrix } from './matrix.ts';
-import { nextQuestion } from './plan.ts';
+import { MOST_ASKED, nextQuestion } from './plan.ts';
 
 export type { Likely, NearMiss, Seen, SeenAnswer } from './belief.ts';
 export { matrixOf, type SignMatrix } from './matrix.ts';
@@ -30,7 +30,7 @@ export type Sighting = {
 export const see = (matrix: SignMatrix, seen: Seen, start?: ArrayLike<number>): Sighting => {
   const weights = weigh(matrix, seen, start);
   const open = matrix.questions.flatMap((question, index) => (seen.has(question) ? [] : [index]));
-  const next = nextQuestion(matrix, weights, open);
+  const next = seen.size < MOST_ASKED ? nextQuestion(matrix, weights, open) : undefined;
   return {
     question: next === undefined ? undefined : matrix.questions[next],
     likely: likely(matrix, weights),

@@ -3,6 +3,8 @@ import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
 /** Nothing is left to ask once one defect holds this share of the belief. */
 export const SURE = 0.9;
+/** Nobody is asked more than this; what is left then stands as a list. */
+export const MOST_ASKED = 10;
 /** How many of the best questions are looked through to the end. */
 const LOOKED_THROUGH = 6;
 /** An easier question may cost this many expected questions more and still go first. */

@@ -1,6 +1,6 @@
 import { after } from './belief.ts';
 import type { SignMatrix } from './matrix.ts';
-import { nextQuestion, telling } from './plan.ts';
+import { MOST_ASKED, nextQuestion, telling } from './plan.ts';
 
 /** What the search for the defect costs, exactly: expectations over the prior, 'either' answered both ways alike. */
 export type Survey = {
@@ -21,10 +21,10 @@ export type Survey = {
 type Choose = (weights: Float64Array, open: readonly number[]) => number | undefined;
 type Tally = { questions: number; worst: number; first: Float64Array };
 
-const tally = (matrix: SignMatrix, choose: Choose): Tally => {
+const tally = (matrix: SignMatrix, choose: Choose, limit = matrix.questions.length): Tally => {
   const total: Tally = { questions: 0, worst: 0, first: new Float64Array(matrix.defects.length) };
   const go = (weights: Float64Array, open: readonly number[], depth: number): void => {
-    const question = choose(weights, open);
+    const question = depth < limit ? choose(weights, open) : undefined;
     if (question === undefined) {
       total.worst = Math.max(total.worst, depth);
       const most = Math.max(...weights);
@@ -46,7 +46,7 @@ const tally = (matrix: SignMatrix, choose: Choose): Tally => {
 
 /** The figures of the whole table of signs. */
 export const survey = (matrix: SignMatrix): Survey => {
-  const planned = tally(matrix, (weights, open) => nextQuestion(matrix, weights, open));
+  const planned = tally(matrix, (weights, open) => nextQuestion(matrix, weights, open), MOST_ASKED);
   const order = telling(matrix, Float64Array.from(matrix.prior), [...matrix.questions.keys()]);
   const fixed = tally(matrix, (weights, open) => {
     const useful = new Set(telling(matrix, weights, open));

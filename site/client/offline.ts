@@ -4,7 +4,9 @@ const WORKER = `${BASE}sw.js`;
 
 /** The page's policy lets no script in by address but this one. Older browsers know no such rule. */
 const trusted = (): string => {
-  type Factory = { createPolicy(name: string, rules: { createScriptURL(url: string): string }): typeof rules };
+  type Factory = {
+    createPolicy(name: string, rules: { createScriptURL(url: string): string }): typeof rules;
+  };
   type Rules = { createScriptURL(url: string): string };
   const factory = (window as unknown as { trustedTypes?: Factory }).trustedTypes;
   const rules: Rules = {

@@ -51,7 +51,10 @@ const minutesIn = (text: string | undefined): number => {
 };
 
 /** The job that the form tells of, and every fault in it beside its field. `now` is the start where none is given. */
-export const readJob = (draft: Draft, now: number): { readonly job: Job; readonly faults: readonly Fault[] } => {
+export const readJob = (
+  draft: Draft,
+  now: number,
+): { readonly job: Job; readonly faults: readonly Fault[] } => {
   const us = draft['units'] === 'us';
   const faults: Fault[] = [];
   const fault = (field: string, says: string) => faults.push({ field, says });
@@ -72,13 +75,15 @@ export const readJob = (draft: Draft, now: number): { readonly job: Job; readonl
     PARTS.map((part) => {
       const count = value(`${part}-count`) ?? 0;
       const [long, wide] = [value(`${part}-long`) ?? 0, value(`${part}-wide`) ?? 0].map((side) => side * 10);
-      if (!Number.isInteger(count) || count < 0 || count > 60) fault(part, 'Give how many there are, 0 to 60.');
+      if (!Number.isInteger(count) || count < 0 || count > 60)
+        fault(part, 'Give how many there are, 0 to 60.');
       else if (count > 0 && !(long && wide && long > 0 && wide > 0 && long <= 5000 && wide <= 5000))
         fault(part, `Give length and width, up to ${us ? '196 in' : '500 cm'}; or 0 where there is none.`);
       return [part, { count, long: long ?? 0, wide: wide ?? 0 }];
     }),
   ) as Parts;
-  if (!PARTS.some((part) => parts[part].count > 0)) fault('top', 'The piece has no face yet: give at least one.');
+  if (!PARTS.some((part) => parts[part].count > 0))
+    fault('top', 'The piece has no face yet: give at least one.');
 
   const minutes: Partial<Record<Milestone, { from: number; to: number }>> = {};
   for (const [name, unit] of Object.entries(LABEL) as [keyof typeof LABEL, number][]) {
@@ -119,7 +124,9 @@ export const readJob = (draft: Draft, now: number): { readonly job: Job; readonl
   const preset = draft['preset'] ?? '';
   const job: Job = {
     piece: draft['piece']?.trim().slice(0, 40) || 'My piece',
-    kind: (preset === 'crib' || preset === 'valuable' ? preset : (draft['kind'] ?? 'furniture')) as Job['kind'],
+    kind: (preset === 'crib' || preset === 'valuable'
+      ? preset
+      : (draft['kind'] ?? 'furniture')) as Job['kind'],
     parts,
     base: draft['base'] as Job['base'],
     baseHours: draft['base'] === 'bare-wood' ? undefined : value('base-age'),

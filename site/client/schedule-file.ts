@@ -1,6 +1,6 @@
 import type { Job, Planned } from '#engine/schedule.ts';
-import { type Line, linesOf } from './schedule-words.ts';
 import type { PlanData } from '../lib/plan.ts';
+import { type Line, linesOf } from './schedule-words.ts';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 /** A cell that a table program would take for a formula is kept from being one. */
@@ -30,7 +30,12 @@ export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
 const RUNG = ['test-patch', 'coat', 'light-use', 'full-use'];
 
 /** The plan as a calendar file. Loaded on demand, since the library weighs more than the planner. */
-export const calendarOf = async (job: Job, outcome: Planned, data: PlanData, now: number): Promise<string> => {
+export const calendarOf = async (
+  job: Job,
+  outcome: Planned,
+  data: PlanData,
+  now: number,
+): Promise<string> => {
   const { default: ical, ICalAlarmType } = await import('ical-generator');
   const calendar = ical({ name: `Halfdry: ${job.piece}`, prodId: '//Halfdry//Schedule//EN' });
   const lines = linesOf(job, outcome, data).filter(({ step }: Line) => RUNG.includes(step.kind));

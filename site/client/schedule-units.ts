@@ -24,7 +24,9 @@ export const TURNED: Readonly<Record<string, Way>> = {
   'can-cold': degrees,
   'can-hot': degrees,
   'can-coverage': [toSquareFeetPerGallon, toSquareMetersPerLiter],
-  ...Object.fromEntries(PARTS.flatMap((part) => [`${part}-long`, `${part}-wide`].map((name) => [name, length]))),
+  ...Object.fromEntries(
+    PARTS.flatMap((part) => [`${part}-long`, `${part}-wide`].map((name) => [name, length])),
+  ),
 };
 
 /** A value of a field in the unit of the engine's side of the form: °C, cm, m²/L. */
@@ -52,9 +54,12 @@ export const sayFilm = (from: number, to: number, us: boolean): string => {
   return `${ends[0] === ends[1] ? ends[0] : ends.join('–')} ${us ? 'mil' : 'µm'}`;
 };
 export const sayLiters = (liters: number, us: boolean): string => {
-  if (!us) return liters < 1 ? `${Math.ceil(liters * 1000)} mL` : `${(Math.ceil(liters * 100) / 100).toFixed(2)} L`;
+  if (!us)
+    return liters < 1 ? `${Math.ceil(liters * 1000)} mL` : `${(Math.ceil(liters * 100) / 100).toFixed(2)} L`;
   const gallons = toGallons(liters);
-  return gallons < 0.25 ? `${Math.ceil(gallons * 128)} fl oz` : `${(Math.ceil(gallons * 40) / 10).toFixed(1)} qt`;
+  return gallons < 0.25
+    ? `${Math.ceil(gallons * 128)} fl oz`
+    : `${(Math.ceil(gallons * 40) / 10).toFixed(1)} qt`;
 };
 export const sayAir = (celsius: number, us: boolean): string =>
   us ? `${Math.round(toFahrenheit(celsius))} °F` : `${Math.round(celsius)} °C`;

@@ -38,14 +38,20 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
       ...(step.must ? ['It has dried so long that the next coat holds only on a sanded film.'] : []),
       ...(step.kind === 'coat' && step.coat === 1
         ? [
-            job.sheen === 'gloss' ? 'Stir, do not shake; strain.' : 'Stir from the bottom for several minutes, then and now; do not shake; strain.',
+            job.sheen === 'gloss'
+              ? 'Stir, do not shake; strain.'
+              : 'Stir from the bottom for several minutes, then and now; do not shake; strain.',
             'Full-length strokes, end to end; do not go back.',
-            ...(build?.thinned ? ['A little thinner than usual, so that all coats stay below the greatest film.'] : []),
+            ...(build?.thinned
+              ? ['A little thinner than usual, so that all coats stay below the greatest film.']
+              : []),
           ]
         : []),
       ...step.looks.map(({ say }) => say),
       ...(step.looks.length
-        ? [`Flaws: ${[...new Set(step.looks.flatMap(({ defects }) => defects))].map((id) => data.defects[id] ?? id).join(', ')}.`]
+        ? [
+            `Flaws: ${[...new Set(step.looks.flatMap(({ defects }) => defects))].map((id) => data.defects[id] ?? id).join(', ')}.`,
+          ]
         : []),
     ],
   }));

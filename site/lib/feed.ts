@@ -23,8 +23,7 @@ export const feedEntries = (known: Knowledge): readonly FeedEntry[] =>
     .sort((a, b) => (a.on === b.on ? (a.url < b.url ? -1 : 1) : a.on < b.on ? 1 : -1))
     .slice(0, SHOWN);
 
-const escaped = (text: string): string =>
-  text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+const escaped = (text: string): string => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
 /** The changes as an Atom feed. Days have no hour, so noon stands for it. */
 export const atom = (entries: readonly FeedEntry[], absolute: (path: string) => string): string => {

@@ -20,7 +20,10 @@ const crumbs = (way: readonly (readonly [name: string, url: string])[]): WithCon
 });
 
 const changed = (changes: readonly { on: string }[]): string | undefined =>
-  changes.map(({ on }) => on).sort().at(-1);
+  changes
+    .map(({ on }) => on)
+    .sort()
+    .at(-1);
 
 /** A repair is a list of steps toward a result, so it is a HowTo. */
 export const remedyData = (remedy: Entry<'remedy'>) => {

@@ -6,7 +6,8 @@
 export const BASE =
   typeof document === 'undefined'
     ? '/'
-    : new URL('.', document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? location.origin).pathname;
+    : new URL('.', document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? location.origin)
+        .pathname;
 
 export const HOME = BASE;
 export const CLOCK = `${BASE}clock/`;
@@ -30,7 +31,8 @@ export const HOW_DRY = 'how-dry';
 export const seeUrl = (address: readonly string[]) => BASE + ['see', ...address, ''].join('/');
 export const defectUrl = (id: string) => `${BASE}defects/${id}/`;
 export const howDryUrl = (id: string) => `${BASE}defects/${id}/#${HOW_DRY}`;
-export const nodeUrl = (id: string, address: readonly string[]) => `${BASE}defects/${id}/${address.join('/')}/`;
+export const nodeUrl = (id: string, address: readonly string[]) =>
+  `${BASE}defects/${id}/${address.join('/')}/`;
 export const walkDataUrl = (id: string) => `${BASE}defects/${id}/walk.json`;
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;

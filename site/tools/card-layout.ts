@@ -31,12 +31,22 @@ const box = (style: Record<string, unknown>, children?: unknown): Node => ({
 const torn = (width: number, height: number): string => {
   const steps = [0, 9, 3, 11, 5, 8, 1];
   const right = steps.map((x, n) => `${width - x}px ${(n * height) / (steps.length - 1)}px`);
-  const left = [...steps].reverse().map((x, n) => `${11 - x}px ${height - (n * height) / (steps.length - 1)}px`);
+  const left = [...steps]
+    .reverse()
+    .map((x, n) => `${11 - x}px ${height - (n * height) / (steps.length - 1)}px`);
   return `polygon(${[...right, ...left].join(', ')})`;
 };
 
 const tape = (left: number, top: number, width: number, height: number, size: number, text: string) => [
-  box({ position: 'absolute', left: left + 7, top: top + 5, width, height, backgroundColor: SHADE, clipPath: torn(width, height) }),
+  box({
+    position: 'absolute',
+    left: left + 7,
+    top: top + 5,
+    width,
+    height,
+    backgroundColor: SHADE,
+    clipPath: torn(width, height),
+  }),
   box(
     {
       position: 'absolute',
@@ -70,7 +80,13 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
   const width = CARD_WIDTH - left - 48;
   const tall = picture ? 420 : 400;
   return box(
-    { width: CARD_WIDTH, height: CARD_HEIGHT, backgroundImage: PAPER, fontFamily: 'Card', position: 'relative' },
+    {
+      width: CARD_WIDTH,
+      height: CARD_HEIGHT,
+      backgroundImage: PAPER,
+      fontFamily: 'Card',
+      position: 'relative',
+    },
     [
       ...(picture
         ? [
@@ -85,10 +101,21 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
           ]
         : []),
       box(
-        { position: 'absolute', left, top: 48, width, height: tall, flexDirection: 'column', justifyContent: 'center' },
+        {
+          position: 'absolute',
+          left,
+          top: 48,
+          width,
+          height: tall,
+          flexDirection: 'column',
+          justifyContent: 'center',
+        },
         [
           box({ fontSize: 44, color: INK, fontWeight: 500, marginBottom: 10 }, kind),
-          box({ fontSize: fit(title, width, picture ? 3 : 2), lineHeight: 1, color: INK, fontWeight: 700 }, title),
+          box(
+            { fontSize: fit(title, width, picture ? 3 : 2), lineHeight: 1, color: INK, fontWeight: 700 },
+            title,
+          ),
         ],
       ),
       ...tape(36, 506, CARD_WIDTH - 72, 92, 56, address),

@@ -8,9 +8,12 @@ const REFRESH = /(http-equiv="refresh" content="0; ?url=)\/(?!\/)/g;
 
 /** A page whose links lead below `base`, a folder with both slashes. Text between tags is left alone. */
 export const rebased = (html: string, base: string): string => {
-  let out = html.replace(REFRESH, `$1${base}`).replace(SOURCES, (_all, start: string, sources: string) =>
-    start + sources.replace(/(^|,\s*)\/(?!\/)/g, `$1${base}`),
-  );
+  let out = html
+    .replace(REFRESH, `$1${base}`)
+    .replace(
+      SOURCES,
+      (_all, start: string, sources: string) => start + sources.replace(/(^|,\s*)\/(?!\/)/g, `$1${base}`),
+    );
   // A tag may have two such attributes; one pass moves the first of them.
   for (let before = ''; before !== out; ) {
     before = out;

@@ -68,7 +68,9 @@ export const writeRedirects = (dist: string, retired: Retired, base: string): vo
     if (existsSync(file))
       throw new Error(`content/retired.yaml: /${from} is in use; take its line out, or choose another id`);
     if (!existsSync(join(dist, to, 'index.html')))
-      throw new Error(`content/retired.yaml: /${from} leads to /${to}, which is not there; name an id that is`);
+      throw new Error(
+        `content/retired.yaml: /${from} leads to /${to}, which is not there; name an id that is`,
+      );
     mkdirSync(dirname(file), { recursive: true });
     writeFileSync(file, withPolicy(page(to), file));
   }

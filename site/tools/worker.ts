@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
-import { HEADERS } from './headers.ts';
 import { sha256 } from './hash.ts';
+import { HEADERS } from './headers.ts';
 import { writePacks } from './packs.ts';
 
 /** In the order that they need each other. Not every browser takes modules as workers, so they become one file. */

@@ -1,0 +1,250 @@
+/** The coat clock in a real browser, with a clock that the test turns. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { expectQuiet, type Opened, openPage, PHONE } from './browser.ts';
+
+const MINUTE = 60_000;
+const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as const;
+
+const openAt = async (time: string, address = '/clock/'): Promise<Opened> => {
+  const opened = await openPage(DENVER);
+  await opened.page.clock.install({ time: new Date(time) });
+  await opened.page.goto(address);
+  return opened;
+};
+
+/** Lays a coat by what the can says: dry to the touch after so many minutes. */
+const lay = async ({ page }: Opened, touch: readonly [string, string], piece = 'Navy dresser') => {
+  await page.fill('[name=air]', '73.4');
+  await page.locator('.more > summary').click();
+  await page.fill('[name=piece]', piece);
+  await page.fill('[name=label-touch]', touch[0]);
+  await page.fill('[name=label-touch-to]', touch[1]);
+  await page.locator('.go').tap();
+};
+
+const verdict = ({ page }: Opened) => page.locator('.on-clock .verdict').first().textContent();
+
+it('lays a coat in one tap and says first until when hands stay off', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  await opened.page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toMatch(/^Hands off until \d+:\d\d/);
+  expect(await opened.page.locator('[data-part=stage]').textContent()).toContain('wet, surely');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('lives through a reload, a sleeping phone and midnight', async () => {
+  const opened = await openAt('2026-11-25T06:30:00Z');
+  await lay(opened, ['40', '60']);
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:10–12:30 AM');
+  await opened.page.reload();
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:10–12:30 AM');
+  await opened.page.clock.fastForward(45 * MINUTE);
+  await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
+  await opened.page.clock.fastForward(20 * MINUTE);
+  await expect.poll(() => verdict(opened)).toContain('Let it dry on until');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('is not moved by the night when the clock goes back', async () => {
+  // Denver, 1 November 2026: at 08:00Z it goes from 2:00 AM back to 1:00 AM.
+  const opened = await openAt('2026-11-01T07:40:00Z');
+  await lay(opened, ['40', '59']);
+  await expect.poll(() => verdict(opened)).toBe('Hands off until 1:20–1:39 AM');
+  await opened.page.clock.fastForward(45 * MINUTE);
+  await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM');
+  await opened.close();
+});
+
+it('runs several coats at once and lets one be taken off', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  await lay(opened, ['40', '60']);
+  await opened.page.locator('details.new > summary').click();
+  await opened.page.fill('[name=piece]', 'Chair');
+  await opened.page.locator('.go').tap();
+  await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Chair', 'Navy dresser']);
+  await opened.page.locator('.on-clock [data-act=off]').first().tap();
+  await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser']);
+  await opened.close();
+});
+
+it.each([
+  ['air', '140', 'air'],
+  ['humidity', '130', 'humidity'],
+  ['air', 'warm', 'air'],
+  ['label-recoat', '0', 'label-recoat'],
+])('tells beside the field that %s can not be %s, and loses nothing', async (name, value, at) => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.locator('.more > summary').click();
+  await page.fill('[name=piece]', 'Chair');
+  await page.fill(`[name=${name}]`, value);
+  await page.locator('.go').tap();
+  const field = page.locator(`#clock-${at}`);
+  const told = await field.getAttribute('aria-describedby');
+  expect((await page.locator(`#${told}`).textContent())?.length).toBeGreaterThan(20);
+  expect(await field.getAttribute('aria-invalid')).toBe('true');
+  expect(await page.locator('.on-clock').count()).toBe(0);
+  await page.reload();
+  expect(await page.inputValue(`[name=${name}]`)).toBe(value);
+  expect(await page.inputValue('[name=piece]')).toBe('Chair');
+  await opened.close();
+});
+
+it('tells a coat that would be laid tomorrow, and a surface below the dew point', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.locator('[name=when][value=at]').check();
+  await page.fill('[name=at]', '2026-11-25T09:00');
+  await page.fill('[name=humidity]', '80');
+  await page.locator('.more > summary').click();
+  await page.fill('[name=surface]', '45');
+  expect(await page.locator('#clock-at-fault').textContent()).toContain('tomorrow 9:00 AM');
+  await page.fill('[name=at]', '2026-11-24T09:30');
+  expect(await page.locator('#clock-surface-fault').textContent()).toContain('dew point');
+  expect(await page.locator('.weather').textContent()).toContain('Not now');
+  await page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toBe('Hands off, and no time can be told');
+  await opened.close();
+});
+
+it('tells a clock of the phone that went back', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  await lay(opened, ['40', '60']);
+  await opened.page.clock.setFixedTime(new Date('2026-11-24T14:00:00Z'));
+  await opened.page.reload();
+  await opened.page.locator('.trouble').getByText('gone back').waitFor();
+  await expect.poll(() => verdict(opened)).toBe('This coat is laid in the future');
+  await opened.close();
+});
+
+it('tells a product that it does not know', async () => {
+  const opened = await openPage(DENVER);
+  await opened.page.addInitScript(() => {
+    const coat = { id: 'a', piece: 'Chair', product: 'moon-dust', laidAt: Date.now(), celsius: 20, relativeHumidity: 0.5, coatNumber: 1 };
+    localStorage.setItem('halfdry.clock', JSON.stringify({ version: 1, coats: [coat], products: {}, seenAt: 0 }));
+  });
+  await opened.page.goto('/clock/');
+  await opened.page.getByText('moon-dust').waitFor();
+  await opened.page.goto('/');
+  await opened.page.locator('hd-clock').getByText('Open the clock').waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it.each([
+  ['denied', () => Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } })],
+  ['full', () => { Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; }],
+])('still runs in the page where storage is %s, and says so', async (_name, refuse) => {
+  const opened = await openPage(DENVER);
+  await opened.page.addInitScript(refuse);
+  await opened.page.goto('/clock/');
+  await opened.page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toContain('Hands off until');
+  await opened.page.locator('.trouble').getByText('keeps nothing').waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('leads from the first page to hands off until … in two taps at most', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.fill('[name=air]', '64.4');
+  await page.fill('[name=humidity]', '65');
+  await page.locator('.go').tap();
+  await page.clock.fastForward(12 * MINUTE);
+  await page.goto('/');
+  expect(await page.locator('hd-clock').textContent()).toContain('Setting, surely');
+  await page.locator('a[href="/defects/cloudy-film/"]').first().tap();
+  await page.waitForURL('**/stage-setting/**');
+  await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/^Hands off until \d+:\d\d/);
+  expect(await page.locator('.again').textContent()).toMatch(/By the clock: \d+:\d\d/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('lets her word win over the clock until she takes it back', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.locator('.go').tap();
+  await page.clock.fastForward(12 * MINUTE);
+  await page.goto('/defects/cloudy-film/#how-dry');
+  await page.locator('.by-clock').getByText('Says the clock: setting, surely').waitFor();
+  await page.locator('.stages a[href*=stage-dry-to-touch]').tap();
+  await page.waitForURL('**/stage-dry-to-touch/**');
+  await page.getByText('You said: dry to the touch. The clock says: setting, surely').waitFor();
+  expect(await page.locator('#verdict').textContent()).not.toContain('until');
+  await page.goto('/defects/bubbles/#how-dry');
+  await page.getByRole('button', { name: 'Go by the clock again' }).tap();
+  await page.waitForURL('**/defects/bubbles/stage-setting/**');
+  await opened.close();
+});
+
+it('covers no answer and moves nothing where the strip appears', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.locator('.go').tap();
+  await page.goto('/defects/lap-marks/cause/', { waitUntil: 'networkidle' });
+  await page.locator('hd-clock a').waitFor();
+  for (const answer of ['yes', 'no', 'unsure']) await page.locator(`[data-answer=${answer}]`).tap({ trial: true });
+  await page.goto('/', { waitUntil: 'networkidle' });
+  await page.locator('hd-clock a').waitFor();
+  const shift = await page.evaluate(
+    () =>
+      new Promise<number>((done) => {
+        new PerformanceObserver((list) => done(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0))).observe({ type: 'layout-shift', buffered: true });
+        requestAnimationFrame(() => requestAnimationFrame(() => done(0)));
+      }),
+  );
+  expect(shift).toBe(0);
+  await opened.close();
+});
+
+it('writes the reminders as a calendar file', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  await lay(opened, ['40', '60']);
+  const [download] = await Promise.all([
+    opened.page.waitForEvent('download'),
+    opened.page.locator('[data-act=remind]').tap(),
+  ]);
+  const file = readFileSync((await download.path()) ?? '', 'utf8');
+  expect(download.suggestedFilename()).toMatch(/\.ics$/);
+  expect(file).toMatch(/^BEGIN:VCALENDAR\r\n[\s\S]*END:VCALENDAR\r?\n?$/);
+  expect(file).toContain('DTSTART:20261124T180000Z');
+  expect(file).toContain('Navy dresser: dry to the touch');
+  expect(file.match(/BEGIN:VALARM/g)).toHaveLength(5);
+  for (const line of file.split('\r\n')) expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('turns the units over and remembers them', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.fill('[name=air]', '68');
+  await page.locator('[name=units][value=metric]').check();
+  expect(await page.inputValue('[name=air]')).toBe('20');
+  await page.reload();
+  expect(await page.locator('[name=units][value=metric]').isChecked()).toBe(true);
+  expect(await page.locator('label[for=clock-air]').textContent()).toContain('°C');
+  await opened.close();
+});
+
+it('shows the times to reckon by hand where no script runs', async () => {
+  const { page, close } = await openPage({ ...DENVER, javaScriptEnabled: false });
+  await page.goto('/clock/');
+  expect(await page.locator('.by-hand tbody').first().locator('tr').count()).toBeGreaterThanOrEqual(16);
+  expect(await page.locator('.by-hand').isVisible()).toBe(true);
+  expect(await page.locator('.lay').isVisible()).toBe(false);
+  await close();
+});
+
+it('has steps for gloves', async () => {
+  const { page, close } = await openPage(DENVER);
+  await page.goto('/clock/');
+  for (const target of await page.locator('.stepper button:visible, .pick span:visible, .go, select').all())
+    expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(56);
+  await close();
+});
