@@ -9,11 +9,21 @@ const FILE = 'content/plan.yaml';
 /** The tables of the finishing schedule, checked against the knowledge: every id in them must be there. */
 export const readPlan = (known: Knowledge, root: string): Plan => {
   const plan = Plan.parse(parse(readFileSync(join(root, FILE), 'utf8')));
-  const tables = [plan.coats, plan.film, plan.tools, plan.fitness, plan.waits, plan['test-patch'], plan.prepare];
+  const tables = [
+    plan.coats,
+    plan.film,
+    plan.tools,
+    plan.fitness,
+    plan.waits,
+    plan['test-patch'],
+    plan.prepare,
+  ];
   const rows = [...tables, plan.between].flat() as readonly { source?: string }[];
   const missing = [
     ...rows.flatMap(({ source }) => (source && !known.has('source', source) ? [`source ${source}`] : [])),
-    ...plan.looks.flatMap(({ defects }) => defects.filter((id) => !known.has('defect', id)).map((id) => `defect ${id}`)),
+    ...plan.looks.flatMap(({ defects }) =>
+      defects.filter((id) => !known.has('defect', id)).map((id) => `defect ${id}`),
+    ),
     ...[...plan.coats, ...plan.fitness].flatMap(({ products = [] }) =>
       products.filter((id) => !known.has('product', id)).map((id) => `product ${id}`),
     ),

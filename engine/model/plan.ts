@@ -83,7 +83,10 @@ export const Plan = z.strictObject({
       'square-meters-per-minute': z.number().min(0.01).max(5),
     }),
   ),
-  thirst: row({ bases: z.array(Base), times: z.number().min(1).max(3).describe('First coat takes so much more.') }),
+  thirst: row({
+    bases: z.array(Base),
+    times: z.number().min(1).max(3).describe('First coat takes so much more.'),
+  }),
   cans: z.array(
     z.strictObject({
       units: z.enum(['metric', 'us']),
@@ -116,7 +119,12 @@ export const Plan = z.strictObject({
     }),
   ),
   'test-patch': z.array(
-    row({ bases: z.array(Base).min(1), families, hours: z.number().min(1).max(200), why: z.string().min(20) }),
+    row({
+      bases: z.array(Base).min(1),
+      families,
+      hours: z.number().min(1).max(200),
+      why: z.string().min(20),
+    }),
   ),
   prepare: z.array(
     row({

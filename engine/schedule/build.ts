@@ -18,8 +18,10 @@ export type Build = {
   readonly short: boolean;
 };
 
-const fits = (row: { families: readonly string[]; products?: readonly string[] | undefined }, product: PlanProduct) =>
-  row.families.includes(product.family) && (!row.products || row.products.includes(product.id));
+const fits = (
+  row: { families: readonly string[]; products?: readonly string[] | undefined },
+  product: PlanProduct,
+) => row.families.includes(product.family) && (!row.products || row.products.includes(product.id));
 
 /** The wet film that a coat usually has, with the least that this tool can lay, µm. The can's coverage fixes both. */
 const wetOf = (job: Job, product: PlanProduct): { least: number; usual: number } | undefined => {

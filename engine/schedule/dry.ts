@@ -9,7 +9,7 @@ import { historyFrom, nightOf, nightsIn } from './weather.ts';
 import { MINUTE, type Stretch } from './windows.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
-const HORIZON = { between: 30, last: 150 } as const;
+const HORIZON = { between: 14, last: 90 } as const;
 
 export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
 
@@ -40,7 +40,8 @@ export const driedAt = (
   const { times } = found.value;
   const moments = [...times].map(([milestone, { from, to }]) => {
     // A deadline must not move out; all else must not come in.
-    const least = milestone === 'open' || milestone === 'sand-if-beyond' ? undefined : label?.minutes[milestone];
+    const least =
+      milestone === 'open' || milestone === 'sand-if-beyond' ? undefined : label?.minutes[milestone];
     return [
       milestone,
       {

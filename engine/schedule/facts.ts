@@ -27,5 +27,6 @@ export const coatStep = ({ family }: PlanProduct): Step => ({
   kind: 'coat',
   say: 'Lay one coat.',
   thin: true,
-  product: family === 'shellac' ? 'dewaxed-shellac' : family === 'wax' ? 'wax' : family === 'oil' ? 'oil' : 'same',
+  product:
+    family === 'shellac' ? 'dewaxed-shellac' : family === 'wax' ? 'wax' : family === 'oil' ? 'oil' : 'same',
 });

@@ -1,7 +1,7 @@
-import { weatherVerdict } from '../calc/weather.ts';
+import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import { sayWeather } from '../calc/say-weather.ts';
-import type { Problem } from '../calc/quantity.ts';
+import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import { fire, type RuleEntry } from '../rules.ts';
@@ -13,8 +13,8 @@ import { baseWait, type FitnessRow, fitnessOf } from './fitness.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
 import { areaOf } from './piece.ts';
 import { cautioned, type PlanStep, type Raw } from './steps.ts';
-import { firstFit, MINUTE, type Stretch } from './windows.ts';
 import { type WetEdge, wetEdgeOf } from './wet-edge.ts';
+import { firstFit, MINUTE, type Stretch } from './windows.ts';
 
 const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
@@ -87,13 +87,18 @@ const underCan = (product: PlanProduct, { label }: Job): PlanProduct => {
     humidity: humidity ? ([humidity.from, humidity.to] as [number, number]) : product.limits.humidity,
   };
   const { 'film-formation-celsius': formation, ...rest } = product;
-  return { ...rest, limits, ...(formation && !celsius && { 'film-formation-celsius': formation }) } as PlanProduct;
+  return {
+    ...rest,
+    limits,
+    ...(formation && !celsius && { 'film-formation-celsius': formation }),
+  } as PlanProduct;
 };
 
 const drySays = (problem: Problem): No => ({
   code: 'drying',
   says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem)}`,
-  instead: 'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
+  instead:
+    'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
 });
 
 /** The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. */
@@ -139,7 +144,14 @@ export const schedule = (
           },
         ]),
     ...(wait?.refuse && baseReady > job.start
-      ? [{ code: 'base' as const, says: wait.why, instead: 'Wait, or take another product.', earliest: baseReady }]
+      ? [
+          {
+            code: 'base' as const,
+            says: wait.why,
+            instead: 'Wait, or take another product.',
+            earliest: baseReady,
+          },
+        ]
       : []),
     ...(sunny.ok
       ? sunny.value.reasons
@@ -191,7 +203,13 @@ export const schedule = (
     const minutes = rounded(work['set-up-minutes']);
     const at = firstFit(job, calendar, ready, minutes);
     if (!at) return tooShort(minutes);
-    raw.push({ kind: 'test-patch', ...at, surely: at.to + patch.hours * HOUR, hours: patch.hours, say: patch.why });
+    raw.push({
+      kind: 'test-patch',
+      ...at,
+      surely: at.to + patch.hours * HOUR,
+      hours: patch.hours,
+      say: patch.why,
+    });
     ready = at.to + patch.hours * HOUR;
   }
 
@@ -226,7 +244,8 @@ export const schedule = (
     const laidFrom = at.from + before * MINUTE;
     const deadline = dried.value['sand-if-beyond'];
     const previous = coats.at(-1);
-    if (number > 1) raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
+    if (number > 1)
+      raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
     const rubFrom = at.from + lookMinutes * MINUTE;
     if (rub && row?.grit)
       raw.push({
@@ -271,7 +290,7 @@ export const schedule = (
     ...reckoned,
     wetEdge: wetEdgeOf(plan, job, build, openMinutes),
     kind: 'plan',
-    steps: cautioned(plan, known, on, job, product, raw),
+    steps: cautioned(plan, known, on, job, product, raw, whole),
     coats,
     nights,
     dates,
@@ -294,6 +313,7 @@ const datesOf = (plan: Plan, job: Job, end: CoatTimes, light: Stretch, cure: Str
   const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
   const strict = ['child', 'food'].some((trial) => job.trials.includes(trial as never));
   const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
-  const handOver = strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
+  const handOver =
+    strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
   return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle) };
 };

@@ -78,11 +78,12 @@ export const cautioned = (
   job: Job,
   product: PlanProduct,
   steps: readonly Raw[],
+  whole: readonly RuleEntry[],
 ): readonly PlanStep[] => {
-  const told = new Set<string>();
+  const told = new Set(whole.map(({ id }) => id));
   return steps.map((raw) => {
     const step = ruleStep(raw, product);
-    const stage = raw.kind === 'full-use' ? 'cured' : raw.kind === 'light-use' ? 'dry-to-touch' : undefined;
+    const stage = raw.kind === 'full-use' ? 'cured' : raw.kind === 'light-use' ? 'recoatable' : undefined;
     const rules = step
       ? rulesForStep(known, on, step)
       : stage

@@ -25,7 +25,12 @@ const borders = (plan: Plan, { hours }: Job) => ({
 });
 
 /** The nights that touch a stretch of time, the calendar's day of each evening with it. */
-export const nightsIn = (plan: Plan, job: Job, calendar: Calendar, { from, to }: Stretch): readonly Stretch[] => {
+export const nightsIn = (
+  plan: Plan,
+  job: Job,
+  calendar: Calendar,
+  { from, to }: Stretch,
+): readonly Stretch[] => {
   const { dawn, dusk } = borders(plan, job);
   const nights: Stretch[] = [];
   for (let day = -1; calendar.at(day, dusk) < to; day++) {

@@ -1,5 +1,6 @@
 import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../lib/plan.ts';
+import { PLAN_DATA } from '../lib/urls.ts';
 import { type Draft, linkOf, readJob, readLink } from './schedule-draft.ts';
 import { sayLength, turnForm } from './schedule-units.ts';
 
@@ -156,7 +157,7 @@ export class ScheduleElement extends HTMLElement {
     this.#faults(faults);
     if (faults.length) return;
     try {
-      this.#data ??= fetch(`${location.pathname}data.json`).then((answer) => {
+      this.#data ??= fetch(PLAN_DATA).then((answer) => {
         if (!answer.ok) throw new Error(String(answer.status));
         return answer.json() as Promise<PlanData>;
       });
@@ -173,7 +174,7 @@ export class ScheduleElement extends HTMLElement {
         linked,
         link,
         now,
-        planFrom: (at) => this.#from(at),
+        planFrom: (at) => this.#from(at, job),
       });
       this.#place.hidden = false;
       if (!linked) {
@@ -193,21 +194,19 @@ export class ScheduleElement extends HTMLElement {
     return `#${linkOf({ ...this.draft, start: localInput(job.start) })}`;
   }
 
-  #from(at: number): void {
-    (this.form.elements.namedItem('start') as HTMLInputElement).value = localInput(at);
-    const age = this.form.elements.namedItem('base-age') as HTMLInputElement;
-    const { job } = readJob(this.draft, at);
-    const before = readJob({ ...this.draft, start: '' }, Date.now()).job;
-    // The base goes on drying until then.
-    const already = Number(age.value.replace(',', '.'));
-    if (age.value)
-      age.value = String(Math.ceil(already + (job.start - (this.#started ?? before.start)) / 3_600_000));
+  /** Plans anew from a later start; the base goes on drying until then. */
+  #from(at: number, job: Job): void {
+    const set = (name: string, value: string) => {
+      (this.form.elements.namedItem(name) as HTMLInputElement).value = value;
+    };
+    const start = localInput(at);
+    set('start', start);
+    if (job.baseHours !== undefined)
+      set(
+        'base-age',
+        String(Math.round(job.baseHours + (new Date(start).getTime() - job.start) / 3_600_000)),
+      );
     void this.#plan(false);
-  }
-
-  get #started(): number | undefined {
-    const start = readLink(location.hash)?.['start'];
-    return start ? new Date(start).getTime() : undefined;
   }
 }
 

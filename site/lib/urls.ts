@@ -11,6 +11,8 @@ export const BASE =
 
 export const HOME = BASE;
 export const CLOCK = `${BASE}clock/`;
+export const SCHEDULE = `${BASE}schedule/`;
+export const PLAN_DATA = `${SCHEDULE}data.json`;
 export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
 export const GLOSSARY = `${BASE}glossary/`;

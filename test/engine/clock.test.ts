@@ -72,11 +72,14 @@ it('lets the label win', () => {
 
 it('says until when in one line, noon, midnight and the early end behind it', () => {
   const label = (from: number, to: number) => ({ minutes: { touch: { from, to } } });
-  const said = (over: Partial<LaidCoat>, now: number) => sayNow(clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
+  const said = (over: Partial<LaidCoat>, now: number) =>
+    sayNow(clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
   expect(said({ label: label(100, 125) }, LAID + 12 * MINUTE)).toBe('Hands off until 11:40–12:05 PM');
   expect(said({ label: label(100, 125) }, LAID + 110 * MINUTE)).toBe('Hands off until 12:05 PM');
   const late = Date.parse('2026-11-25T06:30:00Z');
-  expect(said({ laidAt: late, label: label(20, 50) }, late)).toBe('Hands off until 11:50 PM – tomorrow 12:20 AM');
+  expect(said({ laidAt: late, label: label(20, 50) }, late)).toBe(
+    'Hands off until 11:50 PM – tomorrow 12:20 AM',
+  );
   expect(said({ laidAt: late, label: label(20, 50) }, late + 40 * MINUTE)).toBe('Hands off until 12:20 AM');
 });
 
@@ -124,12 +127,21 @@ it.each([
 
 it('promises no time below the dew point, and gives no stage', () => {
   const cold = { ...coat, surfaceCelsius: 5, relativeHumidity: 0.8 };
-  expect(clockNow(poly, cold, LAID)).toMatchObject({ kind: 'refused', problem: { code: 'surface-below-dew-point' } });
+  expect(clockNow(poly, cold, LAID)).toMatchObject({
+    kind: 'refused',
+    problem: { code: 'surface-below-dew-point' },
+  });
   expect(factsOf(poly, cold, LAID)['stage']).toBeUndefined();
 });
 
 it('knows what no walk has to ask', () => {
-  const on = caseFromClock(poly, { minutes: 12, celsius: 18, relativeHumidity: 0.65, applicator: 'brush', sheen: 'satin' });
+  const on = caseFromClock(poly, {
+    minutes: 12,
+    celsius: 18,
+    relativeHumidity: 0.65,
+    applicator: 'brush',
+    sheen: 'satin',
+  });
   expect(on['stage']).toEqual({ value: 'setting', how: 'computed' });
   expect(on['hours-since-coat']?.value).toBeCloseTo(0.2);
   expect(Object.fromEntries(Object.entries(on).map(([name, fact]) => [name, fact.value]))).toMatchObject({
@@ -151,7 +163,9 @@ it('rings at the late end, and for the deadline at the early one', () => {
 });
 
 it('draws the life of the film in order, with now moving on', () => {
-  const places = [0, 12, 60, 200, 5000, 50_000].map((minutes) => lifeLine(running({}, minutes), LAID, LAID + minutes * MINUTE));
+  const places = [0, 12, 60, 200, 5000, 50_000].map((minutes) =>
+    lifeLine(running({}, minutes), LAID, LAID + minutes * MINUTE),
+  );
   const marks = places.map(({ now }) => now);
   expect(marks).toEqual([...marks].sort((one, two) => one - two));
   expect(marks.at(0)).toBe(0);
@@ -165,12 +179,17 @@ it('joins the reasons into one sentence', () => {
   expect(sayReasons(['product-varies', 'weather', 'film-thickness'])).toMatch(/, .+ and .+\.$/);
 });
 
-it.each([null, undefined, 7, '[]', { version: 2 }, { version: 1, coats: 'none' }])('reads %j as no coat', (kept) => {
-  expect(readStore(kept).store.coats).toEqual([]);
-});
+it.each([null, undefined, 7, '[]', { version: 2 }, { version: 1, coats: 'none' }])(
+  'reads %j as no coat',
+  (kept) => {
+    expect(readStore(kept).store.coats).toEqual([]);
+  },
+);
 
 it('keeps the coats that read and counts those that do not', () => {
-  const kept = JSON.parse(JSON.stringify({ version: 1, coats: [coat, { id: 1 }], products: { x: {} }, seenAt: 'now' }));
+  const kept = JSON.parse(
+    JSON.stringify({ version: 1, coats: [coat, { id: 1 }], products: { x: {} }, seenAt: 'now' }),
+  );
   const { store, lost } = readStore(kept);
   expect(store.coats).toEqual([coat]);
   expect(lost).toBe(1);

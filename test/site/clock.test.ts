@@ -64,7 +64,9 @@ it('runs several coats at once and lets one be taken off', async () => {
   await opened.page.locator('details.new > summary').click();
   await opened.page.fill('[name=piece]', 'Chair');
   await opened.page.locator('.go').tap();
-  await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Chair', 'Navy dresser']);
+  await expect
+    .poll(() => opened.page.locator('.on-clock h2').allTextContents())
+    .toEqual(['Chair', 'Navy dresser']);
   await opened.page.locator('.on-clock [data-act=off]').first().tap();
   await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser']);
   await opened.close();
@@ -123,8 +125,19 @@ it('tells a clock of the phone that went back', async () => {
 it('tells a product that it does not know', async () => {
   const opened = await openPage(DENVER);
   await opened.page.addInitScript(() => {
-    const coat = { id: 'a', piece: 'Chair', product: 'moon-dust', laidAt: Date.now(), celsius: 20, relativeHumidity: 0.5, coatNumber: 1 };
-    localStorage.setItem('halfdry.clock', JSON.stringify({ version: 1, coats: [coat], products: {}, seenAt: 0 }));
+    const coat = {
+      id: 'a',
+      piece: 'Chair',
+      product: 'moon-dust',
+      laidAt: Date.now(),
+      celsius: 20,
+      relativeHumidity: 0.5,
+      coatNumber: 1,
+    };
+    localStorage.setItem(
+      'halfdry.clock',
+      JSON.stringify({ version: 1, coats: [coat], products: {}, seenAt: 0 }),
+    );
   });
   await opened.page.goto('/clock/');
   await opened.page.getByText('moon-dust').waitFor();
@@ -135,8 +148,23 @@ it('tells a product that it does not know', async () => {
 });
 
 it.each([
-  ['denied', () => Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } })],
-  ['full', () => { Storage.prototype.setItem = () => { throw new DOMException('full', 'QuotaExceededError'); }; }],
+  [
+    'denied',
+    () =>
+      Object.defineProperty(window, 'localStorage', {
+        get: () => {
+          throw new DOMException('denied', 'SecurityError');
+        },
+      }),
+  ],
+  [
+    'full',
+    () => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    },
+  ],
 ])('still runs in the page where storage is %s, and says so', async (_name, refuse) => {
   const opened = await openPage(DENVER);
   await opened.page.addInitScript(refuse);
@@ -188,13 +216,18 @@ it('covers no answer and moves nothing where the strip appears', async () => {
   await page.locator('.go').tap();
   await page.goto('/defects/lap-marks/cause/', { waitUntil: 'networkidle' });
   await page.locator('hd-clock a').waitFor();
-  for (const answer of ['yes', 'no', 'unsure']) await page.locator(`[data-answer=${answer}]`).tap({ trial: true });
+  for (const answer of ['yes', 'no', 'unsure'])
+    await page.locator(`[data-answer=${answer}]`).tap({ trial: true });
   await page.goto('/', { waitUntil: 'networkidle' });
   await page.locator('hd-clock a').waitFor();
   const shift = await page.evaluate(
     () =>
       new Promise<number>((done) => {
-        new PerformanceObserver((list) => done(list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0))).observe({ type: 'layout-shift', buffered: true });
+        new PerformanceObserver((list) =>
+          done(
+            list.getEntries().reduce((sum, entry) => sum + (entry as unknown as { value: number }).value, 0),
+          ),
+        ).observe({ type: 'layout-shift', buffered: true });
         requestAnimationFrame(() => requestAnimationFrame(() => done(0)));
       }),
   );
