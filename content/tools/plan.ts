@@ -18,7 +18,7 @@ export const readPlan = (known: Knowledge, root: string): Plan => {
     plan['test-patch'],
     plan.prepare,
   ];
-  const rows = [...tables, plan.between].flat() as readonly { source?: string }[];
+  const rows = [...tables, plan.between].flat() as readonly { source?: string; grade: string }[];
   const missing = [
     ...rows.flatMap(({ source }) => (source && !known.has('source', source) ? [`source ${source}`] : [])),
     ...plan.looks.flatMap(({ defects }) =>
@@ -29,6 +29,11 @@ export const readPlan = (known: Knowledge, root: string): Plan => {
     ),
     ...plan.refuse.filter((id) => !known.has('rule', id)).map((id) => `rule ${id}`),
   ];
+  const bare = rows.filter(
+    ({ source, grade }) => !source && (grade === 'published' || grade === 'from-memory'),
+  );
+  if (bare.length)
+    throw new Error(`${FILE}: ${bare.length} rows are ${bare[0]?.grade} and name no source; add it`);
   if (missing.length) throw new Error(`${FILE}: there is no ${missing.join(', no ')}; correct the id`);
   return plan;
 };

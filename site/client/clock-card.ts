@@ -35,16 +35,12 @@ export class CoatCard {
     if (place && place.textContent !== words) place.textContent = words;
   }
 
-  tell(product: ClockProduct | undefined, now: number, style: TimeStyle, current: boolean): void {
+  tell(product: ClockProduct | undefined, now: number, style: TimeStyle): void {
     const coat = this.#coat;
-    this.element.classList.toggle('current', current);
     if (!product) {
-      this.#write('verdict', 'Hands off, and no time can be told');
-      this.#write(
-        'why',
+      this.doubt(
         `This coat was kept with a product, “${coat.product}”, that this clock does not know. Lay it again with the product that is on the can.`,
       );
-      this.#still();
       return;
     }
     this.#write(
@@ -55,16 +51,29 @@ export class CoatCard {
     const { doing, verdict, why } = sayNow(reading, now, style);
     this.#write('verdict', verdict);
     this.#write('why', why);
-    const tape = this.element.querySelector('.verdict');
-    if (tape) tape.className = `verdict ${doing}`;
+    this.#tape(doing);
     this.#weather(product);
     if (reading.kind === 'running') this.#run(reading, now, style);
     else this.#still();
   }
 
+  /** Something stands against every time of this coat. */
+  doubt(why: string): void {
+    this.#write('verdict', 'Hands off, and no time can be told');
+    this.#write('why', why);
+    this.#tape('leave');
+    this.#still();
+  }
+
+  #tape(doing: string): void {
+    const tape = this.element.querySelector('.verdict');
+    if (tape) tape.className = `verdict ${doing}`;
+  }
+
   /** No time is told, so none is shown. */
   #still(): void {
     this.#write('stage', '');
+    this.#write('doubt', '');
     this.element.classList.add('still');
   }
 

@@ -1,16 +1,9 @@
-import {
-  type ClockProduct,
-  type ClockStore,
-  clockNow,
-  jumpedBack,
-  type LaidCoat,
-  remindersOf,
-} from '#engine/clock.ts';
+import { type ClockProduct, type ClockStore, clockNow, type LaidCoat, remindersOf } from '#engine/clock.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from './case-store.ts';
 import { CoatCard } from './clock-card.ts';
 import { CoatForm } from './clock-form.ts';
-import { currentCoat, keepClock, loadClock, timeStyle } from './clock-store.ts';
+import { currentCoat, keepClock, loadClock, timeStyle, watchClock } from './clock-store.ts';
 import { everyTick } from './clock-tick.ts';
 
 /** The coat clock: the coats that are drying, and the form that lays one more. */
@@ -19,6 +12,7 @@ export class CoatsElement extends HTMLElement {
   #cards = new Map<string, CoatCard>();
   #form: CoatForm | undefined;
   #refused = false;
+  #lost = 0;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -28,7 +22,8 @@ export class CoatsElement extends HTMLElement {
     this.hidden = false;
     this.#form = new CoatForm(form, this.#products, (coat) => this.#lay(coat), signal);
     this.addEventListener('click', this.#act, { signal });
-    const { store } = loadClock();
+    const { store, lost } = loadClock();
+    this.#lost = lost;
     this.#keep({ ...store, products: this.#productsOf(store.coats) });
     this.#open(!store.coats.length);
     everyTick(() => this.#tell(), signal);
@@ -75,11 +70,10 @@ export class CoatsElement extends HTMLElement {
 
   /** All that stands on the page, as of now. */
   #tell(): void {
-    const { store, lost } = loadClock();
+    const { store } = loadClock();
     const now = Date.now();
-    const back = jumpedBack(store.seenAt, now);
-    this.#trouble(back, lost);
-    if (store.coats.length && !back) this.#keep({ ...store, seenAt: now });
+    const back = watchClock(store, now);
+    this.#trouble(back);
     const products = this.#products;
     const current = currentCoat(store);
     const list = this.querySelector('.coats');
@@ -93,16 +87,18 @@ export class CoatsElement extends HTMLElement {
       this.#cards.set(coat.id, card);
       if (list?.children[index] !== card.element)
         list?.insertBefore(card.element, list.children[index] ?? null);
-      card.tell(products[coat.product], now, timeStyle(), store.coats.length > 1 && coat === current);
+      card.element.classList.toggle('current', store.coats.length > 1 && coat === current);
+      if (back) card.doubt('The clock of this device has gone back.');
+      else card.tell(products[coat.product], now, timeStyle());
       card.element.classList.toggle('one', store.coats.length === 1);
     }
   }
 
-  #trouble(back: number, lost: number): void {
+  #trouble(back: number): void {
     const said = [
       ...(back
         ? [
-            `The clock of this device has gone back ${back} min since it was last read. Set it right; until then no time here can be trusted.`,
+            `The clock of this device has gone back ${back} min since it was last read. Set it right. If it is right now, lay the coats again: their times can not be trusted.`,
           ]
         : []),
       ...(this.#refused
@@ -110,7 +106,7 @@ export class CoatsElement extends HTMLElement {
             'This browser keeps nothing (its storage is full or closed). The clock runs as long as this page stays open: write the times down.',
           ]
         : []),
-      ...(lost
+      ...(this.#lost
         ? ['A coat that was kept here could not be read and is left out. Lay it again with its time.']
         : []),
     ].join(' ');

@@ -41,9 +41,12 @@ const labelOf = (draft: Draft): Label | undefined => {
   return Object.keys(minutes).length ? { minutes } : undefined;
 };
 
+/** To the nearest minute: nobody lays a coat to the second, and the times told are whole minutes. */
+const wholeMinute = (at: number): number => Math.round(at / MINUTE) * MINUTE;
+
 const laidAtOf = (draft: Draft, now: number): number => {
-  if (draft['when'] === 'ago') return now - (numberIn(draft, 'ago') ?? Number.NaN) * MINUTE;
-  return draft['when'] === 'at' ? new Date(draft['at'] || Number.NaN).getTime() : now;
+  if (draft['when'] === 'ago') return wholeMinute(now - (numberIn(draft, 'ago') ?? Number.NaN) * MINUTE);
+  return draft['when'] === 'at' ? new Date(draft['at'] || Number.NaN).getTime() : wholeMinute(now);
 };
 
 const missing = (field: CoatField, says: string): CoatFault => ({ field, says, stops: true });

@@ -1,4 +1,4 @@
-import { clockNow, factsOf } from '#engine/clock.ts';
+import { clockNow, factsOf, jumpedBack } from '#engine/clock.ts';
 import type { Case } from '#engine/index.ts';
 import { currentCoat, loadClock } from './clock-store.ts';
 
@@ -7,7 +7,7 @@ export const clockFacts = (now = Date.now()): Case => {
   const { store } = loadClock();
   const coat = currentCoat(store);
   const product = coat && store.products[coat.product];
-  if (!product) return {};
+  if (!product || jumpedBack(store.seenAt, now)) return {};
   const reading = clockNow(product, coat, now);
   const over = reading.kind === 'future' || (reading.kind === 'running' && reading.stage === 'cured');
   return over ? {} : factsOf(product, coat, now);

@@ -1,4 +1,4 @@
-import { type ClockStore, type LaidCoat, readStore, type TimeStyle } from '#engine/clock.ts';
+import { type ClockStore, jumpedBack, type LaidCoat, readStore, type TimeStyle } from '#engine/clock.ts';
 import { CLOCK_KEY } from './clock-key.ts';
 
 /** What the browser would not keep: the clock still runs in this page. */
@@ -35,3 +35,12 @@ export const currentCoat = ({ coats, current }: ClockStore): LaidCoat | undefine
 export const timeStyle = (): TimeStyle => ({
   hour12: new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hour12 ?? true,
 });
+
+const SEEN_EVERY = 60_000;
+
+/** Minutes that the device's clock has gone back; else notes that it was read, once a minute so that tabs rest. */
+export const watchClock = (store: ClockStore, now: number): number => {
+  const back = jumpedBack(store.seenAt, now);
+  if (!back && store.coats.length && now - store.seenAt >= SEEN_EVERY) keepClock({ ...store, seenAt: now });
+  return back;
+};

@@ -1,7 +1,7 @@
 import { clockNow, sayNow } from '#engine/clock.ts';
 import { STAGE_WORDS } from '../lib/stages.ts';
 import { tellSteps } from './clock-steps.ts';
-import { currentCoat, loadClock, timeStyle } from './clock-store.ts';
+import { currentCoat, loadClock, timeStyle, watchClock } from './clock-store.ts';
 import { everyTick } from './clock-tick.ts';
 import { tellWalk } from './clock-walk.ts';
 
@@ -21,8 +21,10 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     const link = Object.assign(document.createElement('a'), { className: 'tape', href: url });
     host.append(link);
     link.append(text('b', coat.piece), ' ');
-    if (!product) {
-      link.append(text('span', 'Its product is not known here. Open the clock.'));
+    const back = watchClock(store, now);
+    if (!product || back) {
+      const why = back ? 'The clock of this device has gone back' : 'Its product is not known here';
+      link.append(text('span', `${why}. Open the clock.`));
       return;
     }
     const reading = clockNow(product, coat, now);

@@ -5,7 +5,6 @@ const WIDTH = 360;
 const LEFT = 58;
 const ROW = 24;
 const DAY = 24 * 60;
-const MINUTE = 60_000;
 /** A plan of oil may take weeks of waiting; what comes later is told in the dates. */
 const MOST_ROWS = 16;
 

@@ -68,11 +68,11 @@ const tape = (left: number, top: number, width: number, height: number, size: nu
 /** Letters of the condensed face are about 0.44 of its size wide; a word never breaks. */
 const LETTER = 0.44;
 /** The largest size at which the title fills no more than these lines and no word is wider than its place. */
-const fit = (title: string, width: number, lines: number): number => {
+const fit = (title: string, width: number, lines: number, most: number): number => {
   const longest = Math.max(...title.split(' ').map((word) => word.length));
   const byWord = width / (longest * LETTER);
   const byLines = (width * lines * 0.82) / (title.length * LETTER);
-  return Math.round(Math.max(64, Math.min(150, byWord, byLines)));
+  return Math.round(Math.max(64, Math.min(most, byWord, byLines)));
 };
 
 export const layout = ({ kind, title, address, picture }: Card): Node => {
@@ -113,7 +113,7 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
         [
           box({ fontSize: 44, color: INK, fontWeight: 500, marginBottom: 10 }, kind),
           box(
-            { fontSize: fit(title, width, picture ? 3 : 2), lineHeight: 1, color: INK, fontWeight: 700 },
+            { fontSize: picture ? fit(title, width, 3, 120) : fit(title, width, 2, 150), lineHeight: 1, color: INK, fontWeight: 700 },
             title,
           ),
         ],

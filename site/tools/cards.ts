@@ -75,7 +75,7 @@ export const allCards = (known: Knowledge, spoken: (path: string) => string): re
         title: 'Touch it, or not yet?',
         address: spoken('/'),
       },
-      shown[0]?.board,
+      boardOf(known.defects.find(({ often, boards }) => often === 'common' && boards.length)?.id ?? ''),
     ),
     ...known.defects.map(({ id, name }) =>
       withBoard(

@@ -64,9 +64,9 @@ it('holds hands off until the film is surely dry to the touch', () => {
 });
 
 it('lets the label win', () => {
-  const label = { minutes: { touch: { from: 40, to: 65 }, recoat: { from: 60, to: 60 } } };
+  const label = { minutes: { touch: { from: 40, to: 55 }, recoat: { from: 60, to: 60 } } };
   const reading = running({ label }, 12);
-  expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe('Hands off until 10:40–11:00 AM');
+  expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe('Hands off until 10:40–10:55 AM');
   expect(reading.moments.recoat).toEqual({ from: LAID + HOUR, to: LAID + HOUR, reasons: [] });
 });
 

@@ -1,0 +1,115 @@
+/** A newer version never mixes with the one in use, and waits until it is asked for. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, expect, it } from 'vitest';
+import { filesBelow } from '../../site/tools/hash.ts';
+import { rebase } from '../../site/tools/rebase.ts';
+import { writeWorker } from '../../site/tools/worker.ts';
+import { openPage, PHONE } from './browser.ts';
+import { copyOfSite, startHost } from './offline-host.ts';
+
+const FIRST = 'The label on the can always wins.';
+const SECOND = 'The can’s own label always wins.';
+const ADDRESSES = ['/', '/defects/lap-marks/', '/r/bubbles/', '/glossary/', '/defects/bubbles/cause/', '/clock/'];
+const kept: (() => unknown)[] = [];
+afterEach(async () => {
+  for (const remove of kept.splice(0).reverse()) await remove();
+});
+
+const edition = (words: string): string => {
+  const { dist, remove } = copyOfSite('few');
+  kept.push(remove);
+  for (const name of filesBelow(dist).filter((file) => file.endsWith('.html')))
+    writeFileSync(join(dist, name), readFileSync(join(dist, name), 'utf8').replace(FIRST, words));
+  writeWorker(dist);
+  return dist;
+};
+
+const visit = async (folder: string, path = '/') => {
+  const host = await startHost(folder, path);
+  kept.push(host.close);
+  const opened = await openPage({ ...PHONE, baseURL: host.base, serviceWorkers: 'allow' });
+  kept.push(opened.close);
+  await opened.page.goto(path);
+  await opened.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await opened.page.getByText('Everything is on this phone.').waitFor({ timeout: 60_000 });
+  return { host, ...opened };
+};
+
+it('keeps to one version while another is fetched, cut off, and fetched again', async () => {
+  const [one, two] = [edition(FIRST), edition(SECOND)];
+  const { host, page } = await visit(one);
+  const versions = async () => {
+    const seen = new Set<string>();
+    for (const address of ADDRESSES) {
+      await page.goto(address, { waitUntil: 'commit' });
+      await page.locator('footer p').first().waitFor({ state: 'attached' });
+      seen.add((await page.locator('footer p').first().textContent()) ?? '');
+    }
+    return [...seen];
+  };
+  await page.goto('/defects/lap-marks/cause/');
+  await page.locator('[data-answer=yes]').tap();
+  await page.waitForURL(/-yes/);
+  const answers = await page.evaluate(() => localStorage.getItem('halfdry.case'));
+  expect(answers).toContain('answered');
+
+  host.serve(two);
+  host.cutAfter(3);
+  await page.goto('/');
+  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.update()).catch(() => {}));
+  expect(await versions()).toEqual([FIRST]);
+  expect(await page.getByRole('button', { name: /New knowledge/ }).count()).toBe(0);
+
+  host.serve(two);
+  await page.goto('/about/');
+  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.update()));
+  await page.getByRole('button', { name: /New knowledge is here/ }).waitFor();
+  expect(await versions()).toEqual([FIRST]);
+
+  const other = await page.context().newPage();
+  await other.goto('/glossary/');
+  await page.goto('/about/');
+  await page.getByRole('button', { name: /New knowledge is here/ }).click();
+  await page.getByText(SECOND).waitFor();
+  await other.getByText(SECOND).waitFor();
+  host.cutAfter(0);
+  expect(await versions()).toEqual([SECOND]);
+  expect(await page.evaluate(() => localStorage.getItem('halfdry.case'))).toBe(answers);
+  expect(await page.evaluate(() => caches.keys().then((names) => names.length))).toBe(1);
+});
+
+it('never installs a version that came half', async () => {
+  const [one, two] = [edition(FIRST), edition(SECOND)];
+  const { host, page } = await visit(one);
+  const [core = ''] = filesBelow(join(two, 'offline')).filter((name) => name.startsWith('core.'));
+  writeFileSync(join(two, 'offline', core), readFileSync(join(one, 'index.html')));
+  host.serve(two);
+  await page.goto('/about/');
+  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.update()).catch(() => {}));
+  await page.waitForFunction(() =>
+    navigator.serviceWorker.getRegistration().then((found) => !found?.installing && !found?.waiting),
+  );
+  await page.goto('/glossary/');
+  expect(await page.locator('footer p').first().textContent()).toBe(FIRST);
+});
+
+it('works below a folder, and leaves the rest of the host alone', async () => {
+  const { dist, remove } = copyOfSite('few');
+  kept.push(remove);
+  rebase(dist, '/some/path/');
+  writeWorker(dist);
+  const { host, page, errors } = await visit(dist, '/some/path/');
+  expect(await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope))).toBe(
+    `${host.base}/some/path/`,
+  );
+  host.cutAfter(0);
+  await page.getByRole('combobox').fill('bubbles');
+  await page.getByRole('option').first().waitFor();
+  await page.goto('/some/path/defects/lap-marks/cause/');
+  await page.locator('[data-answer=yes]').tap();
+  await page.waitForURL(/\/some\/path\/defects\/lap-marks\/cause\/.*-yes/);
+  await page.goto('/some/path/r/bubbles');
+  await page.waitForURL('**/some/path/defects/bubbles/');
+  expect(errors).toEqual([]);
+});

@@ -1,0 +1,106 @@
+/** One visit, and then no network: everything opens, also what was never looked at. */
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { nodesOf } from '#engine/index.ts';
+import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { writeRedirects } from '../../site/tools/redirects.ts';
+import { writeWorker } from '../../site/tools/worker.ts';
+import { type Opened, openPage, PHONE } from './browser.ts';
+import { copyOfSite, type Host, startHost } from './offline-host.ts';
+
+const known = provenKnowledge(process.cwd()).known;
+if (!known) throw new Error('the content does not link; npm run check tells why');
+
+let host: Host;
+let opened: Opened;
+let remove: () => void;
+
+beforeAll(async () => {
+  const copy = copyOfSite('whole');
+  remove = copy.remove;
+  writeRedirects(copy.dist, { 'defect/overlap-lines': 'lap-marks' }, '/');
+  writeWorker(copy.dist);
+  host = await startHost(copy.dist);
+  opened = await openPage({ ...PHONE, baseURL: host.base, serviceWorkers: 'allow' });
+  const { page } = opened;
+  const began = performance.now();
+  await page.goto('/');
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  const words = performance.now() - began;
+  await page.getByText('Everything is on this phone.').waitFor({ timeout: 60_000 });
+  const all = performance.now() - began;
+  const packs = readdirSync(join(copy.dist, 'offline'));
+  const bytes = packs.reduce((sum, name) => sum + statSync(join(copy.dist, 'offline', name)).size, 0);
+  console.log(
+    `offline: ${packs.length} packs, ${(bytes / 1e6).toFixed(2)} MB; ` +
+      `words after ${Math.round(words)} ms, everything after ${Math.round(all)} ms`,
+  );
+  host.cutAfter(0);
+});
+afterAll(async () => {
+  await opened?.close();
+  host?.close();
+  remove?.();
+});
+
+const deepest = (defect: string): string => {
+  const all = [...nodesOf(known, defect)].map(({ address }) => address);
+  return `/defects/${defect}/${all.sort((a, b) => b.length - a.length)[0]?.join('/')}/`;
+};
+const deepestSeen = readdirSync('dist/see', { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('index.html'))
+  .sort((a, b) => b.split('/').length - a.split('/').length)[0]
+  ?.replace('index.html', '');
+
+it.each([
+  ['a question deep in a tree', deepest('cloudy-film'), undefined],
+  ['another flaw’s', deepest('bubbles'), undefined],
+  ['a flaw', '/defects/lap-marks/', 'Lap marks'],
+  ['a repair', `/remedies/${known.remedies[0]?.id}/`, known.remedies[0]?.name],
+  ['the coat clock', '/clock/', undefined],
+  ['deep in the search for the flaw', `/see/${deepestSeen}`, undefined],
+  ['an address that moved', '/r/overlap-lines/', 'Lap marks'],
+  ['a short link, without its slash', '/r/lap-marks', 'Lap marks'],
+  ['the glossary, with a query', '/glossary/?from=a-friend', 'Words of the trade'],
+  ['the data', '/data/', undefined],
+])('opens %s whole', async (_what, address, heading) => {
+  const { page } = opened;
+  const before = host.answered();
+  await page.goto(address);
+  if (heading) await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+  expect(await page.locator('h1').count()).toBe(1);
+  expect(await page.getByRole('heading', { name: 'There is no page here' }).count()).toBe(0);
+  const broken = await page.evaluate(async () => {
+    const pictures = [...document.querySelectorAll('img')];
+    for (const picture of pictures) picture.loading = 'eager';
+    await Promise.allSettled(pictures.map((picture) => picture.decode()));
+    return pictures.filter((picture) => !picture.naturalWidth).map((picture) => picture.src);
+  });
+  expect(broken).toEqual([]);
+  expect(await page.evaluate(() => customElements.get('hd-offline') !== undefined)).toBe(true);
+  expect(host.answered()).toBe(before);
+});
+
+it('finds by words', async () => {
+  const { page } = opened;
+  await page.goto(`/search/?q=${encodeURIComponent('bubbels in my poly')}`);
+  const first = page.locator('hd-results a').first();
+  await first.waitFor();
+  expect(await first.getAttribute('href')).toBe('/defects/bubbles/');
+});
+
+it('leads on from an address that never was, with what still fits', async () => {
+  const { page } = opened;
+  await page.goto('/defects/lap-marks/gone-question-yes/');
+  await page.getByRole('heading', { name: 'There is no page here' }).waitFor();
+  await page.getByRole('link', { name: /Go on from here/ }).waitFor();
+});
+
+it('says that all is kept, and breaks no rule of its own policy', async () => {
+  const { page, errors } = opened;
+  await page.goto('/about/');
+  await page.getByText('Everything is on this phone.').waitFor();
+  // A page that is not there is meant to answer 404.
+  expect(errors.filter((text) => !/404/.test(text))).toEqual([]);
+});

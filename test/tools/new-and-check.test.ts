@@ -1,0 +1,97 @@
+/** `npm run new` and `npm run check`, in a copy of the content. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { clearCopies, copyOfContent, run } from './command.ts';
+
+const PATIENCE = { timeout: 300_000 };
+const read = (folder: string, file: string) => readFileSync(join(folder, file), 'utf8');
+const faults = (err: string) => err.split('\n').filter((line) => line.startsWith('content/'));
+
+afterAll(clearCopies);
+
+describe('new', () => {
+  for (const [kind, folder] of [
+    ['defect', 'defects'],
+    ['question', 'questions'],
+    ['remedy', 'remedies'],
+    ['rule', 'rules'],
+    ['source', 'sources'],
+    ['term', 'terms'],
+  ] as const)
+    it(`writes a ${kind} that links as it stands, but for what nothing leads to yet`, PATIENCE, async () => {
+      const copy = copyOfContent();
+      const made = await run('new', [kind, 'drips-on-legs'], copy);
+      const file = `content/${folder}/drips-on-legs.mdx`;
+      expect(made).toMatchObject({
+        code: 0,
+        out: `Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n`,
+        err: '',
+      });
+      expect(read(copy, file)).toMatch(/<[A-Z][^>]+>/);
+      const { err } = await run('check', [], copy);
+      const own = faults(err).filter((line) => line.includes('drips-on-legs'));
+      // What only the author knows: where it is linked from, and how it is told apart in the search for the flaw.
+      expect(own.filter((line) => !/nothing leads to|reads at US grade|drips-on-legs can not|not told apart|never first/.test(line))).toEqual([]);
+    });
+
+  it('never writes over a file', PATIENCE, async () => {
+    const copy = copyOfContent({ 'content/terms/tack.mdx': 'mine' });
+    const again = await run('new', ['term', 'tack'], copy);
+    expect(again).toMatchObject({
+      code: 1,
+      err: 'content/terms/tack.mdx is there already; edit it or choose another id\n',
+    });
+    expect(read(copy, 'content/terms/tack.mdx')).toBe('mine');
+  });
+
+  it('tells a kind or an id that it can not use, and writes nothing', PATIENCE, async () => {
+    const copy = copyOfContent();
+    const [kind, id, none] = await Promise.all([
+      run('new', ['board', 'x'], copy),
+      run('new', ['defect', 'Bad_Id'], copy),
+      run('new', [], copy),
+    ]);
+    expect(kind.err).toMatch(/^npm run new -- <kind> <id>; kinds: question, remedy, defect, source, rule, term/);
+    expect(id.err).toBe('"Bad_Id" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs\n');
+    expect([kind.code, id.code, none.code]).toEqual([1, 1, 1]);
+    expect(existsSync(join(copy, 'content/defects/Bad_Id.mdx'))).toBe(false);
+  });
+});
+
+describe('check', () => {
+  it('exits 0 on the content as it stands', PATIENCE, async () => {
+    const { code, out, err } = await run('check', []);
+    expect(faults(err)).toEqual([]);
+    expect(out).toMatch(/^\d+ defects, \d+ questions, \d+ remedies/);
+    expect(code).toBe(0);
+  });
+
+  it('exits 1 on a broken copy and lists the faults of all files in one run', PATIENCE, async () => {
+    const root = process.cwd();
+    const was = (file: string) => read(root, file);
+    const bubbles = 'content/defects/bubbles.mdx';
+    const again = 'content/remedies/look-again-when-dry.mdx';
+    const dust = 'content/rules/sanding-dust.mdx';
+    const asked = 'content/questions/round-spots.mdx';
+    const copy = copyOfContent({
+      [bubbles]: was(bubbles).replace('remedy: tip-off-the-foam', 'remedy: tip-off-the-fome'),
+      [again]: was(again).replace(/^worked:.*\n(?: .*\n)*/m, ''),
+      [dust]: was(dust).replace(/^level: care$/m, 'levle: care'),
+      [asked]: was(asked).replace(/^ask: /m, 'ask: ['),
+    });
+    const { code, err } = await run('check', [], copy);
+    const told = faults(err);
+    expect(code).toBe(1);
+    for (const [file, what] of [
+      [bubbles, 'there is no remedy "tip-off-the-fome"; did you mean "tip-off-the-foam"?'],
+      [again, '"worked" is missing; add worked: …'],
+      [dust, 'there is no key "levle" here; did you mean "level"?'],
+      [asked, 'the front matter is not valid YAML'],
+    ] as const)
+      expect(told.some((line) => new RegExp(`^${file}:\\d+: `).test(line) && line.includes(what)), `${file}: ${what}\n${err}`).toBe(true);
+    const lineOf = told.find((line) => line.includes('tip-off-the-fome'))?.split(':')[1];
+    expect(read(copy, bubbles).split('\n')[Number(lineOf) - 1]).toContain('tip-off-the-fome');
+    expect(err).toMatch(new RegExp(`\\n${told.length} faults\\.\\n$`));
+  });
+});
