@@ -151,6 +151,12 @@ export const Plan = z.strictObject({
     'look-minutes': z.number(),
   }),
   handle: row({ hours: z.number() }),
+  airing: z.array(
+    row({
+      families: z.array(Family).min(1),
+      days: z.number().describe('Least days from the last coat to hand-over.'),
+    }),
+  ),
   careful: row({ days: z.number().describe('Least days to full use for children, food, heat, water.') }),
   night: row({ from: z.int(), to: z.int(), 'most-humidity': z.number() }).describe(
     'Minutes of the day between which it is night, and the dampest night reckoned when she measured none.',

@@ -282,7 +282,14 @@ export const schedule = (
   }
   const end = coats.at(-1);
   if (!end || !last?.ok) throw new Error('a build without coats');
-  const dates = datesOf(plan, job, end, last.value['light-use'] ?? end.recoat, last.value.cure ?? end.recoat);
+  const dates = datesOf(
+    plan,
+    job,
+    product,
+    end,
+    last.value['light-use'] ?? end.recoat,
+    last.value.cure ?? end.recoat,
+  );
   raw.push({ kind: 'look', coat: build.coats, from: end.recoat.to, to: end.recoat.to, final: true });
   raw.push({ kind: 'light-use', from: dates.lightUse.from, to: dates.lightUse.to });
   raw.push({ kind: 'full-use', from: dates.fullUse.from, to: dates.fullUse.to });
@@ -306,7 +313,14 @@ const dayOf = (calendar: Calendar, at: number): number => {
 };
 
 /** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
-const datesOf = (plan: Plan, job: Job, end: CoatTimes, light: Stretch, cure: Stretch): Dates => {
+const datesOf = (
+  plan: Plan,
+  job: Job,
+  product: PlanProduct,
+  end: CoatTimes,
+  light: Stretch,
+  cure: Stretch,
+): Dates => {
   const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
   // A can that gives a cure time knows its film; without one the careful figure holds.
   const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
@@ -315,5 +329,7 @@ const datesOf = (plan: Plan, job: Job, end: CoatTimes, light: Stretch, cure: Str
   const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
   const handOver =
     strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
-  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle) };
+  // An oil goes on smelling in a closed piece long after it is dry.
+  const airing = plan.airing.find(({ families }) => families.includes(product.family))?.days ?? 0;
+  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
 };

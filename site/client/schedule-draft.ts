@@ -30,6 +30,8 @@ const OPTIONAL: readonly Limit[] = [
   ['can-hot', 0, 60, 'the greatest temperature on the can'],
   ['can-damp', 10, 100, 'the greatest humidity on the can'],
 ];
+/** A plan that begins now begins at the next five minutes, so that its link tells the same. */
+const FIVE_MINUTES = 300_000;
 const WHOLE = ['can-coats', 'can-per-day'];
 const PARTS = ['top', 'side', 'front', 'leg'] as const;
 const LABEL = { touch: 1, recoat: 60, light: 1440, cure: 1440 } as const;
@@ -113,7 +115,9 @@ export const readJob = (
   const disorder = outsideLabel(label);
   if (disorder) fault('can-recoat', sayProblem(disorder.problem));
 
-  const start = draft['start'] ? new Date(draft['start']).getTime() : now;
+  const start = draft['start']
+    ? new Date(draft['start']).getTime()
+    : Math.ceil(now / FIVE_MINUTES) * FIVE_MINUTES;
   if (!Number.isFinite(start)) fault('start', 'Give the day and the time, or leave it empty for now.');
   const from = minutesIn(draft['from']);
   const to = minutesIn(draft['to']);

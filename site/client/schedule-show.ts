@@ -61,6 +61,14 @@ const words = (id: string): string => id.replaceAll('-', ' ');
 const day = (at: number): string =>
   new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric' }).format(at);
 
+const clockTime = (at: number): string => sayInstant(at, at, timeStyle());
+/** From–to as it may stand on paper: the weekday wherever it is not that of `on`, never 'tomorrow'. */
+const spanOn = (on: number, from: number, to: number): string => {
+  const at = (instant: number, beside: number) =>
+    day(instant) === day(beside) ? clockTime(instant) : `${day(instant)}, ${clockTime(instant)}`;
+  return from === to ? at(from, on) : `${at(from, on)} – ${at(to, from)}`;
+};
+
 const EDGE = {
   fits: 'it fits: lay it in one go.',
   split:
@@ -146,7 +154,7 @@ const datesOf = ({ outcome, now, job }: Shown & { outcome: Planned }): HTMLEleme
   const list = make('dl.numbers');
   const row = (name: string, text: string) => list.append(make('div', make('dt', name), make('dd', text)));
   const style = timeStyle();
-  row('Handle with care', sayInstant(handle, now, style));
+  row('Handle with care', `${day(handle)}, ${clockTime(handle)}`);
   row('Light use', saySpan(lightUse.from, lightUse.to, now, style));
   row('Full use', saySpan(fullUse.from, fullUse.to, now, style));
   row('Hand over', `${day(handOver)}${job.trials.length ? '' : ', with a care card'}`);
@@ -165,8 +173,8 @@ const stepsOf = (shown: Shown & { outcome: Planned }): HTMLElement => {
       step.kind === 'light-use' || step.kind === 'full-use'
         ? saySpan(step.from, step.to, now, style)
         : step.kind === 'wait'
-          ? `until ${saySpan(step.to, step.surely ?? step.to, now, style)}`
-          : saySpan(step.from, step.to, now, style);
+          ? `until ${spanOn(step.from, step.to, step.surely ?? step.to)}`
+          : spanOn(step.from, step.from, step.to);
     const item = make('li', make('b', title), ' ', make('span.when', range));
     if (date !== last && !waits) item.prepend(make('span.date', date));
     if (!waits) last = date;

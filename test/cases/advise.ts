@@ -113,8 +113,22 @@ export const forbiddenIn = (
   );
 };
 
+/** The causes left at the end where she goes on to the cause, though it may change nothing now. */
+export const causesOf = (known: Knowledge, trouble: TroubleCase): string[] => {
+  let on = caseOf(trouble);
+  for (;;) {
+    const walked = walk(known, on, trouble.defect, { forCause: true });
+    if (walked.kind !== 'question') return walked.leaves.map((leaf) => leaf.cause ?? '');
+    on = { ...on, [walked.question]: { value: answer(known, trouble, walked.question), how: 'answered' } };
+  }
+};
+
+/** True where each cause told in the end fits the pattern of the case. */
+export const namesTheCause = (known: Knowledge, trouble: TroubleCase): boolean =>
+  !trouble.cause || causesOf(known, trouble).every((cause) => new RegExp(trouble.cause ?? '').test(cause));
+
 /** The action in words, for the list of misses. */
 export const told = (advice: Advice): string => {
   const leaves = advice.leaves.map((leaf) => ('remedy' in leaf ? leaf.remedy : 'leave it'));
-  return `${advice.doing} (${leaves.join(', ')})${advice.stops.size ? `; stops ${[...advice.stops].join(', ')}` : ''}; asked ${advice.asked.join(', ') || 'nothing'}`;
+  return `${advice.doing} (${leaves.join(', ')}: ${[...new Set(advice.leaves.map((leaf) => leaf.cause))].join(' / ')})${advice.stops.size ? `; stops ${[...advice.stops].join(', ')}` : ''}; asked ${advice.asked.join(', ') || 'nothing'}`;
 };

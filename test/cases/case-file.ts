@@ -28,6 +28,7 @@ const Case = z.strictObject({
   acceptable: z.array(Advice).min(1),
   forbidden: z.array(Advice).default([]).describe('Doings, kinds of step or remedies never to be advised.'),
   stops: z.array(z.string()).default([]).describe('Stop rules that must come before the work.'),
+  cause: z.string().optional().describe('A pattern that the cause told in the end must fit, by the source.'),
   then: z
     .strictObject({ defect: z.string(), acceptable: z.array(Advice).min(1), forbidden: z.array(Advice).default([]) })
     .optional()

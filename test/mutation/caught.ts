@@ -5,7 +5,7 @@ import { link, type Retired } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { prove } from '#engine/prove/index.ts';
 import { plainWords } from '../../content/tools/plain-words.ts';
-import { advise, caseOf, forbiddenIn, isAcceptable } from '../cases/advise.ts';
+import { advise, caseOf, forbiddenIn, isAcceptable, namesTheCause } from '../cases/advise.ts';
 import type { TroubleCase } from '../cases/case-file.ts';
 import { signsAgainstCases } from '../cases/signs.ts';
 import { CHECKS } from '../content/real/checks.ts';
@@ -17,7 +17,7 @@ const keyOf = (issue: Issue) => JSON.stringify({ ...issue, line: 0 });
 const wrongCases = (known: Knowledge, cases: readonly TroubleCase[]): string[] =>
   cases.flatMap((one) => {
     const advice = advise(known, one, one.defect, caseOf(one));
-    const good = isAcceptable(known, advice, one.acceptable, one.stops);
+    const good = isAcceptable(known, advice, one.acceptable, one.stops) && namesTheCause(known, one);
     return good && forbiddenIn(known, advice, one.forbidden, one.stops).length === 0 ? [] : [one.title];
   });
 
@@ -34,7 +34,7 @@ export const guardsOf = (
     prove: (known) => prove(known).map(keyOf),
     ...CHECKS,
     cases: (known) => wrongCases(known, cases),
-    signs: (known) => signsAgainstCases(known, cases),
+    signs: (known) => signsAgainstCases(known, cases.filter((one) => !one.then)),
 
     'plain words': (known) => [...plainWords(known, root)].map(keyOf),
   };

@@ -177,6 +177,9 @@ function* ofAny(entry: RawEntry): Generator<Mutant> {
 
 /** Every single slip that can be made in the content. Products, lessons and terms are proved elsewhere. */
 export function* mutantsOf(entries: readonly RawEntry[]): Generator<Mutant> {
+  const cited = new Set(
+    entries.flatMap((entry) => (((entry.data as Data)?.['claims'] as Data[] | undefined) ?? []).map((claim) => claim['source'])),
+  );
   for (const entry of entries) {
     if (entry.kind === 'defect') yield* ofDefect(entry);
     if (entry.kind === 'remedy') yield* ofRemedy(entry);
@@ -187,6 +190,6 @@ export function* mutantsOf(entries: readonly RawEntry[]): Generator<Mutant> {
       if (entry.kind !== 'rule')
         yield { slip: 'rename a file', what: `${entry.kind} ${entry.id}`, entry, after: { ...entry, id: `${entry.id}-2` } };
     }
-    if (entry.kind === 'source') yield { slip: 'lose a source', what: entry.id, entry, after: undefined };
+    if (entry.kind === 'source' && cited.has(entry.id)) yield { slip: 'lose a source', what: entry.id, entry, after: undefined };
   }
 }

@@ -48,3 +48,13 @@ it('names the verdict first, then the reason, then what not to do', async () => 
   expect(order).toEqual(['verdict', 'why', 'not', 'again', 'causes', 'trail']);
   await close();
 });
+
+it('prints a repair on one sheet', async () => {
+  const { page, close } = await openPage();
+  await page.goto('/remedies/shave-the-run/');
+  const sheet = (
+    await page.pdf({ format: 'A4', margin: { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' } })
+  ).toString('latin1');
+  expect(sheet.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  await close();
+});

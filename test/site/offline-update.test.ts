@@ -10,7 +10,14 @@ import { copyOfSite, startHost } from './offline-host.ts';
 
 const FIRST = 'The label on the can always wins.';
 const SECOND = 'The can’s own label always wins.';
-const ADDRESSES = ['/', '/defects/lap-marks/', '/r/bubbles/', '/glossary/', '/defects/bubbles/cause/', '/clock/'];
+const ADDRESSES = [
+  '/',
+  '/defects/lap-marks/',
+  '/r/bubbles/',
+  '/glossary/',
+  '/defects/bubbles/cause/',
+  '/clock/',
+];
 const kept: (() => unknown)[] = [];
 afterEach(async () => {
   for (const remove of kept.splice(0).reverse()) await remove();
@@ -57,7 +64,12 @@ it('keeps to one version while another is fetched, cut off, and fetched again', 
   host.serve(two);
   host.cutAfter(3);
   await page.goto('/');
-  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.update()).catch(() => {}));
+  await page.evaluate(() =>
+    navigator.serviceWorker
+      .getRegistration()
+      .then((found) => found?.update())
+      .catch(() => {}),
+  );
   expect(await versions()).toEqual([FIRST]);
   expect(await page.getByRole('button', { name: /New knowledge/ }).count()).toBe(0);
 
@@ -86,7 +98,12 @@ it('never installs a version that came half', async () => {
   writeFileSync(join(two, 'offline', core), readFileSync(join(one, 'index.html')));
   host.serve(two);
   await page.goto('/about/');
-  await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.update()).catch(() => {}));
+  await page.evaluate(() =>
+    navigator.serviceWorker
+      .getRegistration()
+      .then((found) => found?.update())
+      .catch(() => {}),
+  );
   await page.waitForFunction(() =>
     navigator.serviceWorker.getRegistration().then((found) => !found?.installing && !found?.waiting),
   );
@@ -100,9 +117,9 @@ it('works below a folder, and leaves the rest of the host alone', async () => {
   rebase(dist, '/some/path/');
   writeWorker(dist);
   const { host, page, errors } = await visit(dist, '/some/path/');
-  expect(await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope))).toBe(
-    `${host.base}/some/path/`,
-  );
+  expect(
+    await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope)),
+  ).toBe(`${host.base}/some/path/`);
   host.cutAfter(0);
   await page.getByRole('combobox').fill('bubbles');
   await page.getByRole('option').first().waitFor();

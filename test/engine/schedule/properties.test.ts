@@ -1,0 +1,191 @@
+/** What must hold of every plan, over random jobs: products, tools, weather, hours, labels, sizes. */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { dryingOf } from '#engine/calc/drying/figures.ts';
+import { outsideLimits } from '#engine/calc/drying/limits.ts';
+import { weatherVerdict } from '#engine/calc/weather.ts';
+import { FACTS } from '#engine/model/facts.ts';
+import { TRIALS, WEARS } from '#engine/model/plan.ts';
+import { cansFor, type Job, litersOf, type Planned } from '#engine/schedule.ts';
+import { DAY, HOUR, job, known, MINUTE, outcome, plan, productOf } from './sheet.ts';
+
+const RUNS = 10_000;
+
+const part = fc.record({
+  count: fc.integer({ min: 0, max: 6 }),
+  long: fc.integer({ min: 50, max: 2000 }),
+  wide: fc.integer({ min: 20, max: 900 }),
+});
+const hours = fc.double({ min: 0.2, max: 60, noNaN: true });
+const label = fc.option(
+  fc.record(
+    {
+      recoat: hours,
+      squareMetersPerLiter: fc.double({ min: 6, max: 30, noNaN: true }),
+      volumeSolids: fc.double({ min: 0.1, max: 0.6, noNaN: true }),
+      coats: fc.integer({ min: 1, max: 6 }),
+      coatsPerDay: fc.integer({ min: 1, max: 2 }),
+      least: fc.double({ min: 5, max: 18, noNaN: true }),
+    },
+    { requiredKeys: [] },
+  ),
+  { nil: undefined },
+);
+const tooled = known.products.flatMap(({ id, 'wet-film-micrometers': films }) =>
+  Object.keys(films).map((applicator) => ({
+    product: id as string,
+    applicator: applicator as Job['applicator'],
+  })),
+);
+
+const anyJob: fc.Arbitrary<Job> = fc
+  .record({
+    tool: fc.constantFrom(...tooled),
+    label,
+    parts: fc.record({ top: part, side: part, front: part, leg: part }),
+    base: fc.constantFrom(...FACTS.base.values),
+    baseHours: fc.option(fc.integer({ min: 0, max: 400 }), { nil: undefined }),
+    tone: fc.constantFrom(...FACTS['base-tone'].values),
+    wear: fc.constantFrom(...WEARS),
+    trials: fc.uniqueArray(fc.constantFrom(...TRIALS), { maxLength: 1 }),
+    sheen: fc.constantFrom(...FACTS.sheen.values),
+    day: fc.record({
+      celsius: fc.double({ min: 9, max: 30, noNaN: true }),
+      relativeHumidity: fc.double({ min: 0.25, max: 0.8, noNaN: true }),
+    }),
+    colder: fc.double({ min: 0, max: 14, noNaN: true }),
+    start: fc.integer({ min: 0, max: 7 * 24 * 60 }),
+    from: fc.integer({ min: 5, max: 18 }),
+    long: fc.integer({ min: 1, max: 12 }),
+    days: fc.array(fc.boolean(), { minLength: 7, maxLength: 7 }),
+  })
+  .map(({ tool, label: can, colder, start, from, long, days, ...rest }) => {
+    const { recoat, least, ...figures } = can ?? {};
+    const minutes = recoat === undefined ? {} : { recoat: { from: recoat * 60, to: recoat * 60 } };
+    const limits = least === undefined ? undefined : { celsius: { from: least, to: 35 } };
+    return {
+      ...job(),
+      ...rest,
+      ...tool,
+      ...(can && { label: { minutes, ...figures, ...(limits && { limits }) } }),
+      night: { celsius: rest.day.celsius - colder },
+      start: start * MINUTE,
+      hours: { from: from * 60, to: Math.min(24, from + long) * 60, days },
+    } as Job;
+  });
+
+const respected = (one: Job, got: Planned): void => {
+  const product = productOf(one.product);
+  const { label: can } = one;
+  const { build, coats, steps } = got;
+  if (!build) throw new Error('a plan without a build');
+  // The greatest film, unless the can itself asks for more.
+  const most = plan.film.find(({ families }) => families.includes(product.family))?.most;
+  if (most && !(can?.coats || can?.squareMetersPerLiter))
+    expect(build.total.to).toBeLessThanOrEqual(most * (1 + 1e-9));
+  if (most && !can?.coats && build.coats > 1) expect(build.total.to).toBeLessThanOrEqual(most * (1 + 1e-9));
+  // The can's figures, as they stand.
+  expect(coats.length).toBe(build.coats);
+  if (can?.coats) expect(build.coats).toBe(can.coats);
+  if (can?.squareMetersPerLiter) expect(build.wet).toBeCloseTo(1000 / can.squareMetersPerLiter, 9);
+  if (can?.volumeSolids) expect(build.dry.to).toBeCloseTo(build.wet * can.volumeSolids, 9);
+  // Her hours, for everything that hands do.
+  for (const { kind, from, to, final } of steps) {
+    if (final || !['test-patch', 'sand', 'wipe', 'coat', 'look'].includes(kind)) continue;
+    const day = Math.floor(from / DAY);
+    expect(one.hours.days[(day + 1) % 7]).toBe(true);
+    expect(from).toBeGreaterThanOrEqual(day * DAY + one.hours.from * MINUTE);
+    expect(to).toBeLessThanOrEqual(day * DAY + one.hours.to * MINUTE);
+    expect(from).toBeGreaterThanOrEqual(one.start);
+  }
+  // Recoat windows: nothing touches a coat before it is surely ready.
+  for (const [index, coat] of coats.entries()) {
+    const before = coats[index - 1];
+    if (!before) continue;
+    const touched = steps.filter(
+      ({ kind, coat: of }) => ['sand', 'wipe', 'coat'].includes(kind) && of === coat.number,
+    );
+    for (const { from } of touched) expect(from).toBeGreaterThanOrEqual(before.recoat.to);
+    const told = can?.minutes.recoat?.to;
+    if (told) expect(coat.from - before.to).toBeGreaterThanOrEqual(told * MINUTE - 1);
+  }
+  const perDay = can?.coatsPerDay;
+  if (perDay)
+    for (const { to } of coats)
+      expect(
+        coats.filter((other) => Math.floor(other.to / DAY) === Math.floor(to / DAY)).length,
+      ).toBeLessThanOrEqual(perDay);
+  // Weather: the day fit to coat in, by the product or by the can.
+  const verdict = weatherVerdict(
+    can?.limits?.celsius
+      ? ({
+          ...product,
+          limits: { ...product.limits, celsius: [can.limits.celsius.from, can.limits.celsius.to] },
+          'film-formation-celsius': undefined,
+        } as never)
+      : product,
+    one.day,
+  );
+  expect(verdict.ok && verdict.value.verdict).not.toBe('no');
+  // A film of droplets is never out in a night that it can not stand before it can be recoated.
+  if (product.mechanism === 'coalescence' && !can?.limits)
+    for (const night of got.nights)
+      expect(
+        outsideLimits(dryingOf(product), { celsius: one.night.celsius, relativeHumidity: 0.5 }),
+        `night at ${night.from}`,
+      ).toBeUndefined();
+  // Dates in their order.
+  const end = coats.at(-1)?.to ?? 0;
+  expect(got.dates.handle).toBeGreaterThanOrEqual(end + 24 * HOUR);
+  expect(got.dates.lightUse.to).toBeLessThanOrEqual(got.dates.fullUse.to);
+  expect(got.dates.handOver).toBeGreaterThanOrEqual(got.dates.lightUse.to);
+};
+
+it(`holds for ${RUNS} random jobs: windows, hours, weather, film, label; more area, more product; colder, not sooner`, () => {
+  let plans = 0;
+  fc.assert(
+    fc.property(
+      anyJob,
+      fc.double({ min: 0.1, max: 6, noNaN: true }),
+      fc.integer({ min: 1, max: 3 }),
+      (one, colder, more) => {
+        const got = outcome(one);
+        const { build, squareMeters } = got;
+        if (build) {
+          // More area never needs less product, in liters and in cans.
+          const less = litersOf(plan, one, build, squareMeters);
+          const larger = litersOf(plan, one, build, squareMeters * (1 + more / 10));
+          expect(larger).toBeGreaterThanOrEqual(less);
+          for (const units of ['metric', 'us'] as const) {
+            const bought = (liters: number) =>
+              cansFor(plan, liters, units, false).reduce(
+                (sum, { can, count }) => sum + can.liters * count,
+                0,
+              );
+            expect(bought(larger)).toBeGreaterThanOrEqual(bought(less));
+            expect(bought(less)).toBeGreaterThanOrEqual(less);
+          }
+        }
+        if (got.kind === 'no') {
+          expect(got.why.length).toBeGreaterThan(0);
+          return;
+        }
+        plans += 1;
+        respected(one, got);
+        // A colder night never ends earlier, whether it only slows or makes it a no.
+        const cold = outcome({ ...one, night: { celsius: one.night.celsius - colder } });
+        if (cold.kind === 'no') return;
+        for (const [index, { from, recoat }] of cold.coats.entries()) {
+          expect(from).toBeGreaterThanOrEqual((got.coats[index]?.from ?? 0) - 1);
+          expect(recoat.to).toBeGreaterThanOrEqual((got.coats[index]?.recoat.to ?? 0) - 1);
+        }
+        expect(cold.dates.fullUse.to).toBeGreaterThanOrEqual(got.dates.fullUse.to - 1);
+        expect(cold.dates.handOver).toBeGreaterThanOrEqual(got.dates.handOver - 1);
+      },
+    ),
+    { numRuns: RUNS, seed: 7 },
+  );
+  // Not a proof about refusals alone.
+  expect(plans).toBeGreaterThan(RUNS / 20);
+  console.log(`${plans} of ${RUNS} jobs were planned`);
+});
