@@ -91,7 +91,7 @@ const numbers = ({ outcome, job, us, data }: Shown): HTMLElement => {
       ? ' The can’s own figures give more film than the usual most; the can wins, but thick film may crack.'
       : '',
   ].join('');
-  row('Coats', `${build.coats}.${notes}`);
+  row('Coats', `${build.coats}${notes && `.${notes}`}`);
   row(
     'Each coat',
     `${sayFilm(build.wet, build.wet, us)} wet, ${sayFilm(build.dry.from, build.dry.to, us)} dry`,
@@ -174,7 +174,9 @@ const stepsOf = (shown: Shown & { outcome: Planned }): HTMLElement => {
         ? saySpan(step.from, step.to, now, style)
         : step.kind === 'wait'
           ? `until ${spanOn(step.from, step.to, step.surely ?? step.to)}`
-          : spanOn(step.from, step.from, step.to);
+          : step.final
+            ? `from ${spanOn(step.from, step.from, step.to)} on`
+            : spanOn(step.from, step.from, step.to);
     const item = make('li', make('b', title), ' ', make('span.when', range));
     if (date !== last && !waits) item.prepend(make('span.date', date));
     if (!waits) last = date;
@@ -295,16 +297,8 @@ export const show = (place: HTMLElement, shown: Shown): void => {
     make('p.of', summary(shown)),
     make(
       'div.sheet',
-      make(
-        'div',
-        make('h3', 'What to buy and lay'),
-        numbers(shown),
-        ...careOf(shown),
-        make('h3', 'Dates'),
-        datesOf(whole),
-        ...nightsOf(shown),
-      ),
-      make('div', make('h3', 'When'), drawLine(outcome, shown.job.hours)),
+      make('div', make('h3', 'What to buy and lay'), numbers(shown), ...careOf(shown)),
+      make('div', make('h3', 'When'), drawLine(outcome, shown.job.hours), datesOf(whole), ...nightsOf(shown)),
     ),
     ...outcome.cautions.map(({ title, say }) => make('p.caution', make('b', `${title}. `), say)),
     make('h3', 'Steps'),

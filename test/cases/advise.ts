@@ -25,7 +25,9 @@ export type Advice = {
 export const caseOf = (trouble: TroubleCase, upFront?: readonly string[]): Case =>
   Object.entries(trouble.facts).reduce(
     (on, [name, value]) =>
-      !upFront || upFront.includes(name) || PIECE.includes(name) ? { ...on, [name]: { value, how: 'told' } } : on,
+      !upFront || upFront.includes(name) || PIECE.includes(name)
+        ? { ...on, [name]: { value, how: 'told' } }
+        : on,
     emptyCase(),
   );
 
@@ -67,7 +69,9 @@ const does = (known: Knowledge, remedy: string, on: Case, wanted: string): boole
   const said = new Set(resolve(known, remedy, on).map((step) => step.say));
   return known
     .get('remedy', remedy)
-    .steps.some((step) => said.has(step.say) && (wanted === step.kind || wanted === `${step.kind}/${meansOf(step)}`));
+    .steps.some(
+      (step) => said.has(step.say) && (wanted === step.kind || wanted === `${step.kind}/${meansOf(step)}`),
+    );
 };
 
 /** True where all that is advised is something that the case accepts, and each stop that it asks for stands there. */
@@ -83,7 +87,9 @@ export const isAcceptable = (
   if (remedies.length === 0) return acceptable.includes(advice.doing);
   return remedies.every((remedy) =>
     acceptable.some(
-      (one) => one === remedy || (one.startsWith('does:') && does(known, remedy, advice.on, one.slice('does:'.length))),
+      (one) =>
+        one === remedy ||
+        (one.startsWith('does:') && does(known, remedy, advice.on, one.slice('does:'.length))),
     ),
   );
 };
@@ -109,7 +115,9 @@ export const forbiddenIn = (
   return forbidden.filter(
     (one) =>
       (!whole && (one === advice.doing || remedies.includes(one))) ||
-      remedies.some((remedy) => does(known, remedy, advice.on, one.replace('does:', '')) && !behind(remedy, one)),
+      remedies.some(
+        (remedy) => does(known, remedy, advice.on, one.replace('does:', '')) && !behind(remedy, one),
+      ),
   );
 };
 

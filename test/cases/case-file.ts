@@ -23,14 +23,21 @@ const Case = z.strictObject({
   defect: z.string().describe('The page that she enters by.'),
   facts: Facts,
   yes: z.array(z.string()).default([]).describe('Questions that she would answer yes.'),
-  no: z.array(z.string()).default([]).describe('Questions that she would answer no; others she can not tell.'),
+  no: z
+    .array(z.string())
+    .default([])
+    .describe('Questions that she would answer no; others she can not tell.'),
   right: z.enum(['normal', 'stop', 'act']).default('act'),
   acceptable: z.array(Advice).min(1),
   forbidden: z.array(Advice).default([]).describe('Doings, kinds of step or remedies never to be advised.'),
   stops: z.array(z.string()).default([]).describe('Stop rules that must come before the work.'),
   cause: z.string().optional().describe('A pattern that the cause told in the end must fit, by the source.'),
-  then: z
-    .strictObject({ defect: z.string(), acceptable: z.array(Advice).min(1), forbidden: z.array(Advice).default([]) })
+  also: z
+    .strictObject({
+      defect: z.string(),
+      acceptable: z.array(Advice).min(1),
+      forbidden: z.array(Advice).default([]),
+    })
     .optional()
     .describe('A second flaw on the same piece, walked after the first with the facts kept.'),
 });

@@ -14,11 +14,16 @@ export const signsAgainstCases = (known: Knowledge, cases: readonly TroubleCase[
     const [end] = ends;
     if (ends.size !== 1 || !end) return [];
     const { signs, tree } = known.get('defect', end);
-    const asked = new Set([...visits(tree)].flatMap(({ branch }) => (isAsk(branch) ? [branch.ask as string] : [])));
+    const asked = new Set(
+      [...visits(tree)].flatMap(({ branch }) => (isAsk(branch) ? [branch.ask as string] : [])),
+    );
     return [
       ...one.yes.filter((question) => signs[question as QuestionId] === 'no'),
       ...one.no.filter((question) => signs[question as QuestionId] === 'yes'),
     ]
       .filter((question) => !asked.has(question))
-      .map((question) => `${one.file}: ${one.title}: ${end} shows ${signs[question as QuestionId]} for ${question}`);
+      .map(
+        (question) =>
+          `${one.file}: ${one.title}: ${end} shows ${signs[question as QuestionId]} for ${question}`,
+      );
   });

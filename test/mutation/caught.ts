@@ -34,13 +34,21 @@ export const guardsOf = (
     prove: (known) => prove(known).map(keyOf),
     ...CHECKS,
     cases: (known) => wrongCases(known, cases),
-    signs: (known) => signsAgainstCases(known, cases.filter((one) => !one.then)),
+    signs: (known) =>
+      signsAgainstCases(
+        known,
+        cases.filter((one) => !one.also),
+      ),
 
     'plain words': (known) => [...plainWords(known, root)].map(keyOf),
   };
-  const before = Object.fromEntries(Object.entries(asks).map(([name, ask]) => [name, new Set(ask(linked.value))]));
+  const before = Object.fromEntries(
+    Object.entries(asks).map(([name, ask]) => [name, new Set(ask(linked.value))]),
+  );
   return (mutant) => {
-    const after = entries.flatMap((entry) => (entry === mutant.entry ? (mutant.after ? [mutant.after] : []) : [entry]));
+    const after = entries.flatMap((entry) =>
+      entry === mutant.entry ? (mutant.after ? [mutant.after] : []) : [entry],
+    );
     const changed = link(after, retired);
     if (!changed.ok) return 'link';
     for (const [name, ask] of Object.entries(asks))

@@ -11,7 +11,15 @@ export type Mutant = {
 };
 
 type Data = Record<string, unknown>;
-type Tree = { ask?: string; yes?: Tree; no?: Tree; remedy?: string; defect?: string; leave?: string; cause?: string };
+type Tree = {
+  ask?: string;
+  yes?: Tree;
+  no?: Tree;
+  remedy?: string;
+  defect?: string;
+  leave?: string;
+  cause?: string;
+};
 type Step = Data & { kind: string };
 
 const copy = (entry: RawEntry): Data => structuredClone(entry.data) as Data;
@@ -32,7 +40,11 @@ const put = (data: Data, path: readonly string[], tree: Tree): void => {
   else (at(data, path.slice(0, -1)) as Data)[last] = tree;
 };
 
-function* places(tree: Tree, path: readonly string[] = [], above: readonly string[] = []): Generator<{
+function* places(
+  tree: Tree,
+  path: readonly string[] = [],
+  above: readonly string[] = [],
+): Generator<{
   tree: Tree;
   path: readonly string[];
   above: readonly string[];
@@ -76,7 +88,9 @@ function* ofDefect(entry: RawEntry): Generator<Mutant> {
         );
     }
   }
-  yield slip('empty the other names', entry, 'also', (d) => void (d['also'] = []));
+  yield slip('empty the other names', entry, 'also', (d) => {
+    d['also'] = [];
+  });
   for (const [question, sign] of Object.entries(data['signs'] as Data)) {
     if (sign === 'yes' || sign === 'no')
       yield slip('flip a sign', entry, `${question} from ${sign}`, (d) => {
@@ -118,7 +132,8 @@ function* ofRemedy(entry: RawEntry): Generator<Mutant> {
     const beside = steps[index - 1]?.kind === 'wait' || steps[index + 1]?.kind === 'wait';
     if (step.kind === 'wait' && step['until'] && !beside)
       yield slip('drop a wait', entry, `step ${index + 1}${coated}`, without(index));
-    if (step.kind === 'mix' && step['what'] === 'tint') yield slip('drop the tint', entry, `step ${index + 1}`, without(index));
+    if (step.kind === 'mix' && step['what'] === 'tint')
+      yield slip('drop the tint', entry, `step ${index + 1}`, without(index));
     if (step.kind === 'mix' && step['percent'])
       yield slip('raise a percent', entry, `step ${index + 1}`, (d) => {
         const mixed = (d['steps'] as Step[])[index] as Data;
@@ -146,7 +161,13 @@ function* ofRule(entry: RawEntry): Generator<Mutant> {
         // The last step gone, the rule would speak at every step; an author who forgets one names another.
         if (list.length === 0) list.push(key === 'steps' ? 'look' : 'dry-cloth');
       });
-  if (data['kind'] === 'stop') yield slip('soften a stop', entry, 'caution', (d) => void Object.assign(d, { kind: 'caution', level: 'note' }));
+  if (data['kind'] === 'stop')
+    yield slip(
+      'soften a stop',
+      entry,
+      'caution',
+      (d) => void Object.assign(d, { kind: 'caution', level: 'note' }),
+    );
   for (const fact of Object.keys((data['when'] as Data | undefined) ?? {}))
     if (!['not', 'any'].includes(fact))
       yield slip('misspell a fact of a rule', entry, fact, (d) => {
@@ -156,12 +177,17 @@ function* ofRule(entry: RawEntry): Generator<Mutant> {
       });
 }
 
-const HARD = 'Is the discoloration characteristically concentrated in deliberately accumulated irregularities?';
+const HARD =
+  'Is the discoloration characteristically concentrated in deliberately accumulated irregularities?';
 
 function* ofQuestion(entry: RawEntry): Generator<Mutant> {
   const data = entry.data as Data;
-  yield slip('ask in hard words', entry, 'ask', (d) => void (d['ask'] = HARD));
-  yield slip('forget the question mark', entry, 'ask', (d) => void (d['ask'] = String(d['ask']).replace('?', '.')));
+  yield slip('ask in hard words', entry, 'ask', (d) => {
+    d['ask'] = HARD;
+  });
+  yield slip('forget the question mark', entry, 'ask', (d) => {
+    d['ask'] = String(d['ask']).replace('?', '.');
+  });
   for (const [index] of ((data['known'] as unknown[] | undefined) ?? []).entries())
     yield slip('misspell a known fact', entry, `known ${index + 1}`, (d) => {
       ((d['known'] as Data[])[index] as Data)['when'] = { famly: 'shellac' };
@@ -172,13 +198,20 @@ function* ofAny(entry: RawEntry): Generator<Mutant> {
   const claims = ((entry.data as Data)['claims'] as Data[] | undefined) ?? [];
   for (const [index, claim] of claims.entries())
     if (claim['source'])
-      yield slip('drop a source', entry, `claim ${index + 1}`, (d) => void delete ((d['claims'] as Data[])[index] as Data)['source']);
+      yield slip(
+        'drop a source',
+        entry,
+        `claim ${index + 1}`,
+        (d) => void delete ((d['claims'] as Data[])[index] as Data)['source'],
+      );
 }
 
 /** Every single slip that can be made in the content. Products, lessons and terms are proved elsewhere. */
 export function* mutantsOf(entries: readonly RawEntry[]): Generator<Mutant> {
   const cited = new Set(
-    entries.flatMap((entry) => (((entry.data as Data)?.['claims'] as Data[] | undefined) ?? []).map((claim) => claim['source'])),
+    entries.flatMap((entry) =>
+      (((entry.data as Data)?.['claims'] as Data[] | undefined) ?? []).map((claim) => claim['source']),
+    ),
   );
   for (const entry of entries) {
     if (entry.kind === 'defect') yield* ofDefect(entry);
@@ -188,8 +221,14 @@ export function* mutantsOf(entries: readonly RawEntry[]): Generator<Mutant> {
     if (['defect', 'remedy', 'rule', 'question'].includes(entry.kind)) {
       yield* ofAny(entry);
       if (entry.kind !== 'rule')
-        yield { slip: 'rename a file', what: `${entry.kind} ${entry.id}`, entry, after: { ...entry, id: `${entry.id}-2` } };
+        yield {
+          slip: 'rename a file',
+          what: `${entry.kind} ${entry.id}`,
+          entry,
+          after: { ...entry, id: `${entry.id}-2` },
+        };
     }
-    if (entry.kind === 'source' && cited.has(entry.id)) yield { slip: 'lose a source', what: entry.id, entry, after: undefined };
+    if (entry.kind === 'source' && cited.has(entry.id))
+      yield { slip: 'lose a source', what: entry.id, entry, after: undefined };
   }
 }

@@ -9,11 +9,13 @@ import { shuffled } from './random.ts';
 
 const SEED = 20_261_125;
 /** In all; spread evenly over the kinds of slip. MUTANTS=all runs every one that can be made. */
-const WANTED = process.env['MUTANTS'] === 'all' ? Number.POSITIVE_INFINITY : Number(process.env['MUTANTS'] ?? 520);
+const WANTED =
+  process.env['MUTANTS'] === 'all' ? Number.POSITIVE_INFINITY : Number(process.env['MUTANTS'] ?? 520);
 
 const bySlip = (mutants: readonly Mutant[]): Map<string, Mutant[]> => {
   const groups = new Map<string, Mutant[]>();
-  for (const mutant of shuffled(mutants, SEED)) groups.set(mutant.slip, [...(groups.get(mutant.slip) ?? []), mutant]);
+  for (const mutant of shuffled(mutants, SEED))
+    groups.set(mutant.slip, [...(groups.get(mutant.slip) ?? []), mutant]);
   return groups;
 };
 
@@ -33,7 +35,9 @@ describe('slips in the content', () => {
   it('are told', { timeout: 300_000 }, () => {
     const all = [...mutantsOf(rawContent)];
     const picked = spread(bySlip(all), WANTED);
-    const cases = readCases(join(process.cwd(), 'test/cases')).filter((one) => known.has('defect', one.defect));
+    const cases = readCases(join(process.cwd(), 'test/cases')).filter((one) =>
+      known.has('defect', one.defect),
+    );
     const guard = guardsOf(rawContent, retired, cases);
     const caught = new Map<string, number>();
     const alive: Mutant[] = [];

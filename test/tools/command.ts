@@ -15,7 +15,8 @@ export const run = (tool: string, args: readonly string[], cwd = root, input?: s
       process.execPath,
       [join(root, 'content/tools', `${tool}.ts`), ...args],
       { cwd, encoding: 'utf8', maxBuffer: 64_000_000 },
-      (error, out, err) => done({ code: typeof error?.code === 'number' ? error.code : error ? -1 : 0, out, err }),
+      (error, out, err) =>
+        done({ code: typeof error?.code === 'number' ? error.code : error ? -1 : 0, out, err }),
     );
     child.stdin?.end(input ?? '');
   });

@@ -18,8 +18,16 @@ describe('find', () => {
   });
 
   it('reads one query a line from standard input, blank lines left out', PATIENCE, async () => {
-    const { out } = await run('find', ['-', '--json'], undefined, 'dog hair stuck in it\n\ndrips down the leg\n');
-    const found = out.trim().split('\n').map((line) => JSON.parse(line) as Found);
+    const { out } = await run(
+      'find',
+      ['-', '--json'],
+      undefined,
+      'dog hair stuck in it\n\ndrips down the leg\n',
+    );
+    const found = out
+      .trim()
+      .split('\n')
+      .map((line) => JSON.parse(line) as Found);
     expect(found.map((one) => one.hits[0]?.id)).toEqual(['hairs-and-dust', 'runs-and-sags']);
   });
 

@@ -22,21 +22,25 @@ describe('new', () => {
   /** What only the author knows: where it is linked from, how it looks, and what tells it from the others. */
   const AUTHORS = /nothing leads to|has no board|can not be reached|reads at US grade/;
 
-  it('writes files of every kind that link as they stand, but for what only the author knows', PATIENCE, async () => {
-    const copy = copyOfContent();
-    for (const [kind, folder] of Object.entries(KINDS)) {
-      const file = `content/${folder}/drips-on-legs.mdx`;
-      expect(await run('new', [kind, 'drips-on-legs'], copy)).toEqual({
-        code: 0,
-        out: `Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n`,
-        err: '',
-      });
-      expect(read(copy, file)).toMatch(/<[A-Z][^>]+>/);
-    }
-    const { err } = await run('check', [], copy);
-    const own = faults(err).filter((line) => line.includes('drips-on-legs'));
-    expect(own.filter((line) => !AUTHORS.test(line))).toEqual([]);
-  });
+  it(
+    'writes files of every kind that link as they stand, but for what only the author knows',
+    PATIENCE,
+    async () => {
+      const copy = copyOfContent();
+      for (const [kind, folder] of Object.entries(KINDS)) {
+        const file = `content/${folder}/drips-on-legs.mdx`;
+        expect(await run('new', [kind, 'drips-on-legs'], copy)).toEqual({
+          code: 0,
+          out: `Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n`,
+          err: '',
+        });
+        expect(read(copy, file)).toMatch(/<[A-Z][^>]+>/);
+      }
+      const { err } = await run('check', [], copy);
+      const own = faults(err).filter((line) => line.includes('drips-on-legs'));
+      expect(own.filter((line) => !AUTHORS.test(line))).toEqual([]);
+    },
+  );
 
   it('never writes over a file', PATIENCE, async () => {
     const copy = copyOfContent({ 'content/terms/tack.mdx': 'mine' });
@@ -55,8 +59,12 @@ describe('new', () => {
       run('new', ['defect', 'Bad_Id'], copy),
       run('new', [], copy),
     ]);
-    expect(kind.err).toMatch(/^npm run new -- <kind> <id>; kinds: question, remedy, defect, source, rule, term/);
-    expect(id.err).toBe('"Bad_Id" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs\n');
+    expect(kind.err).toMatch(
+      /^npm run new -- <kind> <id>; kinds: question, remedy, defect, source, rule, term/,
+    );
+    expect(id.err).toBe(
+      '"Bad_Id" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs\n',
+    );
     expect([kind.code, id.code, none.code]).toEqual([1, 1, 1]);
     expect(existsSync(join(copy, 'content/defects/Bad_Id.mdx'))).toBe(false);
   });
@@ -92,7 +100,10 @@ describe('check', () => {
       [dust, 'there is no key "levle" here; did you mean "level"?'],
       [asked, 'the front matter is not valid YAML'],
     ] as const)
-      expect(told.some((line) => new RegExp(`^${file}:\\d+: `).test(line) && line.includes(what)), `${file}: ${what}\n${err}`).toBe(true);
+      expect(
+        told.some((line) => new RegExp(`^${file}:\\d+: `).test(line) && line.includes(what)),
+        `${file}: ${what}\n${err}`,
+      ).toBe(true);
     const lineOf = told.find((line) => line.includes('tip-off-the-fome'))?.split(':')[1];
     expect(read(copy, bubbles).split('\n')[Number(lineOf) - 1]).toContain('tip-off-the-fome');
     expect(err).toMatch(new RegExp(`\\n${told.length} faults\\.\\n$`));

@@ -9,8 +9,30 @@ describe('walk', () => {
     ['cloudy-film', ['--fact', 'stage=wet', '--fact', 'family=water-based'], 'HANDS OFF'],
     ['bubbles', ['--fact', 'stage=setting'], 'HANDS OFF'],
     ['hairs-and-dust', ['--fact', 'stage=wet', 'just-laid=yes', 'easy-to-grip=yes'], 'LIFT IT OUT NOW, ONCE'],
-    ['pools', ['--fact', 'stage=cured', 'only-in-grooves-and-corners=yes', 'colored-stain=no', 'white-or-milky=no', 'seen-at-arms-length=no'], 'LEAVE IT AS IT IS'],
-    ['lap-marks', ['--fact', 'stage=recoatable', '--fact', 'family=water-based', 'one-tool-wide=yes', 'felt-with-eyes-shut=yes'], 'GO ON, REPAIR IT'],
+    [
+      'pools',
+      [
+        '--fact',
+        'stage=cured',
+        'only-in-grooves-and-corners=yes',
+        'colored-stain=no',
+        'white-or-milky=no',
+        'seen-at-arms-length=no',
+      ],
+      'LEAVE IT AS IT IS',
+    ],
+    [
+      'lap-marks',
+      [
+        '--fact',
+        'stage=recoatable',
+        '--fact',
+        'family=water-based',
+        'one-tool-wide=yes',
+        'felt-with-eyes-shut=yes',
+      ],
+      'GO ON, REPAIR IT',
+    ],
   ] as const)
     it(`gives the action for ${defect}`, PATIENCE, async () => {
       const { code, out, err } = await run('walk', [defect, ...told]);
@@ -37,20 +59,48 @@ describe('walk', () => {
 
   it('prints the same outcome as JSON', PATIENCE, async () => {
     const { out } = await run('walk', ['bubbles', '--fact', 'stage=setting', '--json']);
-    const walked = JSON.parse(out) as { kind: string; action: { do: string }; trace: { fact: string; value: string }[] };
+    const walked = JSON.parse(out) as {
+      kind: string;
+      action: { do: string };
+      trace: { fact: string; value: string }[];
+    };
     expect(walked).toMatchObject({ kind: 'outcome', action: { do: 'leave' } });
     expect(walked.trace).toContainEqual(expect.objectContaining({ fact: 'stage', value: 'setting' }));
   });
 
   for (const [slip, args, said] of [
-    ['no defect', [], 'which defect? npm run walk -- <defect> [--fact name=value …] [question=answer …] [--json]'],
+    [
+      'no defect',
+      [],
+      'which defect? npm run walk -- <defect> [--fact name=value …] [question=answer …] [--json]',
+    ],
     ['an unknown defect', ['bubles'], 'there is no defect "bubles"; did you mean "bubbles"?'],
     ['an unknown fact', ['bubbles', '--fact', 'stge=wet'], 'there is no fact "stge"; did you mean "stage"?'],
-    ['a bad value', ['bubbles', '--fact', 'stage=damp'], '"damp" is no value of stage; use one of wet, setting, dry-to-touch, recoatable, cured'],
-    ['a number out of range', ['bubbles', '--fact', 'air-celsius=99'], 'air-celsius is "99"; it takes a number from -20 to 50 °C'],
-    ['no number', ['bubbles', '--fact', 'air-celsius=warm'], 'air-celsius is "warm"; it takes a number from -20 to 50 °C'],
-    ['an empty number', ['bubbles', '--fact', 'air-celsius='], 'air-celsius is ""; it takes a number from -20 to 50 °C'],
-    ['an unknown question', ['bubbles', 'rond-spots=yes'], 'there is no question "rond-spots"; did you mean "round-spots"?'],
+    [
+      'a bad value',
+      ['bubbles', '--fact', 'stage=damp'],
+      '"damp" is no value of stage; use one of wet, setting, dry-to-touch, recoatable, cured',
+    ],
+    [
+      'a number out of range',
+      ['bubbles', '--fact', 'air-celsius=99'],
+      'air-celsius is "99"; it takes a number from -20 to 50 °C',
+    ],
+    [
+      'no number',
+      ['bubbles', '--fact', 'air-celsius=warm'],
+      'air-celsius is "warm"; it takes a number from -20 to 50 °C',
+    ],
+    [
+      'an empty number',
+      ['bubbles', '--fact', 'air-celsius='],
+      'air-celsius is ""; it takes a number from -20 to 50 °C',
+    ],
+    [
+      'an unknown question',
+      ['bubbles', 'rond-spots=yes'],
+      'there is no question "rond-spots"; did you mean "round-spots"?',
+    ],
     ['a bad answer', ['bubbles', 'round-spots=maybe'], 'round-spots is "maybe"; answer yes, no or unsure'],
     ['no pair', ['bubbles', 'oops'], '"oops" is not name=value; write --fact stage=wet or round-spots=yes'],
   ] as const)

@@ -2,14 +2,14 @@
  * Checks of the content against the trade, beyond what the proofs hold. Each names every place that breaks it,
  * so that the mutation run can ask them too.
  */
-import { fire } from '#engine/rules.ts';
 import { answerOf } from '#engine/answers.ts';
 import { type Case, emptyCase, resolve } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Step } from '#engine/model/step.ts';
-import { rulesForStep } from '#engine/rules.ts';
+import { fire, rulesForStep } from '#engine/rules.ts';
 import { isAsk, visits } from '#engine/tree.ts';
+import { shownByTheRightFlaws } from './shown-by.ts';
 
 export type Check = (known: Knowledge) => string[];
 
@@ -18,7 +18,10 @@ const CLEAR = ['same', 'same-in-gloss', 'tinted-same', 'water-based', 'mist-of-s
 const WASHES = ['clean-seal-and-recoat', 'wash-off-clean-and-seal', 'dull-and-recoat'];
 
 export const told = (facts: Record<string, string | number>): Case =>
-  Object.entries(facts).reduce((on, [name, value]) => ({ ...on, [name]: { value, how: 'told' as const } }), emptyCase());
+  Object.entries(facts).reduce(
+    (on, [name, value]) => ({ ...on, [name]: { value, how: 'told' as const } }),
+    emptyCase(),
+  );
 
 /** Common practice, no source: 300 grit or finer between clear coats. A stripped piece begins afresh. */
 export const sandedFineBetweenCoats: Check = (known) =>
@@ -42,7 +45,11 @@ export const dustedWithoutSpirits: Check = (known) => {
   const waterBased = new Set(
     known.defects
       .filter((defect) => defect.families.includes('water-based'))
-      .flatMap((defect) => [...visits(defect.tree)].flatMap(({ branch }) => ('remedy' in branch ? [branch.remedy as string] : []))),
+      .flatMap((defect) =>
+        [...visits(defect.tree)].flatMap(({ branch }) =>
+          'remedy' in branch ? [branch.remedy as string] : [],
+        ),
+      ),
   );
   return known.remedies.flatMap((remedy) => {
     if (!waterBased.has(remedy.id) || WASHES.includes(remedy.id)) return [];
@@ -78,7 +85,9 @@ export const unseenIsLeft: Check = (known) =>
 export const coatsAreWaitedFor: Check = (known) =>
   known.remedies.flatMap((remedy) =>
     remedy.steps.flatMap((step, index) =>
-      step.kind === 'coat' && !['wax', 'oil', 'grain-filler'].includes(step.product) && remedy.steps[index + 1]?.kind !== 'wait'
+      step.kind === 'coat' &&
+      !['wax', 'oil', 'grain-filler'].includes(step.product) &&
+      remedy.steps[index + 1]?.kind !== 'wait'
         ? [`${remedy.id}: ${remedy.steps[index + 1]?.kind ?? 'nothing'} right after the coat`]
         : [],
     ),
@@ -90,7 +99,10 @@ const HARD_WORK = ['sand', 'scrape', 'strip'];
 export const repairsBeginByWaiting: Check = (known) =>
   known.remedies.flatMap((remedy) => {
     const first = remedy.steps.findIndex(
-      (step) => HARD_WORK.includes(step.kind) || step.kind === 'coat' || (step.kind === 'wipe' && step.with !== 'dry-cloth'),
+      (step) =>
+        HARD_WORK.includes(step.kind) ||
+        step.kind === 'coat' ||
+        (step.kind === 'wipe' && step.with !== 'dry-cloth'),
     );
     const before = remedy.steps.slice(0, Math.max(first, 0));
     return first >= 0 && !before.some((step) => step.kind === 'wait' || step.kind === 'look')
@@ -107,9 +119,13 @@ export const mixesStayWithinTheTrade: Check = (known) =>
     remedy.steps.flatMap((step) => {
       if (step.kind !== 'mix' || !step.percent || step.what === 'tint') return [];
       const families = step.when?.['family'];
-      const waterBased = [families].flat().some((family) => family === 'water-based' || family === 'water-lacquer');
+      const waterBased = [families]
+        .flat()
+        .some((family) => family === 'water-based' || family === 'water-lacquer');
       const most = step.what === 'extender' ? 15 : waterBased ? 10 : 25;
-      return step.percent[1] > most ? [`${remedy.id}: ${step.what} to ${step.percent[1]} %, ${most} at most`] : [];
+      return step.percent[1] > most
+        ? [`${remedy.id}: ${step.what} to ${step.percent[1]} %, ${most} at most`]
+        : [];
     }),
   );
 
@@ -120,7 +136,9 @@ export const mixesStayWithinTheTrade: Check = (known) =>
 export const polishWaitsForCure: Check = (known) =>
   known.remedies.flatMap((remedy) => {
     const polish = remedy.steps.findIndex((step) => step.kind === 'wipe' && step.with === 'polish');
-    const cured = remedy.steps.slice(0, Math.max(polish, 0)).some((step) => step.kind === 'wait' && (step.until === 'cured' || (step.hours?.[0] ?? 0) >= 168));
+    const cured = remedy.steps
+      .slice(0, Math.max(polish, 0))
+      .some((step) => step.kind === 'wait' && (step.until === 'cured' || (step.hours?.[0] ?? 0) >= 168));
     return polish >= 0 && !cured ? [`${remedy.id}: polished before it is cured`] : [];
   });
 
@@ -132,7 +150,9 @@ export const signsFollowTheFamilies: Check = (known) =>
       const [only] = answers;
       if (answers.has(undefined)) return [];
       const wanted = answers.size === 1 ? only : 'either, or mostly so';
-      return wanted === sign || (answers.size > 1 && sign !== 'yes' && sign !== 'no') ? [] : [`${defect.id}: ${question} is ${sign}, the families say ${wanted}`];
+      return wanted === sign || (answers.size > 1 && sign !== 'yes' && sign !== 'no')
+        ? []
+        : [`${defect.id}: ${question} is ${sign}, the families say ${wanted}`];
     }),
   );
 
@@ -156,7 +176,11 @@ const say = 'Only for the check of its cautions.';
 const wiping = (means: (typeof SOLVENTS)[number]): Step => ({ kind: 'wipe', with: means, say });
 
 /** Which step or fact must bring which caution: the triggers of the evidence on safety, by its numbers there. */
-const CAUTIONED: readonly (readonly [rule: string, facts: Record<string, string | number>, step: Step | undefined])[] = [
+const CAUTIONED: readonly (readonly [
+  rule: string,
+  facts: Record<string, string | number>,
+  step: Step | undefined,
+])[] = [
   ['oily-rags', { family: 'oil-based' }, { kind: 'wipe', with: 'dry-cloth', say }],
   ['oily-rags', { family: 'oil' }, { kind: 'coat', product: 'same', thin: true, say }],
   ['oily-rags', { family: 'hardwax-oil' }, { kind: 'wipe', with: 'fresh-oil', say }],
@@ -173,7 +197,9 @@ const CAUTIONED: readonly (readonly [rule: string, facts: Record<string, string 
     ).flatMap((step): [string, Record<string, string>, Step][] => [
       ['lead-before-sanding', { age }, step],
       ['lead-test-limits', { age }, step],
-      ...(age === 'before-1993' ? [['lead-work-wet', { age }, step] as [string, Record<string, string>, Step]] : []),
+      ...(age === 'before-1993'
+        ? [['lead-work-wet', { age }, step] as [string, Record<string, string>, Step]]
+        : []),
     ]),
   ),
   ['is-there-old-paint-below', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
@@ -181,19 +207,47 @@ const CAUTIONED: readonly (readonly [rule: string, facts: Record<string, string 
   ['old-paint-in-reach', {}, { kind: 'sand', grit: 320, say }],
   ['sanding-dust', {}, { kind: 'sand', grit: 320, say }],
   ['sanding-dust', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
-  ['mask-is-not-for-vapor', { applicator: 'spray-gun', family: 'lacquer' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['mask-is-not-for-vapor', { applicator: 'aerosol', family: 'shellac' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['vapor-and-flame-when-spraying', { applicator: 'spray-gun', family: 'lacquer' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['vapor-and-flame-when-spraying', { applicator: 'aerosol', family: 'shellac' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['vapor-and-flame-when-spraying', { applicator: 'aerosol', family: 'oil-based' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['vapor-and-flame-when-spraying', { applicator: 'spray-gun', family: 'wipe-on' }, { kind: 'coat', product: 'same', thin: true, say }],
+  [
+    'mask-is-not-for-vapor',
+    { applicator: 'spray-gun', family: 'lacquer' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'mask-is-not-for-vapor',
+    { applicator: 'aerosol', family: 'shellac' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'spray-gun', family: 'lacquer' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'aerosol', family: 'shellac' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'aerosol', family: 'oil-based' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'spray-gun', family: 'wipe-on' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
   ...SOLVENTS.flatMap((means) =>
     ['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
       (rule): [string, Record<string, string>, Step] => [rule, {}, wiping(means)],
     ),
   ),
   ...(['dewaxed-shellac', 'shellac-primer'] as const).map(
-    (product): [string, Record<string, string>, Step] => ['vapor-and-flame', {}, { kind: 'coat', product, thin: true, say }],
+    (product): [string, Record<string, string>, Step] => [
+      'vapor-and-flame',
+      {},
+      { kind: 'coat', product, thin: true, say },
+    ],
   ),
   ...['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
     (rule): [string, Record<string, string>, Step] => [rule, {}, { kind: 'strip', with: 'solvent', say }],
@@ -225,7 +279,6 @@ const CAUTIONED: readonly (readonly [rule: string, facts: Record<string, string 
   ['no-fuel-heater', { 'air-celsius': 12 }, undefined],
   ['no-heat-on-a-wet-film', { stage: 'wet' }, undefined],
   ['no-heat-on-a-wet-film', { stage: 'setting' }, undefined],
-  ['hands-off-a-setting-film', { stage: 'setting' }, undefined],
   ['soft-below-a-dry-skin', { stage: 'dry-to-touch' }, undefined],
 ];
 
@@ -271,4 +324,5 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   signsFollowTheFamilies,
   handoversAgreeWithSigns,
   cautionsComeInTime,
+  shownByTheRightFlaws,
 };

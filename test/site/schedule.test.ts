@@ -1,0 +1,193 @@
+/** The finishing schedule in a real browser: plan, link, print, files, faults, and the tables without script. */
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { expectQuiet, openPage, PHONE } from './browser.ts';
+
+const PAGE = '/schedule/';
+const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+
+const plan = async (page: Page) => {
+  await page.getByRole('button', { name: 'Plan it' }).click();
+  await page.locator('.plan .verdict').waitFor();
+};
+const verdict = (page: Page) => page.locator('.plan .verdict').innerText();
+
+describe('a dresser', () => {
+  it('is planned, read back from its link, and says why each number is so', async () => {
+    const opened = await openPage(PHONE);
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('Its name').fill('Navy dresser');
+    await page.getByLabel('Start; empty: now').fill('2027-03-08T09:00');
+    await plan(page);
+    expect(await verdict(page)).toMatch(/^3 coats, hand over /);
+    const told = await page.locator('.plan').innerText();
+    for (const part of [
+      'Area',
+      'Buy',
+      'quart',
+      'Wet edge',
+      'Coat 1 of 3',
+      'Coat 3 of 3',
+      'P320',
+      'Light use',
+      'Full use',
+      'By night',
+    ])
+      expect(told).toContain(part);
+    expect(await page.locator('svg.line .coat').count()).toBe(3);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+
+    const again = await openPage();
+    await again.page.goto(PAGE + new URL(page.url()).hash);
+    await again.page.locator('.plan .verdict').waitFor();
+    expect(await verdict(again.page)).toBe(await verdict(page));
+    expect(await again.page.locator('.plan .steps').innerText()).toBe(
+      await page.locator('.plan .steps').innerText(),
+    );
+    expect(await again.page.locator('.plan').innerText()).toContain('From the link');
+    expect(await again.page.getByLabel('Its name').inputValue()).toBe('Navy dresser');
+    expectQuiet(opened);
+    expectQuiet(again);
+    await opened.close();
+    await again.close();
+  });
+
+  it('prints on one sheet, also with a test patch and the longest waits', async () => {
+    const { page, close } = await openPage();
+    await page.goto(PAGE);
+    await plan(page);
+    expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
+    expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
+    await page.getByLabel('What is it?').selectOption('dining-table');
+    await page.getByLabel('What lies below?').selectOption('oil-paint');
+    await page.getByLabel('Its age at the start; empty: long dry').fill('80');
+    await plan(page);
+    await page.getByText('Coat 5 of 5').first().waitFor();
+    expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
+    await close();
+  });
+
+  it('goes into a calendar and a table', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('Its name').fill('=SUM(1), "best"');
+    await plan(page);
+    const saved = async (name: string) => {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name }).click(),
+      ]);
+      return readFileSync((await download.path()) ?? '', 'utf8');
+    };
+    const calendar = await saved('Calendar file');
+    expect(calendar.match(/BEGIN:VEVENT/g)).toHaveLength(5);
+    expect(calendar).toMatch(/SUMMARY:=SUM\(1\)\\, "best": Coat 1 of 3/);
+    const table = await saved('Table file');
+    expect(table.split('\r\n')[0]).toBe('"from","to","sure by","step","note"');
+    expect(table).toContain('"Coat 3 of 3"');
+    expectQuiet(opened);
+    await opened.close();
+  });
+});
+
+describe('a no', () => {
+  it('says so in words, with the reason and what to do instead', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('What is it?').selectOption('dining-table');
+    await page.getByLabel('Top coat', { exact: true }).selectOption('soft-wax');
+    await page.getByLabel('Laid with').selectOption('cloth');
+    await plan(page);
+    expect(await verdict(page)).toBe('No');
+    expect(await page.locator('.plan').innerText()).toMatch(/rings[\s\S]*Instead:/);
+    expectQuiet(opened);
+    await opened.close();
+  });
+
+  it('over a fresh oil stain it offers the day from which it is a yes', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('What lies below?').selectOption('stain');
+    await plan(page);
+    expect(await verdict(page)).toBe('No, not now');
+    await page.getByRole('button', { name: /^Plan from/ }).click();
+    await page.getByText('Coat 1 of 3').first().waitFor();
+    expect(await page.getByLabel('Its age at the start; empty: long dry').inputValue()).toBe('72');
+    expectQuiet(opened);
+    await opened.close();
+  });
+});
+
+describe('what is typed', () => {
+  it('a fault stands beside its field and nothing is lost', async () => {
+    const opened = await openPage(PHONE);
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('Its name').fill('Old desk');
+    await page.getByLabel('Air by day').fill('warm');
+    await page.getByLabel('Humidity', { exact: false }).first().fill('500');
+    await page.getByRole('button', { name: 'Plan it' }).click();
+    expect(await page.locator('#plan-air-fault').innerText()).toMatch(/number/);
+    expect(await page.locator('#plan-humidity-fault').innerText()).not.toBe('');
+    expect(await page.locator('.plan').isHidden()).toBe(true);
+    expect(await page.getByLabel('Its name').inputValue()).toBe('Old desk');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('air');
+    await page.getByLabel('Air by day').fill('70');
+    await page.getByLabel('Humidity', { exact: false }).first().fill('50');
+    await plan(page);
+    expect(await page.locator('#plan-air-fault').innerText()).toBe('');
+    expectQuiet(opened);
+    await opened.close();
+  });
+
+  it('turns units over and plans the same', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('Start; empty: now').fill('2027-03-08T09:00');
+    await plan(page);
+    const coats = await verdict(page);
+    await page.getByText('°C, cm').click();
+    expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
+    await plan(page);
+    expect(await verdict(page)).toBe(coats);
+    expect(await page.locator('.plan').innerText()).toMatch(/m²[\s\S]*mL/);
+    expectQuiet(opened);
+    await opened.close();
+  });
+
+  it('a link that is no plan changes nothing', async () => {
+    const opened = await openPage();
+    await opened.page.goto(`${PAGE}#x=1&product=<b>`);
+    await plan(opened.page);
+    expect(await verdict(opened.page)).toMatch(/coats/);
+    expectQuiet(opened);
+    await opened.close();
+  });
+});
+
+it('without script the tables and rules stand there, and no dead form', async () => {
+  const { page, close } = await openPage({ javaScriptEnabled: false });
+  await page.goto(PAGE);
+  expect(await page.locator('form.lay').isVisible()).toBe(false);
+  const text = await page.locator('main').innerText();
+  for (const part of [
+    'Coats by wear',
+    'Water-based polyurethane',
+    'Where it is a no',
+    'Between coats',
+    '72 h',
+  ])
+    expect(text).toContain(part);
+  await close();
+});
+
+it('is one flight', () => {
+  expect(gzipSync(readFileSync('dist/schedule/index.html'), { level: 6 }).length).toBeLessThanOrEqual(13_000);
+});
