@@ -1,19 +1,14 @@
 /** The finishing schedule. It has no clock of its own: a start and a calendar come in, epoch milliseconds go out. */
 export { type Can, cansFor, litersOf, type Units } from './schedule/amount.ts';
 export { type Build, buildOf } from './schedule/build.ts';
+export { type Dates, datesOf, type Use } from './schedule/dates.ts';
 export type { Night } from './schedule/dry.ts';
 export { fitnessOf } from './schedule/fitness.ts';
 export type { Calendar, CanLabel, Job, Part, Parts, PlanProduct, Trial, Wear } from './schedule/job.ts';
+export type { No } from './schedule/no.ts';
+export type { CoatTimes, Outcome, Planned, Refusal } from './schedule/outcome.ts';
 export { areaOf, largestFace } from './schedule/piece.ts';
-export {
-  type CoatTimes,
-  type Dates,
-  type No,
-  type Outcome,
-  type Planned,
-  type Refusal,
-  schedule,
-} from './schedule/plan.ts';
+export { schedule } from './schedule/plan.ts';
 export type { PlanStep } from './schedule/steps.ts';
 export { nightOf } from './schedule/weather.ts';
 export { type WetEdge, wetEdgeOf } from './schedule/wet-edge.ts';

@@ -10,9 +10,6 @@ import { Branch } from './tree.ts';
 export const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
 export type Sign = (typeof SIGNS)[number];
 
-/** How often a refinisher meets it; the numbers weight the search for the defect. */
-export const FREQUENCY = { common: 9, occasional: 3, rare: 1 } as const;
-
 export const Defect = z.strictObject({
   name: z.string().min(4).describe('The name that she would use, in plain words.'),
   summary: z.string().min(20).describe('What it is, in one or two sentences.'),

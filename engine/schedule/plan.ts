@@ -1,5 +1,4 @@
 import type { Problem } from '../calc/quantity.ts';
-import { sayProblem } from '../calc/say-problem.ts';
 import { sayWeather } from '../calc/say-weather.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
@@ -7,73 +6,23 @@ import type { Plan } from '../model/plan.ts';
 import { fire, type RuleEntry } from '../rules.ts';
 import { litersOf } from './amount.ts';
 import { type Build, buildOf } from './build.ts';
+import { type Dates, datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
 import { coatStep, factsOfJob } from './facts.ts';
 import { baseWait, type FitnessRow, fitnessOf } from './fitness.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
+import { type No, noesOf, spoiledByNight } from './no.ts';
+import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
 import { cautioned, type PlanStep, type Raw } from './steps.ts';
 import { type WetEdge, wetEdgeOf } from './wet-edge.ts';
 import { firstFit, MINUTE, type Stretch } from './windows.ts';
 
 const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
 /** Windows tried for one coat before it is said that the weather never lets it dry. */
 const TRIES = 8;
 /** A part of a session is told in steps of five minutes. */
 const STEP = 5;
-
-/** Why there is no plan. */
-export type No = {
-  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'hours' | 'drying';
-  readonly says: string;
-  readonly instead?: string;
-  /** From then on it would be a yes, epoch milliseconds. */
-  readonly earliest?: number;
-};
-
-/** What is known whether or not there is a plan. */
-export type Reckoned = {
-  readonly squareMeters: number;
-  /** What to mind about this product for this use; nothing that forbids it. */
-  readonly care: readonly FitnessRow[];
-  readonly weatherCare: readonly string[];
-  readonly build?: Build | undefined;
-  readonly liters?: number | undefined;
-  readonly wetEdge?: WetEdge | undefined;
-};
-
-export type CoatTimes = Stretch & {
-  readonly number: number;
-  /** Dry to the touch, then ready for the next coat. */
-  readonly touch: Stretch;
-  readonly recoat: Stretch;
-  /** From here the next coat holds only on a sanded film. */
-  readonly deadline?: number | undefined;
-};
-
-export type Dates = {
-  readonly handle: number;
-  readonly lightUse: Stretch;
-  readonly fullUse: Stretch;
-  readonly handOver: number;
-};
-
-export type Planned = Reckoned & {
-  readonly kind: 'plan';
-  readonly steps: readonly PlanStep[];
-  readonly coats: readonly CoatTimes[];
-  readonly nights: readonly Night[];
-  readonly dates: Dates;
-  /** Rules that hold for the whole job. */
-  readonly cautions: readonly RuleEntry[];
-};
-export type Refusal = Reckoned & {
-  readonly kind: 'no';
-  readonly why: readonly [No, ...No[]];
-  readonly cautions: readonly RuleEntry[];
-};
-export type Outcome = Planned | Refusal;
 
 const rounded = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
 
@@ -93,13 +42,6 @@ const underCan = (product: PlanProduct, { label }: Job): PlanProduct => {
     ...(formation && !celsius && { 'film-formation-celsius': formation }),
   } as PlanProduct;
 };
-
-const drySays = (problem: Problem): No => ({
-  code: 'drying',
-  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem)}`,
-  instead:
-    'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
-});
 
 /** The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. */
 export const schedule = (
@@ -121,44 +63,12 @@ export const schedule = (
   const fitness = fitnessOf(plan, job, product);
   const squareMeters = areaOf(job.parts, plan.extra);
   const weather = weatherVerdict(product, job.day);
-  const sunny = weatherVerdict(product, { ...job.day, inSun: job.inSun });
   const build = buildOf(plan, job, product);
   const wait = baseWait(plan, job, product);
   const baseReady =
     wait && job.baseHours !== undefined ? job.start + (wait.hours - job.baseHours) * HOUR : job.start;
 
-  const noes: No[] = [
-    ...fired.stops
-      .filter(({ id }) => plan.refuse.includes(id as never))
-      .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
-    ...fitness
-      .filter(({ verdict }) => verdict === 'no')
-      .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
-    ...(build
-      ? []
-      : [
-          {
-            code: 'tool' as const,
-            says: `${product.name} is not laid with this tool.`,
-            instead: `Take one of these: ${Object.keys(product['wet-film-micrometers']).join(', ')}.`,
-          },
-        ]),
-    ...(wait?.refuse && baseReady > job.start
-      ? [
-          {
-            code: 'base' as const,
-            says: wait.why,
-            instead: 'Wait, or take another product.',
-            earliest: baseReady,
-          },
-        ]
-      : []),
-    ...(sunny.ok
-      ? sunny.value.reasons
-          .filter(({ verdict }) => verdict === 'no')
-          .map((reason): No => ({ code: 'weather', says: sayWeather(reason, 'before') }))
-      : [{ code: 'weather' as const, says: sayProblem(sunny.problem) }]),
-  ];
+  const noes = noesOf({ plan, job, product, stops: fired.stops, fitness, build, wait, baseReady });
   const reckoned: Reckoned = {
     squareMeters,
     care: fitness.filter(({ verdict }) => verdict === 'care'),
@@ -238,7 +148,7 @@ export const schedule = (
       }
       ready = calendar.at(day + 1, 0);
     }
-    if (!at || !dried?.ok) return refuse(drySays((dried as { problem: Problem }).problem));
+    if (!at || !dried?.ok) return refuse(spoiledByNight((dried as { problem: Problem }).problem));
     const { touch, recoat } = dried.value;
     if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
     const laidFrom = at.from + before * MINUTE;
@@ -310,26 +220,4 @@ const dayOf = (calendar: Calendar, at: number): number => {
   let day = 0;
   while (calendar.at(day + 1, 0) <= at) day += 1;
   return day;
-};
-
-/** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
-const datesOf = (
-  plan: Plan,
-  job: Job,
-  product: PlanProduct,
-  end: CoatTimes,
-  light: Stretch,
-  cure: Stretch,
-): Dates => {
-  const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
-  // A can that gives a cure time knows its film; without one the careful figure holds.
-  const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
-  const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
-  const strict = ['child', 'food'].some((trial) => job.trials.includes(trial as never));
-  const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
-  const handOver =
-    strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
-  // An oil goes on smelling in a closed piece long after it is dry.
-  const airing = plan.airing.find(({ families }) => families.includes(product.family))?.days ?? 0;
-  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
 };

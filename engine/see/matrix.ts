@@ -1,6 +1,7 @@
 import { holds } from '../condition.ts';
 import type { Knowledge } from '../knowledge.ts';
-import { FREQUENCY, type Sign } from '../model/defect.ts';
+import type { Sign } from '../model/defect.ts';
+import { FREQUENCY } from '../model/frequency.ts';
 import type { Entry } from '../model/knowledge.ts';
 
 /** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */

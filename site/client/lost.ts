@@ -8,6 +8,13 @@ import { walkKnowledge } from './walk-knowledge.ts';
 
 const ID = /^[a-z][a-z0-9-]{0,80}$/;
 
+/** A flaw that moved left a page behind that names its new place. */
+const movedTo = async (defect: string): Promise<string | undefined> => {
+  const response = await fetch(defectUrl(defect)).catch(() => undefined);
+  const html = response?.ok ? await response.text() : '';
+  return /content="0; ?url=[^"]*\/defects\/([a-z][a-z0-9-]*)\/"/.exec(html)?.[1];
+};
+
 /** On the page for a dead address: reads the answers that still fit and leads to the page that goes on from them. */
 export class LostElement extends HTMLElement {
   connectedCallback() {
@@ -23,7 +30,8 @@ export class LostElement extends HTMLElement {
     if (seen) return this.#leadToSee(seen);
     const place = readNodePath(location.pathname);
     if (!place || !ID.test(place.defect)) return;
-    const known = await walkKnowledge(place.defect).catch(() => undefined);
+    const fresh = (await movedTo(place.defect)) ?? place.defect;
+    const known = await walkKnowledge(fresh).catch(() => undefined);
     if (!known) return;
     const { stage, answers } = readAddress(known, place.segments);
     const on = answers.reduce(
@@ -31,9 +39,7 @@ export class LostElement extends HTMLElement {
       readCase(),
     );
     const href =
-      stage || answers.length
-        ? nodeUrl(place.defect, addressFor(known, place.defect, stage, on))
-        : defectUrl(place.defect);
+      stage || answers.length ? nodeUrl(fresh, addressFor(known, fresh, stage, on)) : defectUrl(fresh);
     this.#offer(href, answers.length, 'The flaw is known; the answers in the link are not.');
   }
 

@@ -71,7 +71,9 @@ export const drawLine = (outcome: Planned, hours: { from: number; to: number }):
         shape('rect', { class: kind, x: left, y, width: Math.max(2, x(stop) - left), height: ROW - 5 }),
       );
       if (text && from >= day.getTime())
-        svg.append(shape('text', { class: 'on', x: left + 2, y: y + 14 }, text));
+        svg.append(
+          shape('text', { class: 'on', x: (left + x(stop)) / 2, y: y + 14, 'text-anchor': 'middle' }, text),
+        );
     };
     for (const step of bars)
       if (step.kind === 'wait') {

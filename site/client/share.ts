@@ -3,11 +3,13 @@ import { note } from './note.ts';
 /** What to pass on: the verdict first, then what the page is about, then an address that lasts. */
 const message = () => {
   const title = document.title.replace(/ · Halfdry$/, '');
-  const verdict = document.querySelector<HTMLElement>('main .verdict')?.innerText.trim() ?? '';
+  const verdict = document.querySelector('main .verdict')?.textContent.replace(/\s+/g, ' ').trim() ?? '';
   const short = document.querySelector<HTMLLinkElement>('link[rel=shortlink]');
   const text = verdict && !title.startsWith(verdict) ? `${verdict}. ${title}` : title;
   return { text, url: short?.href ?? location.origin + location.pathname };
 };
+
+const canShare = (): boolean => typeof navigator.share === 'function';
 
 /** A button that hands the page to the phone's own sharing, or copies it where there is none. */
 export class ShareElement extends HTMLElement {
@@ -17,7 +19,7 @@ export class ShareElement extends HTMLElement {
     this.#button = document.createElement('button');
     this.#button.type = 'button';
     this.#button.className = 'quiet';
-    this.#button.textContent = 'share' in navigator ? 'Share this page' : 'Copy a link to this page';
+    this.#button.textContent = canShare() ? 'Share this page' : 'Copy a link to this page';
     this.#button.addEventListener('click', () => void this.#share());
     this.append(this.#button);
   }
@@ -30,7 +32,7 @@ export class ShareElement extends HTMLElement {
     const { text, url } = message();
     this.querySelector('p')?.remove();
     try {
-      if ('share' in navigator) return await navigator.share({ text, url });
+      if (canShare()) return await navigator.share({ text, url });
       await navigator.clipboard.writeText(`${text}\n${url}`);
       note(this, 'Copied.');
     } catch (error) {

@@ -113,7 +113,12 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
         [
           box({ fontSize: 44, color: INK, fontWeight: 500, marginBottom: 10 }, kind),
           box(
-            { fontSize: picture ? fit(title, width, 3, 120) : fit(title, width, 2, 150), lineHeight: 1, color: INK, fontWeight: 700 },
+            {
+              fontSize: picture ? fit(title, width, 3, 120) : fit(title, width, 2, 150),
+              lineHeight: 1,
+              color: INK,
+              fontWeight: 700,
+            },
             title,
           ),
         ],

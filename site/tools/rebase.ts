@@ -13,8 +13,9 @@ export const rebased = (html: string, base: string): string =>
     tag
       .replace(LINK, `$1${base}`)
       .replace(REFRESH, `$1${base}`)
-      .replace(SOURCES, (_all, start: string, sources: string) =>
-        start + sources.replace(/(^|,\s*)\/(?!\/)/g, `$1${base}`),
+      .replace(
+        SOURCES,
+        (_all, start: string, sources: string) => start + sources.replace(/(^|,\s*)\/(?!\/)/g, `$1${base}`),
       ),
   );
 

@@ -1,6 +1,6 @@
 /** Walks a case as she would: tells what is known up front, answers what is asked, takes the action given. */
 import { answerOf } from '#engine/answers.ts';
-import { type Answer, type Case, emptyCase, type Leaf, resolve, walk } from '#engine/index.ts';
+import { type Answer, type Case, type Leaf, resolve, walk } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { meansOf, rulesForStep } from '#engine/rules.ts';
 import type { TroubleCase } from './case-file.ts';
@@ -23,12 +23,10 @@ export type Advice = {
 
 /** The case with all its facts, and with only those of `upFront` and of the piece. */
 export const caseOf = (trouble: TroubleCase, upFront?: readonly string[]): Case =>
-  Object.entries(trouble.facts).reduce(
-    (on, [name, value]) =>
-      !upFront || upFront.includes(name) || PIECE.includes(name)
-        ? { ...on, [name]: { value, how: 'told' } }
-        : on,
-    emptyCase(),
+  Object.fromEntries(
+    Object.entries(trouble.facts)
+      .filter(([name]) => !upFront || upFront.includes(name) || PIECE.includes(name))
+      .map(([name, value]) => [name, { value, how: 'told' as const }]),
   );
 
 const answer = (known: Knowledge, trouble: TroubleCase, question: string): Answer => {

@@ -21,6 +21,40 @@ const wrongCases = (known: Knowledge, cases: readonly TroubleCase[]): string[] =
     return good && forbiddenIn(known, advice, one.forbidden, one.stops).length === 0 ? [] : [one.title];
   });
 
+const withSlips = (entries: readonly RawEntry[], mutants: readonly Mutant[]): RawEntry[] => {
+  const slips = new Map(mutants.map((mutant) => [mutant.entry, mutant]));
+  return entries.flatMap((entry) => {
+    const slip = slips.get(entry);
+    if (!slip) return [entry];
+    return slip.after ? [slip.after] : [];
+  });
+};
+
+/**
+ * Slips of one kind, each in a file of its own, linked at once: those that an issue names, by the file that was
+ * changed or by the id that is gone. Spares a link for each.
+ */
+export const toldTogether = (
+  entries: readonly RawEntry[],
+  retired: Retired,
+  mutants: readonly Mutant[],
+): ReadonlySet<Mutant> => {
+  const linked = link(withSlips(entries, mutants), retired);
+  if (linked.ok) return new Set();
+  return new Set(
+    mutants.filter(({ entry, after }) =>
+      linked.issues.some(
+        (issue) =>
+          (after?.id === entry.id && issue.file === entry.file) ||
+          (after?.id !== entry.id &&
+            issue.code === 'dead-link' &&
+            issue.kind === entry.kind &&
+            issue.id === entry.id),
+      ),
+    ),
+  );
+};
+
 /** Asks every guard in turn, cheapest first; the first that sees something new names itself. */
 export const guardsOf = (
   entries: readonly RawEntry[],
@@ -46,10 +80,7 @@ export const guardsOf = (
     Object.entries(asks).map(([name, ask]) => [name, new Set(ask(linked.value))]),
   );
   return (mutant) => {
-    const after = entries.flatMap((entry) =>
-      entry === mutant.entry ? (mutant.after ? [mutant.after] : []) : [entry],
-    );
-    const changed = link(after, retired);
+    const changed = link(withSlips(entries, [mutant]), retired);
     if (!changed.ok) return 'link';
     for (const [name, ask] of Object.entries(asks))
       if (ask(changed.value).some((told) => !before[name]?.has(told))) return name;

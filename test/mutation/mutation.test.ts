@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readCases } from '../cases/case-file.ts';
 import { known, rawContent, retired } from '../content/real/knowledge.ts';
-import { guardsOf } from './caught.ts';
+import { guardsOf, toldTogether } from './caught.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { shuffled } from './random.ts';
 
@@ -31,6 +31,19 @@ const spread = (groups: ReadonlyMap<string, readonly Mutant[]>, wanted: number):
   return picked;
 };
 
+/** Slips of one kind in lots, no file twice in one lot. */
+const lotsOf = (mutants: readonly Mutant[]): Mutant[][] => {
+  const lots: Mutant[][] = [];
+  for (const mutant of mutants) {
+    const lot = lots.find(
+      (one) => one[0]?.slip === mutant.slip && one.every(({ entry }) => entry !== mutant.entry),
+    );
+    if (lot) lot.push(mutant);
+    else lots.push([mutant]);
+  }
+  return lots;
+};
+
 describe('slips in the content', () => {
   it('are told', { timeout: 300_000 }, () => {
     const all = [...mutantsOf(rawContent)];
@@ -41,8 +54,9 @@ describe('slips in the content', () => {
     const guard = guardsOf(rawContent, retired, cases);
     const caught = new Map<string, number>();
     const alive: Mutant[] = [];
+    const linked = new Set(lotsOf(picked).flatMap((lot) => [...toldTogether(rawContent, retired, lot)]));
     for (const mutant of picked) {
-      const by = guard(mutant);
+      const by = linked.has(mutant) ? 'link' : guard(mutant);
       if (by) caught.set(by, (caught.get(by) ?? 0) + 1);
       else alive.push(mutant);
     }

@@ -184,7 +184,7 @@ it('leads from the first page to hands off until … in two taps at most', async
   await page.locator('.go').tap();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
-  expect(await page.locator('hd-clock').textContent()).toContain('Setting, surely');
+  await page.locator('hd-clock').getByText('Setting, surely').waitFor();
   await page.locator('a[href="/defects/cloudy-film/"]').first().tap();
   await page.waitForURL('**/stage-setting/**');
   await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/^Hands off until \d+:\d\d/);

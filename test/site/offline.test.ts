@@ -97,6 +97,14 @@ it('leads on from an address that never was, with what still fits', async () => 
   await page.getByRole('link', { name: /Go on from here/ }).waitFor();
 });
 
+it('leads on from a question of a flaw that has moved', async () => {
+  const { page } = opened;
+  await page.goto('/defects/overlap-lines/stage-recoatable/gone-question-yes/');
+  const on = page.getByRole('link', { name: /Go on from here/ });
+  await on.waitFor();
+  expect(await on.getAttribute('href')).toMatch(/^\/defects\/lap-marks\//);
+});
+
 it('says that all is kept, and breaks no rule of its own policy', async () => {
   const { page, errors } = opened;
   await page.goto('/about/');

@@ -131,7 +131,7 @@ describe('what is typed', () => {
     await page.goto(PAGE);
     await page.getByLabel('Its name').fill('Old desk');
     await page.getByLabel('Air by day').fill('warm');
-    await page.getByLabel('Humidity', { exact: false }).first().fill('500');
+    await page.locator('[name=humidity]').fill('500');
     await page.getByRole('button', { name: 'Plan it' }).click();
     expect(await page.locator('#plan-air-fault').innerText()).toMatch(/number/);
     expect(await page.locator('#plan-humidity-fault').innerText()).not.toBe('');
@@ -139,7 +139,7 @@ describe('what is typed', () => {
     expect(await page.getByLabel('Its name').inputValue()).toBe('Old desk');
     expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('air');
     await page.getByLabel('Air by day').fill('70');
-    await page.getByLabel('Humidity', { exact: false }).first().fill('50');
+    await page.locator('[name=humidity]').fill('50');
     await plan(page);
     expect(await page.locator('#plan-air-fault').innerText()).toBe('');
     expectQuiet(opened);
@@ -153,7 +153,7 @@ describe('what is typed', () => {
     await page.getByLabel('Start; empty: now').fill('2027-03-08T09:00');
     await plan(page);
     const coats = await verdict(page);
-    await page.getByText('°C, cm').click();
+    await page.getByLabel('°C, cm').check();
     expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
     await plan(page);
     expect(await verdict(page)).toBe(coats);

@@ -4,8 +4,9 @@
  */
 import { describe, expect, it } from 'vitest';
 import { walk } from '#engine/index.ts';
-import { dustedWithoutSpirits, sandedFineBetweenCoats, told, unseenIsLeft } from './checks.ts';
+import { dustedWithoutSpirits, sandedFineBetweenCoats, unseenIsLeft } from './checks.ts';
 import { known, rawContent } from './knowledge.ts';
+import { told } from './told.ts';
 
 /** The action for a flaw, with every question that is asked answered from `answers`, or not known. */
 const actionFor = (

@@ -1,9 +1,9 @@
 /** A setting film is never touched: every node of every tree, at every stage, for every kind of top coat. */
 import { describe, expect, it } from 'vitest';
 import { type Case, nodesOf, STAGES, type Stage, type Walked, walk } from '#engine/index.ts';
-import { told } from './checks.ts';
 import { ordersIn, TOUCHING, WORKING } from './imperative.ts';
 import { known } from './knowledge.ts';
+import { told } from './told.ts';
 
 type Reached = { readonly defect: string; readonly told: string; readonly on: Case; readonly walked: Walked };
 

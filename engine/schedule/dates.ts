@@ -1,0 +1,40 @@
+import type { Family } from '../model/family.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Job } from './job.ts';
+import { MINUTE, type Stretch } from './windows.ts';
+
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+
+/** When the buyer may do what, epoch milliseconds. Of a range the late end is the one to promise. */
+export type Dates = {
+  readonly handle: number;
+  readonly lightUse: Stretch;
+  readonly fullUse: Stretch;
+  readonly handOver: number;
+};
+
+/** What the dates depend on, beside the film. */
+export type Use = Pick<Job, 'kind' | 'trials' | 'label'>;
+
+/** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
+export const datesOf = (
+  plan: Plan,
+  job: Use,
+  family: Family,
+  end: { readonly to: number; readonly recoat: Stretch },
+  light: Stretch,
+  cure: Stretch,
+): Dates => {
+  const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
+  // A can that gives a cure time knows its film; without one the careful figure holds.
+  const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
+  const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
+  const strict = ['child', 'food'].some((trial) => job.trials.includes(trial as never));
+  const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
+  const handOver =
+    strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
+  // An oil goes on smelling in a closed piece long after it is dry.
+  const airing = plan.airing.find(({ families }) => families.includes(family))?.days ?? 0;
+  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
+};

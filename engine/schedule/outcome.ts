@@ -1,0 +1,45 @@
+import type { RuleEntry } from '../rules.ts';
+import type { Build } from './build.ts';
+import type { Dates } from './dates.ts';
+import type { Night } from './dry.ts';
+import type { FitnessRow } from './fitness.ts';
+import type { No } from './no.ts';
+import type { PlanStep } from './steps.ts';
+import type { WetEdge } from './wet-edge.ts';
+import type { Stretch } from './windows.ts';
+
+/** What is known whether or not there is a plan. */
+export type Reckoned = {
+  readonly squareMeters: number;
+  /** What to mind about this product for this use; nothing that forbids it. */
+  readonly care: readonly FitnessRow[];
+  readonly weatherCare: readonly string[];
+  readonly build?: Build | undefined;
+  readonly liters?: number | undefined;
+  readonly wetEdge?: WetEdge | undefined;
+};
+
+export type CoatTimes = Stretch & {
+  readonly number: number;
+  /** Dry to the touch, then ready for the next coat. */
+  readonly touch: Stretch;
+  readonly recoat: Stretch;
+  /** From here the next coat holds only on a sanded film. */
+  readonly deadline?: number | undefined;
+};
+
+export type Planned = Reckoned & {
+  readonly kind: 'plan';
+  readonly steps: readonly PlanStep[];
+  readonly coats: readonly CoatTimes[];
+  readonly nights: readonly Night[];
+  readonly dates: Dates;
+  /** Rules that hold for the whole job. */
+  readonly cautions: readonly RuleEntry[];
+};
+export type Refusal = Reckoned & {
+  readonly kind: 'no';
+  readonly why: readonly [No, ...No[]];
+  readonly cautions: readonly RuleEntry[];
+};
+export type Outcome = Planned | Refusal;

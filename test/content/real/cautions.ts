@@ -1,0 +1,146 @@
+import type { Step } from '#engine/model/step.ts';
+import { fire, rulesForStep } from '#engine/rules.ts';
+import type { Check } from './checks.ts';
+import { told } from './told.ts';
+
+const SOLVENTS = ['mineral-spirits', 'alcohol', 'naphtha', 'lacquer-retarder'] as const;
+const say = 'Only for the check of its cautions.';
+const wiping = (means: (typeof SOLVENTS)[number]): Step => ({ kind: 'wipe', with: means, say });
+
+/** Which step or fact must bring which caution: the triggers of the evidence on safety, by its numbers there. */
+const CAUTIONED: readonly (readonly [
+  rule: string,
+  facts: Record<string, string | number>,
+  step: Step | undefined,
+])[] = [
+  ['oily-rags', { family: 'oil-based' }, { kind: 'wipe', with: 'dry-cloth', say }],
+  ['oily-rags', { family: 'oil' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['oily-rags', { family: 'hardwax-oil' }, { kind: 'wipe', with: 'fresh-oil', say }],
+  ['oily-rags', { family: 'wipe-on' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['oily-rags-from-this-step', {}, { kind: 'wipe', with: 'fresh-oil', say }],
+  ['oily-rags-from-this-step', { family: 'wax' }, { kind: 'coat', product: 'oil', thin: true, say }],
+  ...(['before-1993', 'unknown'] as const).flatMap((age) =>
+    (
+      [
+        { kind: 'sand', grit: 320, say },
+        { kind: 'scrape', tool: 'card-scraper', say },
+        { kind: 'strip', with: 'stripper', say },
+      ] satisfies Step[]
+    ).flatMap((step): [string, Record<string, string>, Step][] => [
+      ['lead-before-sanding', { age }, step],
+      ['lead-test-limits', { age }, step],
+      ...(age === 'before-1993'
+        ? [['lead-work-wet', { age }, step] as [string, Record<string, string>, Step]]
+        : []),
+    ]),
+  ),
+  ['is-there-old-paint-below', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
+  ['is-there-old-paint-below', {}, { kind: 'sand', grit: 240, say }],
+  ['old-paint-in-reach', {}, { kind: 'sand', grit: 320, say }],
+  ['sanding-dust', {}, { kind: 'sand', grit: 320, say }],
+  ['sanding-dust', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
+  [
+    'mask-is-not-for-vapor',
+    { applicator: 'spray-gun', family: 'lacquer' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'mask-is-not-for-vapor',
+    { applicator: 'aerosol', family: 'shellac' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'spray-gun', family: 'lacquer' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'aerosol', family: 'shellac' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'aerosol', family: 'oil-based' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  [
+    'vapor-and-flame-when-spraying',
+    { applicator: 'spray-gun', family: 'wipe-on' },
+    { kind: 'coat', product: 'same', thin: true, say },
+  ],
+  ...SOLVENTS.flatMap((means) =>
+    ['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
+      (rule): [string, Record<string, string>, Step] => [rule, {}, wiping(means)],
+    ),
+  ),
+  ...(['dewaxed-shellac', 'shellac-primer'] as const).map(
+    (product): [string, Record<string, string>, Step] => [
+      'vapor-and-flame',
+      {},
+      { kind: 'coat', product, thin: true, say },
+    ],
+  ),
+  ...['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
+    (rule): [string, Record<string, string>, Step] => [rule, {}, { kind: 'strip', with: 'solvent', say }],
+  ),
+  ['vapor-and-flame', {}, { kind: 'strip', with: 'stripper', say }],
+  ['waste', {}, { kind: 'strip', with: 'stripper', say }],
+  ['stripper-with-dichloromethane', {}, { kind: 'strip', with: 'stripper', say }],
+  ['stripper-care', {}, { kind: 'strip', with: 'stripper', say }],
+  ['aerosol-can', { applicator: 'aerosol' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['spray-room', { applicator: 'spray-gun' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['asbestos', { age: 'unknown' }, { kind: 'strip', with: 'stripper', say }],
+  ['asbestos', { age: 'before-1993' }, { kind: 'sand', grit: 240, say }],
+  ['blades', {}, { kind: 'scrape', tool: 'razor', say }],
+  ['blades', {}, { kind: 'scrape', tool: 'card-scraper', say }],
+  ['solvent-limits', {}, { kind: 'mix', what: 'thin', say }],
+  ['thin-limit', {}, { kind: 'mix', what: 'thin', say }],
+  ['thin-limit', {}, { kind: 'mix', what: 'extender', say }],
+  ['tint-limit', {}, { kind: 'mix', what: 'tint', say }],
+  ['not-a-crib', { piece: 'crib' }, undefined],
+  ['childs-item', { piece: 'childs-item' }, undefined],
+  ['valuable-piece', { piece: 'valuable' }, undefined],
+  ['food-surface', { piece: 'food-surface' }, undefined],
+  ['tip-over', { piece: 'furniture', stage: 'cured' }, undefined],
+  ['mold', { 'fuzzy-or-musty': 'yes' }, undefined],
+  ['hardener-isocyanate', { hardener: 'isocyanate' }, undefined],
+  ['hardener-acid', { hardener: 'acid' }, undefined],
+  ['cure-before-use', { stage: 'dry-to-touch' }, undefined],
+  ['cure-before-use', { stage: 'recoatable' }, undefined],
+  ['no-fuel-heater', { 'air-celsius': 12 }, undefined],
+  ['no-heat-on-a-wet-film', { stage: 'wet' }, undefined],
+  ['no-heat-on-a-wet-film', { stage: 'setting' }, undefined],
+  ['soft-below-a-dry-skin', { stage: 'dry-to-touch' }, undefined],
+];
+
+/** Rules that stand alone on the screen, before anything else. */
+const STOPS = [
+  'oily-rags',
+  'oily-rags-from-this-step',
+  'lead-before-sanding',
+  'is-there-old-paint-below',
+  'vapor-and-flame-when-spraying',
+  'stripper-with-dichloromethane',
+  'not-a-crib',
+  'childs-item',
+  'valuable-piece',
+  'mold',
+  'hardener-isocyanate',
+];
+
+/** Every caution of the evidence on safety comes at its step or fact, and every stop stops. */
+export const cautionsComeInTime: Check = (known) => [
+  ...CAUTIONED.flatMap(([rule, facts, step]) => {
+    const fired = step
+      ? rulesForStep(known, told(facts), step)
+      : Object.values(fire(known, told(facts), [])).flat();
+    return fired.some((one) => one.id === rule)
+      ? []
+      : [`${rule} is silent for ${JSON.stringify(facts)} ${step ? `before ${step.kind}` : ''}`];
+  }),
+  ...STOPS.flatMap((id) => {
+    const rule = known.has('rule', id) ? known.get('rule', id) : undefined;
+    return rule?.kind === 'stop' && rule.level === 'stop' ? [] : [`${id} does not stop`];
+  }),
+];
