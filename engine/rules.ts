@@ -1,7 +1,8 @@
 import { lookupIn } from './answers.ts';
-import type { Case } from './case.ts';
+import { type Case, withFact } from './case.ts';
 import { holds } from './condition.ts';
 import type { Knowledge } from './knowledge.ts';
+import type { Family } from './model/family.ts';
 import type { Entry } from './model/knowledge.ts';
 import type { Step } from './model/step.ts';
 
@@ -62,4 +63,35 @@ export const fire = (known: Knowledge, on: Case, ahead: readonly Step[]): Fired 
     cautions: byKind('caution'),
     adjustments: byKind('adjustment'),
   };
+};
+
+/** The rules that both firings hold, kind by kind. */
+const shared = (a: Fired, b: Fired): Fired => ({
+  stops: a.stops.filter((rule) => b.stops.includes(rule)),
+  holds: a.holds.filter((rule) => b.holds.includes(rule)),
+  cautions: a.cautions.filter((rule) => b.cautions.includes(rule)),
+  adjustments: a.adjustments.filter((rule) => b.adjustments.includes(rule)),
+});
+
+const joined = (a: Fired, b: Fired): Fired => ({
+  stops: [...new Set([...a.stops, ...b.stops])],
+  holds: [...new Set([...a.holds, ...b.holds])],
+  cautions: [...new Set([...a.cautions, ...b.cautions])],
+  adjustments: [...new Set([...a.adjustments, ...b.adjustments])],
+});
+
+/**
+ * As `fire`; and where the kind of top coat is not known, also what fires for every kind that it can be: a flaw that
+ * only oil shows is warned of as oil.
+ */
+export const fireFor = (
+  known: Knowledge,
+  on: Case,
+  ahead: readonly Step[],
+  families: readonly Family[],
+): Fired => {
+  const plain = fire(known, on, ahead);
+  if (on['family'] || !families.length) return plain;
+  const each = families.map((family) => fire(known, withFact(on, 'family', family), ahead));
+  return joined(plain, each.reduce(shared));
 };

@@ -1,9 +1,12 @@
 import { type Action, actionKey, actionOf, actOf, holdOff } from './act.ts';
 import { stageOf } from './answers.ts';
-import type { Case } from './case.ts';
+import { type Case, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import { type Leaf, type Met, possible } from './leaves.ts';
-import { type Fired, fire } from './rules.ts';
+import type { QuestionId } from './model/ids.ts';
+import type { Stage } from './model/stage.ts';
+import type { Step } from './model/step.ts';
+import { type Fired, fireFor } from './rules.ts';
 
 /** A fact that the result rests on. */
 export type Used = { readonly fact: string; readonly value: string | number; readonly how: string };
@@ -40,7 +43,9 @@ export type WalkOptions = {
 export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOptions = {}): Walked => {
   const { leaves, met } = possible(known, on, defect);
   const stage = stageOf(on);
-  const common: Common = { leaves, fired: fire(known, on, []), trace: traceOf(on, met) };
+  const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
+  const fire = (ahead: readonly Step[]) => fireFor(known, on, ahead, families);
+  const common: Common = { leaves, fired: fire([]), trace: traceOf(on, met) };
   const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
   const next = unsureAt ? undefined : nextOpen(met);
   const certain = leaves.length === 1;
@@ -53,7 +58,7 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
 
   const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
   const keys = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf)));
-  if (next && (keys.size > 1 || options.forCause))
+  if (next && (options.forCause || (keys.size > 1 && endings(known, on, defect, stage).size > 1)))
     return { kind: 'question', question: next.question, of: next.of, ...common };
 
   const action = keys.size === 1 ? actionOf(known, acts) : holdOff(known);
@@ -64,15 +69,39 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
     goOn: next?.question,
     unsureAt,
     ...common,
-    fired: fire(known, on, action.do === 'repair' ? stepsOf(known, leaves) : []),
+    fired: fire(stepsAhead(known, action, leaves)),
   };
+};
+
+/** What the answers that can still be given may lead hands to do; questions that can't be checked now are left open. */
+const endings = (known: Knowledge, on: Case, defect: string, stage: Stage): ReadonlySet<string> => {
+  const { leaves, met } = possible(known, on, defect);
+  const next = nextOpen(met);
+  if (!next) {
+    const keys = new Set(leaves.map((leaf) => actionKey(actOf(known, on, leaf, stage), leaf)));
+    const [only] = keys;
+    return new Set([keys.size === 1 && only ? only : 'leave']);
+  }
+  const found = new Set<string>();
+  for (const answer of ['yes', 'no'] as const) {
+    for (const key of endings(known, withAnswer(on, next.question as QuestionId, answer), defect, stage))
+      found.add(key);
+    if (found.size > 1) break; // told apart: that is all that is asked
+  }
+  return found;
 };
 
 /** The first question on the way down that is not answered. One that can't be checked now is passed over. */
 const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one.open);
 
-const stepsOf = (known: Knowledge, leaves: readonly Leaf[]) =>
-  leaves.flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []));
+/** A cloth full of finish is an oily rag whether the tree calls it a step or not. */
+const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', say: 'Wipe it off.' };
+
+const stepsAhead = (known: Knowledge, action: Action, leaves: readonly Leaf[]): readonly Step[] => {
+  if (action.do === 'wash-off' || action.do === 'wipe-back') return [WIPING];
+  if (action.do !== 'repair') return [];
+  return leaves.flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []));
+};
 
 const traceOf = (on: Case, met: readonly Met[]): Used[] => {
   const stage = on.stage;

@@ -69,7 +69,7 @@ kind: caution
 level: care
 title: <Short title>
 say: <The caution, calm and short.>
-why: <Why it matters.>
+why: <Why it matters, in one sentence.>
 steps: [sand]
 defers: <Whose word wins - the label, the safety data sheet, local rules.>
 claims:

@@ -5,6 +5,7 @@ import type { Knowledge } from '#engine/knowledge.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { nearest } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
+import { CLOCK_FACTS, withClock } from './clock-facts.ts';
 import { provenKnowledge } from './knowledge.ts';
 
 const fail = (message: string): never => {
@@ -113,14 +114,46 @@ const printSteps = (known: Knowledge, on: Case, remedy: string) => {
   console.log(`  Worked if: ${entry.worked}\n  If not: ${entry['if-not'].say}`);
 };
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: {
-    fact: { type: 'string', multiple: true, default: [] },
-    json: { type: 'boolean', default: false },
-    'for-cause': { type: 'boolean', default: false },
-  },
-});
+const isOfClock = (text: string): boolean => (CLOCK_FACTS as readonly string[]).includes(pair(text)[0]);
+
+/** `product=` and `minutes-since-coat=` go together: the clock reckons the stage from them. */
+const clockOf = (known: Knowledge, on: Case, texts: readonly string[]) => {
+  if (!texts.length) return undefined;
+  const { product, 'minutes-since-coat': since } = Object.fromEntries(texts.map(pair));
+  if (!product || since === undefined)
+    return fail(
+      'product and minutes-since-coat go together: --fact product=shellac --fact minutes-since-coat=20',
+    );
+  if (!known.has('product', product))
+    return unknown(
+      'product',
+      product,
+      known.products.map((one) => one.id),
+    );
+  const minutes = Number(since);
+  if (since === '' || !Number.isFinite(minutes) || minutes < 0 || minutes > 525_600)
+    return fail(`minutes-since-coat is "${since}"; it takes minutes from 0 to 525600`);
+  return withClock(known, on, product, minutes);
+};
+
+const read = () => {
+  try {
+    return parseArgs({
+      allowPositionals: true,
+      options: {
+        fact: { type: 'string', multiple: true, default: [] },
+        json: { type: 'boolean', default: false },
+        'for-cause': { type: 'boolean', default: false },
+      },
+    });
+  } catch (error) {
+    return fail(
+      `${(error as Error).message.split('. ')[0]}; options: --fact name=value, --for-cause, --json`,
+    );
+  }
+};
+
+const { values, positionals } = read();
 const { known, issues } = provenKnowledge(process.cwd());
 if (!known) fail(`the content does not link:\n${issues.map(say).join('\n')}`);
 else {
@@ -135,8 +168,13 @@ else {
     );
   else {
     let on = emptyCase();
-    for (const text of values.fact) on = told(known, on, text);
+    for (const text of values.fact.filter((one) => !isOfClock(one))) on = told(known, on, text);
     for (const text of answers) on = withAnswered(known, on, text);
+    const clock = clockOf(known, on, values.fact.filter(isOfClock));
+    if (clock) {
+      on = clock.on;
+      if (clock.says && !values.json) console.log(clock.says);
+    }
     const walked = walk(known, on, defect, { forCause: values['for-cause'] });
     if (values.json)
       console.log(JSON.stringify(walked, (key, value) => (key === 'lineOf' ? undefined : value), 2));

@@ -43,7 +43,7 @@ export const Rule = z.strictObject({
     .describe('For sanding: only with a P grade coarser (smaller) than this.'),
   until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
   limit: z
-    .strictObject({ what: z.enum(['tint-percent', 'thin-percent']), most: z.number() })
+    .strictObject({ what: z.enum(['tint-percent', 'thin-percent', 'extender-percent']), most: z.number() })
     .optional()
     .describe('For an adjustment: as far as this and no further.'),
   defers: z

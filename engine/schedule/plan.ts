@@ -3,19 +3,19 @@ import { sayWeather } from '../calc/say-weather.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
-import { fire, type RuleEntry } from '../rules.ts';
+import { fire } from '../rules.ts';
 import { litersOf } from './amount.ts';
-import { type Build, buildOf } from './build.ts';
-import { type Dates, datesOf } from './dates.ts';
+import { buildOf } from './build.ts';
+import { datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
 import { coatStep, factsOfJob } from './facts.ts';
-import { baseWait, type FitnessRow, fitnessOf } from './fitness.ts';
+import { baseWait, fitnessOf } from './fitness.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
 import { type No, noesOf, spoiledByNight } from './no.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
-import { cautioned, type PlanStep, type Raw } from './steps.ts';
-import { type WetEdge, wetEdgeOf } from './wet-edge.ts';
+import { cautioned, type Raw } from './steps.ts';
+import { wetEdgeOf } from './wet-edge.ts';
 import { firstFit, MINUTE, type Stretch } from './windows.ts';
 
 const HOUR = 60 * MINUTE;
@@ -195,7 +195,7 @@ export const schedule = (
   const dates = datesOf(
     plan,
     job,
-    product,
+    product.family,
     end,
     last.value['light-use'] ?? end.recoat,
     last.value.cure ?? end.recoat,

@@ -72,9 +72,7 @@ export const copyOfSite = (size: 'whole' | 'few'): { dist: string; remove: () =>
       if (top === 'cards') return false;
       if (size === 'whole') return true;
       if (top === 'defects' && second && second !== 'index.html') return FEW.includes(second);
-      return (
-        !(top === 'see' && third && third !== 'index.html') && !(top === 'boards' && third && third > 'c')
-      );
+      return !(top === 'see' && third && third !== 'index.html');
     },
   });
   return { dist, remove: () => rmSync(folder, { recursive: true, force: true }) };

@@ -78,7 +78,7 @@ it.each([
     return pictures.filter((picture) => !picture.naturalWidth).map((picture) => picture.src);
   });
   expect(broken).toEqual([]);
-  expect(await page.evaluate(() => customElements.get('hd-offline') !== undefined)).toBe(true);
+  await page.waitForFunction(() => customElements.get('hd-offline') !== undefined);
   expect(host.answered()).toBe(before);
 });
 

@@ -1,6 +1,7 @@
 /** The real tables and products, and a plain job to vary in tests. */
 
 import { link } from '#engine/link.ts';
+import { say } from '#engine/say.ts';
 import {
   type Calendar,
   type Job,
@@ -13,7 +14,7 @@ import { readPlan } from '../../../content/tools/plan.ts';
 import { readContent } from '../../../content/tools/read.ts';
 
 const linked = link(readContent(process.cwd()), {});
-if (!linked.ok) throw new Error('content does not link');
+if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
 export const known = linked.value;
 export const plan = readPlan(known, process.cwd());
 
