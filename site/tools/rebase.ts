@@ -19,11 +19,22 @@ export const rebased = (html: string, base: string): string =>
       ),
   );
 
+/** The bundler's helper that fetches the parts of a script ahead of time spells their folder from the root. */
+const HELPER = /(return\s*(["'`]))\/(\2\s*\+)/;
+const moveHelper = (script: string, name: string, base: string): string => {
+  if (!script.includes('modulepreload')) return script;
+  if (!HELPER.test(script))
+    throw new Error(`${name}: fetches ahead in a way that site/tools/rebase.ts can not move`);
+  return script.replace(HELPER, `$1${base}$3`);
+};
+
 /** Moves a site that was built for `/` below a folder, for hosts that give no name of its own. */
 export const rebase = (dist: string, base: string): void => {
   if (base === '/') return;
-  for (const name of filesBelow(dist).filter((file) => file.endsWith('.html'))) {
+  for (const name of filesBelow(dist)) {
     const file = join(dist, name);
-    writeFileSync(file, rebased(readFileSync(file, 'utf8'), base));
+    if (name.endsWith('.html')) writeFileSync(file, rebased(readFileSync(file, 'utf8'), base));
+    if (name.startsWith('_astro/') && name.endsWith('.js'))
+      writeFileSync(file, moveHelper(readFileSync(file, 'utf8'), name, base));
   }
 };

@@ -92,6 +92,12 @@ export const isAcceptable = (
   );
 };
 
+/** Rules that give a stop's warning where less is known of the piece. */
+const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
+  'vapor-and-flame-when-spraying': ['vapor-and-flame-when-respraying'],
+  'oily-rags': ['oily-rags-if-oil', 'oily-rags-from-this-step'],
+};
+
 /**
  * What is advised though the case forbids it. A step behind a stop that the case itself asks for is not advised;
  * a stop of the whole piece forbids every step.
@@ -108,7 +114,11 @@ export const forbiddenIn = (
     known
       .get('remedy', remedy)
       .steps.filter((step) => step.kind === kind)
-      .every((step) => rulesForStep(known, advice.on, step).some((rule) => stops.includes(rule.id)));
+      .every((step) =>
+        rulesForStep(known, advice.on, step).some((rule) =>
+          stops.some((stop) => stop === rule.id || STANDS_FOR[stop]?.includes(rule.id)),
+        ),
+      );
   const remedies = remediesOf(advice);
   return forbidden.filter(
     (one) =>

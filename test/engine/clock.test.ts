@@ -50,7 +50,7 @@ it.each([
   [0, 'wet', 'surely'],
   [3, 'wet', 'probably'],
   [12, 'setting', 'surely'],
-  [60, 'setting', 'probably'],
+  [30, 'setting', 'probably'],
   [121, 'dry-to-touch', 'probably'],
   [241, 'recoatable', 'surely'],
   [31 * 24 * 60, 'cured', 'surely'],
@@ -59,8 +59,8 @@ it.each([
 });
 
 it('holds hands off until the film is surely dry to the touch', () => {
-  expect(running({}, 119).handsOff).toBeDefined();
-  expect(running({}, 121).handsOff).toBeUndefined();
+  expect(running({}, 44).handsOff).toBeDefined();
+  expect(running({}, 46).handsOff).toBeUndefined();
 });
 
 it('lets the label win', () => {

@@ -19,17 +19,22 @@ describe.skipIf(!known)('the search on the content', () => {
   });
 
   it.each([
-    ['all', phrases],
-    ['held-out', { ...phrases, good: phrases.good.filter(({ heldOut }) => heldOut) }],
-  ])('meets its goals on %s phrases', (_, set) => {
+    ['all', phrases, { first: 0.9, inThree: 0.97, misspelled: 0.95 }],
+    // Not looked at while the words were tuned; 140 phrases, so that one is 0.7 in a hundred.
+    [
+      'held-out',
+      { ...phrases, good: phrases.good.filter(({ heldOut }) => heldOut) },
+      { first: 0.85, inThree: 0.95, misspelled: 0.93 },
+    ],
+  ])('meets its goals on %s phrases', (_, set, goal) => {
     const { first, inThree, misspelledInThree, lost, silent } = score(
       index,
       set,
       (id) => covers.get(id) ?? [],
     );
-    expect.soft(first).toBeGreaterThanOrEqual(0.9);
-    expect.soft(inThree).toBeGreaterThanOrEqual(0.97);
-    expect.soft(misspelledInThree).toBeGreaterThanOrEqual(0.95);
+    expect.soft(first).toBeGreaterThanOrEqual(goal.first);
+    expect.soft(inThree).toBeGreaterThanOrEqual(goal.inThree);
+    expect.soft(misspelledInThree).toBeGreaterThanOrEqual(goal.misspelled);
     expect.soft(lost).toBeLessThanOrEqual(0.02);
     expect.soft(silent).toBeGreaterThanOrEqual(0.9);
   });

@@ -10,14 +10,8 @@ import { copyOfSite, startHost } from './offline-host.ts';
 
 const FIRST = 'The label on the can always wins.';
 const SECOND = 'The can’s own label always wins.';
-const ADDRESSES = [
-  '/',
-  '/defects/lap-marks/',
-  '/r/bubbles/',
-  '/glossary/',
-  '/defects/bubbles/cause/',
-  '/clock/',
-];
+// Short links and answered questions move on by themselves and would cross the next step.
+const ADDRESSES = ['/', '/defects/lap-marks/', '/remedies/', '/glossary/', '/sources/', '/clock/'];
 const kept: (() => unknown)[] = [];
 afterEach(async () => {
   for (const remove of kept.splice(0).reverse()) await remove();

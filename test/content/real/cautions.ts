@@ -96,7 +96,7 @@ const CAUTIONED: readonly (readonly [
   ['blades', {}, { kind: 'scrape', tool: 'card-scraper', say }],
   ['solvent-limits', {}, { kind: 'mix', what: 'thin', say }],
   ['thin-limit', {}, { kind: 'mix', what: 'thin', say }],
-  ['thin-limit', {}, { kind: 'mix', what: 'extender', say }],
+  ['extender-limit', {}, { kind: 'mix', what: 'extender', say }],
   ['tint-limit', {}, { kind: 'mix', what: 'tint', say }],
   ['not-a-crib', { piece: 'crib' }, undefined],
   ['childs-item', { piece: 'childs-item' }, undefined],
