@@ -8,5 +8,6 @@ const pages = (folder: string) => glob({ base: `./content/${folder}`, pattern: '
 export const collections = {
   defects: defineCollection({ loader: pages(FOLDERS.defect), schema: SCHEMAS.defect }),
   remedies: defineCollection({ loader: pages(FOLDERS.remedy), schema: SCHEMAS.remedy }),
+  lessons: defineCollection({ loader: pages(FOLDERS.lesson), schema: SCHEMAS.lesson }),
   terms: defineCollection({ loader: pages(FOLDERS.term), schema: SCHEMAS.term }),
 };

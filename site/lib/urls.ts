@@ -15,6 +15,7 @@ export const SCHEDULE = `${BASE}schedule/`;
 export const PLAN_DATA = `${SCHEDULE}data.json`;
 export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
+export const LEARN = `${BASE}learn/`;
 export const GLOSSARY = `${BASE}glossary/`;
 export const SOURCES = `${BASE}sources/`;
 export const ABOUT = `${BASE}about/`;
@@ -39,19 +40,21 @@ export const walkDataUrl = (id: string) => `${BASE}defects/${id}/walk.json`;
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;
 export const boardUrl = (name: string, view: string) => `${BASE}boards/${name}-${view}.webp`;
+export const lessonUrl = (id: string) => `${BASE}learn/${id}/`;
 export const termUrl = (id: string) => `${BASE}glossary/#${id}`;
 export const sourceUrl = (id: string) => `${BASE}sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `${BASE}sources/kind/${kind}/`;
 
 /** The page of a search hit; kinds that have no page of their own have none. */
-export const hitUrl = (kind: string, id: string): string | undefined =>
-  kind === 'defect'
-    ? defectUrl(id)
-    : kind === 'remedy'
-      ? remedyUrl(id)
-      : kind === 'glossary'
-        ? termUrl(id)
-        : undefined;
+export const hitUrl = (kind: string, id: string): string | undefined => {
+  const of: Record<string, (id: string) => string> = {
+    defect: defectUrl,
+    remedy: remedyUrl,
+    lesson: lessonUrl,
+    glossary: termUrl,
+  };
+  return of[kind]?.(id);
+};
 
 const segmentsOf = (path: string): string[] =>
   (path.startsWith(BASE) ? path.slice(BASE.length) : path).split('/').filter(Boolean);

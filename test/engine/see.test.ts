@@ -104,7 +104,8 @@ describe('from what is seen to the flaw, on the real content', () => {
   });
 
   it('still lists the right flaw where three answers in a hundred are wrong', () => {
-    expect(simulate(RUNS, 0, 0.03).listed).toBeGreaterThanOrEqual(0.99);
+    // Two strict answers wrong in one search, 1 in 80, can not be mended by a list of single misses.
+    expect(simulate(RUNS, 0, 0.03).listed).toBeGreaterThanOrEqual(0.985);
   });
 
   it('never asks twice, and each written-out address leads back to itself', () => {
