@@ -7,6 +7,8 @@ import { SearchElement } from './search.ts';
 import { SeenElement } from './seen.ts';
 import { ShareElement } from './share.ts';
 import { TrailElement } from './trail.ts';
+import { TreeElement } from './tree.ts';
+import { TurnLightElement } from './turn-light.ts';
 
 customElements.define('hd-search', SearchElement);
 customElements.define('hd-results', ResultsElement);
@@ -17,3 +19,5 @@ customElements.define('hd-seen', SeenElement);
 customElements.define('hd-share', ShareElement);
 customElements.define('hd-offline', OfflineElement);
 customElements.define('hd-clock', ClockElement);
+customElements.define('hd-tree', TreeElement);
+customElements.define('hd-turn-light', TurnLightElement);
