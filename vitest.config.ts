@@ -1,5 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
+/** Minutes long, so they stand apart: two whole builds, and hundreds of spoiled copies of the content. */
+const SLOW = ['test/mutation/**/*.test.ts', 'test/site/bytes.test.ts'];
+
 export default defineConfig({
   test: {
     projects: [
@@ -7,7 +10,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           include: ['test/**/*.test.ts'],
-          exclude: ['test/site/**'],
+          exclude: ['test/site/**', ...SLOW],
           testTimeout: 60_000,
         },
       },
@@ -15,12 +18,14 @@ export default defineConfig({
         test: {
           name: 'site',
           include: ['test/site/**/*.test.ts'],
+          exclude: SLOW,
           globalSetup: './test/site/setup.ts',
           testTimeout: 120_000,
           hookTimeout: 240_000,
           fileParallelism: false,
         },
       },
+      { test: { name: 'slow', include: SLOW, testTimeout: 600_000, hookTimeout: 240_000 } },
     ],
   },
 });
