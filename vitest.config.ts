@@ -12,6 +12,7 @@ export default defineConfig({
           include: ['test/**/*.test.ts'],
           exclude: ['test/site/**', ...SLOW],
           testTimeout: 60_000,
+          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -20,12 +21,23 @@ export default defineConfig({
           include: ['test/site/**/*.test.ts'],
           exclude: SLOW,
           globalSetup: './test/site/setup.ts',
+          setupFiles: './test/site/built-first.ts',
           testTimeout: 120_000,
           hookTimeout: 240_000,
-          fileParallelism: false,
+          // Each file brings a browser of its own; two keep two cores busy.
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
-      { test: { name: 'slow', include: SLOW, testTimeout: 600_000, hookTimeout: 240_000 } },
+      {
+        test: {
+          name: 'slow',
+          include: SLOW,
+          testTimeout: 600_000,
+          hookTimeout: 240_000,
+          sequence: { groupOrder: 2 },
+        },
+      },
     ],
   },
 });
