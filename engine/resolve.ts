@@ -9,6 +9,8 @@ import { type RuleEntry, rulesForStep } from './rules.ts';
 /** A step made ready for this case. */
 export type ResolvedStep = {
   readonly kind: StepKind;
+  /** Its place in the remedy, from 0: steps that are left out leave a gap. */
+  readonly at: number;
   readonly say: string;
   /** Printed with P, as on the back of the sheet. */
   readonly grit?: string;
@@ -28,7 +30,7 @@ export type ResolvedStep = {
 /** A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. */
 export const resolve = (known: Knowledge, remedy: string, on: Case): readonly ResolvedStep[] => {
   const told = new Set<string>();
-  return known.get('remedy', remedy).steps.flatMap((step) => {
+  return known.get('remedy', remedy).steps.flatMap((step, at) => {
     const fits = step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
     if (fits === 'no') return [];
     const rules = rulesForStep(known, on, step);
@@ -37,6 +39,7 @@ export const resolve = (known: Knowledge, remedy: string, on: Case): readonly Re
     return [
       ready(
         step,
+        at,
         before,
         rules.filter((rule) => rule.kind === 'adjustment'),
         fits === 'unknown',
@@ -47,11 +50,13 @@ export const resolve = (known: Knowledge, remedy: string, on: Case): readonly Re
 
 const ready = (
   step: Step,
+  at: number,
   before: readonly RuleEntry[],
   limits: readonly RuleEntry[],
   only: boolean,
 ): ResolvedStep => ({
   kind: step.kind,
+  at,
   say: step.say,
   ...(step['worked-if'] ? { workedIf: step['worked-if'] } : {}),
   ...(step.kind === 'sand' ? { grit: `P${step.grit}` } : {}),

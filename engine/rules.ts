@@ -81,8 +81,8 @@ const joined = (a: Fired, b: Fired): Fired => ({
 });
 
 /**
- * As `fire`; and where the kind of top coat is not known, also what fires for every kind that it can be: a flaw that
- * only oil shows is warned of as oil.
+ * As `fire`; where the kind of top coat is not known, what fires for every kind that it can be is added, and what fires
+ * for none is left out: a flaw that only oil shows is warned of as oil.
  */
 export const fireFor = (
   known: Knowledge,
@@ -93,5 +93,5 @@ export const fireFor = (
   const plain = fire(known, on, ahead);
   if (on['family'] || !families.length) return plain;
   const each = families.map((family) => fire(known, withFact(on, 'family', family), ahead));
-  return joined(plain, each.reduce(shared));
+  return joined(shared(plain, each.reduce(joined)), each.reduce(shared));
 };

@@ -5,6 +5,7 @@ import { addressFor } from '../lib/way.ts';
 import { canKeep, keepCase, readCase } from './case-store.ts';
 import { caseNow } from './clock-case.ts';
 import { note } from './note.ts';
+import { TOLD_EVENT } from './told.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
 import { wentForward } from './went-forward.ts';
 
@@ -18,7 +19,8 @@ export class QuestionElement extends HTMLElement {
     if (!canKeep())
       note(this, 'This browser keeps no notes. The answers stand in the address, so go on as usual.');
     this.#markGiven();
-    void this.#goOn();
+    void this.#goOn(wentForward());
+    document.addEventListener(TOLD_EVENT, () => void this.#goOn(true), { signal: this.#stop.signal });
   }
 
   disconnectedCallback() {
@@ -43,8 +45,8 @@ export class QuestionElement extends HTMLElement {
   }
 
   /** Someone who goes back wants to see the question again, so only a way forward passes over it. */
-  async #goOn() {
-    if (!wentForward()) return;
+  async #goOn(forward: boolean) {
+    if (!forward) return;
     const on = await caseNow();
     const place = readNodePath(location.pathname);
     if (!place || !Object.keys(on).length) return;

@@ -25,6 +25,9 @@ export const DATA_SET = `${BASE}data/halfdry.json`;
 export const DATA_SCHEMA = `${BASE}data/schema.json`;
 export const FIND_INDEX = `${BASE}data/find.json`;
 
+/** Rules and steps, for the script that fits an outcome to what is told of the piece. */
+export const ADVICE_DATA = `${DEFECTS}advice.json`;
+
 /** The signs of all defects, for the script of the search for the flaw. */
 export const SIGN_TABLE = `${BASE}see/table.json`;
 

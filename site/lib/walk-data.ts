@@ -16,7 +16,10 @@ export const walkData = (known: Knowledge, id: string) => {
       else if ('remedy' in branch) remedies.add(branch.remedy);
     }
   return {
-    defects: [...defects].map((one) => ({ id: one, tree: known.get('defect', one).tree })),
+    defects: [...defects].map((one) => {
+      const { tree, families } = known.get('defect', one);
+      return { id: one, tree, families };
+    }),
     questions: [...asked].map((one) => {
       const { 'safe-from': from, known: answers } = known.get('question', one);
       return { id: one, 'safe-from': from, known: answers };

@@ -1,0 +1,41 @@
+import type { AnyEntry, Knowledge } from '#engine/index.ts';
+import { STAGES } from '#engine/model/stage.ts';
+
+/** What rules and steps hang on, and the words of the rules; the words of the steps stand on the pages. */
+export const adviceData = (known: Knowledge) => ({
+  rules: known.rules.map(
+    ({ id, kind, level, title, say, why, defers, when, steps, with: means, ...rule }) => ({
+      id,
+      kind,
+      level,
+      title,
+      say,
+      why,
+      defers,
+      when,
+      steps,
+      with: means,
+      'coarser-than': rule['coarser-than'],
+      'unless-known-no': rule['unless-known-no'],
+    }),
+  ),
+  remedies: known.remedies.map(({ id, now, steps }) => ({
+    id,
+    now: Object.fromEntries(STAGES.map((stage) => [stage, { do: now[stage].do }])),
+    steps: steps.map((step) => ({ ...step, say: '', 'worked-if': undefined })),
+  })),
+  questions: known.questions.map(({ id, known: answers, 'safe-from': from }) => ({
+    id,
+    known: answers,
+    'safe-from': from,
+  })),
+});
+export type AdviceData = ReturnType<typeof adviceData>;
+
+/** What was sent, as entries that `walk` and `resolve` can read. */
+export const adviceEntries = (data: AdviceData): readonly AnyEntry[] =>
+  [
+    ...data.rules.map((one) => ({ ...one, kindOf: 'rule' })),
+    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy' })),
+    ...data.questions.map((one) => ({ ...one, kindOf: 'question' })),
+  ] as unknown as AnyEntry[];
