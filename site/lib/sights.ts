@@ -19,13 +19,14 @@ const SIGHTS: readonly Sight[] = [
     title: 'Hairs, dust and other bits',
     signs: ['thread-shaped', 'feels-like-sandpaper', 'bits-in-the-can', 'small-and-separate'],
   },
-  { title: 'Runs, drips and thick edges', signs: ['hangs-down', 'follows-an-edge', 'worst-where-thick'] },
+  { title: 'Runs, drips and thick edges', signs: ['hangs-down', 'follows-an-edge'] },
   { title: 'Lines and bands', signs: ['lines-or-bands', 'parallel-ridges'] },
   {
     title: 'Color wrong or missing',
     signs: ['colored-stain', 'appeared-after-sanding', 'base-shows-through'],
   },
   { title: 'Shiny or dull patches', signs: ['sheen-only'] },
+  { title: 'Runs, drips and thick edges', signs: ['worst-where-thick'] },
   { title: 'Rough or bumpy', signs: ['felt-with-eyes-shut', 'stands-up', 'pebbled-all-over'] },
 ];
 
