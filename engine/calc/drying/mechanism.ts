@@ -10,8 +10,6 @@ export const MECHANISMS = ['coalescence', 'oxidation', 'evaporation', 'wax', 'oi
 export type Mechanism = (typeof MECHANISMS)[number];
 
 export type Pace = {
-  /** Activation energy of the stages that only temperature drives, kJ/mol: best and half width. */
-  kilojoulesPerMole: { best: number; give: number };
   /** Share of the way to each moment that is free water leaving: that share follows the air's thirst for water. */
   waterShare: Readonly<Record<Milestone, number>>;
   /** Time grows as film thickness to this power: best and half width. */
@@ -23,33 +21,25 @@ export type Pace = {
 const DRY = { open: 0, touch: 0, recoat: 0, 'light-use': 0, cure: 0, 'sand-if-beyond': 0 } as const;
 const WATER = { ...DRY, open: 1, touch: 0.8, recoat: 0.4 } as const;
 
-// Data sheets printed at several temperatures give Q10 from 1.35 to 2.13 (15 steps, 10–50 °C, median 1.7): 24 to
-// 54 kJ/mol cover that. Solvent evaporation follows its heat of vaporization (ethanol 42, heptane 36 kJ/mol).
-const CHEMISTRY = { best: 39, give: 15 } as const;
-const EVAPORATION = { best: 33, give: 10 } as const;
-
 // Surface-limited evaporation gives thickness to the power 1, diffusion through the film the power 2. A coat is
 // first the one and then the other, so 1.5; oil that must take oxygen from above is nearer 2, wax nearer 1.
 const POWER = { best: 1.5, give: 0.2 } as const;
 
 export const PACES: Readonly<Record<Mechanism, Pace>> = {
-  coalescence: { kilojoulesPerMole: CHEMISTRY, waterShare: WATER, thicknessPower: POWER, humidityDrag: 0 },
-  oxidation: { kilojoulesPerMole: CHEMISTRY, waterShare: DRY, thicknessPower: POWER, humidityDrag: 0.08 },
-  evaporation: { kilojoulesPerMole: EVAPORATION, waterShare: DRY, thicknessPower: POWER, humidityDrag: 0 },
+  coalescence: { waterShare: WATER, thicknessPower: POWER, humidityDrag: 0 },
+  oxidation: { waterShare: DRY, thicknessPower: POWER, humidityDrag: 0.08 },
+  evaporation: { waterShare: DRY, thicknessPower: POWER, humidityDrag: 0 },
   wax: {
-    kilojoulesPerMole: EVAPORATION,
     waterShare: DRY,
     thicknessPower: { best: 1.3, give: 0.2 },
     humidityDrag: 0,
   },
   oil: {
-    kilojoulesPerMole: CHEMISTRY,
     waterShare: DRY,
     thicknessPower: { best: 1.8, give: 0.2 },
     humidityDrag: 0.08,
   },
   'oil-wax': {
-    kilojoulesPerMole: CHEMISTRY,
     waterShare: DRY,
     thicknessPower: { best: 1.7, give: 0.2 },
     humidityDrag: 0.08,

@@ -59,6 +59,18 @@ test('a grit is always printed with its P', () => {
   );
 });
 
+type Fact = { fact: string; grades: number[] };
+test.each(table.rows<Fact>('scratch_facts'))('$fact: $grades', ({ fact, grades }) => {
+  const depth = (grade: number) => good(scratchDepth(grade)).to;
+  if (fact.includes('linearly'))
+    for (const grade of grades)
+      expect(depth(grade) / good(grainMicrometers('FEPA P', grade))).toBeCloseTo(0.3, 9);
+  // Our own estimate of close: all within a factor of two.
+  else if (fact.includes('close together'))
+    expect(Math.max(...grades.map(depth)) / Math.min(...grades.map(depth))).toBeLessThan(2);
+  else for (const grade of grades) expect(depth(grade)).toBeLessThan(depth(120) / 2);
+});
+
 test('every group of rows is read', () => {
   expect(table.unread()).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dewPointMargin } from '#engine/calc/dew-point-margin.ts';
+import { dewPointMargin, LEAST_MARGIN_CELSIUS } from '#engine/calc/dew-point-margin.ts';
 import { toCelsius } from '#engine/calc/units.ts';
 import json from './dew-point-margin.table.json' with { type: 'json' };
 import { good, refusal } from './good.ts';
@@ -45,6 +45,16 @@ test('a surface colder than the dew point is never fit, and 140 °F is refused o
   expect(refusal(dewPointMargin({ celsius: 25, relativeHumidity: 0.8 }, 90))).toContain('90 °C (194 °F)');
   expect(refusal(dewPointMargin({ celsius: 140, relativeHumidity: 0.8 }, 20))).toContain('air temperature');
 });
+
+test.each(table.rows<{ margin: number; unit: string }>('rule_statements'))(
+  'the rule as printed: $margin $unit',
+  ({ margin, unit }) => {
+    // 5 °F is 2.8 °C: the same rule, rounded the other way. Ours is never the laxer.
+    if (unit.startsWith('degC')) expect(margin).toBe(LEAST_MARGIN_CELSIUS);
+    else expect(Math.round(toCelsius(32 + margin))).toBe(LEAST_MARGIN_CELSIUS);
+    expect(LEAST_MARGIN_CELSIUS).toBeGreaterThanOrEqual(unit.startsWith('degC') ? margin : (margin * 5) / 9);
+  },
+);
 
 test('every group of rows is read', () => {
   expect(table.unread()).toEqual([]);

