@@ -11,6 +11,7 @@ export default defineConfig({
           name: 'unit',
           include: ['test/**/*.test.ts'],
           exclude: ['test/site/**', ...SLOW],
+          setupFiles: './test/seed.ts',
           testTimeout: 60_000,
           sequence: { groupOrder: 0 },
         },
@@ -21,7 +22,7 @@ export default defineConfig({
           include: ['test/site/**/*.test.ts'],
           exclude: SLOW,
           globalSetup: './test/site/setup.ts',
-          setupFiles: './test/site/built-first.ts',
+          setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
           testTimeout: 120_000,
           hookTimeout: 240_000,
           // Each file brings a browser of its own; two keep two cores busy.
