@@ -11,6 +11,7 @@ it('pins the names of the door', () => {
     'answerOf',
     'canCheck',
     'emptyCase',
+    'factsIn',
     'isAsk',
     'knowledgeOf',
     'nodesOf',

@@ -3,13 +3,22 @@
 import { say } from '#engine/say.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
+import { careTable } from './care.ts';
 import { provenKnowledge } from './knowledge.ts';
+import { planTable } from './plan.ts';
 import { reachable } from './reachable.ts';
 
 const root = process.cwd();
 const { known, issues } = provenKnowledge(root);
 const figures = known && survey(matrixOf(known));
-const all = known && figures ? [...issues, ...reachable(known, figures, root)] : issues;
+const tables = known
+  ? [planTable, careTable].flatMap((read) => {
+      const table = read(known, root);
+      return table.ok ? [] : table.issues;
+    })
+  : [];
+const all =
+  known && figures ? [...issues, ...tables, ...reachable(known, figures, root)] : [...issues, ...tables];
 for (const issue of all) console.error(say(issue));
 if (all.length) {
   console.error(`\n${all.length} ${all.length === 1 ? 'fault' : 'faults'}.`);

@@ -14,11 +14,15 @@ export const readRetired = (root: string): Retired => {
   return existsSync(file) ? ((parse(readFileSync(file, 'utf8')) as Retired | null) ?? {}) : {};
 };
 
-/** Sources that the tables of content/plan.yaml rest on; they count as used though no entry names them. */
+const TABLES = ['plan.yaml', 'care.yaml'];
+
+/** Sources that the tables rest on; they count as used though no entry names them. */
 const citedInTables = (root: string): ReadonlySet<string> => {
-  const file = join(root, 'content', 'plan.yaml');
-  const cited = existsSync(file) ? readFileSync(file, 'utf8').matchAll(/source: ([a-z0-9-]+)/g) : [];
-  return new Set([...cited].map(([, id]) => id ?? ''));
+  const texts = TABLES.map((name) => join(root, 'content', name))
+    .filter((file) => existsSync(file))
+    .map((file) => readFileSync(file, 'utf8'));
+  const cited = texts.flatMap((text) => [...text.matchAll(/source: ([a-z0-9-]+)/g)]);
+  return new Set(cited.map(([, id]) => id ?? ''));
 };
 
 /** The whole knowledge read, linked and proved, or every issue found. */

@@ -1,39 +1,22 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { parse } from 'yaml';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { Plan } from '#engine/model/plan.ts';
+import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
-const FILE = 'content/plan.yaml';
+const mentions = (plan: Plan): Mention[] => [
+  ...plan.looks.flatMap(({ defects }, row) =>
+    defects.map((id, at): Mention => ({ kind: 'defect', id, path: ['looks', row, 'defects', at] })),
+  ),
+  ...(['coats', 'fitness'] as const).flatMap((table) =>
+    plan[table].flatMap(({ products = [] }, row) =>
+      products.map((id, at): Mention => ({ kind: 'product', id, path: [table, row, 'products', at] })),
+    ),
+  ),
+  ...plan.refuse.map((id, at): Mention => ({ kind: 'rule', id, path: ['refuse', at] })),
+];
 
-/** The tables of the finishing schedule, checked against the knowledge: every id in them must be there. */
-export const readPlan = (known: Knowledge, root: string): Plan => {
-  const plan = Plan.parse(parse(readFileSync(join(root, FILE), 'utf8')));
-  const tables = [
-    plan.coats,
-    plan.film,
-    plan.tools,
-    plan.fitness,
-    plan.waits,
-    plan['test-patch'],
-    plan.prepare,
-  ];
-  const rows = [...tables, plan.between].flat() as readonly { source?: string; grade: string }[];
-  const missing = [
-    ...rows.flatMap(({ source }) => (source && !known.has('source', source) ? [`source ${source}`] : [])),
-    ...plan.looks.flatMap(({ defects }) =>
-      defects.filter((id) => !known.has('defect', id)).map((id) => `defect ${id}`),
-    ),
-    ...[...plan.coats, ...plan.fitness].flatMap(({ products = [] }) =>
-      products.filter((id) => !known.has('product', id)).map((id) => `product ${id}`),
-    ),
-    ...plan.refuse.filter((id) => !known.has('rule', id)).map((id) => `rule ${id}`),
-  ];
-  const bare = rows.filter(
-    ({ source, grade }) => !source && (grade === 'published' || grade === 'from-memory'),
-  );
-  if (bare.length)
-    throw new Error(`${FILE}: ${bare.length} rows are ${bare[0]?.grade} and name no source; add it`);
-  if (missing.length) throw new Error(`${FILE}: there is no ${missing.join(', no ')}; correct the id`);
-  return plan;
-};
+/** The tables of the finishing schedule, or every fault in them. */
+export const planTable = (known: Knowledge, root: string): Table<Plan> =>
+  readTable(known, root, 'content/plan.yaml', Plan, mentions);
+
+/** The tables of the finishing schedule; throws every fault as a line `file:line: what; what to do`. */
+export const readPlan = (known: Knowledge, root: string): Plan => orThrow(planTable(known, root));

@@ -65,7 +65,9 @@ export const TOLD = {
     ask: 'Was a hardener mixed in?',
     values: { none: 'No', isocyanate: 'Yes, with isocyanate', acid: 'Yes, an acid' },
   },
-} as const satisfies { [F in ChoiceFact]?: { ask: string; values: Record<ValueOf<F>, string> } };
+} as const satisfies {
+  [F in ChoiceFact]?: { ask: string; values: Record<Extract<ValueOf<F>, string>, string> };
+};
 
 export type ToldFact = keyof typeof TOLD;
 export const TOLD_FACTS = Object.keys(TOLD) as readonly ToldFact[];

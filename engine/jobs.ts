@@ -1,0 +1,31 @@
+/**
+ * The job cards: one piece from plan to hand-over. Pure: ids and times (epoch milliseconds) come in, cards go out as
+ * new values. Cards from storage or a file are checked behind `engine/model/read-card.ts`, which brings the schemas.
+ */
+export { adviceOf, type FilmAdvice, type SandRisk } from './jobs/advice.ts';
+export {
+  type Change,
+  changed,
+  type Given,
+  newCard,
+  withCoat,
+  withFlaw,
+  withoutCoat,
+  withoutFlaw,
+  withoutPhoto,
+  withoutRepair,
+  withPhoto,
+  withRepair,
+} from './jobs/card.ts';
+export { type CareCard, type CareLine, careOf } from './jobs/care.ts';
+export { type CareDates, type DatePlan, datesOfCard } from './jobs/care-dates.ts';
+export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
+export { factsOfCard } from './jobs/facts.ts';
+export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
+export { type ImportRow, mergeCards, previewImport } from './jobs/merge.ts';
+export { type Section, type SectionRect, type SectionSize, sectionOf } from './jobs/section.ts';
+export { type CardState, type CardSummary, summaryOf } from './jobs/summary.ts';
+export { trialsOf } from './jobs/use.ts';
+export { type CardFault, sayCardFault } from './model/card-fault.ts';
+export type { Care } from './model/care.ts';
+export type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard, JobFile } from './model/job-card.ts';

@@ -1,0 +1,60 @@
+import { type Case, emptyCase, withFact, without } from '../case.ts';
+import { factsOf } from '../clock/facts.ts';
+import type { JobCard } from '../model/job-card.ts';
+import { coatsInOrder, laidCoatOf } from './coat.ts';
+import { layersOf, type Products, productOf } from './layers.ts';
+import { trialsOf } from './use.ts';
+
+/** What the piece counts as for safety: what is done with it wins over what it is called. */
+const pieceOf = (card: JobCard): JobCard['kind'] => {
+  if (card.kind === 'crib' || card.kind === 'valuable') return card.kind;
+  const trials = trialsOf(card);
+  if (trials.includes('child')) return 'childs-item';
+  return trials.includes('food') ? 'food-surface' : card.kind;
+};
+
+const ofPiece = (card: JobCard): Case => {
+  let on = withFact(emptyCase(), 'piece', pieceOf(card));
+  on = withFact(on, 'base', card.base);
+  on = withFact(on, 'base-tone', card.tone);
+  if (card.sheen) on = withFact(on, 'sheen', card.sheen);
+  // Only her own paint lies on it, which is no older.
+  return withFact(on, 'age', card.age === 'none' ? 'since-1993' : card.age);
+};
+
+const MOST_MICROMETERS = 2000;
+const MOST_COATS = 20;
+
+/** The film of all coats, where every one of them is told; a film that is only supposed is no fact. */
+const withFilm = (on: Case, card: JobCard, products: Products): Case => {
+  const { total, unknown, supposed } = layersOf(card, products);
+  const film = Math.round((total.from + total.to) / 2);
+  return unknown || supposed || film > MOST_MICROMETERS
+    ? without(on, 'film-micrometers')
+    : withFact(on, 'film-micrometers', film, 'computed');
+};
+
+/** Of a coat whose product is not known here: what the card itself tells. */
+const ofUnknown = (card: JobCard, products: Products): Case => {
+  const last = coatsInOrder(card).at(-1);
+  const product = productOf(products, card.product);
+  let on = emptyCase();
+  if (last && card.coats.length <= MOST_COATS) on = withFact(on, 'coat-number', card.coats.length);
+  if (last?.applicator) on = withFact(on, 'applicator', last.applicator);
+  return !last && product ? withFact(on, 'family', product.family) : on;
+};
+
+/**
+ * All that a card knows, as facts for a walk at `now`, epoch milliseconds. The stage, the air and the hours are those of
+ * the last coat, as the clock has them; nothing is told that the card does not hold.
+ */
+export const factsOfCard = (card: JobCard, products: Products, now: number): Case => {
+  const piece = ofPiece(card);
+  const last = coatsInOrder(card).at(-1);
+  const product = productOf(products, last?.product);
+  if (!last || !product) return { ...ofUnknown(card, products), ...piece };
+  const coat = laidCoatOf(card, last);
+  const clock = factsOf(product, coat, now);
+  const told = withFilm({ ...clock, ...piece }, card, products);
+  return coat.coatNumber > MOST_COATS ? without(told, 'coat-number') : told;
+};

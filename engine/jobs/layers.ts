@@ -1,0 +1,92 @@
+import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
+import type { Family } from '../model/family.ts';
+import type { CardCoat, JobCard } from '../model/job-card.ts';
+import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
+
+type Span = { readonly from: number; readonly to: number };
+
+/** Products by their ids, with the figures of the clock. */
+export type Products = Readonly<Record<string, ClockProduct>>;
+
+/** What tells a film, the surest first; `usual` is the film that the product's times are for. */
+export type FilmGround = 'label' | 'amount' | 'tool' | 'usual' | 'nothing';
+
+export type Layer = {
+  readonly coat: CardCoat;
+  /** From 1, the lowest. */
+  readonly number: number;
+  /** Nothing where the product is not known here. */
+  readonly family: Family | undefined;
+  readonly ground: FilmGround;
+  /** µm. */
+  readonly wet: number | undefined;
+  /** µm. */
+  readonly dry: Span | undefined;
+  /** How the film is known, in a sentence. */
+  readonly says: string;
+};
+
+export type Layers = {
+  /** From the lowest up. */
+  readonly layers: readonly Layer[];
+  /** Dry film of all coats that are known, µm. */
+  readonly total: Span;
+  /** Coats whose film is not known. */
+  readonly unknown: number;
+  /** Coats whose film is only the usual one. */
+  readonly supposed: number;
+  readonly says: string;
+};
+
+const SAYS: Readonly<Record<FilmGround, string>> = {
+  label: 'Film by the coverage on the can.',
+  amount: 'Film by the amount that went on.',
+  tool: 'Film by what the tool usually leaves.',
+  usual: 'Neither amount nor tool is noted: reckoned with the usual film.',
+  nothing: 'The film is not known: the card holds too little of this coat, or its product is not known here.',
+};
+
+/** The product of a coat; a key of the prototype is none. */
+export const productOf = (products: Products, id: string | undefined): ClockProduct | undefined =>
+  id !== undefined && Object.hasOwn(products, id) ? products[id] : undefined;
+
+/** Wet film, µm, with its ground: the can wins, then what was measured, then the tool, then the usual film. */
+const wetOf = (card: JobCard, coat: CardCoat, product: ClockProduct | undefined): [FilmGround, number?] => {
+  const coverage = labelOf(card, coat)?.squareMetersPerLiter;
+  if (coverage) return ['label', 1000 / coverage];
+  if (coat.amount) return ['amount', coat.amount.milliliters / coat.amount.squareMeters];
+  if (!product) return ['nothing'];
+  const tool = wetFilmOf(product, laidCoatOf(card, coat));
+  return tool ? ['tool', tool] : ['usual', product['reference-wet-film-micrometers']];
+};
+
+const layerOf = (card: JobCard, coat: CardCoat, number: number, product: ClockProduct | undefined): Layer => {
+  const [told, wet] = wetOf(card, coat, product);
+  const onCan = labelOf(card, coat)?.volumeSolids;
+  const solids = onCan ? [onCan, onCan] : product?.['volume-solids'];
+  const dry = wet && solids ? { from: wet * (solids[0] ?? 0), to: wet * (solids[1] ?? 0) } : undefined;
+  const ground = dry ? told : 'nothing';
+  const says = onCan && dry ? `${SAYS[ground]} Solids by the can.` : SAYS[ground];
+  return { coat, number, family: product?.family, ground, wet, dry, says };
+};
+
+const coatsOf = (count: number): string => (count === 1 ? '1 coat' : `${count} coats`);
+
+/** The film of a card, coat by coat and in all, µm. A product that is missing leaves its coats unknown. */
+export const layersOf = (card: JobCard, products: Products): Layers => {
+  const layers = coatsInOrder(card).map((coat, index) =>
+    layerOf(card, coat, index + 1, productOf(products, coat.product)),
+  );
+  const sum = (end: 'from' | 'to') => layers.reduce((all, { dry }) => all + (dry?.[end] ?? 0), 0);
+  const total = { from: sum('from'), to: sum('to') };
+  const unknown = layers.filter(({ dry }) => !dry).length;
+  const supposed = layers.filter(({ ground }) => ground === 'usual').length;
+  const film =
+    unknown === layers.length ? '.' : `, ${Math.round(total.from)}–${Math.round(total.to)} µm dry in all.`;
+  const says = [
+    layers.length ? `${coatsOf(layers.length)}${film}` : 'No coat is laid yet.',
+    ...(unknown ? [`The film of ${coatsOf(unknown)} is not known and not counted.`] : []),
+    ...(supposed ? [`${coatsOf(supposed)} reckoned with the usual film.`] : []),
+  ].join(' ');
+  return { layers, total, unknown, supposed, says };
+};

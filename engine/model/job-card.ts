@@ -1,0 +1,135 @@
+import { z } from 'zod';
+import { CARD_VERSION, MOST } from './card-limits.ts';
+import { FACTS } from './facts.ts';
+import { PARTS, TRIALS } from './plan.ts';
+
+const Id = z
+  .string()
+  .regex(/^[A-Za-z0-9-]{1,64}$/)
+  .describe('Letters, digits and hyphens.');
+const Name = z.string().regex(/^[a-z][a-z0-9-]{0,60}$/);
+/** Epoch milliseconds, 1970 to 2200. */
+const Instant = z.int().min(0).max(7_258_118_400_000);
+const Words = z.string().max(4000);
+const Span = z
+  .strictObject({ from: z.number(), to: z.number() })
+  .refine(({ from, to }) => from <= to, 'the smaller number first');
+const Humidity = z.number().min(0).max(1);
+
+const Climate = z.strictObject({
+  celsius: z.number().min(-30).max(60),
+  relativeHumidity: Humidity,
+  surfaceCelsius: z.number().min(-30).max(60).optional(),
+});
+
+/** What the can says. Times in minutes since the coat was laid. */
+const CanLabel = z.strictObject({
+  minutes: z.partialRecord(z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond']), Span),
+  climate: Climate.optional(),
+  limits: z.strictObject({ celsius: Span.optional(), relativeHumidity: Span.optional() }).optional(),
+  squareMetersPerLiter: z.number().positive().optional(),
+  volumeSolids: Humidity.optional(),
+  coats: z.int().min(1).max(20).optional(),
+  coatsPerDay: z.int().min(1).max(20).optional(),
+});
+
+const Coat = z.strictObject({
+  id: Id,
+  laidAt: Instant,
+  product: Name.describe('The id of a product.'),
+  label: CanLabel.optional(),
+  celsius: z.number().min(-30).max(50).describe('Air, °C.'),
+  relativeHumidity: Humidity.describe('Air, 0–1.'),
+  surfaceCelsius: z.number().min(-30).max(50).optional().describe('The coldest place of the piece, °C.'),
+  applicator: z.enum(FACTS.applicator.values).optional(),
+  amount: z
+    .strictObject({ milliliters: z.number().positive(), squareMeters: z.number().positive() })
+    .optional(),
+  note: Words.optional(),
+});
+
+const Flaw = z.strictObject({
+  id: Id,
+  foundAt: Instant,
+  defect: Name.describe('The id of a defect.'),
+  coat: Id.optional().describe('The coat that lay on top then.'),
+  answers: z
+    .array(z.tuple([Name, z.enum(['yes', 'no', 'unsure'])]))
+    .max(60)
+    .describe('The answers of the walk, in their order.'),
+  address: z
+    .string()
+    .max(2000)
+    .optional()
+    .describe('The page of the walk where it ended, from the site’s root.'),
+  settledAt: Instant.optional().describe('When it was repaired or found good enough.'),
+});
+
+const Repair = z.strictObject({
+  id: Id,
+  doneAt: Instant,
+  remedy: Name.describe('The id of a remedy.'),
+  flaw: Id.optional(),
+  note: Words.optional(),
+});
+
+const Photo = z.strictObject({
+  id: Id,
+  takenAt: Instant,
+  width: z.int().min(1).max(4096),
+  height: z.int().min(1).max(4096),
+  caption: z.string().max(300).optional(),
+});
+
+const Part = z.strictObject({
+  count: z.int().min(0).max(60),
+  long: z.number().min(0).max(5000),
+  wide: z.number().min(0).max(5000),
+});
+
+/** One piece of furniture from plan to hand-over. Times in epoch milliseconds, sizes in mm. */
+export const JobCard = z.strictObject({
+  version: z.literal(CARD_VERSION),
+  id: Id,
+  madeAt: Instant,
+  /** Raised by every change: the newer of two cards with one id is the later one. */
+  changedAt: Instant,
+  name: z.string().trim().min(1).max(80),
+  kind: z.enum(FACTS.piece.values),
+  base: z.enum(FACTS.base.values),
+  baseLaidAt: Instant.optional(),
+  tone: z.enum(FACTS['base-tone'].values),
+  age: z
+    .enum([...FACTS.age.values, 'none'])
+    .describe('Of the oldest paint below; none where all is her own.'),
+  sheen: z.enum(FACTS.sheen.values).optional(),
+  product: Name.optional().describe('The id of the product that is planned.'),
+  label: CanLabel.optional(),
+  parts: z.partialRecord(z.enum(PARTS), Part).optional(),
+  trials: z.array(z.enum(TRIALS)).max(TRIALS.length).optional().describe('What the buyer does to it.'),
+  plan: z.string().max(4000).optional().describe('The part of the plan’s address behind #.'),
+  coats: z.array(Coat).max(MOST.coats),
+  flaws: z.array(Flaw).max(MOST.flaws),
+  repairs: z.array(Repair).max(MOST.repairs),
+  photos: z.array(Photo).max(MOST.photos),
+  notes: Words,
+  finishedAt: Instant.optional().describe(
+    'When she said that the last coat is laid; from then on it only cures.',
+  ),
+  handedOverAt: Instant.optional(),
+});
+export type JobCard = z.infer<typeof JobCard>;
+export type CardCoat = JobCard['coats'][number];
+export type CardFlaw = JobCard['flaws'][number];
+export type CardRepair = JobCard['repairs'][number];
+export type CardPhoto = JobCard['photos'][number];
+
+/** What an export holds. Photos stand beside the cards, by id, as data addresses. */
+export const JobFile = z.strictObject({
+  format: z.literal('halfdry-jobs'),
+  version: z.literal(CARD_VERSION),
+  writtenAt: Instant,
+  cards: z.array(JobCard),
+  photos: z.record(Id, z.string().regex(/^data:image\/(jpeg|webp|png);base64,[A-Za-z0-9+/=]*$/)).optional(),
+});
+export type JobFile = z.infer<typeof JobFile>;

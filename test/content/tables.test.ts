@@ -1,0 +1,125 @@
+/** Faults in the tables are told with file, line, what is wrong and what to do. */
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { link } from '#engine/link.ts';
+import { say } from '#engine/say.ts';
+import { careTable, readCare } from '../../content/tools/care.ts';
+import { planTable, readPlan } from '../../content/tools/plan.ts';
+import { readContent } from '../../content/tools/read.ts';
+
+const linked = link(readContent(process.cwd()), {});
+if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
+const known = linked.value;
+const PLAN = readFileSync('content/plan.yaml', 'utf8');
+const CARE = readFileSync('content/care.yaml', 'utf8');
+
+let root = '';
+beforeAll(() => {
+  root = mkdtempSync(join(tmpdir(), 'tables-'));
+  mkdirSync(join(root, 'content'));
+});
+afterAll(() => rmSync(root, { recursive: true }));
+
+const lineOf = (text: string, part: string): number => {
+  const index = text.indexOf(part);
+  if (index < 0) throw new Error(`the table no longer has ${part}`);
+  return text.slice(0, index).split('\n').length;
+};
+
+/** What is told of a table in which `from` is replaced by `to`, and the line where that is. */
+const spoiled = (
+  which: 'plan' | 'care',
+  from: string,
+  to: string,
+): { told: readonly string[]; line: number } => {
+  const text = which === 'plan' ? PLAN : CARE;
+  writeFileSync(join(root, `content/${which}.yaml`), text.replace(from, to));
+  const table = which === 'plan' ? planTable(known, root) : careTable(known, root);
+  return { told: table.ok ? [] : table.issues.map(say), line: lineOf(text, from) };
+};
+
+describe('the tables', () => {
+  it('read without fault', () => {
+    expect(readPlan(known, process.cwd()).coats.length).toBeGreaterThan(5);
+    expect(readCare(known, process.cwd()).cleaning.length).toBeGreaterThan(3);
+  });
+
+  it('tell a dead source with its line and the nearest', () => {
+    const { told, line } = spoiled('plan', 'source: film-s135 }', 'source: film-s1355 }');
+    expect(told).toEqual([
+      `content/plan.yaml:${line}: there is no source "film-s1355"; did you mean "film-s135"?`,
+    ]);
+  });
+
+  it('tell a dead defect, product and rule', () => {
+    const defect = spoiled(
+      'plan',
+      'defects: [missed-spots, runs-and-sags]',
+      'defects: [missed-spot, runs-and-sags]',
+    );
+    expect(defect.told).toEqual([
+      `content/plan.yaml:${defect.line}: there is no defect "missed-spot"; did you mean "missed-spots"?`,
+    ]);
+    const product = spoiled('plan', 'products: [aerosol-lacquer]', 'products: [aerosol-laquer]');
+    expect(product.told[0]).toContain(
+      `content/plan.yaml:${product.line}: there is no product "aerosol-laquer"`,
+    );
+    const rule = spoiled('plan', 'refuse: [not-a-crib', 'refuse: [not-a-krib');
+    expect(rule.told[0]).toContain(`content/plan.yaml:${rule.line}: there is no rule "not-a-krib"`);
+  });
+
+  it('tell a published row without a source', () => {
+    const { told, line } = spoiled('plan', 'published, source: film-s135 }', 'published }');
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatch(
+      new RegExp(`^content/plan.yaml:${line}: .*is published but names no source; add source`),
+    );
+  });
+
+  it('tell an unknown key, a bad value and a missing key, each on its line', () => {
+    const key = spoiled('care', 'until: light-use, say', 'untill: light-use, say');
+    expect(key.told.every((one) => one.startsWith(`content/care.yaml:${key.line}: `))).toBe(true);
+    expect(key.told.join('\n')).toContain('"untill"');
+    const value = spoiled('care', 'until: light-use, say', 'until: soon, say');
+    expect(value.told).toHaveLength(1);
+    expect(value.told[0]).toContain(
+      `content/care.yaml:${value.line}: the value at not-yet.1.until does not fit`,
+    );
+    const missing = spoiled('care', 'promise:\n', 'promises:\n');
+    expect(missing.told.join('\n')).toContain('"promise" is missing; add promise');
+  });
+
+  it('tell a sentence to the buyer that reads too hard', () => {
+    const { told, line } = spoiled(
+      'care',
+      'Alcohol melts it.',
+      'Alcoholic preparations irreversibly deteriorate the underlying resinous material.',
+    );
+    expect(told).toHaveLength(1);
+    expect(told[0]).toMatch(
+      new RegExp(`^content/care.yaml:${line}: .*reads at US grade .*use shorter words`),
+    );
+  });
+
+  it('tell broken YAML on the line where it breaks', () => {
+    const { told, line } = spoiled('care', 'cleaning:\n', 'cleaning: [\n');
+    expect(told).toHaveLength(1);
+    const at = Number(/^content\/care\.yaml:(\d+): /.exec(told[0] ?? '')?.[1]);
+    expect(at).toBeGreaterThanOrEqual(line);
+    expect(told[0]).toContain('is not valid YAML');
+  });
+
+  it('tell several faults at once, in the order of their lines, and throw them where a table is needed', () => {
+    const text = PLAN.replace('source: film-s135 }', 'source: nowhere }').replace(
+      'refuse: [',
+      'refuse: [nothing, ',
+    );
+    writeFileSync(join(root, 'content/plan.yaml'), text);
+    const lines = [lineOf(PLAN, 'source: film-s135 }'), lineOf(PLAN, 'refuse: [')];
+    expect(() => readPlan(known, root)).toThrow(
+      new RegExp(`content/plan.yaml:${lines[0]}: .*nowhere.*\n.*content/plan.yaml:${lines[1]}: .*nothing`),
+    );
+  });
+});
