@@ -40,6 +40,7 @@ export const Step = z.discriminatedUnion('kind', [
         'clear-wax',
         'lacquer-retarder',
         'polish',
+        'wood-bleach',
       ]),
     })
     .describe('Wipe, wash, buff or take up dust.'),
@@ -62,7 +63,7 @@ export const Step = z.discriminatedUnion('kind', [
     .strictObject({
       kind: z.literal('mix'),
       ...common,
-      what: z.enum(['stir', 'tint', 'thin', 'extender', 'fresh-batch']),
+      what: z.enum(['stir', 'tint', 'thin', 'extender', 'fresh-batch', 'wood-bleach']),
       percent: z
         .tuple([z.number().min(0), z.number().max(100)])
         .optional()

@@ -7,12 +7,13 @@ import { meansOf, rulesForStep } from '../rules.ts';
 const SOLVENTS = ['mineral-spirits', 'alcohol', 'naphtha', 'lacquer-retarder', 'fresh-oil'];
 const SHELLACS = ['dewaxed-shellac', 'shellac-primer', 'oil'];
 
-/** Steps that can hurt someone: dust, blades, solvents, strippers. */
+/** Steps that can hurt someone: dust, blades, solvents, strippers, bleach. */
 const canHurt = (step: Step): boolean => {
   const means = meansOf(step) ?? '';
   return (
     step.kind === 'sand' ||
     step.kind === 'strip' ||
+    means === 'wood-bleach' ||
     (step.kind === 'scrape' && means === 'razor') ||
     (step.kind === 'wipe' && SOLVENTS.includes(means)) ||
     (step.kind === 'coat' && SHELLACS.includes(means))

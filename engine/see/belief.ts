@@ -36,7 +36,8 @@ export const weigh = (
 };
 
 export type Likely = { readonly defect: string; readonly chance: number };
-export type NearMiss = { readonly defect: string; readonly question: string };
+/** A defect that answers speak against; `and` is the second answer where it takes two. */
+export type NearMiss = { readonly defect: string; readonly question: string; readonly and?: string };
 
 /** Defects that every answer allows, most likely first. */
 export const likely = (matrix: SignMatrix, weights: Float64Array): Likely[] => {
@@ -47,20 +48,41 @@ export const likely = (matrix: SignMatrix, weights: Float64Array): Likely[] => {
     .sort((a, b) => b.chance - a.chance || (a.defect < b.defect ? -1 : 1));
 };
 
-/** Defects that one single answer speaks against, with that answer: people err. Most common first. */
+/** Share of answers, 0–1, that we reckon to be wrong: our estimate. */
+const ERRS = 0.03;
+/** Where fewer miss by one answer, those that miss by two fill the list up to this many. */
+export const NEAR_LISTED = 24;
+
+const chanceWithErrors = (sign: number, answer: 'yes' | 'no'): number =>
+  chance(sign, answer) * (1 - 2 * ERRS) + ERRS;
+
+/**
+ * Defects that one answer speaks against, with that answer: people err. Then those that two speak against, while the
+ * list is short: two slips in one search are met once in eighty. Each kind most likely first, slips reckoned in.
+ */
 export const nearMisses = (matrix: SignMatrix, seen: Seen): NearMiss[] => {
   const asked = [...seen].flatMap(([question, answer]) => {
     const index = matrix.questions.indexOf(question);
-    return index >= 0 && answer !== 'unsure'
-      ? [{ question, index, wanted: answer === 'yes' ? NO : YES }]
-      : [];
+    return index >= 0 && answer !== 'unsure' ? [{ question, index, answer }] : [];
   });
-  return matrix.defects
-    .flatMap((defect, index) => {
-      const against = asked.filter((one) => signAt(matrix, one.index, index) === one.wanted);
-      const [only, second] = against;
-      return only && !second ? [{ defect, question: only.question, prior: matrix.prior[index] ?? 0 }] : [];
-    })
-    .sort((a, b) => b.prior - a.prior || (a.defect < b.defect ? -1 : 1))
-    .map(({ defect, question }) => ({ defect, question }));
+  const missed = matrix.defects.flatMap((defect, d) => {
+    const against = asked.filter(
+      ({ index, answer }) => signAt(matrix, index, d) === (answer === 'yes' ? NO : YES),
+    );
+    const [first, second] = against;
+    if (!first || against.length > 2) return [];
+    const weight = asked.reduce(
+      (product, { index, answer }) => product * chanceWithErrors(signAt(matrix, index, d), answer),
+      matrix.prior[d] ?? 0,
+    );
+    const near: NearMiss = { defect, question: first.question, ...(second ? { and: second.question } : {}) };
+    return [{ near, weight }];
+  });
+  const listed = (and: boolean): NearMiss[] =>
+    missed
+      .filter(({ near }) => (near.and !== undefined) === and)
+      .sort((a, b) => b.weight - a.weight || (a.near.defect < b.near.defect ? -1 : 1))
+      .map(({ near }) => near);
+  const byOne = listed(false);
+  return [...byOne, ...listed(true).slice(0, Math.max(0, NEAR_LISTED - byOne.length))];
 };

@@ -22,7 +22,7 @@ export type Sighting = {
   readonly question: string | undefined;
   /** Defects that every answer allows, most likely first. */
   readonly likely: readonly Likely[];
-  /** Defects that a single answer speaks against. */
+  /** Defects that one answer speaks against, then some that two speak against. */
   readonly nearMisses: readonly NearMiss[];
 };
 
