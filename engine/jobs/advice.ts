@@ -1,3 +1,4 @@
+import type { Case } from '../case.ts';
 import type { Grade } from '../model/source.ts';
 import type { Layers } from './layers.ts';
 
@@ -56,14 +57,26 @@ const WORDS: Readonly<Record<SandRisk, Said>> = {
   },
 };
 
+const LIE_IN_THE_WOOD: readonly unknown[] = ['wax', 'oil'];
+
 const riskOf = ({ layers, total, unknown }: Layers): SandRisk => {
   const top = layers.at(-1);
   if (!top) return 'bare';
-  if (top.family === 'wax' || top.family === 'oil') return 'no-film';
+  if (LIE_IN_THE_WOOD.includes(top.family)) return 'no-film';
   if (layers.length === 1) return 'high';
   if (total.from >= TWO_THIN_COATS) return 'low';
   if (unknown) return 'unknown';
   return total.from < THIN_COAT ? 'high' : 'some';
+};
+
+/** What a walk's facts say of the film before it is sanded; nothing of a finish that makes no film. */
+export const sayFilmToSand = (on: Case): string | undefined => {
+  const film = on['film-micrometers']?.value;
+  const coats = on['coat-number']?.value;
+  if (typeof film !== 'number' || typeof coats !== 'number') return undefined;
+  if (LIE_IN_THE_WOOD.includes(on['family']?.value)) return undefined;
+  const risk = coats === 1 || film < THIN_COAT ? 'high' : film >= TWO_THIN_COATS ? 'low' : 'some';
+  return `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${WORDS[risk].says}`;
 };
 
 /** What the film allows, in plain words, by its least thickness. Where the can says otherwise, the can wins. */

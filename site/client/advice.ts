@@ -7,6 +7,7 @@ import {
   type Walked,
   walk,
 } from '#engine/index.ts';
+import { sayFilmToSand } from '#engine/jobs/advice.ts';
 import { type AdviceData, adviceEntries } from '../lib/advice-data.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../lib/urls.ts';
 import { entriesOf, type WalkData } from '../lib/walk-data.ts';
@@ -86,6 +87,17 @@ const fitStops = (stops: readonly RuleEntry[]): void => {
   }
 };
 
+/** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
+const tellFilm = (procedure: ParentNode, on: Case): void => {
+  for (const old of procedure.querySelectorAll('.film-so-far')) old.remove();
+  const says = sayFilmToSand(on);
+  const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
+  if (!says || !first?.matches('[data-kind=sand]')) return;
+  const line = make('p', '', 'limit film-so-far');
+  line.append(make('b', 'The film so far: '), says);
+  first.querySelector('.do')?.before(line);
+};
+
 /**
  * Fits the outcome that stands on this page to all that is told: stops, cautions and steps that the facts rule out go,
  * those that they call for come. Nothing is changed where the facts lead to other hands: then the page is not hers.
@@ -111,6 +123,7 @@ export const fitAdvice = async (): Promise<void> => {
       item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
       if (step) fitStep(item, step.before);
     }
+    tellFilm(procedure, on);
     const before = steps.flatMap((step) => step.before);
     for (const line of procedure.querySelectorAll<HTMLElement>('p[data-rule]'))
       line.hidden = !before.some(({ id }) => id === line.dataset['rule']);

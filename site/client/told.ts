@@ -1,6 +1,8 @@
 import { type Case, withFact, without } from '#engine/index.ts';
+import { FACTS } from '#engine/model/facts.ts';
 import { TOLD, type ToldFact } from '../lib/told.ts';
 import { keepCase, readCase } from './case-store.ts';
+import { coatKept } from './clock-key.ts';
 import { note } from './note.ts';
 
 const make = <K extends keyof HTMLElementTagNameMap>(name: K, words = ''): HTMLElementTagNameMap[K] =>
@@ -81,7 +83,8 @@ export class ToldElement extends HTMLElement {
     count();
     details.append(summary, ...facts.map((one) => asList(this, one)));
     this.replaceChildren(details);
-    if (facts.some((one) => given(readCase(), one))) void this.#fit();
+    if (coatKept() || Object.keys(readCase()).some((one) => one in FACTS && one !== 'stage'))
+      void this.#fit();
     document.addEventListener(
       TOLD_EVENT,
       () => {

@@ -1,0 +1,25 @@
+/** What a walk says of the film before it is sanded. The limits: one varnish coat dries to about 25–50 µm (film-s89). */
+import { expect, it } from 'vitest';
+import { type Case, emptyCase, withFact } from '#engine/index.ts';
+import { sayFilmToSand } from '#engine/jobs/advice.ts';
+
+const film = (micrometers: number, coats: number): Case =>
+  withFact(withFact(emptyCase(), 'film-micrometers', micrometers), 'coat-number', coats);
+
+it('says nothing where film or coats are not known', () => {
+  expect(sayFilmToSand(emptyCase())).toBeUndefined();
+  expect(sayFilmToSand(withFact(emptyCase(), 'coat-number', 2))).toBeUndefined();
+});
+
+it.each([
+  [60, 1, /^About 60 µm dry, 1 coat\. Sand-through risk/],
+  [24, 2, /Sand-through risk: the clear film is thin/],
+  [40, 2, /^About 40 µm dry, 2 coats\. Some sand-through risk/],
+  [50, 3, /bears a light rub/],
+])('judges %i µm in %i coats', (micrometers, coats, says) => {
+  expect(sayFilmToSand(film(micrometers, coats))).toMatch(says);
+});
+
+it('says nothing of oil and wax, which make no film to go through', () => {
+  expect(sayFilmToSand(withFact(film(60, 3), 'family', 'oil'))).toBeUndefined();
+});
