@@ -23,7 +23,7 @@ export default defineConfig({
           exclude: SLOW,
           globalSetup: './test/site/setup.ts',
           setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
-          testTimeout: 120_000,
+          testTimeout: 300_000,
           hookTimeout: 240_000,
           // Each file brings a browser of its own; two keep two cores busy.
           maxWorkers: 2,

@@ -1,7 +1,7 @@
 import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
 import { reached, STAGES, type Stage, withFact, without } from '#engine/index.ts';
 import { STAGE_WORDS } from '../lib/stages.ts';
-import { HOW_DRY, howDryUrl, nodeUrl, readNodePath } from '../lib/urls.ts';
+import { howDryUrl, nodeUrl, readNodePath } from '../lib/urls.ts';
 import { addressFor } from '../lib/way.ts';
 import { keepCase, readCase } from './case-store.ts';
 import { caseNow } from './clock-case.ts';
@@ -37,7 +37,7 @@ const sayStage = (link: Element, running: Running, now: number, style: TimeStyle
   if (stage) stage.textContent = says(running);
   const own = ownStage();
   const verdict = own && own !== running.stage ? 'Your word counts' : sayNow(running, now, style).verdict;
-  if (go) go.textContent = `${verdict}. Go on from here, or look and correct it below.`;
+  if (go) go.textContent = `${verdict}. Go on, or correct it below.`;
 };
 
 /** How dry is it? The clock answers, on top of the strips that correct it. */
@@ -48,7 +48,7 @@ const answerStage = (
   style: TimeStyle,
   signal: AbortSignal,
 ): void => {
-  const heading = document.getElementById(HOW_DRY);
+  const place = document.querySelector('.judge');
   const stage = ownStage() ?? running.stage;
   const there = document.querySelector('.by-clock');
   if (there) {
@@ -61,7 +61,7 @@ const answerStage = (
   });
   link.append(make('b', ''), make('span', ''));
   sayStage(link, running, now, style);
-  heading?.after(link);
+  place?.replaceChildren(link);
   void wayOn(defect, stage).then((href) => {
     link.href = href;
     if (goesOnByItself(defect, stage)) location.replace(href);
@@ -75,16 +75,16 @@ const answerStage = (
     },
     { signal },
   );
-  if (ownStage()) offerClock(link, defect, running.stage);
+  if (ownStage()) offerClock(defect, running.stage);
 };
 
-const offerClock = (after: Element, defect: string, stage: Stage): void => {
+const offerClock = (defect: string, stage: Stage): void => {
   const again = Object.assign(make('button', 'Go by the clock again', 'quiet'), { type: 'button' });
   again.addEventListener('click', () => {
     keepCase(without(readCase(), 'stage'));
     void wayOn(defect, stage).then((href) => location.assign(href));
   });
-  after.after(again);
+  document.querySelector('.start')?.append(again);
 };
 
 /** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */

@@ -6,7 +6,6 @@ import { ResultsElement } from './results.ts';
 import { SearchElement } from './search.ts';
 import { SeenElement } from './seen.ts';
 import { ShareElement } from './share.ts';
-import { ToldElement } from './told.ts';
 import { TrailElement } from './trail.ts';
 import { TreeElement } from './tree.ts';
 import { TurnLightElement } from './turn-light.ts';
@@ -21,5 +20,12 @@ customElements.define('hd-share', ShareElement);
 customElements.define('hd-offline', OfflineElement);
 customElements.define('hd-clock', ClockElement);
 customElements.define('hd-tree', TreeElement);
-customElements.define('hd-told', ToldElement);
 customElements.define('hd-turn-light', TurnLightElement);
+
+/** Only some pages have these, so only they load them. */
+const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
+  'hd-told': () => import('./told.ts'),
+  'hd-on-card': () => import('./on-card.ts'),
+};
+for (const [name, load] of Object.entries(LATER))
+  if (document.querySelector(name)) void load().catch(() => undefined);

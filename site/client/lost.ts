@@ -21,10 +21,6 @@ export class LostElement extends HTMLElement {
     void this.#lead();
   }
 
-  disconnectedCallback() {
-    this.replaceChildren();
-  }
-
   async #lead() {
     const seen = readSeePath(location.pathname);
     if (seen) return this.#leadToSee(seen);

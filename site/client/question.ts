@@ -5,7 +5,7 @@ import { addressFor } from '../lib/way.ts';
 import { canKeep, keepCase, readCase } from './case-store.ts';
 import { caseNow } from './clock-case.ts';
 import { note } from './note.ts';
-import { TOLD_EVENT } from './told.ts';
+import { TOLD_EVENT } from './told-event.ts';
 import { walkKnowledge } from './walk-knowledge.ts';
 import { wentForward } from './went-forward.ts';
 

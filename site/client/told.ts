@@ -1,15 +1,11 @@
 import { type Case, withFact, without } from '#engine/index.ts';
-import { FACTS } from '#engine/model/facts.ts';
 import { TOLD, type ToldFact } from '../lib/told.ts';
 import { keepCase, readCase } from './case-store.ts';
-import { coatKept } from './clock-key.ts';
 import { note } from './note.ts';
+import { TOLD_EVENT } from './told-event.ts';
 
 const make = <K extends keyof HTMLElementTagNameMap>(name: K, words = ''): HTMLElementTagNameMap[K] =>
   Object.assign(document.createElement(name), { textContent: words });
-
-/** What she tells is one more word about the piece, so whoever reads the case must hear of it. */
-export const TOLD_EVENT = 'halfdry:told';
 
 const tell = (host: Element, fact: ToldFact, value: string): void => {
   const on = value ? withFact(readCase(), fact, value as never) : without(readCase(), fact);
@@ -50,7 +46,7 @@ const asList = (host: Element, fact: ToldFact): HTMLElement => {
 const MANY = 4;
 
 /** Told once: what is known of the piece beside the answers. Without script nothing stands here. */
-export class ToldElement extends HTMLElement {
+class ToldElement extends HTMLElement {
   #stop = new AbortController();
 
   connectedCallback() {
@@ -83,8 +79,7 @@ export class ToldElement extends HTMLElement {
     count();
     details.append(summary, ...facts.map((one) => asList(this, one)));
     this.replaceChildren(details);
-    if (coatKept() || Object.keys(readCase()).some((one) => one in FACTS && one !== 'stage'))
-      void this.#fit();
+    if (document.documentElement.dataset['fit'] !== undefined) void this.#fit();
     document.addEventListener(
       TOLD_EVENT,
       () => {
@@ -99,10 +94,11 @@ export class ToldElement extends HTMLElement {
     );
   }
 
-  /** Offline before the rules have come, the page stands as it is: with more cautions than needed, never fewer. */
+  /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
-    if (!document.getElementById('verdict')) return;
-    await import('./advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
+    if (document.getElementById('verdict'))
+      await import('./advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
+    delete document.documentElement.dataset['fit'];
   }
 
   disconnectedCallback() {
@@ -110,3 +106,5 @@ export class ToldElement extends HTMLElement {
     this.replaceChildren();
   }
 }
+
+customElements.define('hd-told', ToldElement);

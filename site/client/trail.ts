@@ -1,6 +1,7 @@
 import { without } from '#engine/index.ts';
 import { HOME } from '../lib/urls.ts';
 import { forgetCase, keepCase, readCase } from './case-store.ts';
+import { dropCardInHand } from './jobs-in-hand.ts';
 
 /** The line of tape with the answers so far: a tap takes one back, a button starts a new case. */
 export class TrailElement extends HTMLElement {
@@ -31,6 +32,7 @@ export class TrailElement extends HTMLElement {
 
   #forget = () => {
     forgetCase();
+    dropCardInHand();
     location.assign(HOME);
   };
 }

@@ -22,7 +22,7 @@ export class TurnLightElement extends HTMLElement {
 
   connectedCallback() {
     const label = Object.assign(document.createElement('label'), { textContent: 'Turn the light ' });
-    Object.assign(this.#slider, { type: 'range', min: '0', max: '100', step: '5', value: '0' });
+    Object.assign(this.#slider, { type: 'range', min: '0', max: '100', value: '0' });
     this.#slider.setAttribute('aria-valuetext', WORDS[0]);
     this.#slider.addEventListener('input', this.#turn);
     label.append(this.#slider);
@@ -38,9 +38,12 @@ export class TurnLightElement extends HTMLElement {
   #turn = () => {
     const share = Number(this.#slider.value) / 100;
     const words = WORDS[Math.round(share * (WORDS.length - 1))] ?? WORDS[0];
-    this.#slider.setAttribute('aria-valuetext', words);
-    const caption = this.parentElement?.querySelector('figcaption');
-    if (caption) caption.textContent = words.charAt(0).toUpperCase() + words.slice(1);
+    // Written anew only where it changes: each time costs a layout.
+    if (words !== this.#slider.getAttribute('aria-valuetext')) {
+      this.#slider.setAttribute('aria-valuetext', words);
+      const caption = this.parentElement?.querySelector('figcaption');
+      if (caption) caption.textContent = words.charAt(0).toUpperCase() + words.slice(1);
+    }
     if (this.#waiting) return;
     this.#waiting = true;
     requestAnimationFrame(() => void this.#show());

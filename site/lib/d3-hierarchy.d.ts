@@ -10,6 +10,8 @@ declare module 'd3-hierarchy' {
     readonly y: number;
     /** This one and all below it, parents first. */
     descendants(): Placed<Data>[];
+    /** Visits this one, then each below it with all that is below that. */
+    eachBefore(visit: (one: Placed<Data>) => void): this;
   }
   export interface Layout<Data> {
     (root: Placed<Data>): Placed<Data>;

@@ -1,4 +1,4 @@
-import { hierarchy, tree } from 'd3-hierarchy';
+import { hierarchy, type Placed, tree } from 'd3-hierarchy';
 import type { Branch } from '#engine/model/tree.ts';
 import { isAsk } from '#engine/tree.ts';
 
@@ -26,40 +26,56 @@ export type TreeScale = { readonly across: number; readonly down: number; readon
 
 type Grown = { branch: Branch; answer: 'yes' | 'no' | undefined };
 
+const growTree = (root: Branch): Placed<Grown> =>
+  hierarchy<Grown>({ branch: root, answer: undefined }, ({ branch }) =>
+    isAsk(branch)
+      ? (['yes', 'no'] as const).map((answer) => ({ branch: branch[answer], answer }))
+      : undefined,
+  );
+
+/** Where the line of a branch begins. */
+type Place = { readonly x: number; readonly y: number };
+
+/** Branches in their order, with the line that leads to each and whether the answers do. */
+const join = (
+  grown: readonly Placed<Grown>[],
+  placeOf: (node: Placed<Grown>) => Place,
+  fork: number,
+  said: (question: string) => string | undefined,
+): DrawnBranch[] => {
+  const numbers = new Map(grown.map((one, number) => [one, number]));
+  const branches: DrawnBranch[] = [];
+  for (const [number, node] of grown.entries()) {
+    const of = node.parent ? numbers.get(node.parent) : undefined;
+    const question = of === undefined ? undefined : branches[of];
+    const { x, y } = placeOf(node);
+    branches.push({
+      ...node.data,
+      x,
+      y,
+      number,
+      of,
+      way: question ? `M${question.x + fork} ${question.y}V${y}H${x}` : '',
+      taken:
+        !question ||
+        Boolean(question.taken && isAsk(question.branch) && said(question.branch.ask) === node.data.answer),
+    });
+  }
+  return branches;
+};
+
 /** The tree grows to the right, yes above no. `said` gives the answer to a question, where it is known. */
 export const drawTree = (
   root: Branch,
   { across, down, fork }: TreeScale,
   said: (question: string) => string | undefined,
 ): TreeDrawing => {
-  const grown = hierarchy<Grown>({ branch: root, answer: undefined }, ({ branch }) =>
-    isAsk(branch)
-      ? (['yes', 'no'] as const).map((answer) => ({ branch: branch[answer], answer }))
-      : undefined,
-  );
-  const placed = tree<Grown>()
+  const nodes = tree<Grown>()
     .nodeSize([down, across])
-    .separation(() => 1)(grown)
+    .separation(() => 1)(growTree(root))
     .descendants();
-  const top = Math.min(...placed.map(({ x }) => x)) - down;
-  const numbers = new Map(placed.map((one, number) => [one, number]));
-  const heightOf = (x: number) => Math.round(x - top);
-  const branches: DrawnBranch[] = [];
-  for (const [number, { data, parent, x, y }] of placed.entries()) {
-    const of = parent ? numbers.get(parent) : undefined;
-    const above = parent?.data.branch;
-    branches.push({
-      ...data,
-      x: y,
-      y: heightOf(x),
-      number,
-      of,
-      way: parent ? `M${parent.y + fork} ${heightOf(parent.x)}V${heightOf(x)}H${y}` : '',
-      taken:
-        of === undefined ||
-        Boolean(branches[of]?.taken && above && isAsk(above) && said(above.ask) === data.answer),
-    });
-  }
+  const top = Math.min(...nodes.map(({ x }) => x)) - down;
+  const branches = join(nodes, ({ x, y }) => ({ x: y, y: Math.round(x - top) }), fork, said);
   return {
     width: Math.max(...branches.map(({ x }) => x)) + across,
     height: Math.max(...branches.map(({ y }) => y)) + Math.round(down / 2),
@@ -67,15 +83,35 @@ export const drawTree = (
   };
 };
 
-/** At most two lines of so many letters, cut between words. */
-export const twoLines = (text: string, letters: number): string[] => {
+/** The tree stands on a narrow page: one branch below another, each a step in from its question. */
+export const standTree = (
+  root: Branch,
+  { across, down, fork }: TreeScale,
+  width: number,
+  said: (question: string) => string | undefined,
+): TreeDrawing => {
+  const nodes: Placed<Grown>[] = [];
+  growTree(root).eachBefore((node) => void nodes.push(node));
+  const rows = new Map(nodes.map((node, row) => [node, row]));
+  const place = (node: Placed<Grown>) => ({
+    x: node.depth * across,
+    y: ((rows.get(node) ?? 0) + 0.5) * down,
+  });
+  return { width, height: nodes.length * down, branches: join(nodes, place, fork, said) };
+};
+
+/** At most `most` lines of so many letters, cut between words; what does not fit is left to the list. */
+export const linesOf = (text: string, letters: number, most: number): string[] => {
   const lines = [''];
   for (const word of text.split(' ')) {
     const line = lines.at(-1) ?? '';
     const longer = line ? `${line} ${word}` : word;
     if (longer.length <= letters || !line) lines[lines.length - 1] = longer;
-    else if (lines.length < 2) lines.push(word);
-    else return [...lines.slice(0, -1), `${line.replace(/[,;:]$/, '')} …`];
+    else if (lines.length < most) lines.push(word);
+    else {
+      const kept = line.length + 2 > letters ? line.replace(/ ?[^ ]+$/, '') : line;
+      return [...lines.slice(0, -1), `${kept.replace(/[,;:]$/, '')} …`.trim()];
+    }
   }
   return lines;
 };

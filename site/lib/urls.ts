@@ -12,6 +12,7 @@ export const BASE =
 export const HOME = BASE;
 export const CLOCK = `${BASE}clock/`;
 export const SCHEDULE = `${BASE}schedule/`;
+export const JOBS = `${BASE}jobs/`;
 export const PLAN_DATA = `${SCHEDULE}data.json`;
 export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;

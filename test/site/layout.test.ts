@@ -1,13 +1,14 @@
-/** What holds on a narrow screen, with large type, and with colors forced by the system. */
+/** What holds on a narrow screen, by keyboard alone, and with colors forced by the system. */
 import { expect, it } from 'vitest';
 import { NARROW, openPage, PHONE } from './browser.ts';
-import { onePerShape } from './built.ts';
+import { builtPages } from './built.ts';
+import { everyPart, onePerKind } from './kinds.ts';
 
 /** WCAG 2.2, 1.4.10: no scrolling sideways at 320 px, which is also 1280 px at 400 %. */
 it('never scrolls sideways at 320 px', async () => {
   const { page, close } = await openPage(NARROW);
   const wide: string[] = [];
-  for (const { address } of onePerShape()) {
+  for (const address of everyPart()) {
     await page.goto(address);
     const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     if (over > 0) wide.push(`${address}: ${over} px too wide`);
@@ -56,5 +57,158 @@ it('prints a repair on one sheet', async () => {
     await page.pdf({ format: 'A4', margin: { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' } })
   ).toString('latin1');
   expect(sheet.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  await close();
+});
+
+/** No page takes more stops than that; a field for a date takes several. */
+const MOST_STOPS = 400;
+
+/** WCAG 2.2, 2.1.1, 2.4.7 and 2.4.11: each control is reached by Tab, seen, and shown to be the one. */
+it('reaches every control by Tab, and shows where it is', async () => {
+  const { page, close } = await openPage({ viewport: { width: 390, height: 844 } });
+  const found: string[] = [];
+  for (const { kind, address } of onePerKind()) {
+    await page.goto(address);
+    const all = await page.evaluate(() => {
+      const w = window as unknown as { stops: Set<Element>; faults: string[]; round: boolean };
+      w.stops = new Set();
+      w.faults = [];
+      w.round = false;
+      const look = (element: Element) => {
+        const { outlineStyle, outlineWidth, boxShadow, borderColor, backgroundColor } =
+          getComputedStyle(element);
+        return [outlineStyle === 'none' ? '' : outlineWidth, boxShadow, borderColor, backgroundColor].join();
+      };
+      /** A choice is drawn by the words beside its button. */
+      const drawn = (element: Element) =>
+        (element.matches('.pick input') && element.nextElementSibling) || element;
+      const name = (element: Element) => element.outerHTML.slice(0, 90);
+      const tabbable = [
+        ...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]'),
+      ].filter(
+        (element) =>
+          element.checkVisibility({ visibilityProperty: true }) &&
+          !element.matches(':disabled, [tabindex="-1"]') &&
+          !(element.matches('[type=radio]:not(:checked)') && element.closest('form, fieldset')),
+      );
+      const before = new Map(tabbable.map((element) => [element, look(drawn(element))]));
+      addEventListener('focusin', ({ target }) => {
+        const element = target as Element;
+        if (w.stops.has(element)) w.round = true;
+        if (w.round) return;
+        w.stops.add(element);
+        const shown = drawn(element);
+        if (before.get(element) === look(shown)) w.faults.push(`looks the same in focus: ${name(element)}`);
+        // The browser may still be scrolling to it.
+        requestAnimationFrame(() => {
+          if (document.activeElement !== element) return;
+          const box = shown.getClientRects()[0] ?? shown.getBoundingClientRect();
+          const x = Math.min(innerWidth - 1, Math.max(0, box.x + box.width / 2));
+          const top = document.elementFromPoint(x, box.y + box.height / 2);
+          if (box.bottom < 0 || box.top > innerHeight) w.faults.push(`out of view: ${name(element)}`);
+          else if (top && !shown.contains(top) && !top.contains(shown) && top !== element)
+            w.faults.push(`covered by ${name(top)}: ${name(element)}`);
+        });
+      });
+      (window as unknown as { tabbable: Element[] }).tabbable = tabbable;
+      return tabbable.length;
+    });
+    expect(all, kind).toBeGreaterThan(3);
+    const round = () => page.evaluate(() => (window as unknown as { round: boolean }).round);
+    for (let stop = 0; stop < MOST_STOPS && !(stop > all && (await round())); stop++)
+      await page.keyboard.press('Tab');
+    const faults = await page.evaluate(() => {
+      const w = window as unknown as { stops: Set<Element>; faults: string[]; tabbable: Element[] };
+      const missed = w.tabbable.filter((element) => !w.stops.has(element));
+      return [...w.faults, ...missed.map((element) => `not reached: ${element.outerHTML.slice(0, 90)}`)];
+    });
+    found.push(...faults.map((fault) => `${kind}: ${fault}`));
+  }
+  await close();
+  expect(found).toEqual([]);
+});
+
+/** The largest trees there are. */
+const widest = () =>
+  builtPages()
+    .filter(({ address, html }) => /^\/defects\/[^/]+\/$/.test(address) && html.includes('<hd-tree'))
+    .map(({ address, html }) => ({ address, branches: html.split('data-n=').length }))
+    .sort((one, two) => two.branches - one.branches)
+    .slice(0, 4);
+/** Pixels, the least that a word in a drawing may be high. */
+const LEAST_TYPE = 13;
+
+it.each([320, 390, 960, 1100, 1280, 1600])('draws a tree that can be read, at %i px', async (width) => {
+  const { page, close } = await openPage({ viewport: { width, height: 900 } });
+  for (const { address } of widest()) {
+    await page.goto(address);
+    const drawings = await page.evaluate(() =>
+      [...document.querySelectorAll<SVGSVGElement>('.tree svg')]
+        .filter((svg) => svg.checkVisibility())
+        .map((svg) => {
+          const frame = svg.getBoundingClientRect();
+          const scale = frame.width / svg.viewBox.baseVal.width;
+          const words = [...svg.querySelectorAll('text')].map((text) => ({
+            type: Number.parseFloat(getComputedStyle(text).fontSize) * scale,
+            box: text.getBoundingClientRect(),
+            says: text.textContent,
+          }));
+          const over = words.flatMap(({ box, says }, n) => [
+            ...words
+              .slice(n + 1)
+              .filter(
+                ({ box: other }) =>
+                  Math.min(box.right, other.right) - Math.max(box.left, other.left) > 1 &&
+                  Math.min(box.bottom, other.bottom) - Math.max(box.top, other.top) > 4 * scale,
+              )
+              .map((other) => `${says} over ${other.says}`),
+            ...(box.right > frame.right + 1 || box.bottom > frame.bottom + 1 ? [`${says} outside`] : []),
+          ]);
+          return { type: Math.min(...words.map(({ type }) => type)), over };
+        }),
+    );
+    expect(drawings, address).toHaveLength(1);
+    expect(drawings[0]?.over, address).toEqual([]);
+    expect(drawings[0]?.type, address).toBeGreaterThanOrEqual(LEAST_TYPE);
+  }
+  await close();
+});
+
+it('says the same as the tree in a list, for a screen reader', async () => {
+  const { page, close } = await openPage(PHONE);
+  for (const { address } of widest()) {
+    await page.goto(address);
+    const tree = page.locator('.tree');
+    expect(await tree.locator('svg:not([aria-hidden=true])').count()).toBe(0);
+    for (const drawing of await tree.locator('svg').all())
+      expect(await drawing.locator('g').count()).toBe((await tree.locator('li').count()) + 1);
+    const listed = (await tree.locator('ul').first().locator('..').textContent()) ?? '';
+    const plain = (text: string) => text.replace(/\s+/g, ' ').trim().toLowerCase();
+    for (const asked of await tree.locator('.standing .ask-line text').all()) {
+      const words = await asked.locator('tspan').allTextContents();
+      const start = plain(words.join(' '))
+        .replace(/^(yes|no): /, '')
+        .replace(/ …$/, '');
+      expect(plain(listed), address).toContain(start);
+    }
+  }
+  await close();
+});
+
+it('marks on the tree the way that her answers took', async () => {
+  const { page, close } = await openPage(PHONE);
+  await page.goto('/defects/lap-marks/cause/');
+  const asked = await page.locator('[data-question]').getAttribute('data-question');
+  await page.locator('[data-answer=no]').tap();
+  await page.waitForURL((url) => url.pathname !== '/defects/lap-marks/cause/');
+  await page.goto('/defects/lap-marks/');
+  for (const drawing of await page.locator('.tree svg').all()) {
+    const taken = await drawing
+      .locator('.taken')
+      .evaluateAll((lines) => lines.map((line) => [line.dataset['of'], line.dataset['said']]));
+    const root = await drawing.locator('[data-n="0"]').getAttribute('data-ask');
+    expect(root).toBe(asked);
+    expect(taken).toEqual([['0', 'no']]);
+  }
   await close();
 });

@@ -1,9 +1,13 @@
 /** What is told of the piece once: stops and cautions fit it, questions fall away, and it is remembered. */
 import { expect, it } from 'vitest';
-import { expectQuiet, openPage, PHONE } from './browser.ts';
 
-/** Ends in sanding, so old paint matters. */
-const SANDING = '/defects/wrinkled-oil/stage-cured/';
+import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { builtPages } from './built.ts';
+
+/** Some page of a walk that ends in sanding, so old paint matters. */
+const SANDING =
+  builtPages().find(({ html }) => /class="?stop-rule"? data-rule="?is-there-old-paint-below/.test(html))
+    ?.address ?? '';
 const LEAD = '[data-rule=is-there-old-paint-below]';
 
 const opened = async (facts?: Record<string, unknown>) => {
@@ -33,7 +37,7 @@ it('takes the stop for old paint away when she says that there is none, and reme
 
 it('puts the stop for a crib before everything, with one heading', async () => {
   const one = await opened({ piece: { value: 'crib', how: 'told' } });
-  await one.page.goto('/defects/lap-marks/stage-wet/');
+  await one.page.goto('/defects/cloudy-film/stage-wet/');
   await one.page.locator('.stops [data-rule=not-a-crib]').waitFor();
   expect(await one.page.locator('h1:visible').allTextContents()).toEqual(['Stop first']);
   expectQuiet(one);
