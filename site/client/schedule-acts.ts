@@ -36,6 +36,10 @@ export const actsOf = (shown: Shown & { outcome: Planned }): HTMLElement => {
       save(`${file}.ics`, 'text/calendar', await calendarOf(job, outcome, data, now)),
     ),
     button('Table file (CSV)', () => save(`${file}.csv`, 'text/csv', csvOf(job, outcome, data))),
+    button('Make a job card of this plan', async () => {
+      const { cardFromPlan } = await import('./jobs-from-plan.ts');
+      location.assign(await cardFromPlan(job, link));
+    }),
     button('Copy a link to this plan', async () => {
       await navigator.clipboard.writeText(address);
       told.textContent = 'Copied. The link holds what you gave, and nothing was sent.';

@@ -1,0 +1,70 @@
+import { changed, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import type { JobsData } from '../lib/jobs.ts';
+import { coatList } from './jobs-coats.ts';
+import { flawList, repairList } from './jobs-flaws.ts';
+import { PhotoBoard } from './jobs-photo-board.ts';
+import { button, type CardHands, type JobsFrame } from './jobs-view.ts';
+import { make } from './schedule-make.ts';
+
+type Edit = (card: JobCard) => JobCard;
+type ListName = 'coats' | 'flaws' | 'repairs';
+
+/** Coats, flaws, repairs and photos of a card. What is taken off can be put back as long as the page is open. */
+export const cardLists = (
+  card: JobCard,
+  data: JobsData,
+  us: boolean,
+  frame: JobsFrame,
+  hands: CardHands,
+): readonly HTMLElement[] => {
+  const takeOff = async (list: ListName, what: string, by: Edit) => {
+    const before = card[list];
+    const also = { flaws: card.flaws, repairs: card.repairs };
+    if (!(await hands.now(by))) return;
+    const back = button('Put it back', async () => {
+      await hands.now((there) => changed(there, { ...also, [list]: before }, Date.now()));
+      frame.say('It is back on the card.');
+    });
+    frame.say(`${what} is off the card. `, back);
+  };
+  const none = (text: string) => make('p.small', text);
+  return [
+    make(
+      'section',
+      make('h2', 'Coats'),
+      card.coats.length
+        ? coatList(card, data, us, (coat) =>
+            takeOff('coats', 'The coat', (there) => withoutCoat(there, coat.id, Date.now())),
+          )
+        : none('None yet.'),
+    ),
+    make(
+      'section',
+      make('h2', 'Flaws'),
+      card.flaws.length
+        ? flawList(
+            card,
+            data,
+            async ({ settledAt, ...flaw }) => {
+              const at = Date.now();
+              await hands.now((there) =>
+                withFlaw(there, settledAt === undefined ? { ...flaw, settledAt: at } : flaw, at),
+              );
+            },
+            (flaw) => takeOff('flaws', 'The flaw', (there) => withoutFlaw(there, flaw.id, Date.now())),
+          )
+        : none('None noted. ‘Something looks wrong’ walks you to the cause and notes it here.'),
+    ),
+    make(
+      'section',
+      make('h2', 'Repairs'),
+      card.repairs.length
+        ? repairList(card, data, (repair) =>
+            takeOff('repairs', 'The repair', (there) => withoutRepair(there, repair.id, Date.now())),
+          )
+        : none('None noted.'),
+    ),
+    new PhotoBoard(card, frame, hands).element,
+  ];
+};

@@ -1,0 +1,38 @@
+import { newCard } from '#engine/jobs.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import type { CanLabel, Job } from '#engine/schedule.ts';
+import { cardUrl } from '../lib/jobs-urls.ts';
+import { newId } from './jobs-id.ts';
+import { askToStay } from './jobs-persist.ts';
+import { addCard } from './jobs-store.ts';
+
+const HOUR = 3_600_000;
+
+/** Without the keys that hold nothing: the store keeps only what was told. */
+const told = (label: CanLabel) => JSON.parse(JSON.stringify(label)) as NonNullable<JobCard['label']>;
+
+/** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
+export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
+  const { piece, kind, base, tone, age, sheen, product, parts, trials, label, baseHours, start } = job;
+  const card = newCard(
+    {
+      name: piece,
+      kind,
+      base,
+      tone,
+      age,
+      sheen,
+      product,
+      parts,
+      trials: [...trials],
+      plan: link.replace(/^#/, ''),
+      ...(label && { label: told(label) }),
+      ...(baseHours !== undefined && { baseLaidAt: Math.round(start - baseHours * HOUR) }),
+    },
+    newId(),
+    Date.now(),
+  );
+  await addCard(card);
+  void askToStay();
+  return cardUrl(card.id);
+};

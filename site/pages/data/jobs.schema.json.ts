@@ -1,0 +1,3 @@
+import { jobFileSchema } from '#engine/model/read-card.ts';
+
+export const GET = () => Response.json(jobFileSchema());

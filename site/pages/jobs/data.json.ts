@@ -1,0 +1,4 @@
+import { jobsData } from '../../lib/jobs.ts';
+
+export const GET = () =>
+  new Response(JSON.stringify(jobsData()), { headers: { 'Content-Type': 'application/json' } });

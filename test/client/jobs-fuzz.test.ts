@@ -1,0 +1,85 @@
+/** A thousand spoiled files: whatever is read, no card of hers is lost or made wrong by it. */
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import fc from 'fast-check';
+import { beforeEach, expect, it } from 'vitest';
+import { newCard } from '#engine/jobs/card.ts';
+import { mergeCards, previewImport } from '#engine/jobs/merge.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { jobFileOf, readCard, readJobFile } from '#engine/model/read-card.ts';
+import { closeJobsDb } from '../../site/client/jobs-db.ts';
+import { addCard, putCards, readRaw } from '../../site/client/jobs-store.ts';
+
+const NOW = Date.UTC(2026, 10, 23, 17);
+const MINE: JobCard = {
+  ...newCard(
+    { name: 'Navy dresser', kind: 'furniture', base: 'chalk-paint', tone: 'dark', age: 'none' },
+    'one',
+    NOW,
+  ),
+  coats: ['c1', 'c2'].map((id, index) => ({
+    id,
+    laidAt: NOW + index,
+    product: 'water-based-polyurethane',
+    celsius: 21,
+    relativeHumidity: 0.5,
+  })),
+  notes: 'By the window.',
+};
+const THEIRS = { ...MINE, changedAt: NOW + 9, notes: 'From the tablet.' };
+const TEXT = JSON.stringify(jobFileOf([THEIRS, { ...MINE, id: 'two' }], {}, NOW));
+
+/** A file with signs put in, taken out or cut off, or a value of another kind in place of one. */
+const spoiled = fc.oneof(
+  fc
+    .array(fc.tuple(fc.nat({ max: TEXT.length }), fc.string({ maxLength: 4 }), fc.nat({ max: 6 })), {
+      minLength: 1,
+      maxLength: 3,
+    })
+    .map((cuts) =>
+      cuts.reduce((text, [at, put, take]) => text.slice(0, at) + put + text.slice(at + take), TEXT),
+    ),
+  fc.nat({ max: TEXT.length }).map((at) => TEXT.slice(0, at)),
+  fc
+    .tuple(fc.nat(), fc.constantFrom('null', '-1', '1e99', '""', '[]', '{}', '"<b>"', 'true'))
+    .map(([which, value]) => {
+      const values = [...TEXT.matchAll(/:("[^"]*"|-?[\d.]+)/g)];
+      const found = values[which % values.length];
+      const at = (found?.index ?? 0) + 1;
+      return TEXT.slice(0, at) + value + TEXT.slice(at + (found?.[1]?.length ?? 0));
+    }),
+  fc.json(),
+);
+
+beforeEach(async () => {
+  await closeJobsDb();
+  globalThis.indexedDB = new IDBFactory();
+});
+
+it('reads whole cards or none, and keeps all coats of hers', async () => {
+  await addCard(MINE);
+  const tally = { files: 0, refused: 0, leftOut: 0, broughtIn: 0 };
+  const property = fc.asyncProperty(spoiled, async (text) => {
+    tally.files += 1;
+    const read = readJobFile(text);
+    if (!read.ok) {
+      tally.refused += 1;
+      expect(read.faults[0].says).not.toBe('');
+      return;
+    }
+    tally.leftOut += read.leftOut;
+    tally.broughtIn += read.value.cards.length;
+    for (const card of read.value.cards) expect(readCard(card).ok).toBe(true);
+    expect(previewImport([MINE], read.value.cards).length).toBe(read.value.cards.length);
+    await putCards(read.value.cards, [], (there, card) => mergeCards([there], [card])[0] ?? there);
+    const kept = await readRaw();
+    for (const raw of kept) expect(readCard(raw).ok).toBe(true);
+    const mine = (kept as JobCard[]).find(({ id }) => id === 'one');
+    expect(mine?.coats.map(({ id }) => id)).toEqual(expect.arrayContaining(['c1', 'c2']));
+  });
+  await fc.assert(property, { numRuns: 1000, seed: 20_261_125 });
+  console.log('spoiled files', JSON.stringify(tally));
+  expect(tally.files).toBe(1000);
+  expect(tally.refused).toBeGreaterThan(300);
+  expect(tally.broughtIn).toBeGreaterThan(100);
+});

@@ -1,0 +1,115 @@
+/** Every version of the store that was ever in a browser opens in this one with all its cards and photos. */
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { beforeEach, expect, it } from 'vitest';
+import { newCard } from '#engine/jobs/card.ts';
+import { closeJobsDb, JOBS_DB_VERSION, jobsDb, onJobsTrouble } from '../../site/client/jobs-db.ts';
+import { JobsFault, type JobsTrouble } from '../../site/client/jobs-fault.ts';
+import { addCard, listCards, readOne, readPhotos } from '../../site/client/jobs-store.ts';
+
+/** How version 1 made its stores. Never change this: it stands for what lies in browsers. */
+const VERSION_1 = (db: IDBDatabase) => {
+  db.createObjectStore('cards', { keyPath: 'id' });
+  db.createObjectStore('photos', { keyPath: 'id' }).createIndex('card', 'card');
+};
+/** A card as version 1 wrote it. */
+const CARD_1 = {
+  version: 1,
+  id: 'old-1',
+  madeAt: 1_795_000_000_000,
+  changedAt: 1_795_000_100_000,
+  name: 'Oak table',
+  kind: 'tabletop',
+  base: 'stain',
+  tone: 'wood',
+  age: 'none',
+  coats: [
+    {
+      id: 'c1',
+      laidAt: 1_795_000_050_000,
+      product: 'water-based-polyurethane',
+      celsius: 21,
+      relativeHumidity: 0.5,
+      applicator: 'brush',
+    },
+  ],
+  flaws: [],
+  repairs: [],
+  photos: [{ id: 'p1', takenAt: 1_795_000_060_000, width: 4, height: 3 }],
+  notes: 'by the window',
+};
+const PHOTO_1 = { id: 'p1', card: 'old-1', type: 'image/webp', bytes: new Uint8Array([7, 8]).buffer };
+
+const open = (version: number, upgrade: (db: IDBDatabase) => void): Promise<IDBDatabase> =>
+  new Promise((done, failed) => {
+    const request = indexedDB.open('halfdry', version);
+    request.onupgradeneeded = () => upgrade(request.result);
+    request.onsuccess = () => done(request.result);
+    request.onerror = () => failed(request.error);
+  });
+
+const written = async (db: IDBDatabase, records: Readonly<Record<string, unknown>>): Promise<void> => {
+  const change = db.transaction(Object.keys(records), 'readwrite');
+  for (const [store, record] of Object.entries(records)) change.objectStore(store).put(record);
+  await new Promise((done) => {
+    change.oncomplete = done;
+  });
+  db.close();
+};
+
+beforeEach(async () => {
+  await closeJobsDb();
+  globalThis.indexedDB = new IDBFactory();
+});
+
+it('opens version 1', async () => {
+  await written(await open(1, VERSION_1), { cards: CARD_1, photos: PHOTO_1 });
+  expect((await jobsDb()).version).toBe(JOBS_DB_VERSION);
+  expect(await readOne('old-1')).toEqual({ kind: 'card', card: CARD_1 });
+  expect((await (await listCards()).all()).map(({ summary }) => [summary?.name, summary?.coats])).toEqual([
+    ['Oak table', 1],
+  ]);
+  expect([...new Uint8Array((await readPhotos('old-1'))[0]?.bytes ?? new ArrayBuffer(0))]).toEqual([7, 8]);
+  expect(await (await jobsDb()).count('summaries')).toBe(1);
+});
+
+it('opens version 1 with a damaged record beside a sound one', async () => {
+  const db = await open(1, VERSION_1);
+  const change = db.transaction('cards', 'readwrite');
+  change.objectStore('cards').put(CARD_1);
+  change.objectStore('cards').put({ id: 'broken', coats: 7 });
+  await new Promise((done) => {
+    change.oncomplete = done;
+  });
+  db.close();
+  const list = await (await listCards()).all();
+  expect(list.map(({ id, summary }) => [id, summary?.name])).toEqual([
+    ['old-1', 'Oak table'],
+    ['broken', undefined],
+  ]);
+});
+
+it('leaves a newer version alone and says what to do', async () => {
+  (await open(JOBS_DB_VERSION + 1, VERSION_1)).close();
+  await expect(listCards()).rejects.toMatchObject({ trouble: 'newer-site' });
+});
+
+it('lets a newer page in, tells so, and does not write any more', async () => {
+  const told: JobsTrouble[] = [];
+  onJobsTrouble((trouble) => told.push(trouble), new AbortController().signal);
+  await jobsDb();
+  (await open(JOBS_DB_VERSION + 1, () => undefined)).close();
+  expect(told).toEqual(['newer-site']);
+  const given = { name: 'Chair', kind: 'furniture', base: 'stain', tone: 'wood', age: 'none' } as const;
+  await expect(addCard(newCard(given, 'late', 1))).rejects.toBeInstanceOf(JobsFault);
+});
+
+it('waits for an older page that holds the store, and says so', async () => {
+  const told: JobsTrouble[] = [];
+  onJobsTrouble((trouble) => told.push(trouble), new AbortController().signal);
+  const old = await open(1, VERSION_1);
+  const list = listCards();
+  await expect.poll(() => told).toEqual(['blocked']);
+  old.close();
+  expect((await list).count).toBe(0);
+});

@@ -1,0 +1,86 @@
+/** What the tests of the job cards do on the page, and what they find in the browser's store. */
+import type { Page } from 'playwright-core';
+import { build } from 'vite';
+import { expect } from 'vitest';
+import type { JobCard } from '#engine/model/job-card.ts';
+import type { Listed } from '../../site/client/jobs-listed.ts';
+
+export const JOBS = '/jobs/';
+
+/** Waits as long as a busy machine may take. */
+export const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeout: 20_000 });
+
+/** The store's own code for a page that has nothing else on it. */
+export const storeCode = async (): Promise<string> => {
+  const lib = { entry: 'site/client/jobs-store.ts', formats: ['iife' as const], name: 'store' };
+  const built = await build({
+    configFile: false,
+    logLevel: 'silent',
+    build: { write: false, minify: true, lib },
+  });
+  const [first] = [built].flat();
+  if (!first || !('output' in first)) throw new Error('nothing was built');
+  return `${first.output[0].code};globalThis.store = store;`;
+};
+
+export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<string> => {
+  await page.goto(`${JOBS}#new`);
+  await page.getByLabel('Name of the piece').fill(name);
+  await page.locator('.about [name=product]').selectOption('water-based-polyurethane');
+  await page.locator('.about [name=age]').selectOption('none');
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  return new URL(page.url()).hash.replace('#card-', '');
+};
+
+export const layCoat = async (page: Page, tool = 'brush'): Promise<void> => {
+  const before = await page.locator('.laid > li').count();
+  await page.getByRole('button', { name: 'Lay a coat' }).click();
+  await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
+  await page.locator(`.lay-coat [name=tool][value=${tool}]`).check();
+  await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();
+  await soon(() => page.locator('.laid > li').count()).toBe(before + 1);
+  await page.locator('.told', { hasText: `Coat ${before + 1} is on the card.` }).waitFor();
+};
+
+type Store = 'cards' | 'summaries' | 'photos';
+
+/** All records of a store, past the page's own code. */
+export const recordsIn = <T>(page: Page, store: Store): Promise<T[]> =>
+  page.evaluate(
+    (name) =>
+      new Promise<never[]>((done, failed) => {
+        const opening = indexedDB.open('halfdry');
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          const all = opening.result.transaction(name).objectStore(name).getAll();
+          all.onsuccess = () => {
+            opening.result.close();
+            done(all.result as never[]);
+          };
+        };
+      }),
+    store,
+  );
+export const cardsIn = (page: Page): Promise<JobCard[]> => recordsIn<JobCard>(page, 'cards');
+export const summariesIn = (page: Page): Promise<Listed[]> => recordsIn<Listed>(page, 'summaries');
+
+/** Puts records into a store, past the page's own code. */
+export const putRecords = (page: Page, store: Store, records: readonly unknown[]): Promise<void> =>
+  page.evaluate(
+    ({ name, all }) =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open('halfdry');
+        opening.onerror = () => failed(opening.error);
+        opening.onsuccess = () => {
+          const change = opening.result.transaction(name, 'readwrite');
+          for (const record of all) change.objectStore(name).put(record);
+          change.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+          change.onabort = () => failed(change.error);
+        };
+      }),
+    { name: store, all: records as unknown[] },
+  );

@@ -1,0 +1,121 @@
+/** One piece from plan to hand-over: schedule, card, coat, milky, hold, dry, lap mark, repair, two more coats, cure, care card. */
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { cardsIn, layCoat, soon, storeCode } from './jobs-hands.ts';
+
+const HOUR = 3_600_000;
+const DAY = 24 * HOUR;
+const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as const;
+const verdict = (page: Page) => page.locator('.verdict').first().innerText();
+const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+
+type Store = typeof import('../../site/client/jobs-store.ts');
+type Found = Parameters<Store['noteFlaw']>[1];
+
+it('goes from the plan to the care card', async () => {
+  const opened = await openPage(DENVER);
+  const { page } = opened;
+  const code = await storeCode();
+  await page.clock.install({ time: new Date('2027-03-08T15:00:00Z') });
+  await page.goto('/schedule/');
+  await page.getByLabel('Its name').fill('Navy dresser');
+  await page.getByRole('button', { name: 'Plan it' }).click();
+  await page.locator('.plan .verdict').waitFor();
+  expect(await page.locator('.plan .verdict').innerText()).toMatch(/^3 coats/);
+  await page.getByRole('button', { name: 'Make a job card of this plan' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  const address = page.url();
+  const id = new URL(address).hash.replace('#card-', '');
+  expect((await cardsIn(page))[0]).toMatchObject({ name: 'Navy dresser', base: 'latex-paint', tone: 'dark' });
+  expect(await page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
+    'piece=Navy',
+  );
+
+  await layCoat(page);
+  expect(await verdict(page)).toMatch(/^Hands off until/);
+  await page.getByRole('button', { name: 'Something looks wrong' }).click();
+  await page.waitForURL('**/see/**');
+  await page.goto('/defects/cloudy-film/#how-dry');
+  await page.locator('.by-clock').click();
+  await page.locator('#verdict').waitFor();
+  expect(await verdict(page)).toMatch(/^Hands off/);
+  expect(new URL(page.url()).pathname).toContain('stage-wet');
+  const note = (found: Found) =>
+    page.evaluate(
+      async ([text, card, what]) => {
+        const { store } = window as unknown as { store: Store };
+        void text;
+        return store.noteFlaw(card as string, what as Found);
+      },
+      ['', id, found] as const,
+    );
+  await page.evaluate(code);
+  expect(await note({ defect: 'cloudy-film', answers: [], address: new URL(page.url()).pathname })).toBe(
+    'saved',
+  );
+
+  await page.clock.fastForward(6 * HOUR);
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  expect(await verdict(page)).toMatch(/^Ready to sand and recoat/);
+  await page
+    .locator('.found', { hasText: 'open' })
+    .getByRole('button', { name: /^Settled/ })
+    .click();
+  await page.locator('.found', { hasText: 'settled' }).waitFor();
+  await page.getByRole('button', { name: 'Something looks wrong' }).click();
+  await page.waitForURL('**/see/**');
+  await page.goto('/defects/lap-marks/#how-dry');
+  await soon(() => page.locator('.by-clock').innerText()).toContain('ready for a coat');
+  await page.evaluate(code);
+  expect(
+    await note({
+      defect: 'lap-marks',
+      answers: [['sheen-only', 'yes']],
+      address: '/defects/lap-marks/stage-recoatable/',
+    }),
+  ).toBe('saved');
+  expect(
+    await page.evaluate((card) => {
+      const { store } = window as unknown as { store: Store };
+      return store.noteRepair(card, { remedy: 'full-panel-recoat' });
+    }, id),
+  ).toBe('saved');
+
+  for (const coat of [2, 3]) {
+    await page.goto(address);
+    await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+    await layCoat(page);
+    expect(await page.locator('.laid > li').count()).toBe(coat);
+    expect(await verdict(page)).toMatch(/^Hands off until/);
+    await page.clock.fastForward(26 * HOUR);
+  }
+  await page.getByRole('button', { name: 'That was the last coat' }).click();
+  await page.getByRole('button', { name: 'One more coat after all' }).waitFor();
+  const told = await page.locator('main').innerText();
+  for (const part of [
+    'Lap marks',
+    'Milky, foggy or cloudy coat',
+    'for lap marks',
+    'Coat 3, water-based polyurethane',
+  ])
+    expect(told).toContain(part);
+  await page.clock.fastForward(45 * DAY);
+  await page.reload();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  expect(await verdict(page)).toMatch(/cured/i);
+
+  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await page.locator('.care').waitFor();
+  const care = await page.locator('.care').innerText();
+  for (const part of ['Sealed with a clear water-based finish', 'Full use from', '2027', 'Cleaning'])
+    expect(care).toContain(part);
+  for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  await page.getByRole('link', { name: 'Back to the job card' }).click();
+  await page.getByRole('button', { name: 'Handed over today' }).click();
+  await soon(() => verdict(page)).toBe('Handed over');
+  expect((await cardsIn(page))[0]).toMatchObject({ coats: [{}, {}, {}], flaws: [{}, {}], repairs: [{}] });
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -1,0 +1,229 @@
+/** The job cards and the care card in a real browser: what is written, shown, printed, taken away and brought back. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
+import { cardsIn, JOBS, layCoat, makeCard, soon } from './jobs-hands.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+
+const faults = async (page: Page): Promise<string[]> => {
+  await page.evaluate(AXE);
+  return page.evaluate(async (values) => {
+    type Axe = {
+      run: (on: object, by: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+    };
+    const { axe } = window as unknown as { axe: Axe };
+    const { violations } = await axe.run({ exclude: ['hd-clock'] }, { runOnly: { type: 'tag', values } });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+  }, TAGS);
+};
+const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+const large = async (page: Page, name: string): Promise<void> => {
+  const box = await page.getByRole('button', { name }).boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(64);
+};
+
+it.each(['light', 'dark'] as const)('has no fault that axe can see in any view, %s', async (colorScheme) => {
+  const { page, close } = await openPage({ ...NARROW, bypassCSP: true, colorScheme });
+  const found: string[] = [];
+  const look = async () => {
+    found.push(...(await faults(page)));
+    expect(await sideways(page)).toBeLessThanOrEqual(0);
+  };
+  await page.goto(`${JOBS}#new`);
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  await soon(() => page.locator('#plan-name-fault').innerText()).toContain('Give the piece a name');
+  await look();
+  await makeCard(page);
+  await page.getByRole('button', { name: 'Lay a coat' }).click();
+  await look();
+  await layCoat(page);
+  await large(page, 'Lay a coat');
+  await large(page, 'Something looks wrong');
+  await look();
+  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await page.locator('.care').waitFor();
+  await look();
+  await page.goto(JOBS);
+  await page.reload();
+  await page.locator('.cards a').waitFor();
+  await look();
+  expect(found).toEqual([]);
+  await close();
+});
+
+it('lays a coat on the card, starts its clock, and draws the film with what it allows', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await makeCard(page);
+  expect(await page.locator('.verdict').first().innerText()).toBe('No coat yet');
+  await layCoat(page);
+  expect(await page.locator('.verdict').first().innerText()).toMatch(/^Hands off until/);
+  expect(await page.locator('svg.film').getAttribute('aria-label')).toContain('1 coat');
+  expect(await page.locator('.film text').allTextContents()).toEqual(
+    expect.arrayContaining([expect.stringMatching(/^Coat 1, \d+–\d+ µm dry$/)]),
+  );
+  expect(await page.locator('.advice').innerText()).toContain('Sand-through risk');
+  await page.goto('/clock/');
+  expect(await page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser']);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('begins a walk with all that the card knows', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  const id = await makeCard(page);
+  await layCoat(page);
+  await page.getByRole('button', { name: 'Something looks wrong' }).click();
+  await page.waitForURL('**/see/**');
+  const kept = await page.evaluate(() =>
+    ['halfdry.case', 'halfdry.card'].map((key) => localStorage.getItem(key)),
+  );
+  const [on, card] = kept.map((text) => JSON.parse(text ?? 'null'));
+  expect(card).toEqual({ id, name: 'Navy dresser' });
+  expect(on.facts).toMatchObject({
+    piece: { value: 'furniture' },
+    base: { value: 'chalk-paint' },
+    family: { value: 'water-based' },
+    applicator: { value: 'brush' },
+    'coat-number': { value: 1 },
+  });
+  // The clock goes on; a stage that was written down would stand still.
+  expect(on.facts.stage).toBeUndefined();
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('saves everything as a file and brings it all back into an empty browser', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  await layCoat(page);
+  await page.locator('#job-notes').fill('By the window.');
+  await page.locator('.lists .file input').setInputFiles({
+    name: 'flaw.png',
+    mimeType: 'image/png',
+    // One gray pixel.
+    buffer: Buffer.from(
+      'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==',
+      'base64',
+    ),
+  });
+  await page.locator('.photos img').waitFor();
+  const [card] = await cardsIn(page);
+  await page.goto(JOBS);
+  await page.reload();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save all as a file, with photos' }).click(),
+  ]);
+  const file = (await download.path()) ?? '';
+  const other = await openPage();
+  await other.page.goto(JOBS);
+  await other.page.locator('.file input').setInputFiles({
+    name: 'cards.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(file),
+  });
+  await other.page.getByRole('button', { name: 'Bring in 1 card' }).click();
+  await soon(() => other.page.locator('.told').innerText()).toBe('1 card brought in.');
+  expect(await cardsIn(other.page)).toEqual([card]);
+  await other.page.getByRole('link', { name: 'Navy dresser' }).click();
+  await soon(() =>
+    other.page.locator('.photos img').evaluate((img) => (img as HTMLImageElement).naturalWidth),
+  ).toBe(1);
+  expectQuiet(opened);
+  expectQuiet(other);
+  await opened.close();
+  await other.close();
+});
+
+it('takes a card away when told twice, and puts it back', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  const [card] = await cardsIn(page);
+  page.once('dialog', (dialog) => void dialog.dismiss());
+  await page.getByRole('button', { name: 'Take this card away' }).click();
+  expect((await cardsIn(page)).length).toBe(1);
+  page.once('dialog', (dialog) => void dialog.accept());
+  await page.getByRole('button', { name: 'Take this card away' }).click();
+  await page.locator('.told', { hasText: 'is taken away' }).waitFor();
+  expect(await cardsIn(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  expect(await cardsIn(page)).toEqual([card]);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('reminds of a file after ten changes', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  for (const sheen of ['gloss', 'satin', 'matte', 'gloss', 'satin', 'matte', 'gloss', 'satin', 'matte']) {
+    await page.locator('.about [name=sheen]').selectOption(sheen);
+    await page.getByText(/^Saved \d/).waitFor();
+    await soon(async () => (await cardsIn(page))[0]?.sheen).toBe(sheen);
+  }
+  await page.goto(JOBS);
+  await page.reload();
+  await soon(() => page.locator('.told').innerText()).toContain('10 changes are in no file yet');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('prints a job card and a care card, the care card on one sheet', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  await page.locator('.about [name=kind]').selectOption('childs-item');
+  await page.locator('.about [name=age]').selectOption('unknown');
+  await layCoat(page);
+  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await page.locator('.care').waitFor();
+  for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  const care = await page.locator('.care').innerText();
+  expect(care).toMatch(/Full use from\s+\w+day, \w+ \d+, \d{4}/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('has a care card without dates where the product is unknown, and none for a crib', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await page.locator('.care .caution').waitFor();
+  expect(await page.locator('.care').innerText()).toContain('there is no date');
+  await page.getByRole('link', { name: 'Back to the job card' }).click();
+  await page.locator('.about [name=kind]').selectOption('crib');
+  await page.getByText(/^Saved \d/).waitFor();
+  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await soon(() => page.locator('.verdict').first().innerText()).toBe('No care card');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('without script it says what it is, and gives a card to fill in and the rules to reckon', async () => {
+  const { page, close } = await openPage({ javaScriptEnabled: false });
+  await page.goto(JOBS);
+  expect(await page.locator('form.lay').first().isVisible()).toBe(false);
+  const text = await page.locator('main').innerText();
+  for (const part of [
+    'A card to fill in by hand',
+    'Recoat from',
+    'milliliters ÷ square meters',
+    'script is off here',
+  ])
+    expect(text).toContain(part);
+  expect(await page.locator('.blank tbody tr').count()).toBe(6);
+  expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
+  await close();
+});

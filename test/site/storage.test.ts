@@ -1,0 +1,143 @@
+/** The store of the job cards in a real browser: damage, two tabs, no storage at all, storage that was cleared. */
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { expectQuiet, type Opened, openPage } from './browser.ts';
+import { cardsIn, JOBS, makeCard, putRecords, soon } from './jobs-hands.ts';
+
+const trouble = (page: Page) => page.locator('.trouble').innerText();
+const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
+
+it('shows no damaged card, offers it as it lies there, and leaves it there', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  const id = await makeCard(page);
+  await makeCard(page, 'Chair');
+  const [card] = (await cardsIn(page)).filter((one) => one.id === id);
+  await putRecords(page, 'cards', [{ ...card, coats: [{ id: 'c', laidAt: 'yesterday' }] }]);
+  await page.goto(JOBS);
+  await page.reload();
+  await page.locator('.cards', { hasText: 'could not be read' }).waitFor();
+  await page.getByRole('link', { name: 'Navy dresser' }).click();
+  await page.getByRole('heading', { name: 'This card could not be read' }).waitFor();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save what is there as a file' }).click(),
+  ]);
+  expect(JSON.parse(readFileSync((await download.path()) ?? '', 'utf8'))).toMatchObject({
+    id,
+    coats: [{ laidAt: 'yesterday' }],
+  });
+  expect((await cardsIn(page)).length).toBe(2);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+const second = async ({ page }: Opened, id: string): Promise<Page> => {
+  const tab = await page.context().newPage();
+  await tab.goto(`${JOBS}#card-${id}`);
+  await tab.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  return tab;
+};
+
+it('brings a change to the other tab, puts two changes together, and hands back what clashes', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  const id = await makeCard(page);
+  const other = await second(opened, id);
+  await other.locator('#job-notes').fill('from the other tab');
+  await saved(other);
+  await soon(() => page.locator('#job-notes').inputValue()).toBe('from the other tab');
+  expect(await page.locator('.told').innerText()).toContain('this is the newer card');
+
+  // A phone that slept does not hear the other tab: here it only hears nothing.
+  await page.evaluate(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await page.locator('.about [name=name]').fill('Blue dresser');
+  await page.locator('.about [name=name]').blur();
+  await saved(page);
+  await other.locator('.about [name=sheen]').selectOption('matte');
+  await soon(() => other.locator('.told').innerText()).toContain('with your change in it');
+  expect((await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
+
+  await page.evaluate(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await page.reload();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  await page.evaluate(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+  });
+  await page.locator('#job-notes').fill('mine, first');
+  await saved(page);
+  await other.locator('#job-notes').fill('mine, second');
+  const clash = other.locator('.clash');
+  await clash.waitFor();
+  expect(await clash.innerText()).toMatch(/mine, first[\s\S]*mine, second/);
+  expect((await cardsIn(page))[0]?.notes).toBe('mine, first');
+  expect(await other.locator('#job-notes').inputValue()).toBe('mine, first');
+  await other.getByRole('button', { name: 'Put mine in its place' }).click();
+  await soon(async () => (await cardsIn(page))[0]?.notes).toBe('mine, second');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it.each([
+  [
+    'throws',
+    () =>
+      Object.assign(IDBFactory.prototype, {
+        open: () => {
+          throw new DOMException('no', 'SecurityError');
+        },
+      }),
+  ],
+  [
+    'fails',
+    () =>
+      Object.assign(IDBFactory.prototype, {
+        open: () => {
+          const request = new EventTarget();
+          Object.assign(request, { error: new DOMException('no', 'InvalidStateError') });
+          setTimeout(() => request.dispatchEvent(new Event('error')), 10);
+          return request;
+        },
+      }),
+  ],
+] as const)('where the store %s, says so and offers the card as a file', async (_how, deny) => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.addInitScript(deny);
+  await page.goto(JOBS);
+  await soon(() => trouble(page)).toContain('This browser keeps nothing here');
+  await page.getByRole('link', { name: 'New job card' }).click();
+  await page.getByLabel('Name of the piece').fill('Navy dresser');
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  await soon(() => trouble(page)).toContain('This browser keeps nothing here');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save this card as a file' }).click(),
+  ]);
+  expect(readFileSync((await download.path()) ?? '', 'utf8')).toContain('Navy dresser');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('notices that its storage was cleared', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  await page.goto(JOBS);
+  await page.locator('.cards a').waitFor();
+  await page.goto('/about/');
+  await page.evaluate(
+    () =>
+      new Promise((done) => {
+        indexedDB.deleteDatabase('halfdry').onsuccess = done;
+      }),
+  );
+  await page.goto(JOBS);
+  await soon(() => page.locator('.told').innerText()).toContain('This browser held 1 card');
+  await opened.close();
+});
