@@ -2,6 +2,14 @@ import { defineConfig } from 'vitest/config';
 
 /** Minutes long, so they stand apart: two whole builds, and hundreds of spoiled copies of the content. */
 const SLOW = ['test/mutation/**/*.test.ts', 'test/site/bytes.test.ts'];
+/** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
+const THOROUGH = ['storage-killed', 'access', 'pictures', 'zoom', 'layout', 'quiet', 'walks'].map(
+  (name) => `test/site/${name}.test.ts`,
+);
+const SITE_SETUP = {
+  globalSetup: './test/site/setup.ts',
+  setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
+};
 
 export default defineConfig({
   test: {
@@ -21,8 +29,7 @@ export default defineConfig({
           name: 'site',
           include: ['test/site/**/*.test.ts'],
           exclude: SLOW,
-          globalSetup: './test/site/setup.ts',
-          setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
+          ...SITE_SETUP,
           testTimeout: 300_000,
           hookTimeout: 240_000,
           // Each file brings a browser of its own; two keep two cores busy.
@@ -33,9 +40,12 @@ export default defineConfig({
       {
         test: {
           name: 'slow',
-          include: SLOW,
+          include: [...SLOW, ...THOROUGH],
+          ...SITE_SETUP,
+          env: { THOROUGH: '1' },
           testTimeout: 600_000,
           hookTimeout: 240_000,
+          maxWorkers: 2,
           sequence: { groupOrder: 2 },
         },
       },

@@ -20,6 +20,8 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     const now = Date.now();
     const link = Object.assign(document.createElement('a'), { className: 'tape', href: url });
     host.append(link);
+    host.setAttribute('role', 'region');
+    host.setAttribute('aria-label', 'Coat clock');
     link.append(text('b', coat.piece), ' ');
     const back = watchClock(store, now);
     if (!product || back) {

@@ -26,10 +26,9 @@ class OnCardElement extends HTMLElement {
     const line = document.createElement('p');
     line.append(link);
     const { remedy } = this.dataset;
-    this.replaceChildren(
-      line,
-      this.#button('Note this flaw on the card', told, () => this.#flaw(card.id)),
-    );
+    this.replaceChildren(line);
+    if (readNodePath(location.pathname)?.segments.length)
+      this.append(this.#button('Note this flaw on the card', told, () => this.#flaw(card.id)));
     if (remedy)
       this.append(
         this.#button('I did this repair: note it', told, async () => {

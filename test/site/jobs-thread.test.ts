@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { expectQuiet, openPage, PHONE } from './browser.ts';
-import { cardsIn, layCoat, soon, storeCode } from './jobs-hands.ts';
+import { cardsIn, layCoat, soon } from './jobs-hands.ts';
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
@@ -10,13 +10,9 @@ const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as co
 const verdict = (page: Page) => page.locator('.verdict').first().innerText();
 const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 
-type Store = typeof import('../../site/client/jobs-store.ts');
-type Found = Parameters<Store['noteFlaw']>[1];
-
 it('goes from the plan to the care card', async () => {
   const opened = await openPage(DENVER);
   const { page } = opened;
-  const code = await storeCode();
   await page.clock.install({ time: new Date('2027-03-08T15:00:00Z') });
   await page.goto('/schedule/');
   await page.getByLabel('Its name').fill('Navy dresser');
@@ -41,19 +37,8 @@ it('goes from the plan to the care card', async () => {
   await page.locator('#verdict').waitFor();
   expect(await verdict(page)).toMatch(/^Hands off/);
   expect(new URL(page.url()).pathname).toContain('stage-wet');
-  const note = (found: Found) =>
-    page.evaluate(
-      async ([text, card, what]) => {
-        const { store } = window as unknown as { store: Store };
-        void text;
-        return store.noteFlaw(card as string, what as Found);
-      },
-      ['', id, found] as const,
-    );
-  await page.evaluate(code);
-  expect(await note({ defect: 'cloudy-film', answers: [], address: new URL(page.url()).pathname })).toBe(
-    'saved',
-  );
+  await page.getByRole('button', { name: 'Note this flaw on the card' }).click();
+  await page.getByText('It stands on the card.').waitFor();
 
   await page.clock.fastForward(6 * HOUR);
   await page.goto(address);
@@ -68,20 +53,16 @@ it('goes from the plan to the care card', async () => {
   await page.waitForURL('**/see/**');
   await page.goto('/defects/lap-marks/#how-dry');
   await soon(() => page.locator('.by-clock').innerText()).toContain('ready for a coat');
-  await page.evaluate(code);
-  expect(
-    await note({
-      defect: 'lap-marks',
-      answers: [['sheen-only', 'yes']],
-      address: '/defects/lap-marks/stage-recoatable/',
-    }),
-  ).toBe('saved');
-  expect(
-    await page.evaluate((card) => {
-      const { store } = window as unknown as { store: Store };
-      return store.noteRepair(card, { remedy: 'full-panel-recoat' });
-    }, id),
-  ).toBe('saved');
+  await page.locator('.by-clock').click();
+  while (await page.locator('[data-answer=yes]').count()) {
+    const before = page.url();
+    await page.locator('[data-answer=yes]').click();
+    await page.waitForURL((url) => url.href !== before);
+  }
+  for (const name of ['Note this flaw on the card', 'I did this repair: note it']) {
+    await page.getByRole('button', { name }).click();
+    await page.getByText('It stands on the card.').waitFor();
+  }
 
   for (const coat of [2, 3]) {
     await page.goto(address);

@@ -29,7 +29,7 @@ it('asks for nothing before the first paint', () => {
     [
       ...(html.match(/<link[^>]*rel="?(stylesheet|preload|modulepreload)[^>]*>/g) ?? []),
       ...(html.match(/<script(?![^>]*type="(module|application\/(ld\+)?json)")[^>]*\bsrc\b[^>]*>/g) ?? []),
-      ...[...html.matchAll(/<script>([^]*?)<\/script>/g)]
+      ...[...html.matchAll(/<script>(.*?)<\/script>/gs)]
         .filter(([, text = '']) => text.length > INLINE)
         .map(([all]) => all),
       ...(html.match(/@import|@font-face/g) ?? []),
