@@ -19,6 +19,8 @@ export type CareDates =
 /** The tables that the dates rest on; a page need not load the others. */
 export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing'>;
 
+const DAY_MINUTES = 1440;
+
 const none = (says: string): CareDates => ({ kind: 'none', says });
 
 /**
@@ -48,9 +50,11 @@ export const datesOfCard = (card: JobCard, products: Products, plan: DatePlan): 
   const moment = (which: 'recoat' | 'light-use' | 'cure') => {
     const time = times.get(which) ?? { from: 0, to: 0 };
     const least = label?.minutes[which];
+    // As in the schedule: no warmth and no thin film brings full cure forward.
+    const promised = which === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
     return {
       from: last.laidAt + Math.max(time.from, least?.from ?? 0) * MINUTE,
-      to: last.laidAt + Math.max(time.to, least?.to ?? 0) * MINUTE,
+      to: last.laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE,
     };
   };
   const use = { kind: card.kind, trials: trialsOf(card), label };

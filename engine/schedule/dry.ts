@@ -10,12 +10,14 @@ import { MINUTE, type Stretch } from './windows.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
 const HORIZON = { between: 14, last: 90 } as const;
+const DAY_MINUTES = 1440;
 
 export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
 
 /**
  * When a coat laid by `laidTo` reaches each moment, epoch milliseconds, through the days and nights after it. A label
- * time is for an ordinary coat and is a least one: warm weather does not shorten it.
+ * time is for an ordinary coat and is a least one: warm weather does not shorten it. Nor does it, or a thin film, bring
+ * the day of full cure forward: that is a promise to a buyer.
  */
 export const driedAt = (
   plan: Plan,
@@ -38,6 +40,8 @@ export const driedAt = (
   });
   if (!found.ok) return found;
   const { times } = found.value;
+  const promised = (milestone: Milestone) =>
+    milestone === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
   const moments = [...times].map(([milestone, { from, to }]) => {
     // A deadline must not move out; all else must not come in.
     const least =
@@ -46,7 +50,7 @@ export const driedAt = (
       milestone,
       {
         from: laidTo + Math.max(from, least?.from ?? 0) * MINUTE,
-        to: laidTo + Math.max(to, least?.to ?? 0) * MINUTE,
+        to: laidTo + Math.max(to, least?.to ?? promised(milestone)) * MINUTE,
       },
     ];
   });

@@ -23,3 +23,15 @@ export const fitnessOf = (plan: Plan, job: Job, product: PlanProduct): readonly 
 /** How long the base must have dried before this product, hours at 20 °C; nothing where it need not. */
 export const baseWait = (plan: Plan, job: Job, product: PlanProduct): Plan['waits'][number] | undefined =>
   plan.waits.find((row) => row.bases.includes(job.base) && named(row.families, product.family));
+
+const OIL_BASES: readonly Job['base'][] = ['stain', 'oil-paint'];
+const TABLE_CELSIUS = 20;
+
+/**
+ * Hours that the base needs in the air at hand, day and night in equal parts. An oil takes about twice as long for each
+ * 10 °C below the tables' 20 °C: common practice, no source. Warmth is not counted on to hasten it.
+ */
+export const baseHoursOf = ({ base, day, night }: Job, { hours }: Plan['waits'][number]): number => {
+  const below = TABLE_CELSIUS - (day.celsius + night.celsius) / 2;
+  return OIL_BASES.includes(base) ? hours * Math.max(1, 2 ** (below / 10)) : hours;
+};

@@ -9,7 +9,7 @@ import { buildOf } from './build.ts';
 import { datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
 import { coatStep, factsOfJob } from './facts.ts';
-import { baseWait, fitnessOf } from './fitness.ts';
+import { baseHoursOf, baseWait, fitnessOf } from './fitness.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
 import { type No, noesOf, spoiledByNight } from './no.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
@@ -66,7 +66,9 @@ export const schedule = (
   const build = buildOf(plan, job, product);
   const wait = baseWait(plan, job, product);
   const baseReady =
-    wait && job.baseHours !== undefined ? job.start + (wait.hours - job.baseHours) * HOUR : job.start;
+    wait && job.baseHours !== undefined
+      ? job.start + (baseHoursOf(job, wait) - job.baseHours) * HOUR
+      : job.start;
 
   const noes = noesOf({ plan, job, product, stops: fired.stops, fitness, build, wait, baseReady });
   const reckoned: Reckoned = {
