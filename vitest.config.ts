@@ -1,9 +1,12 @@
 import { defineConfig } from 'vitest/config';
 
-/** Minutes long, so they stand apart: two whole builds, and hundreds of spoiled copies of the content. */
-const SLOW = ['test/mutation/**/*.test.ts', 'test/site/bytes.test.ts'];
+/** Minutes long or in need of a quiet machine, so they stand apart: two whole builds, spoiled copies of the content, … */
+const SLOW = [
+  'test/mutation/**/*.test.ts',
+  ...['bytes', 'light', 'storage-full', 'storage-list', 'zoom'].map((name) => `test/site/${name}.test.ts`),
+];
 /** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
-const THOROUGH = ['storage-killed', 'access', 'pictures', 'zoom', 'layout', 'quiet', 'walks'].map(
+const THOROUGH = ['storage-killed', 'access', 'pictures', 'layout', 'quiet', 'walks'].map(
   (name) => `test/site/${name}.test.ts`,
 );
 const SITE_SETUP = {
@@ -17,6 +20,8 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          // Pure functions share nothing, so a file need not read the content again.
+          isolate: false,
           include: ['test/**/*.test.ts'],
           exclude: ['test/site/**', ...SLOW],
           setupFiles: './test/seed.ts',

@@ -6,10 +6,12 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { openPage, PHONE } from './browser.ts';
+import { openPage, PHONE, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
 import { everyPart, onePerKind } from './kinds.ts';
 import { THOROUGH } from './thorough.ts';
+
+withoutPictures();
 
 type Axe = {
   run: (

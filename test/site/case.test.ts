@@ -1,6 +1,8 @@
 /** The case kept in the browser: answers are not asked for again, can be taken back, and are not needed. */
 import { expect, it } from 'vitest';
-import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
+
+withoutPictures();
 
 const START = '/defects/lap-marks/cause/';
 const KEY = 'halfdry.case';

@@ -1,7 +1,9 @@
 /** The coat clock in a real browser, with a clock that the test turns. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { expectQuiet, type Opened, openPage, PHONE } from './browser.ts';
+import { expectQuiet, type Opened, openPage, PHONE, withoutPictures } from './browser.ts';
+
+withoutPictures();
 
 const MINUTE = 60_000;
 const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as const;

@@ -1,8 +1,10 @@
 /** One piece from plan to hand-over: schedule, card, coat, milky, hold, dry, lap mark, repair, two more coats, cure, care card. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { cardsIn, layCoat, soon } from './jobs-hands.ts';
+
+withoutPictures();
 
 const HOUR = 3_600_000;
 const DAY = 24 * HOUR;
@@ -22,7 +24,6 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('button', { name: 'Make a job card of this plan' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   const address = page.url();
-  const id = new URL(address).hash.replace('#card-', '');
   expect((await cardsIn(page))[0]).toMatchObject({ name: 'Navy dresser', base: 'latex-paint', tone: 'dark' });
   expect(await page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
     'piece=Navy',

@@ -2,7 +2,9 @@
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { openPage } from './browser.ts';
+import { openPage, withoutPictures } from './browser.ts';
+
+withoutPictures();
 
 const known = provenKnowledge(process.cwd()).known;
 if (!known) throw new Error('the content does not link; npm run check tells why');

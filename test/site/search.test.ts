@@ -1,6 +1,8 @@
 /** The search box: by keyboard alone, and without script. */
 import { expect, it } from 'vitest';
-import { expectQuiet, openPage } from './browser.ts';
+import { expectQuiet, openPage, withoutPictures } from './browser.ts';
+
+withoutPictures();
 
 it('finds a flaw by keyboard alone', async () => {
   const opened = await openPage();

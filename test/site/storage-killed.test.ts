@@ -3,9 +3,11 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { summaryOf } from '#engine/jobs/summary.ts';
 import { readCard } from '#engine/model/read-card.ts';
-import { openPage } from './browser.ts';
+import { openPage, withoutPictures } from './browser.ts';
 import { cardsIn, JOBS, makeCard, storeCode, summariesIn } from './jobs-hands.ts';
 import { THOROUGH } from './thorough.ts';
+
+withoutPictures();
 
 /** A page of the site that weighs next to nothing. */
 const BARE = '/data/jobs.schema.json';

@@ -2,8 +2,10 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs/card.ts';
 import { summaryOf } from '#engine/jobs/summary.ts';
-import { expectQuiet, openPage } from './browser.ts';
+import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 import { JOBS, makeCard, putRecords, soon } from './jobs-hands.ts';
+
+withoutPictures();
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 

@@ -2,8 +2,10 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { expectQuiet, type Opened, openPage } from './browser.ts';
+import { expectQuiet, type Opened, openPage, withoutPictures } from './browser.ts';
 import { cardsIn, JOBS, makeCard, putRecords, soon } from './jobs-hands.ts';
+
+withoutPictures();
 
 const trouble = (page: Page) => page.locator('.trouble').innerText();
 const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();

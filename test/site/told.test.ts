@@ -1,8 +1,10 @@
 /** What is told of the piece once: stops and cautions fit it, questions fall away, and it is remembered. */
 import { expect, it } from 'vitest';
 
-import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
+
+withoutPictures();
 
 /** Some page of a walk that ends in sanding, so old paint matters. */
 const SANDING =

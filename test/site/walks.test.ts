@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { THOROUGH } from './thorough.ts';
+
+withoutPictures();
 
 const known = provenKnowledge(process.cwd()).known;
 if (!known) throw new Error('the content does not link; npm run check tells why');

@@ -1,9 +1,10 @@
 /** Nothing is lost on 320 px, at 200 % zoom, and with type twice as large; with script and without. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { openPage } from './browser.ts';
+import { openPage, withoutPictures } from './browser.ts';
 import { onePerKind } from './kinds.ts';
-import { THOROUGH } from './thorough.ts';
+
+withoutPictures();
 
 /** What is out of reach or cut off on the page, and the names of its controls that can be seen. */
 const look = (page: Page) =>
@@ -54,14 +55,10 @@ const DESK = { viewport: { width: 1280, height: 900 } };
 /** Pixels, of the type that a browser sets by itself. */
 const LARGE_TYPE = 32;
 
-it.each(
-  (
-    [
-      ['with script', true],
-      ['without script', false],
-    ] as const
-  ).filter((_way, n) => THOROUGH || n === 0),
-)('loses nothing %s', async (_what, javaScriptEnabled) => {
+it.each([
+  ['with script', true],
+  ['without script', false],
+] as const)('loses nothing %s', async (_what, javaScriptEnabled) => {
   const [desk, narrow, large, phone] = await Promise.all(
     [DESK, NARROW, DESK, PHONE].map((size) => openPage({ ...size, javaScriptEnabled })),
   );
