@@ -6,7 +6,7 @@ import { parse } from 'yaml';
 import { buildIndex, documentsOf, find, type Hit } from '#engine/find.ts';
 import { Words } from '#engine/model/words.ts';
 import { say } from '#engine/say.ts';
-import { provenKnowledge } from './knowledge.ts';
+import { linkedKnowledge } from './knowledge.ts';
 
 const LISTED = 8;
 
@@ -15,7 +15,7 @@ const { values, positionals } = parseArgs({
   options: { json: { type: 'boolean', default: false } },
 });
 const words = positionals.join(' ').trim();
-const { known, issues } = provenKnowledge(process.cwd());
+const { known, issues } = linkedKnowledge(process.cwd());
 
 const print = (query: string, hits: readonly Hit[]) => {
   if (values.json) return console.log(JSON.stringify({ query, hits }));

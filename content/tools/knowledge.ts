@@ -25,13 +25,19 @@ const citedInTables = (root: string): ReadonlySet<string> => {
   return new Set(cited.map(([, id]) => id ?? ''));
 };
 
+/** The knowledge read and linked, or every issue found. The proofs take as long again and are left to `check`. */
+export const linkedKnowledge = (root: string): { known?: Knowledge; issues: readonly Issue[] } => {
+  const linked = link(readContent(root), readRetired(root));
+  return linked.ok ? { known: linked.value, issues: [] } : { issues: linked.issues };
+};
+
 /** The whole knowledge read, linked and proved, or every issue found. */
 export const provenKnowledge = (root: string): { known?: Knowledge; issues: readonly Issue[] } => {
-  const linked = link(readContent(root), readRetired(root));
-  if (!linked.ok) return { issues: linked.issues };
+  const { known, issues } = linkedKnowledge(root);
+  if (!known) return { issues };
   const cited = citedInTables(root);
-  const proved = prove(linked.value).filter(
+  const proved = prove(known).filter(
     (issue) => !(issue.code === 'orphan' && issue.kind === 'source' && cited.has(issue.id)),
   );
-  return { known: linked.value, issues: [...proved, ...plainWords(linked.value, root)] };
+  return { known, issues: [...proved, ...plainWords(known, root)] };
 };

@@ -6,7 +6,7 @@ import { FACTS } from '#engine/model/facts.ts';
 import { nearest } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { CLOCK_FACTS, withClock } from './clock-facts.ts';
-import { provenKnowledge } from './knowledge.ts';
+import { linkedKnowledge } from './knowledge.ts';
 
 const fail = (message: string): never => {
   console.error(message);
@@ -154,7 +154,7 @@ const read = () => {
 };
 
 const { values, positionals } = read();
-const { known, issues } = provenKnowledge(process.cwd());
+const { known, issues } = linkedKnowledge(process.cwd());
 if (!known) fail(`the content does not link:\n${issues.map(say).join('\n')}`);
 else {
   const [defect, ...answers] = positionals;

@@ -51,6 +51,7 @@ class OnCardElement extends HTMLElement {
     });
     button.addEventListener('click', async () => {
       button.disabled = true;
+      told.textContent = '';
       told.textContent = SAID[await act().catch((): keyof typeof SAID => 'refused')];
       button.disabled = false;
     });
