@@ -24,6 +24,8 @@ export const DATA = `${BASE}data/`;
 export const SEARCH = `${BASE}search/`;
 export const DATA_SET = `${BASE}data/halfdry.json`;
 export const DATA_SCHEMA = `${BASE}data/schema.json`;
+export const JOBS_SCHEMA = `${BASE}data/jobs.schema.json`;
+export const FEED = `${BASE}feed.xml`;
 export const FIND_INDEX = `${BASE}data/find.json`;
 
 /** Rules and steps, for the script that fits an outcome to what is told of the piece. */
