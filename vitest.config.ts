@@ -1,14 +1,36 @@
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Minutes long or in need of a quiet machine, so they stand apart: two whole builds, spoiled copies of the content, … */
 const SLOW = [
   'test/mutation/**/*.test.ts',
-  ...['bytes', 'light', 'storage-full', 'storage-list', 'zoom'].map((name) => `test/site/${name}.test.ts`),
+  ...['bytes', 'light', 'storage-full', 'storage-list', 'walks', 'zoom'].map(
+    (name) => `test/site/${name}.test.ts`,
+  ),
 ];
 /** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
-const THOROUGH = ['storage-killed', 'access', 'pictures', 'layout', 'quiet', 'walks'].map(
+const THOROUGH = ['storage-killed', 'access', 'pictures', 'layout', 'quiet'].map(
   (name) => `test/site/${name}.test.ts`,
 );
+/** The longest first, so that no core waits at the end for one that began last. */
+const LONG = [
+  'tools/walk',
+  'tools/new-and-check',
+  'schedule/properties',
+  'board/features',
+  ...['clock', 'jobs', 'offline-update', 'access', 'pictures', 'layout', 'storage-killed'].map(
+    (name) => `site/${name}.`,
+  ),
+];
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]) {
+    const place = ({ moduleId }: TestSpecification) => {
+      const at = LONG.findIndex((name) => moduleId.includes(name));
+      return at < 0 ? LONG.length : at;
+    };
+    return (await super.sort(files)).sort((one, two) => place(one) - place(two));
+  }
+}
 const SITE_SETUP = {
   globalSetup: './test/site/setup.ts',
   setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
@@ -16,6 +38,7 @@ const SITE_SETUP = {
 
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         test: {

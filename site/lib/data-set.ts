@@ -2,14 +2,29 @@ import { z } from 'zod';
 import { ENTRY_KINDS, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
 import { knowledge } from './knowledge.ts';
 
-/** The knowledge base as one plain object: a list for each kind, named like its folder. */
-export const dataSet = () =>
-  Object.fromEntries(
+/** The form of the file: raised when a reader of the old form would misread the new one. */
+const VERSION = 1;
+const LICENSE = 'CC-BY-4.0';
+
+/** The day of the newest note on a change, so that the same content gives the same file. */
+const changedOn = (): string =>
+  [...knowledge.defects, ...knowledge.remedies]
+    .flatMap(({ changes }) => changes.map(({ on }) => on))
+    .sort()
+    .at(-1) ?? '';
+
+/** The knowledge base as one plain object: what it is, and a list for each kind, named like its folder. */
+export const dataSet = () => ({
+  version: VERSION,
+  changed: changedOn(),
+  license: LICENSE,
+  ...Object.fromEntries(
     ENTRY_KINDS.map((kind) => [
       FOLDERS[kind],
       knowledge[FOLDERS[kind]].map(({ kindOf: _kind, file: _file, lineOf: _line, ...entry }) => entry),
     ]),
-  );
+  ),
+});
 
 /** A schema set into a larger one: its references point into its own place there. */
 const placed = <T extends object>(schema: T, kind: string): T =>
@@ -29,10 +44,15 @@ export const dataSchema = () => {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Halfdry',
     type: 'object',
-    properties: Object.fromEntries(
-      ENTRY_KINDS.map((kind) => [FOLDERS[kind], { type: 'array', items: { $ref: `#/$defs/${kind}` } }]),
-    ),
-    required: Object.values(FOLDERS),
+    properties: {
+      version: { const: VERSION },
+      changed: { type: 'string', format: 'date' },
+      license: { const: LICENSE },
+      ...Object.fromEntries(
+        ENTRY_KINDS.map((kind) => [FOLDERS[kind], { type: 'array', items: { $ref: `#/$defs/${kind}` } }]),
+      ),
+    },
+    required: ['version', 'changed', 'license', ...Object.values(FOLDERS)],
     $defs: Object.fromEntries(definitions),
   };
 };

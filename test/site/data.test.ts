@@ -18,6 +18,11 @@ it.each(ENTRY_KINDS)('holds every %s, in the form that its schema asks for', (ki
   for (const { id, ...entry } of entries) expect(SCHEMAS[kind].safeParse(entry).error, id).toBeUndefined();
 });
 
+it('says its version, the day of the last change, and its license', () => {
+  expect(data).toMatchObject({ version: 1, license: 'CC-BY-4.0' });
+  expect(data['changed']).toMatch(/^20\d\d-\d\d-\d\d$/);
+});
+
 it('has a schema in which every reference resolves', () => {
   const schema = read('schema.json') as Record<string, unknown>;
   const references = [...JSON.stringify(schema).matchAll(/"\$ref":"#([^"]*)"/g)].map(([, path = '']) => path);

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
-import { THOROUGH } from './thorough.ts';
 
 withoutPictures();
 
@@ -11,7 +10,6 @@ const known = provenKnowledge(process.cwd()).known;
 if (!known) throw new Error('the content does not link; npm run check tells why');
 
 const FLAWS = ['cloudy-film', 'bubbles', 'hairs-and-dust', 'pools', 'lap-marks'];
-const WALKED = THOROUGH ? FLAWS : FLAWS.slice(0, 2);
 
 /** The shortest way to a repair in a film that is ready for a coat: its answers, and the remedy. */
 const shortestRepair = (defect: string) => {
@@ -31,7 +29,7 @@ describe.each([
   ['with script', true],
   ['without script', false],
 ])('%s', (_name, javaScriptEnabled) => {
-  it.each(WALKED)('%s: from the first page to its repair', async (defect) => {
+  it.each(FLAWS)('%s: from the first page to its repair', async (defect) => {
     const opened = await openPage({ ...PHONE, javaScriptEnabled });
     const { page } = opened;
     const { answers, remedy, verdict } = shortestRepair(defect);
