@@ -9,18 +9,14 @@ const SLOW = [
   ),
 ];
 /** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
-const THOROUGH = ['storage-killed', 'access', 'pictures', 'layout', 'quiet'].map(
-  (name) => `test/site/${name}.test.ts`,
-);
+const THOROUGH = ['storage-killed', 'access', 'layout'].map((name) => `test/site/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [
   'tools/walk',
   'tools/new-and-check',
   'schedule/properties',
   'board/features',
-  ...['clock', 'jobs', 'offline-update', 'access', 'pictures', 'layout', 'storage-killed'].map(
-    (name) => `site/${name}.`,
-  ),
+  ...['clock', 'jobs', 'access', 'layout', 'storage-killed'].map((name) => `site/${name}.`),
 ];
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]) {
