@@ -4,9 +4,17 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** Minutes long or in need of a quiet machine, so they stand apart: two whole builds, spoiled copies of the content, … */
 const SLOW = [
   'test/mutation/**/*.test.ts',
-  ...['bytes', 'light', 'storage-full', 'storage-list', 'walks', 'zoom'].map(
-    (name) => `test/site/${name}.test.ts`,
-  ),
+  ...[
+    'bytes',
+    'light',
+    'offline-update',
+    'pictures',
+    'quiet',
+    'storage-full',
+    'storage-list',
+    'walks',
+    'zoom',
+  ].map((name) => `test/site/${name}.test.ts`),
 ];
 /** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
 const THOROUGH = ['storage-killed', 'access', 'layout'].map((name) => `test/site/${name}.test.ts`);
