@@ -51,8 +51,8 @@ const fitStep = (step: HTMLElement, rules: readonly RuleEntry[]): void => {
   for (const rule of rules) if (rule.level !== 'note' && !there.has(rule.id)) step.prepend(caution(rule));
 };
 
-/** The stops of the page. The heading of the page is the first of them, or the verdict. */
-const fitStops = (stops: readonly RuleEntry[]): void => {
+/** The stops of the page; with `all` those that no longer hold go. The page's heading is the first of them, or the verdict. */
+const fitStops = (stops: readonly RuleEntry[], all: boolean): void => {
   const outcome = document.querySelector('article.outcome');
   let section = document.querySelector<HTMLElement>('.stops');
   if (!section && stops.length) {
@@ -68,7 +68,7 @@ const fitStops = (stops: readonly RuleEntry[]): void => {
   }
   if (!section) return;
   const there = held(section);
-  for (const [id, box] of there) box.hidden = !stops.some((rule) => rule.id === id);
+  if (all) for (const [id, box] of there) box.hidden = !stops.some((rule) => rule.id === id);
   for (const rule of stops) {
     if (there.has(rule.id)) continue;
     const box = make('div', '', 'stop-rule');
@@ -76,9 +76,9 @@ const fitStops = (stops: readonly RuleEntry[]): void => {
     box.append(make('h2', rule.title), make('p', rule.say), make('p', `${rule.why} ${rule.defers}`, 'small'));
     section.querySelector('h1')?.after(box);
   }
-  section.hidden = !stops.length;
+  section.hidden = !section.querySelector('[data-rule]:not([hidden])');
   const verdict = document.getElementById('verdict');
-  const name = stops.length ? 'H2' : 'H1';
+  const name = section.hidden ? 'H1' : 'H2';
   if (verdict && verdict.tagName !== name) {
     const heading = make(name, '', verdict.className);
     heading.id = 'verdict';
@@ -100,7 +100,7 @@ const tellFilm = (procedure: ParentNode, on: Case): void => {
 
 /**
  * Fits the outcome that stands on this page to all that is told: stops, cautions and steps that the facts rule out go,
- * those that they call for come. Nothing is changed where the facts lead to other hands: then the page is not hers.
+ * those that they call for come. Where the facts lead to other hands the page is not hers: stops come, and nothing goes.
  */
 export const fitAdvice = async (): Promise<void> => {
   const place = readNodePath(location.pathname);
@@ -113,8 +113,10 @@ export const fitAdvice = async (): Promise<void> => {
   const known = knowledgeOf([...entriesOf(data), ...adviceEntries(advice)]);
   const on: Case = { ...(await caseNow()), ...onPage(known, place.segments) };
   const walked: Walked = walk(known, on, place.defect);
-  if (walked.kind !== 'outcome' || !verdict.classList.contains(walked.action.do)) return;
-  fitStops(walked.fired.stops);
+  // A stop for what is told comes on any page; only on her own page may one go.
+  const hers = walked.kind === 'outcome' && verdict.classList.contains(walked.action.do);
+  fitStops(walked.fired.stops, hers);
+  if (!hers) return;
   for (const procedure of document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')) {
     const steps = resolve(known, procedure.dataset['remedy'] ?? '', on);
     for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
