@@ -1,5 +1,6 @@
 import type { Paint, Wood } from '../model/board.ts';
-import { type Board, everywhere, raise, tint } from './field.ts';
+import { type Board, blankBoard, everywhere, type Grid, raise, tint } from './field.ts';
+import { kept } from './kept.ts';
 import { noise } from './noise.ts';
 
 export type Rgb = readonly [number, number, number];
@@ -84,7 +85,7 @@ export const WOOD: Readonly<Record<Wood, Figure>> = {
 export const ringAt = (x: number, y: number, ringMm: number, seed: number): number =>
   (y + 10 * noise(x / 120, y / 30, seed) + 0.7 * noise(x / 40, y / 6, seed + 1)) / ringMm;
 
-export const layPaint = (b: Board, paint: Paint, seed: number): void => {
+const drawPaint = (b: Board, paint: Paint, seed: number): void => {
   const [red, green, blue] = PAINT[paint];
   everywhere(b, (i, x, y) => {
     const lift = 1 + 0.018 * noise(x / 16, y / 16, seed);
@@ -97,7 +98,7 @@ export const layPaint = (b: Board, paint: Paint, seed: number): void => {
 const PORE_DARK: Rgb = [0.055, 0.03, 0.016];
 const PORE_DEPTH_UM = 14;
 
-export const layWood = (b: Board, wood: Wood, seed: number): void => {
+const drawWood = (b: Board, wood: Wood, seed: number): void => {
   const figure = WOOD[wood];
   const { early, late } = figure;
   everywhere(b, (i, x, y) => {
@@ -122,4 +123,24 @@ export const layWood = (b: Board, wood: Wood, seed: number): void => {
       }
     }
   });
+};
+
+type Base = { readonly paint?: Paint | undefined; readonly wood?: Wood | undefined };
+
+const drawn = kept(
+  ({ columns, rows, pitch }: Grid, { paint, wood }: Base, seed: number) =>
+    [columns, rows, pitch, paint, wood, seed].join(),
+  ({ columns, rows, pitch }, { paint, wood }, seed) => {
+    const board = blankBoard(columns * pitch, columns, rows);
+    if (paint) drawPaint(board, paint, seed);
+    if (wood) drawWood(board, wood, seed);
+    return board;
+  },
+);
+
+/** Lays the paint or the bare wood that everything else lies on. */
+export const layBase = (b: Board, base: Base, seed: number): void => {
+  const from = drawn(b, base, seed);
+  for (const map of ['red', 'green', 'blue', 'height'] as const) b[map].set(from[map]);
+  if (base.wood) b.bareRoughness = 0.34;
 };

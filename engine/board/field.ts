@@ -1,9 +1,13 @@
-/** The maps that make up a patch of finished surface, one value a pixel, row by row. */
-export type Board = {
+/** How a patch of surface is cut into pixels. */
+export type Grid = {
   columns: number;
   rows: number;
   /** mm a pixel */
   pitch: number;
+};
+
+/** The maps that make up a patch of finished surface, one value a pixel, row by row. */
+export type Board = Grid & {
   widthMm: number;
   heightMm: number;
   /** Relief of the surface, µm, up is positive. */
@@ -50,8 +54,10 @@ export const blankBoard = (widthMm: number, columns: number, rows: number): Boar
 };
 
 /** Calls `visit` for every pixel with its place in mm. */
-export const everywhere = (board: Board, visit: (i: number, x: number, y: number) => void): void => {
-  const { columns, rows, pitch } = board;
+export const everywhere = (
+  { columns, rows, pitch }: Grid,
+  visit: (i: number, x: number, y: number) => void,
+): void => {
   for (let row = 0, i = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++, i++)
       visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);

@@ -1,5 +1,6 @@
 import type { Sheen } from '../model/board.ts';
-import { type Board, everywhere } from './field.ts';
+import { type Board, everywhere, type Grid, raise } from './field.ts';
+import { kept } from './kept.ts';
 import { rough } from './noise.ts';
 
 /** Width of the micro-surface's slopes: each gives a 60° gloss inside the class of that name. */
@@ -18,16 +19,27 @@ const SWELL_MM = 11;
 const RIPPLE_UM = 0.16;
 const RIPPLE_MM = 2.2;
 
+const levelled = kept(
+  ({ columns, rows, pitch }: Grid, seed: number) => [columns, rows, pitch, seed].join(),
+  (grid, seed) => {
+    const swell = new Float32Array(grid.columns * grid.rows);
+    const thickness = new Float32Array(grid.columns * grid.rows);
+    everywhere(grid, (i, x, y) => {
+      swell[i] =
+        SWELL_UM * rough(x / SWELL_MM, y / SWELL_MM, seed, 2) +
+        RIPPLE_UM * rough(x / RIPPLE_MM, y / RIPPLE_MM, seed + 7, 1);
+      thickness[i] = 1 + 0.06 * rough(x / 25, y / 25, seed + 3, 1);
+    });
+    return { swell, thickness };
+  },
+);
+
 /** Lays an even coat. */
 export const layFilm = (b: Board, filmUm: number, sheen: Sheen, wet: boolean, seed: number): void => {
-  const roughness = wet ? 0.01 : SHEEN_ROUGHNESS[sheen];
-  const bare = filmUm === 0;
-  everywhere(b, (i, x, y) => {
-    b.height[i] =
-      b.height[i]! +
-      SWELL_UM * rough(x / SWELL_MM, y / SWELL_MM, seed, 2) +
-      RIPPLE_UM * rough(x / RIPPLE_MM, y / RIPPLE_MM, seed + 7, 1);
-    b.film[i] = filmUm * (1 + 0.06 * rough(x / 25, y / 25, seed + 3, 1));
-    b.roughness[i] = bare ? b.bareRoughness : roughness;
-  });
+  const { swell, thickness } = levelled(b, seed);
+  b.roughness.fill(filmUm === 0 ? b.bareRoughness : wet ? 0.01 : SHEEN_ROUGHNESS[sheen]);
+  for (let i = 0; i < swell.length; i++) {
+    raise(b, i, swell[i]!);
+    b.film[i] = filmUm * thickness[i]!;
+  }
 };

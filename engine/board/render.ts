@@ -1,5 +1,5 @@
 import type { BoardRecipe } from '../model/board.ts';
-import { layPaint, layWood } from './base.ts';
+import { layBase } from './base.ts';
 import { apply } from './features.ts';
 import { type Board, blankBoard } from './field.ts';
 import { layFilm } from './film.ts';
@@ -23,12 +23,7 @@ export type View = {
 /** The maps of a board, to be shaded in one light or many. */
 export const makeBoard = (recipe: BoardRecipe, columns: number, rows: number): Board => {
   const board = blankBoard(recipe['width-mm'], columns, rows);
-  const { paint, wood } = recipe.base;
-  if (paint) layPaint(board, paint, start(recipe.seed, 1));
-  if (wood) {
-    layWood(board, wood, start(recipe.seed, 1));
-    board.bareRoughness = 0.34;
-  }
+  layBase(board, recipe.base, start(recipe.seed, 1));
   layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(recipe.seed, 2));
   for (const [n, feature] of recipe.features.entries()) apply(board, feature, start(recipe.seed, n + 10));
   return board;
