@@ -2,5 +2,5 @@
 export const cardUrl = (path: string): string => {
   const [top = '', id] = path.split('/').filter(Boolean);
   const folder = { defects: 'defects', remedies: 'remedies', learn: 'lessons' }[top];
-  return folder && id ? `/cards/${folder}/${id}.png` : '/cards/halfdry.png';
+  return folder && id ? `/cards/${folder}/${id}.jpg` : '/cards/halfdry.jpg';
 };

@@ -4,9 +4,13 @@ import { build } from 'astro';
 import { say } from '#engine/say.ts';
 import { provenKnowledge, readRetired } from '../../content/tools/knowledge.ts';
 import { allBoards } from '../lib/boards.ts';
-import { renderAll } from './boards.ts';
+import { spoken } from '../lib/place.ts';
+import { copyBoards, missingBoards } from './boards.ts';
+import { allCards, copyCards, missingCards } from './cards.ts';
+import { drawAll } from './drawing.ts';
 import { finish } from './finish.ts';
 import { oldNode } from './node-version.ts';
+import { setAside } from './set-aside.ts';
 
 const complaint = oldNode(process.versions.node);
 if (complaint) {
@@ -26,11 +30,17 @@ if (!known || issues.length) {
 process.env['NODE_ENV'] = 'production';
 /** The folder that is built, in place of dist/. */
 const out = process.env['OUT'] ?? 'dist';
-rmSync(out, { recursive: true, force: true });
-await build({ logLevel: 'warn', outDir: out });
-await renderAll(allBoards(known), `${out}/boards`);
+const deleted = setAside(out);
+const boards = allBoards(known);
+const cards = allCards(known, spoken);
+// Pages keep one core busy; what the cache lacks of the pictures is drawn meanwhile.
+const drawn = drawAll([...missingBoards(boards), ...missingCards(cards)]);
+await Promise.all([build({ logLevel: 'warn', outDir: out }), drawn]);
+await copyBoards(boards, `${out}/boards`);
+await copyCards(cards, out);
+await deleted;
 try {
-  await finish(out, known, readRetired(process.cwd()));
+  await finish(out, readRetired(process.cwd()));
 } catch (error) {
   // A site that lost an address must not lie there ready to be published.
   rmSync(out, { recursive: true, force: true });

@@ -1,76 +1,81 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { mkdir, rename, writeFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
-import satori from 'satori';
+import { join } from 'node:path';
 import sharp from 'sharp';
 import { type Knowledge, visits } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
-import { renderBoard } from '../../engine/board/render.ts';
+import { type Pixels, renderBoard } from '../../engine/board/render.ts';
 import { CARD_HEIGHT, CARD_WIDTH, type Card, layout, PICTURE } from './card-layout.ts';
-import { filesBelow, sha256 } from './hash.ts';
+import type { Drawing } from './drawing.ts';
+import { sha256 } from './hash.ts';
+import { copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
 
 /** A card with the place of its file below dist/cards/ and the board that lies on it. */
 export type NamedCard = Omit<Card, 'picture'> & { readonly file: string; readonly board?: BoardRecipe };
 
-const CACHE = 'node_modules/.cache/halfdry-cards';
-const PNG = { palette: true, colours: 96, effort: 4, dither: 0.4 } as const;
+const JPEG = { quality: 84, chromaSubsampling: '4:4:4' } as const;
 
 const require = createRequire(import.meta.url);
 const face = (weight: 500 | 700) => ({
   name: 'Card',
   weight,
+  style: 'normal' as const,
   data: readFileSync(
     require.resolve(`@fontsource/barlow-condensed/files/barlow-condensed-latin-${weight}-normal.woff`),
   ),
 });
 const FACES = [face(500), face(700)];
 
-/** Changes with every line of the renderer and of this layout, with the fonts and the encoder. */
-const drawnBy = (): string =>
-  sha256(
-    [
-      ...filesBelow('engine/board').map((file) => sha256(readFileSync(join('engine/board', file)))),
-      ...['cards', 'card-layout'].map((file) => sha256(readFileSync(`site/tools/${file}.ts`))),
-      ...FACES.map(({ data }) => sha256(data)),
-      JSON.stringify(sharp.versions),
-    ].join(),
-  );
+/** Changes with every line of this layout, with the fonts and the encoding. */
+const LAID_OUT_BY = sha256(
+  [
+    ...['cards', 'card-layout'].map((file) => sha256(readFileSync(new URL(`./${file}.ts`, import.meta.url)))),
+    ...FACES.map(({ data }) => sha256(data)),
+  ].join(),
+);
 
-/** Draws one card as a PNG of 1200 × 630. Letters become paths, so no font of the machine can get in. */
-export const drawCard = async ({ kind, title, address, board }: NamedCard): Promise<Buffer> => {
-  const tree = layout({ kind, title, address, picture: board !== undefined });
+const fileOf = (key: string): string => `${key}.jpg`;
+const keyOf = ({ file: _, ...card }: NamedCard): string => pictureKey(card, LAID_OUT_BY);
+
+/** The board of a card as it is seen in raking light. */
+const pictureOf = (board: BoardRecipe): Pixels =>
+  renderBoard(board, { light: 'raking', width: PICTURE.width, height: PICTURE.height });
+
+/** Draws one card of 1200 × 630. Letters become paths, so no font of the machine can get in. */
+export const drawCard = async (
+  { kind, title, address, board }: NamedCard,
+  picture = board && pictureOf(board),
+): Promise<Buffer> => {
+  const tree = layout({ kind, title, address, picture: picture !== undefined });
+  // The package is large, and a build that finds all cards in the cache does without.
+  const { default: satori } = await import('satori');
   const svg = await satori(tree as Parameters<typeof satori>[0], {
     width: CARD_WIDTH,
     height: CARD_HEIGHT,
-    fonts: FACES.map((one) => ({ ...one, style: 'normal' as const })),
+    fonts: FACES,
   });
   const card = sharp(Buffer.from(svg));
-  if (board) {
-    const { data, width, height } = renderBoard(board, {
-      light: 'raking',
-      width: PICTURE.width,
-      height: PICTURE.height,
-    });
+  if (picture) {
+    const { data, width, height } = picture;
     const raw = { width, height, channels: 4 as const };
     card.composite([{ input: Buffer.from(data.buffer), raw, left: PICTURE.left, top: PICTURE.top }]);
   }
-  return card.png(PNG).toBuffer();
+  return card.jpeg(JPEG).toBuffer();
 };
 
 /** Every card of the site: the first page, each flaw, repair and lesson. `spoken` gives an address as it is typed. */
 export const allCards = (known: Knowledge, spoken: (path: string) => string): readonly NamedCard[] => {
   const shown = known.defects.flatMap(({ id, boards: [board] }) => (board ? [{ id, board }] : []));
   const boardOf = (id: string) => shown.find((one) => one.id === id)?.board;
-  const repairs = (defect: string, remedy: string) =>
-    [...visits(known.get('defect', defect).tree)].some(
-      ({ branch }) => 'remedy' in branch && branch.remedy === remedy,
-    );
+  const boardOfRepair = new Map<string, BoardRecipe>();
+  for (const { id, board } of shown)
+    for (const { branch } of visits(known.get('defect', id).tree))
+      if ('remedy' in branch && !boardOfRepair.has(branch.remedy)) boardOfRepair.set(branch.remedy, board);
   const withBoard = (card: NamedCard, board: BoardRecipe | undefined) => (board ? { ...card, board } : card);
   return [
     withBoard(
       {
-        file: 'halfdry.png',
+        file: 'halfdry.jpg',
         kind: 'Your top coat looks wrong',
         title: 'Touch it, or not yet?',
         address: spoken('/'),
@@ -79,37 +84,44 @@ export const allCards = (known: Knowledge, spoken: (path: string) => string): re
     ),
     ...known.defects.map(({ id, name }) =>
       withBoard(
-        { file: `defects/${id}.png`, kind: 'Not dry? Hands off', title: name, address: spoken(`/r/${id}`) },
+        { file: `defects/${id}.jpg`, kind: 'Not dry? Hands off', title: name, address: spoken(`/r/${id}`) },
         boardOf(id),
       ),
     ),
     ...known.remedies.map(({ id, name }) =>
       withBoard(
-        { file: `remedies/${id}.png`, kind: 'The repair', title: name, address: spoken(`/r/${id}`) },
-        shown.find((one) => repairs(one.id, id))?.board,
+        { file: `remedies/${id}.jpg`, kind: 'The repair', title: name, address: spoken(`/r/${id}`) },
+        boardOfRepair.get(id),
       ),
     ),
     ...known.lessons.map(({ id, title, defects: [first = ''] }) =>
       withBoard(
-        { file: `lessons/${id}.png`, kind: 'A lesson', title, address: spoken(`/learn/${id}`) },
+        { file: `lessons/${id}.jpg`, kind: 'A lesson', title, address: spoken(`/learn/${id}`) },
         boardOf(first),
       ),
     ),
   ];
 };
 
-/** Writes all cards below `dist/cards/`; what was drawn before comes from the cache. */
-export const writeCards = async (dist: string, cards: readonly NamedCard[]): Promise<void> => {
-  await mkdir(CACHE, { recursive: true });
-  const by = drawnBy();
-  for (const { file, ...card } of cards) {
-    const cached = join(CACHE, `${sha256(JSON.stringify(card) + by).slice(0, 40)}.png`);
-    if (!existsSync(cached)) {
-      await writeFile(`${cached}.part`, await drawCard({ file, ...card }));
-      await rename(`${cached}.part`, cached);
-    }
-    const target = join(dist, 'cards', file);
-    await mkdir(dirname(target), { recursive: true });
-    await writeFile(target, readFileSync(cached));
-  }
+/** What the cache lacks of these cards; cards of one board are drawn together, so that it is drawn once. */
+export const missingCards = (cards: readonly NamedCard[]): readonly Drawing[] => {
+  const missing = cards
+    .map((card) => ({ key: keyOf(card), card }))
+    .filter(({ key }) => !isDrawn(fileOf(key)));
+  return [...Map.groupBy(missing, ({ card }) => card.board)].map(([board, group]) => ({
+    kind: 'cards',
+    board,
+    cards: group,
+  }));
+};
+
+/** Draws cards of one board into the cache. */
+export const drawCards = async ({ board, cards }: Extract<Drawing, { kind: 'cards' }>): Promise<void> => {
+  const picture = board && pictureOf(board);
+  for (const { key, card } of cards) await keepPicture(fileOf(key), await drawCard(card, picture));
+};
+
+/** Copies all cards from the cache to `dist/cards/`. */
+export const copyCards = async (cards: readonly NamedCard[], dist: string): Promise<void> => {
+  for (const card of cards) await copyPicture(fileOf(keyOf(card)), join(dist, 'cards', card.file));
 };

@@ -1,7 +1,5 @@
-import type { Knowledge } from '#engine/index.ts';
 import type { Retired } from '#engine/link.ts';
-import { absolute, BASE, spoken } from '../lib/place.ts';
-import { allCards, writeCards } from './cards.ts';
+import { absolute, BASE } from '../lib/place.ts';
 import { writeHeaders } from './headers.ts';
 import { checkLedger } from './ledger.ts';
 import { rebase } from './rebase.ts';
@@ -10,16 +8,15 @@ import { writeSitemap } from './sitemap.ts';
 import { writeWorker } from './worker.ts';
 
 /**
- * What a build needs beyond its pages: cards, old addresses, the sitemap, headers for the host, the worker.
+ * What a build needs beyond its pages and pictures: old addresses, the sitemap, headers for the host, the worker.
  * Throws where an address that was ever published would be lost. Each step rests on the ones above it.
  */
-export const finish = async (dist: string, known: Knowledge, retired: Retired): Promise<void> => {
-  await writeCards(dist, allCards(known, spoken));
+export const finish = async (dist: string, retired: Retired): Promise<void> => {
   writeRedirects(dist, retired, BASE);
   writeSitemap(dist, absolute);
   rebase(dist, BASE);
   writeHeaders(dist, BASE);
-  writeWorker(dist);
+  await writeWorker(dist);
   const added = checkLedger(dist);
   if (added.length)
     console.warn(

@@ -103,21 +103,21 @@ it('can be put on the home screen: icons of the sizes that they claim, addresses
 describe('card images', () => {
   it('are 1200 × 630, for every flaw and repair', async () => {
     const files = [
-      'halfdry.png',
-      ...known.defects.map(({ id }) => `defects/${id}.png`),
-      ...known.remedies.map(({ id }) => `remedies/${id}.png`),
-      ...known.lessons.map(({ id }) => `lessons/${id}.png`),
+      'halfdry.jpg',
+      ...known.defects.map(({ id }) => `defects/${id}.jpg`),
+      ...known.remedies.map(({ id }) => `remedies/${id}.jpg`),
+      ...known.lessons.map(({ id }) => `lessons/${id}.jpg`),
     ];
     for (const file of files) {
       const { width, height, format } = await sharp(`dist/cards/${file}`).metadata();
-      expect([file, width, height, format]).toEqual([file, 1200, 630, 'png']);
+      expect([file, width, height, format]).toEqual([file, 1200, 630, 'jpeg']);
     }
   });
 
   it('come out the same twice', async () => {
     const board = known.defects.flatMap(({ boards }) => boards)[0];
     const card = {
-      file: 'x.png',
+      file: 'x.jpg',
       kind: 'The repair',
       title: 'Sand and recoat',
       address: 'halfdry.example/r/x',
