@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import { buildIndex, documentsOf, find, type Hit } from '#engine/find.ts';
 import { Words } from '#engine/model/words.ts';
 import { say } from '#engine/say.ts';
@@ -35,7 +35,7 @@ if (!known) {
   );
   process.exitCode = 1;
 } else {
-  const lay = Words.parse(parse(readFileSync(join(process.cwd(), 'content/words.yaml'), 'utf8')));
+  const lay = Words.parse(load(readFileSync(join(process.cwd(), 'content/words.yaml'), 'utf8')));
   const index = buildIndex(documentsOf(known), lay);
   const queries =
     words === '-'

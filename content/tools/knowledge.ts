@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
@@ -11,7 +11,7 @@ import { readContent } from './read.ts';
 /** Ids that moved or merged, from content/retired.yaml. */
 export const readRetired = (root: string): Retired => {
   const file = join(root, 'content', 'retired.yaml');
-  return existsSync(file) ? ((parse(readFileSync(file, 'utf8')) as Retired | null) ?? {}) : {};
+  return existsSync(file) ? ((load(readFileSync(file, 'utf8')) as Retired | null) ?? {}) : {};
 };
 
 const TABLES = ['plan.yaml', 'care.yaml'];

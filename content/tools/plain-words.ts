@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fleschKincaid } from 'flesch-kincaid';
+import { load } from 'js-yaml';
 import { syllable } from 'syllable';
-import { parse } from 'yaml';
 import { z } from 'zod';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
@@ -16,7 +16,7 @@ const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().
 type Term = z.infer<typeof Terms>[number];
 const FILE = 'content/plain-words.yaml';
 
-type Text = { readonly file: string; readonly line: number; readonly text: string };
+type Text = { readonly file: string; readonly line: () => number; readonly text: string };
 
 /** The US school grade at which `text` reads, trade terms counted as one plain word each. */
 export const gradeOf = (text: string, terms: readonly Term[] = []): number => {
@@ -32,28 +32,29 @@ export const gradeOf = (text: string, terms: readonly Term[] = []): number => {
 /** Everything that she must understand at once: questions, verdicts, and what to do now. */
 function* textsOf(known: Knowledge): Generator<Text> {
   for (const entry of known.questions)
-    yield { file: entry.file, line: entry.lineOf(['ask']), text: entry.ask };
+    yield { file: entry.file, line: () => entry.lineOf(['ask']), text: entry.ask };
   for (const entry of known.doings) {
-    yield { file: entry.file, line: entry.lineOf(['verdict']), text: entry.verdict };
-    yield { file: entry.file, line: entry.lineOf(['say']), text: entry.say };
+    yield { file: entry.file, line: () => entry.lineOf(['verdict']), text: entry.verdict };
+    yield { file: entry.file, line: () => entry.lineOf(['say']), text: entry.say };
   }
   for (const entry of known.remedies)
     for (const stage of STAGES)
-      yield { file: entry.file, line: entry.lineOf(['now', stage, 'say']), text: entry.now[stage].say };
+      yield { file: entry.file, line: () => entry.lineOf(['now', stage, 'say']), text: entry.now[stage].say };
   for (const entry of known.defects)
     for (const { branch, path } of visits(entry.tree))
       if ('leave' in branch)
-        yield { file: entry.file, line: entry.lineOf(['tree', ...path, 'leave']), text: branch.leave };
+        yield { file: entry.file, line: () => entry.lineOf(['tree', ...path, 'leave']), text: branch.leave };
 }
 
 /** Texts that read too hard, and allowed terms that nothing needs any more. */
 export function* plainWords(known: Knowledge, root: string): Generator<Issue> {
   const path = join(root, FILE);
-  const terms = existsSync(path) ? Terms.parse(parse(readFileSync(path, 'utf8'))) : [];
+  const terms = existsSync(path) ? Terms.parse(load(readFileSync(path, 'utf8'))) : [];
   const texts = [...textsOf(known)];
   for (const { file, line, text } of texts) {
     const grade = gradeOf(text, terms);
-    if (grade > HIGHEST_GRADE) yield { file, line, code: 'too-hard', text, grade, most: HIGHEST_GRADE };
+    if (grade > HIGHEST_GRADE)
+      yield { file, line: line(), code: 'too-hard', text, grade, most: HIGHEST_GRADE };
   }
   for (const [index, { term }] of terms.entries())
     if (!texts.some(({ text }) => new RegExp(`\\b${term}\\b`, 'i').test(text)))

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import { buildIndex, documentsOf, find } from '#engine/find.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
@@ -12,7 +12,7 @@ const IN_SIGHT = 3;
 
 /** Defects that she could not come to: from what she sees, by search, or from any look-alike. */
 export function* reachable(known: Knowledge, survey: Survey, root: string): Generator<Issue> {
-  const words = Words.parse(parse(readFileSync(join(root, 'content/words.yaml'), 'utf8')));
+  const words = Words.parse(load(readFileSync(join(root, 'content/words.yaml'), 'utf8')));
   const index = buildIndex(documentsOf(known), words);
   const alike = new Set<string>(known.defects.flatMap((defect) => defect['look-alikes']));
   for (const defect of known.defects) {

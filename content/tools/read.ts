@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
+import { CORE_SCHEMA, load } from 'js-yaml';
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
@@ -38,8 +39,29 @@ export const readEntry = (root: string, kind: EntryKind, path: string): RawEntry
 export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
   const found = FENCE.exec(text);
   if (found?.index !== 0) return { data: undefined, lineOf: () => 1 };
+  const yaml = found[1] ?? '';
+  try {
+    return { data: load(yaml, { schema: CORE_SCHEMA }) ?? null, lineOf: lineWhenAsked(yaml) };
+  } catch {
+    return withLines(yaml);
+  }
+};
+
+/**
+ * Lines are asked for where there is a fault. The parser that knows them takes three times as long as the other, and
+ * the content is read whole by every command.
+ */
+const lineWhenAsked = (yaml: string): LineOf => {
+  let lineOf: LineOf | undefined;
+  return (path, atKey) => {
+    lineOf ??= withLines(yaml).lineOf;
+    return lineOf(path, atKey);
+  };
+};
+
+const withLines = (yaml: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
   const lines = new LineCounter();
-  const document = parseDocument(found[1] ?? '', { lineCounter: lines, prettyErrors: false });
+  const document = parseDocument(yaml, { lineCounter: lines, prettyErrors: false });
   const lineAt = (offset: number | undefined) => lines.linePos(offset ?? 0).line + 1;
   const [fault] = document.errors;
   if (fault)

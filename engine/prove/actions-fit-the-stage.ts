@@ -17,10 +17,9 @@ const WIPED: readonly string[] = ['wax', 'oil', 'hardwax-oil', 'wipe-on'];
 
 /** Every remedy of every tree asks of a film only what its stage allows. */
 export function* actionsFitTheStage(known: Knowledge): Generator<Issue> {
+  const families = familiesOf(known);
   for (const remedy of known.remedies) {
-    const wiped = defectsOf(known, remedy.id).every((families) =>
-      families.every((family) => WIPED.includes(family)),
-    );
+    const wiped = [...(families.get(remedy.id) ?? [])].every((family) => WIPED.includes(family));
     for (const stage of STAGES) {
       const doing = remedy.now[stage].do;
       const allowed = wiped ? ALLOWED[stage] : ALLOWED[stage].filter((one) => one !== 'wipe-back');
@@ -37,9 +36,12 @@ export function* actionsFitTheStage(known: Knowledge): Generator<Issue> {
   }
 }
 
-const defectsOf = (known: Knowledge, remedy: string): (readonly string[])[] =>
-  known.defects
-    .filter((defect) =>
-      [...visits(defect.tree)].some(({ branch }) => 'remedy' in branch && branch.remedy === remedy),
-    )
-    .map((defect) => defect.families);
+/** Each remedy with the families of every flaw whose tree leads to it. */
+const familiesOf = (known: Knowledge): ReadonlyMap<string, ReadonlySet<string>> => {
+  const families = new Map<string, Set<string>>();
+  for (const defect of known.defects)
+    for (const { branch } of visits(defect.tree))
+      if ('remedy' in branch)
+        families.set(branch.remedy, new Set([...(families.get(branch.remedy) ?? []), ...defect.families]));
+  return families;
+};

@@ -10,9 +10,9 @@ export function* noQuestionTwice(known: Knowledge): Generator<Issue> {
   for (const defect of known.defects) {
     for (const { branch, path, answers } of visits(defect.tree)) {
       if (!isAsk(branch)) continue;
-      const where = { file: defect.file, line: defect.lineOf(['tree', ...path, 'ask']) };
+      const where = () => ({ file: defect.file, line: defect.lineOf(['tree', ...path, 'ask']) });
       if (answers.some((one) => one.question === branch.ask)) {
-        yield { ...where, code: 'asked-twice', question: branch.ask };
+        yield { ...where(), code: 'asked-twice', question: branch.ask };
         continue;
       }
       const on = answers.reduce(
@@ -20,9 +20,9 @@ export function* noQuestionTwice(known: Knowledge): Generator<Issue> {
         emptyCase(),
       );
       const answer = answerOf(known, on, branch.ask);
-      if (answer) yield { ...where, code: 'known-already', question: branch.ask, answer };
+      if (answer) yield { ...where(), code: 'known-already', question: branch.ask, answer };
       if (JSON.stringify(branch.yes) === JSON.stringify(branch.no))
-        yield { ...where, code: 'same-both-ways', question: branch.ask };
+        yield { ...where(), code: 'same-both-ways', question: branch.ask };
     }
   }
 }

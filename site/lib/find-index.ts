@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import { buildIndex, documentsOf } from '#engine/find.ts';
 import { Words } from '#engine/model/words.ts';
 import { knowledge } from './knowledge.ts';
 
 export const findIndex = () =>
-  buildIndex(documentsOf(knowledge), Words.parse(parse(readFileSync('content/words.yaml', 'utf8'))));
+  buildIndex(documentsOf(knowledge), Words.parse(load(readFileSync('content/words.yaml', 'utf8'))));

@@ -1,7 +1,7 @@
 /** Cases of real trouble as they stand in the YAML files beside this. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import { z } from 'zod';
 import { FACTS } from '#engine/model/facts.ts';
 
@@ -50,7 +50,7 @@ export const readCases = (folder: string): TroubleCase[] =>
     .filter((name) => name.endsWith('.yaml'))
     .sort()
     .flatMap((file) => {
-      const cases = z.array(Case).safeParse(parse(readFileSync(join(folder, file), 'utf8')));
+      const cases = z.array(Case).safeParse(load(readFileSync(join(folder, file), 'utf8')));
       if (!cases.success) throw new Error(`${file}: ${z.prettifyError(cases.error)}`);
       return cases.data.map((one) => ({ ...one, file }));
     });

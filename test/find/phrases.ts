@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { parse } from 'yaml';
+import { load } from 'js-yaml';
 import { z } from 'zod';
 import type { FindDocument, LayWords } from '#engine/find.ts';
 import { Words } from '#engine/model/words.ts';
@@ -33,7 +33,7 @@ const Corpus = z.array(
   }),
 );
 
-const yaml = (path: string): unknown => parse(readFileSync(new URL(path, import.meta.url), 'utf8'));
+const yaml = (path: string): unknown => load(readFileSync(new URL(path, import.meta.url), 'utf8'));
 
 export const phrases: Phrases = Phrases.parse(yaml('./phrases.yaml'));
 
