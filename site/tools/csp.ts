@@ -1,7 +1,4 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 
 const TAG = /<(script|style)\b([^>]*)>([\s\S]*?)<\/\1>/g;
@@ -49,20 +46,14 @@ export const withPolicy = (html: string, file: string): string => {
   );
 };
 
-/** Every file below `folder` that ends so, in a settled order. */
-export const filesIn = (folder: string, ending: string): string[] =>
-  readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith(ending))
-    .sort()
-    .map((name) => join(folder, name));
-
-/** Gives every built page a policy with the hashes of exactly what stands in it. */
+/** Gives every built page a policy with the hashes of exactly what stands in it, as the page is written. */
 export const csp = (): AstroIntegration => ({
   name: 'csp',
   hooks: {
-    'astro:build:done': ({ dir }) => {
-      for (const file of filesIn(fileURLToPath(dir), '.html'))
-        writeFileSync(file, withPolicy(readFileSync(file, 'utf8'), file));
+    'astro:config:setup': ({ command, addMiddleware }) => {
+      // The preview's own scripts change with every edit.
+      if (command === 'build')
+        addMiddleware({ entrypoint: new URL('./policy-middleware.ts', import.meta.url), order: 'pre' });
     },
   },
 });

@@ -9,17 +9,22 @@ import { filesBelow } from './hash.ts';
 export const LEDGER = 'content/addresses.txt';
 
 /** The pages below a flaw and below the search for it follow the trees; their answers are read from any address. */
-const FOLLOWS_A_TREE = /^\/(defects\/[^/]+|see|sources\/kind)\/.+/;
+export const followsATree = (address: string): boolean => /^\/(defects\/[^/]+|see)\/.+/.test(address);
+/** The shelves of the sources follow what is on them. */
+const SHELF = /^\/sources\/kind\//;
 /** Of the other files, those that people and programs were told of. */
 const FILES = /^\/(data\/[^/]+\.json|feed\.xml|sitemap\.xml|sw\.js|manifest\.webmanifest)$/;
+
+/** The addresses of the pages among the files of a built site. */
+export const pagesAmong = (names: readonly string[]): readonly string[] =>
+  names
+    .filter((name) => name.endsWith('index.html'))
+    .map((name) => `/${name.slice(0, -'index.html'.length)}`);
 
 /** The addresses of a built site that must last: pages, words of the glossary, files for programs. */
 export const lastingAddresses = (dist: string): readonly string[] => {
   const names = filesBelow(dist);
-  const pages = names
-    .filter((name) => name.endsWith('index.html'))
-    .map((name) => `/${name.slice(0, -'index.html'.length)}`)
-    .filter((address) => !FOLLOWS_A_TREE.test(address));
+  const pages = pagesAmong(names).filter((address) => !followsATree(address) && !SHELF.test(address));
   const glossary = join(dist, 'glossary/index.html');
   const html = existsSync(glossary) ? readFileSync(glossary, 'utf8') : '';
   const words = [...html.matchAll(/<(?:div|span) id="?([a-z0-9-]+)/g)].map(([, id]) => `/glossary/#${id}`);

@@ -1,6 +1,7 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
-import { gzipSync } from 'node:zlib';
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
 import type { PackHead } from '../worker/pack.ts';
 import { packKey } from '../worker/pack-key.ts';
 import type { PackList } from '../worker/scope.ts';
@@ -37,7 +38,7 @@ const partsOf = (name: string, bytes: Buffer): readonly Buffer[] =>
     : [bytes];
 
 /** Packs some files of `dist` as site/worker/pack.ts reads them. The same files give the same bytes. */
-export const pack = (dist: string, names: readonly string[]): Buffer => {
+const pack = async (dist: string, names: readonly string[]): Promise<Buffer> => {
   const parts: Buffer[] = [];
   const numbers = new Map<string, number>();
   const numberOf = (part: Buffer): number => {
@@ -57,14 +58,14 @@ export const pack = (dist: string, names: readonly string[]): Buffer => {
   const headBytes = Buffer.from(JSON.stringify(head));
   const length = Buffer.alloc(4);
   length.writeUInt32BE(headBytes.length);
-  return gzipSync(Buffer.concat([length, headBytes, ...parts]), { level: 9 });
+  return promisify(gzip)(Buffer.concat([length, headBytes, ...parts]), { level: 9 });
 };
 
 /**
  * Writes everything that is kept on a phone to `dist/offline/`, in packs, and gives their list.
  * They do not end in `.gz`: some hosts would send such a file as encoded, and it would be unpacked twice.
  */
-export const writePacks = (dist: string): PackList => {
+export const writePacks = async (dist: string): Promise<PackList> => {
   const folder = join(dist, 'offline');
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder);
@@ -72,12 +73,15 @@ export const writePacks = (dist: string): PackList => {
     filesBelow(dist).filter((name) => !LEFT_OUT.test(name)),
     (name) => packKey(name.replace(/(^|\/)index\.html$/, '$1')),
   );
-  const list: Record<string, string> = {};
-  for (const key of [...names.keys()].sort()) {
-    const bytes = pack(dist, names.get(key) ?? []);
-    const hash = sha256(bytes).slice(0, HASH_DIGITS);
-    writeFileSync(join(folder, `${key}.${hash}.bin`), bytes);
-    list[key] = hash;
-  }
-  return list;
+  const keys = [...names.keys()].sort();
+  // Each is compressed on another thread while the next is read.
+  const packs = await Promise.all(
+    keys.map(async (key) => {
+      const bytes = await pack(dist, names.get(key) ?? []);
+      const hash = sha256(bytes).slice(0, HASH_DIGITS);
+      writeFileSync(join(folder, `${key}.${hash}.bin`), bytes);
+      return [key, hash] as const;
+    }),
+  );
+  return Object.fromEntries(packs);
 };

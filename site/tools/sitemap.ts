@@ -1,16 +1,18 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { filesBelow } from './hash.ts';
+import { followsATree, pagesAmong } from './ledger.ts';
 
 const CANONICAL = /<link rel="canonical" href="([^"]+)"/;
 
 /** Writes `sitemap.xml` and `robots.txt`: every page that names itself as the one to keep. */
 export const writeSitemap = (dist: string, absolute: (path: string) => string): void => {
-  const kept = filesBelow(dist)
-    .filter((name) => name.endsWith('index.html'))
-    .map((name) => ({
-      url: absolute(`/${name.slice(0, -'index.html'.length)}`),
-      canonical: CANONICAL.exec(readFileSync(join(dist, name), 'utf8'))?.[1],
+  const kept = pagesAmong(filesBelow(dist))
+    // A page that follows a tree names the tree's top as the one to keep; there are thousands.
+    .filter((address) => !followsATree(address))
+    .map((address) => ({
+      url: absolute(address),
+      canonical: CANONICAL.exec(readFileSync(join(dist, address, 'index.html'), 'utf8'))?.[1],
     }))
     .filter(({ url, canonical }) => url === canonical);
   const urls = kept.map(({ url }) => `<url><loc>${url}</loc></url>`).join('\n');

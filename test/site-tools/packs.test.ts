@@ -33,9 +33,9 @@ const opened = (dist: string, key: string, hash: string | undefined) => {
   return readPack(new Uint8Array(bytes).buffer);
 };
 
-it('gives back every file, byte by byte', () => {
+it('gives back every file, byte by byte', async () => {
   const dist = built(FILES);
-  const list = writePacks(dist);
+  const list = await writePacks(dist);
   expect(Object.keys(list)).toEqual(['core', 'defects-runs']);
   for (const [name, text] of Object.entries(FILES)) {
     const address = name.replace(/(^|\/)index\.html$/, '$1');
@@ -46,26 +46,26 @@ it('gives back every file, byte by byte', () => {
   }
 });
 
-it('finds nothing for an address that is not in it, and no names of the language', () => {
+it('finds nothing for an address that is not in it, and no names of the language', async () => {
   const dist = built(FILES);
-  const core = opened(dist, 'core', writePacks(dist)['core']);
+  const core = opened(dist, 'core', (await writePacks(dist))['core']);
   for (const path of ['gone/', '__proto__', 'constructor', 'toString']) expect(core(path)).toBeUndefined();
 });
 
-it('leaves out what is for the host alone, and refuses what has no media type', () => {
+it('leaves out what is for the host alone, and refuses what has no media type', async () => {
   const dist = built({ ...FILES, _headers: '', 'sw.js': '', 'cards/a.png': '', '.nojekyll': '' });
-  expect(writePacks(dist)).toEqual(writePacks(built(FILES)));
-  expect(() => writePacks(built({ ...FILES, 'a.xyz': '' }))).toThrow('a.xyz: give its media type');
+  expect(await writePacks(dist)).toEqual(await writePacks(built(FILES)));
+  await expect(writePacks(built({ ...FILES, 'a.xyz': '' }))).rejects.toThrow('a.xyz: give its media type');
 });
 
-it('changes one pack for one edit, and the version with it', () => {
+it('changes one pack for one edit, and the version with it', async () => {
   const before = built(FILES);
   const after = built({ ...FILES, 'defects/runs/index.html': html('runs and sags') });
-  const [one, two] = [writePacks(before), writePacks(after)];
+  const [one, two] = [await writePacks(before), await writePacks(after)];
   expect(two['core']).toBe(one['core']);
   expect(two['defects-runs']).not.toBe(one['defects-runs']);
-  expect(writeWorker(before)).not.toBe(writeWorker(after));
-  expect(writeWorker(built(FILES))).toBe(writeWorker(before));
+  expect(await writeWorker(before)).not.toBe(await writeWorker(after));
+  expect(await writeWorker(built(FILES))).toBe(await writeWorker(before));
 });
 
 it('lets pictures come after words', () => {

@@ -20,20 +20,20 @@ afterEach(async () => {
 let one = '';
 let two = '';
 const removes: (() => void)[] = [];
-beforeAll(() => {
-  one = edition(FIRST);
-  two = edition(SECOND);
+beforeAll(async () => {
+  one = await edition(FIRST);
+  two = await edition(SECOND);
 });
 afterAll(() => {
   for (const remove of removes) remove();
 });
 
-const edition = (words: string): string => {
+const edition = async (words: string): Promise<string> => {
   const { dist, remove } = copyOfSite('few');
   removes.push(remove);
   for (const name of filesBelow(dist).filter((file) => file.endsWith('.html')))
     writeFileSync(join(dist, name), readFileSync(join(dist, name), 'utf8').replace(FIRST, words));
-  writeWorker(dist);
+  await writeWorker(dist);
   return dist;
 };
 
@@ -120,7 +120,7 @@ it('works below a folder, and leaves the rest of the host alone', async () => {
   const { dist, remove } = copyOfSite('few');
   kept.push(remove);
   rebase(dist, '/some/path/');
-  writeWorker(dist);
+  await writeWorker(dist);
   const { host, page, errors } = await visit(dist, '/some/path/');
   expect(
     await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope)),

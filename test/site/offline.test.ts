@@ -20,7 +20,7 @@ beforeAll(async () => {
   const copy = copyOfSite('whole');
   remove = copy.remove;
   writeRedirects(copy.dist, { 'defect/overlap-lines': 'lap-marks' }, '/');
-  writeWorker(copy.dist);
+  await writeWorker(copy.dist);
   host = await startHost(copy.dist);
   opened = await openPage({ ...PHONE, baseURL: host.base, serviceWorkers: 'allow' });
   const { page } = opened;
