@@ -116,6 +116,46 @@ describe('the forces behind it', () => {
     });
   });
 
+  test('so are both ends of the range, where it has its full width: 15 °C or more from the climate of the figures', () => {
+    everywhere((mechanism, milestone) => {
+      const at = (degrees: number) => ({ celsius: degrees, relativeHumidity: 0.5 });
+      for (const [label, cool] of [
+        [35, 10],
+        [10, 25],
+      ] as const) {
+        const [slow, quick] = [cool, cool + 10].map((celsius) =>
+          slowing(mechanism, milestone, at(label), at(celsius), 1),
+        );
+        for (const end of ['from', 'to'] as const) {
+          const q10 = (slow?.[end] ?? Number.NaN) / (quick?.[end] ?? Number.NaN);
+          expect(q10).toBeGreaterThanOrEqual(1.3);
+          expect(q10).toBeLessThanOrEqual(2.2);
+        }
+      }
+    });
+  });
+
+  test('the same climate changes nothing, and colder is never faster, from -10 to 45 °C and wherever the figures hold', () => {
+    everywhere((mechanism, milestone) => {
+      for (const label of [2, 8, 12, 23, 33, 38]) {
+        const at = (celsius: number) =>
+          slowing(
+            mechanism,
+            milestone,
+            { celsius: label, relativeHumidity: 0.5 },
+            { celsius, relativeHumidity: 0.5 },
+            1,
+          );
+        expect(at(label)).toEqual({ from: 1, to: 1 });
+        for (let celsius = -10; celsius < 45; celsius += 1) {
+          const [cold, warm] = [at(celsius), at(celsius + 1)];
+          expect(cold.from).toBeGreaterThanOrEqual(warm.from * (1 - 1e-9));
+          expect(cold.to).toBeGreaterThanOrEqual(warm.to * (1 - 1e-9));
+        }
+      }
+    });
+  });
+
   test('one factor is no wider than ±40 % from 10 to 35 °C and 30 to 85 % humidity', () => {
     everywhere((mechanism, milestone) => {
       for (let celsius = 10; celsius <= 35; celsius += 2.5)

@@ -22,7 +22,7 @@ const ROWS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   'color-difference': { sharma_pairs: 34, cie76: 5, brilliant_yellow: 3, near_neutral_and_yellowing: 16 },
   'dew-point-margin': { published_examples: 3, test_vectors: 14, rule_statements: 9 },
   drying: { dry_times: 20, evaporation_driver: 21 },
-  'drying-sheets': { drying: 87, recoat: 41 },
+  'drying-sheets': { drying: 144, recoat: 68 },
   film: { coverage_us: 9, coverage_metric: 13, wet_to_dry: 13, thickness_from_coverage: 1, comb_gauge: 4 },
   'film-reflectance': { published_reflectance: 5 },
   flow: { water_tension: 2, water: 2, viscosity: 7, density: 4 },
