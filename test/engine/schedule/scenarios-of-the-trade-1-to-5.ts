@@ -69,7 +69,7 @@ export const ONE_TO_FIVE: readonly Scenario[] = [
           age: 'unknown',
           'hours-since-coat': 26,
         },
-        yes: ['white-or-milky'],
+        yes: ['white-or-milky', 'seen-at-arms-length'],
         no: ['lines-follow-sanding', 'came-in-use', 'feels-like-sandpaper', 'stain-not-paint-below'],
         does: 'repair',
         says: [/hidden spot/, /P1000/],
@@ -215,8 +215,8 @@ export const ONE_TO_FIVE: readonly Scenario[] = [
       {
         defect: 'white-rings',
         facts: { stage: 'cured', family: 'shellac', piece: 'furniture' },
-        yes: ['goes-with-mineral-spirits'],
-        no: ['ring-is-dark', 'after-something-hot'],
+        yes: ['goes-with-mineral-spirits', 'seen-at-arms-length'],
+        no: ['ring-is-dark', 'after-something-hot', 'came-within-three-days'],
         does: 'repair',
         says: [/only in the wax/],
         steps: [/mineral spirits/, /buff/],
@@ -225,7 +225,7 @@ export const ONE_TO_FIVE: readonly Scenario[] = [
       {
         defect: 'white-rings',
         facts: { stage: 'cured', family: 'shellac', piece: 'furniture' },
-        yes: ['softens-with-alcohol'],
+        yes: ['softens-with-alcohol', 'seen-at-arms-length'],
         no: [
           'ring-is-dark',
           'after-something-hot',
