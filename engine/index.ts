@@ -2,6 +2,7 @@
 export { type Action, actOf } from './act.ts';
 export { answerOf, canCheck, stageOf } from './answers.ts';
 export { type Answer, type Case, emptyCase, type Fact, withAnswer, withFact, without } from './case.ts';
+export { cautionsApart, remediesTold } from './cautions.ts';
 export { factsIn } from './condition.ts';
 export { type Knowledge, knowledgeOf } from './knowledge.ts';
 export { type Leaf, possible } from './leaves.ts';

@@ -1,6 +1,6 @@
 import { lookupIn } from './answers.ts';
 import type { Case } from './case.ts';
-import { holds } from './condition.ts';
+import { holds, type Truth } from './condition.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step, StepKind } from './model/step.ts';
@@ -27,11 +27,15 @@ export type ResolvedStep = {
   readonly only: boolean;
 };
 
+/** Whether a step is taken in this case; unknown where its condition hangs on facts that are not known. */
+export const isTaken = (known: Knowledge, on: Case, step: Step): Truth =>
+  step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
+
 /** A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. */
 export const resolve = (known: Knowledge, remedy: string, on: Case): readonly ResolvedStep[] => {
   const told = new Set<string>();
   return known.get('remedy', remedy).steps.flatMap((step, at) => {
-    const fits = step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
+    const fits = isTaken(known, on, step);
     if (fits === 'no') return [];
     const rules = rulesForStep(known, on, step);
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));

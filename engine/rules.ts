@@ -51,11 +51,7 @@ const stepRule = (rule: RuleEntry): boolean => rule.steps.length > 0;
 export const rulesForStep = (known: Knowledge, on: Case, step: Step): readonly RuleEntry[] =>
   known.rules.filter((rule) => stepRule(rule) && matches(rule, step) && byFacts(known, on, rule));
 
-/** All rules that fire for a case and the steps that lie ahead. No tree can switch one off. */
-export const fire = (known: Knowledge, on: Case, ahead: readonly Step[]): Fired => {
-  const fired = known.rules.filter(
-    (rule) => byFacts(known, on, rule) && (!stepRule(rule) || ahead.some((step) => matches(rule, step))),
-  );
+const inOrder = (fired: readonly RuleEntry[]): Fired => {
   const byKind = (kind: RuleEntry['kind']) => fired.filter((rule) => rule.kind === kind);
   return {
     stops: byKind('stop'),
@@ -65,20 +61,12 @@ export const fire = (known: Knowledge, on: Case, ahead: readonly Step[]): Fired 
   };
 };
 
-/** The rules that both firings hold, kind by kind. */
-const shared = (a: Fired, b: Fired): Fired => ({
-  stops: a.stops.filter((rule) => b.stops.includes(rule)),
-  holds: a.holds.filter((rule) => b.holds.includes(rule)),
-  cautions: a.cautions.filter((rule) => b.cautions.includes(rule)),
-  adjustments: a.adjustments.filter((rule) => b.adjustments.includes(rule)),
-});
+const fires = (known: Knowledge, on: Case, ahead: readonly Step[], rule: RuleEntry): boolean =>
+  (!stepRule(rule) || ahead.some((step) => matches(rule, step))) && byFacts(known, on, rule);
 
-const joined = (a: Fired, b: Fired): Fired => ({
-  stops: [...new Set([...a.stops, ...b.stops])],
-  holds: [...new Set([...a.holds, ...b.holds])],
-  cautions: [...new Set([...a.cautions, ...b.cautions])],
-  adjustments: [...new Set([...a.adjustments, ...b.adjustments])],
-});
+/** All rules that fire for a case and the steps that lie ahead. No tree can switch one off. */
+export const fire = (known: Knowledge, on: Case, ahead: readonly Step[]): Fired =>
+  inOrder(known.rules.filter((rule) => fires(known, on, ahead, rule)));
 
 /**
  * As `fire`; where the kind of top coat is not known, what fires for every kind that it can be is added, and what fires
@@ -90,8 +78,12 @@ export const fireFor = (
   ahead: readonly Step[],
   families: readonly Family[],
 ): Fired => {
-  const plain = fire(known, on, ahead);
-  if (on['family'] || !families.length) return plain;
-  const each = families.map((family) => fire(known, withFact(on, 'family', family), ahead));
-  return joined(shared(plain, each.reduce(joined)), each.reduce(shared));
+  if (on['family'] || !families.length) return fire(known, on, ahead);
+  const each = families.map((family) => withFact(on, 'family', family));
+  return inOrder(
+    known.rules.filter((rule) => {
+      const withKind = (of: Case) => fires(known, of, ahead, rule);
+      return fires(known, on, ahead, rule) ? each.some(withKind) : each.every(withKind);
+    }),
+  );
 };

@@ -5,8 +5,8 @@ const list = (names: readonly string[]): string =>
   names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
 const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
 
-/** What is wrong and what to do, without the place. */
-const words = (issue: Issue): [what: string, todo: string] => {
+/** What is wrong, and how the author mends it, without the place. */
+const words = (issue: Issue): [what: string, mend: string] => {
   switch (issue.code) {
     case 'bad-yaml':
       return [`the front matter is not valid YAML: ${issue.message}`, 'mend the YAML on this line'];
@@ -114,6 +114,6 @@ const words = (issue: Issue): [what: string, todo: string] => {
 
 /** One line: `file:line: what; what to do`. */
 export const say = (issue: Issue): string => {
-  const [what, todo] = words(issue);
-  return `${issue.file}:${issue.line}: ${what}; ${todo}`;
+  const [what, mend] = words(issue);
+  return `${issue.file}:${issue.line}: ${what}; ${mend}`;
 };

@@ -6,6 +6,7 @@ import { type Leaf, type Met, possible } from './leaves.ts';
 import type { QuestionId } from './model/ids.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
+import { isTaken } from './resolve.ts';
 import { type Fired, fireFor } from './rules.ts';
 
 /** A fact that the result rests on. */
@@ -44,22 +45,25 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
   const { leaves, met } = possible(known, on, defect);
   const stage = stageOf(on);
   const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
-  const fire = (ahead: readonly Step[]) => fireFor(known, on, ahead, families);
-  const common: Common = { leaves, fired: fire([]), trace: traceOf(on, met) };
+  const common = (ahead: readonly Step[] = []): Common => ({
+    leaves,
+    fired: fireFor(known, on, ahead, families),
+    trace: traceOf(on, met),
+  });
   const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
   const next = unsureAt ? undefined : nextOpen(met);
   const certain = leaves.length === 1;
 
   if (!stage) {
-    if (!options.forCause) return { kind: 'stage', ...common };
-    if (next) return { kind: 'question', question: next.question, of: next.of, ...common };
-    return { kind: 'cause', certain, unsureAt, ...common };
+    if (!options.forCause) return { kind: 'stage', ...common() };
+    if (next) return { kind: 'question', question: next.question, of: next.of, ...common() };
+    return { kind: 'cause', certain, unsureAt, ...common() };
   }
 
   const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
   const keys = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf)));
   if (next && (options.forCause || (keys.size > 1 && endings(known, on, defect, stage).size > 1)))
-    return { kind: 'question', question: next.question, of: next.of, ...common };
+    return { kind: 'question', question: next.question, of: next.of, ...common() };
 
   const action = keys.size === 1 ? actionOf(known, acts) : holdOff(known);
   return {
@@ -68,8 +72,7 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
     certain,
     goOn: next?.question,
     unsureAt,
-    ...common,
-    fired: fire(stepsAhead(known, action, leaves)),
+    ...common(stepsAhead(known, on, action, leaves)),
   };
 };
 
@@ -97,10 +100,13 @@ const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one
 /** A cloth full of finish is an oily rag whether the tree calls it a step or not. */
 const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', say: 'Wipe it off.' };
 
-const stepsAhead = (known: Knowledge, action: Action, leaves: readonly Leaf[]): readonly Step[] => {
+/** The steps that she may come to take; a step that the facts rule out calls for no caution. */
+const stepsAhead = (known: Knowledge, on: Case, action: Action, leaves: readonly Leaf[]): readonly Step[] => {
   if (action.do === 'wash-off' || action.do === 'wipe-back') return [WIPING];
   if (action.do !== 'repair') return [];
-  return leaves.flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []));
+  return leaves
+    .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))
+    .filter((step) => isTaken(known, on, step) !== 'no');
 };
 
 const traceOf = (on: Case, met: readonly Met[]): Used[] => {

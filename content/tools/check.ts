@@ -4,6 +4,7 @@ import { say } from '#engine/say.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';
+import { choicesTable } from './choices.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
 import { reachable } from './reachable.ts';
@@ -12,7 +13,7 @@ const root = process.cwd();
 const { known, issues } = provenKnowledge(root);
 const figures = known && survey(matrixOf(known));
 const tables = known
-  ? [planTable, careTable].flatMap((read) => {
+  ? [planTable, careTable, choicesTable].flatMap((read) => {
       const table = read(known, root);
       return table.ok ? [] : table.issues;
     })

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { z } from 'zod';
 import type { Fault, Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import type { EntryKind } from '#engine/model/kinds.ts';
+import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
@@ -36,21 +36,10 @@ function* rowsIn(
 }
 type Row = { readonly grade: string; readonly source?: string; readonly say?: string; readonly why?: string };
 
-const idsOf: Readonly<Record<EntryKind, keyof Knowledge>> = {
-  defect: 'defects',
-  question: 'questions',
-  remedy: 'remedies',
-  rule: 'rules',
-  product: 'products',
-  lesson: 'lessons',
-  source: 'sources',
-  term: 'terms',
-  doing: 'doings',
-};
 const nearestTo = (known: Knowledge, kind: EntryKind, id: string): string | undefined =>
   nearest(
     id,
-    (known[idsOf[kind]] as readonly { id: string }[]).map((entry) => entry.id),
+    (known[FOLDERS[kind]] as readonly { id: string }[]).map((entry) => entry.id),
   );
 
 /**

@@ -1,6 +1,16 @@
 /** `npm run walk -- <defect> [--fact name=value …] [question=yes|no|unsure …] [--for-cause] [--json]` */
 import { parseArgs } from 'node:util';
-import { type Action, type Answer, type Case, emptyCase, resolve, type Walked, walk } from '#engine/index.ts';
+import {
+  type Action,
+  type Answer,
+  type Case,
+  cautionsApart,
+  emptyCase,
+  remediesTold,
+  resolve,
+  type Walked,
+  walk,
+} from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { nearest } from '#engine/nearest.ts';
@@ -77,16 +87,17 @@ const print = (known: Knowledge, on: Case, walked: Walked) => {
     console.log(`  ${question.id}=yes     ${question.yes}`);
     console.log(`  ${question.id}=no      ${question.no}`);
     console.log(`  ${question.id}=unsure  ${question.sure}`);
-  } else if (walked.kind === 'outcome') {
-    printAction(walked.action);
-    if (walked.unsureAt) console.log(`To be sure: ${known.get('question', walked.unsureAt).sure}`);
-    printCauses(walked);
-    if (walked.action.do === 'repair')
-      for (const leaf of walked.leaves) if ('remedy' in leaf) printSteps(known, on, leaf.remedy);
-    if (walked.goOn) console.log(`To find the cause anyway: --for-cause (next: ${walked.goOn})`);
   } else {
+    if (walked.kind === 'outcome') {
+      printAction(walked.action);
+      if (walked.unsureAt) console.log(`To be sure: ${known.get('question', walked.unsureAt).sure}`);
+    }
     printCauses(walked);
-    for (const leaf of walked.leaves) if ('remedy' in leaf) printSteps(known, on, leaf.remedy);
+    for (const remedy of remediesTold(walked)) printSteps(known, on, remedy);
+    for (const rule of cautionsApart(known, on, walked))
+      console.log(`\nCaution: ${rule.title}\n  ${rule.say}\n  ${rule.defers}`);
+    if (walked.kind === 'outcome' && walked.goOn)
+      console.log(`To find the cause anyway: --for-cause (next: ${walked.goOn})`);
   }
 };
 

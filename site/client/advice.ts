@@ -1,8 +1,11 @@
 import {
   type Case,
+  cautionsApart,
+  type Knowledge,
   knowledgeOf,
   type RuleEntry,
   readAddress,
+  remediesTold,
   resolve,
   type Walked,
   walk,
@@ -12,6 +15,7 @@ import { type AdviceData, adviceEntries } from '../lib/advice-data.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../lib/urls.ts';
 import { entriesOf, type WalkData } from '../lib/walk-data.ts';
 import { caseNow } from './clock-case.ts';
+import { boxOf } from './rule-box.ts';
 
 const make = (name: string, words: string, className = ''): HTMLElement =>
   Object.assign(document.createElement(name), { textContent: words, className });
@@ -30,52 +34,55 @@ const onPage = (known: Parameters<typeof readAddress>[0], segments: readonly str
   return facts;
 };
 
-const caution = (rule: RuleEntry): HTMLElement => {
-  const box = make('div', '', `caution ${rule.level}`);
-  box.dataset['rule'] = rule.id;
-  const label = make('p', '', 'tape label');
-  label.append(make('b', `${rule.kind === 'stop' ? 'Stop' : 'Before this step'}: ${rule.title}`));
-  box.append(label, make('p', rule.say));
-  return box;
+const held = (boxes: Iterable<HTMLElement>): Map<string, HTMLElement> =>
+  new Map([...boxes].map((one) => [one.dataset['rule'] ?? '', one]));
+
+/** Of the boxes that stand there those that no longer hold go, and those that now hold come. */
+const fit = (
+  there: ReadonlyMap<string, HTMLElement>,
+  rules: readonly RuleEntry[],
+  come: (rule: RuleEntry) => void,
+): void => {
+  for (const [id, box] of there) box.hidden = !rules.some((rule) => rule.id === id);
+  for (const rule of rules) if (!there.has(rule.id)) come(rule);
 };
 
-const held = (within: ParentNode): Map<string, HTMLElement> =>
-  new Map(
-    [...within.querySelectorAll<HTMLElement>('[data-rule]')].map((one) => [one.dataset['rule'] ?? '', one]),
+/** The cautions of one step. */
+const fitStep = (step: HTMLElement, rules: readonly RuleEntry[]): void =>
+  fit(
+    held(step.querySelectorAll<HTMLElement>('[data-rule]')),
+    rules.filter(({ level }) => level !== 'note'),
+    (rule) => step.prepend(boxOf(rule.kind === 'stop' ? 'stop' : 'care', rule)),
   );
 
-/** The cautions of one step: those that no longer hold go, those that now hold come. */
-const fitStep = (step: HTMLElement, rules: readonly RuleEntry[]): void => {
-  const there = held(step);
-  for (const [id, box] of there) box.hidden = !rules.some((rule) => rule.id === id);
-  for (const rule of rules) if (rule.level !== 'note' && !there.has(rule.id)) step.prepend(caution(rule));
-};
+/** What is noted below the steps. */
+const fitNotes = (procedure: HTMLElement, rules: readonly RuleEntry[]): void =>
+  fit(
+    held(procedure.querySelectorAll<HTMLElement>(':scope > [data-rule]')),
+    rules.filter(({ level }) => level === 'note'),
+    (rule) => procedure.querySelector('.steps')?.after(boxOf('note', rule)),
+  );
 
-/** The stops of the page; with `all` those that no longer hold go. The page's heading is the first of them, or the verdict. */
-const fitStops = (stops: readonly RuleEntry[], all: boolean): void => {
-  const outcome = document.querySelector('article.outcome');
+/** The cautions that stand before no step. */
+const fitApart = (rules: readonly RuleEntry[]): void =>
+  fit(held(document.querySelectorAll<HTMLElement>('.outcome > .then > [data-rule]')), rules, (rule) =>
+    document
+      .querySelector('.outcome > .then')
+      ?.append(boxOf(rule.level === 'note' ? 'apart-note' : 'apart-care', rule)),
+  );
+
+/** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
+const fitStops = (stops: readonly RuleEntry[], mayGo: (rule: string) => boolean): void => {
   let section = document.querySelector<HTMLElement>('.stops');
   if (!section && stops.length) {
-    section = make('section', '', 'stops');
-    section.setAttribute('aria-labelledby', 'stop');
-    const title = make('h1', '', 'verdict stop');
-    title.id = 'stop';
-    title.append(make('span', 'Stop first'));
-    const on = Object.assign(make('a', '', 'quiet'), { href: '#verdict' });
-    on.append(make('b', 'That is settled: go on'));
-    section.append(title, on);
-    outcome?.before(section);
+    section = boxOf('stops');
+    document.querySelector('article.outcome')?.before(section);
   }
   if (!section) return;
-  const there = held(section);
-  if (all) for (const [id, box] of there) box.hidden = !stops.some((rule) => rule.id === id);
-  for (const rule of stops) {
-    if (there.has(rule.id)) continue;
-    const box = make('div', '', 'stop-rule');
-    box.dataset['rule'] = rule.id;
-    box.append(make('h2', rule.title), make('p', rule.say), make('p', `${rule.why} ${rule.defers}`, 'small'));
-    section.querySelector('h1')?.after(box);
-  }
+  const there = held(section.querySelectorAll<HTMLElement>('[data-rule]'));
+  for (const [id, box] of there) box.hidden = mayGo(id) && !stops.some((rule) => rule.id === id);
+  for (const rule of stops)
+    if (!there.has(rule.id)) section.querySelector('h1')?.after(boxOf('stop-first', rule));
   section.hidden = !section.querySelector('[data-rule]:not([hidden])');
   const verdict = document.getElementById('verdict');
   const name = section.hidden ? 'H1' : 'H2';
@@ -88,9 +95,9 @@ const fitStops = (stops: readonly RuleEntry[], all: boolean): void => {
 };
 
 /** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
-const tellFilm = (procedure: ParentNode, on: Case): void => {
+const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
   for (const old of procedure.querySelectorAll('.film-so-far')) old.remove();
-  const says = sayFilmToSand(on);
+  const says = sayFilmToSand(sanding, on);
   const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
   if (!says || !first?.matches('[data-kind=sand]')) return;
   const line = make('p', '', 'limit film-so-far');
@@ -98,9 +105,33 @@ const tellFilm = (procedure: ParentNode, on: Case): void => {
   first.querySelector('.do')?.before(line);
 };
 
+/** What she tells stays under her finger, however much comes or goes above it. */
+const inPlace = (change: () => void): void => {
+  const panel = document.activeElement?.closest('hd-told');
+  const before = panel?.getBoundingClientRect().top;
+  change();
+  const after = panel?.isConnected && panel.getBoundingClientRect().top;
+  if (before !== undefined && typeof after === 'number' && after !== before) scrollBy(0, after - before);
+};
+
+const fitProcedure = (known: Knowledge, procedure: HTMLElement, on: Case): void => {
+  const steps = resolve(known, procedure.dataset['remedy'] ?? '', on);
+  for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
+    const step = steps.find(({ at }) => at === Number(item.dataset['step']));
+    item.hidden = !step;
+    item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
+    if (step) fitStep(item, step.before);
+  }
+  fitNotes(
+    procedure,
+    steps.flatMap((step) => step.before),
+  );
+};
+
 /**
  * Fits the outcome that stands on this page to all that is told: stops, cautions and steps that the facts rule out go,
- * those that they call for come. Where the facts lead to other hands the page is not hers: stops come, and nothing goes.
+ * those that they call for come. Where the facts lead to other hands the page is not hers: stops and the cautions that
+ * hang on facts alone come, and nothing goes that hangs on a step.
  */
 export const fitAdvice = async (): Promise<void> => {
   const place = readNodePath(location.pathname);
@@ -113,21 +144,19 @@ export const fitAdvice = async (): Promise<void> => {
   const known = knowledgeOf([...entriesOf(data), ...adviceEntries(advice)]);
   const on: Case = { ...(await caseNow()), ...onPage(known, place.segments) };
   const walked: Walked = walk(known, on, place.defect);
-  // A stop for what is told comes on any page; only on her own page may one go.
   const hers = walked.kind === 'outcome' && verdict.classList.contains(walked.action.do);
-  fitStops(walked.fired.stops, hers);
-  if (!hers) return;
-  for (const procedure of document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')) {
-    const steps = resolve(known, procedure.dataset['remedy'] ?? '', on);
-    for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
-      const step = steps.find(({ at }) => at === Number(item.dataset['step']));
-      item.hidden = !step;
-      item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
-      if (step) fitStep(item, step.before);
-    }
-    tellFilm(procedure, on);
-    const before = steps.flatMap((step) => step.before);
-    for (const line of procedure.querySelectorAll<HTMLElement>('p[data-rule]'))
-      line.hidden = !before.some(({ id }) => id === line.dataset['rule']);
-  }
+  const procedures = [...document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')];
+  const remedies = remediesTold(walked);
+  const toHerSteps = hers && procedures.every(({ dataset }) => remedies.includes(dataset['remedy'] ?? ''));
+  const ofFacts = (rule: RuleEntry) => rule.steps.length === 0;
+  const apart = toHerSteps ? cautionsApart(known, on, walked) : walked.fired.cautions.filter(ofFacts);
+  inPlace(() => {
+    fitStops(walked.fired.stops, (id) => hers || ofFacts(known.get('rule', id)));
+    fitApart(apart);
+    if (hers)
+      for (const procedure of procedures) {
+        fitProcedure(known, procedure, on);
+        tellFilm(advice.sanding, procedure, on);
+      }
+  });
 };

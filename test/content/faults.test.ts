@@ -116,10 +116,10 @@ describe('faults of content', () => {
     const told = [...reachable(linked.value, figures, root)]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
-    const todo = 'sharpen its signs, its other names, or the look-alikes of its neighbors';
+    const mend = 'sharpen its signs, its other names, or the look-alikes of its neighbors';
     expect(told).toEqual([
-      `content/defects/scorch.mdx:1: "scorch" can not be reached from what she sees (/see/); ${todo}`,
-      `content/defects/scorch.mdx:1: "scorch" can not be reached from any look-alike; ${todo}`,
+      `content/defects/scorch.mdx:1: "scorch" can not be reached from what she sees (/see/); ${mend}`,
+      `content/defects/scorch.mdx:1: "scorch" can not be reached from any look-alike; ${mend}`,
     ]);
   });
 });

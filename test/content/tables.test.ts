@@ -6,14 +6,17 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { link } from '#engine/link.ts';
 import { say } from '#engine/say.ts';
 import { careTable, readCare } from '../../content/tools/care.ts';
+import { choicesTable } from '../../content/tools/choices.ts';
 import { planTable, readPlan } from '../../content/tools/plan.ts';
 import { readContent } from '../../content/tools/read.ts';
 
 const linked = link(readContent(process.cwd()), {});
 if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
 const known = linked.value;
-const PLAN = readFileSync('content/plan.yaml', 'utf8');
-const CARE = readFileSync('content/care.yaml', 'utf8');
+const READERS = { plan: planTable, care: careTable, choices: choicesTable };
+type Which = keyof typeof READERS;
+const text = (which: Which) => readFileSync(`content/${which}.yaml`, 'utf8');
+const PLAN = text('plan');
 
 let root = '';
 beforeAll(() => {
@@ -29,15 +32,11 @@ const lineOf = (text: string, part: string): number => {
 };
 
 /** What is told of a table in which `from` is replaced by `to`, and the line where that is. */
-const spoiled = (
-  which: 'plan' | 'care',
-  from: string,
-  to: string,
-): { told: readonly string[]; line: number } => {
-  const text = which === 'plan' ? PLAN : CARE;
-  writeFileSync(join(root, `content/${which}.yaml`), text.replace(from, to));
-  const table = which === 'plan' ? planTable(known, root) : careTable(known, root);
-  return { told: table.ok ? [] : table.issues.map(say), line: lineOf(text, from) };
+const spoiled = (which: Which, from: string, to: string): { told: readonly string[]; line: number } => {
+  const whole = text(which);
+  writeFileSync(join(root, `content/${which}.yaml`), whole.replace(from, to));
+  const table = READERS[which](known, root);
+  return { told: table.ok ? [] : table.issues.map(say), line: lineOf(whole, from) };
 };
 
 describe('the tables', () => {
@@ -91,6 +90,24 @@ describe('the tables', () => {
     expect(missing.told.join('\n')).toContain('"promise" is missing; add promise');
   });
 
+  it('tell what is wrong with the sentences on sanding', () => {
+    const source = spoiled('plan', 'source: film-s38 }]', 'source: film-s3888 }]');
+    expect(source.told[0]).toContain(`content/plan.yaml:${source.line}: there is no source "film-s3888"`);
+    const missing = spoiled('plan', '    no-film:\n', '    no-fillm:\n');
+    expect(missing.told.join('\n')).toMatch(/content\/plan.yaml:\d+: .*no-film/);
+    const other = spoiled('plan', 'micrometers: 125, say', 'micrometers: 120, say');
+    expect(other.told).toEqual([
+      `content/plan.yaml:${other.line}: the value at sanding.too-thick.1 does not fit: the sentence names another thickness than micrometers; change the value`,
+    ]);
+  });
+
+  it('tell an answer of the forms that is missing, or that no form asks', () => {
+    const missing = spoiled('choices', '    milk-paint: Milk paint\n', '');
+    expect(missing.told.join('\n')).toMatch(/content\/choices.yaml:\d+: .*milk-paint/);
+    const strange = spoiled('choices', 'crib: Crib or cot', 'crip: Crib or cot');
+    expect(strange.told.join('\n')).toMatch(/content\/choices.yaml:\d+: .*crip/);
+  });
+
   it('tell a sentence to the buyer that reads too hard', () => {
     const { told, line } = spoiled(
       'care',
@@ -112,11 +129,11 @@ describe('the tables', () => {
   });
 
   it('tell several faults at once, in the order of their lines, and throw them where a table is needed', () => {
-    const text = PLAN.replace('source: film-s135 }', 'source: nowhere }').replace(
+    const both = PLAN.replace('source: film-s135 }', 'source: nowhere }').replace(
       'refuse: [',
       'refuse: [nothing, ',
     );
-    writeFileSync(join(root, 'content/plan.yaml'), text);
+    writeFileSync(join(root, 'content/plan.yaml'), both);
     const lines = [lineOf(PLAN, 'source: film-s135 }'), lineOf(PLAN, 'refuse: [')];
     expect(() => readPlan(known, root)).toThrow(
       new RegExp(`content/plan.yaml:${lines[0]}: .*nowhere.*\n.*content/plan.yaml:${lines[1]}: .*nothing`),

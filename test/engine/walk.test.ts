@@ -179,6 +179,28 @@ describe('walk', () => {
     expect(ids(walk(ruled, withFact(at('cured'), 'age', 'since-1993'), 'flaw').fired.stops)).toEqual([]);
   });
 
+  it('warns of no step that the facts leave out', () => {
+    const ruled = known(
+      rule('dust', { steps: ['sand'] }),
+      remedy(
+        'a',
+        {},
+        {
+          steps: [
+            { kind: 'sand', grit: 320, when: { family: 'shellac' }, say: 'Sand by hand, lightly.' },
+            { kind: 'wipe', with: 'dry-cloth', say: 'Wipe the dust off.' },
+          ],
+        },
+      ),
+      defect('flaw', { remedy: 'a' }),
+    );
+    const cautions = (family: 'shellac' | 'wax') =>
+      walk(ruled, withFact(at('cured'), 'family', family), 'flaw').fired.cautions.map(({ id }) => id);
+    expect(cautions('shellac')).toEqual(['dust']);
+    expect(cautions('wax')).toEqual([]);
+    expect(walk(ruled, at('cured'), 'flaw').fired.cautions.map(({ id }) => id)).toEqual(['dust']);
+  });
+
   it('is pure: the case is not changed', () => {
     const on = Object.freeze(at('cured'));
     walk(small, on, 'flaw');

@@ -47,7 +47,9 @@ describe('walk', () => {
   });
 
   it('numbers the steps of a repair, each caution before its step', PATIENCE, async () => {
-    const told = ['--fact', 'stage=recoatable', '--fact', 'family=water-based', '--fact', 'age=unknown'];
+    const told = ['stage=recoatable', 'family=water-based', 'age=unknown', 'piece=food-surface'].flatMap(
+      (fact) => ['--fact', fact],
+    );
     const { out } = await run('walk', ['lap-marks', ...told, 'one-tool-wide=yes', 'felt-with-eyes-shut=yes']);
     expect(out).toMatch(/^STOP FIRST: The old finish may hold lead$/m);
     const lines = out.split('\n');
@@ -55,6 +57,10 @@ describe('walk', () => {
     const sand = lines.findIndex((line) => /^ {2}\d+\. \[P\d+\]/.test(line));
     expect(caution).toBeGreaterThan(0);
     expect(caution).toBeLessThan(sand);
+    // What hangs on facts alone stands by itself, below the steps, once.
+    const apart = lines.flatMap((line, at) => (line.startsWith('Caution: ') ? [{ line, at }] : []));
+    expect(apart.map(({ line }) => line)).toEqual(['Caution: Dry is not cured', 'Caution: Food on it?']);
+    expect(apart[0]?.at).toBeGreaterThan(lines.findIndex((line) => line.startsWith('  If not: ')));
   });
 
   it('prints the same outcome as JSON', PATIENCE, async () => {

@@ -127,6 +127,7 @@ const STOPS = [
   'valuable-piece',
   'mold',
   'hardener-isocyanate',
+  'no-fuel-heater',
 ];
 
 /** Every caution of the evidence on safety comes at its step or fact, and every stop stops. */

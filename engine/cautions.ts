@@ -1,0 +1,23 @@
+import type { Case } from './case.ts';
+import type { Knowledge } from './knowledge.ts';
+import { resolve } from './resolve.ts';
+import type { RuleEntry } from './rules.ts';
+import type { Walked } from './walk.ts';
+
+/** The remedies whose steps are told where a walk stands: of an outcome the repair, of a cause alone all that fit. */
+export const remediesTold = (walked: Walked): readonly string[] => {
+  const told = walked.kind === 'cause' || (walked.kind === 'outcome' && walked.action.do === 'repair');
+  return told
+    ? [...new Set(walked.leaves.flatMap((leaf) => ('remedy' in leaf ? [leaf.remedy as string] : [])))]
+    : [];
+};
+
+/** The cautions that fired and stand before none of the steps told: they stand by themselves, each once. */
+export const cautionsApart = (known: Knowledge, on: Case, walked: Walked): readonly RuleEntry[] => {
+  const before = new Set(
+    remediesTold(walked).flatMap((remedy) =>
+      resolve(known, remedy, on).flatMap((step) => step.before.map(({ id }) => id)),
+    ),
+  );
+  return walked.fired.cautions.filter(({ id }) => !before.has(id));
+};

@@ -1,0 +1,68 @@
+/** Nothing that fires is lost: at every end of every walk each caution stands before its step or by itself. */
+import { describe, expect, it } from 'vitest';
+import { type Case, cautionsApart, nodesOf, remediesTold, resolve, walk } from '#engine/index.ts';
+import { known } from './knowledge.ts';
+import { told } from './told.ts';
+
+/** What hangs on no step: it fires by what she tells of the piece, and a tree can not know it. */
+const PIECES: readonly Readonly<Record<string, string | number>>[] = [
+  {},
+  { piece: 'food-surface', hardener: 'acid', family: 'lacquer', applicator: 'spray-gun' },
+  { piece: 'furniture', age: 'before-1993', family: 'water-based' },
+];
+
+const ends = known.defects.flatMap(({ id }) =>
+  [...nodesOf(known, id)]
+    .filter(({ walked }) => walked.kind === 'outcome')
+    .map(({ on }) => ({ defect: id as string, on })),
+);
+
+/** The faults of one end, in words. */
+const faultsAt = (defect: string, on: Case): string[] => {
+  const walked = walk(known, on, defect);
+  const before = remediesTold(walked).flatMap((remedy) =>
+    resolve(known, remedy, on).flatMap((step) => step.before.map(({ id }) => id as string)),
+  );
+  const apart = cautionsApart(known, on, walked).map(({ id }) => id as string);
+  const where = `${defect} ${JSON.stringify(Object.entries(on).map(([name, { value }]) => `${name}=${value}`))}`;
+  return [
+    ...walked.fired.cautions
+      .filter(({ id }) => !before.includes(id) && !apart.includes(id))
+      .map(({ id }) => `${id} is told nowhere: ${where}`),
+    ...[...before, ...apart]
+      .filter((id, at, all) => all.indexOf(id) !== at)
+      .map((id) => `${id} is told twice: ${where}`),
+    ...apart
+      .filter((id) => known.get('rule', id).steps.length > 0)
+      .map((id) => `${id} stands without its step: ${where}`),
+  ];
+};
+
+describe('the cautions', () => {
+  it.each(PIECES)('are each told once where she has told %o', (piece) => {
+    expect(ends.length).toBeGreaterThan(1000);
+    expect(ends.flatMap(({ defect, on }) => faultsAt(defect, { ...told(piece), ...on }))).toEqual([]);
+  });
+
+  it('stand by themselves where facts alone call for them, and nowhere else', () => {
+    const idsAt = (facts: Record<string, string | number>) => {
+      const on = told(facts);
+      return cautionsApart(known, on, walk(known, on, 'cloudy-film')).map(({ id }) => id as string);
+    };
+    expect(idsAt({ stage: 'wet' })).toEqual([]);
+    expect(idsAt({ stage: 'wet', piece: 'food-surface' })).toEqual(['food-surface']);
+    expect(idsAt({ stage: 'wet', hardener: 'acid' })).toEqual(['hardener-acid']);
+    expect(idsAt({ stage: 'dry-to-touch' })).toEqual(['cure-before-use']);
+    expect(idsAt({ stage: 'dry-to-touch', piece: 'furniture' })).toEqual(['cure-before-use']);
+  });
+
+  it('stop her before a flame in a cold place', () => {
+    const stops = (celsius: number) =>
+      walk(known, told({ stage: 'setting', 'air-celsius': celsius }), 'cloudy-film').fired.stops.map(
+        ({ id }) => id as string,
+      );
+    // The evidence on safety asks for it below about 15 °C (common practice, no source).
+    expect(stops(12)).toEqual(['no-fuel-heater']);
+    expect(stops(18)).toEqual([]);
+  });
+});
