@@ -3,9 +3,7 @@ import { type Mechanism, PACES } from '#engine/calc/drying/mechanism.ts';
 import { slowing } from '#engine/calc/drying/slowing.ts';
 import { toCelsius, toFahrenheit } from '#engine/calc/units.ts';
 import { knowledge } from './knowledge.ts';
-
-const span = ([from, to]: readonly [number, number], unit: string): string =>
-  from === to ? `${from} ${unit}` : `${from}–${to} ${unit}`;
+import { span } from './span.ts';
 
 const touch = ([from, to]: readonly [number, number]): string =>
   to >= 180 ? span([Math.round(from / 6) / 10, Math.round(to / 6) / 10], 'h') : span([from, to], 'min');
