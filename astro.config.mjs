@@ -1,6 +1,7 @@
 // @ts-check
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { choices } from './site/tools/choices.ts';
 import { csp } from './site/tools/csp.ts';
 import { liveContent } from './site/tools/live-content.ts';
 
@@ -13,6 +14,6 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'always', concurrency: 4 },
   devToolbar: { enabled: false },
-  integrations: [mdx(), liveContent(), csp()],
+  integrations: [mdx(), choices(), liveContent(), csp()],
   vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
 });

@@ -1,20 +1,13 @@
 import { type Case, emptyCase, withFact, without } from '../case.ts';
 import { factsOf } from '../clock/facts.ts';
 import type { JobCard } from '../model/job-card.ts';
+import { pieceOf } from '../schedule/piece.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { layersOf, type Products, productOf } from './layers.ts';
 import { trialsOf } from './use.ts';
 
-/** What the piece counts as for safety: what is done with it wins over what it is called. */
-const pieceOf = (card: JobCard): JobCard['kind'] => {
-  if (card.kind === 'crib' || card.kind === 'valuable') return card.kind;
-  const trials = trialsOf(card);
-  if (trials.includes('child')) return 'childs-item';
-  return trials.includes('food') ? 'food-surface' : card.kind;
-};
-
 const ofPiece = (card: JobCard): Case => {
-  let on = withFact(emptyCase(), 'piece', pieceOf(card));
+  let on = withFact(emptyCase(), 'piece', pieceOf({ kind: card.kind, trials: trialsOf(card) }));
   on = withFact(on, 'base', card.base);
   on = withFact(on, 'base-tone', card.tone);
   if (card.sheen) on = withFact(on, 'sheen', card.sheen);

@@ -1,17 +1,9 @@
+import type { Choices } from '../model/choices.ts';
 import type { JobCard } from '../model/job-card.ts';
 
-const BASES: Readonly<Record<JobCard['base'], string>> = {
-  'chalk-paint': 'Chalk-type paint',
-  'milk-paint': 'Milk paint',
-  'latex-paint': 'Latex paint',
-  'oil-paint': 'Oil paint',
-  stain: 'Stained wood',
-  'bare-wood': 'Bare wood',
-  'old-finish': 'Old finish',
-  wax: 'Wax',
-  laminate: 'Laminate',
-};
+/** What lies below a top coat, in words. */
+export type BaseWords = Choices['base']['values'];
 
 /** What lies under the top coat, as the label of a drawing. */
-export const sayBase = ({ base, tone }: Pick<JobCard, 'base' | 'tone'>): string =>
-  tone === 'wood' ? BASES[base] : `${BASES[base]}, ${tone}`;
+export const sayBase = (words: BaseWords, { base, tone }: Pick<JobCard, 'base' | 'tone'>): string =>
+  tone === 'wood' ? words[base] : `${words[base]}, ${tone}`;

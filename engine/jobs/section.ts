@@ -1,7 +1,8 @@
 import type { JobCard } from '../model/job-card.ts';
-import { adviceOf, type FilmAdvice, THIN_COAT } from './advice.ts';
+import type { Sanding } from '../model/plan.ts';
+import { adviceOf, type FilmAdvice } from './advice.ts';
 import type { Layers } from './layers.ts';
-import { sayBase } from './say-card.ts';
+import { type BaseWords, sayBase } from './say-card.ts';
 
 /** A rectangle of the drawing, x to the right and y down, in the units of its width and height. */
 export type SectionRect = {
@@ -79,8 +80,16 @@ const micrometers = ({ from, to }: { from: number; to: number }): string => {
   return low === high ? `${low} µm dry` : `${low}–${high} µm dry`;
 };
 
+/** The tables that a section rests on: what a film allows, and what the bases are called. */
+export type SectionTables = { readonly sanding: Sanding; readonly bases: BaseWords };
+
 /** The layers of a card as a drawn section: numbers and words only. It grows in height where many coats need it. */
-export const sectionOf = (card: JobCard, film: Layers, size: SectionSize = USUAL): Section => {
+export const sectionOf = (
+  card: JobCard,
+  film: Layers,
+  { sanding, bases }: SectionTables,
+  size: SectionSize = USUAL,
+): Section => {
   const { width, least } = size;
   const films = film.layers.map(({ dry }) => middle(dry));
   const baseHeight = size.height * size.base;
@@ -108,11 +117,11 @@ export const sectionOf = (card: JobCard, film: Layers, size: SectionSize = USUAL
     y: room,
     width,
     height: baseHeight,
-    label: sayBase(card),
+    label: sayBase(bases, card),
     detail: 'Not drawn in proportion.',
     known: false,
   };
-  const advice = adviceOf(film);
+  const advice = adviceOf(sanding, film);
   const thin = advice.risk === 'high' || advice.risk === 'some';
   const scale = films.map((one, index) => (one ? (heights[index] ?? 0) / one : undefined));
   const scales = scale.filter((one) => one !== undefined);
@@ -122,10 +131,10 @@ export const sectionOf = (card: JobCard, film: Layers, size: SectionSize = USUAL
     rects: [base, ...coats],
     warn:
       thin && film.total.to > 0
-        ? { y: room - heightAt(THIN_COAT, films, heights), says: 'Sand-through risk' }
+        ? { y: room - heightAt(sanding.thin.micrometers, films, heights), says: 'Sand-through risk' }
         : undefined,
     inProportion: scales.every((one) => Math.abs(one - (scales[0] ?? one)) < 1e-6 * one),
     advice,
-    says: `${sayBase(card)}; on it ${film.says}`,
+    says: `${sayBase(bases, card)}; on it ${film.says}`,
   };
 };

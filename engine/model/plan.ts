@@ -14,6 +14,9 @@ export const PARTS = ['top', 'side', 'front', 'leg'] as const;
 /** When to look, and for what. */
 export const LOOKS = ['laid', 'dry', 'sanded', 'second', 'last', 'handed-over'] as const;
 
+/** How easily sanding goes through to the color. `no-film`: the finish lies in the wood, and is not sanded. */
+export const SAND_RISKS = ['bare', 'no-film', 'unknown', 'high', 'some', 'low'] as const;
+
 const grounds = {
   grade: z.enum(GRADES).describe('How we know it.'),
   source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
@@ -40,6 +43,29 @@ const Part = z
     wide: z.number().min(0).max(5000).describe('Width, mm; of a leg, its thickness.'),
   })
   .describe('Equal faces of one kind.');
+
+const film = z.number().min(1).max(1000).describe('Dry film, µm.');
+
+/** What a film allows before it is sanded, and the sentences that tell it. */
+export const Sanding = z.strictObject({
+  thin: row({ micrometers: film }).describe('Below this a film is thin.'),
+  bears: row({ micrometers: film }).describe('From this on it bears a light rub.'),
+  coats: row({ least: z.int().min(1).max(10).describe('A film of fewer coats counts as thin.') }),
+  'in-the-wood': z.array(Family).describe('Finishes that make no film to sand.'),
+  says: z.record(
+    z.enum(SAND_RISKS),
+    z.strictObject({ say: z.string().min(20), grounds: z.array(z.strictObject(grounds)).min(1) }),
+  ),
+  'too-thick': z
+    .array(
+      row({ families, micrometers: film, say: z.string().min(20) }).refine(
+        ({ micrometers, say }) => say.includes(`${micrometers} µm`),
+        'the sentence names another thickness than micrometers',
+      ),
+    )
+    .min(1),
+});
+export type Sanding = z.infer<typeof Sanding>;
 
 /** What planning a job rests on: tables that a practitioner can read and correct. */
 export const Plan = z.strictObject({
@@ -161,6 +187,7 @@ export const Plan = z.strictObject({
   night: row({ from: z.int(), to: z.int(), 'most-humidity': z.number() }).describe(
     'Minutes of the day between which it is night, and the dampest night reckoned when she measured none.',
   ),
+  sanding: Sanding,
   refuse: z.array(RuleId).describe('Rules that end a plan when they fire on its facts and steps.'),
 });
 export type Plan = z.infer<typeof Plan>;

@@ -1,14 +1,7 @@
 import { type Case, emptyCase, withFact } from '../case.ts';
-import type { ValueOf } from '../model/facts.ts';
 import type { Step } from '../model/step.ts';
 import type { Job, PlanProduct } from './job.ts';
-
-/** What the piece counts as for safety: what is done with it wins over what it is called. */
-const pieceOf = ({ kind, trials }: Job): ValueOf<'piece'> => {
-  if (kind === 'crib' || kind === 'valuable') return kind;
-  if (trials.includes('child')) return 'childs-item';
-  return trials.includes('food') ? 'food-surface' : kind;
-};
+import { pieceOf } from './piece.ts';
 
 /** The facts of a planned job, for the rules. Her own new paint over bare wood is as good as paint since 1993. */
 export const factsOfJob = (job: Job, product: PlanProduct): Case => {

@@ -1,8 +1,9 @@
 import type { AnyEntry, Knowledge } from '#engine/index.ts';
+import type { Sanding } from '#engine/model/plan.ts';
 import { STAGES } from '#engine/model/stage.ts';
 
-/** What rules and steps hang on, and the words of the rules; the words of the steps stand on the pages. */
-export const adviceData = (known: Knowledge) => ({
+/** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
+export const adviceData = (known: Knowledge, sanding: Sanding) => ({
   rules: known.rules.map(
     ({ id, kind, level, title, say, why, defers, when, steps, with: means, ...rule }) => ({
       id,
@@ -29,6 +30,7 @@ export const adviceData = (known: Knowledge) => ({
     known: answers,
     'safe-from': from,
   })),
+  sanding,
 });
 export type AdviceData = ReturnType<typeof adviceData>;
 

@@ -32,11 +32,11 @@ export const walkData = (known: Knowledge, id: string) => {
   };
 };
 
-/** What was sent, as entries: cut down to what `walk` reads; the words stay on the pages. */
+/** What was sent, as entries: cut down to what `walk` reads; the words and the steps stay on the pages. */
 export const entriesOf = (data: WalkData): readonly AnyEntry[] =>
   [
     ...data.defects.map((one) => ({ ...one, kindOf: 'defect' })),
     ...data.questions.map((one) => ({ ...one, kindOf: 'question' })),
-    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy' })),
+    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy', steps: [] })),
     ...data.doings.map((one) => ({ ...one, kindOf: 'doing' })),
   ] as unknown as AnyEntry[];

@@ -63,8 +63,8 @@ describe('a dresser', () => {
     await plan(page);
     expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
     expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
-    await page.getByLabel('What is it?').selectOption('dining-table');
-    await page.getByLabel('What lies below?').selectOption('oil-paint');
+    await page.getByLabel('What piece is it?').selectOption('dining-table');
+    await page.getByLabel('What lies below it?').selectOption('oil-paint');
     await page.getByLabel('Its age at the start; empty: long dry').fill('80');
     await plan(page);
     await page.getByText('Coat 5 of 5').first().waitFor();
@@ -101,7 +101,7 @@ describe('a no', () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
-    await page.getByLabel('What is it?').selectOption('dining-table');
+    await page.getByLabel('What piece is it?').selectOption('dining-table');
     await page.getByLabel('Top coat', { exact: true }).selectOption('soft-wax');
     await page.getByLabel('Laid with').selectOption('cloth');
     await plan(page);
@@ -115,7 +115,7 @@ describe('a no', () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
-    await page.getByLabel('What lies below?').selectOption('stain');
+    await page.getByLabel('What lies below it?').selectOption('stain');
     await plan(page);
     expect(await verdict(page)).toBe('No, not now');
     await page.getByRole('button', { name: /^Plan from/ }).click();

@@ -1,0 +1,3 @@
+declare module 'virtual:choices' {
+  export const CHOICES: import('../../engine/model/choices.ts').Choices;
+}
