@@ -2,6 +2,7 @@
 export { type CoatFault, type CoatField, checkCoat, jumpedBack } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat } from './clock/coat.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
+export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export { clockNow, type Moment, type Reading, type Running } from './clock/reading.ts';
 export { type Reminder, remindersOf } from './clock/reminders.ts';

@@ -8,6 +8,7 @@ export {
   changed,
   type Given,
   newCard,
+  putBack,
   withCoat,
   withFlaw,
   withoutCoat,
@@ -22,10 +23,27 @@ export { type CareDates, type DatePlan, datesOfCard } from './jobs/care-dates.ts
 export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
 export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
-export { type ImportRow, mergeCards, previewImport } from './jobs/merge.ts';
-export { type Section, type SectionRect, type SectionSize, sectionOf } from './jobs/section.ts';
+export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
+export { type Passed, passedBy } from './jobs/place.ts';
+export { type ImportRow, previewImport, previewShelves } from './jobs/preview.ts';
+export { type CardList, cardsRemoved } from './jobs/removed.ts';
+export {
+  type Section,
+  type SectionRect,
+  type SectionSize,
+  type SectionTables,
+  sectionOf,
+} from './jobs/section.ts';
 export { type CardState, type CardSummary, summaryOf } from './jobs/summary.ts';
 export { trialsOf } from './jobs/use.ts';
 export { type CardFault, sayCardFault } from './model/card-fault.ts';
 export type { Care } from './model/care.ts';
-export type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard, JobFile } from './model/job-card.ts';
+export type {
+  CardCoat,
+  CardFlaw,
+  CardPhoto,
+  CardRepair,
+  JobCard,
+  JobFile,
+  RemovedCard,
+} from './model/job-card.ts';

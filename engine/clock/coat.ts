@@ -34,6 +34,8 @@ export type LaidCoat = {
   readonly id: string;
   /** What she calls the piece. */
   readonly piece: string;
+  /** The id of its job card; nothing where the coat was laid on the clock alone. */
+  readonly card?: string | undefined;
   /** The id of a product in `content/products/`. */
   readonly product: string;
   readonly label?: Label | undefined;

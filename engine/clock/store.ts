@@ -25,6 +25,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   isObject(value) &&
   ['id', 'piece', 'product'].every((key) => typeof value[key] === 'string') &&
   ['laidAt', 'celsius', 'relativeHumidity', 'coatNumber'].every((key) => Number.isFinite(value[key])) &&
+  (value['card'] === undefined || typeof value['card'] === 'string') &&
   (value['label'] === undefined || (isObject(value['label']) && isObject(value['label']['minutes'])));
 const isSpan = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && value.every((end) => Number.isFinite(end));

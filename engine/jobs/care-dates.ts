@@ -1,33 +1,85 @@
 import { dryingOf } from '../calc/drying/figures.ts';
-import { steady } from '../calc/drying/history.ts';
+import { type History, steady } from '../calc/drying/history.ts';
 import { drying } from '../calc/drying.ts';
+import { answer, type Result } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
-import { climateOf, wetFilmOf } from '../clock/coat.ts';
+import { type ClockProduct, climateOf, type LaidCoat, wetFilmOf } from '../clock/coat.ts';
 import { MINUTE } from '../clock/reading.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
 import { type Dates, datesOf } from '../schedule/dates.ts';
+import type { Calendar } from '../schedule/job.ts';
+import type { Stretch } from '../schedule/windows.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
+import { airAfter, SUPPOSED_COLDER, supposedNight } from './nights.ts';
 import { trialsOf } from './use.ts';
 
 /** When the buyer may do what, epoch milliseconds; or why no date can be promised, and what to do. */
 export type CareDates =
-  | ({ readonly kind: 'dates' } & Dates)
+  | ({
+      readonly kind: 'dates' /** What made them wider than the film does; nothing where nothing did. */;
+      readonly wide: string | undefined;
+    } & Dates)
   | { readonly kind: 'none'; readonly says: string };
 
 /** The tables that the dates rest on; a page need not load the others. */
-export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing'>;
+export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing' | 'night'>;
 
 const DAY_MINUTES = 1440;
 
 const none = (says: string): CareDates => ({ kind: 'none', says });
 
+type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>>;
+
+/** When the last coat reaches each moment in this air. The label wins: its times are least ones, for an ordinary coat. */
+const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Result<Moments> => {
+  const { label, laidAt } = coat;
+  const told = label !== undefined && Object.keys(label.minutes).length > 0;
+  const reference = product['reference-wet-film-micrometers'];
+  const wet = told && !coat.amount ? reference : (wetFilmOf(product, coat) ?? reference);
+  const found = drying({
+    product: dryingOf(product),
+    ...(label && { label }),
+    history,
+    relativeThickness: wet / reference,
+    elapsedMinutes: 0,
+  });
+  if (!found.ok) return found;
+  const moment = (which: keyof Moments): Stretch => {
+    const time = found.value.times.get(which) ?? { from: 0, to: 0 };
+    const least = label?.minutes[which];
+    // As in the schedule: no warmth and no thin film brings full cure forward.
+    const promised = which === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
+    return {
+      from: laidAt + Math.max(time.from, least?.from ?? 0) * MINUTE,
+      to: laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE,
+    };
+  };
+  return answer({ recoat: moment('recoat'), 'light-use': moment('light-use'), cure: moment('cure') });
+};
+
+/** From the early end of the one to the late end of the other. */
+const across = (early: Stretch, late: Stretch): Stretch => ({
+  from: Math.min(early.from, late.from),
+  to: Math.max(early.to, late.to),
+});
+
+const COLDER = `${SUPPOSED_COLDER} °C (${SUPPOSED_COLDER * 1.8} °F) colder than when the last coat was laid`;
+const NOTE_IT = 'Note the coldest night under ‘More about the piece’, and they are reckoned with it.';
+const ALLOWED = `How cold the nights are is not on the card. The late dates allow for nights ${COLDER}. ${NOTE_IT}`;
+const LEFT_OUT = `How cold the nights are is not on the card, and the dates leave them out: in nights ${COLDER} this finish may not dry at all. ${NOTE_IT}`;
+
 /**
- * The dates of a card by its last coat. The label wins: its times are for an ordinary coat and are least ones, so
- * warm weather does not shorten them. The air is that of the hour of laying: a colder room later makes it longer.
+ * The dates of a card by its last coat, in the air of its laying by day and that of the card’s nights. Where no night is
+ * noted, they reach from nights as warm as the day to colder ones, and say so. `calendar` is that of the place.
  */
-export const datesOfCard = (card: JobCard, products: Products, plan: DatePlan): CareDates => {
+export const datesOfCard = (
+  card: JobCard,
+  products: Products,
+  plan: DatePlan,
+  calendar: (at: number) => Calendar,
+): CareDates => {
   const last = coatsInOrder(card).at(-1);
   if (!last) return none('No coat is laid yet, so there is no date. Note the coats on the card first.');
   const product = productOf(products, last.product);
@@ -35,32 +87,31 @@ export const datesOfCard = (card: JobCard, products: Products, plan: DatePlan): 
     return none('This product is not known here, so there is no date. Go by the cure time on its can.');
   const coat = laidCoatOf(card, last);
   const { label } = coat;
-  const told = label !== undefined && Object.keys(label.minutes).length > 0;
-  const reference = product['reference-wet-film-micrometers'];
-  const wet = told && !coat.amount ? reference : (wetFilmOf(product, coat) ?? reference);
-  const found = drying({
-    product: dryingOf(product),
-    ...(label && { label }),
-    history: steady(climateOf(coat)),
-    relativeThickness: wet / reference,
-    elapsedMinutes: 0,
-  });
-  if (!found.ok) return none(`No date can be promised. ${sayProblem(found.problem)}`);
-  const { times } = found.value;
-  const moment = (which: 'recoat' | 'light-use' | 'cure') => {
-    const time = times.get(which) ?? { from: 0, to: 0 };
-    const least = label?.minutes[which];
-    // As in the schedule: no warmth and no thin film brings full cure forward.
-    const promised = which === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
-    return {
-      from: last.laidAt + Math.max(time.from, least?.from ?? 0) * MINUTE,
-      to: last.laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE,
-    };
-  };
+  const least = label?.limits?.celsius?.from ?? product.limits.celsius[0];
+  const night = card.night ?? supposedNight(coat, least);
+  const found = momentsIn(airAfter(plan, coat, night, calendar), coat, product);
+  const even = card.night ? found : momentsIn(steady(climateOf(coat)), coat, product);
+  // What was only supposed forbids no date: then the air of laying has to do, and it is said what it leaves out.
+  const late = found.ok ? found : even;
+  if (!late.ok) return none(`No date can be promised. ${sayProblem(late.problem)}`);
+  if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem)}`);
   const use = { kind: card.kind, trials: trialsOf(card), label };
-  const end = { to: last.laidAt, recoat: moment('recoat') };
+  const dates = (at: Moments) =>
+    datesOf(
+      plan as Plan,
+      use,
+      product.family,
+      { to: last.laidAt, recoat: at.recoat },
+      at['light-use'],
+      at.cure,
+    );
+  const [early, sure] = [dates(even.value), dates(late.value)];
+  const wide = early.fullUse.to < sure.fullUse.to || early.lightUse.to < sure.lightUse.to;
   return {
     kind: 'dates',
-    ...datesOf(plan as Plan, use, product.family, end, moment('light-use'), moment('cure')),
+    ...sure,
+    lightUse: across(early.lightUse, sure.lightUse),
+    fullUse: across(early.fullUse, sure.fullUse),
+    wide: !found.ok ? LEFT_OUT : wide ? ALLOWED : undefined,
   };
 };

@@ -30,6 +30,7 @@ export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
   return {
     ...laid,
     piece: card.name,
+    card: card.id,
     label: labelOf(card, coat),
     coatNumber: coats.findIndex(({ id }) => id === coat.id) + 1 || coats.length + 1,
     baseTone: card.tone,

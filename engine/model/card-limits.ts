@@ -1,5 +1,14 @@
-/** The version of the card as it is written now. A change of shape raises it and adds a migration. */
-export const CARD_VERSION = 1;
+/**
+ * The version of the card as it is written now. A change of shape raises it and adds a migration.
+ * 1: the first. 2: what was taken off is noted with its time, entries tell when they were corrected, and the nights.
+ */
+export const CARD_VERSION = 2;
 
-/** What one card may hold. Far more than any piece needs, since two cards that are merged keep all of both. */
-export const MOST = { coats: 100, flaws: 400, repairs: 400, photos: 200 } as const;
+/**
+ * What one card may hold. Far more than any piece needs, since two cards that are merged keep all of both. Of what was
+ * taken off the newest are kept.
+ */
+export const MOST = { coats: 100, flaws: 400, repairs: 400, photos: 200, removed: 500 } as const;
+
+/** So many cards that were taken away are remembered, the newest of them. */
+export const MOST_CARDS_REMOVED = 500;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CARD_VERSION, MOST } from './card-limits.ts';
+import { CARD_VERSION, MOST, MOST_CARDS_REMOVED } from './card-limits.ts';
 import { FACTS } from './facts.ts';
 import { PARTS, TRIALS } from './plan.ts';
 
@@ -33,8 +33,16 @@ const CanLabel = z.strictObject({
   coatsPerDay: z.int().min(1).max(20).optional(),
 });
 
+/** The lists of a card whose entries can be taken off. */
+export const CARD_LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const;
+
+const Changed = Instant.optional().describe(
+  'When it was last corrected or put back; of two versions the later one counts.',
+);
+
 const Coat = z.strictObject({
   id: Id,
+  changedAt: Changed,
   laidAt: Instant,
   product: Name.describe('The id of a product.'),
   label: CanLabel.optional(),
@@ -50,6 +58,7 @@ const Coat = z.strictObject({
 
 const Flaw = z.strictObject({
   id: Id,
+  changedAt: Changed,
   foundAt: Instant,
   defect: Name.describe('The id of a defect.'),
   coat: Id.optional().describe('The coat that lay on top then.'),
@@ -67,6 +76,7 @@ const Flaw = z.strictObject({
 
 const Repair = z.strictObject({
   id: Id,
+  changedAt: Changed,
   doneAt: Instant,
   remedy: Name.describe('The id of a remedy.'),
   flaw: Id.optional(),
@@ -75,6 +85,7 @@ const Repair = z.strictObject({
 
 const Photo = z.strictObject({
   id: Id,
+  changedAt: Changed,
   takenAt: Instant,
   width: z.int().min(1).max(4096),
   height: z.int().min(1).max(4096),
@@ -86,6 +97,8 @@ const Part = z.strictObject({
   long: z.number().min(0).max(5000),
   wide: z.number().min(0).max(5000),
 });
+
+const Removal = z.strictObject({ list: z.enum(CARD_LISTS), id: Id, at: Instant });
 
 /** One piece of furniture from plan to hand-over. Times in epoch milliseconds, sizes in mm. */
 export const JobCard = z.strictObject({
@@ -113,16 +126,32 @@ export const JobCard = z.strictObject({
   repairs: z.array(Repair).max(MOST.repairs),
   photos: z.array(Photo).max(MOST.photos),
   notes: Words,
+  removed: z
+    .array(Removal)
+    .max(MOST.removed)
+    .optional()
+    .describe('What was taken off, and when: a file that still holds it does not bring it back.'),
+  night: z
+    .strictObject({ celsius: z.number().min(-30).max(50), relativeHumidity: Humidity.optional() })
+    .optional()
+    .describe(
+      'The coldest air of the nights where it dries. Without a humidity it holds the water of the day.',
+    ),
   finishedAt: Instant.optional().describe(
     'When she said that the last coat is laid; from then on it only cures.',
   ),
   handedOverAt: Instant.optional(),
 });
 export type JobCard = z.infer<typeof JobCard>;
+export type CardRemoval = NonNullable<JobCard['removed']>[number];
 export type CardCoat = JobCard['coats'][number];
 export type CardFlaw = JobCard['flaws'][number];
 export type CardRepair = JobCard['repairs'][number];
 export type CardPhoto = JobCard['photos'][number];
+
+/** A card that was taken away. */
+export const RemovedCard = z.strictObject({ id: Id, name: z.string().max(80), at: Instant });
+export type RemovedCard = z.infer<typeof RemovedCard>;
 
 /** What an export holds. Photos stand beside the cards, by id, as data addresses. */
 export const JobFile = z.strictObject({
@@ -130,6 +159,11 @@ export const JobFile = z.strictObject({
   version: z.literal(CARD_VERSION),
   writtenAt: Instant,
   cards: z.array(JobCard),
+  removed: z
+    .array(RemovedCard)
+    .max(MOST_CARDS_REMOVED)
+    .optional()
+    .describe('Cards that were taken away on this device, and when.'),
   photos: z.record(Id, z.string().regex(/^data:image\/(jpeg|webp|png);base64,[A-Za-z0-9+/=]*$/)).optional(),
 });
 export type JobFile = z.infer<typeof JobFile>;

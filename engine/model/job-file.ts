@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { type CardFault, cardFault } from './card-fault.ts';
-import { CARD_VERSION } from './card-limits.ts';
-import { type JobCard, JobFile } from './job-card.ts';
+import { CARD_VERSION, MOST_CARDS_REMOVED } from './card-limits.ts';
+import { type JobCard, JobFile, RemovedCard } from './job-card.ts';
 import type { Raw } from './migrate.ts';
 import { type CardRead, isRaw, MOST_FAULTS, NEWER, readCard } from './one-card.ts';
 
@@ -72,6 +72,16 @@ const readCards = (list: readonly unknown[]): { cards: JobCard[]; faults: CardFa
   return { cards: [...cards.values()], faults, leftOut };
 };
 
+/** Cards that the other side took away; what is no such note is left out and told once. */
+const removedOf = (raw: unknown): [RemovedCard[], CardFault[]] => {
+  if (raw === undefined) return [[], []];
+  const list: readonly unknown[] = Array.isArray(raw) ? raw.slice(0, MOST_CARDS_REMOVED) : [];
+  const read = list.flatMap((one) => RemovedCard.safeParse(one).data ?? []);
+  const whole = Array.isArray(raw) && read.length === raw.length;
+  const says = 'could not all be read: a card that was taken away elsewhere may stay here.';
+  return [read, whole ? [] : [cardFault(FILE, 'removed', says)]];
+};
+
 const readParsed = (raw: Raw): JobFileRead => {
   if (raw['format'] !== 'halfdry-jobs')
     return refused('is no export of job cards; choose a file that the job cards page wrote.');
@@ -86,6 +96,7 @@ const readParsed = (raw: Raw): JobFileRead => {
   const { cards, faults, leftOut } = readCards(list);
   if (leftOut && !cards.length) return { ok: false, faults: faults.slice(0, MOST_FAULTS) as [CardFault] };
   const [photos, lost] = picturesOf(raw['photos'], cards);
+  const [removed, blurred] = removedOf(raw['removed']);
   const at = raw['writtenAt'];
   const writtenAt = typeof at === 'number' && Number.isSafeInteger(at) && at >= 0 ? at : 0;
   return {
@@ -95,10 +106,11 @@ const readParsed = (raw: Raw): JobFileRead => {
       version: CARD_VERSION,
       writtenAt,
       cards,
+      ...(removed.length && { removed }),
       ...(Object.keys(photos).length && { photos }),
     },
     leftOut,
-    faults: [...faults, ...lost].slice(0, MOST_FAULTS),
+    faults: [...faults, ...lost, ...blurred].slice(0, MOST_FAULTS),
   };
 };
 
@@ -114,11 +126,15 @@ export const readJobFile = (input: unknown): JobFileRead => {
   }
 };
 
-/** The export of cards with the pictures that are at hand, by the ids of their photos. */
+/**
+ * The export of cards with the pictures that are at hand, by the ids of their photos. An export of all cards also tells
+ * which were taken away; one of a single card says nothing of others.
+ */
 export const jobFileOf = (
   cards: readonly JobCard[],
   pictures: Readonly<Record<string, string>>,
   now: number,
+  removed: readonly RemovedCard[] = [],
 ): JobFile => {
   const ids = cards.flatMap(({ photos }) => photos.map(({ id }) => id));
   const held = ids.flatMap((id) => {
@@ -130,6 +146,7 @@ export const jobFileOf = (
     version: CARD_VERSION,
     writtenAt: now,
     cards: [...cards],
+    ...(removed.length && { removed: removed.slice(0, MOST_CARDS_REMOVED) }),
     ...(held.length && { photos: Object.fromEntries(held) }),
   };
 };

@@ -9,8 +9,8 @@ export type CardRead<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly faults: readonly [CardFault, ...CardFault[]] };
 
-/** The first version has no older one. */
-const MIGRATIONS: Migrations = {};
+/** Version 2 only added fields that may be missing. */
+const MIGRATIONS: Migrations = { 1: (card) => card };
 
 /** Values and nestings in one card, before anything else looks at it: above what the fullest real card needs. */
 const MOST_VALUES = 200_000;

@@ -12,6 +12,7 @@ import {
   saySpan,
   type TimeStyle,
 } from '#engine/clock.ts';
+import { cardUrl } from '../lib/jobs-urls.ts';
 import { STAGE_WORDS } from '../lib/stages.ts';
 import { sayAir } from './clock-units.ts';
 
@@ -28,6 +29,17 @@ export class CoatCard {
     this.element = (template.content.cloneNode(true) as DocumentFragment).firstElementChild as HTMLElement;
     this.element.dataset['coat'] = coat.id;
     this.#write('piece', coat.piece);
+    if (coat.card) this.#link(coat.card);
+  }
+
+  /** To its job card, which also tells two pieces of one name apart. */
+  #link(card: string): void {
+    const link = Object.assign(document.createElement('a'), {
+      className: 'quiet',
+      href: cardUrl(card),
+      textContent: 'Its job card',
+    });
+    this.element.querySelector('.acts')?.append(link);
   }
 
   #write(part: string, words: string): void {

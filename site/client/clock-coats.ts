@@ -1,4 +1,11 @@
-import { type ClockProduct, type ClockStore, clockNow, type LaidCoat, remindersOf } from '#engine/clock.ts';
+import {
+  type ClockProduct,
+  type ClockStore,
+  clockNow,
+  type LaidCoat,
+  remindersOf,
+  withLaid,
+} from '#engine/clock.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from './case-store.ts';
 import { CoatCard } from './clock-card.ts';
@@ -11,6 +18,7 @@ export class CoatsElement extends HTMLElement {
   #stop = new AbortController();
   #cards = new Map<string, CoatCard>();
   #form: CoatForm | undefined;
+  #below: LaidCoat | undefined;
   #refused = false;
   #lost = 0;
 
@@ -53,8 +61,7 @@ export class CoatsElement extends HTMLElement {
   /** A new coat buries the one below: one coat a piece is on the clock. What she said of the old film is over. */
   #lay(coat: LaidCoat): void {
     const { store } = loadClock();
-    const same = (one: LaidCoat) => one.piece.toLowerCase() === coat.piece.toLowerCase();
-    const coats = [coat, ...store.coats.filter((one) => !same(one))];
+    const coats = withLaid(store.coats, this.#nextOf(coat));
     this.#keep({ ...store, coats, products: this.#productsOf(coats), current: coat.id, seenAt: Date.now() });
     keepCase(without(readCase(), 'stage'));
     this.#open(false);
@@ -62,6 +69,13 @@ export class CoatsElement extends HTMLElement {
     const card = this.#cards.get(coat.id)?.element;
     card?.focus({ preventScroll: true });
     card?.scrollIntoView({ block: 'start' });
+  }
+
+  /** A coat that was begun as the next one of a piece is on its card, as long as the piece has the same name. */
+  #nextOf(coat: LaidCoat): LaidCoat {
+    const below = this.#below;
+    this.#below = undefined;
+    return below?.card && below.piece === coat.piece ? { ...coat, card: below.card } : coat;
   }
 
   #open(open: boolean): void {
@@ -130,6 +144,7 @@ export class CoatsElement extends HTMLElement {
       this.#tell();
     } else if (act === 'next') {
       this.#form?.next(coat);
+      this.#below = coat;
       this.#open(true);
       this.querySelector<HTMLElement>('.go')?.focus();
     } else void this.#remind(coat);

@@ -51,13 +51,11 @@ const laidAtOf = (draft: Draft, now: number): number => {
 
 const missing = (field: CoatField, says: string): CoatFault => ({ field, says, stops: true });
 
-/** The coat that the form tells of, and every fault in it, each by its field. */
-export const readDraft = (
+/** The coat that the form tells of, and the fields that hold no number where one is needed. */
+export const coatIn = (
   draft: Draft,
-  product: ClockProduct,
   now: number,
-  style: TimeStyle,
-): { readonly coat: LaidCoat; readonly faults: readonly CoatFault[] } => {
+): { readonly coat: LaidCoat; readonly absent: readonly CoatFault[] } => {
   const us = draft['units'] === US;
   const degrees = (name: string) => {
     const value = numberIn(draft, name);
@@ -114,9 +112,19 @@ export const readDraft = (
         : [],
     ),
   ];
+  return { coat, absent };
+};
+
+/** What is absent, and what can not be right, each by its field. */
+export const faultsOf = (
+  absent: readonly CoatFault[],
+  coat: LaidCoat,
+  product: ClockProduct,
+  now: number,
+  style: TimeStyle,
+): readonly CoatFault[] => {
   const named = new Set(absent.map(({ field }) => field));
-  const faults = checkCoat(product, coat, now, style).filter(({ field }) => !named.has(field));
-  return { coat, faults: [...absent, ...faults] };
+  return [...absent, ...checkCoat(product, coat, now, style).filter(({ field }) => !named.has(field))];
 };
 
 /** The name of the form field that a fault stands beside. */

@@ -1,7 +1,14 @@
 import { sayWeather } from '#engine/calc/say-weather.ts';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, CoatFault, LaidCoat } from '#engine/clock.ts';
-import { type Draft, FIELD_NAMES, readDraft } from './clock-draft.ts';
+import { coatIn, type Draft, FIELD_NAMES, faultsOf } from './clock-draft.ts';
+import {
+  offerProduct,
+  readStanding,
+  type Standing,
+  type Touched,
+  withdrawProduct,
+} from './clock-standing.ts';
 import { timeStyle } from './clock-store.ts';
 import { nameUnits, turnUnits } from './clock-units.ts';
 
@@ -11,11 +18,12 @@ const ONCE = ['when', 'ago', 'at', 'surface', 'amount', 'area'];
 const VERDICTS = { go: 'Go', 'go-with-care': 'Go, with care', no: 'Not now' } as const;
 
 type Products = Readonly<Record<string, ClockProduct>>;
-
 /** The form of a new coat: remembers what is typed, judges the weather, and tells each fault beside its field. */
 export class CoatForm {
   readonly #form: HTMLFormElement;
   readonly #products: Products;
+  /** The coat that is corrected, and what stood in the form before. */
+  #standing: (Standing & { readonly before: Draft }) | undefined;
 
   constructor(
     form: HTMLFormElement,
@@ -44,6 +52,42 @@ export class CoatForm {
     this.#set('product', coat.product);
     this.#set('piece', coat.piece);
     this.#set('coat', String(coat.coatNumber + 1));
+    this.#show();
+  }
+
+  /** Puts a coat that stands already into the form. What was typed for the next coat comes back with `end`. */
+  correct(standing: Standing): void {
+    this.end();
+    this.#standing = { ...standing, before: this.#draft };
+    const filled = standing.draft(this.#us);
+    offerProduct(this.#form, filled['product'] ?? '');
+    this.#fill(filled);
+  }
+
+  /** Over with the correction: the form is again that of the next coat. */
+  end(): void {
+    const standing = this.#standing;
+    if (!standing) return;
+    this.#standing = undefined;
+    withdrawProduct(this.#form);
+    this.#fill(standing.before);
+  }
+
+  /** Whether something of the coat that is corrected was typed over. */
+  get typedOver(): boolean {
+    return this.#touched(...Object.keys(this.#standing?.draft(this.#us) ?? {}));
+  }
+
+  #touched: Touched = (...names) => {
+    const filled = this.#standing?.draft(this.#us) ?? {};
+    const draft = this.#draft;
+    return names.some((name) => (draft[name] ?? '') !== (filled[name] ?? ''));
+  };
+
+  #fill(draft: Draft): void {
+    for (const [name, value] of Object.entries(draft)) this.#set(name, value);
+    nameUnits(this.#form, this.#us);
+    this.#tell([]);
     this.#show();
   }
 
@@ -89,9 +133,19 @@ export class CoatForm {
   }
 
   #changed(field: HTMLInputElement): void {
-    if (field.name === 'units') turnUnits(this.#form, this.#us);
-    this.#keep(this.#draft);
+    if (field.name === 'units') this.#turn();
+    if (!this.#standing) this.#keep(this.#draft);
     this.#show();
+  }
+
+  /** Into the other units. What was not touched is told anew from the coat: to turn a rounded number rounds twice. */
+  #turn(): void {
+    const before = this.#standing?.draft(!this.#us);
+    const after = this.#standing?.draft(this.#us);
+    const draft = this.#draft;
+    turnUnits(this.#form, this.#us);
+    for (const [name, value] of Object.entries(after ?? {}))
+      if ((draft[name] ?? '') === before?.[name]) this.#set(name, value);
   }
 
   #step(target: Element): void {
@@ -111,7 +165,21 @@ export class CoatForm {
   }
 
   #product(draft: Draft): ClockProduct | undefined {
-    return this.#products[draft['product'] ?? ''];
+    const product = this.#products[draft['product'] ?? ''];
+    // Of a product without figures here a slip of the pen is still one, by any figures.
+    return product ?? (this.#standing && Object.values(this.#products)[0]);
+  }
+
+  /** The coat that the form tells of with its faults; of one that is corrected only those in what was touched. */
+  #read(
+    draft: Draft,
+    product: ClockProduct,
+  ): { readonly coat: LaidCoat; readonly faults: readonly CoatFault[] } {
+    const [now, style] = [Date.now(), timeStyle()];
+    const standing = this.#standing;
+    if (standing) return readStanding(draft, standing, this.#touched, product, now, style);
+    const { coat, absent } = coatIn(draft, now);
+    return { coat, faults: faultsOf(absent, coat, product, now, style) };
   }
 
   /** What depends on the answers: which fields are asked, and whether the weather is fit. */
@@ -123,8 +191,9 @@ export class CoatForm {
     const output = this.#form.elements.namedItem('weather') as HTMLOutputElement;
     output.replaceChildren();
     if (!product) return;
-    const { coat, faults } = readDraft(draft, product, Date.now(), timeStyle());
+    const { coat, faults } = this.#read(draft, product);
     this.#tell(faults);
+    if (this.#standing) return;
     const judged = weatherVerdict(product, coat);
     if (!judged.ok) return;
     const { verdict, reasons } = judged.value;
@@ -156,18 +225,22 @@ export class CoatForm {
     const product = this.#product(draft);
     const told = document.getElementById('clock-form-fault');
     if (!product) return;
-    const { coat, faults } = readDraft(draft, product, Date.now(), timeStyle());
+    const { coat, faults } = this.#read(draft, product);
     this.#tell(faults);
     const first = faults.find(({ stops }) => stops);
     if (told)
-      told.textContent = first ? 'The clock has not started: see the marked fields. Nothing is lost.' : '';
+      told.textContent = first
+        ? `${this.#standing ? 'Not changed yet' : 'The clock has not started'}: see the marked fields. Nothing is lost.`
+        : '';
     if (first) {
       const field = document.getElementById(`clock-${FIELD_NAMES[first.field] ?? first.field}`);
       field?.closest('details')?.setAttribute('open', '');
       field?.focus();
       return;
     }
+    const standing = this.#standing;
     laid(coat);
+    if (standing) return;
     this.#keep(Object.fromEntries(Object.entries(draft).filter(([name]) => !ONCE.includes(name))));
     for (const name of ONCE) this.#set(name, name === 'when' ? 'now' : '');
     this.#set('ago', '10');

@@ -6,6 +6,7 @@ import { exportCards } from './jobs-file.ts';
 import { removeCard } from './jobs-store.ts';
 import { offerUndo } from './jobs-undo.ts';
 import { button, type CardHands, type JobsFrame, link } from './jobs-view.ts';
+import { make } from './schedule-make.ts';
 
 /** Writes what waits and hands back the card. */
 type Written = () => Promise<JobCard>;
@@ -42,21 +43,29 @@ export const cardActs = (
   const over = card.handedOverAt !== undefined;
   const last = coatsInOrder(card).at(-1)?.laidAt;
   const finished = card.finishedAt !== undefined && last !== undefined && card.finishedAt >= last;
+  const group = (title: string, ...inside: readonly HTMLElement[]) =>
+    make('section', make('h2', title), make('div.acts', ...inside));
   return [
-    link('Care card for the buyer', careUrl(card.id), 'quiet'),
-    ...(card.plan ? [link('The plan of this piece', `${SCHEDULE}#${card.plan}`, 'quiet')] : []),
-    ...(last === undefined || over
-      ? []
-      : [
-          button(
-            finished ? 'One more coat after all' : 'That was the last coat',
-            set('finishedAt', finished),
-          ),
-        ]),
-    button(over ? 'Not handed over after all' : 'Handed over today', set('handedOverAt', over)),
-    button('Print this card', () => print()),
-    button('Save as a file, with photos', save(true)),
-    button('Save as a file, without photos', save(false)),
-    button('Take this card away…', () => remove(frame, written, card), 'quiet away'),
+    group(
+      'Hand over',
+      link('Care card for the buyer', careUrl(card.id), 'quiet'),
+      ...(last === undefined || over
+        ? []
+        : [
+            button(
+              finished ? 'One more coat after all' : 'That was the last coat',
+              set('finishedAt', finished),
+            ),
+          ]),
+      button(over ? 'Not handed over after all' : 'Handed over today', set('handedOverAt', over)),
+    ),
+    group(
+      'Paper and files',
+      ...(card.plan ? [link('The plan of this piece', `${SCHEDULE}#${card.plan}`, 'quiet')] : []),
+      button('Print this card', () => print()),
+      button('Save as a file, with photos', save(true)),
+      button('Save as a file, without photos', save(false)),
+      button('Take this card away…', () => remove(frame, written, card), 'quiet away'),
+    ),
   ];
 };

@@ -1,5 +1,5 @@
-import { changed, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
-import type { JobCard } from '#engine/model/job-card.ts';
+import { putBack, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
+import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../lib/jobs.ts';
 import { coatList } from './jobs-coats.ts';
 import { flawList, repairList } from './jobs-flaws.ts';
@@ -17,13 +17,12 @@ export const cardLists = (
   us: boolean,
   frame: JobsFrame,
   hands: CardHands,
+  correct: (coat: CardCoat) => void,
 ): readonly HTMLElement[] => {
-  const takeOff = async (list: ListName, what: string, by: Edit) => {
-    const before = card[list];
-    const also = { flaws: card.flaws, repairs: card.repairs };
+  const takeOff = async (list: ListName, what: string, id: string, by: Edit) => {
     if (!(await hands.now(by))) return;
     const back = button('Put it back', async () => {
-      await hands.now((there) => changed(there, { ...also, [list]: before }, Date.now()));
+      await hands.now((there) => putBack(there, card, list, id, Date.now()));
       frame.say('It is back on the card.');
     });
     frame.say(`${what} is off the card. `, back);
@@ -34,8 +33,8 @@ export const cardLists = (
       'section',
       make('h2', 'Coats'),
       card.coats.length
-        ? coatList(card, data, us, (coat) =>
-            takeOff('coats', 'The coat', (there) => withoutCoat(there, coat.id, Date.now())),
+        ? coatList(card, data, us, correct, (coat) =>
+            takeOff('coats', 'The coat', coat.id, (there) => withoutCoat(there, coat.id, Date.now())),
           )
         : none('None yet.'),
     ),
@@ -52,7 +51,8 @@ export const cardLists = (
                 withFlaw(there, settledAt === undefined ? { ...flaw, settledAt: at } : flaw, at),
               );
             },
-            (flaw) => takeOff('flaws', 'The flaw', (there) => withoutFlaw(there, flaw.id, Date.now())),
+            (flaw) =>
+              takeOff('flaws', 'The flaw', flaw.id, (there) => withoutFlaw(there, flaw.id, Date.now())),
           )
         : none('None noted. ‘Something looks wrong’ walks you to the cause and notes it here.'),
     ),
@@ -61,7 +61,9 @@ export const cardLists = (
       make('h2', 'Repairs'),
       card.repairs.length
         ? repairList(card, data, (repair) =>
-            takeOff('repairs', 'The repair', (there) => withoutRepair(there, repair.id, Date.now())),
+            takeOff('repairs', 'The repair', repair.id, (there) =>
+              withoutRepair(there, repair.id, Date.now()),
+            ),
           )
         : none('None noted.'),
     ),

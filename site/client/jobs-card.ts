@@ -6,14 +6,15 @@ import { keepCase } from './case-store.ts';
 import { everyTick } from './clock-tick.ts';
 import { cardActs } from './jobs-card-acts.ts';
 import { cardLists } from './jobs-card-lists.ts';
-import { caseOfCard } from './jobs-clock.ts';
+import { adoptCoats, caseOfCard } from './jobs-clock.ts';
 import { drawSection } from './jobs-drawing.ts';
 import { JobsFault } from './jobs-fault.ts';
-import { changeOf, fillFields, tellFieldFaults } from './jobs-fields.ts';
+import { changeOf, fillFields, pieceFacts, tellFieldFaults } from './jobs-fields.ts';
 import { exportCards } from './jobs-file.ts';
 import { keepCardInHand } from './jobs-in-hand.ts';
 import { LayCoat } from './jobs-lay.ts';
 import { showMissing } from './jobs-missing.ts';
+import { notesSection } from './jobs-notes-field.ts';
 import { offerRescue } from './jobs-rescue.ts';
 import { CardSaver, type SaverState } from './jobs-saver.ts';
 import { sayTime, usUnits } from './jobs-say.ts';
@@ -37,7 +38,8 @@ export class CardView implements JobsView {
     clash: make('div.clash'),
     section: make('section.layers'),
     lists: make('div.lists'),
-    acts: make('section.acts'),
+    acts: make('div.card-acts'),
+    facts: make('dl.facts'),
     lay: button('Lay a coat', () => this.#coat?.open(), 'go'),
   };
   readonly #hands: CardHands = {
@@ -62,6 +64,7 @@ export class CardView implements JobsView {
       return;
     }
     this.#data = data;
+    adoptCoats(read.card);
     this.#saver = new CardSaver(read.card, (state, outcome) => this.#told(state, outcome));
     this.#coat = new LayCoat(this.#frame, data, this.#hands, () => this.#card);
     this.#build(this.#coat.place);
@@ -71,13 +74,17 @@ export class CardView implements JobsView {
     const flush = () => void this.#saver?.flush();
     document.addEventListener('visibilitychange', flush, { signal });
     addEventListener('pagehide', flush, { signal });
-    addEventListener('beforeunload', (event) => this.#saver?.pending && event.preventDefault(), { signal });
+    addEventListener(
+      'beforeunload',
+      (event) => (this.#saver?.pending || this.#coat?.unsaved) && event.preventDefault(),
+      { signal },
+    );
   }
 
   /** What stands on the page for as long as the card is open. */
   #build(form: HTMLElement): void {
     const { place, root, signal } = this.#frame;
-    const { verdict, why, saved, clash, section, lists, acts, lay } = this.#parts;
+    const { verdict, why, saved, clash, section, lists, acts, facts, lay } = this.#parts;
     saved.setAttribute('role', 'status');
     const about = root.querySelector('form.about') as HTMLFormElement;
     about.hidden = false;
@@ -91,19 +98,9 @@ export class CardView implements JobsView {
       { signal },
     );
     about.addEventListener('submit', (event) => event.preventDefault(), { signal });
-    const notes = this.#notes;
-    notes.rows = 4;
-    notes.maxLength = 4000;
-    notes.id = 'job-notes';
-    notes.addEventListener(
-      'input',
-      () => {
-        const text = notes.value;
-        this.#saver?.soon((card) => changed(card, { notes: text }, Date.now()));
-      },
-      { signal },
+    const notes = notesSection(this.#notes, signal, (text) =>
+      this.#saver?.soon((card) => changed(card, { notes: text }, Date.now())),
     );
-    const notesLabel = Object.assign(make('label', 'Notes'), { htmlFor: notes.id });
     place.replaceChildren(
       make('p.back', link('All job cards', '#')),
       verdict,
@@ -116,8 +113,12 @@ export class CardView implements JobsView {
         button('Something looks wrong', () => this.#wrong(), 'go second'),
       ),
       form,
-      make('div.sheet', make('div', section, make('section.notes', make('h2', notesLabel), notes)), lists),
-      make('section.piece', make('h2', 'The piece'), about),
+      make(
+        'div.paper',
+        facts,
+        make('details.piece', make('summary', 'Change what is noted of the piece'), about),
+        make('div.sheet', make('div', section, notes), lists),
+      ),
       acts,
     );
   }
@@ -136,9 +137,12 @@ export class CardView implements JobsView {
     // What she types is pending from the first key on, so that what is not pending is the card's.
     if (!this.#saver?.pending && this.#notes.value !== card.notes) this.#notes.value = card.notes;
     this.#shown = card;
-    const { section, lists, acts } = this.#parts;
+    const { section, lists, acts, facts } = this.#parts;
+    facts.replaceChildren(...pieceFacts(about));
     section.replaceChildren(...drawSection(card, data, this.#us));
-    lists.replaceChildren(...cardLists(card, data, this.#us, this.#frame, this.#hands));
+    lists.replaceChildren(
+      ...cardLists(card, data, this.#us, this.#frame, this.#hands, (coat) => this.#coat?.correct(coat)),
+    );
     acts.replaceChildren(...cardActs(card, this.#frame, this.#hands, () => this.#written()));
     this.#tick();
   }
@@ -238,6 +242,8 @@ export class CardView implements JobsView {
 
   async leave(): Promise<boolean> {
     await this.#saver?.flush();
+    if (this.#coat?.unsaved && !confirm('The correction of this coat is not saved. Leave it all the same?'))
+      return false;
     return !this.#saver?.pending || confirm('A change of this card is not saved. Leave it all the same?');
   }
 }

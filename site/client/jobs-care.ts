@@ -1,6 +1,7 @@
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import { cardUrl } from '../lib/jobs-urls.ts';
+import { calendarAt, nightOfCard } from './jobs-night.ts';
 import { sayLongDate } from './jobs-say.ts';
 import { readOne } from './jobs-store.ts';
 import { button, type JobsFrame, type JobsView, link } from './jobs-view.ts';
@@ -9,7 +10,9 @@ import { make } from './schedule-make.ts';
 type Line = { readonly say: string };
 
 const listOf = (title: string, lines: readonly Line[]): readonly HTMLElement[] =>
-  lines.length ? [make('h2', title), make('ul', ...lines.map(({ say }) => make('li', say)))] : [];
+  lines.length
+    ? [make('section', make('h2', title), make('ul', ...lines.map(({ say }) => make('li', say))))]
+    : [];
 
 /** The card that goes with the piece to its buyer: one page of paper. */
 export class CareView implements JobsView {
@@ -34,7 +37,9 @@ export class CareView implements JobsView {
       return;
     }
     const { card } = read;
-    const dates = datesOfCard(card, data.products, data.plan);
+    const night = nightOfCard(card);
+    const known = night ? { ...card, night } : card;
+    const dates = datesOfCard(known, data.products, data.plan, calendarAt);
     const care = careOf(card, data.products, data.care, dates);
     if (care.kind === 'no') {
       place.replaceChildren(
@@ -51,6 +56,14 @@ export class CareView implements JobsView {
         button('Print this care card', () => print(), 'go'),
       ),
       this.#paper(care),
+      ...(dates.kind === 'dates' && dates.wide
+        ? [
+            make(
+              'p.wide-dates',
+              `Light use may come as early as ${sayLongDate(dates.lightUse.from)}, full use as early as ${sayLongDate(dates.fullUse.from)}; the card promises the late end. ${dates.wide}`,
+            ),
+          ]
+        : []),
       back,
     );
   }
@@ -60,7 +73,7 @@ export class CareView implements JobsView {
     const moment = (name: string, at: number) => make('div', make('dt', name), make('dd', sayLongDate(at)));
     return make(
       'article.care',
-      ...care.madeOf.map(({ say }) => make('p', say)),
+      make('p.made-of', care.madeOf.map(({ say }) => say).join(' ')),
       ...(dates
         ? [
             make(
@@ -71,21 +84,31 @@ export class CareView implements JobsView {
             ),
           ]
         : [make('p.caution', noDates ?? '')]),
-      ...(care.notYet.length
-        ? [
-            make('h2', 'Not yet'),
-            make(
-              'ul',
-              ...care.notYet.map(({ say, until }) =>
-                make('li', ...(until === undefined ? [] : [make('b', `Until ${sayLongDate(until)}: `)]), say),
+      make(
+        'div.rows',
+        ...(care.notYet.length
+          ? [
+              make(
+                'section',
+                make('h2', 'Not yet'),
+                make(
+                  'ul',
+                  ...care.notYet.map(({ say, until }) =>
+                    make(
+                      'li',
+                      ...(until === undefined ? [] : [make('b', `Until ${sayLongDate(until)}: `)]),
+                      say,
+                    ),
+                  ),
+                ),
               ),
-            ),
-          ]
-        : []),
-      ...listOf('Cleaning', care.cleaning),
-      ...listOf('Upkeep', care.upkeep),
-      ...listOf('Take care', care.cautions),
-      ...listOf('What is not promised', care.promise),
+            ]
+          : []),
+        ...listOf('Cleaning', care.cleaning),
+        ...listOf('Upkeep', care.upkeep),
+        ...listOf('Take care', care.cautions),
+        ...listOf('What is not promised', care.promise),
+      ),
     );
   }
 

@@ -1,4 +1,12 @@
-import { type ClockProduct, clockNow, jumpedBack, type LaidCoat, type Reading } from '#engine/clock.ts';
+import {
+  adopted,
+  type ClockProduct,
+  clockNow,
+  jumpedBack,
+  type LaidCoat,
+  type Reading,
+  withLaid,
+} from '#engine/clock.ts';
 import { type Case, without } from '#engine/index.ts';
 import { coatsInOrder, factsOfCard, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
@@ -25,18 +33,32 @@ export const startClock = (coat: LaidCoat, products: Products, now: number): boo
   const { store } = loadClock();
   const product = products[coat.product];
   if (!product || jumpedBack(store.seenAt, now)) return false;
-  const piece = coat.piece.toLowerCase();
-  const coats = [
-    coat,
-    ...store.coats.filter((one) => one.id !== coat.id && one.piece.toLowerCase() !== piece),
-  ];
   return keepClock({
     ...store,
-    coats,
+    coats: withLaid(store.coats, coat),
     products: { ...store.products, [coat.product]: product },
     current: coat.id,
     seenAt: now,
   });
+};
+
+/** Corrects a coat that is on the clock; one that is not there stays off it. */
+export const correctClock = (coat: LaidCoat, products: Products): void => {
+  const { store } = loadClock();
+  const product = products[coat.product];
+  if (!store.coats.some(({ id }) => id === coat.id)) return;
+  keepClock({
+    ...store,
+    coats: store.coats.map((one) => (one.id === coat.id ? coat : one)),
+    products: { ...store.products, ...(product && { [coat.product]: product }) },
+  });
+};
+
+/** A coat that was put on the clock before it knew its card learns of it, so that cards of one name stay apart. */
+export const adoptCoats = (card: JobCard): void => {
+  const { store } = loadClock();
+  const coats = adopted(store.coats, card.id, card.coats);
+  if (coats.some((coat, index) => coat !== store.coats[index])) keepClock({ ...store, coats });
 };
 
 /** After a new coat, what she said of the old film is over. */

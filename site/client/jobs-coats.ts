@@ -10,20 +10,28 @@ import { sayArea, sayLiters } from './schedule-units.ts';
 
 /** A coat from the form of the clock, as it stands on a card. */
 export const cardCoatOf = (laid: LaidCoat): CardCoat => {
-  const { piece: _piece, coatNumber: _number, baseTone: _tone, sheen: _sheen, ...coat } = laid;
+  const { piece: _piece, card: _card, coatNumber: _number, baseTone: _tone, sheen: _sheen, ...coat } = laid;
   return Object.fromEntries(Object.entries(coat).filter(([, value]) => value !== undefined)) as CardCoat;
 };
 
 const amountOf = ({ amount }: CardCoat, us: boolean): string =>
   amount ? `${sayLiters(amount.milliliters / 1000, us)} on ${sayArea(amount.squareMeters, us)}` : '';
 
+/** The row of a coat, by its id. */
+export const coatRow = (place: HTMLElement, id: string): HTMLElement | undefined =>
+  [...place.querySelectorAll<HTMLElement>('.laid > li')].find((row) => row.dataset['coat'] === id);
+
+/** The number on a piece of tape; the words beside it say it again. */
+const numbered = (number: number): HTMLElement => {
+  const tape = make('i.tape', String(number));
+  tape.setAttribute('aria-hidden', 'true');
+  return tape;
+};
+
+type Act = (coat: CardCoat) => void | Promise<void>;
+
 /** Each coat in the order laid, with all that was noted. */
-export const coatList = (
-  card: JobCard,
-  data: JobsData,
-  us: boolean,
-  off: (coat: CardCoat) => void | Promise<void>,
-): HTMLElement => {
+export const coatList = (card: JobCard, data: JobsData, us: boolean, correct: Act, off: Act): HTMLElement => {
   const list = make('ol.laid');
   for (const [index, coat] of coatsInOrder(card).entries()) {
     const product = data.products[coat.product]?.name ?? words(coat.product);
@@ -33,15 +41,19 @@ export const coatList = (
       sayAir(coat),
       coat.note ?? '',
     ].filter(Boolean);
-    list.append(
-      make(
-        'li',
-        make('b', `Coat ${index + 1}, ${product.toLowerCase()}`),
-        make('span.when', sayMoment(coat.laidAt)),
-        make('p.small', told.join('; ')),
-        button('Take it off the card', () => off(coat), 'plain'),
-      ),
+    const change = button(`Correct coat ${index + 1}`, () => correct(coat), 'plain');
+    change.dataset['correct'] = '';
+    const take = button('Take it off the card', () => off(coat), 'plain');
+    const row = make(
+      'li',
+      numbered(index + 1),
+      make('b', `Coat ${index + 1}, ${product.toLowerCase()}`),
+      make('span.when', sayMoment(coat.laidAt)),
+      make('p.small', told.join('; ')),
+      make('p.row-acts', change, take),
     );
+    row.dataset['coat'] = coat.id;
+    list.append(row);
   }
   return list;
 };

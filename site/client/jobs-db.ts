@@ -1,5 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { JobCard } from '#engine/model/job-card.ts';
+import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './jobs-fault.ts';
 import type { Listed } from './jobs-listed.ts';
 
@@ -15,11 +15,12 @@ interface JobsSchema extends DBSchema {
   cards: { key: string; value: JobCard };
   photos: { key: string; value: KeptPhoto; indexes: { card: string } };
   summaries: { key: string; value: Listed; indexes: { order: number } };
+  removed: { key: string; value: RemovedCard };
 }
 export type JobsDb = IDBPDatabase<JobsSchema>;
 
 const JOBS_DB = 'halfdry';
-export const JOBS_DB_VERSION = 2;
+export const JOBS_DB_VERSION = 3;
 
 /** Each step leads from one version to the next; none is ever changed once it was published. */
 const STEPS: readonly ((db: JobsDb) => void)[] = [
@@ -30,6 +31,10 @@ const STEPS: readonly ((db: JobsDb) => void)[] = [
   // The list reads these: whole cards would take too long on a phone. It is filled when it is first read.
   (db) => {
     db.createObjectStore('summaries', { keyPath: 'id' }).createIndex('order', 'order');
+  },
+  // Which cards were taken away and when, so that an older file does not bring them back.
+  (db) => {
+    db.createObjectStore('removed', { keyPath: 'id' });
   },
 ];
 

@@ -30,8 +30,8 @@ export const drawSection = (card: JobCard, data: JobsData, us: boolean): readonl
   const layers = layersOf(card, data.products);
   const bare = !layers.layers.length;
   const { width, height, rects, warn, inProportion, advice, says } = bare
-    ? sectionOf(card, layers, BARE)
-    : sectionOf(card, layers);
+    ? sectionOf(card, layers, data, BARE)
+    : sectionOf(card, layers, data);
   const svg = shape('svg', {
     class: 'film',
     viewBox: `${-PAD} ${-PAD} ${width + 2 * PAD} ${height + 2 * PAD}`,

@@ -1,8 +1,8 @@
-import type { JobCard } from '#engine/model/job-card.ts';
+import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { markExport } from './jobs-marks.ts';
 import { dataUrlOf } from './jobs-photo.ts';
 import { fileName, saveFile } from './jobs-save-file.ts';
-import { readPhotos, readRaw } from './jobs-store.ts';
+import { readPhotos, readRaw, readRemoved } from './jobs-store.ts';
 
 /** `2026-11-25`, for the name of a file. */
 const stamp = (at: number): string => new Date(at).toISOString().slice(0, 10);
@@ -15,10 +15,14 @@ const photosOf = async (cards: readonly JobCard[]): Promise<Record<string, strin
 };
 
 /** Saves cards as one file. Only what was written counts as exported. */
-export const exportCards = async (cards: readonly JobCard[], withPhotos: boolean): Promise<void> => {
+export const exportCards = async (
+  cards: readonly JobCard[],
+  withPhotos: boolean,
+  removed: readonly RemovedCard[] = [],
+): Promise<void> => {
   const { jobFileOf } = await import('./jobs-schema.ts');
   const now = Date.now();
-  const file = jobFileOf(cards, withPhotos ? await photosOf(cards) : {}, now);
+  const file = jobFileOf(cards, withPhotos ? await photosOf(cards) : {}, now, removed);
   const [only] = cards;
   const name = cards.length === 1 && only ? fileName(only.name) : `halfdry-${cards.length}-cards`;
   saveFile(`${name}-${stamp(now)}.json`, 'application/json', JSON.stringify(file));
@@ -36,7 +40,7 @@ export const exportAll = async (
     if (read.ok) cards.push(read.value);
     else rest.push(raw);
   }
-  if (cards.length) await exportCards(cards, withPhotos);
+  if (cards.length) await exportCards(cards, withPhotos, await readRemoved());
   if (rest.length)
     saveFile(
       `halfdry-unreadable-${stamp(Date.now())}.json`,

@@ -29,7 +29,13 @@ export const flawList = (
       known ? link(name, walkOf(flaw)) : make('b', name),
       make(
         'span.when',
-        `${sayMoment(flaw.foundAt)}: ${flaw.settledAt === undefined ? 'open' : `settled ${sayDate(flaw.settledAt)}`}`,
+        make(
+          flaw.settledAt === undefined ? 'b.tape.label.stop' : 'b.tape.label',
+          flaw.settledAt === undefined ? 'open' : 'settled',
+        ),
+        flaw.settledAt === undefined
+          ? `Found ${sayMoment(flaw.foundAt)}`
+          : `${sayDate(flaw.settledAt)}; found ${sayMoment(flaw.foundAt)}`,
       ),
     );
     if (flaw.answers.length)
@@ -46,12 +52,15 @@ export const flawList = (
         ),
       );
     item.append(
-      button(
-        flaw.settledAt === undefined ? 'Settled: repaired or good enough' : 'Not settled after all',
-        () => settle(flaw),
-        'plain',
+      make(
+        'p.row-acts',
+        button(
+          flaw.settledAt === undefined ? 'Settled: repaired or good enough' : 'Not settled after all',
+          () => settle(flaw),
+          'plain',
+        ),
+        button('Take it off the card', () => off(flaw), 'plain'),
       ),
-      button('Take it off the card', () => off(flaw), 'plain'),
     );
     list.append(item);
   }

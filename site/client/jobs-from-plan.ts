@@ -9,11 +9,11 @@ import { addCard } from './jobs-store.ts';
 const HOUR = 3_600_000;
 
 /** Without the keys that hold nothing: the store keeps only what was told. */
-const told = (label: CanLabel) => JSON.parse(JSON.stringify(label)) as NonNullable<JobCard['label']>;
+const told = <T extends object>(given: CanLabel | Job['night']): T => JSON.parse(JSON.stringify(given)) as T;
 
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
 export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
-  const { piece, kind, base, tone, age, sheen, product, parts, trials, label, baseHours, start } = job;
+  const { piece, kind, base, tone, age, sheen, product, parts, trials, label, baseHours, start, night } = job;
   const card = newCard(
     {
       name: piece,
@@ -26,7 +26,8 @@ export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
       parts,
       trials: [...trials],
       plan: link.replace(/^#/, ''),
-      ...(label && { label: told(label) }),
+      night: told<NonNullable<JobCard['night']>>(night),
+      ...(label && { label: told<NonNullable<JobCard['label']>>(label) }),
       ...(baseHours !== undefined && { baseLaidAt: Math.round(start - baseHours * HOUR) }),
     },
     newId(),

@@ -1,40 +1,27 @@
-import { type ImportRow, mergeCards, previewImport } from '#engine/jobs/merge.ts';
+import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
+import { bringIn } from './jobs-bring.ts';
+import { sayRow } from './jobs-import-say.ts';
 import { photoOf } from './jobs-photo.ts';
-import { putCards, readOne } from './jobs-store.ts';
+import { putCards, readOne, readRemoved } from './jobs-store.ts';
 import { button, type JobsFrame } from './jobs-view.ts';
 import { make } from './schedule-make.ts';
 
-const KINDS: Readonly<Record<ImportRow['kind'], string>> = {
-  new: 'new here',
-  same: 'the same as here',
-  'theirs-newer': 'newer in the file',
-  'mine-newer': 'newer here; stays as it is',
-  'both-changed': 'changed on both sides; both are put together',
-  'too-large': 'too much on both sides together; stays as it is',
-};
+const cardsOf = (count: number): string => `${count} ${count === 1 ? 'card' : 'cards'}`;
 const UNREADABLE = 'here it could not be read; stays as it lies here';
-const CHANGES: readonly ImportRow['kind'][] = ['new', 'theirs-newer', 'both-changed'];
+const CHANGES: readonly ImportRow['kind'][] = ['new', 'theirs-newer', 'both-changed', 'goes'];
 
 /** The cards of the file that stand here too, and which of those here can not be read. */
-const standing = async (cards: readonly JobCard[]) => {
+const standing = async (ids: readonly string[]) => {
   const mine: JobCard[] = [];
   const broken = new Set<string>();
-  for (const { id } of cards) {
+  for (const id of ids) {
     const read = await readOne(id);
     if (read.kind === 'card') mine.push(read.card);
     else if (read.kind === 'unreadable') broken.add(id);
   }
   return { mine, broken };
 };
-
-const gainsOf = ({ kind, gains }: ImportRow): string =>
-  kind === 'new'
-    ? ''
-    : Object.entries(gains)
-        .filter(([, count]) => count > 0)
-        .map(([what, count]) => `${count} more ${count === 1 ? what.slice(0, -1) : what}`)
-        .join(', ');
 
 const keptPhotos = ({ cards, photos = {} }: JobFile, ids: ReadonlySet<string>) =>
   cards
@@ -55,34 +42,76 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
     frame.say(`Nothing was brought in from “${file.name}”.`, faults);
     return;
   }
-  const { cards } = read.value;
-  const { mine, broken } = await standing(cards);
-  const rows = previewImport(mine, cards);
+  const { cards, removed = [] } = read.value;
+  const ids = [...cards, ...removed].map(({ id }) => id);
+  const { mine, broken } = await standing([...new Set(ids)]);
+  const rows = previewShelves({ cards: mine, removed: await readRemoved() }, { cards, removed });
   const wanted = rows.filter(({ id, kind }) => CHANGES.includes(kind) && !broken.has(id));
-  const ids = new Set(wanted.map(({ id }) => id));
+  const going = wanted.filter(({ kind }) => kind === 'goes');
+  const coming = new Set(wanted.flatMap(({ id, kind }) => (kind === 'goes' ? [] : id)));
+  const lineOf = (row: ImportRow) =>
+    make('li', make('b', row.name), `: ${broken.has(row.id) ? UNREADABLE : sayRow(row)}`);
+
+  /** A card that was taken away here, brought back all the same: from now on it is the later word. */
+  const bringBack = ({ id }: ImportRow): HTMLElement => {
+    const back = button(
+      'Bring it back all the same',
+      async () => {
+        const card = cards.find((one) => one.id === id);
+        if (!card) return;
+        try {
+          await putCards([{ ...card, changedAt: Date.now() }], keptPhotos(read.value, new Set([id])));
+          back.replaceWith(make('b', ' It is back.'));
+        } catch (error) {
+          frame.trouble(error);
+        }
+      },
+      'plain',
+    );
+    return back;
+  };
   const list = make(
     'ul.preview',
-    ...rows.map((row) =>
-      make(
-        'li',
-        make('b', row.name),
-        `: ${broken.has(row.id) ? UNREADABLE : KINDS[row.kind]}`,
-        gainsOf(row) && ` (${gainsOf(row)})`,
-      ),
-    ),
+    ...rows.map((row) => {
+      const line = lineOf(row);
+      if (row.kind === 'gone-here') line.append(' ', bringBack(row));
+      return line;
+    }),
   );
+  const does = [
+    ...(coming.size ? [`Bring in ${cardsOf(coming.size)}`] : []),
+    ...(going.length ? [`${coming.size ? 'take' : 'Take'} ${cardsOf(going.length)} away`] : []),
+  ].join(', ');
   const confirm = button(
-    `Bring in ${wanted.length} ${wanted.length === 1 ? 'card' : 'cards'}`,
+    does,
     async () => {
       confirm.disabled = true;
       try {
-        await putCards(
-          cards.filter(({ id }) => ids.has(id)),
-          keptPhotos(read.value, ids),
-          (there, card) => mergeCards([there], [card])[0] ?? there,
-        );
+        const gone = await bringIn({
+          cards: cards.filter(({ id }) => coming.has(id)),
+          photos: keptPhotos(read.value, coming),
+          removed,
+          rows: going,
+        });
         await done();
-        frame.say(`${wanted.length} ${wanted.length === 1 ? 'card' : 'cards'} brought in.`);
+        const back = button('Put back what went', async () => {
+          try {
+            const now = Date.now();
+            await putCards(
+              gone.map(({ card }) => ({ ...card, changedAt: now })),
+              gone.flatMap(({ photos }) => photos),
+            );
+            await done();
+            frame.say('It is back.');
+          } catch (error) {
+            frame.trouble(error);
+          }
+        });
+        frame.say(
+          `${[...(coming.size ? [`${cardsOf(coming.size)} brought in`] : []), ...(gone.length ? [`${cardsOf(gone.length)} taken away`] : [])].join(', ')}.`,
+          make('ul.preview', ...wanted.map(lineOf)),
+          ...(gone.length ? [back] : []),
+        );
       } catch (error) {
         confirm.disabled = false;
         frame.trouble(error);
@@ -92,8 +121,9 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
   );
   frame.say(
     make('b', `“${file.name}”`),
-    ` holds ${cards.length} ${cards.length === 1 ? 'card' : 'cards'} that can be read.`,
-    ...(read.leftOut ? [` ${read.leftOut} could not be read and would be left out:`, faults] : []),
+    ` holds ${cardsOf(cards.length)} that can be read.`,
+    ...(read.leftOut ? [` ${read.leftOut} could not be read and would be left out:`] : []),
+    ...(read.faults.length ? [faults] : []),
     list,
     ...(wanted.length ? [confirm] : [make('p', 'So there is nothing to bring in.')]),
     button('Leave all as it is', () => frame.say()),

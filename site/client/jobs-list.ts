@@ -33,9 +33,24 @@ const stateOf = ({ summary }: Listed): string => {
     .join('; ');
 };
 
+/** More coats than these look alike at the size of a thumbnail. */
+const MOST_DRAWN = 6;
+
+/** The coats as a stack on their base: what the words beside it say, at a glance. */
+const stackOf = ({ summary }: Listed): HTMLElement => {
+  const coats = Math.min(summary?.coats ?? 0, MOST_DRAWN);
+  const stack = make('span.stack', ...Array.from({ length: coats }, () => make('i')));
+  stack.setAttribute('aria-hidden', 'true');
+  return stack;
+};
+
 const rowOf = (listed: Listed): HTMLElement => {
   const row = link('', cardUrl(listed.id));
-  row.append(make('b', listed.summary?.name ?? `Card ${listed.id}`), make('span', stateOf(listed)));
+  row.append(
+    stackOf(listed),
+    make('b', listed.summary?.name ?? `Card ${listed.id}`),
+    make('span.state', stateOf(listed)),
+  );
   return make('li', row);
 };
 
@@ -136,7 +151,7 @@ export class ListView implements JobsView {
       const read = await readOne(id).catch(() => undefined);
       if (read?.kind !== 'unreadable') continue;
       const row = this.#rows.querySelector(`a[href="${cardUrl(id)}"]`);
-      row?.querySelector('span')?.replaceChildren('could not be read; open it to save what is there');
+      row?.querySelector('.state')?.replaceChildren('could not be read; open it to save what is there');
     }
   }
 

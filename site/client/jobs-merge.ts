@@ -1,3 +1,4 @@
+import { stillRemoved } from '#engine/jobs/removed.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 
 /** A field that was changed here and elsewhere: the other change stands on the card, this one is handed back. */
@@ -45,5 +46,8 @@ export const mergeChange = (base: JobCard, mine: JobCard, theirs: JobCard): Merg
     else if (here[field] === undefined) delete card[field];
     else card[field] = here[field];
   }
-  return { card: card as unknown as JobCard, clashes };
+  const merged = card as unknown as JobCard;
+  const removed = merged.removed && stillRemoved(merged.removed, [merged]);
+  const { removed: _both, ...rest } = merged;
+  return { card: removed ? { ...rest, removed } : rest, clashes };
 };

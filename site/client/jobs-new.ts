@@ -1,9 +1,11 @@
 import { type Given, newCard } from '#engine/jobs.ts';
 import { cardUrl } from '../lib/jobs-urls.ts';
+import { nameUnits } from './clock-units.ts';
 import { changeOfAll, tellFieldFaults } from './jobs-fields.ts';
 import { exportCards } from './jobs-file.ts';
 import { newId } from './jobs-id.ts';
 import { askToStay } from './jobs-persist.ts';
+import { usUnits } from './jobs-say.ts';
 import { addCard } from './jobs-store.ts';
 import { button, type JobsFrame, type JobsView, link } from './jobs-view.ts';
 import { make } from './schedule-make.ts';
@@ -22,6 +24,7 @@ export class NewView implements JobsView {
     const form = root.querySelector<HTMLFormElement>('form.about');
     if (!form) return;
     form.reset();
+    nameUnits(form, usUnits());
     form.hidden = false;
     tellNothing(form);
     place.replaceChildren(make('p', link('All job cards', '#')), form);

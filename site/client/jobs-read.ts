@@ -1,4 +1,4 @@
-import type { JobCard } from '#engine/model/job-card.ts';
+import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { type JobsDb, jobsDb, type KeptPhoto } from './jobs-db.ts';
 import { faultOf } from './jobs-fault.ts';
 import type { Listed } from './jobs-listed.ts';
@@ -72,6 +72,15 @@ export const readOne = async (id: string): Promise<Read> => {
 export const readPhotos = async (card: string): Promise<readonly KeptPhoto[]> => {
   try {
     return await (await jobsDb()).getAllFromIndex('photos', 'card', card);
+  } catch (error) {
+    throw faultOf(error);
+  }
+};
+
+/** Which cards were taken away here, and when. */
+export const readRemoved = async (): Promise<readonly RemovedCard[]> => {
+  try {
+    return await (await jobsDb()).getAll('removed');
   } catch (error) {
     throw faultOf(error);
   }

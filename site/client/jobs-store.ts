@@ -8,6 +8,7 @@ export {
   readOne,
   readPhotos,
   readRaw,
+  readRemoved,
 } from './jobs-read.ts';
 export {
   addCard,

@@ -1,4 +1,6 @@
-import type { JobCard } from '#engine/model/job-card.ts';
+import { withoutPhoto } from '#engine/jobs/card.ts';
+import { cardsRemoved } from '#engine/jobs/removed.ts';
+import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { type JobsDb, jobsDb, type KeptPhoto } from './jobs-db.ts';
 import { faultOf } from './jobs-fault.ts';
 import { listedOf } from './jobs-listed.ts';
@@ -20,10 +22,10 @@ type Edit = (card: JobCard) => JobCard;
 
 /** Forced onto the disk before it counts as saved. */
 const STRICT = { durability: 'strict' } as const;
-const ALL = ['cards', 'photos', 'summaries'] as const;
+const ALL = ['cards', 'photos', 'summaries', 'removed'] as const;
 
 /** Runs one change as a whole: all of it is on the disk when this resolves, or none. Throws a `JobsFault`. */
-const write = <T>(work: (change: ReturnType<typeof begin>) => Promise<T>): Promise<T> =>
+export const write = <T>(work: (change: ReturnType<typeof begin>) => Promise<T>): Promise<T> =>
   asOnlyWriter(async () => {
     try {
       const change = begin(await jobsDb());
@@ -47,10 +49,12 @@ const write = <T>(work: (change: ReturnType<typeof begin>) => Promise<T>): Promi
     }
   });
 const begin = (db: JobsDb) => db.transaction(ALL, 'readwrite', STRICT);
-type Change = ReturnType<typeof begin>;
+export type Change = ReturnType<typeof begin>;
 
-const put = async (change: Change, card: JobCard): Promise<void> => {
+/** Puts a card in place with its line of the list. A card that is there is not taken away. */
+export const put = async (change: Change, card: JobCard): Promise<void> => {
   await Promise.all([
+    change.objectStore('removed').delete(card.id),
     change.objectStore('cards').put(card),
     change.objectStore('summaries').put(listedOf(card.id, card)),
   ]);
@@ -66,7 +70,7 @@ const stamped = (card: JobCard, ...before: readonly number[]): JobCard => ({
 export const addCard = async (card: JobCard): Promise<void> => {
   await write(async (change) => {
     await change.objectStore('cards').add(card);
-    await change.objectStore('summaries').put(listedOf(card.id, card));
+    await put(change, card);
   });
   markChange(1);
   tellTabs([card.id]);
@@ -117,17 +121,39 @@ export const addToCard = (id: string, by: Edit): Promise<Changed> => edit(id, pl
 
 export type Removed = { readonly card: JobCard; readonly photos: readonly KeptPhoto[] };
 
-/** Takes a card and its photos away and hands them back, so that it can be undone. */
+/** Takes a card with its photos out of the store. */
+export const takeOut = async (change: Change, id: string): Promise<Removed | undefined> => {
+  const card = await change.objectStore('cards').get(id);
+  const photos = await change.objectStore('photos').index('card').getAll(id);
+  await Promise.all([
+    change.objectStore('cards').delete(id),
+    change.objectStore('summaries').delete(id),
+    ...photos.map((photo) => change.objectStore('photos').delete(photo.id)),
+  ]);
+  return card && { card, photos };
+};
+
+/** Notes which cards are taken away, in place of what was noted: so many as are remembered. */
+export const keepRemoved = async (change: Change, removed: readonly RemovedCard[]): Promise<void> => {
+  const store = change.objectStore('removed');
+  await store.clear();
+  await Promise.all(cardsRemoved(removed).map((one) => store.put(one)));
+};
+
+/** As a name for what can not be read. */
+const nameOf = ({ id, name }: JobCard): string => (typeof name === 'string' ? name.slice(0, 80) : id);
+const changedOf = ({ changedAt }: JobCard): number => (Number.isSafeInteger(changedAt) ? changedAt : 0);
+
+/** Takes a card and its photos away, notes when, and hands them back, so that it can be undone. */
 export const removeCard = async (id: string): Promise<Removed | undefined> => {
   const removed = await write(async (change) => {
-    const card = await change.objectStore('cards').get(id);
-    const photos = await change.objectStore('photos').index('card').getAll(id);
-    await Promise.all([
-      change.objectStore('cards').delete(id),
-      change.objectStore('summaries').delete(id),
-      ...photos.map((photo) => change.objectStore('photos').delete(photo.id)),
-    ]);
-    return card && { card, photos };
+    const out = await takeOut(change, id);
+    const known = await change.objectStore('removed').getAll();
+    if (out) {
+      const at = Math.max(Date.now(), changedOf(out.card) + 1);
+      await keepRemoved(change, [{ id, name: nameOf(out.card), at }, ...known]);
+    }
+    return out;
   });
   if (removed) markChange(-1);
   tellTabs([id]);
@@ -166,6 +192,6 @@ export const addPhoto = (photo: KeptPhoto, by: Edit): Promise<Changed> =>
 export const removePhoto = (card: string, photo: string): Promise<Changed> =>
   edit(
     card,
-    plainly((there) => ({ ...there, photos: there.photos.filter(({ id }) => id !== photo) })),
+    plainly((there) => withoutPhoto(there, photo, Date.now())),
     (change) => change.objectStore('photos').delete(photo),
   );

@@ -1,5 +1,6 @@
 import { clockProduct } from '#engine/clock.ts';
 import { readCare } from '../../content/tools/care.ts';
+import { choices } from './choices.ts';
 import { knowledge } from './knowledge.ts';
 import { plan } from './plan.ts';
 
@@ -15,7 +16,10 @@ export const jobsData = () => ({
     ]),
   ),
   /** Of the plan what the dates of a hand-over rest on. */
-  plan: { handle: plan.handle, airing: plan.airing, careful: plan.careful },
+  plan: { handle: plan.handle, airing: plan.airing, careful: plan.careful, night: plan.night },
+  /** What the drawn film rests on. */
+  sanding: plan.sanding,
+  bases: choices.base.values,
   care: readCare(knowledge, process.cwd()),
   defects: names(knowledge.defects),
   remedies: names(knowledge.remedies),

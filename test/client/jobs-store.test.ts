@@ -2,8 +2,10 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, it } from 'vitest';
-import { newCard } from '#engine/jobs/card.ts';
+import { newCard, withoutPhoto } from '#engine/jobs/card.ts';
+import { previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { bringIn } from '../../site/client/jobs-bring.ts';
 import { closeJobsDb, jobsDb } from '../../site/client/jobs-db.ts';
 import { noteFlaw, noteRepair, setSettled } from '../../site/client/jobs-notes.ts';
 import {
@@ -15,6 +17,7 @@ import {
   readOne,
   readPhotos,
   readRaw,
+  readRemoved,
   removeCard,
 } from '../../site/client/jobs-store.ts';
 
@@ -146,4 +149,32 @@ it('notes what a walk found, once, with the repair and that it is settled', asyn
   expect(await setSettled('one', card.flaws[0]?.id ?? '')).toBe('saved');
   expect((await kept('one')).flaws[0]?.settledAt).toBeGreaterThan(NOW);
   expect(await noteFlaw('nowhere', found)).toBe('gone');
+});
+
+it('brings in a file whole: what was taken off there goes with its photo, what was taken away there with all', async () => {
+  await addCard(cardOf('one'));
+  await addPhoto(photoOf('p1', 'one'), (card) => ({ ...card, photos: [entry] }));
+  await addCard(cardOf('two', 'Chair'));
+  await addPhoto(photoOf('p2', 'two'), (card) => ({ ...card, photos: [{ ...entry, id: 'p2' }] }));
+  const mine = await kept('one');
+  const theirs = withoutPhoto(mine, 'p1', mine.changedAt + 5);
+  const removed = [{ id: 'two', name: 'Chair', at: Date.now() + 1e6 }];
+  const cards = [await kept('one'), await kept('two')];
+  const rows = previewShelves({ cards, removed: [] }, { cards: [theirs], removed });
+  expect(rows.map(({ id, kind }) => [id, kind])).toEqual([
+    ['one', 'theirs-newer'],
+    ['two', 'goes'],
+  ]);
+  const gone = await bringIn({ cards: [theirs], photos: [photoOf('p1', 'one')], removed, rows });
+  expect((await kept('one')).photos).toEqual([]);
+  expect(await readPhotos('one')).toEqual([]);
+  expect(await readOne('two')).toEqual({ kind: 'gone' });
+  expect(gone.map(({ card, photos }) => [card.id, photos.map(({ id }) => id)])).toEqual([['two', ['p2']]]);
+  expect(await readRemoved()).toEqual(removed);
+  expect((await listCards()).count).toBe(1);
+  // A card that was changed here meanwhile stays, whatever the preview said.
+  await addCard({ ...cardOf('two', 'Chair'), changedAt: Date.now() + 2e6 });
+  expect(await bringIn({ cards: [], photos: [], removed, rows })).toEqual([]);
+  expect((await kept('two')).name).toBe('Chair');
+  expect(await readRemoved()).toEqual([]);
 });

@@ -3,16 +3,30 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, it } from 'vitest';
 import { newCard } from '#engine/jobs/card.ts';
+import { CARD_VERSION } from '#engine/model/card-limits.ts';
 import { closeJobsDb, JOBS_DB_VERSION, jobsDb, onJobsTrouble } from '../../site/client/jobs-db.ts';
 import { JobsFault, type JobsTrouble } from '../../site/client/jobs-fault.ts';
-import { addCard, listCards, readOne, readPhotos } from '../../site/client/jobs-store.ts';
+import {
+  addCard,
+  listCards,
+  putCards,
+  readOne,
+  readPhotos,
+  readRemoved,
+  removeCard,
+} from '../../site/client/jobs-store.ts';
 
 /** How version 1 made its stores. Never change this: it stands for what lies in browsers. */
 const VERSION_1 = (db: IDBDatabase) => {
   db.createObjectStore('cards', { keyPath: 'id' });
   db.createObjectStore('photos', { keyPath: 'id' }).createIndex('card', 'card');
 };
-/** A card as version 1 wrote it. */
+/** What version 2 added to it. Never change this either. */
+const VERSION_2 = (db: IDBDatabase) => {
+  VERSION_1(db);
+  db.createObjectStore('summaries', { keyPath: 'id' }).createIndex('order', 'order');
+};
+/** A card as its version 1 was written, by versions 1 and 2 of the store. */
 const CARD_1 = {
   version: 1,
   id: 'old-1',
@@ -65,12 +79,25 @@ beforeEach(async () => {
 it('opens version 1', async () => {
   await written(await open(1, VERSION_1), { cards: CARD_1, photos: PHOTO_1 });
   expect((await jobsDb()).version).toBe(JOBS_DB_VERSION);
-  expect(await readOne('old-1')).toEqual({ kind: 'card', card: CARD_1 });
+  expect(await readOne('old-1')).toEqual({ kind: 'card', card: { ...CARD_1, version: CARD_VERSION } });
   expect((await (await listCards()).all()).map(({ summary }) => [summary?.name, summary?.coats])).toEqual([
     ['Oak table', 1],
   ]);
   expect([...new Uint8Array((await readPhotos('old-1'))[0]?.bytes ?? new ArrayBuffer(0))]).toEqual([7, 8]);
   expect(await (await jobsDb()).count('summaries')).toBe(1);
+});
+
+it('opens version 2, and notes in it what is taken away', async () => {
+  const summary = { id: 'old-1', changedAt: CARD_1.changedAt, order: -CARD_1.changedAt, summary: undefined };
+  await written(await open(2, VERSION_2), { cards: CARD_1, photos: PHOTO_1, summaries: summary });
+  expect(await readOne('old-1')).toEqual({ kind: 'card', card: { ...CARD_1, version: CARD_VERSION } });
+  expect(await readRemoved()).toEqual([]);
+  const removed = await removeCard('old-1');
+  expect(await readRemoved()).toMatchObject([{ id: 'old-1', name: 'Oak table' }]);
+  if (!removed) throw new Error('nothing was handed back');
+  await putCards([removed.card], removed.photos);
+  expect(await readRemoved()).toEqual([]);
+  expect((await readPhotos('old-1')).map(({ id }) => id)).toEqual(['p1']);
 });
 
 it('opens version 1 with a damaged record beside a sound one', async () => {

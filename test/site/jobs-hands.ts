@@ -33,6 +33,10 @@ export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<strin
   return new URL(page.url()).hash.replace('#card-', '');
 };
 
+/** Opens the fields of the piece on its card. */
+export const openPiece = (page: Page): Promise<void> =>
+  page.locator('.piece').evaluate((piece) => piece.setAttribute('open', ''));
+
 export const layCoat = async (page: Page, tool = 'brush'): Promise<void> => {
   const before = await page.locator('.laid > li').count();
   await page.getByRole('button', { name: 'Lay a coat' }).click();

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { expectQuiet, type Opened, openPage, withoutPictures } from './browser.ts';
-import { cardsIn, JOBS, makeCard, putRecords, soon } from './jobs-hands.ts';
+import { cardsIn, JOBS, makeCard, openPiece, putRecords, soon } from './jobs-hands.ts';
 
 withoutPictures();
 
@@ -56,6 +56,8 @@ it('brings a change to the other tab, puts two changes together, and hands back 
   await page.evaluate(() => {
     BroadcastChannel.prototype.postMessage = () => undefined;
   });
+  await openPiece(page);
+  await openPiece(other);
   await page.locator('.about [name=name]').fill('Blue dresser');
   await page.locator('.about [name=name]').blur();
   await saved(page);

@@ -69,7 +69,7 @@ describe('a job card', () => {
 
   it('corrects a coat of the same id in place of adding one', () => {
     const cold = withCoat(card(), coat({ celsius: 12 }), 1);
-    expect(cold.coats).toEqual([coat({ celsius: 12 })]);
+    expect(cold.coats).toEqual([coat({ celsius: 12, changedAt: cold.changedAt })]);
   });
 
   it('takes a field away with undefined, and never its id', () => {

@@ -2,11 +2,12 @@
 import fc from 'fast-check';
 import { clockProduct } from '#engine/clock.ts';
 import type { CardCoat, JobCard, Products } from '#engine/jobs.ts';
+import { CARD_VERSION } from '#engine/model/card-limits.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { readCare } from '../../../content/tools/care.ts';
 import { known } from '../schedule/sheet.ts';
 
-export { DAY, HOUR, known, MINUTE, plan } from '../schedule/sheet.ts';
+export { DAY, HOUR, job, known, MINUTE, plan } from '../schedule/sheet.ts';
 export const care = readCare(known, process.cwd());
 export const products: Products = Object.fromEntries(
   known.products.map((product) => [product.id, clockProduct(product)]),
@@ -27,7 +28,7 @@ export const coat = (more: Partial<CardCoat> = {}): CardCoat => ({
 });
 
 export const card = (more: Partial<JobCard> = {}): JobCard => ({
-  version: 1,
+  version: CARD_VERSION,
   id: 'card-1',
   madeAt: START,
   changedAt: START,
@@ -46,9 +47,12 @@ export const card = (more: Partial<JobCard> = {}): JobCard => ({
   ...more,
 });
 
-const id = fc.stringMatching(/^[a-z0-9-]{1,4}$/);
+const id = fc.oneof(fc.stringMatching(/^[a-z0-9-]{1,4}$/), fc.constantFrom('x', 'y', 'z'));
 const instant = fc.integer({ min: START, max: START + 1e10 });
 const maybe = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: undefined, freq: 2 });
+/** Few times, so that a correction and a removal often meet in the same millisecond. */
+const turn = fc.integer({ min: START, max: START + 4 });
+const changedAt = maybe(turn);
 const bare = <T extends object>(value: T): T =>
   Object.fromEntries(Object.entries(value).filter(([, inner]) => inner !== undefined)) as T;
 
@@ -67,6 +71,7 @@ const label = fc
 export const anyCoat: fc.Arbitrary<CardCoat> = fc
   .record({
     id,
+    changedAt,
     laidAt: instant,
     product: fc.constantFrom(...PRODUCTS, 'gone-from-the-shelf'),
     label: maybe(label),
@@ -87,6 +92,7 @@ export const anyCoat: fc.Arbitrary<CardCoat> = fc
 const flaw = fc
   .record({
     id,
+    changedAt,
     foundAt: instant,
     defect: fc.constantFrom('bubbles', 'lap-marks'),
     coat: maybe(id),
@@ -95,16 +101,20 @@ const flaw = fc
   })
   .map(bare);
 const repair = fc
-  .record({ id, doneAt: instant, remedy: fc.constant('shave-the-run'), flaw: maybe(id) })
+  .record({ id, changedAt, doneAt: instant, remedy: fc.constant('shave-the-run'), flaw: maybe(id) })
   .map(bare);
-const photo = fc.record({ id, takenAt: instant, width: fc.constant(1024), height: fc.constant(768) });
+const photo = fc
+  .record({ id, changedAt, takenAt: instant, width: fc.constant(1024), height: fc.constant(768) })
+  .map(bare);
 const list = <T extends { id: string }>(of: fc.Arbitrary<T>) =>
   fc.uniqueArray(of, { selector: (one) => one.id, maxLength: 6 });
+
+const removal = fc.record({ list: fc.constantFrom('coats', 'flaws', 'repairs', 'photos'), id, at: turn });
 
 /** A card as the schema allows it, of few ids, so that two of them often meet. */
 export const anyCard = fc
   .record({
-    version: fc.constant(1),
+    version: fc.constant(CARD_VERSION),
     id: fc.constantFrom('a', 'b', 'c', 'd'),
     madeAt: instant,
     changedAt: fc.oneof(instant, fc.constant(START + 7)),
@@ -121,7 +131,14 @@ export const anyCard = fc
     repairs: list(repair),
     photos: list(photo),
     notes: fc.string({ maxLength: 10 }),
+    night: maybe(fc.record({ celsius: fc.double({ min: -30, max: 50, noNaN: true }) })),
+    removed: maybe(fc.uniqueArray(removal, { selector: ({ list, id }) => `${list} ${id}`, maxLength: 4 })),
     finishedAt: maybe(instant),
     handedOverAt: maybe(instant),
   })
-  .map((one) => bare(one) as unknown as JobCard);
+  .map((one) => {
+    const there = (list: string, id: string) =>
+      (one as unknown as Record<string, { id: string }[]>)[list]?.some((item) => item.id === id);
+    const removed = one.removed?.filter(({ list, id }) => !there(list, id));
+    return bare({ ...one, removed }) as unknown as JobCard;
+  });

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { clockNow } from '#engine/clock.ts';
-import { careOf, datesOfCard, type JobCard, laidCoatOf, trialsOf } from '#engine/jobs.ts';
+import { careOf, coatsInOrder, datesOfCard, type JobCard, laidCoatOf, trialsOf } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { FAMILIES } from '#engine/model/family.ts';
-import { datesOf } from '#engine/schedule.ts';
+import { driedAt } from '#engine/schedule/dry.ts';
+import { type Calendar, datesOf } from '#engine/schedule.ts';
 import {
   anyCard,
   card,
@@ -12,6 +13,7 @@ import {
   coat,
   DAY,
   HOUR,
+  job,
   known,
   MINUTE,
   PRODUCTS,
@@ -20,7 +22,18 @@ import {
   START,
 } from './cards.ts';
 
-const datesFor = (one: JobCard) => datesOfCard(one, products, plan);
+/** Days of 24 hours, each from midnight in Greenwich. */
+const calendar = (at: number): Calendar => ({
+  at: (day, minute) => (Math.floor(at / DAY) + day) * DAY + minute * MINUTE,
+  weekday: 1,
+});
+const datesFor = (one: JobCard) => datesOfCard(one, products, plan, calendar);
+/** Nights in the same air as the day, as in a heated room. */
+const heated = (one: JobCard): JobCard => {
+  const last = coatsInOrder(one).at(-1);
+  const night = last && { celsius: last.celsius, relativeHumidity: last.relativeHumidity };
+  return night ? { ...one, night } : one;
+};
 const careFor = (one: JobCard) => {
   const told = careOf(one, products, care, datesFor(one));
   if (told.kind !== 'care') throw new Error('no care card');
@@ -40,7 +53,7 @@ describe('the dates of a card', () => {
         if (reading.kind !== 'running') throw new Error(reading.kind);
         const { recoat, 'light-use': light, cure } = reading.moments;
         const end = { to: START + DAY, recoat };
-        const { kind: _kind, ...dates } = datesFor(one) as Record<string, unknown>;
+        const { kind: _kind, ...dates } = datesFor(heated(one)) as Record<string, unknown>;
         const wanted = datesOf(plan, { kind, trials: trialsOf(one) }, figures.family, end, light, cure);
         expect(dates['handle']).toBe(wanted.handle);
         expect(dates['handOver']).toBe(wanted.handOver);
@@ -63,7 +76,7 @@ describe('the dates of a card', () => {
             'light-use': { from: light * 1440, to: (light + slack) * 1440 },
             cure: { from: (light + more) * 1440, to: (light + more + slack) * 1440 },
           };
-          const dates = datesFor(card({ coats: [coat({ product, celsius, label: { minutes } })] }));
+          const dates = datesFor(heated(card({ coats: [coat({ product, celsius, label: { minutes } })] })));
           if (dates.kind !== 'dates') throw new Error(dates.says);
           expect(dates.lightUse.to).toBe(START + minutes['light-use'].to * MINUTE);
           expect(dates.fullUse.to).toBe(START + minutes.cure.to * MINUTE);
@@ -93,6 +106,52 @@ describe('the dates of a card', () => {
         },
       ),
     );
+  });
+
+  it('are those of the schedule for the same nights', () => {
+    const night = { celsius: 12, relativeHumidity: 0.7 };
+    // Six in the evening, so that the first night comes three hours later.
+    const laidAt = Math.floor(START / DAY) * DAY + 18 * HOUR;
+    for (const product of PRODUCTS) {
+      const figures = products[product];
+      if (!figures) throw new Error(product);
+      const { applicator: _brush, ...laid } = coat({ product, laidAt });
+      const dates = datesFor(card({ night, coats: [laid] }));
+      const planned = job({ night, hours: { from: plan.night.to, to: plan.night.from, days: [] } });
+      const wet = figures['reference-wet-film-micrometers'];
+      const dried = driedAt(
+        plan,
+        planned,
+        { ...figures, id: product, ambering: 'none' } as never,
+        calendar(laidAt),
+        wet,
+        laidAt,
+        'last',
+      );
+      expect([product, dates.kind === 'dates']).toEqual([product, dried.ok]);
+      if (dates.kind !== 'dates' || !dried.ok) continue;
+      expect(dates.wide).toBeUndefined();
+      const light = dried.value['light-use'];
+      expect(dates.lightUse.from).toBeCloseTo(light?.from ?? 0, -1);
+      expect(dates.lightUse.to).toBeCloseTo(light?.to ?? 0, -1);
+    }
+  });
+
+  it('reach from nights like the day to colder ones where none is noted, and say why', () => {
+    for (const product of PRODUCTS) {
+      const one = card({ coats: [coat({ product })] });
+      const [open, warm] = [datesFor(one), datesFor(heated(one))];
+      if (open.kind !== 'dates' || warm.kind !== 'dates') throw new Error(product);
+      expect(open.lightUse.from).toBe(warm.lightUse.from);
+      expect(open.fullUse.to).toBeGreaterThanOrEqual(warm.fullUse.to);
+      expect(open.lightUse.to).toBeGreaterThanOrEqual(warm.lightUse.to);
+      const later = open.lightUse.to > warm.lightUse.to || open.fullUse.to > warm.fullUse.to;
+      const leftOut = open.wide?.includes('the dates leave them out') ?? false;
+      expect([product, open.wide !== undefined]).toEqual([product, later || leftOut]);
+      if (product === 'water-based-polyurethane') expect(later).toBe(true);
+      if (later) expect(open.wide).toContain('nights 5 °C (9 °F) colder');
+      expect(warm.wide).toBeUndefined();
+    }
   });
 
   it('keep the order handle, light use, full use, and never hand over before it may be lifted', () => {

@@ -1,6 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type JobCard, mergeCards, previewImport, withCoat } from '#engine/jobs.ts';
+import { isRemoved } from '#engine/jobs/removed.ts';
+import {
+  changed,
+  type JobCard,
+  mergeCards,
+  mergeShelves,
+  previewImport,
+  previewShelves,
+  putBack,
+  withCoat,
+  withoutCoat,
+  withoutFlaw,
+} from '#engine/jobs.ts';
+import { MOST } from '#engine/model/card-limits.ts';
 import { readCard } from '#engine/model/read-card.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 
@@ -12,16 +25,49 @@ const held = (cards: readonly JobCard[]) =>
   );
 
 describe('two sets of cards as one', () => {
-  it('loses nothing: every coat, flaw, repair and photo of both is in it', () => {
+  it('loses nothing but what one side took off: every other coat, flaw, repair and photo is in it', () => {
     fc.assert(
       fc.property(shelf, shelf, (mine, theirs) => {
         const merged = held(mergeCards(mine, theirs));
-        for (const one of [...mine, ...theirs])
+        const all = [...mine, ...theirs];
+        for (const one of all)
           for (const list of LISTS)
-            for (const { id } of one[list])
-              expect(merged[one.id]?.[list].map((item: { id: string }) => item.id)).toContain(id);
+            for (const { id } of one[list]) {
+              const off = all.some(
+                (card) =>
+                  card.id === one.id && card.removed?.some((gone) => gone.list === list && gone.id === id),
+              );
+              const there = merged[one.id]?.[list].some((item: { id: string }) => item.id === id);
+              if (!off) expect(there).toBe(true);
+            }
       }),
-      { numRuns: 2000 },
+      { numRuns: 200 },
+    );
+  });
+
+  it('takes off what one side took off and the other has not corrected since, whoever changed the rest later', () => {
+    fc.assert(
+      fc.property(shelf, shelf, (mine, theirs) => {
+        const merged = held(mergeCards(mine, theirs));
+        const all = [...mine, ...theirs];
+        for (const [card, { id: of }] of all.map((one) => [merged[one.id], one] as const))
+          for (const list of LISTS) {
+            const sides = all.filter(({ id }) => id === of);
+            for (const { id } of (card?.[list] ?? []) as { id: string }[]) {
+              const offs = sides.flatMap(({ removed = [] }) =>
+                removed.flatMap((gone) => (gone.list === list && gone.id === id ? gone.at : [])),
+              );
+              const corrected = sides.flatMap((one) =>
+                (one[list] as { id: string; changedAt?: number }[]).flatMap((item) =>
+                  item.id === id ? (item.changedAt ?? 0) : [],
+                ),
+              );
+              expect(Math.max(0, ...corrected)).toBeGreaterThanOrEqual(Math.max(0, ...offs));
+              expect(isRemoved(card as JobCard, list, id)).toBe(false);
+            }
+          }
+      }),
+      { numRuns: 200 },
     );
   });
 
@@ -30,7 +76,7 @@ describe('two sets of cards as one', () => {
       fc.property(shelf, shelf, (mine, theirs) => {
         expect(held(mergeCards(mine, theirs))).toEqual(held(mergeCards(theirs, mine)));
       }),
-      { numRuns: 2000 },
+      { numRuns: 200 },
     );
   });
 
@@ -42,7 +88,7 @@ describe('two sets of cards as one', () => {
           expect(held(mergeCards(merged, again))).toEqual(held(merged));
         expect(previewImport(merged, merged).every(({ kind }) => kind === 'same')).toBe(true);
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -65,6 +111,44 @@ describe('two sets of cards as one', () => {
       ['coat-1', 20],
       ['x', 23],
     ]);
+  });
+
+  it('keeps a coat off that was taken off here, and brings it back once it is put back', () => {
+    const base = card({ coats: [coat({ id: 'a' }), coat({ id: 'b', laidAt: START + 1 })] });
+    const off = withoutCoat(base, 'b', START + 10);
+    const noted = changed(base, { notes: 'dust' }, START + 20);
+    const [merged] = mergeCards([off], [noted]);
+    expect(merged?.coats.map(({ id }) => id)).toEqual(['a']);
+    expect(merged?.notes).toBe('dust');
+    expect(previewImport([off], [noted])[0]).toMatchObject({ withheld: { coats: 1 }, fields: ['notes'] });
+    expect(previewImport([noted], [off])[0]).toMatchObject({ losses: { coats: 1 }, fields: [] });
+    const back = putBack(merged as JobCard, base, 'coats', 'b', START + 30);
+    expect(mergeCards([off], [back])[0]?.coats.map(({ id }) => id)).toEqual(['a', 'b']);
+    const corrected = withCoat(base, coat({ id: 'b', laidAt: START + 1, celsius: 9 }), START + 40);
+    expect(mergeCards([off], [corrected])[0]?.coats.map(({ celsius }) => celsius)).toEqual([23, 9]);
+    expect(previewImport([base], [corrected])[0]).toMatchObject({ changes: { coats: 1 } });
+  });
+
+  it('lets no flaw name a coat that is off, nor a repair such a flaw', () => {
+    const flaw = { id: 'f', foundAt: START, defect: 'bubbles', coat: 'coat-1', answers: [] };
+    const repair = { id: 'r', doneAt: START, remedy: 'shave-the-run', flaw: 'f' };
+    const base = card({ flaws: [flaw], repairs: [repair] });
+    const off = withoutFlaw(withoutCoat(base, 'coat-1', START + 1), 'f', START + 2);
+    const [merged] = mergeCards([off], [changed(base, { notes: 'x' }, START + 9)]);
+    expect(merged).toMatchObject({ coats: [], flaws: [], repairs: [{ id: 'r' }] });
+    expect(merged?.repairs[0]?.flaw).toBeUndefined();
+    const back = putBack(withoutCoat(base, 'coat-1', START + 1), base, 'coats', 'coat-1', START + 2);
+    expect(back.flaws).toEqual([flaw]);
+  });
+
+  it('remembers so many removals as a card holds, the newest', () => {
+    const many = card({ photos: [] as never });
+    let one: JobCard = many;
+    for (let index = 0; index < MOST.removed + 20; index++)
+      one = withoutCoat(withCoat(one, coat({ id: `c${index}` }), START + index), `c${index}`, START + index);
+    expect(one.removed?.length).toBe(MOST.removed);
+    expect(one.removed?.[0]?.id).toBe(`c${MOST.removed + 19}`);
+    expect(readCard(one).ok).toBe(true);
   });
 
   it('tells before what it would do', () => {
@@ -90,5 +174,52 @@ describe('two sets of cards as one', () => {
     const [mine, theirs] = [full('a', START), full('b', START + 1)];
     expect(previewImport([mine], [theirs])[0]?.kind).toBe('too-large');
     expect(mergeCards([mine], [theirs])).toEqual([mine]);
+  });
+});
+
+describe('cards that were taken away', () => {
+  const shelfOf = (cards: readonly JobCard[], ...removed: readonly { id: string; at: number }[]) => ({
+    cards,
+    removed: removed.map((one) => ({ ...one, name: 'Gone' })),
+  });
+  const kinds = (mine: ReturnType<typeof shelfOf>, theirs: ReturnType<typeof shelfOf>) =>
+    previewShelves(mine, theirs).map(({ kind }) => kind);
+
+  it('stay away, unless they were changed later than that', () => {
+    const old = card({ changedAt: START });
+    const [before, after] = [
+      shelfOf([], { id: 'card-1', at: START + 1 }),
+      shelfOf([], { id: 'card-1', at: START - 1 }),
+    ];
+    expect(mergeShelves(before, shelfOf([old]))).toEqual(before);
+    expect(mergeShelves(after, shelfOf([old]))).toEqual(shelfOf([old]));
+    expect(kinds(before, shelfOf([old]))).toEqual(['gone-here']);
+    expect(kinds(after, shelfOf([old]))).toEqual(['new']);
+    expect(kinds(shelfOf([old]), before)).toEqual(['goes']);
+    expect(kinds(shelfOf([old]), after)).toEqual(['kept']);
+  });
+
+  it('are the same on both sides, also when it is done again', () => {
+    const removals = fc.uniqueArray(
+      fc.record({
+        id: fc.constantFrom('a', 'b', 'c', 'd'),
+        at: fc.integer({ min: START, max: START + 1e10 }),
+      }),
+      { selector: ({ id }) => id, maxLength: 3 },
+    );
+    const side = fc.tuple(shelf, removals).map(([cards, gone]) => shelfOf(cards, ...gone));
+    fc.assert(
+      fc.property(side, side, (mine, theirs) => {
+        const one = mergeShelves(mine, theirs);
+        const two = mergeShelves(theirs, mine);
+        expect([held(one.cards), one.removed]).toEqual([held(two.cards), two.removed]);
+        const again = mergeShelves(one, theirs);
+        expect([held(again.cards), again.removed]).toEqual([held(one.cards), one.removed]);
+        const rows = previewShelves(mine, theirs);
+        const gone = rows.filter(({ kind }) => kind === 'goes').map(({ id }) => id);
+        for (const id of gone) expect(one.cards.some((card) => card.id === id)).toBe(false);
+      }),
+      { numRuns: 200 },
+    );
   });
 });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CardFault, type JobFile, sayCardFault } from '#engine/jobs.ts';
+import { CARD_VERSION } from '#engine/model/card-limits.ts';
 import { JobCard } from '#engine/model/job-card.ts';
 import { migrate, type Raw } from '#engine/model/migrate.ts';
 import { jobFileOf, jobFileSchema, readCard, readJobFile } from '#engine/model/read-card.ts';
@@ -43,7 +44,7 @@ describe('reading a card', () => {
   });
 
   it('refuses a card of a newer version with what to do, and one of no version', () => {
-    expect(faultsOf(readCard({ ...card(), version: 2 }))).toEqual([
+    expect(faultsOf(readCard({ ...card(), version: CARD_VERSION + 1 }))).toEqual([
       '“Navy dresser” was written by a newer Halfdry: reload the page, then try again.',
     ]);
     for (const version of [0, -1, 1.5, '1', null, undefined])
@@ -115,6 +116,62 @@ describe('reading an export', () => {
     expect(file.photos).toEqual({ p1: PICTURE });
     expect(readJobFile(JSON.stringify(file))).toEqual({ ok: true, value: file, leftOut: 0, faults: [] });
     expect(readJobFile(file)).toEqual({ ok: true, value: file, leftOut: 0, faults: [] });
+  });
+
+  it('tells which cards were taken away, and leaves out what is no such note', () => {
+    const gone = { id: 'gone', name: 'Chair', at: START };
+    const file = jobFileOf([card()], {}, START, [gone]);
+    expect(readJobFile(JSON.stringify(file))).toEqual({ ok: true, value: file, leftOut: 0, faults: [] });
+    for (const removed of [[gone, { id: 7 }], 'gone', { gone }]) {
+      const read = readJobFile({ ...fileOf(card()), removed });
+      expect(read).toMatchObject({ ok: true, leftOut: 0, faults: [{ field: 'removed' }] });
+    }
+  });
+
+  it('reads a file of version 1 as it was written', () => {
+    // Frozen: what version 1 exported. It had no removals, no times of correction, no nights.
+    const old = {
+      format: 'halfdry-jobs',
+      version: 1,
+      writtenAt: 1_795_000_000_000,
+      cards: [
+        {
+          version: 1,
+          id: 'old-1',
+          madeAt: 1_795_000_000_000,
+          changedAt: 1_795_000_100_000,
+          name: 'Oak table',
+          kind: 'tabletop',
+          base: 'stain',
+          tone: 'wood',
+          age: 'none',
+          coats: [
+            {
+              id: '1795000050000',
+              laidAt: 1_795_000_050_000,
+              product: 'water-based-polyurethane',
+              celsius: 21,
+              relativeHumidity: 0.5,
+            },
+          ],
+          flaws: [
+            { id: 'f1', foundAt: 1_795_000_060_000, defect: 'bubbles', coat: '1795000050000', answers: [] },
+          ],
+          repairs: [],
+          photos: [{ id: 'p1', takenAt: 1_795_000_060_000, width: 4, height: 3 }],
+          notes: 'by the window',
+        },
+      ],
+      photos: { p1: PICTURE },
+    };
+    const read = readJobFile(JSON.stringify(old));
+    const cards = old.cards.map((one) => ({ ...one, version: CARD_VERSION }));
+    expect(read).toEqual({
+      ok: true,
+      value: { ...old, version: CARD_VERSION, cards },
+      leftOut: 0,
+      faults: [],
+    });
   });
 
   it('reads the whole cards beside a broken one, names it, and refuses a file without any', () => {

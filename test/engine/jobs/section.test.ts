@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviceOf, type JobCard, layersOf, sectionOf } from '#engine/jobs.ts';
-import { anyCard, card, coat, known, products } from './cards.ts';
+import { readChoices } from '../../../content/tools/choices.ts';
+import { anyCard, card, coat, known, plan, products } from './cards.ts';
 
-const drawn = (one: JobCard) => sectionOf(one, layersOf(one, products));
+const tables = { sanding: plan.sanding, bases: readChoices(process.cwd()).base.values };
+const drawn = (one: JobCard) => sectionOf(one, layersOf(one, products), tables);
 const coats = (...amounts: number[]) =>
   card({
     coats: amounts.map((milliliters, index) =>
@@ -73,7 +75,7 @@ describe('the drawn section', () => {
   it('names only sources that are there', () => {
     fc.assert(
       fc.property(anyCard, (one) => {
-        for (const { grade, source } of adviceOf(layersOf(one, products)).grounds) {
+        for (const { grade, source } of adviceOf(plan.sanding, layersOf(one, products)).grounds) {
           expect(grade === 'published').toBe(source !== undefined);
           if (source) expect(known.has('source', source)).toBe(true);
         }

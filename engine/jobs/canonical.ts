@@ -1,0 +1,7 @@
+/** One text for one content, in whatever order its keys stand. */
+export const canonical = (value: unknown): string =>
+  JSON.stringify(value, (_key, inner) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([one], [two]) => (one < two ? -1 : 1)))
+      : inner,
+  );

@@ -1,0 +1,48 @@
+import { type History, steady } from '../calc/drying/history.ts';
+import { climateOf, type LaidCoat } from '../clock/coat.ts';
+import type { JobCard } from '../model/job-card.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Calendar, Job } from '../schedule/job.ts';
+import { historyFrom } from '../schedule/weather.ts';
+
+export type Night = NonNullable<JobCard['night']>;
+
+/** Days of day and night after the last coat, as in the schedule; what is not over then goes on as by day. */
+const HORIZON_DAYS = 90;
+
+/**
+ * How much colder than the hour of laying a night may be where nobody noted it, °C: an unheated room in a mild season
+ * (common practice, no source). It only widens a range, and says so.
+ */
+export const SUPPOSED_COLDER = 5;
+
+/** The nights that are allowed for where none is noted: never colder than what the can allows. */
+export const supposedNight = ({ celsius }: LaidCoat, least: number): Night => ({
+  celsius: Math.max(celsius - SUPPOSED_COLDER, Math.min(celsius, least)),
+});
+
+/**
+ * The air that a coat dries in, day and night by turns as the schedule has them, the day as when it was laid. Where the
+ * nights are the same air, it is the same all along.
+ */
+export const airAfter = (
+  plan: Pick<Plan, 'night'>,
+  coat: LaidCoat,
+  night: Night,
+  calendar: (at: number) => Calendar,
+): History => {
+  const day = climateOf(coat);
+  const alike =
+    night.celsius === day.celsius &&
+    (night.relativeHumidity ?? day.relativeHumidity) === day.relativeHumidity;
+  if (alike) return steady(day);
+  // A card knows no working hours: night is then what the tables say.
+  const hours = { from: plan.night.to, to: plan.night.from, days: [] };
+  return historyFrom(
+    plan as Plan,
+    { day, night, hours } as unknown as Job,
+    calendar(coat.laidAt),
+    coat.laidAt,
+    HORIZON_DAYS,
+  );
+};
