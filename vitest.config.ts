@@ -36,6 +36,8 @@ class LongestFirst extends BaseSequencer {
   }
 }
 const SITE_SETUP = {
+  // A page on a busy machine takes longer than the second that is usual.
+  expect: { poll: { timeout: 10_000 } },
   globalSetup: './test/site/setup.ts',
   setupFiles: ['./test/seed.ts', './test/site/built-first.ts'],
 };
