@@ -16,8 +16,14 @@ const SLOW = [
     'zoom',
   ].map((name) => `test/site/${name}.test.ts`),
 ];
-/** These look at one of each kind in `npm test`, and at everything in `npm run test:slow`. */
-const THOROUGH = ['storage-killed', 'access', 'layout'].map((name) => `test/site/${name}.test.ts`);
+/** These look at one of each kind, or at fewer at random, in `npm test`, and at everything in `npm run test:slow`. */
+const THOROUGH = [
+  'site/storage-killed',
+  'site/access',
+  'site/layout',
+  'site/jobs',
+  'engine/schedule/properties',
+].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [
   'tools/walk',

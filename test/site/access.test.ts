@@ -6,10 +6,10 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { THOROUGH } from '../thorough.ts';
 import { openPage, PHONE, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
 import { everyPart, onePerKind } from './kinds.ts';
-import { THOROUGH } from './thorough.ts';
 
 withoutPictures();
 

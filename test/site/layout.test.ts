@@ -1,9 +1,9 @@
 /** What holds on a narrow screen, by keyboard alone, and with colors forced by the system. */
 import { expect, it } from 'vitest';
+import { THOROUGH } from '../thorough.ts';
 import { openPage, PHONE } from './browser.ts';
 import { builtPages } from './built.ts';
 import { onePerKind } from './kinds.ts';
-import { THOROUGH } from './thorough.ts';
 
 /** WCAG 2.2, 1.4.10: no scrolling sideways at 320 px, which is also 1280 px at 400 %. */
 it('has answers as wide as the page, at least 64 px tall, and in view at once', async () => {

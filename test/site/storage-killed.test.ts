@@ -3,9 +3,9 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { summaryOf } from '#engine/jobs/summary.ts';
 import { readCard } from '#engine/model/read-card.ts';
+import { THOROUGH } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 import { cardsIn, JOBS, makeCard, storeCode, summariesIn } from './jobs-hands.ts';
-import { THOROUGH } from './thorough.ts';
 
 withoutPictures();
 
