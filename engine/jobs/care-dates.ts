@@ -18,7 +18,8 @@ import { trialsOf } from './use.ts';
 /** When the buyer may do what, epoch milliseconds; or why no date can be promised, and what to do. */
 export type CareDates =
   | ({
-      readonly kind: 'dates' /** What made them wider than the film does; nothing where nothing did. */;
+      readonly kind: 'dates';
+      /** What made them wider than the film does; nothing where nothing did. */
       readonly wide: string | undefined;
     } & Dates)
   | { readonly kind: 'none'; readonly says: string };
@@ -97,14 +98,7 @@ export const datesOfCard = (
   if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem)}`);
   const use = { kind: card.kind, trials: trialsOf(card), label };
   const dates = (at: Moments) =>
-    datesOf(
-      plan as Plan,
-      use,
-      product.family,
-      { to: last.laidAt, recoat: at.recoat },
-      at['light-use'],
-      at.cure,
-    );
+    datesOf(plan, use, product.family, { to: last.laidAt, recoat: at.recoat }, at['light-use'], at.cure);
   const [early, sure] = [dates(even.value), dates(late.value)];
   const wide = early.fullUse.to < sure.fullUse.to || early.lightUse.to < sure.lightUse.to;
   return {

@@ -1,9 +1,8 @@
 import { type History, steady } from '../calc/drying/history.ts';
 import { climateOf, type LaidCoat } from '../clock/coat.ts';
 import type { JobCard } from '../model/job-card.ts';
-import type { Plan } from '../model/plan.ts';
-import type { Calendar, Job } from '../schedule/job.ts';
-import { historyFrom } from '../schedule/weather.ts';
+import type { Calendar } from '../schedule/job.ts';
+import { historyFrom, type NightTable } from '../schedule/weather.ts';
 
 export type Night = NonNullable<JobCard['night']>;
 
@@ -26,7 +25,7 @@ export const supposedNight = ({ celsius }: LaidCoat, least: number): Night => ({
  * nights are the same air, it is the same all along.
  */
 export const airAfter = (
-  plan: Pick<Plan, 'night'>,
+  plan: NightTable,
   coat: LaidCoat,
   night: Night,
   calendar: (at: number) => Calendar,
@@ -38,11 +37,5 @@ export const airAfter = (
   if (alike) return steady(day);
   // A card knows no working hours: night is then what the tables say.
   const hours = { from: plan.night.to, to: plan.night.from, days: [] };
-  return historyFrom(
-    plan as Plan,
-    { day, night, hours } as unknown as Job,
-    calendar(coat.laidAt),
-    coat.laidAt,
-    HORIZON_DAYS,
-  );
+  return historyFrom(plan, { day, night, hours }, calendar(coat.laidAt), coat.laidAt, HORIZON_DAYS);
 };

@@ -19,7 +19,7 @@ export type Use = Pick<Job, 'kind' | 'trials' | 'label'>;
 
 /** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
 export const datesOf = (
-  plan: Plan,
+  plan: Pick<Plan, 'careful' | 'handle' | 'airing'>,
   job: Use,
   family: Family,
   end: { readonly to: number; readonly recoat: Stretch },

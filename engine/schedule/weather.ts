@@ -5,13 +5,18 @@ import type { Plan } from '../model/plan.ts';
 import type { Calendar, Job } from './job.ts';
 import { MINUTE, type Stretch } from './windows.ts';
 
+/** What the air of a place depends on. */
+export type Air = Pick<Job, 'day' | 'night' | 'hours'>;
+/** The tables that tell when night is, and how damp. */
+export type NightTable = Pick<Plan, 'night'>;
+
 type Climate = { readonly celsius: number; readonly relativeHumidity: number };
 
 /**
  * The air by night. Where she measured no humidity it holds the water of the day, so it is damper the colder it is,
  * up to the most in the tables: walls and wood take some of it up.
  */
-export const nightOf = (plan: Plan, { day, night }: Job): Climate => ({
+export const nightOf = (plan: NightTable, { day, night }: Air): Climate => ({
   celsius: night.celsius,
   relativeHumidity:
     night.relativeHumidity ??
@@ -19,15 +24,15 @@ export const nightOf = (plan: Plan, { day, night }: Job): Climate => ({
 });
 
 /** When night begins and ends on a day; hours in which she works count as day. */
-const borders = (plan: Plan, { hours }: Job) => ({
+const borders = (plan: NightTable, { hours }: Air) => ({
   dawn: Math.min(plan.night.to, hours.from),
   dusk: Math.max(plan.night.from, hours.to),
 });
 
 /** The nights that touch a stretch of time, the calendar's day of each evening with it. */
 export const nightsIn = (
-  plan: Plan,
-  job: Job,
+  plan: NightTable,
+  job: Air,
   calendar: Calendar,
   { from, to }: Stretch,
 ): readonly Stretch[] => {
@@ -41,7 +46,13 @@ export const nightsIn = (
 };
 
 /** The weather from an instant on, day and night by turns for `days`, then as by day. */
-export const historyFrom = (plan: Plan, job: Job, calendar: Calendar, at: number, days: number): History => {
+export const historyFrom = (
+  plan: NightTable,
+  job: Air,
+  calendar: Calendar,
+  at: number,
+  days: number,
+): History => {
   const night = nightOf(plan, job);
   const until = at + days * 1440 * MINUTE;
   const spells: Spell[] = [];

@@ -65,7 +65,7 @@ export const careList = ({ outcome }: Shown): readonly HTMLElement[] => {
 
 export const nightList = ({ outcome, job, us, data }: Shown): readonly HTMLElement[] => {
   if (outcome.kind === 'no') return [];
-  const night = nightOf({ ...data.plan, presets: [] }, job);
+  const night = nightOf(data.plan, job);
   const air = `${sayAir(night.celsius, us)}, ${Math.round(night.relativeHumidity * 100)} % humidity`;
   const lines = outcome.nights.map(({ from, coat, rests, slower }) =>
     rests
