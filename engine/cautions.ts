@@ -16,7 +16,7 @@ export const remediesTold = (walked: Walked): readonly string[] => {
 export const cautionsApart = (known: Knowledge, on: Case, walked: Walked): readonly RuleEntry[] => {
   const before = new Set(
     remediesTold(walked).flatMap((remedy) =>
-      resolve(known, remedy, on).flatMap((step) => step.before.map(({ id }) => id)),
+      resolve(known, remedy, on, walked.families).flatMap((step) => step.before.map(({ id }) => id)),
     ),
   );
   return walked.fired.cautions.filter(({ id }) => !before.has(id));

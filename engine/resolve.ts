@@ -2,6 +2,7 @@ import { lookupIn } from './answers.ts';
 import type { Case } from './case.ts';
 import { holds, type Truth } from './condition.ts';
 import type { Knowledge } from './knowledge.ts';
+import type { Family } from './model/family.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step, StepKind } from './model/step.ts';
 import { type RuleEntry, rulesForStep } from './rules.ts';
@@ -31,13 +32,21 @@ export type ResolvedStep = {
 export const isTaken = (known: Knowledge, on: Case, step: Step): Truth =>
   step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
 
-/** A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. */
-export const resolve = (known: Knowledge, remedy: string, on: Case): readonly ResolvedStep[] => {
+/**
+ * A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. `families`
+ * are the kinds of top coat that it can be, where the case does not tell; none named is any.
+ */
+export const resolve = (
+  known: Knowledge,
+  remedy: string,
+  on: Case,
+  families: readonly Family[] = [],
+): readonly ResolvedStep[] => {
   const told = new Set<string>();
   return known.get('remedy', remedy).steps.flatMap((step, at) => {
     const fits = isTaken(known, on, step);
     if (fits === 'no') return [];
-    const rules = rulesForStep(known, on, step);
+    const rules = rulesForStep(known, on, step, families);
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));
     for (const rule of before) told.add(rule.id);
     return [

@@ -47,11 +47,45 @@ const byFacts = (known: Knowledge, on: Case, rule: RuleEntry): boolean => {
 
 const stepRule = (rule: RuleEntry): boolean => rule.steps.length > 0;
 
-/** The rules that come before one step. */
-export const rulesForStep = (known: Knowledge, on: Case, step: Step): readonly RuleEntry[] =>
-  known.rules.filter((rule) => stepRule(rule) && matches(rule, step) && byFacts(known, on, rule));
+/**
+ * Asks a question of every case that this one may turn out to be: where the kind of top coat is not known, what holds
+ * for every kind that it can be holds, and what holds for none does not. A flaw that only oil shows is warned of as oil.
+ */
+const whateverKind = (on: Case, families: readonly Family[]) => {
+  const each = on['family'] ? [] : families.map((family) => withFact(on, 'family', family));
+  return (holds: (of: Case) => boolean): boolean =>
+    !each.length ? holds(on) : holds(on) ? each.some(holds) : each.every(holds);
+};
 
-const inOrder = (fired: readonly RuleEntry[]): Fired => {
+/** The rules that come before one step, the top coat being one of `families`; of any kind where none is named. */
+export const rulesForStep = (
+  known: Knowledge,
+  on: Case,
+  step: Step,
+  families: readonly Family[] = [],
+): readonly RuleEntry[] => {
+  const certain = whateverKind(on, families);
+  return known.rules.filter(
+    (rule) => stepRule(rule) && matches(rule, step) && certain((of) => byFacts(known, of, rule)),
+  );
+};
+
+/**
+ * All rules that fire for a case and the steps that lie ahead, the top coat being one of `families`. No tree can switch
+ * one off.
+ */
+export const fire = (
+  known: Knowledge,
+  on: Case,
+  ahead: readonly Step[],
+  families: readonly Family[] = [],
+): Fired => {
+  const certain = whateverKind(on, families);
+  const fired = known.rules.filter(
+    (rule) =>
+      (!stepRule(rule) || ahead.some((step) => matches(rule, step))) &&
+      certain((of) => byFacts(known, of, rule)),
+  );
   const byKind = (kind: RuleEntry['kind']) => fired.filter((rule) => rule.kind === kind);
   return {
     stops: byKind('stop'),
@@ -59,31 +93,4 @@ const inOrder = (fired: readonly RuleEntry[]): Fired => {
     cautions: byKind('caution'),
     adjustments: byKind('adjustment'),
   };
-};
-
-const fires = (known: Knowledge, on: Case, ahead: readonly Step[], rule: RuleEntry): boolean =>
-  (!stepRule(rule) || ahead.some((step) => matches(rule, step))) && byFacts(known, on, rule);
-
-/** All rules that fire for a case and the steps that lie ahead. No tree can switch one off. */
-export const fire = (known: Knowledge, on: Case, ahead: readonly Step[]): Fired =>
-  inOrder(known.rules.filter((rule) => fires(known, on, ahead, rule)));
-
-/**
- * As `fire`; where the kind of top coat is not known, what fires for every kind that it can be is added, and what fires
- * for none is left out: a flaw that only oil shows is warned of as oil.
- */
-export const fireFor = (
-  known: Knowledge,
-  on: Case,
-  ahead: readonly Step[],
-  families: readonly Family[],
-): Fired => {
-  if (on['family'] || !families.length) return fire(known, on, ahead);
-  const each = families.map((family) => withFact(on, 'family', family));
-  return inOrder(
-    known.rules.filter((rule) => {
-      const withKind = (of: Case) => fires(known, of, ahead, rule);
-      return fires(known, on, ahead, rule) ? each.some(withKind) : each.every(withKind);
-    }),
-  );
 };

@@ -3,16 +3,23 @@ import { stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import { type Leaf, type Met, possible } from './leaves.ts';
+import type { Family } from './model/family.ts';
 import type { QuestionId } from './model/ids.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
 import { isTaken } from './resolve.ts';
-import { type Fired, fireFor } from './rules.ts';
+import { type Fired, fire } from './rules.ts';
 
 /** A fact that the result rests on. */
 export type Used = { readonly fact: string; readonly value: string | number; readonly how: string };
 
-type Common = { readonly leaves: readonly Leaf[]; readonly fired: Fired; readonly trace: readonly Used[] };
+type Common = {
+  readonly leaves: readonly Leaf[];
+  /** The kinds of top coat that show these flaws. */
+  readonly families: readonly Family[];
+  readonly fired: Fired;
+  readonly trace: readonly Used[];
+};
 
 export type Walked =
   /** How dry is it? Asked first, since it decides what hands may do. */
@@ -47,7 +54,8 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
   const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
   const common = (ahead: readonly Step[] = []): Common => ({
     leaves,
-    fired: fireFor(known, on, ahead, families),
+    families,
+    fired: fire(known, on, ahead, families),
     trace: traceOf(on, met),
   });
   const unsureAt = met.find((one) => one.answer === 'unsure')?.question;

@@ -3,6 +3,7 @@ import {
   type Case,
   cautionsApart,
   type Knowledge,
+  type ResolvedStep,
   remediesTold,
   resolve,
   type Walked,
@@ -23,7 +24,9 @@ export const walkLines = (known: Knowledge, on: Case, walked: Walked): readonly 
     ...(outcome ? [actionLine(outcome.action)] : []),
     ...(outcome?.unsureAt ? [`To be sure: ${known.get('question', outcome.unsureAt).sure}`] : []),
     ...causeLines(walked),
-    ...remediesTold(walked).flatMap((remedy) => stepLines(known, on, remedy)),
+    ...remediesTold(walked).flatMap((remedy) =>
+      stepLines(known, remedy, resolve(known, remedy, on, walked.families)),
+    ),
     ...cautionsApart(known, on, walked).map(
       (rule) => `\nCaution: ${rule.title}\n  ${rule.say}\n  ${rule.defers}`,
     ),
@@ -50,11 +53,11 @@ const causeLines = ({ leaves }: Walked): readonly string[] =>
       `${leaves.length > 1 ? 'Possible' : 'Cause'}: ${leaf.cause ?? ('leave' in leaf ? leaf.leave : leaf.remedy)}`,
   );
 
-const stepLines = (known: Knowledge, on: Case, remedy: string): readonly string[] => {
+const stepLines = (known: Knowledge, remedy: string, steps: readonly ResolvedStep[]): readonly string[] => {
   const { name, worked, 'if-not': ifNot } = known.get('remedy', remedy);
   return [
     `\n${name} (${remedy})`,
-    ...resolve(known, remedy, on).flatMap((step, index) => [
+    ...steps.flatMap((step, index) => [
       ...step.before.map((rule) => `   ! ${rule.title}: ${rule.say}`),
       `  ${index + 1}. ${step.grit ? `[${step.grit}] ` : ''}${step.say}`,
       ...step.limits.map((rule) => `     limit: ${rule.say}`),

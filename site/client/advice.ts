@@ -1,8 +1,8 @@
 import {
   type Case,
   cautionsApart,
-  type Knowledge,
   knowledgeOf,
+  type ResolvedStep,
   type RuleEntry,
   readAddress,
   remediesTold,
@@ -114,8 +114,7 @@ const inPlace = (change: () => void): void => {
   if (before !== undefined && typeof after === 'number' && after !== before) scrollBy(0, after - before);
 };
 
-const fitProcedure = (known: Knowledge, procedure: HTMLElement, on: Case): void => {
-  const steps = resolve(known, procedure.dataset['remedy'] ?? '', on);
+const fitProcedure = (procedure: HTMLElement, steps: readonly ResolvedStep[]): void => {
   for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
     const step = steps.find(({ at }) => at === Number(item.dataset['step']));
     item.hidden = !step;
@@ -155,7 +154,7 @@ export const fitAdvice = async (): Promise<void> => {
     fitApart(apart);
     if (hers)
       for (const procedure of procedures) {
-        fitProcedure(known, procedure, on);
+        fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on, walked.families));
         tellFilm(advice.sanding, procedure, on);
       }
   });

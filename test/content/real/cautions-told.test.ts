@@ -1,6 +1,6 @@
 /** Nothing that fires is lost: at every end of every walk each caution stands before its step or by itself. */
 import { describe, expect, it } from 'vitest';
-import { type Case, cautionsApart, nodesOf, remediesTold, resolve, walk } from '#engine/index.ts';
+import { type Case, cautionsApart, nodesOf, remediesTold, resolve, walk, withFact } from '#engine/index.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
 
@@ -21,7 +21,7 @@ const ends = known.defects.flatMap(({ id }) =>
 const faultsAt = (defect: string, on: Case): string[] => {
   const walked = walk(known, on, defect);
   const before = remediesTold(walked).flatMap((remedy) =>
-    resolve(known, remedy, on).flatMap((step) => step.before.map(({ id }) => id as string)),
+    resolve(known, remedy, on, walked.families).flatMap((step) => step.before.map(({ id }) => id as string)),
   );
   const apart = cautionsApart(known, on, walked).map(({ id }) => id as string);
   const where = `${defect} ${JSON.stringify(Object.entries(on).map(([name, { value }]) => `${name}=${value}`))}`;
@@ -42,6 +42,23 @@ describe('the cautions', () => {
   it.each(PIECES)('are each told once where she has told %o', (piece) => {
     expect(ends.length).toBeGreaterThan(1000);
     expect(ends.flatMap(({ defect, on }) => faultsAt(defect, { ...told(piece), ...on }))).toEqual([]);
+  });
+
+  it('warn of nothing that no kind of top coat which shows the flaw calls for', () => {
+    const idle = ends.flatMap(({ defect, on }) => {
+      const walked = walk(known, on, defect);
+      const each = walked.families.map((family) => withFact(on, 'family', family));
+      return remediesTold(walked).flatMap((remedy) => {
+        const wanted = new Set(
+          each.flatMap((of) => resolve(known, remedy, of).flatMap((step) => step.before.map(({ id }) => id))),
+        );
+        return resolve(known, remedy, on, walked.families)
+          .flatMap((step) => step.before)
+          .filter(({ id }) => !wanted.has(id))
+          .map(({ id }) => `${id} before ${remedy} of ${defect}`);
+      });
+    });
+    expect([...new Set(idle)]).toEqual([]);
   });
 
   it('stand by themselves where facts alone call for them, and nowhere else', () => {
