@@ -1,5 +1,5 @@
 import { lookupIn } from './answers.ts';
-import type { Case } from './case.ts';
+import { type Case, withFact } from './case.ts';
 import { holds, type Truth } from './condition.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Family } from './model/family.ts';
@@ -28,9 +28,17 @@ export type ResolvedStep = {
   readonly only: boolean;
 };
 
-/** Whether a step is taken in this case; unknown where its condition hangs on facts that are not known. */
-export const isTaken = (known: Knowledge, on: Case, step: Step): Truth =>
-  step.when ? holds(step.when, lookupIn(known, on)) : 'yes';
+/**
+ * Whether a step is taken in this case, the top coat being one of `families`; unknown where its condition hangs on facts
+ * that are not known.
+ */
+export const isTaken = (known: Knowledge, on: Case, step: Step, families: readonly Family[] = []): Truth => {
+  const { when } = step;
+  if (!when) return 'yes';
+  const cases = on['family'] || !families.length ? [on] : families.map((one) => withFact(on, 'family', one));
+  const [first = 'unknown', ...others] = cases.map((of) => holds(when, lookupIn(known, of)));
+  return others.every((other) => other === first) ? first : 'unknown';
+};
 
 /**
  * A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. `families`
@@ -44,7 +52,7 @@ export const resolve = (
 ): readonly ResolvedStep[] => {
   const told = new Set<string>();
   return known.get('remedy', remedy).steps.flatMap((step, at) => {
-    const fits = isTaken(known, on, step);
+    const fits = isTaken(known, on, step, families);
     if (fits === 'no') return [];
     const rules = rulesForStep(known, on, step, families);
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));

@@ -80,7 +80,7 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
     certain,
     goOn: next?.question,
     unsureAt,
-    ...common(stepsAhead(known, on, action, leaves)),
+    ...common(stepsAhead(known, on, action, leaves, families)),
   };
 };
 
@@ -109,12 +109,18 @@ const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one
 const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', say: 'Wipe it off.' };
 
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
-const stepsAhead = (known: Knowledge, on: Case, action: Action, leaves: readonly Leaf[]): readonly Step[] => {
+const stepsAhead = (
+  known: Knowledge,
+  on: Case,
+  action: Action,
+  leaves: readonly Leaf[],
+  families: readonly Family[],
+): readonly Step[] => {
   if (action.do === 'wash-off' || action.do === 'wipe-back') return [WIPING];
   if (action.do !== 'repair') return [];
   return leaves
     .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))
-    .filter((step) => isTaken(known, on, step) !== 'no');
+    .filter((step) => isTaken(known, on, step, families) !== 'no');
 };
 
 const traceOf = (on: Case, met: readonly Met[]): Used[] => {

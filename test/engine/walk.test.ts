@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { emptyCase, possible, walk, withAnswer, withFact } from '#engine/index.ts';
+import { type Case, emptyCase, possible, walk, withAnswer, withFact } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { act, defect, known, question, remedy, rule } from './small.ts';
 
@@ -192,13 +192,14 @@ describe('walk', () => {
           ],
         },
       ),
-      defect('flaw', { remedy: 'a' }),
+      defect('flaw', { remedy: 'a' }, { families: ['shellac', 'wax'] }),
+      defect('other', { remedy: 'a' }, { families: ['wax', 'oil'] }),
     );
-    const cautions = (family: 'shellac' | 'wax') =>
-      walk(ruled, withFact(at('cured'), 'family', family), 'flaw').fired.cautions.map(({ id }) => id);
-    expect(cautions('shellac')).toEqual(['dust']);
-    expect(cautions('wax')).toEqual([]);
-    expect(walk(ruled, at('cured'), 'flaw').fired.cautions.map(({ id }) => id)).toEqual(['dust']);
+    const cautions = (on: Case, flaw = 'flaw') => walk(ruled, on, flaw).fired.cautions.map(({ id }) => id);
+    expect(cautions(withFact(at('cured'), 'family', 'shellac'))).toEqual(['dust']);
+    expect(cautions(withFact(at('cured'), 'family', 'wax'))).toEqual([]);
+    expect(cautions(at('cured'))).toEqual(['dust']);
+    expect(cautions(at('cured'), 'other')).toEqual([]);
   });
 
   it('is pure: the case is not changed', () => {
