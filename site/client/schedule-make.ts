@@ -1,4 +1,5 @@
 import { sayInstant } from '#engine/clock.ts';
+import type { RuleEntry } from '#engine/index.ts';
 import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../lib/plan.ts';
 import { timeStyle } from './clock-store.ts';
@@ -25,6 +26,17 @@ export const make = (tag: string, ...inside: readonly Inside[]): HTMLElement => 
   element.append(...inside);
   return element;
 };
+
+/** A rule in a plan: a stop is told from a caution by its word and its color. */
+export const ruleLine = (
+  { kind, title, say }: Pick<RuleEntry, 'kind' | 'title' | 'say'>,
+  lead = '',
+): HTMLElement =>
+  make(
+    kind === 'stop' ? 'p.caution.stop' : 'p.caution',
+    make('b', `${kind === 'stop' ? 'Stop: ' : lead}${title}. `),
+    say,
+  );
 
 export const words = (id: string): string => id.replaceAll('-', ' ');
 export const day = (at: number): string =>

@@ -6,7 +6,7 @@ import { CLOCK } from '../lib/urls.ts';
 import { timeStyle } from './clock-store.ts';
 import { actsOf } from './schedule-acts.ts';
 import { drawLine } from './schedule-line.ts';
-import { day, make, type Shown, words } from './schedule-make.ts';
+import { day, make, ruleLine, type Shown, words } from './schedule-make.ts';
 import { careList, dateList, nightList, numbers } from './schedule-numbers.ts';
 import { stepsOf } from './schedule-steps.ts';
 import { sayAir } from './schedule-units.ts';
@@ -62,7 +62,7 @@ export const show = (place: HTMLElement, shown: Shown): void => {
       make('h2.verdict.stop', wait ? 'No, not now' : 'No'),
       make('p.of', summary(shown)),
       ...reasons,
-      ...outcome.cautions.map(({ title, say }) => make('p.caution', make('b', `${title}. `), say)),
+      ...outcome.cautions.map((rule) => ruleLine(rule)),
       numbers(shown),
     );
     return;
@@ -87,7 +87,7 @@ export const show = (place: HTMLElement, shown: Shown): void => {
         ...nightList(shown),
       ),
     ),
-    ...outcome.cautions.map(({ title, say }) => make('p.caution', make('b', `${title}. `), say)),
+    ...outcome.cautions.map((rule) => ruleLine(rule)),
     make('h3', 'Steps'),
     stepsOf(whole),
     actsOf(whole),

@@ -2,7 +2,7 @@ import { saySpan } from '#engine/clock.ts';
 import type { Planned } from '#engine/schedule.ts';
 import { defectUrl } from '../lib/urls.ts';
 import { timeStyle } from './clock-store.ts';
-import { day, type Inside, make, type Shown, spanOn, words } from './schedule-make.ts';
+import { day, type Inside, make, ruleLine, type Shown, spanOn, words } from './schedule-make.ts';
 import { linesOf } from './schedule-words.ts';
 
 /** The steps in order, each with its time, its cautions before it, and what to look for. */
@@ -33,10 +33,7 @@ export const stepsOf = (shown: Shown & { outcome: Planned }): HTMLElement => {
     if (date !== last && !waits) item.prepend(make('span.date', date));
     if (!waits) last = date;
     item.classList.add(step.kind);
-    for (const { title: name, say: text, kind } of step.before)
-      item.append(
-        make('p.caution', make('b', `${kind === 'stop' ? 'Stop' : 'Before this step'}: ${name}. `), text),
-      );
+    item.append(...step.before.map((rule) => ruleLine(rule, 'Before this step: ')));
     const more = [
       step.say,
       step.must ? 'Sand for sure: it has dried too long for the next coat to hold.' : '',
