@@ -32,10 +32,10 @@ export const withClock = (known: Knowledge, told: Case, product: string, minutes
   if (reading.kind === 'future') return { on, says: undefined };
   const stage = on['stage']?.value as Stage;
   const next = reached(stage, 'dry-to-touch') ? reading.moments.recoat : reading.moments.touch;
-  const until = reached(stage, 'dry-to-touch') ? 'sand and recoat' : 'hands off until';
+  const what = reached(stage, 'dry-to-touch') ? 'ready to sand and recoat' : 'hands off, dry to the touch';
   const left = (at: number) => Math.max(0, Math.round((at - now) / MINUTE));
   const says = reached(stage, 'recoatable')
     ? `By the clock it is ${reading.sureness} ${stage}.`
-    : `By the clock it is ${reading.sureness} ${stage}; ${until} about ${left(next.from)} to ${left(next.to)} minutes from now.`;
+    : `By the clock it is ${reading.sureness} ${stage}; ${what} about ${left(next.from)} to ${left(next.to)} minutes from now.`;
   return { on, says };
 };

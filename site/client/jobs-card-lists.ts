@@ -31,7 +31,7 @@ export const cardLists = (
   return [
     make(
       'section',
-      make('h2', 'Coats'),
+      make('h2.tape', 'Coats'),
       card.coats.length
         ? coatList(card, data, us, correct, (coat) =>
             takeOff('coats', 'The coat', coat.id, (there) => withoutCoat(there, coat.id, Date.now())),
@@ -40,7 +40,7 @@ export const cardLists = (
     ),
     make(
       'section',
-      make('h2', 'Flaws'),
+      make('h2.tape', 'Flaws'),
       card.flaws.length
         ? flawList(
             card,
@@ -58,7 +58,7 @@ export const cardLists = (
     ),
     make(
       'section',
-      make('h2', 'Repairs'),
+      make('h2.tape', 'Repairs'),
       card.repairs.length
         ? repairList(card, data, (repair) =>
             takeOff('repairs', 'The repair', repair.id, (there) =>

@@ -70,7 +70,8 @@ export class CareView implements JobsView {
 
   #paper(care: Extract<ReturnType<typeof careOf>, { kind: 'care' }>): HTMLElement {
     const { dates, noDates } = care;
-    const moment = (name: string, at: number) => make('div', make('dt', name), make('dd', sayLongDate(at)));
+    const moment = (name: string, at: number) =>
+      make('div.tape', make('dt', name), make('dd', sayLongDate(at)));
     return make(
       'article.care',
       make('p.made-of', care.madeOf.map(({ say }) => say).join(' ')),

@@ -63,7 +63,7 @@ export const drawSection = (card: JobCard, data: JobsData, us: boolean): readonl
     source ? [index ? ', ' : ' From: ', link('published', sourceUrl(source))] : [],
   );
   return [
-    make('h2', 'The film'),
+    make('h2.tape', 'The film'),
     svg as HTMLElement,
     make('p', bare ? layers.says : says, us && layers.total.to > 0 ? ` That is ${mils(layers.total)}.` : ''),
     ...(inProportion

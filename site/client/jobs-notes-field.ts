@@ -12,5 +12,5 @@ export const notesSection = (
   Object.assign(field, { rows: 4, maxLength: MOST, id: 'job-notes' });
   field.addEventListener('input', () => typed(field.value), { signal });
   const label = Object.assign(make('label', 'Notes'), { htmlFor: field.id });
-  return make('section.notes', make('h2', label), field);
+  return make('section.notes', make('h2.tape', label), field);
 };

@@ -11,7 +11,7 @@ const MOST = 60;
 
 /** The photos of a card, and the way to add one. They are on this device only. */
 export class PhotoBoard {
-  readonly element = make('section', make('h2', 'Photos'));
+  readonly element = make('section', make('h2.tape', 'Photos'));
   readonly #card: JobCard;
   readonly #frame: JobsFrame;
   readonly #hands: CardHands;
