@@ -26,7 +26,7 @@ export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
 export { type Passed, passedBy } from './jobs/place.ts';
 export { type ImportRow, previewImport, previewShelves } from './jobs/preview.ts';
-export { type CardList, cardsRemoved } from './jobs/removed.ts';
+export { cardsRemoved } from './jobs/removed.ts';
 export {
   type Section,
   type SectionRect,

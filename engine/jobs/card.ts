@@ -1,6 +1,7 @@
+import type { CardList } from '../model/card-limits.ts';
 import { CARD_VERSION } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
-import { type CardList, isRemoved, unnamed, withoutRemoval, withRemoval } from './removed.ts';
+import { isRemoved, unnamed, withoutRemoval, withRemoval } from './removed.ts';
 
 /** What a card must be told at its start; the rest may come later. */
 export type Given = Pick<JobCard, 'name' | 'kind' | 'base' | 'tone' | 'age'> &

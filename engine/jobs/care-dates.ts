@@ -12,15 +12,18 @@ import type { Calendar } from '../schedule/job.ts';
 import type { Stretch } from '../schedule/windows.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
-import { airAfter, SUPPOSED_COLDER, supposedNight } from './nights.ts';
+import { airAfter, supposedNight } from './nights.ts';
 import { trialsOf } from './use.ts';
 
 /** When the buyer may do what, epoch milliseconds; or why no date can be promised, and what to do. */
 export type CareDates =
   | ({
       readonly kind: 'dates';
-      /** What made them wider than the film does; nothing where nothing did. */
-      readonly wide: string | undefined;
+      /**
+       * What nights that nobody noted did to them: they are allowed for, or left out, since in them the film might not
+       * dry at all. Nothing where the nights are known or change nothing.
+       */
+      readonly unknownNights: 'allowed-for' | 'left-out' | undefined;
     } & Dates)
   | { readonly kind: 'none'; readonly says: string };
 
@@ -66,11 +69,6 @@ const across = (early: Stretch, late: Stretch): Stretch => ({
   to: Math.max(early.to, late.to),
 });
 
-const COLDER = `${SUPPOSED_COLDER} °C (${SUPPOSED_COLDER * 1.8} °F) colder than when the last coat was laid`;
-const NOTE_IT = 'Note the coldest night under ‘More about the piece’, and they are reckoned with it.';
-const ALLOWED = `How cold the nights are is not on the card. The late dates allow for nights ${COLDER}. ${NOTE_IT}`;
-const LEFT_OUT = `How cold the nights are is not on the card, and the dates leave them out: in nights ${COLDER} this finish may not dry at all. ${NOTE_IT}`;
-
 /**
  * The dates of a card by its last coat, in the air of its laying by day and that of the card’s nights. Where no night is
  * noted, they reach from nights as warm as the day to colder ones, and say so. `calendar` is that of the place.
@@ -89,7 +87,7 @@ export const datesOfCard = (
   const coat = laidCoatOf(card, last);
   const { label } = coat;
   const least = label?.limits?.celsius?.from ?? product.limits.celsius[0];
-  const night = card.night ?? supposedNight(coat, least);
+  const night = card.night ?? supposedNight(plan, coat, least);
   const found = momentsIn(airAfter(plan, coat, night, calendar), coat, product);
   const even = card.night ? found : momentsIn(steady(climateOf(coat)), coat, product);
   // What was only supposed forbids no date: then the air of laying has to do, and it is said what it leaves out.
@@ -106,6 +104,6 @@ export const datesOfCard = (
     ...sure,
     lightUse: across(early.lightUse, sure.lightUse),
     fullUse: across(early.fullUse, sure.fullUse),
-    wide: !found.ok ? LEFT_OUT : wide ? ALLOWED : undefined,
+    unknownNights: !found.ok ? 'left-out' : wide ? 'allowed-for' : undefined,
   };
 };

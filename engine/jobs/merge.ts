@@ -1,10 +1,8 @@
-import { MOST } from '../model/card-limits.ts';
+import { CARD_LISTS, type CardList, MOST } from '../model/card-limits.ts';
 import type { CardRemoval, JobCard, RemovedCard } from '../model/job-card.ts';
 import { canonical } from './canonical.ts';
 import { inOrder } from './card.ts';
-import { type CardList, cardsRemoved, removedOfBoth, stillRemoved, unnamed } from './removed.ts';
-
-const LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const satisfies readonly CardList[];
+import { cardsRemoved, removedOfBoth, stillRemoved, unnamed } from './removed.ts';
 
 type Entry = { readonly id: string; readonly changedAt?: number | undefined };
 
@@ -70,7 +68,7 @@ export const mergeTwo = (one: JobCard, two: JobCard): JobCard => {
   });
 };
 
-export const tooLarge = (card: JobCard): boolean => LISTS.some((list) => card[list].length > MOST[list]);
+export const tooLarge = (card: JobCard): boolean => CARD_LISTS.some((list) => card[list].length > MOST[list]);
 
 export const byId = (cards: readonly JobCard[]): Map<string, JobCard> => {
   const held = new Map<string, JobCard>();

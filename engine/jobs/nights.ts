@@ -9,15 +9,9 @@ export type Night = NonNullable<JobCard['night']>;
 /** Days of day and night after the last coat, as in the schedule; what is not over then goes on as by day. */
 const HORIZON_DAYS = 90;
 
-/**
- * How much colder than the hour of laying a night may be where nobody noted it, °C: an unheated room in a mild season
- * (common practice, no source). It only widens a range, and says so.
- */
-export const SUPPOSED_COLDER = 5;
-
 /** The nights that are allowed for where none is noted: never colder than what the can allows. */
-export const supposedNight = ({ celsius }: LaidCoat, least: number): Night => ({
-  celsius: Math.max(celsius - SUPPOSED_COLDER, Math.min(celsius, least)),
+export const supposedNight = (plan: NightTable, { celsius }: LaidCoat, least: number): Night => ({
+  celsius: Math.max(celsius - plan.night['supposed-colder'], Math.min(celsius, least)),
 });
 
 /**

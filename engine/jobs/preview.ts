@@ -1,7 +1,8 @@
+import type { CardList } from '../model/card-limits.ts';
 import type { JobCard, RemovedCard } from '../model/job-card.ts';
 import { canonical } from './canonical.ts';
 import { byId, fieldsOf, mergeTwo, type Shelf, sorted, tooLarge } from './merge.ts';
-import { type CardList, cardsRemoved } from './removed.ts';
+import { cardsRemoved } from './removed.ts';
 
 type Counts = Readonly<Record<CardList, number>>;
 

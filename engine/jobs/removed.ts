@@ -1,7 +1,5 @@
-import { MOST, MOST_CARDS_REMOVED } from '../model/card-limits.ts';
-import type { CARD_LISTS, CardRemoval, JobCard, RemovedCard } from '../model/job-card.ts';
-
-export type CardList = (typeof CARD_LISTS)[number];
+import { CARD_LISTS, type CardList, MOST, MOST_CARDS_REMOVED } from '../model/card-limits.ts';
+import type { CardRemoval, JobCard, RemovedCard } from '../model/job-card.ts';
 
 const same = (one: CardRemoval, list: CardList, id: string): boolean => one.list === list && one.id === id;
 
@@ -48,7 +46,7 @@ export const stillRemoved = (
 ): CardRemoval[] | undefined => {
   const last = new Map<string, number>();
   for (const card of cards)
-    for (const list of ['coats', 'flaws', 'repairs', 'photos'] as const)
+    for (const list of CARD_LISTS)
       for (const { id, changedAt = 0 } of card[list] as readonly Entry[]) {
         const key = `${list} ${id}`;
         const at = cards.length === 1 ? Number.POSITIVE_INFINITY : changedAt;

@@ -12,3 +12,7 @@ export const MOST = { coats: 100, flaws: 400, repairs: 400, photos: 200, removed
 
 /** So many cards that were taken away are remembered, the newest of them. */
 export const MOST_CARDS_REMOVED = 500;
+
+/** The lists of a card whose entries can be taken off. */
+export const CARD_LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const;
+export type CardList = (typeof CARD_LISTS)[number];

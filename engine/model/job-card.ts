@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CARD_VERSION, MOST, MOST_CARDS_REMOVED } from './card-limits.ts';
+import { CARD_LISTS, CARD_VERSION, MOST, MOST_CARDS_REMOVED } from './card-limits.ts';
 import { FACTS } from './facts.ts';
 import { PARTS, TRIALS } from './plan.ts';
 
@@ -32,9 +32,6 @@ const CanLabel = z.strictObject({
   coats: z.int().min(1).max(20).optional(),
   coatsPerDay: z.int().min(1).max(20).optional(),
 });
-
-/** The lists of a card whose entries can be taken off. */
-export const CARD_LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const;
 
 const Changed = Instant.optional().describe(
   'When it was last corrected or put back; of two versions the later one counts.',

@@ -184,8 +184,13 @@ export const Plan = z.strictObject({
     }),
   ),
   careful: row({ days: z.number().describe('Least days to full use for children, food, heat, water.') }),
-  night: row({ from: z.int(), to: z.int(), 'most-humidity': z.number() }).describe(
-    'Minutes of the day between which it is night, and the dampest night reckoned when she measured none.',
+  night: row({
+    from: z.int(),
+    to: z.int(),
+    'most-humidity': z.number(),
+    'supposed-colder': z.number().min(0).max(20),
+  }).describe(
+    'Minutes of the day between which it is night; the dampest night reckoned when she measured none; how much colder, °C, a job card allows for when none is noted.',
   ),
   sanding: Sanding,
   refuse: z.array(RuleId).describe('Rules that end a plan when they fire on its facts and steps.'),

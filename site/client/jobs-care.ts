@@ -1,7 +1,8 @@
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import { cardUrl } from '../lib/jobs-urls.ts';
-import { calendarAt, nightOfCard } from './jobs-night.ts';
+import { calendarAt } from './calendar.ts';
+import { nightOfCard, sayNights } from './jobs-night.ts';
 import { sayLongDate } from './jobs-say.ts';
 import { readOne } from './jobs-store.ts';
 import { button, type JobsFrame, type JobsView, link } from './jobs-view.ts';
@@ -56,13 +57,8 @@ export class CareView implements JobsView {
         button('Print this care card', () => print(), 'go'),
       ),
       this.#paper(care),
-      ...(dates.kind === 'dates' && dates.wide
-        ? [
-            make(
-              'p.wide-dates',
-              `Light use may come as early as ${sayLongDate(dates.lightUse.from)}, full use as early as ${sayLongDate(dates.fullUse.from)}; the card promises the late end. ${dates.wide}`,
-            ),
-          ]
+      ...(dates.kind === 'dates' && dates.unknownNights
+        ? [make('p.wide-dates', sayNights(dates, data.plan.night['supposed-colder']))]
         : []),
       back,
     );

@@ -1,16 +1,7 @@
 import { toCelsius } from '#engine/calc/units.ts';
+import type { CareDates } from '#engine/jobs/care-dates.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { Calendar } from '#engine/schedule.ts';
-
-/** The calendar of this device: day 0 holds the instant. */
-export const calendarAt = (at: number): Calendar => {
-  const day = new Date(at);
-  return {
-    at: (days, minute) =>
-      new Date(day.getFullYear(), day.getMonth(), day.getDate() + days, 0, minute).getTime(),
-    weekday: day.getDay(),
-  };
-};
+import { sayLongDate } from './jobs-say.ts';
 
 const numberIn = (plan: URLSearchParams, name: string): number | undefined => {
   const text = plan.get(name)?.trim().replace(',', '.');
@@ -29,4 +20,20 @@ export const nightOfCard = ({ night, plan }: JobCard): JobCard['night'] => {
   if (!(celsius >= -30 && celsius <= 50)) return undefined;
   const known = humidity !== undefined && humidity >= 0 && humidity <= 100;
   return { celsius, ...(known && { relativeHumidity: humidity / 100 }) };
+};
+
+/** What the dates on a care card make of nights that are not on the card. */
+export const sayNights = (
+  { unknownNights, lightUse, fullUse }: Extract<CareDates, { kind: 'dates' }>,
+  colderCelsius: number,
+): string => {
+  const colder = `${colderCelsius} °C (${colderCelsius * 1.8} °F) colder than when the last coat was laid`;
+  return [
+    `Light use may come as early as ${sayLongDate(lightUse.from)}, full use as early as ${sayLongDate(fullUse.from)}; the card promises the late end.`,
+    'How cold the nights are is not on the card.',
+    unknownNights === 'left-out'
+      ? `The dates leave them out: in nights ${colder} this finish may not dry at all.`
+      : `The late dates allow for nights ${colder}.`,
+    'Note the coldest night under ‘More about the piece’, and they are reckoned with it.',
+  ].join(' ');
 };

@@ -1,8 +1,9 @@
 import { sayInstant } from '#engine/clock.ts';
 import { type AnyEntry, knowledgeOf } from '#engine/index.ts';
-import { type Calendar, type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
+import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
 import type { PlanData } from '../lib/plan.ts';
 import { CLOCK } from '../lib/urls.ts';
+import { calendarAt } from './calendar.ts';
 import { timeStyle } from './clock-store.ts';
 import { actsOf } from './schedule-acts.ts';
 import { drawLine } from './schedule-line.ts';
@@ -11,22 +12,13 @@ import { careList, dateList, nightList, numbers } from './schedule-numbers.ts';
 import { stepsOf } from './schedule-steps.ts';
 import { sayAir } from './schedule-units.ts';
 
-const calendarFrom = (start: number): Calendar => {
-  const day = new Date(start);
-  return {
-    at: (days, minute) =>
-      new Date(day.getFullYear(), day.getMonth(), day.getDate() + days, 0, minute).getTime(),
-    weekday: day.getDay(),
-  };
-};
-
 /** The plan by the tables that were sent. */
 export const outcomeOf = (job: Job, data: PlanData): Outcome => {
   const known = knowledgeOf(data.rules.map((rule) => ({ ...rule, kindOf: 'rule' })) as unknown as AnyEntry[]);
   const product = data.products.find(({ id }) => id === job.product);
   if (!product) throw new Error(`no product ${job.product}`);
   const plan = { ...data.plan, presets: [] };
-  return schedule(plan, known, job, product as unknown as PlanProduct, calendarFrom(job.start));
+  return schedule(plan, known, job, product as unknown as PlanProduct, calendarAt(job.start));
 };
 
 const KEY =

@@ -15,6 +15,7 @@ import {
   readRemoved,
   removeCard,
 } from '../../site/client/jobs-store.ts';
+import { CARD_1 } from '../engine/jobs/version-1.ts';
 
 /** How version 1 made its stores. Never change this: it stands for what lies in browsers. */
 const VERSION_1 = (db: IDBDatabase) => {
@@ -25,32 +26,6 @@ const VERSION_1 = (db: IDBDatabase) => {
 const VERSION_2 = (db: IDBDatabase) => {
   VERSION_1(db);
   db.createObjectStore('summaries', { keyPath: 'id' }).createIndex('order', 'order');
-};
-/** A card as its version 1 was written, by versions 1 and 2 of the store. */
-const CARD_1 = {
-  version: 1,
-  id: 'old-1',
-  madeAt: 1_795_000_000_000,
-  changedAt: 1_795_000_100_000,
-  name: 'Oak table',
-  kind: 'tabletop',
-  base: 'stain',
-  tone: 'wood',
-  age: 'none',
-  coats: [
-    {
-      id: 'c1',
-      laidAt: 1_795_000_050_000,
-      product: 'water-based-polyurethane',
-      celsius: 21,
-      relativeHumidity: 0.5,
-      applicator: 'brush',
-    },
-  ],
-  flaws: [],
-  repairs: [],
-  photos: [{ id: 'p1', takenAt: 1_795_000_060_000, width: 4, height: 3 }],
-  notes: 'by the window',
 };
 const PHOTO_1 = { id: 'p1', card: 'old-1', type: 'image/webp', bytes: new Uint8Array([7, 8]).buffer };
 

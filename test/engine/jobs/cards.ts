@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { clockProduct } from '#engine/clock.ts';
 import type { CardCoat, JobCard, Products } from '#engine/jobs.ts';
-import { CARD_VERSION } from '#engine/model/card-limits.ts';
+import { CARD_LISTS, CARD_VERSION } from '#engine/model/card-limits.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { readCare } from '../../../content/tools/care.ts';
 import { known } from '../schedule/sheet.ts';
@@ -109,7 +109,7 @@ const photo = fc
 const list = <T extends { id: string }>(of: fc.Arbitrary<T>) =>
   fc.uniqueArray(of, { selector: (one) => one.id, maxLength: 6 });
 
-const removal = fc.record({ list: fc.constantFrom('coats', 'flaws', 'repairs', 'photos'), id, at: turn });
+const removal = fc.record({ list: fc.constantFrom(...CARD_LISTS), id, at: turn });
 
 /** A card as the schema allows it, of few ids, so that two of them often meet. */
 export const anyCard = fc

@@ -13,11 +13,10 @@ import {
   withoutCoat,
   withoutFlaw,
 } from '#engine/jobs.ts';
-import { MOST } from '#engine/model/card-limits.ts';
+import { CARD_LISTS, MOST } from '#engine/model/card-limits.ts';
 import { readCard } from '#engine/model/read-card.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 
-const LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const;
 const shelf = fc.uniqueArray(anyCard, { selector: ({ id }) => id, maxLength: 4 });
 const held = (cards: readonly JobCard[]) =>
   Object.fromEntries(
@@ -31,7 +30,7 @@ describe('two sets of cards as one', () => {
         const merged = held(mergeCards(mine, theirs));
         const all = [...mine, ...theirs];
         for (const one of all)
-          for (const list of LISTS)
+          for (const list of CARD_LISTS)
             for (const { id } of one[list]) {
               const off = all.some(
                 (card) =>
@@ -51,7 +50,7 @@ describe('two sets of cards as one', () => {
         const merged = held(mergeCards(mine, theirs));
         const all = [...mine, ...theirs];
         for (const [card, { id: of }] of all.map((one) => [merged[one.id], one] as const))
-          for (const list of LISTS) {
+          for (const list of CARD_LISTS) {
             const sides = all.filter(({ id }) => id === of);
             for (const { id } of (card?.[list] ?? []) as { id: string }[]) {
               const offs = sides.flatMap(({ removed = [] }) =>

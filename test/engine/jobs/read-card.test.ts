@@ -7,6 +7,7 @@ import { JobCard } from '#engine/model/job-card.ts';
 import { migrate, type Raw } from '#engine/model/migrate.ts';
 import { jobFileOf, jobFileSchema, readCard, readJobFile } from '#engine/model/read-card.ts';
 import { anyCard, card, coat, START } from './cards.ts';
+import { CARD_1 } from './version-1.ts';
 
 const PICTURE = 'data:image/jpeg;base64,AAAA';
 const fileOf = (...cards: unknown[]) => ({ format: 'halfdry-jobs', version: 1, writtenAt: START, cards });
@@ -129,39 +130,11 @@ describe('reading an export', () => {
   });
 
   it('reads a file of version 1 as it was written', () => {
-    // Frozen: what version 1 exported. It had no removals, no times of correction, no nights.
     const old = {
       format: 'halfdry-jobs',
       version: 1,
       writtenAt: 1_795_000_000_000,
-      cards: [
-        {
-          version: 1,
-          id: 'old-1',
-          madeAt: 1_795_000_000_000,
-          changedAt: 1_795_000_100_000,
-          name: 'Oak table',
-          kind: 'tabletop',
-          base: 'stain',
-          tone: 'wood',
-          age: 'none',
-          coats: [
-            {
-              id: '1795000050000',
-              laidAt: 1_795_000_050_000,
-              product: 'water-based-polyurethane',
-              celsius: 21,
-              relativeHumidity: 0.5,
-            },
-          ],
-          flaws: [
-            { id: 'f1', foundAt: 1_795_000_060_000, defect: 'bubbles', coat: '1795000050000', answers: [] },
-          ],
-          repairs: [],
-          photos: [{ id: 'p1', takenAt: 1_795_000_060_000, width: 4, height: 3 }],
-          notes: 'by the window',
-        },
-      ],
+      cards: [CARD_1],
       photos: { p1: PICTURE },
     };
     const read = readJobFile(JSON.stringify(old));
