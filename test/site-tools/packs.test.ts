@@ -1,9 +1,9 @@
 /** What is packed for the phone is unpacked by the worker to the same bytes, and nothing else is found in it. */
-import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import { expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { writePacks } from '../../site/tools/packs.ts';
 import { writeWorker } from '../../site/tools/worker.ts';
 import { readPack } from '../../site/worker/pack.ts';
@@ -20,8 +20,14 @@ const FILES: Readonly<Record<string, string>> = {
   'data/find.json': '{"a":1}',
 };
 
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true });
+});
+
 const built = (files: Readonly<Record<string, string>>): string => {
   const dist = mkdtempSync(join(tmpdir(), 'packs-'));
+  folders.push(dist);
   for (const [name, text] of Object.entries(files)) {
     mkdirSync(join(dist, name, '..'), { recursive: true });
     writeFileSync(join(dist, name), text);

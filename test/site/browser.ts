@@ -1,7 +1,4 @@
-/** A real Chromium: the one that the package brings on Linux x64, elsewhere an installed Chrome. */
-import { mkdirSync, readFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+/** A real Chromium: the one that the setup has unpacked, or an installed Chrome. */
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium as playwright } from 'playwright-core';
 import { afterAll, expect, inject } from 'vitest';
@@ -15,31 +12,16 @@ const ARGS = [
   '--no-first-run',
 ];
 
-const packaged = async (): Promise<string> => {
-  const { version } = JSON.parse(readFileSync('node_modules/@sparticuz/chromium/package.json', 'utf8')) as {
-    version: string;
-  };
-  // It unpacks into the temporary folder and would reuse another version lying there.
-  const folder = join(tmpdir(), `chromium-${version}`);
-  mkdirSync(folder, { recursive: true });
-  process.env['TMPDIR'] = folder;
-  const { default: chromium } = await import('@sparticuz/chromium');
-  return chromium.executablePath();
-};
-
 let pictures = true;
 /** For a file whose tests look at no picture: its pages come faster. */
 export const withoutPictures = (): void => {
   pictures = false;
 };
 
-const launch = async (): Promise<Browser> => {
-  const own = process.env['CHROME_PATH'];
+const launch = (): Promise<Browser> => {
+  const path = inject('browser');
   const args = pictures ? ARGS : [...ARGS, '--blink-settings=imagesEnabled=false'];
-  if (own) return playwright.launch({ executablePath: own, args });
-  if (process.platform === 'linux' && process.arch === 'x64')
-    return playwright.launch({ executablePath: await packaged(), args });
-  return playwright.launch({ channel: 'chrome' });
+  return playwright.launch(path ? { executablePath: path, args } : { channel: 'chrome', args });
 };
 
 let started: Promise<Browser> | undefined;

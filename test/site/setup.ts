@@ -2,12 +2,17 @@ import { spawn } from 'node:child_process';
 import { existsSync, globSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
 import type { TestProject } from 'vitest/node';
 import { siteHandler } from '../../site/tools/site-handler.ts';
+import { expectRoomIn, unpackPackaged } from './unpack-browser.ts';
 
 declare module 'vitest' {
   interface ProvidedContext {
+    /** The address of the built site. */
     base: string;
+    /** The path of the browser; empty for the Chrome that is installed where Chrome usually is. */
+    browser: string;
   }
 }
 
@@ -20,19 +25,31 @@ const stale = (): boolean => {
   return [...globSync(SOURCES), 'astro.config.mjs'].some((file) => statSync(file).mtimeMs > built);
 };
 
-const build = (): Promise<void> =>
+const build = (signal: AbortSignal): Promise<void> =>
   new Promise((done, failed) => {
-    const builder = spawn(process.execPath, ['site/tools/build.ts'], { stdio: 'inherit' });
+    const builder = spawn(process.execPath, ['site/tools/build.ts'], { stdio: 'inherit', signal });
     builder.on('error', failed);
     builder.on('exit', (code) => (code ? failed(new Error(`the build ended with ${code}`)) : done()));
   });
 
+const browser = (): Promise<string> | string => {
+  const own = process.env['CHROME_PATH'];
+  if (own) return own;
+  return process.platform === 'linux' && process.arch === 'x64' ? unpackPackaged() : '';
+};
+
+/** Bytes for profiles of the browser and copies of the site. */
+const TEMPORARY = 400_000_000;
+
 /**
- * Builds the site if need be and serves it as a static host does, for all tests of this project. The build goes on
- * while the tests of the engine run: whoever asks for a page (`built-first.ts`) waits until it is there.
+ * Unpacks the browser before any test begins, builds the site if need be, and serves it as a static host does, for all
+ * tests of this project. The build goes on while the tests of the engine run: whoever asks for a page
+ * (`built-first.ts`) waits until it is there.
  */
-export default function setup(project: TestProject) {
-  const handler = (stale() ? build() : Promise.resolve()).then(() => siteHandler('dist'));
+export default async function setup(project: TestProject): Promise<() => void> {
+  expectRoomIn(tmpdir(), TEMPORARY);
+  const ended = new AbortController();
+  const handler = (stale() ? build(ended.signal) : Promise.resolve()).then(() => siteHandler('dist'));
   handler.catch(() => undefined);
   const server = createServer((request, response) => {
     handler.then(
@@ -40,13 +57,18 @@ export default function setup(project: TestProject) {
       (error: Error) => response.writeHead(500).end(error.message),
     );
   });
-  return new Promise<() => void>((ready) => {
-    server.listen(0, '127.0.0.1', () => {
-      project.provide('base', `http://127.0.0.1:${(server.address() as AddressInfo).port}`);
-      ready(() => {
-        server.closeAllConnections();
-        server.close();
-      });
-    });
-  });
+  const end = () => {
+    ended.abort();
+    server.closeAllConnections();
+    server.close();
+  };
+  try {
+    project.provide('browser', await browser());
+    await new Promise<void>((ready) => server.listen(0, '127.0.0.1', ready));
+    project.provide('base', `http://127.0.0.1:${(server.address() as AddressInfo).port}`);
+    return end;
+  } catch (error) {
+    end();
+    throw error;
+  }
 }
