@@ -1,14 +1,14 @@
-import { ClockElement } from './clock-watch.ts';
-import { LostElement } from './lost.ts';
-import { OfflineElement } from './offline.ts';
-import { QuestionElement } from './question.ts';
-import { ResultsElement } from './results.ts';
-import { SearchElement } from './search.ts';
-import { SeenElement } from './seen.ts';
-import { ShareElement } from './share.ts';
-import { TrailElement } from './trail.ts';
-import { TreeElement } from './tree.ts';
-import { TurnLightElement } from './turn-light.ts';
+import { TrailElement } from './case/trail.ts';
+import { ClockElement } from './clock/watch.ts';
+import { ResultsElement } from './find/results.ts';
+import { SearchElement } from './find/search.ts';
+import { OfflineElement } from './page/offline.ts';
+import { ShareElement } from './page/share.ts';
+import { TurnLightElement } from './page/turn-light.ts';
+import { LostElement } from './walk/lost.ts';
+import { QuestionElement } from './walk/question.ts';
+import { SeenElement } from './walk/seen.ts';
+import { TreeElement } from './walk/tree.ts';
 
 customElements.define('hd-search', SearchElement);
 customElements.define('hd-results', ResultsElement);
@@ -24,8 +24,8 @@ customElements.define('hd-turn-light', TurnLightElement);
 
 /** Only some pages have these, so only they load them. */
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
-  'hd-told': () => import('./told.ts'),
-  'hd-on-card': () => import('./on-card.ts'),
+  'hd-told': () => import('./case/told.ts'),
+  'hd-on-card': () => import('./walk/on-card.ts'),
 };
 for (const [name, load] of Object.entries(LATER))
   if (document.querySelector(name)) void load().catch(() => undefined);

@@ -1,5 +1,5 @@
-import { atom, feedEntries } from '../lib/feed.ts';
-import { knowledge } from '../lib/knowledge.ts';
-import { absolute } from '../lib/place.ts';
+import { absolute } from '../build/address.ts';
+import { atom, feedEntries } from '../build/feed.ts';
+import { knowledge } from '../build/knowledge.ts';
 
 export const GET = () => new Response(atom(feedEntries(knowledge), absolute));

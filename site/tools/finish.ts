@@ -1,5 +1,5 @@
 import type { Retired } from '#engine/link.ts';
-import { absolute, BASE } from '../lib/place.ts';
+import { absolute, BASE } from '../build/address.ts';
 import { writeHeaders } from './headers.ts';
 import { checkLedger } from './ledger.ts';
 import { rebase } from './rebase.ts';

@@ -4,7 +4,7 @@
  */
 import { appendFileSync, existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { filesBelow } from './hash.ts';
+import { filesBelow } from '../build/hash.ts';
 
 export const LEDGER = 'content/addresses.txt';
 

@@ -2,10 +2,10 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
+import { filesBelow, sha256 } from '../build/hash.ts';
 import type { PackHead } from '../worker/pack.ts';
 import { packKey } from '../worker/pack-key.ts';
 import type { PackList } from '../worker/scope.ts';
-import { filesBelow, sha256 } from './hash.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { filesBelow } from './hash.ts';
+import { filesBelow } from '../build/hash.ts';
 
 const TAG = /<[a-z][^<>]*>/g;
 const LINK = /(\s(?:href|src|action|poster|data-clock)=")\/(?!\/)/g;

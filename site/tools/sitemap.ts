@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { filesBelow } from './hash.ts';
+import { filesBelow } from '../build/hash.ts';
 import { followsATree, pagesAmong } from './ledger.ts';
 
 const CANONICAL = /<link rel="canonical" href="([^"]+)"/;

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'vite';
-import { sha256 } from './hash.ts';
+import { sha256 } from '../build/hash.ts';
 import { HEADERS } from './headers.ts';
 import { writePacks } from './packs.ts';
 

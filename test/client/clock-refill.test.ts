@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { laidCoatOf } from '#engine/jobs.ts';
-import { coatIn, type Draft } from '../../site/client/clock-draft.ts';
-import { corrected, draftOf } from '../../site/client/clock-refill.ts';
-import { cardCoatOf } from '../../site/client/jobs-coats.ts';
+import { coatIn, type Draft } from '../../site/client/clock/draft.ts';
+import { corrected, draftOf } from '../../site/client/clock/refill.ts';
+import { cardCoatOf } from '../../site/client/jobs/parts/coats.ts';
 import { anyCoat, card, coat, START } from '../engine/jobs/cards.ts';
 
 /** What is read once some fields of a filled form were typed over. */

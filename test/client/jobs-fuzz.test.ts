@@ -7,9 +7,9 @@ import { newCard } from '#engine/jobs/card.ts';
 import { previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { jobFileOf, readCard, readJobFile } from '#engine/model/read-card.ts';
-import { bringIn } from '../../site/client/jobs-bring.ts';
-import { closeJobsDb } from '../../site/client/jobs-db.ts';
-import { addCard, readRaw } from '../../site/client/jobs-store.ts';
+import { bringIn } from '../../site/client/jobs/files/bring-in.ts';
+import { closeJobsDb } from '../../site/client/jobs/store/db.ts';
+import { addCard, readRaw } from '../../site/client/jobs/store/index.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const MINE: JobCard = {

@@ -5,9 +5,8 @@ import { beforeEach, expect, it } from 'vitest';
 import { newCard, withoutPhoto } from '#engine/jobs/card.ts';
 import { previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { bringIn } from '../../site/client/jobs-bring.ts';
-import { closeJobsDb, jobsDb } from '../../site/client/jobs-db.ts';
-import { noteFlaw, noteRepair, setSettled } from '../../site/client/jobs-notes.ts';
+import { bringIn } from '../../site/client/jobs/files/bring-in.ts';
+import { closeJobsDb, jobsDb } from '../../site/client/jobs/store/db.ts';
 import {
   addCard,
   addPhoto,
@@ -19,7 +18,8 @@ import {
   readRaw,
   readRemoved,
   removeCard,
-} from '../../site/client/jobs-store.ts';
+} from '../../site/client/jobs/store/index.ts';
+import { noteFlaw, noteRepair, setSettled } from '../../site/client/jobs/store/notes.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (id: string, name = 'Navy dresser'): JobCard =>

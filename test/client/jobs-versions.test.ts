@@ -4,8 +4,8 @@ import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, expect, it } from 'vitest';
 import { newCard } from '#engine/jobs/card.ts';
 import { CARD_VERSION } from '#engine/model/card-limits.ts';
-import { closeJobsDb, JOBS_DB_VERSION, jobsDb, onJobsTrouble } from '../../site/client/jobs-db.ts';
-import { JobsFault, type JobsTrouble } from '../../site/client/jobs-fault.ts';
+import { closeJobsDb, JOBS_DB_VERSION, jobsDb, onJobsTrouble } from '../../site/client/jobs/store/db.ts';
+import { JobsFault, type JobsTrouble } from '../../site/client/jobs/store/fault.ts';
 import {
   addCard,
   listCards,
@@ -14,7 +14,7 @@ import {
   readPhotos,
   readRemoved,
   removeCard,
-} from '../../site/client/jobs-store.ts';
+} from '../../site/client/jobs/store/index.ts';
 import { CARD_1 } from '../engine/jobs/version-1.ts';
 
 /** How version 1 made its stores. Never change this: it stands for what lies in browsers. */

@@ -7,7 +7,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { filesBelow, sha256, treeHash } from '../../site/tools/hash.ts';
+import { filesBelow, sha256, treeHash } from '../../site/build/hash.ts';
 
 it('builds the same bytes twice', { timeout: 900_000 }, () => {
   const folder = mkdtempSync(join(tmpdir(), 'again-'));

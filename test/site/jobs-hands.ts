@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { expect } from 'vitest';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { Listed } from '../../site/client/jobs-listed.ts';
+import type { Listed } from '../../site/client/jobs/store/listed.ts';
 
 export const JOBS = '/jobs/';
 
@@ -12,7 +12,7 @@ export const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeo
 
 /** The store's own code for a page that has nothing else on it. */
 export const storeCode = async (): Promise<string> => {
-  const lib = { entry: 'site/client/jobs-store.ts', formats: ['iife' as const], name: 'store' };
+  const lib = { entry: 'site/client/jobs/store/index.ts', formats: ['iife' as const], name: 'store' };
   const built = await build({
     configFile: false,
     logLevel: 'silent',

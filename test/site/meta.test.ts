@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { drawCard } from '../../site/tools/cards.ts';
+import { drawCard } from '../../site/build/pictures/cards.ts';
 import { builtPages } from './built.ts';
 
 const known = provenKnowledge(process.cwd()).known;

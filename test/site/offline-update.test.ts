@@ -2,7 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import { filesBelow } from '../../site/tools/hash.ts';
+import { filesBelow } from '../../site/build/hash.ts';
 import { rebase } from '../../site/tools/rebase.ts';
 import { writeWorker } from '../../site/tools/worker.ts';
 import { openPage, PHONE } from './browser.ts';

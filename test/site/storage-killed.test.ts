@@ -12,7 +12,7 @@ withoutPictures();
 /** A page of the site that weighs next to nothing. */
 const BARE = '/data/jobs.schema.json';
 
-type Store = typeof import('../../site/client/jobs-store.ts');
+type Store = typeof import('../../site/client/jobs/store/index.ts');
 type Acked = (count: number) => void;
 
 /** Writes without end; tells each change once the store has said that it is saved. */

@@ -2,8 +2,8 @@
 import { expect, it } from 'vitest';
 import { knowledgeOf, nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { entriesOf, walkData } from '../../site/lib/walk-data.ts';
-import { addressFor } from '../../site/lib/way.ts';
+import { entriesOf, walkData } from '../../site/shared/walk-data.ts';
+import { addressFor } from '../../site/shared/way.ts';
 
 const known = provenKnowledge(process.cwd()).known;
 if (!known) throw new Error('the content does not link; npm run check tells why');

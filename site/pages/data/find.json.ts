@@ -1,3 +1,3 @@
-import { findIndex } from '../../lib/find-index.ts';
+import { findIndex } from '../../build/find-index.ts';
 
 export const GET = () => Response.json(findIndex());

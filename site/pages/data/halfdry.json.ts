@@ -1,3 +1,3 @@
-import { dataSet } from '../../lib/data-set.ts';
+import { dataSet } from '../../build/data-set.ts';
 
 export const GET = () => Response.json(dataSet());

@@ -1,3 +1,3 @@
-import { dataSchema } from '../../lib/data-set.ts';
+import { dataSchema } from '../../build/data-set.ts';
 
 export const GET = () => Response.json(dataSchema());

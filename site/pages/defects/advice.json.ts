@@ -1,5 +1,5 @@
-import { adviceData } from '../../lib/advice-data.ts';
-import { knowledge } from '../../lib/knowledge.ts';
-import { plan } from '../../lib/plan.ts';
+import { adviceData } from '../../build/advice-data.ts';
+import { knowledge } from '../../build/knowledge.ts';
+import { plan } from '../../build/plan.ts';
 
 export const GET = () => Response.json(adviceData(knowledge, plan.sanding));

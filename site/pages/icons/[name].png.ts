@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
-import { drawIcon, ICONS } from '../../lib/icon.ts';
+import { drawIcon, ICONS } from '../../build/icon.ts';
 
 type Name = keyof typeof ICONS;
 

@@ -1,4 +1,4 @@
-import { jobsData } from '../../lib/jobs.ts';
+import { jobsData } from '../../build/jobs.ts';
 
 export const GET = () =>
   new Response(JSON.stringify(jobsData()), { headers: { 'Content-Type': 'application/json' } });

@@ -1,4 +1,4 @@
-import { planData } from '../../lib/plan.ts';
+import { planData } from '../../build/plan.ts';
 
 export const GET = () =>
   new Response(JSON.stringify(planData()), { headers: { 'Content-Type': 'application/json' } });

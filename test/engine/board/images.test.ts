@@ -2,8 +2,8 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { BOARD_VIEWS, copyBoards, missingBoards } from '../../../site/tools/boards.ts';
-import { drawAll } from '../../../site/tools/drawing.ts';
+import { BOARD_VIEWS, copyBoards, missingBoards } from '../../../site/build/pictures/boards.ts';
+import { drawAll } from '../../../site/build/pictures/drawing.ts';
 import { recipeOf } from './board.ts';
 
 let folder = '';

@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
-import { knowledge } from '../../../lib/knowledge.ts';
-import { walkData } from '../../../lib/walk-data.ts';
+import { knowledge } from '../../../build/knowledge.ts';
+import { walkData } from '../../../shared/walk-data.ts';
 
 export const getStaticPaths = () => knowledge.defects.map(({ id }) => ({ params: { id } }));
 

@@ -1,0 +1,36 @@
+import type { Knowledge } from '#engine/index.ts';
+import type { Grade } from '#engine/model/source.ts';
+import { defectUrl, remedyUrl } from '../shared/urls.ts';
+
+/** How a grade is said after a statement. */
+export const GRADE_WORDS = {
+  published: 'published',
+  'common-practice': 'common practice, no source',
+  'from-memory': 'from memory, not looked up again',
+  invented: 'invented for this demonstration',
+} as const satisfies Record<Grade, string>;
+
+type Resting = {
+  readonly says: string;
+  readonly at?: string | undefined;
+  readonly from: { name: string; url?: string };
+};
+
+/** For each source, the statements that rest on it and where they stand. */
+export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly Resting[]> => {
+  const found = new Map<string, Resting[]>();
+  const add = (
+    claims: readonly { says: string; source?: string | undefined; at?: string | undefined }[],
+    from: Resting['from'],
+  ) => {
+    for (const { says, source, at } of claims)
+      if (source) found.set(source, [...(found.get(source) ?? []), { says, at, from }]);
+  };
+  for (const one of known.defects) add(one.claims, { name: one.name, url: defectUrl(one.id) });
+  for (const one of known.remedies) add(one.claims, { name: one.name, url: remedyUrl(one.id) });
+  for (const one of known.questions) add(one.claims, { name: one.ask });
+  for (const one of known.rules) add(one.claims, { name: one.title });
+  for (const one of known.products) add(one.claims, { name: one.name });
+  for (const one of known.lessons) add(one.claims, { name: one.title });
+  return found;
+};

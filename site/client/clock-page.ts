@@ -1,3 +1,0 @@
-import { CoatsElement } from './clock-coats.ts';
-
-customElements.define('hd-coats', CoatsElement);

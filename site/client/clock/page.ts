@@ -1,0 +1,3 @@
+import { CoatsElement } from './coats.ts';
+
+customElements.define('hd-coats', CoatsElement);

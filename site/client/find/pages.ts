@@ -1,0 +1,30 @@
+import { type FindIndex, find } from '#engine/find.ts';
+import { FIND_INDEX, hitUrl } from '../../shared/urls.ts';
+
+export type Found = { readonly title: string; readonly url: string };
+
+let index: Promise<FindIndex> | undefined;
+
+/** Fetches the index once; a failed fetch is tried again at the next call. */
+export const loadIndex = (): Promise<FindIndex> => {
+  index ??= fetch(FIND_INDEX).then((response) => {
+    if (!response.ok) throw new Error(`${FIND_INDEX}: ${response.status}`);
+    return response.json() as Promise<FindIndex>;
+  });
+  index.catch(() => {
+    index = undefined;
+  });
+  return index;
+};
+
+/** Hits looked through for pages: those that have none must not push others out. */
+const LOOKED_AT = 30;
+
+/** Pages that answer the words, best first. */
+export const findPages = async (words: string, limit: number, typing = false): Promise<Found[]> =>
+  find(await loadIndex(), words, { limit: LOOKED_AT, typing })
+    .flatMap(({ title, kind, id }) => {
+      const url = hitUrl(kind, id);
+      return url ? [{ title: `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`, url }] : [];
+    })
+    .slice(0, limit);

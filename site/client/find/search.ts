@@ -1,0 +1,109 @@
+import type { Found } from './pages.ts';
+
+const SHOWN = 6;
+let made = 0;
+
+/** The search box as a combobox: arrows move, Enter opens, Escape closes. Without a choice Enter sends the form. */
+export class SearchElement extends HTMLElement {
+  #stop = new AbortController();
+  #list = document.createElement('ul');
+  #found: readonly Found[] = [];
+  #at = -1;
+  #asked = 0;
+
+  connectedCallback() {
+    const input = this.querySelector('input');
+    if (!input) return;
+    this.#stop = new AbortController();
+    const { signal } = this.#stop;
+    this.#list.id = `hits-${made++}`;
+    this.#list.className = 'hits';
+    this.#list.hidden = true;
+    this.#list.setAttribute('role', 'listbox');
+    this.#list.setAttribute('aria-label', 'Pages that fit');
+    this.append(this.#list);
+    input.setAttribute('role', 'combobox');
+    input.setAttribute('aria-autocomplete', 'list');
+    input.setAttribute('aria-expanded', 'false');
+    input.setAttribute('aria-controls', this.#list.id);
+    input.addEventListener(
+      'focus',
+      () => void import('./pages.ts').then((pages) => pages.loadIndex()).catch(() => undefined),
+      { once: true, signal },
+    );
+    input.addEventListener('input', () => void this.#look(input), { signal });
+    input.addEventListener('keydown', (event) => this.#key(event, input), { signal });
+    input.addEventListener('blur', () => this.#close(input), { signal });
+    // A press on a hit must not take the focus from the box before the click arrives.
+    this.#list.addEventListener('pointerdown', (event) => event.preventDefault(), { signal });
+    this.#list.addEventListener('click', (event) => this.#open((event.target as HTMLElement).closest('li')), {
+      signal,
+    });
+  }
+
+  disconnectedCallback() {
+    this.#stop.abort();
+    this.#list.remove();
+  }
+
+  async #look(input: HTMLInputElement) {
+    const asked = ++this.#asked;
+    const words = input.value;
+    const pages = await import('./pages.ts').catch(() => undefined);
+    // Offline before the first search: the form still works, so nothing is said.
+    const found = (await pages?.findPages(words, SHOWN, true).catch(() => [])) ?? [];
+    if (asked !== this.#asked) return;
+    this.#found = found;
+    this.#at = -1;
+    this.#list.replaceChildren(...found.map((one, index) => this.#option(one, index)));
+    this.#show(input, found.length > 0);
+  }
+
+  #option({ title }: Found, index: number): HTMLLIElement {
+    const option = document.createElement('li');
+    option.id = `${this.#list.id}-${index}`;
+    option.setAttribute('role', 'option');
+    option.setAttribute('aria-selected', 'false');
+    option.textContent = title;
+    return option;
+  }
+
+  #show(input: HTMLInputElement, open: boolean) {
+    this.#list.hidden = !open;
+    input.setAttribute('aria-expanded', String(open));
+    input.removeAttribute('aria-activedescendant');
+  }
+
+  #close(input: HTMLInputElement) {
+    this.#asked++;
+    this.#show(input, false);
+  }
+
+  #key(event: KeyboardEvent, input: HTMLInputElement) {
+    if (event.key === 'Escape' && !this.#list.hidden) {
+      event.preventDefault();
+      this.#close(input);
+    } else if ((event.key === 'ArrowDown' || event.key === 'ArrowUp') && !this.#list.hidden) {
+      event.preventDefault();
+      this.#move(input, event.key === 'ArrowDown' ? 1 : -1);
+    } else if (event.key === 'Enter' && this.#at >= 0 && !this.#list.hidden) {
+      event.preventDefault();
+      this.#open(this.#list.children[this.#at]);
+    }
+  }
+
+  /** Past either end the mark leaves the list, so that the words typed can be sent. */
+  #move(input: HTMLInputElement, by: 1 | -1) {
+    const places = this.#found.length + 1;
+    this.#at = ((this.#at + 1 + by + places) % places) - 1;
+    for (const [index, option] of [...this.#list.children].entries())
+      option.setAttribute('aria-selected', String(index === this.#at));
+    if (this.#at >= 0) input.setAttribute('aria-activedescendant', `${this.#list.id}-${this.#at}`);
+    else input.removeAttribute('aria-activedescendant');
+  }
+
+  #open(option: Element | null | undefined) {
+    const hit = this.#found[[...this.#list.children].indexOf(option as Element)];
+    if (hit) location.assign(hit.url);
+  }
+}

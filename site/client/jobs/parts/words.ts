@@ -1,0 +1,46 @@
+import { sayInstant } from '#engine/clock.ts';
+import { timeStyle } from '../../clock/store.ts';
+
+/** `Mon, Nov 23, 2026`: a date that still tells its year in a year. */
+export const sayDate = (at: number): string =>
+  new Intl.DateTimeFormat('en-US', {
+    weekday: 'short',
+    year: 'numeric',
+    month: 'short',
+    day: 'numeric',
+  }).format(at);
+
+/** The date with the time of day. */
+export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayInstant(at, at, timeStyle())}`;
+
+export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
+
+/** Whether the device of the one who reads counts in US units; the planner's own choice wins. */
+export const usUnits = (): boolean => {
+  try {
+    const kept = JSON.parse(localStorage.getItem('halfdry.clock.form') ?? '{}') as Record<
+      string,
+      unknown
+    > | null;
+    if (kept?.['units'] === 'us' || kept?.['units'] === 'metric') return kept['units'] === 'us';
+  } catch {
+    // Denied or damaged: the language of the device decides.
+  }
+  return /^en-(US|LR)|^my/.test(navigator.language);
+};
+
+/** A time as a field for day and time holds it. */
+export const localInput = (at: number | undefined): string => {
+  if (at === undefined) return '';
+  const date = new Date(at);
+  return new Date(at - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+};
+
+/** `Monday, November 23, 2026`: a date in words, for paper that others read. */
+export const sayLongDate = (at: number): string =>
+  new Intl.DateTimeFormat('en-US', {
+    weekday: 'long',
+    year: 'numeric',
+    month: 'long',
+    day: 'numeric',
+  }).format(at);

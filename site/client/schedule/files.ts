@@ -1,0 +1,57 @@
+import type { Job, Planned } from '#engine/schedule.ts';
+import type { PlanData } from '../../build/plan.ts';
+import { type Line, linesOf } from './words.ts';
+
+const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+/** A cell that a table program would take for a formula is kept from being one. */
+const cell = (text: string): string => quoted(/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
+const local = (at: number): string => {
+  const date = new Date(at);
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())} ${two(date.getHours())}:${two(date.getMinutes())}`;
+};
+
+/** The steps as a table for any spreadsheet (RFC 4180), local times. */
+export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
+  [
+    ['from', 'to', 'sure by', 'step', 'note'],
+    ...linesOf(job, outcome, data).map(({ step, title, notes }) => [
+      local(step.from),
+      local(step.to),
+      step.surely ? local(step.surely) : '',
+      title,
+      notes.join(' '),
+    ]),
+  ]
+    .map((row) => row.map(cell).join(','))
+    .join('\r\n');
+
+/** What goes into a calendar: hands-on steps and the dates, a wait's end as the next step's beginning. */
+const RUNG = ['test-patch', 'coat', 'light-use', 'full-use'];
+
+/** The plan as a calendar file. Loaded on demand, since the library weighs more than the planner. */
+export const calendarOf = async (
+  job: Job,
+  outcome: Planned,
+  data: PlanData,
+  now: number,
+): Promise<string> => {
+  const { default: ical, ICalAlarmType } = await import('ical-generator');
+  const calendar = ical({ name: `Halfdry: ${job.piece}`, prodId: '//Halfdry//Schedule//EN' });
+  const lines = linesOf(job, outcome, data).filter(({ step }: Line) => RUNG.includes(step.kind));
+  for (const { step, title, notes } of lines) {
+    const day = step.kind === 'light-use' || step.kind === 'full-use';
+    // A date rings when it is sure; work rings when it begins.
+    const start = new Date(day ? step.to : step.from);
+    calendar.createEvent({
+      id: `${job.start}-${step.kind}-${step.coat ?? 0}@halfdry`,
+      stamp: new Date(now),
+      start,
+      end: day ? new Date(step.to + 30 * 60_000) : new Date(step.to),
+      summary: `${job.piece}: ${title}`,
+      description: notes.join('\n'),
+      alarms: [{ type: ICalAlarmType.display, trigger: 600 }],
+    });
+  }
+  return calendar.toString();
+};

@@ -1,0 +1,91 @@
+import { sayInstant } from '#engine/clock.ts';
+import { type AnyEntry, knowledgeOf } from '#engine/index.ts';
+import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
+import type { PlanData } from '../../build/plan.ts';
+import { CLOCK } from '../../shared/urls.ts';
+import { timeStyle } from '../clock/store.ts';
+import { calendarAt } from '../shared/calendar.ts';
+import { day, make, ruleLine, type Shown, words } from '../shared/make.ts';
+import { sayAir } from '../shared/schedule-units.ts';
+import { actsOf } from './acts.ts';
+import { drawLine } from './line.ts';
+import { careList, dateList, nightList, numbers } from './numbers.ts';
+import { stepsOf } from './steps.ts';
+
+/** The plan by the tables that were sent. */
+export const outcomeOf = (job: Job, data: PlanData): Outcome => {
+  const known = knowledgeOf(data.rules.map((rule) => ({ ...rule, kindOf: 'rule' })) as unknown as AnyEntry[]);
+  const product = data.products.find(({ id }) => id === job.product);
+  if (!product) throw new Error(`no product ${job.product}`);
+  const plan = { ...data.plan, presets: [] };
+  return schedule(plan, known, job, product as unknown as PlanProduct, calendarAt(job.start));
+};
+
+const KEY =
+  'White: your hours. Red: look, sand, wipe. Green: a coat. Yellow: surely too soft; dashed: until surely ready.';
+
+const summary = ({ job, data, us, linked }: Shown): string => {
+  const product = data.products.find(({ id }) => id === job.product)?.name ?? job.product;
+  const told = `${job.piece}: ${words(job.base)}, ${product.toLowerCase()}, ${job.sheen}, by ${words(job.applicator)}, used ${job.wear === 'high' ? 'hard' : job.wear === 'low' ? 'little' : 'normally'}${job.trials.length ? `, with ${job.trials.join(', ')}` : ''}; ${sayAir(job.day.celsius, us)} by day, ${sayAir(job.night.celsius, us)} by night.`;
+  return linked ? `From the link, reckoned anew here. ${told} Change anything below.` : told;
+};
+
+/** Shows the plan, or the no, in place of what stood there. */
+export const show = (place: HTMLElement, shown: Shown): void => {
+  const { outcome, planFrom, now } = shown;
+  const style = timeStyle();
+  if (outcome.kind === 'no') {
+    const reasons = outcome.why.flatMap(({ says, instead, earliest }) => {
+      const all = [make('p.why', says)];
+      if (instead) all.push(make('p', make('b', 'Instead: '), instead));
+      if (earliest) {
+        const again = make(
+          'button.quiet',
+          `Plan from ${sayInstant(earliest, now, style)}`,
+        ) as HTMLButtonElement;
+        again.type = 'button';
+        again.addEventListener('click', () => planFrom(earliest));
+        all.push(again);
+      }
+      return all;
+    });
+    const wait = outcome.why.every(({ code }) => code === 'base' || code === 'weather' || code === 'drying');
+    place.replaceChildren(
+      make('h2.verdict.stop', wait ? 'No, not now' : 'No'),
+      make('p.of', summary(shown)),
+      ...reasons,
+      ...outcome.cautions.map((rule) => ruleLine(rule)),
+      numbers(shown),
+    );
+    return;
+  }
+  const whole = { ...shown, outcome };
+  const coats = outcome.coats.length;
+  place.replaceChildren(
+    make(
+      'h2.verdict.repair',
+      `${coats} ${coats === 1 ? 'coat' : 'coats'}, hand over ${day(outcome.dates.handOver)}`,
+    ),
+    make('p.of', summary(shown)),
+    make(
+      'div.sheet',
+      make('div', make('h3', 'What to buy and lay'), numbers(shown), ...careList(shown)),
+      make(
+        'div',
+        make('h3', 'When'),
+        drawLine(outcome, shown.job.hours),
+        make('p.small', KEY),
+        dateList(whole),
+        ...nightList(shown),
+      ),
+    ),
+    ...outcome.cautions.map((rule) => ruleLine(rule)),
+    make('h3', 'Steps'),
+    stepsOf(whole),
+    actsOf(whole),
+    make('p.small', 'Each time counts on the late end of a range. When a coat is down, start the '),
+  );
+  const clock = make('a', 'coat clock') as HTMLAnchorElement;
+  clock.href = CLOCK;
+  place.lastElementChild?.append(clock, '.');
+};

@@ -1,0 +1,161 @@
+import {
+  type Case,
+  cautionsApart,
+  knowledgeOf,
+  type ResolvedStep,
+  type RuleEntry,
+  readAddress,
+  remediesTold,
+  resolve,
+  type Walked,
+  walk,
+} from '#engine/index.ts';
+import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import { type AdviceData, adviceEntries } from '../../build/advice-data.ts';
+import { ADVICE_DATA, readNodePath, walkDataUrl } from '../../shared/urls.ts';
+import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
+import { caseNow } from '../case/now.ts';
+import { boxOf } from './rule-box.ts';
+
+const make = (name: string, words: string, className = ''): HTMLElement =>
+  Object.assign(document.createElement(name), { textContent: words, className });
+
+const fetched = async <T>(url: string): Promise<T> => {
+  const response = await fetch(url);
+  if (!response.ok) throw new Error(`${url}: ${response.status}`);
+  return (await response.json()) as T;
+};
+
+/** The answers that the address of this page holds; they count before all else. */
+const onPage = (known: Parameters<typeof readAddress>[0], segments: readonly string[]): Case => {
+  const { stage, answers } = readAddress(known, segments);
+  const facts: Record<string, Case[string]> = stage ? { stage: { value: stage, how: 'answered' } } : {};
+  for (const [question, answer] of answers) facts[question] = { value: answer, how: 'answered' };
+  return facts;
+};
+
+const held = (boxes: Iterable<HTMLElement>): Map<string, HTMLElement> =>
+  new Map([...boxes].map((one) => [one.dataset['rule'] ?? '', one]));
+
+/** Of the boxes that stand there those that no longer hold go, and those that now hold come. */
+const fit = (
+  there: ReadonlyMap<string, HTMLElement>,
+  rules: readonly RuleEntry[],
+  come: (rule: RuleEntry) => void,
+): void => {
+  for (const [id, box] of there) box.hidden = !rules.some((rule) => rule.id === id);
+  for (const rule of rules) if (!there.has(rule.id)) come(rule);
+};
+
+/** The cautions of one step. */
+const fitStep = (step: HTMLElement, rules: readonly RuleEntry[]): void =>
+  fit(
+    held(step.querySelectorAll<HTMLElement>('[data-rule]')),
+    rules.filter(({ level }) => level !== 'note'),
+    (rule) => step.prepend(boxOf(rule.kind === 'stop' ? 'stop' : 'care', rule)),
+  );
+
+/** What is noted below the steps. */
+const fitNotes = (procedure: HTMLElement, rules: readonly RuleEntry[]): void =>
+  fit(
+    held(procedure.querySelectorAll<HTMLElement>(':scope > [data-rule]')),
+    rules.filter(({ level }) => level === 'note'),
+    (rule) => procedure.querySelector('.steps')?.after(boxOf('note', rule)),
+  );
+
+/** The cautions that stand before no step. */
+const fitApart = (rules: readonly RuleEntry[]): void =>
+  fit(held(document.querySelectorAll<HTMLElement>('.outcome > .then > [data-rule]')), rules, (rule) =>
+    document
+      .querySelector('.outcome > .then')
+      ?.append(boxOf(rule.level === 'note' ? 'apart-note' : 'apart-care', rule)),
+  );
+
+/** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
+const fitStops = (stops: readonly RuleEntry[], mayGo: (rule: string) => boolean): void => {
+  let section = document.querySelector<HTMLElement>('.stops');
+  if (!section && stops.length) {
+    section = boxOf('stops');
+    document.querySelector('article.outcome')?.before(section);
+  }
+  if (!section) return;
+  const there = held(section.querySelectorAll<HTMLElement>('[data-rule]'));
+  for (const [id, box] of there) box.hidden = mayGo(id) && !stops.some((rule) => rule.id === id);
+  for (const rule of stops)
+    if (!there.has(rule.id)) section.querySelector('h1')?.after(boxOf('stop-first', rule));
+  section.hidden = !section.querySelector('[data-rule]:not([hidden])');
+  const verdict = document.getElementById('verdict');
+  const name = section.hidden ? 'H1' : 'H2';
+  if (verdict && verdict.tagName !== name) {
+    const heading = make(name, '', verdict.className);
+    heading.id = 'verdict';
+    heading.append(...verdict.childNodes);
+    verdict.replaceWith(heading);
+  }
+};
+
+/** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
+const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
+  for (const old of procedure.querySelectorAll('.film-so-far')) old.remove();
+  const says = sayFilmToSand(sanding, on);
+  const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
+  if (!says || !first?.matches('[data-kind=sand]')) return;
+  const line = make('p', '', 'limit film-so-far');
+  line.append(make('b', 'The film so far: '), says);
+  first.querySelector('.do')?.before(line);
+};
+
+/** What she tells stays under her finger, however much comes or goes above it. */
+const inPlace = (change: () => void): void => {
+  const panel = document.activeElement?.closest('hd-told');
+  const before = panel?.getBoundingClientRect().top;
+  change();
+  const after = panel?.isConnected && panel.getBoundingClientRect().top;
+  if (before !== undefined && typeof after === 'number' && after !== before) scrollBy(0, after - before);
+};
+
+const fitProcedure = (procedure: HTMLElement, steps: readonly ResolvedStep[]): void => {
+  for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
+    const step = steps.find(({ at }) => at === Number(item.dataset['step']));
+    item.hidden = !step;
+    item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
+    if (step) fitStep(item, step.before);
+  }
+  fitNotes(
+    procedure,
+    steps.flatMap((step) => step.before),
+  );
+};
+
+/**
+ * Fits the outcome that stands on this page to all that is told: stops, cautions and steps that the facts rule out go,
+ * those that they call for come. Where the facts lead to other hands the page is not hers: stops and the cautions that
+ * hang on facts alone come, and nothing goes that hangs on a step.
+ */
+export const fitAdvice = async (): Promise<void> => {
+  const place = readNodePath(location.pathname);
+  const verdict = document.getElementById('verdict');
+  if (!place || !verdict) return;
+  const [data, advice] = await Promise.all([
+    fetched<WalkData>(walkDataUrl(encodeURIComponent(place.defect))),
+    fetched<AdviceData>(ADVICE_DATA),
+  ]);
+  const known = knowledgeOf([...entriesOf(data), ...adviceEntries(advice)]);
+  const on: Case = { ...(await caseNow()), ...onPage(known, place.segments) };
+  const walked: Walked = walk(known, on, place.defect);
+  const hers = walked.kind === 'outcome' && verdict.classList.contains(walked.action.do);
+  const procedures = [...document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')];
+  const remedies = remediesTold(walked);
+  const toHerSteps = hers && procedures.every(({ dataset }) => remedies.includes(dataset['remedy'] ?? ''));
+  const ofFacts = (rule: RuleEntry) => rule.steps.length === 0;
+  const apart = toHerSteps ? cautionsApart(known, on, walked) : walked.fired.cautions.filter(ofFacts);
+  inPlace(() => {
+    fitStops(walked.fired.stops, (id) => hers || ofFacts(known.get('rule', id)));
+    fitApart(apart);
+    if (hers)
+      for (const procedure of procedures) {
+        fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on, walked.families));
+        tellFilm(advice.sanding, procedure, on);
+      }
+  });
+};

@@ -1,0 +1,137 @@
+import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { reached, STAGES, type Stage, withFact, without } from '#engine/index.ts';
+import { STAGE_WORDS } from '../../shared/stages.ts';
+import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
+import { addressFor } from '../../shared/way.ts';
+import { caseNow } from '../case/now.ts';
+import { keepCase, readCase } from '../case/store.ts';
+import { wentForward } from '../shared/went-forward.ts';
+import { walkKnowledge } from './knowledge.ts';
+
+const make = (name: string, words: string, className = ''): HTMLElement =>
+  Object.assign(document.createElement(name), { textContent: words, className });
+
+const stageIn = (segment: string | undefined): Stage | undefined =>
+  STAGES.find((stage) => segment === `stage-${stage}`);
+
+/** Her own word on how dry it is; it stands until she takes it back or begins a new case. */
+const ownStage = (): Stage | undefined => STAGES.find((stage) => readCase().stage?.value === stage);
+
+const says = ({ stage, sureness }: Running): string => {
+  const own = ownStage();
+  const clock = `${STAGE_WORDS[stage].name.toLowerCase()}, ${sureness}`;
+  return own && own !== stage
+    ? `You said: ${STAGE_WORDS[own].name.toLowerCase()}. The clock says: ${clock}`
+    : `Says the clock: ${clock}`;
+};
+
+/** The page that goes on from what is known; the stage's own page where the tree can not be read now. */
+const wayOn = async (defect: string, stage: Stage): Promise<string> => {
+  const known = await walkKnowledge(defect).catch(() => undefined);
+  const address = known ? addressFor(known, defect, stage, await caseNow()) : [`stage-${stage}`];
+  return nodeUrl(defect, address);
+};
+
+const sayStage = (link: Element, running: Running, now: number, style: TimeStyle): void => {
+  const [stage, go] = link.children;
+  if (stage) stage.textContent = says(running);
+  const own = ownStage();
+  const verdict = own && own !== running.stage ? 'Your word counts' : sayNow(running, now, style).verdict;
+  if (go) go.textContent = `${verdict}. Go on, or correct it below.`;
+};
+
+/** How dry is it? The clock answers, on top of the strips that correct it. */
+const answerStage = (
+  defect: string,
+  running: Running,
+  now: number,
+  style: TimeStyle,
+  signal: AbortSignal,
+): void => {
+  const place = document.querySelector('.judge');
+  const stage = ownStage() ?? running.stage;
+  const there = document.querySelector('.by-clock');
+  if (there) {
+    sayStage(there, running, now, style);
+    return;
+  }
+  const link = Object.assign(document.createElement('a'), {
+    className: 'tape strip by-clock',
+    href: nodeUrl(defect, [`stage-${stage}`]),
+  });
+  link.append(make('b', ''), make('span', ''));
+  sayStage(link, running, now, style);
+  place?.replaceChildren(link);
+  void wayOn(defect, stage).then((href) => {
+    link.href = href;
+    if (goesOnByItself(defect, stage)) location.replace(href);
+  });
+  document.querySelector('.stages')?.addEventListener(
+    'click',
+    (event) => {
+      const strip = (event.target as Element).closest('a');
+      const said = strip && stageIn(readNodePath(new URL(strip.href).pathname)?.segments[0]);
+      if (said) keepCase(withFact(readCase(), 'stage', said, 'answered'));
+    },
+    { signal },
+  );
+  if (ownStage()) offerClock(defect, running.stage);
+};
+
+const offerClock = (defect: string, stage: Stage): void => {
+  const again = Object.assign(make('button', 'Go by the clock again', 'quiet'), { type: 'button' });
+  again.addEventListener('click', () => {
+    keepCase(without(readCase(), 'stage'));
+    void wayOn(defect, stage).then((href) => location.assign(href));
+  });
+  document.querySelector('.start')?.append(again);
+};
+
+/** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */
+const goesOnByItself = (defect: string, stage: Stage): boolean => {
+  const from = document.referrer && readNodePath(new URL(document.referrer).pathname)?.defect;
+  return wentForward() && !location.hash && from !== defect && !reached(stage, 'recoatable');
+};
+
+/** The clock's time in the verdict, and when to look again. */
+const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
+  const verdict = document.getElementById('verdict');
+  const moment = verdict?.classList.contains('leave')
+    ? running.moments.touch
+    : verdict?.classList.contains('wait')
+      ? running.moments.recoat
+      : undefined;
+  for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
+  if (!moment || now >= moment.to) return;
+  const until = sayUntil(moment.from, moment.to, now, style);
+  verdict?.firstElementChild?.append(make('time', ` until ${until}`, 'by-clock-time'));
+  document.querySelector('.again b')?.append(make('time', ` By the clock: ${until}.`, 'by-clock-time'));
+};
+
+/** On a page for another stage than the clock's, no time of the clock stands; it is said instead. */
+const tellOther = (defect: string, running: Running): void => {
+  const other = document.querySelector('.by-clock-other') ?? make('p', '', 'by-clock-other');
+  const link = make('a', 'See how dry it is.') as HTMLAnchorElement;
+  link.href = howDryUrl(defect);
+  other.replaceChildren(`${says(running)}. `, link);
+  document.querySelector('.now')?.append(other);
+};
+
+/** Tells the pages of a walk what the clock knows of the film. */
+export const tellWalk = (running: Running, now: number, style: TimeStyle, signal: AbortSignal): void => {
+  const place = readNodePath(location.pathname);
+  if (!place) return;
+  if (!place.segments.length) {
+    answerStage(place.defect, running, now, style, signal);
+    return;
+  }
+  const here = stageIn(place.segments[0]);
+  if (!here) return;
+  if (here === running.stage) {
+    document.querySelector('.by-clock-other')?.remove();
+    tellVerdict(running, now, style);
+  } else {
+    for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
+    tellOther(place.defect, running);
+  }
+};

@@ -1,0 +1,75 @@
+import { readAddress } from '#engine/index.ts';
+import { cardUrl } from '../../shared/jobs-urls.ts';
+import { BASE, readNodePath } from '../../shared/urls.ts';
+import { cardInHand } from '../case/card-in-hand.ts';
+import { walkKnowledge } from './knowledge.ts';
+
+const SAID = {
+  saved: 'It stands on the card.',
+  gone: 'That card is no longer in this browser, so nothing was noted.',
+  refused:
+    'The card could not be written: its storage is full, closed or damaged. Nothing on it was changed.',
+} as const;
+
+/** Where a walk ends: notes the flaw, or the repair, on the job card that she came from. */
+class OnCardElement extends HTMLElement {
+  connectedCallback() {
+    const card = cardInHand();
+    if (!card) return;
+    const link = Object.assign(document.createElement('a'), {
+      className: 'tape label',
+      href: cardUrl(card.id),
+      textContent: `Job card: ${card.name}`,
+    });
+    const told = document.createElement('p');
+    told.setAttribute('role', 'status');
+    const line = document.createElement('p');
+    line.append(link);
+    const { remedy } = this.dataset;
+    this.replaceChildren(line);
+    if (readNodePath(location.pathname)?.segments.length)
+      this.append(this.#button('Note this flaw on the card', told, () => this.#flaw(card.id)));
+    if (remedy)
+      this.append(
+        this.#button('I did this repair: note it', told, async () => {
+          const { noteRepair } = await import('../jobs/store/index.ts');
+          return noteRepair(card.id, { remedy });
+        }),
+      );
+    this.append(told);
+  }
+
+  disconnectedCallback() {
+    this.replaceChildren();
+  }
+
+  #button(words: string, told: HTMLElement, act: () => Promise<keyof typeof SAID>): HTMLElement {
+    const button = Object.assign(document.createElement('button'), {
+      type: 'button',
+      className: 'quiet',
+      textContent: words,
+    });
+    button.addEventListener('click', async () => {
+      button.disabled = true;
+      told.textContent = '';
+      told.textContent = SAID[await act().catch((): keyof typeof SAID => 'refused')];
+      button.disabled = false;
+    });
+    return button;
+  }
+
+  async #flaw(id: string) {
+    const place = readNodePath(location.pathname);
+    const known = place && (await walkKnowledge(place.defect));
+    if (!place || !known) return 'refused';
+    const { answers } = readAddress(known, place.segments);
+    const { noteFlaw } = await import('../jobs/store/index.ts');
+    return noteFlaw(id, {
+      defect: place.defect,
+      answers: answers.map(([question, answer]) => [question, answer]),
+      address: `/${location.pathname.slice(BASE.length)}`,
+    });
+  }
+}
+
+customElements.define('hd-on-card', OnCardElement);

@@ -1,0 +1,21 @@
+import type { RuleEntry } from '#engine/index.ts';
+import { RULE_WORDS } from '../../shared/told-rule.ts';
+
+/** The markup of a rule as the page itself has it (RuleModels.astro). */
+type Model = 'care' | 'note' | 'stop' | 'apart-care' | 'apart-note' | 'stop-first' | 'stops';
+
+/** A copy of the page's model with the words of the rule. Throws where the page has no such model. */
+export const boxOf = (model: Model, rule?: RuleEntry): HTMLElement => {
+  const found = document.querySelector<HTMLTemplateElement>(`template[data-model=${model}]`);
+  const box = found?.content.firstElementChild?.cloneNode(true);
+  if (!(box instanceof HTMLElement)) throw new Error(`no model of ${model} on this page`);
+  if (!rule) return box;
+  box.dataset['rule'] = rule.id;
+  const texts = document.createTreeWalker(box, NodeFilter.SHOW_TEXT);
+  for (let text = texts.nextNode(); text; text = texts.nextNode())
+    text.nodeValue = RULE_WORDS.reduce(
+      (words, name) => words.replace(`{${name}}`, () => rule[name]),
+      text.nodeValue ?? '',
+    );
+  return box;
+};
