@@ -44,7 +44,7 @@ it('sends no schema library, and little script with each page', () => {
   const source = (name: string) => readFileSync(`dist/_astro/${name}`, 'utf8');
   // Only what reads a file of job cards brings one, when it is asked to.
   const heavy = scripts.filter((name) => source(name).includes('ZodError'));
-  expect(heavy.every((name) => name.startsWith('jobs-'))).toBe(true);
+  expect(heavy.every((name) => name.startsWith('schema'))).toBe(true);
   expect(builtPages().filter(({ html }) => heavy.some((name) => html.includes(name)))).toEqual([]);
   const first = [...(builtPages()[0]?.html.matchAll(/src="\/_astro\/([^"]+)"/g) ?? [])].map(
     ([, name = '']) => name,
