@@ -66,6 +66,18 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'types',
+          include: [],
+          typecheck: {
+            enabled: true,
+            only: true,
+            include: ['test/**/*.test-d.ts'],
+            tsconfig: 'test/types.tsconfig.json',
+          },
+        },
+      },
+      {
+        test: {
           name: 'site',
           include: ['test/site/**/*.test.ts'],
           exclude: SLOW,
