@@ -1,7 +1,7 @@
 import type { EntryKind } from './model/kinds.ts';
 
 /** Where an author has to look. Lines count from 1. */
-export type Where = { readonly file: string; readonly line: number };
+type Where = { readonly file: string; readonly line: number };
 
 /** What can be wrong with content, as data; `say` turns it into a sentence. Codes are permanent. */
 export type Fault =
@@ -34,6 +34,5 @@ export type Fault =
   | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;
-export type IssueCode = Fault['code'];
 
 export type Result<T> = { ok: true; value: T } | { ok: false; issues: readonly [Issue, ...Issue[]] };

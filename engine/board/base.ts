@@ -82,7 +82,7 @@ export const WOOD: Readonly<Record<Wood, Figure>> = {
 };
 
 /** Where the growth rings lie: whole numbers are ring borders; the grain runs along the board. */
-export const ringAt = (x: number, y: number, ringMm: number, seed: number): number =>
+const ringAt = (x: number, y: number, ringMm: number, seed: number): number =>
   (y + 10 * noise(x / 120, y / 30, seed) + 0.7 * noise(x / 40, y / 6, seed + 1)) / ringMm;
 
 const drawPaint = (b: Board, paint: Paint, seed: number): void => {

@@ -2,7 +2,7 @@ export type LightAngles = { azimuthDegrees: number; elevationDegrees: number };
 export type LightChoice = LightAngles | 'facing' | 'raking';
 
 /** Low light from the upper left, and light over the shoulder; relief reads as raised when lit from the upper left. */
-export const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
+const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
   facing: { azimuthDegrees: 118, elevationDegrees: 58 },
   raking: { azimuthDegrees: 142, elevationDegrees: 14 },
 };

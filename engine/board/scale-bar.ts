@@ -16,7 +16,7 @@ const ROUND = [0.5, 1, 2, 5, 10, 20, 50, 100] as const;
 export type ScaleBar = { millimeters: number; pixels: number };
 
 /** A round length near a fifth of the board. */
-export const scaleBar = (widthMm: number, columns: number): ScaleBar => {
+const scaleBar = (widthMm: number, columns: number): ScaleBar => {
   const millimeters = ROUND.findLast((mm) => mm <= widthMm * 0.22) ?? 0.5;
   return { millimeters, pixels: (millimeters * columns) / widthMm };
 };

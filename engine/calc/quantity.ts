@@ -22,7 +22,7 @@ export type Range<Reason extends string = string> = {
   reasons: readonly Reason[];
 };
 
-export const PROBLEM_CODES = [
+const PROBLEM_CODES = [
   'out-of-range',
   'outside-product-limits',
   'surface-below-dew-point',
@@ -31,7 +31,7 @@ export const PROBLEM_CODES = [
   'label-out-of-order',
   'unknown-value',
 ] as const;
-export type ProblemCode = (typeof PROBLEM_CODES)[number];
+type ProblemCode = (typeof PROBLEM_CODES)[number];
 
 /** Why there is no answer: the quantity, the value received and the range that is allowed. */
 export type Problem = {

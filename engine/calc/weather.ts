@@ -11,7 +11,7 @@ import { wetBulbCelsius } from './wet-bulb.ts';
  * second only thin or retarded coats. A working rule drawn from two printed ones that disagree (air 20 °F above the
  * dew point; not above 65 % humidity).
  */
-export const SOLVENT_GAP_CELSIUS = { no: 7, care: 11 } as const;
+const SOLVENT_GAP_CELSIUS = { no: 7, care: 11 } as const;
 
 const FAST_SOLVENT: readonly Family[] = ['shellac', 'lacquer'];
 
@@ -19,7 +19,7 @@ const FAST_SOLVENT: readonly Family[] = ['shellac', 'lacquer'];
 export type Weather = Climate & { warmingUp?: boolean; inSun?: boolean };
 
 export const VERDICTS = ['go', 'go-with-care', 'no'] as const;
-export type Verdict = (typeof VERDICTS)[number];
+type Verdict = (typeof VERDICTS)[number];
 
 type Bound = { value: number; limit: number };
 

@@ -3,7 +3,7 @@ import { slips } from './slips.ts';
 import { stem } from './stem.ts';
 
 /** A known word that a typed one may have meant. */
-export interface Correction {
+interface Correction {
   readonly word: string;
   readonly stem: string;
   /** 0 to 1. */

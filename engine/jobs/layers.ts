@@ -9,7 +9,7 @@ type Span = { readonly from: number; readonly to: number };
 export type Products = Readonly<Record<string, ClockProduct>>;
 
 /** What tells a film, the surest first; `usual` is the film that the product's times are for. */
-export type FilmGround = 'label' | 'amount' | 'tool' | 'usual' | 'nothing';
+type FilmGround = 'label' | 'amount' | 'tool' | 'usual' | 'nothing';
 
 export type Layer = {
   readonly coat: CardCoat;

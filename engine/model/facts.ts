@@ -72,10 +72,6 @@ export const FACTS = {
 } as const satisfies Record<string, ChoiceShape | NumberShape>;
 
 export type FactName = keyof typeof FACTS;
-export type ChoiceFact = {
-  [F in FactName]: (typeof FACTS)[F] extends { kind: 'choice' } ? F : never;
-}[FactName];
-export type NumberFact = Exclude<FactName, ChoiceFact>;
 export type ValueOf<F extends FactName> = (typeof FACTS)[F] extends { values: readonly (infer V)[] }
   ? V
   : number;

@@ -15,8 +15,6 @@ export const RemedyId = Id.brand<'remedy'>();
 export const RuleId = Id.brand<'rule'>();
 export const SourceId = Id.brand<'source'>();
 export const ProductId = Id.brand<'product'>();
-export const LessonId = Id.brand<'lesson'>();
-export const TermId = Id.brand<'term'>();
 
 export type DefectId = z.infer<typeof DefectId>;
 export type QuestionId = z.infer<typeof QuestionId>;
@@ -24,5 +22,3 @@ export type RemedyId = z.infer<typeof RemedyId>;
 export type RuleId = z.infer<typeof RuleId>;
 export type SourceId = z.infer<typeof SourceId>;
 export type ProductId = z.infer<typeof ProductId>;
-export type LessonId = z.infer<typeof LessonId>;
-export type TermId = z.infer<typeof TermId>;

@@ -10,7 +10,7 @@ import type { Source } from './source.ts';
 import type { Term } from './term.ts';
 
 /** What each kind of entry holds. */
-export type Held = {
+type Held = {
   defect: Defect;
   question: Question;
   remedy: Remedy;

@@ -12,7 +12,7 @@ export const TRIALS = ['water', 'heat', 'child', 'food'] as const;
 /** The parts whose sizes are asked. */
 export const PARTS = ['top', 'side', 'front', 'leg'] as const;
 /** When to look, and for what. */
-export const LOOKS = ['laid', 'dry', 'sanded', 'second', 'last', 'handed-over'] as const;
+const LOOKS = ['laid', 'dry', 'sanded', 'second', 'last', 'handed-over'] as const;
 
 /** How easily sanding goes through to the color. `no-film`: the finish lies in the wood, and is not sanded. */
 export const SAND_RISKS = ['bare', 'no-film', 'unknown', 'high', 'some', 'low'] as const;

@@ -4,10 +4,9 @@ import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { Claim } from './source.ts';
 
-export const THINNERS = ['water', 'mineral-spirits', 'alcohol', 'lacquer-thinner', 'none'] as const;
-export type Thinner = (typeof THINNERS)[number];
+const THINNERS = ['water', 'mineral-spirits', 'alcohol', 'lacquer-thinner', 'none'] as const;
 
-export const AMBERINGS = ['none', 'slight', 'strong'] as const;
+const AMBERINGS = ['none', 'slight', 'strong'] as const;
 
 const span = (doc: string, min: number, max: number) =>
   z
@@ -53,7 +52,7 @@ const figures = {
   ).optional(),
 };
 
-export const FIGURES = Object.keys(figures) as [keyof typeof figures, ...(keyof typeof figures)[]];
+const FIGURES = Object.keys(figures) as [keyof typeof figures, ...(keyof typeof figures)[]];
 
 const ProductClaim = Claim.extend({
   for: z.array(z.enum(FIGURES)).default([]).describe('The figures of this file that rest on this claim.'),

@@ -5,7 +5,7 @@ import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
 /** How an answer is found. `probe` needs a drop of water, tape, a rag or a tool. */
-export const SENSES = ['look', 'touch', 'smell', 'remember', 'probe'] as const;
+const SENSES = ['look', 'touch', 'smell', 'remember', 'probe'] as const;
 
 /** A yes/no question that a beginner can answer. It sets one fact, named like the question. */
 export const Question = z.strictObject({

@@ -3,7 +3,7 @@ import { Condition } from './condition.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
-export const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
+const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
 
 const STEP_KINDS = [
   'wait',

@@ -30,6 +30,3 @@ const AskNode = z.strictObject({
 export const Branch: z.ZodType<Branch> = z.lazy(() =>
   z.union([AskNode, RemedyLeaf, DefectLeaf, LeaveLeaf]),
 ) as z.ZodType<Branch>;
-
-/** The keys that tell the kinds of branch apart. */
-export const BRANCH_KEYS = ['ask', 'remedy', 'defect', 'leave'] as const;

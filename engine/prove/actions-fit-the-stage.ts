@@ -5,7 +5,7 @@ import { STAGES, type Stage } from '../model/stage.ts';
 import { visits } from '../tree.ts';
 
 /** What hands may do at each stage. A setting film is never touched; wax and oil may be wiped back while open. */
-export const ALLOWED: Record<Stage, readonly Doing[]> = {
+const ALLOWED: Record<Stage, readonly Doing[]> = {
   wet: ['leave', 'lift', 'tip-off', 'wick', 'wash-off', 'wipe-back', 'stop'],
   setting: ['leave', 'stop'],
   'dry-to-touch': ['leave', 'wait', 'accept', 'wipe-back', 'stop'],

@@ -11,7 +11,7 @@ import { stepsCarryCautions } from './steps-carry-cautions.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
 
 /** One thing that must hold of the whole knowledge. */
-export type Proof = (known: Knowledge) => Iterable<Issue>;
+type Proof = (known: Knowledge) => Iterable<Issue>;
 
 const PROOFS: readonly Proof[] = [
   noQuestionTwice,

@@ -5,7 +5,7 @@ import type { Job, Part, Parts } from './job.ts';
 const SQUARE_MILLIMETERS = 1e6;
 
 /** One face of a part, m²; a leg is square, and its face is one of four. */
-export const faceSquareMeters = ({ long, wide }: Parts[Part]): number => (long * wide) / SQUARE_MILLIMETERS;
+const faceSquareMeters = ({ long, wide }: Parts[Part]): number => (long * wide) / SQUARE_MILLIMETERS;
 
 /** Area to coat, m²: all faces, and a share for moldings and edges. */
 export const areaOf = (parts: Parts, extra: Plan['extra']): number => {

@@ -8,20 +8,9 @@ import { coatStep } from './facts.ts';
 import type { Job, PlanProduct } from './job.ts';
 import type { Stretch } from './windows.ts';
 
-export const PLAN_STEPS = [
-  'test-patch',
-  'sand',
-  'wipe',
-  'coat',
-  'wait',
-  'look',
-  'light-use',
-  'full-use',
-] as const;
-
 /** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
 export type Raw = Stretch & {
-  readonly kind: (typeof PLAN_STEPS)[number];
+  readonly kind: 'test-patch' | 'sand' | 'wipe' | 'coat' | 'wait' | 'look' | 'light-use' | 'full-use';
   /** The coat that it belongs to, from 1; for a look the one looked at. */
   readonly coat?: number;
   readonly surely?: number;
@@ -32,7 +21,7 @@ export type Raw = Stretch & {
   readonly final?: boolean;
   readonly say?: string | undefined;
 };
-export type Look = Plan['looks'][number];
+type Look = Plan['looks'][number];
 export type PlanStep = Raw & {
   /** Cautions before this step, each told once in a plan. */
   readonly before: readonly RuleEntry[];

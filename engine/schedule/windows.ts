@@ -7,7 +7,7 @@ const DAYS = 7;
 export type Stretch = { readonly from: number; readonly to: number };
 
 /** Her working hours from day 0 on, one after another. Nothing where no day of the week is hers. */
-export function* windows({ hours }: Job, calendar: Calendar): Generator<Stretch> {
+function* windows({ hours }: Job, calendar: Calendar): Generator<Stretch> {
   if (!hours.days.some(Boolean)) return;
   for (let day = 0; ; day++)
     if (hours.days[(calendar.weekday + day) % DAYS])

@@ -9,7 +9,7 @@ const chance = (sign: number, answer: 'yes' | 'no'): number => {
   return answer === 'yes' ? yes : 1 - yes;
 };
 
-export const signAt = (matrix: SignMatrix, question: number, defect: number): number =>
+const signAt = (matrix: SignMatrix, question: number, defect: number): number =>
   (matrix.signs[question] ?? '').charCodeAt(defect) - 48;
 
 /** Weights of the defects after one more answer, from weights before it. */
@@ -51,7 +51,7 @@ export const likely = (matrix: SignMatrix, weights: Float64Array): Likely[] => {
 /** Share of answers, 0–1, that we reckon to be wrong: our estimate. */
 const ERRS = 0.03;
 /** Where fewer miss by one answer, those that miss by two fill the list up to this many. */
-export const NEAR_LISTED = 24;
+const NEAR_LISTED = 24;
 
 const chanceWithErrors = (sign: number, answer: 'yes' | 'no'): number =>
   chance(sign, answer) * (1 - 2 * ERRS) + ERRS;

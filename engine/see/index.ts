@@ -1,20 +1,9 @@
-import { answerOf } from '../answers.ts';
-import type { Case } from '../case.ts';
-import type { Knowledge } from '../knowledge.ts';
-import {
-  type Likely,
-  likely,
-  type NearMiss,
-  nearMisses,
-  type Seen,
-  type SeenAnswer,
-  weigh,
-} from './belief.ts';
+import { type Likely, likely, type NearMiss, nearMisses, type Seen, weigh } from './belief.ts';
 import type { SignMatrix } from './matrix.ts';
 import { MOST_ASKED, nextQuestion } from './plan.ts';
 
-export type { Likely, NearMiss, Seen, SeenAnswer } from './belief.ts';
-export { matrixOf, type SignMatrix } from './matrix.ts';
+export type { Seen } from './belief.ts';
+export type { SignMatrix } from './matrix.ts';
 
 /** Where the search for the defect stands. */
 export type Sighting = {
@@ -37,21 +26,3 @@ export const see = (matrix: SignMatrix, seen: Seen, start?: ArrayLike<number>): 
     nearMisses: nearMisses(matrix, seen),
   };
 };
-
-/** The prior with the defects left out that the known kind of top coat never shows. */
-export const startFor = (known: Knowledge, matrix: SignMatrix, on: Case): number[] => {
-  const family = on['family']?.value;
-  return matrix.defects.map((id, index) => {
-    const families: readonly string[] = known.get('defect', id).families;
-    return family && !families.includes(String(family)) ? 0 : (matrix.prior[index] ?? 0);
-  });
-};
-
-/** Answers that the case gives already, to the questions of the table. */
-export const seenIn = (known: Knowledge, matrix: SignMatrix, on: Case): Map<string, SeenAnswer> =>
-  new Map(
-    matrix.questions.flatMap((question) => {
-      const answer = answerOf(known, on, question);
-      return answer ? [[question, answer] as const] : [];
-    }),
-  );

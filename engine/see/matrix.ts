@@ -7,9 +7,9 @@ import type { Entry } from '../model/knowledge.ts';
 /** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */
 export const NO = 0;
 export const YES = 1;
-export const EITHER = 2;
-export const MOSTLY_YES = 3;
-export const MOSTLY_NO = 4;
+const EITHER = 2;
+const MOSTLY_YES = 3;
+const MOSTLY_NO = 4;
 
 /** How often a defect with each code shows yes. The mostly ones are our estimate. */
 export const YES_CHANCE: readonly number[] = [0, 1, 0.5, 0.9, 0.1];

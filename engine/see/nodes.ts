@@ -12,7 +12,7 @@ export type SeeNode = {
 };
 
 /** How often a way through the written-out pages may answer can't tell; script plans any number anew. */
-export const DOUBTS = 1;
+const DOUBTS = 1;
 
 export const seeAddress = (seen: Iterable<readonly [string, SeenAnswer]>): string[] =>
   [...seen].map(([question, answer]) => `${question}-${answer}`);

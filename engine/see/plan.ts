@@ -2,7 +2,7 @@ import { after } from './belief.ts';
 import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
 /** Nothing is left to ask once one defect holds this share of the belief. */
-export const SURE = 0.9;
+const SURE = 0.9;
 /** Nobody is asked more than this; what is left then stands as a list. */
 export const MOST_ASKED = 10;
 /** How many of the best questions are looked through to the end. */

@@ -12,7 +12,7 @@ const PLACES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** An address that moved. Both are relative to the site's folder. */
-export type Moved = { readonly from: string; readonly to: string };
+type Moved = { readonly from: string; readonly to: string };
 
 /** The id that stands today for one that was retired, perhaps several times. Throws where they turn in a circle. */
 const today = (retired: Retired, kind: string, id: string): string => {
@@ -26,7 +26,7 @@ const today = (retired: Retired, kind: string, id: string): string => {
 };
 
 /** Every old address with its new one. Terms have none: they are parts of one page, see `keepAnchors`. */
-export const movedPages = (retired: Retired): readonly Moved[] =>
+const movedPages = (retired: Retired): readonly Moved[] =>
   Object.keys(retired).flatMap((name) => {
     const [kind = '', id = ''] = name.split('/');
     const places = PLACES[kind];

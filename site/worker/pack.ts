@@ -9,7 +9,7 @@ export type PackHead = {
   readonly files: Readonly<Record<string, readonly [type: string, ...parts: number[]]>>;
 };
 
-export type Found = { readonly type: string; readonly parts: readonly Uint8Array<ArrayBuffer>[] };
+type Found = { readonly type: string; readonly parts: readonly Uint8Array<ArrayBuffer>[] };
 
 /** Reads one address out of a pack; nothing where it is not in there. */
 export type Pack = (path: string) => Found | undefined;

@@ -1,7 +1,7 @@
 /** The little of a service worker's surroundings that is used; the compiler's own list excludes that of pages. */
-export type Lasting = Event & { waitUntil(work: Promise<unknown>): void };
-export type Fetching = Lasting & { readonly request: Request; respondWith(answer: Promise<Response>): void };
-export type Told = Lasting & {
+type Lasting = Event & { waitUntil(work: Promise<unknown>): void };
+type Fetching = Lasting & { readonly request: Request; respondWith(answer: Promise<Response>): void };
+type Told = Lasting & {
   readonly data: unknown;
   readonly source: { postMessage(data: unknown): void };
 };

@@ -130,7 +130,7 @@ export const forbiddenIn = (
 };
 
 /** The causes left at the end where she goes on to the cause, though it may change nothing now. */
-export const causesOf = (known: Knowledge, trouble: TroubleCase): string[] => {
+const causesOf = (known: Knowledge, trouble: TroubleCase): string[] => {
   let on = caseOf(trouble);
   for (;;) {
     const walked = walk(known, on, trouble.defect, { forCause: true });

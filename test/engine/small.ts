@@ -1,10 +1,10 @@
 /** A small invented knowledge for tests of the engine: just enough of every kind to link. */
-import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 
-export const raw = (kind: EntryKind, id: string, data: unknown): RawEntry => ({
+const raw = (kind: EntryKind, id: string, data: unknown): RawEntry => ({
   kind,
   id,
   file: `content/${kind}/${id}.mdx`,
@@ -97,7 +97,7 @@ const DOINGS = [
   'stop',
   'unsure',
 ];
-export const doings = DOINGS.map((id) =>
+const doings = DOINGS.map((id) =>
   raw('doing', id, {
     verdict: `Verdict ${id}`,
     say: `General words for ${id}.`,
@@ -112,5 +112,3 @@ export const known = (...entries: readonly RawEntry[]): Knowledge => {
   if (!linked.ok) throw new Error(JSON.stringify(linked.issues, null, 2));
   return linked.value;
 };
-
-export { knowledgeOf };

@@ -58,7 +58,7 @@ export const startHost = async (folder: string, path = '/'): Promise<Host> => {
 };
 
 /** The flaws of the small copies. */
-export const FEW = ['lap-marks', 'bubbles', 'cloudy-film'];
+const FEW = ['lap-marks', 'bubbles', 'cloudy-film'];
 
 /** A copy of dist/, whole or with few flaws and the first questions of the search alone. */
 export const copyOfSite = (size: 'whole' | 'few'): { dist: string; remove: () => void } => {

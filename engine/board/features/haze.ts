@@ -4,7 +4,7 @@ import { fromCorner, patches } from '../mask.ts';
 import { ease, noise, rough } from '../noise.ts';
 
 /** S·X of the worst veil; over black it lifts L* to about 50. */
-export const WORST_VEIL = 0.2;
+const WORST_VEIL = 0.2;
 
 export const VEIL_TONE = {
   neutral: [1, 1, 1],

@@ -12,8 +12,8 @@ export type BoardView = (typeof BOARD_VIEWS)[number];
 export type BoardImage = { name: string; view: BoardView; file: string; bytes: number };
 
 export const BOARD_VIEWS = ['raking', 'facing'] as const;
-export const BOARD_WIDTH = 480;
-export const BOARD_HEIGHT = 360;
+const BOARD_WIDTH = 480;
+const BOARD_HEIGHT = 360;
 
 /** Steps of quality, tried in turn until the picture is small enough; the last is taken as it is. */
 const QUALITIES = [86, 76, 64, 50];

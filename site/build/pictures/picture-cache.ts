@@ -10,7 +10,7 @@ const CACHE = join(root, 'node_modules/.cache/halfdry-pictures');
 const renderer = join(root, 'engine/board');
 
 /** Changes with every line of the renderer, and with the encoder. */
-export const DRAWN_BY = sha256(
+const DRAWN_BY = sha256(
   [
     JSON.stringify(sharp.versions),
     ...filesBelow(renderer).map((file) => sha256(readFileSync(join(renderer, file)))),

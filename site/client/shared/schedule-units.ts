@@ -18,7 +18,7 @@ const length: Way = [(value) => toInches(value * 10), (value) => toMillimeters(v
 const PARTS = ['top', 'side', 'front', 'leg'];
 
 /** The fields whose unit changes, with the way to turn each. */
-export const TURNED: Readonly<Record<string, Way>> = {
+const TURNED: Readonly<Record<string, Way>> = {
   air: degrees,
   night: degrees,
   'can-cold': degrees,

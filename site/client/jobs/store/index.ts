@@ -1,5 +1,5 @@
 /** The job cards of this browser: all that reads or writes them goes through here. */
-export { noteFlaw, noteRepair, setSettled } from './notes.ts';
+export { noteFlaw, noteRepair } from './notes.ts';
 export {
   type CardList,
   countCards,
