@@ -11,6 +11,6 @@ export { reached, STAGES, type Stage } from './model/stage.ts';
 export { addressOf, nodesOf, readAddress, type TreeNode } from './nodes.ts';
 export { separatedBy } from './prove/look-alikes-differ.ts';
 export { type ResolvedStep, resolve } from './resolve.ts';
-export type { Fired, RuleEntry } from './rules.ts';
+export { type Fired, isOfSteps, type RuleEntry } from './rules.ts';
 export { isAsk, visits } from './tree.ts';
 export { type Used, type Walked, type WalkOptions, walk } from './walk.ts';

@@ -1,4 +1,6 @@
+import type { Hazard } from './model/hazard.ts';
 import type { EntryKind } from './model/kinds.ts';
+import type { Weight } from './prove/needs.ts';
 
 /** Where an author has to look. Lines count from 1. */
 type Where = { readonly file: string; readonly line: number };
@@ -25,7 +27,8 @@ export type Fault =
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
   | { code: 'step-order'; step: string; needs: string }
-  | { code: 'no-caution'; step: string }
+  | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
+  | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
   | { code: 'too-hard'; text: string; grade: number; most: number }

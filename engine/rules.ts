@@ -1,8 +1,10 @@
 import { lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
-import { holds } from './condition.ts';
+import { holds, type Truth } from './condition.ts';
+import { hazardsOf } from './hazards.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Family } from './model/family.ts';
+import type { Hazard } from './model/hazard.ts';
 import type { Entry } from './model/knowledge.ts';
 import type { Step } from './model/step.ts';
 
@@ -16,28 +18,12 @@ export type Fired = {
   readonly adjustments: readonly RuleEntry[];
 };
 
-/** What a step works with, for rules that name it: its cloth, tool, product or way. */
-export const meansOf = (step: Step): string | undefined => {
-  switch (step.kind) {
-    case 'wipe':
-    case 'strip':
-      return step.with;
-    case 'scrape':
-      return step.tool;
-    case 'coat':
-      return step.product;
-    case 'mix':
-      return step.what;
-    default:
-      return undefined;
-  }
-};
-
-const matches = (rule: RuleEntry, step: Step): boolean => {
-  if (!rule.steps.includes(step.kind)) return false;
-  if (rule.with.length && !rule.with.includes(meansOf(step) ?? '')) return false;
-  return !(rule['coarser-than'] && step.kind === 'sand' && step.grit >= rule['coarser-than']);
-};
+/** Whether a rule stands before a step that does these. */
+const guards = (rule: RuleEntry, does: ReadonlyMap<Hazard, Truth>): boolean =>
+  rule.hazards.some((hazard) => {
+    const truth = does.get(hazard);
+    return truth !== undefined && (!rule.sure || (rule.sure === 'yes') === (truth === 'yes'));
+  });
 
 const byFacts = (known: Knowledge, on: Case, rule: RuleEntry): boolean => {
   if (!rule.when) return true;
@@ -45,7 +31,9 @@ const byFacts = (known: Knowledge, on: Case, rule: RuleEntry): boolean => {
   return truth === 'yes' || (truth === 'unknown' && rule['unless-known-no']);
 };
 
-const stepRule = (rule: RuleEntry): boolean => rule.steps.length > 0;
+/** Whether a rule belongs to steps, and not to what is told of the piece alone. */
+export const isOfSteps = (rule: Pick<RuleEntry, 'hazards' | 'always'>): boolean =>
+  rule.hazards.length > 0 && !rule.always;
 
 /**
  * Asks a question of every case that this one may turn out to be: where the kind of top coat is not known, what holds
@@ -65,8 +53,9 @@ export const rulesForStep = (
   families: readonly Family[] = [],
 ): readonly RuleEntry[] => {
   const certain = whateverKind(on, families);
+  const does = hazardsOf(known, on, step, families);
   return known.rules.filter(
-    (rule) => stepRule(rule) && matches(rule, step) && certain((of) => byFacts(known, of, rule)),
+    (rule) => isOfSteps(rule) && guards(rule, does) && certain((of) => byFacts(known, of, rule)),
   );
 };
 
@@ -81,9 +70,10 @@ export const fire = (
   families: readonly Family[] = [],
 ): Fired => {
   const certain = whateverKind(on, families);
+  const does = ahead.map((step) => hazardsOf(known, on, step, families));
   const fired = known.rules.filter(
     (rule) =>
-      (!stepRule(rule) || ahead.some((step) => matches(rule, step))) &&
+      (!isOfSteps(rule) || does.some((one) => guards(rule, one))) &&
       certain((of) => byFacts(known, of, rule)),
   );
   const byKind = (kind: RuleEntry['kind']) => fired.filter((rule) => rule.kind === kind);

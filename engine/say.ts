@@ -1,4 +1,5 @@
 import type { Issue } from './issue.ts';
+import { HAZARDS } from './model/hazard.ts';
 import { FOLDERS } from './model/index.ts';
 
 const list = (names: readonly string[]): string =>
@@ -76,7 +77,15 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'step-order':
       return [`the step "${issue.step}" comes before what it needs`, issue.needs];
     case 'no-caution':
-      return [`no rule gives a caution for the step "${issue.step}"`, 'add a rule with this kind of step'];
+      return [
+        `no rule gives a ${issue.lacks} before the step "${issue.step}", which ${HAZARDS[issue.hazard]} (${issue.in})`,
+        `add a rule with hazards: [${issue.hazard}], or let one fire in this case`,
+      ];
+    case 'hazard-untold':
+      return [
+        `the step "${issue.step}" says "${issue.word}", but nothing tells that it ${HAZARDS[issue.hazard]}`,
+        `choose the kind, with, product or tries that it uses, or add does: [${issue.hazard}]`,
+      ];
     case 'over-limit':
       return [
         `this step takes ${issue.what} to ${issue.percent} %`,

@@ -106,7 +106,7 @@ const endings = (known: Knowledge, on: Case, defect: string, stage: Stage): Read
 const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one.open);
 
 /** A cloth full of finish is an oily rag whether the tree calls it a step or not. */
-const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', say: 'Wipe it off.' };
+const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', of: 'same', say: 'Wipe it off.' };
 
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
 const stepsAhead = (
@@ -116,7 +116,7 @@ const stepsAhead = (
   leaves: readonly Leaf[],
   families: readonly Family[],
 ): readonly Step[] => {
-  if (action.do === 'wash-off' || action.do === 'wipe-back') return [WIPING];
+  if (['wash-off', 'wipe-back', 'wick'].includes(action.do)) return [WIPING];
   if (action.do !== 'repair') return [];
   return leaves
     .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))

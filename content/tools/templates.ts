@@ -70,7 +70,7 @@ level: care
 title: <Short title>
 say: <The caution, calm and short.>
 why: <Why it matters, in one sentence.>
-steps: [sand]
+hazards: [dust]
 defers: <Whose word wins - the label, the safety data sheet, local rules.>
 claims:
   - { says: <A statement that this rests on.>, grade: common-practice }

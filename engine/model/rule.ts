@@ -1,26 +1,14 @@
 import { z } from 'zod';
 import { Condition } from './condition.ts';
+import { HAZARD_NAMES } from './hazard.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
 const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
 
-const STEP_KINDS = [
-  'wait',
-  'look',
-  'wipe',
-  'scrape',
-  'sand',
-  'mix',
-  'coat',
-  'strip',
-  'test-patch',
-  'ask-professional',
-] as const;
-
 /**
- * What the trade or safety demands whatever the tree says. A rule fires by facts (`when`), by the steps ahead
- * (`steps`, `with`), or by both together. With `unless-known-no`, an unknown fact counts as if it held.
+ * What the trade or safety demands whatever the tree says. A rule fires by facts (`when`), by what the steps ahead do
+ * (`hazards`), or by both together. With `unless-known-no`, an unknown fact counts as if it held.
  */
 export const Rule = z.strictObject({
   kind: z.enum(RULE_KINDS),
@@ -32,15 +20,15 @@ export const Rule = z.strictObject({
   why: z.string().min(20),
   when: Condition.optional(),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),
-  steps: z.array(z.enum(STEP_KINDS)).default([]).describe('Fires before these kinds of step.'),
-  with: z
-    .array(z.string())
-    .default([])
-    .describe('Only where the step uses one of these (its with, tool or product).'),
-  'coarser-than': z
-    .int()
+  hazards: z.array(z.enum(HAZARD_NAMES)).default([]).describe('Fires before a step that does one of these.'),
+  sure: z
+    .enum(['yes', 'maybe'])
     .optional()
-    .describe('For sanding: only with a P grade coarser (smaller) than this.'),
+    .describe('yes: only where the step surely does it; maybe: only where that hangs on what is not known.'),
+  always: z
+    .boolean()
+    .default(false)
+    .describe('Fires by its facts alone; its hazards tell only what it guards against.'),
   until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
   limit: z
     .strictObject({ what: z.enum(['tint-percent', 'thin-percent', 'extender-percent']), most: z.number() })

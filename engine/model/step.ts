@@ -1,12 +1,61 @@
 import { z } from 'zod';
 import { Condition } from './condition.ts';
+import { HAZARD_NAMES } from './hazard.ts';
 import { STAGES } from './stage.ts';
 
 const common = {
   say: z.string().min(12).describe('The step, in plain words. Times and grits are added from the fields.'),
   when: Condition.optional().describe('Only for these facts; left out where they are not known to hold.'),
   'worked-if': z.string().min(8).optional().describe('How to see that this step is done.'),
+  does: z
+    .array(z.enum(HAZARD_NAMES))
+    .min(1)
+    .optional()
+    .describe(
+      'What it does that only its words tell; what follows from its kind and its means needs no mark.',
+    ),
 };
+
+const WIPES = [
+  'dry-cloth',
+  'damp-cloth',
+  'soapy-water',
+  'mineral-spirits',
+  'alcohol',
+  'naphtha',
+  'vacuum',
+  'fresh-oil',
+  'fresh-wax',
+  'clear-wax',
+  'lacquer-retarder',
+  'polish',
+  'wood-bleach',
+] as const;
+const PRODUCTS = [
+  'same',
+  'same-in-gloss',
+  'tinted-same',
+  'water-based',
+  'dewaxed-shellac',
+  'shellac-primer',
+  'stain-blocking-primer',
+  'base-color',
+  'stain',
+  'wax',
+  'oil',
+  'mist-of-same',
+  'grain-filler',
+] as const;
+const STRIPS = ['scraper-and-sanding', 'stripper', 'solvent'] as const;
+const TRIED = [...WIPES, ...PRODUCTS, 'thinner', 'tape'] as const;
+
+/** Whatever a step can work with. */
+export type Means = (typeof TRIED)[number] | (typeof STRIPS)[number];
+
+const By = z
+  .enum(['hand', 'spray'])
+  .optional()
+  .describe('Surely by hand or surely by spray; left out, as she lays her top coat.');
 
 const Hours = z.tuple([z.number().positive(), z.number().positive()]);
 
@@ -27,21 +76,12 @@ export const Step = z.discriminatedUnion('kind', [
     .strictObject({
       kind: z.literal('wipe'),
       ...common,
-      with: z.enum([
-        'dry-cloth',
-        'damp-cloth',
-        'soapy-water',
-        'mineral-spirits',
-        'alcohol',
-        'naphtha',
-        'vacuum',
-        'fresh-oil',
-        'fresh-wax',
-        'clear-wax',
-        'lacquer-retarder',
-        'polish',
-        'wood-bleach',
-      ]),
+      with: z.enum(WIPES),
+      of: z
+        .enum(['same', 'oil'])
+        .optional()
+        .describe('What comes off wet into the cloth: her finish, or drying oil.'),
+      by: By,
     })
     .describe('Wipe, wash, buff or take up dust.'),
   z
@@ -74,20 +114,8 @@ export const Step = z.discriminatedUnion('kind', [
     .strictObject({
       kind: z.literal('coat'),
       ...common,
-      product: z.enum([
-        'same',
-        'same-in-gloss',
-        'tinted-same',
-        'water-based',
-        'dewaxed-shellac',
-        'shellac-primer',
-        'stain-blocking-primer',
-        'base-color',
-        'wax',
-        'oil',
-        'mist-of-same',
-        'grain-filler',
-      ]),
+      product: z.enum(PRODUCTS),
+      by: By,
       thin: z.boolean().default(true),
     })
     .describe('Lay one coat.'),
@@ -95,11 +123,17 @@ export const Step = z.discriminatedUnion('kind', [
     .strictObject({
       kind: z.literal('strip'),
       ...common,
-      with: z.enum(['scraper-and-sanding', 'stripper', 'solvent']),
+      with: z.enum(STRIPS),
     })
     .describe('Take the finish off.'),
   z
-    .strictObject({ kind: z.literal('test-patch'), ...common, hours: Hours })
+    .strictObject({
+      kind: z.literal('test-patch'),
+      ...common,
+      hours: Hours,
+      tries: z.enum(TRIED).describe('What is tried on the hidden spot.'),
+      by: By,
+    })
     .describe('Try it on a hidden spot and wait.'),
   z
     .strictObject({ kind: z.literal('ask-professional'), ...common, who: z.string().min(4) })

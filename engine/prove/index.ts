@@ -3,11 +3,12 @@ import type { Knowledge } from '../knowledge.ts';
 import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
+import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
 import { signsCoverTheTree } from './signs-cover-the-tree.ts';
 import { stepsAreInOrder } from './steps-are-in-order.ts';
-import { stepsCarryCautions } from './steps-carry-cautions.ts';
+import { stepsTellWhatTheyDo } from './steps-tell-what-they-do.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
 
 /** One thing that must hold of the whole knowledge. */
@@ -17,7 +18,8 @@ const PROOFS: readonly Proof[] = [
   noQuestionTwice,
   actionsFitTheStage,
   stepsAreInOrder,
-  stepsCarryCautions,
+  stepsTellWhatTheyDo,
+  hazardsAreCautioned,
   tintsStayWithinLimits,
   lookAlikesDiffer,
   signsCoverTheTree,

@@ -15,11 +15,12 @@ export const factsOfJob = (job: Job, product: PlanProduct): Case => {
   return withFact(on, 'air-celsius', Math.min(job.day.celsius, job.night.celsius));
 };
 
-/** The step of laying a coat of this family, as the rules name it. */
-export const coatStep = ({ family }: PlanProduct): Step => ({
+/** The step of laying a coat of this product with the tool of this job, as the rules know it. */
+export const coatStep = ({ applicator }: Job, { family }: PlanProduct): Step => ({
   kind: 'coat',
   say: 'Lay one coat.',
   thin: true,
+  by: applicator === 'spray-gun' || applicator === 'aerosol' ? 'spray' : 'hand',
   product:
     family === 'shellac' ? 'dewaxed-shellac' : family === 'wax' ? 'wax' : family === 'oil' ? 'oil' : 'same',
 });

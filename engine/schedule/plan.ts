@@ -3,7 +3,7 @@ import { sayWeather } from '../calc/say-weather.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
-import { fire } from '../rules.ts';
+import { fire, isOfSteps } from '../rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { datesOf } from './dates.ts';
@@ -58,8 +58,8 @@ export const schedule = (
   const sanding = [prepare, between].flatMap((row) =>
     row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : [],
   );
-  const fired = fire(known, on, [...sanding, coatStep(product)]);
-  const whole = [...fired.stops, ...fired.cautions].filter(({ steps }) => !steps.length);
+  const fired = fire(known, on, [...sanding, coatStep(job, product)]);
+  const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
   const fitness = fitnessOf(plan, job, product);
   const squareMeters = areaOf(job.parts, plan.extra);
   const weather = weatherVerdict(product, job.day);

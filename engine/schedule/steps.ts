@@ -29,11 +29,11 @@ export type PlanStep = Raw & {
   readonly looks: readonly Look[];
 };
 
-const ruleStep = (raw: Raw, product: PlanProduct): Step | undefined => {
+const ruleStep = (raw: Raw, job: Job, product: PlanProduct): Step | undefined => {
   const say = raw.say ?? 'As the plan says.';
   if (raw.kind === 'sand' && raw.grit) return { kind: 'sand', grit: raw.grit, say };
   if (raw.kind === 'wipe') return { kind: 'wipe', with: 'dry-cloth', say };
-  if (raw.kind === 'coat' || raw.kind === 'test-patch') return coatStep(product);
+  if (raw.kind === 'coat' || raw.kind === 'test-patch') return coatStep(job, product);
   return undefined;
 };
 
@@ -71,7 +71,7 @@ export const cautioned = (
 ): readonly PlanStep[] => {
   const told = new Set(whole.map(({ id }) => id));
   return steps.map((raw) => {
-    const step = ruleStep(raw, product);
+    const step = ruleStep(raw, job, product);
     const stage = raw.kind === 'full-use' ? 'cured' : raw.kind === 'light-use' ? 'recoatable' : undefined;
     const rules = step
       ? rulesForStep(known, on, step)

@@ -5,7 +5,7 @@ import { STAGES } from '#engine/model/stage.ts';
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding) => ({
   rules: known.rules.map(
-    ({ id, kind, level, title, say, why, defers, when, steps, with: means, ...rule }) => ({
+    ({ id, kind, level, title, say, why, defers, when, hazards, sure, always, ...rule }) => ({
       id,
       kind,
       level,
@@ -14,9 +14,9 @@ export const adviceData = (known: Knowledge, sanding: Sanding) => ({
       why,
       defers,
       when,
-      steps,
-      with: means,
-      'coarser-than': rule['coarser-than'],
+      hazards,
+      sure,
+      always,
       'unless-known-no': rule['unless-known-no'],
     }),
   ),

@@ -13,16 +13,16 @@ export const planData = () => ({
     ...clockProduct(product),
     ambering: product.ambering,
   })),
-  rules: knowledge.rules.map(({ id, kind, level, title, say, when, steps, with: means, ...rule }) => ({
+  rules: knowledge.rules.map(({ id, kind, level, title, say, when, hazards, sure, always, ...rule }) => ({
     id,
     kind,
     level,
     title,
     say,
     when,
-    steps,
-    with: means,
-    'coarser-than': rule['coarser-than'],
+    hazards,
+    sure,
+    always,
     'unless-known-no': rule['unless-known-no'],
   })),
   defects: Object.fromEntries(

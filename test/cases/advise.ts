@@ -1,8 +1,9 @@
 /** Walks a case as she would: tells what is known up front, answers what is asked, takes the action given. */
 import { answerOf } from '#engine/answers.ts';
+import { meansOf } from '#engine/hazards.ts';
 import { type Answer, type Case, type Leaf, resolve, walk } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import { meansOf, rulesForStep } from '#engine/rules.ts';
+import { isOfSteps, rulesForStep } from '#engine/rules.ts';
 import type { TroubleCase } from './case-file.ts';
 
 /** What the clock knows of a running coat. */
@@ -68,7 +69,9 @@ const does = (known: Knowledge, remedy: string, on: Case, wanted: string): boole
   return known
     .get('remedy', remedy)
     .steps.some(
-      (step) => said.has(step.say) && (wanted === step.kind || wanted === `${step.kind}/${meansOf(step)}`),
+      (step) =>
+        said.has(step.say) &&
+        (wanted === step.kind || meansOf(step).some((means) => wanted === `${step.kind}/${means}`)),
     );
 };
 
@@ -94,8 +97,8 @@ export const isAcceptable = (
 
 /** Rules that give a stop's warning where less is known of the piece. */
 const STANDS_FOR: Readonly<Record<string, readonly string[]>> = {
-  'vapor-and-flame-when-spraying': ['vapor-and-flame-when-respraying'],
-  'oily-rags': ['oily-rags-if-oil', 'oily-rags-from-this-step'],
+  'vapor-and-flame-when-spraying': ['if-you-spray'],
+  'oily-rags': ['what-is-in-the-can'],
 };
 
 /**
@@ -108,7 +111,7 @@ export const forbiddenIn = (
   forbidden: readonly string[],
   stops: readonly string[],
 ): string[] => {
-  const whole = stops.some((stop) => advice.stops.has(stop) && known.get('rule', stop).steps.length === 0);
+  const whole = stops.some((stop) => advice.stops.has(stop) && !isOfSteps(known.get('rule', stop)));
   const behind = (remedy: string, kind: string) =>
     whole ||
     known

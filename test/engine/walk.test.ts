@@ -150,11 +150,11 @@ describe('walk', () => {
   it('fires a stop whatever the tree says, and step rules only where the steps lie ahead', () => {
     const ruled = known(
       rule('crib', { kind: 'stop', level: 'stop', when: { piece: 'crib' } }),
-      rule('dust', { steps: ['sand'] }),
+      rule('dust', { hazards: ['dust'] }),
       rule('lead', {
         kind: 'stop',
         level: 'stop',
-        steps: ['sand'],
+        hazards: ['dust'],
         when: { age: ['before-1993', 'unknown'] },
         'unless-known-no': true,
       }),
@@ -181,7 +181,7 @@ describe('walk', () => {
 
   it('warns of no step that the facts leave out', () => {
     const ruled = known(
-      rule('dust', { steps: ['sand'] }),
+      rule('dust', { hazards: ['dust'] }),
       remedy(
         'a',
         {},

@@ -143,6 +143,14 @@ function* ofRemedy(entry: RawEntry): Generator<Mutant> {
       yield slip('misprint a grit', entry, `step ${index + 1}`, (d) => {
         ((d['steps'] as Step[])[index] as Data)['grit'] = 230;
       });
+    if (step['does'])
+      yield slip('drop a mark', entry, `step ${index + 1}`, (d) => {
+        delete ((d['steps'] as Step[])[index] as Data)['does'];
+      });
+    if (step['by'] === 'spray')
+      yield slip('drop a mark', entry, `spray of step ${index + 1}`, (d) => {
+        delete ((d['steps'] as Step[])[index] as Data)['by'];
+      });
     if (step['when'])
       yield slip('misspell a family in a condition', entry, `step ${index + 1}`, (d) => {
         ((d['steps'] as Step[])[index] as Data)['when'] = { family: ['waterbased'] };
@@ -153,14 +161,14 @@ function* ofRemedy(entry: RawEntry): Generator<Mutant> {
 
 function* ofRule(entry: RawEntry): Generator<Mutant> {
   const data = entry.data as Data;
-  for (const key of ['steps', 'with'] as const)
-    for (const [index, one] of ((data[key] as string[] | undefined) ?? []).entries())
-      yield slip(`drop a caution's ${key === 'steps' ? 'step' : 'means'}`, entry, one, (d) => {
-        const list = d[key] as string[];
-        list.splice(index, 1);
-        // The last step gone, the rule would speak at every step; an author who forgets one names another.
-        if (list.length === 0) list.push(key === 'steps' ? 'look' : 'dry-cloth');
-      });
+  const hazards = (data['hazards'] as string[] | undefined) ?? [];
+  for (const [index, one] of hazards.entries())
+    yield slip(
+      'drop a hazard of a rule',
+      entry,
+      one,
+      (d) => void (d['hazards'] as string[]).splice(index, 1),
+    );
   if (data['kind'] === 'stop')
     yield slip(
       'soften a stop',

@@ -1,6 +1,7 @@
 import {
   type Case,
   cautionsApart,
+  isOfSteps,
   knowledgeOf,
   type ResolvedStep,
   type RuleEntry,
@@ -147,7 +148,7 @@ export const fitAdvice = async (): Promise<void> => {
   const procedures = [...document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')];
   const remedies = remediesTold(walked);
   const toHerSteps = hers && procedures.every(({ dataset }) => remedies.includes(dataset['remedy'] ?? ''));
-  const ofFacts = (rule: RuleEntry) => rule.steps.length === 0;
+  const ofFacts = (rule: RuleEntry) => !isOfSteps(rule);
   const apart = toHerSteps ? cautionsApart(known, on, walked) : walked.fired.cautions.filter(ofFacts);
   inPlace(() => {
     fitStops(walked.fired.stops, (id) => hers || ofFacts(known.get('rule', id)));

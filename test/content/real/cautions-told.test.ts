@@ -1,6 +1,16 @@
 /** Nothing that fires is lost: at every end of every walk each caution stands before its step or by itself. */
 import { describe, expect, it } from 'vitest';
-import { type Case, cautionsApart, nodesOf, remediesTold, resolve, walk, withFact } from '#engine/index.ts';
+import { hazardsOf } from '#engine/hazards.ts';
+import {
+  type Case,
+  cautionsApart,
+  isOfSteps,
+  nodesOf,
+  remediesTold,
+  resolve,
+  walk,
+  withFact,
+} from '#engine/index.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
 
@@ -17,6 +27,8 @@ const ends = known.defects.flatMap(({ id }) =>
     .map(({ on }) => ({ defect: id as string, on })),
 );
 
+const WIPED_NOW: readonly string[] = ['wash-off', 'wipe-back', 'wick'];
+
 /** The faults of one end, in words. */
 const faultsAt = (defect: string, on: Case): string[] => {
   const walked = walk(known, on, defect);
@@ -32,8 +44,10 @@ const faultsAt = (defect: string, on: Case): string[] => {
     ...[...before, ...apart]
       .filter((id, at, all) => all.indexOf(id) !== at)
       .map((id) => `${id} is told twice: ${where}`),
+    // What is wiped now is no step of a remedy, so its caution stands beside the verdict.
     ...apart
-      .filter((id) => known.get('rule', id).steps.length > 0)
+      .filter(() => walked.kind !== 'outcome' || !WIPED_NOW.includes(walked.action.do))
+      .filter((id) => isOfSteps(known.get('rule', id)))
       .map((id) => `${id} stands without its step: ${where}`),
   ];
 };
@@ -49,12 +63,14 @@ describe('the cautions', () => {
       const walked = walk(known, on, defect);
       const each = walked.families.map((family) => withFact(on, 'family', family));
       return remediesTold(walked).flatMap((remedy) => {
-        const wanted = new Set(
-          each.flatMap((of) => resolve(known, remedy, of).flatMap((step) => step.before.map(({ id }) => id))),
+        const steps = known.get('remedy', remedy).steps;
+        // What a step does for one kind of top coat at least, or for a tool or a base that is not told.
+        const done = new Set(
+          each.flatMap((of) => steps.flatMap((step) => [...hazardsOf(known, of, step).keys()] as string[])),
         );
         return resolve(known, remedy, on, walked.families)
           .flatMap((step) => step.before)
-          .filter(({ id }) => !wanted.has(id))
+          .filter(({ hazards }) => !hazards.some((hazard) => done.has(hazard)))
           .map(({ id }) => `${id} before ${remedy} of ${defect}`);
       });
     });

@@ -5,6 +5,13 @@ import { told } from './told.ts';
 
 const SOLVENTS = ['mineral-spirits', 'alcohol', 'naphtha', 'lacquer-retarder'] as const;
 const say = 'Only for the check of its cautions.';
+const coating = (product: (Step & { kind: 'coat' })['product'], by?: 'hand' | 'spray'): Step => ({
+  kind: 'coat',
+  product,
+  thin: true,
+  ...(by && { by }),
+  say,
+});
 const wiping = (means: (typeof SOLVENTS)[number]): Step => ({ kind: 'wipe', with: means, say });
 
 /** Which step or fact must bring which caution: the triggers of the evidence on safety, by its numbers there. */
@@ -13,12 +20,18 @@ const CAUTIONED: readonly (readonly [
   facts: Record<string, string | number>,
   step: Step | undefined,
 ])[] = [
-  ['oily-rags', { family: 'oil-based' }, { kind: 'wipe', with: 'dry-cloth', say }],
-  ['oily-rags', { family: 'oil' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['oily-rags', { family: 'oil-based' }, { kind: 'wipe', with: 'dry-cloth', of: 'same', say }],
+  ['oily-rags', { family: 'oil' }, coating('same')],
   ['oily-rags', { family: 'hardwax-oil' }, { kind: 'wipe', with: 'fresh-oil', say }],
-  ['oily-rags', { family: 'wipe-on' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['oily-rags-from-this-step', {}, { kind: 'wipe', with: 'fresh-oil', say }],
-  ['oily-rags-from-this-step', { family: 'wax' }, { kind: 'coat', product: 'oil', thin: true, say }],
+  ['oily-rags', { family: 'wipe-on' }, coating('same')],
+  ['oily-rags', { family: 'wax', 'tin-lists-oil': 'yes' }, coating('wax')],
+  ['oily-rags', {}, { kind: 'wipe', with: 'fresh-oil', say }],
+  ['oily-rags', { family: 'wax' }, coating('oil')],
+  // Oil stain heats up by itself whatever top coat is laid on it.
+  ['oily-rags', { family: 'water-based' }, coating('stain')],
+  ['oily-rags', { base: 'oil-paint', family: 'water-based' }, coating('base-color')],
+  ['what-is-in-the-can', {}, coating('same')],
+  ['what-is-in-the-can', {}, coating('base-color')],
   ...(['before-1993', 'unknown'] as const).flatMap((age) =>
     (
       [
@@ -29,9 +42,7 @@ const CAUTIONED: readonly (readonly [
     ).flatMap((step): [string, Record<string, string>, Step][] => [
       ['lead-before-sanding', { age }, step],
       ['lead-test-limits', { age }, step],
-      ...(age === 'before-1993'
-        ? [['lead-work-wet', { age }, step] as [string, Record<string, string>, Step]]
-        : []),
+      ['lead-work-wet', { age }, step],
     ]),
   ),
   ['is-there-old-paint-below', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
@@ -39,36 +50,28 @@ const CAUTIONED: readonly (readonly [
   ['old-paint-in-reach', {}, { kind: 'sand', grit: 320, say }],
   ['sanding-dust', {}, { kind: 'sand', grit: 320, say }],
   ['sanding-dust', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
-  [
-    'mask-is-not-for-vapor',
-    { applicator: 'spray-gun', family: 'lacquer' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
-  [
-    'mask-is-not-for-vapor',
-    { applicator: 'aerosol', family: 'shellac' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
-  [
-    'vapor-and-flame-when-spraying',
-    { applicator: 'spray-gun', family: 'lacquer' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
-  [
-    'vapor-and-flame-when-spraying',
-    { applicator: 'aerosol', family: 'shellac' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
-  [
-    'vapor-and-flame-when-spraying',
-    { applicator: 'aerosol', family: 'oil-based' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
-  [
-    'vapor-and-flame-when-spraying',
-    { applicator: 'spray-gun', family: 'wipe-on' },
-    { kind: 'coat', product: 'same', thin: true, say },
-  ],
+  ['is-there-old-paint-below', {}, { kind: 'scrape', tool: 'plastic-scraper', say }],
+  ['is-there-old-paint-below', {}, { kind: 'scrape', tool: 'razor', say }],
+  ...(['spray-gun', 'aerosol'] as const).flatMap((applicator) =>
+    (['lacquer', 'shellac', 'oil-based', 'wipe-on'] as const).flatMap(
+      (family): [string, Record<string, string>, Step][] => [
+        ['mask-is-not-for-vapor', { applicator, family }, coating('same')],
+        ['vapor-and-flame-when-spraying', { applicator, family }, coating('same')],
+      ],
+    ),
+  ),
+  // The mist of a water-based finish needs the mask as well.
+  ['mask-is-not-for-vapor', { applicator: 'spray-gun', family: 'water-based' }, coating('same')],
+  ['mask-is-not-for-vapor', {}, coating('same', 'spray')],
+  ['vapor-and-flame-when-spraying', {}, coating('same', 'spray')],
+  ['vapor-and-flame-when-spraying', {}, { kind: 'wipe', with: 'lacquer-retarder', by: 'spray', say }],
+  ['mask-is-not-for-vapor', {}, { kind: 'wipe', with: 'lacquer-retarder', by: 'spray', say }],
+  ['vapor-and-flame-when-spraying', {}, { kind: 'look', does: ['mist'], say }],
+  ['if-you-spray', {}, coating('same')],
+  ['warm-without-a-flame', {}, { kind: 'wait', hours: [24, 24], does: ['heat'], say }],
+  ['mold-spores', {}, { kind: 'wipe', with: 'vacuum', does: ['mold-spores'], say }],
+  ['caustic', {}, { kind: 'look', does: ['caustic'], say }],
+  ['oxalic-acid', {}, { kind: 'wipe', with: 'wood-bleach', say }],
   ...SOLVENTS.flatMap((means) =>
     ['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
       (rule): [string, Record<string, string>, Step] => [rule, {}, wiping(means)],
@@ -88,8 +91,8 @@ const CAUTIONED: readonly (readonly [
   ['waste', {}, { kind: 'strip', with: 'stripper', say }],
   ['stripper-with-dichloromethane', {}, { kind: 'strip', with: 'stripper', say }],
   ['stripper-care', {}, { kind: 'strip', with: 'stripper', say }],
-  ['aerosol-can', { applicator: 'aerosol' }, { kind: 'coat', product: 'same', thin: true, say }],
-  ['spray-room', { applicator: 'spray-gun' }, { kind: 'coat', product: 'same', thin: true, say }],
+  ['aerosol-can', { applicator: 'aerosol' }, coating('same')],
+  ['spray-room', { applicator: 'spray-gun' }, coating('same')],
   ['asbestos', { age: 'unknown' }, { kind: 'strip', with: 'stripper', say }],
   ['asbestos', { age: 'before-1993' }, { kind: 'sand', grit: 240, say }],
   ['blades', {}, { kind: 'scrape', tool: 'razor', say }],
@@ -117,7 +120,7 @@ const CAUTIONED: readonly (readonly [
 /** Rules that stand alone on the screen, before anything else. */
 const STOPS = [
   'oily-rags',
-  'oily-rags-from-this-step',
+  'caustic',
   'lead-before-sanding',
   'is-there-old-paint-below',
   'vapor-and-flame-when-spraying',

@@ -1,0 +1,182 @@
+import { lookupIn } from './answers.ts';
+import { type Case, withFact } from './case.ts';
+import { factsIn, holds, type Truth } from './condition.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { ConditionInput } from './model/condition.ts';
+import type { Family } from './model/family.ts';
+import type { Hazard } from './model/hazard.ts';
+import type { Means, Step } from './model/step.ts';
+
+/** Whether a condition holds for the case at hand. */
+type Ask = (condition: ConditionInput) => Truth;
+/** What something does: always, for some facts, or as a can that is not known may do. */
+type Does = readonly (readonly [Hazard, (ConditionInput | 'maybe')?])[];
+
+const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on'] };
+const WATER_BORNE = { family: ['water-based', 'water-lacquer'] };
+const BY_HAND = { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] };
+const SPRAYED = {
+  any: [{ applicator: ['spray-gun', 'aerosol'] }, { 'was-sprayed': 'yes', not: BY_HAND }],
+};
+const HEATS_ITSELF = {
+  any: [
+    { family: ['oil-based', 'wipe-on', 'oil', 'hardwax-oil'] },
+    { family: 'wax', 'tin-lists-oil': 'yes' },
+  ],
+};
+/** Over old color the same kind of paint or stain is laid again. */
+const OILY_COLOR = { base: ['oil-paint', 'stain'] };
+
+const SOLVENT: Does = [['vapor'], ['solvent-on-skin'], ['waste']];
+const FILM: Does = [['mouth-contact']];
+const FINISH: Does = [...FILM, ['hardener'], ['vapor', SOLVENT_BORNE], ['oily-cloth', HEATS_ITSELF]];
+
+/** What a material does by being laid on, wiped with or mixed; spraying it is reckoned apart. */
+const DOES: Record<Means, Does> = {
+  'dry-cloth': [],
+  'damp-cloth': [],
+  'soapy-water': [],
+  vacuum: [],
+  polish: [],
+  tape: [],
+  'mineral-spirits': SOLVENT,
+  alcohol: SOLVENT,
+  naphtha: SOLVENT,
+  'lacquer-retarder': SOLVENT,
+  solvent: SOLVENT,
+  thinner: SOLVENT.map(([hazard]) => [hazard, { not: WATER_BORNE }] as const),
+  'fresh-oil': [['oily-cloth'], ...FILM],
+  oil: [['oily-cloth'], ...FILM],
+  'fresh-wax': [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
+  'clear-wax': [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
+  wax: [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
+  'wood-bleach': [['oxalic-acid'], ['waste']],
+  stripper: [['stripper'], ['vapor'], ['waste']],
+  'scraper-and-sanding': [],
+  same: FINISH,
+  'same-in-gloss': FINISH,
+  'tinted-same': FINISH,
+  'mist-of-same': FINISH,
+  'water-based': [...FILM, ['hardener']],
+  'dewaxed-shellac': [...FILM, ['vapor']],
+  'shellac-primer': [...FILM, ['vapor']],
+  'stain-blocking-primer': [...FILM, ['vapor'], ['oily-cloth', 'maybe']],
+  // Water stain is not told from oil stain by its look, and oil stain is what burns.
+  stain: [...FILM, ['oily-cloth'], ['vapor', 'maybe']],
+  'base-color': [...FILM, ['vapor', OILY_COLOR], ['oily-cloth', OILY_COLOR]],
+  'grain-filler': [
+    ['vapor', 'maybe'],
+    ['oily-cloth', 'maybe'],
+  ],
+};
+
+/** Laid with whatever she lays her top coat with, unless the step says by hand or by spray. */
+const AS_SHE_COATS: readonly Means[] = ['same', 'same-in-gloss', 'tinted-same', 'water-based'];
+const COARSE_BELOW = 320;
+
+/** What a step works with: its cloth, product, tool or what it tries. */
+export const meansOf = (step: Step): readonly Means[] => {
+  switch (step.kind) {
+    case 'wipe':
+      return [step.with];
+    case 'strip':
+      return [step.with];
+    case 'coat':
+      return [step.product];
+    case 'test-patch':
+      return [step.tries];
+    case 'mix':
+      return step.what === 'wood-bleach' ? ['wood-bleach'] : [];
+    default:
+      return [];
+  }
+};
+
+const byKind = (step: Step): Does => {
+  switch (step.kind) {
+    case 'sand':
+      return [['dust'], [step.grit < COARSE_BELOW ? 'old-film' : 'old-film-in-reach']];
+    case 'scrape':
+      return [
+        ...(step.tool === 'razor' || step.tool === 'card-scraper' ? ([['blade']] as const) : []),
+        ...(step.tool === 'tweezers' || step.tool === 'soft-brush' ? [] : ([['old-film']] as const)),
+      ];
+    case 'strip':
+      return step.with === 'scraper-and-sanding' ? [['old-film'], ['dust'], ['blade']] : [['old-film']];
+    case 'mix':
+      return step.what === 'thin'
+        ? [['thin'], ['vapor', SOLVENT_BORNE], ['solvent-on-skin', SOLVENT_BORNE]]
+        : step.what === 'tint'
+          ? [['tint']]
+          : step.what === 'extender'
+            ? [['extend']]
+            : [];
+    case 'wipe':
+      // What comes off wet goes into the cloth.
+      return step.of === 'oil' ? [['oily-cloth']] : step.of === 'same' ? [['oily-cloth', HEATS_ITSELF]] : [];
+    default:
+      return [];
+  }
+};
+
+const spraying = (step: Step): Does => {
+  const by = step.kind === 'coat' || step.kind === 'wipe' || step.kind === 'test-patch' ? step.by : undefined;
+  const [means] = meansOf(step);
+  if (by === 'spray' || means === 'mist-of-same') return [['mist']];
+  if (by === 'hand' || step.kind !== 'coat' || !means || !AS_SHE_COATS.includes(means)) return [];
+  return [['mist', SPRAYED]];
+};
+
+const strongest = (one: Truth | undefined, other: Truth): Truth =>
+  one === 'yes' || other === 'yes' ? 'yes' : one === 'unknown' || other === 'unknown' ? 'unknown' : 'no';
+
+/** All that a step can do, each with the facts that it hangs on. */
+const doings = (step: Step): Does => [
+  ...(step.does ?? []).map((hazard) => [hazard] as const),
+  ...byKind(step),
+  ...meansOf(step).flatMap((means) => DOES[means]),
+  ...spraying(step),
+];
+
+/** The hazards that a step can have, and the facts that each hangs on. */
+export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> => {
+  const found = new Map<Hazard, readonly string[]>();
+  for (const [hazard, when] of doings(step)) {
+    const facts = when && when !== 'maybe' ? [...factsIn(when)].map(({ fact }) => fact) : [];
+    found.set(hazard, [...(found.get(hazard) ?? []), ...facts]);
+  }
+  return found;
+};
+
+const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
+  const found = new Map<Hazard, Truth>();
+  for (const [hazard, when] of doings(step)) {
+    const truth = when === undefined ? 'yes' : when === 'maybe' ? 'unknown' : ask(when);
+    if (truth !== 'no') found.set(hazard, strongest(found.get(hazard), truth));
+  }
+  return found;
+};
+
+/**
+ * What a step does in this case, the top coat being one of `families` where the case does not tell: `yes`, or `unknown`
+ * where it hangs on facts that are not known. What it surely does not do is left out.
+ */
+export const hazardsOf = (
+  known: Knowledge,
+  on: Case,
+  step: Step,
+  families: readonly Family[] = [],
+): ReadonlyMap<Hazard, Truth> => {
+  const of = (one: Case) => {
+    const lookup = lookupIn(known, one);
+    return truths(step, (condition) => holds(condition, lookup));
+  };
+  if (on['family'] || !families.length) return of(on);
+  const each = families.map((family) => of(withFact(on, 'family', family)));
+  const found = new Map<Hazard, Truth>();
+  for (const hazard of new Set(each.flatMap((one) => [...one.keys()]))) {
+    const all = each.map((one) => one.get(hazard) ?? 'no');
+    found.set(hazard, all.every((truth) => truth === 'yes') ? 'yes' : 'unknown');
+  }
+  return found;
+};

@@ -1,0 +1,28 @@
+/**
+ * What a step can do to her, to those who use the piece, or to the piece. A step has these by its kind and what it
+ * works with (`engine/hazards.ts`); what only its words tell stands under `does`. Rules name these, never products.
+ */
+export const HAZARDS = {
+  'old-film': 'breaks into the layers below: scraping, stripping, cutting, coarse sanding',
+  'old-film-in-reach': 'sands finely, where the paper can reach an old layer at an edge',
+  dust: 'makes dust',
+  blade: 'works with a bare edge',
+  mist: 'sprays, so that mist is in the air',
+  vapor: 'lets flammable vapor out',
+  'solvent-on-skin': 'wets hands or cloths with solvent',
+  'oily-cloth': 'leaves a cloth wet with something that heats up by itself',
+  stripper: 'lays on a paint stripper',
+  'oxalic-acid': 'puts oxalic acid on',
+  caustic: 'puts lye, peroxide or ammonia on',
+  heat: 'warms the piece or the room',
+  'mold-spores': 'stirs up mold',
+  waste: 'leaves solvent, sludge or a can to be got rid of',
+  'mouth-contact': 'lays a film that food or a child’s mouth may touch',
+  hardener: 'lays a finish that may have a hardener in it',
+  tint: 'colors a clear finish',
+  thin: 'thins a finish',
+  extend: 'adds extender',
+} as const;
+
+export type Hazard = keyof typeof HAZARDS;
+export const HAZARD_NAMES = Object.keys(HAZARDS) as [Hazard, ...Hazard[]];

@@ -1,0 +1,84 @@
+import type { Truth } from '../condition.ts';
+import type { ConditionInput } from '../model/condition.ts';
+import type { Hazard } from '../model/hazard.ts';
+import type { RuleEntry } from '../rules.ts';
+
+/** What a rule is to a step: a stop before all else, a caution on the step, a note on the sheet, a limit in numbers. */
+export type Weight = 'stop' | 'care' | 'note' | 'limit';
+
+export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): Weight =>
+  kind === 'stop' ? 'stop' : kind === 'adjustment' ? 'limit' : level === 'note' ? 'note' : 'care';
+
+const OLD: ConditionInput = { age: ['before-1993', 'unknown'] };
+const NEW: ConditionInput = { age: 'since-1993' };
+const WATER_BORNE: ConditionInput = { family: ['water-based', 'water-lacquer'] };
+
+type Need = {
+  /** The facts that decide how much is asked. */
+  readonly on: readonly string[];
+  /** What must stand before a step that surely does it. Unknown counts as yes. */
+  readonly surely: (is: (condition: ConditionInput) => boolean) => readonly Weight[];
+  /** What must stand where the step may do it, by facts that are not known; as much as surely where left out. */
+  readonly maybe?: readonly Weight[];
+};
+
+const always = (...weights: readonly Weight[]): Need => ({ on: [], surely: () => weights });
+
+/** What each hazard calls for, written apart from the rules, so that a rule that fails it is found. */
+export const NEEDS: Readonly<Record<Hazard, Need>> = {
+  'old-film': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
+  'old-film-in-reach': {
+    on: ['age'],
+    surely: (is) => (is(NEW) ? [] : is(OLD) ? ['stop'] : ['care']),
+  },
+  dust: always('care'),
+  blade: always('care'),
+  mist: {
+    on: ['family'],
+    surely: (is) => (is(WATER_BORNE) ? ['care'] : ['stop', 'care']),
+    maybe: ['care'],
+  },
+  vapor: always('care'),
+  'solvent-on-skin': always('care'),
+  'oily-cloth': { on: [], surely: () => ['stop'], maybe: ['care'] },
+  stripper: always('stop', 'care'),
+  'oxalic-acid': always('care'),
+  caustic: always('stop'),
+  heat: always('care'),
+  'mold-spores': always('care'),
+  waste: always('note'),
+  'mouth-contact': {
+    on: ['piece'],
+    surely: (is) =>
+      is({ piece: ['crib', 'childs-item'] }) ? ['stop'] : is({ piece: 'food-surface' }) ? ['care'] : [],
+  },
+  hardener: {
+    on: ['hardener'],
+    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop'] : is({ hardener: 'acid' }) ? ['care'] : []),
+  },
+  tint: always('limit'),
+  thin: always('limit'),
+  extend: always('limit'),
+};
+
+/** What a hazard calls for, by how sure it is and what is told. */
+export const needed = (
+  hazard: Hazard,
+  truth: Truth,
+  is: (condition: ConditionInput) => boolean,
+): readonly Weight[] => {
+  if (truth === 'no') return [];
+  const { surely, maybe } = NEEDS[hazard];
+  return truth === 'unknown' && maybe ? maybe : surely(is);
+};
+
+/** What is called for and not there; each rule answers once. */
+export const missing = (wanted: readonly Weight[], there: readonly Weight[]): readonly Weight[] => {
+  const left = [...there];
+  return wanted.filter((weight) => {
+    const at = left.indexOf(weight === 'note' && !left.includes('note') ? 'care' : weight);
+    if (at < 0) return true;
+    left.splice(at, 1);
+    return false;
+  });
+};
