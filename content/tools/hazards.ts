@@ -1,0 +1,48 @@
+/** `npm run hazards`: which steps can do what, which rules stand before them, and how many cases were looked at. */
+
+import { factsOfStep } from '#engine/hazards.ts';
+import { HAZARD_NAMES, HAZARDS } from '#engine/model/hazard.ts';
+import { CASES_OF_A_STEP, caseBook } from '#engine/prove/hazard-cases.ts';
+import { familiesByRemedy } from '#engine/prove/hazards-are-cautioned.ts';
+import { weightOf } from '#engine/prove/needs.ts';
+import { provenKnowledge } from './knowledge.ts';
+
+const { known } = provenKnowledge(process.cwd());
+if (!known) {
+  console.error('The content does not link; npm run check tells why.');
+  process.exit(1);
+}
+
+const lists = familiesByRemedy(known);
+const book = caseBook(known);
+const open = new Map<string, number>();
+let steps = 0;
+let ways = 0;
+for (const remedy of known.remedies)
+  for (const step of remedy.steps) {
+    steps++;
+    for (const families of lists.get(remedy.id) ?? [[]]) {
+      ways++;
+      for (const { hazard } of book.holesOf(step, families)) open.set(hazard, (open.get(hazard) ?? 0) + 1);
+    }
+  }
+
+for (const hazard of HAZARD_NAMES) {
+  const remedies = known.remedies.filter((remedy) =>
+    remedy.steps.some((step) => factsOfStep(step).has(hazard)),
+  );
+  const at = remedies.flatMap((remedy) => remedy.steps.filter((step) => factsOfStep(step).has(hazard)));
+  const rules = known.rules.filter((rule) => rule.hazards.includes(hazard));
+  console.log(
+    `${hazard.padEnd(18)} ${String(remedies.length).padStart(3)} repairs ${String(at.length).padStart(4)} steps ` +
+      `${String(open.get(hazard) ?? 0).padStart(3)} holes  ${HAZARDS[hazard]}\n` +
+      `${' '.repeat(19)}${rules.map((rule) => `${rule.id} (${weightOf(rule)})`).join(', ') || 'no rule'}`,
+  );
+}
+console.log(
+  `\n${known.remedies.length} repairs, ${steps} steps, by every flaw that leads to them ${ways}; ` +
+    `${CASES_OF_A_STEP.toLocaleString('en-US')} cases of each, ` +
+    `${(ways * CASES_OF_A_STEP).toLocaleString('en-US')} in all. ` +
+    `Equal ones are looked at once: ${book.looked.toLocaleString('en-US')}.`,
+);
+if (open.size) process.exitCode = 1;
