@@ -14,6 +14,7 @@ it('pins the names of the door', () => {
     'emptyCase',
     'factsIn',
     'isAsk',
+    'isOfSteps',
     'knowledgeOf',
     'nodesOf',
     'possible',
