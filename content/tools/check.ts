@@ -5,6 +5,7 @@ import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
+import { factsTable, languageTable, questionsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
 import { reachable } from './reachable.ts';
@@ -13,7 +14,7 @@ const root = process.cwd();
 const { known, issues } = provenKnowledge(root);
 const figures = known && survey(matrixOf(known));
 const tables = known
-  ? [planTable, careTable, choicesTable].flatMap((read) => {
+  ? [planTable, careTable, choicesTable, languageTable, factsTable, questionsTable].flatMap((read) => {
       const table = read(known, root);
       return table.ok ? [] : table.issues;
     })

@@ -1,0 +1,37 @@
+import type { Heard, Span } from '#engine/hear.ts';
+import type { Knowledge } from '#engine/index.ts';
+
+const quoted = (text: string, spans: readonly Span[]): string =>
+  spans.map(({ from, to }) => `"${text.slice(from, to).replaceAll(/\s+/g, ' ')}"`).join(', ');
+
+const percent = (share: number): string => `${Math.round(100 * share)} %`;
+
+/** What was heard, a line each: what, how sure, the words that it rests on and those against it. */
+export const tellLines = (known: Knowledge, { text, facts, among, signs }: Heard): string[] => {
+  const line = (what: string, sure: number, rests: readonly Span[], against: readonly Span[]): string =>
+    `  ${what} (${percent(sure)}${rests.length ? `: ${quoted(text, rests)}` : ''}` +
+    `${against.length ? `; against it ${quoted(text, against)}` : ''})`;
+  return [
+    'Heard of the piece:',
+    ...facts.map(({ fact, value, range, sure, rests, against }) =>
+      line(
+        `${fact} ${value}${range && range[0] !== range[1] ? ` (${range[0]} to ${range[1]})` : ''}`,
+        sure,
+        rests,
+        against,
+      ),
+    ),
+    ...among.map(({ fact, values, sure, rests, against }) =>
+      line(`${fact} one of ${values.join(', ')}`, sure, rests, against),
+    ),
+    ...(facts.length + among.length ? [] : ['  nothing']),
+    'Heard of the flaw:',
+    ...signs.map(({ question, answer, sure, rests, against }) =>
+      line(`${known.get('question', question).ask} ${answer}`, sure, rests, against),
+    ),
+    ...(signs.length ? [] : ['  nothing']),
+  ];
+};
+
+/** The same as data. Spans count UTF-16 units of the text. */
+export const tellJson = ({ text, facts, among, signs }: Heard) => ({ text, facts, among, signs });

@@ -1,0 +1,30 @@
+/** `npm run tell -- "<text>" | - [--json]`: what is understood of a text, in words of hers or pasted. */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { hear } from '#engine/hear.ts';
+import { say } from '#engine/say.ts';
+import { readHearing } from './hear.ts';
+import { linkedKnowledge } from './knowledge.ts';
+import { tellJson, tellLines } from './tell-lines.ts';
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { json: { type: 'boolean', default: false } },
+});
+const root = process.cwd();
+const given = positionals.join(' ').trim();
+const text = given === '-' ? readFileSync(0, 'utf8') : given;
+const { known, issues } = linkedKnowledge(root);
+
+if (!known) {
+  console.error(`the content does not link:\n${issues.map(say).join('\n')}`);
+  process.exitCode = 1;
+} else if (!text.trim()) {
+  console.error(
+    'what happened? npm run tell -- "poly went cloudy over navy last night", or - to read a post',
+  );
+  process.exitCode = 1;
+} else {
+  const heard = hear(readHearing(known, root), text);
+  console.log(values.json ? JSON.stringify(tellJson(heard)) : tellLines(known, heard).join('\n'));
+}

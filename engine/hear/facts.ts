@@ -1,0 +1,217 @@
+import type { FactName } from '../model/facts.ts';
+import type { HeardAmong, HeardFact } from './heard.ts';
+import type { Manner } from './manner.ts';
+import type { Ear, Match } from './match.ts';
+import type { Span, Word } from './words.ts';
+
+const spanOf = (words: readonly Word[], { from, to }: Match): Span => ({
+  from: words[from]?.from ?? 0,
+  to: words[to - 1]?.to ?? 0,
+});
+
+/** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
+const claimed = (matches: readonly Match[]): Match[] => {
+  const telling = matches
+    .filter(
+      ({ kind, of }) =>
+        kind === 'none' || kind === 'among' || (kind === 'fact' && of[0] !== 'stage' && of[0] !== 'overdue'),
+    )
+    .sort((a, b) => b.size - a.size || a.to - a.from - (b.to - b.from) || a.from - b.from);
+  const kept: Match[] = [];
+  for (const match of telling) {
+    const inside = kept.some(
+      (other) =>
+        other.size > match.size &&
+        other.from <= match.from &&
+        match.to <= other.to &&
+        (other.kind === 'none' || other.of[0] === match.of[0] || isLayer(other, match)),
+    );
+    if (!inside) kept.push(match);
+  }
+  return kept.filter(({ kind }) => kind !== 'none');
+};
+
+/** What is said of the layer below is not said of the top coat. */
+const isLayer = (longer: Match, match: Match): boolean =>
+  (longer.of[0] === 'base' && match.of[0] === 'family') ||
+  (longer.of[0] === 'family' && match.of[0] === 'base');
+
+/** Words looked at before a layer for its place. */
+const LOOKS_BACK = 3;
+
+type Place = 'below' | 'top' | undefined;
+
+const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): Place => {
+  const { clause = -1 } = words[from] ?? {};
+  for (let at = from - 1; at >= from - LOOKS_BACK; at--) {
+    const word = words[at];
+    if (!word || word.clause !== clause) break;
+    if (ear.below.has(word.word)) return 'below';
+    if (ear.onTop.has(word.word)) return 'top';
+  }
+  const after = words[to];
+  if (
+    after?.clause === clause &&
+    /^(underneath|below|beneath|under|first|primer|sealer|base)$/.test(after.word)
+  )
+    return 'below';
+  if (after?.clause === clause && /^(over|topcoat|finish|on)$/.test(after.word)) return 'top';
+  return undefined;
+};
+
+type Mention = {
+  readonly value: string;
+  readonly weight: number;
+  readonly span: Span;
+  readonly place: Place;
+};
+
+const PLAIN = 0.72;
+const EACH_WORD = 0.08;
+const MOST_SURE = 0.95;
+
+/** The value of a fact that the mentions speak for most; the others stand against it. */
+const settled = (fact: FactName, mentions: readonly Mention[], against: readonly Span[]): HeardFact[] => {
+  const weights = new Map<string, number>();
+  for (const { value, weight } of mentions)
+    weights.set(value, Math.max(weights.get(value) ?? 0, weight) + 0.02);
+  const [best, next] = [...weights].sort((a, b) => b[1] - a[1]);
+  if (!best) return [];
+  const [value, weight] = best;
+  const rival = next && weight - next[1] < 0.1 ? 0.75 : next ? 0.92 : 1;
+  const others = mentions.filter((one) => one.value !== value).map(({ span }) => span);
+  return [
+    {
+      fact,
+      value,
+      sure: Math.min(MOST_SURE, weight) * rival,
+      rests: mentions.filter((one) => one.value === value).map(({ span }) => span),
+      against: [...others, ...against],
+    },
+  ];
+};
+
+/** Facts of one choice each, but for the kind of top coat and the stage. */
+const CHOICES = ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener'] as const;
+/** Where several pieces are named, the one that demands most care is meant. */
+const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
+
+const YEAR = /\b(1[89]\d\d|20[0-4]\d)\b/g;
+const OLD_BEFORE = 1993;
+
+const ageOf = (text: string): Mention[] =>
+  [...text.matchAll(YEAR)].map((found) => ({
+    value: Number(found[1]) < OLD_BEFORE ? 'before-1993' : 'since-1993',
+    weight: 0.72,
+    span: { from: found.index, to: found.index + 4 },
+    place: undefined,
+  }));
+
+export type Told = { readonly facts: readonly HeardFact[]; readonly among: readonly HeardAmong[] };
+
+/** What is often laid or left below another coat. */
+const isUnderlay = (family: string): boolean => ['wax', 'shellac', 'oil', 'lacquer'].includes(family);
+
+/** The kind of top coat, and kinds that are left open. Of several, the one said to lie on top; else the last named. */
+const familyOf = (mentions: readonly Mention[], open: readonly Mention[], against: readonly Span[]): Told => {
+  const top = mentions.filter(({ place }) => place === 'top');
+  const free = mentions.filter(({ place }) => place !== 'below');
+  // A kind left open that lies on top ("poly over shellac") shuts out a closed one below it.
+  const openOnTop = open.filter(({ place }) => place !== 'below');
+  const chosen = top.length ? top : free;
+  if (chosen.length === 0 || (openOnTop.length > 0 && top.length === 0 && free.length === 0)) {
+    const [first] = openOnTop.length ? openOnTop : open;
+    const lastBelow = openOnTop.length ? [] : mentions;
+    if (!first)
+      return {
+        facts: settled(
+          'family',
+          lastBelow.map((one) => ({ ...one, weight: 0.55 })),
+          against,
+        ),
+        among: [],
+      };
+    return {
+      facts: [],
+      among: [
+        {
+          fact: 'family',
+          values: first.value.split('|'),
+          sure: 0.8,
+          rests: [first.span],
+          against: [...against, ...mentions.map(({ span }) => span)],
+        },
+      ],
+    };
+  }
+  const last = chosen.at(-1);
+  const opened = openOnTop.at(-1);
+  // What is named last was laid last: wax, then poly.
+  if (
+    last &&
+    opened &&
+    top.length === 0 &&
+    opened.span.from > last.span.to &&
+    !opened.value.split('|').includes(last.value) &&
+    isUnderlay(last.value)
+  )
+    return {
+      facts: [],
+      among: [
+        {
+          fact: 'family',
+          values: opened.value.split('|'),
+          sure: 0.75,
+          rests: [opened.span],
+          against: mentions.map(({ span }) => span),
+        },
+      ],
+    };
+  const weighed = chosen.map((one) => ({ ...one, weight: one.weight + (one === last ? 0.06 : 0) }));
+  return {
+    facts: settled('family', weighed, [
+      ...against,
+      ...mentions.filter((one) => !chosen.includes(one)).map(({ span }) => span),
+    ]),
+    among: [],
+  };
+};
+
+/** The facts of choice that a text tells. */
+export const choicesOf = (
+  ear: Ear,
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): Told => {
+  const mentions = new Map<string, Mention[]>();
+  const against = new Map<string, Span[]>();
+  for (const match of claimed(matches)) {
+    const [fact = '', value = ''] = match.of;
+    const key = match.kind === 'among' ? 'among' : fact;
+    const span = spanOf(words, match);
+    if (manner.denied(match) !== undefined || manner.notYet(match) || manner.feared(match)) {
+      against.set(fact, [...(against.get(fact) ?? []), span]);
+      continue;
+    }
+    const place = placeOf(ear, words, match);
+    const weight = PLAIN + EACH_WORD * (match.size - 1) + (fact === 'base' && place === 'below' ? 0.1 : 0);
+    mentions.set(key, [...(mentions.get(key) ?? []), { value, weight, span, place }]);
+  }
+  const family = familyOf(
+    mentions.get('family') ?? [],
+    mentions.get('among') ?? [],
+    against.get('family') ?? [],
+  );
+  const choices = CHOICES.flatMap((fact) => {
+    let told = mentions.get(fact) ?? [];
+    if (fact === 'age') told = [...told, ...ageOf(text)];
+    if (fact === 'piece') {
+      const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
+      told = told.filter(({ value }) => value === named);
+    }
+    return settled(fact, told, against.get(fact) ?? []);
+  });
+  return { facts: [...family.facts, ...choices], among: family.among };
+};

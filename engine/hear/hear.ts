@@ -1,0 +1,40 @@
+import { choicesOf } from './facts.ts';
+import type { Heard } from './heard.ts';
+import type { Lexicon } from './lexicon.ts';
+import { mannerOf } from './manner.ts';
+import { earOf, matchesIn } from './match.ts';
+import { airOf } from './measures.ts';
+import { signsOf } from './signs.ts';
+import { type DryHours, stageFacts } from './stage.ts';
+import { coatNumberOf, hoursOf } from './times.ts';
+import { wordsIn } from './words.ts';
+
+/** The ear: the words of the content, and how long each kind of coat takes to dry. */
+export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours };
+
+/**
+ * Facts and signs of a text, two words or a whole post, each with the words that it rests on, how sure it is, and what
+ * speaks against it. Pure; any text is taken, and what lies beyond the first 6,000 characters is not read.
+ */
+export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
+  const ear = earOf(lexicon);
+  const words = wordsIn(text, ear.spelled, ear.turns);
+  const matches = matchesIn(ear, words);
+  const manner = mannerOf(ear, words, matches);
+  const { facts, among } = choicesOf(ear, text, words, matches, manner);
+  const times = hoursOf(ear, words, matches, manner);
+  const family = facts.find(({ fact }) => fact === 'family');
+  const families = family ? [String(family.value)] : (among[0]?.values ?? []);
+  return {
+    text,
+    facts: [
+      ...facts,
+      ...times,
+      ...coatNumberOf(ear, words, manner),
+      ...airOf(text, words, matches, manner.denied),
+      ...stageFacts(words, matches, manner, times, families, dry),
+    ],
+    among,
+    signs: signsOf(words, matches, manner),
+  };
+};

@@ -1,0 +1,37 @@
+import type { Answer } from '../case.ts';
+import type { FactName } from '../model/facts.ts';
+import type { Span } from './words.ts';
+
+/** What a finding rests on, and how far it is trusted. */
+type Ground = {
+  /** 0 to 1; from `SURE` on it is taken as told, below it is only likely. */
+  readonly sure: number;
+  readonly rests: readonly Span[];
+  /** Words that speak against it. */
+  readonly against: readonly Span[];
+};
+
+/** A fact that a text tells. */
+export type HeardFact = Ground & {
+  readonly fact: FactName;
+  readonly value: string | number;
+  /** For a number: least and most. */
+  readonly range?: readonly [number, number];
+};
+
+/** Values that a text leaves open while it shuts out the others: "poly" is no shellac. */
+export type HeardAmong = Ground & { readonly fact: FactName; readonly values: readonly string[] };
+
+/** An answer to a question that a text gives unasked. */
+export type HeardSign = Ground & { readonly question: string; readonly answer: Exclude<Answer, 'unsure'> };
+
+/** All that was understood of a text. Spans count UTF-16 units of the text. */
+export type Heard = {
+  readonly text: string;
+  readonly facts: readonly HeardFact[];
+  readonly among: readonly HeardAmong[];
+  readonly signs: readonly HeardSign[];
+};
+
+/** From here on what was heard counts as told. */
+export const SURE = 0.7;

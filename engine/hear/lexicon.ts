@@ -1,0 +1,101 @@
+import type { Knowledge } from '../knowledge.ts';
+import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
+import type { Words } from '../model/words.ts';
+import { stemOf } from './words.ts';
+
+/** What the ear knows, as an author writes it. */
+export type HearContent = {
+  readonly language: HearLanguage;
+  readonly facts: HearFacts;
+  readonly questions: HearQuestions;
+};
+
+/**
+ * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
+ * `sign still-tacky yes` or `cue not-yet`; its phrases are joined by commas, their words are stems.
+ */
+export type Lexicon = {
+  readonly senses: readonly (readonly [sense: string, phrases: string])[];
+  readonly spellings: Readonly<Record<string, string>>;
+  readonly turns: string;
+  readonly not: string;
+  readonly below: string;
+  readonly onTop: string;
+  readonly laid: string;
+  readonly ago: string;
+  readonly was: string;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly units: Readonly<Record<string, number>>;
+};
+
+const stemmed = (phrase: string): string =>
+  phrase
+    .split(' ')
+    .map((word) =>
+      [...new Set(word.split('|').map((one) => (one.startsWith('=') ? one : stemOf(one))))].join('|'),
+    )
+    .join(' ');
+
+const joined = (phrases: readonly string[]): string => [...new Set(phrases.map(stemmed))].join(',');
+
+const plain = (name: string): string =>
+  name
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, ' ')
+    .trim();
+
+/** The lexicon of the content. Kinds of top coat are also heard by the names of the products. */
+export const buildLexicon = (known: Knowledge, content: HearContent, words: Words): Lexicon => {
+  const { language, facts, questions } = content;
+  const { among = [], ...families } = facts.family as Record<string, string[]> & {
+    among?: { say: string; values: string[] }[];
+  };
+  const products = new Map<string, string[]>();
+  for (const { family, name, also } of known.products)
+    products.set(family, [...(products.get(family) ?? []), plain(name), ...also.map(plain)]);
+  const told: [string, Record<string, readonly string[]>][] = [
+    [
+      'family',
+      Object.fromEntries(
+        Object.entries(families).map(([family, say]) => [family, [...say, ...(products.get(family) ?? [])]]),
+      ),
+    ],
+    ...(
+      ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener', 'stage', 'overdue'] as const
+    ).map((fact): [string, Record<string, readonly string[]>] => [
+      fact,
+      facts[fact] as Record<string, readonly string[]>,
+    ]),
+  ];
+  const cues = ['not-denying', 'not-yet', 'feared', 'is-over', 'other-time', 'other-layer'] as const;
+  const measured = ['times', 'air-celsius', 'relative-humidity'] as const;
+  return {
+    senses: [
+      ...told.flatMap(([fact, values]) =>
+        Object.entries(values).map(([value, say]) => [`fact ${fact} ${value}`, joined(say)] as const),
+      ),
+      ...among.map(({ say, values }) => [`among family ${values.join('|')}`, joined([say])] as const),
+      ['none', joined(facts['no-fact'])],
+      ...Object.entries(questions).flatMap(([question, { yes, no }]) => [
+        [`sign ${question} yes`, joined(yes)] as const,
+        [`sign ${question} no`, joined(no)] as const,
+      ]),
+      ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
+      ...measured.flatMap((name) =>
+        Object.entries(language[name]).map(
+          ([say, value]) => [`${name} ${[value].flat().join(' ')}`, joined([say])] as const,
+        ),
+      ),
+    ].filter(([, say]) => say) as [string, string][],
+    spellings: words.spellings,
+    turns: language.turns.join(','),
+    not: language.not.join(','),
+    below: language.below.join(','),
+    onTop: language['on-top'].join(','),
+    laid: language.laid.join(','),
+    ago: language.ago.join(','),
+    was: language.was.join(','),
+    numbers: language.numbers,
+    units: language.units,
+  };
+};

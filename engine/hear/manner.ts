@@ -1,0 +1,60 @@
+import type { Ear, Match } from './match.ts';
+import type { Word } from './words.ts';
+
+/** How a stretch of text is said. */
+export type Manner = {
+  /** Denied: "no bubbles", "it isn't sticky". */
+  readonly denied: (match: Match) => number | undefined;
+  /** Asked, wished or planned: no fact. */
+  readonly notYet: (match: Match) => boolean;
+  /** Feared or guarded against: no sign either. */
+  readonly feared: (match: Match) => boolean;
+  /** Over and gone by the time of writing. */
+  readonly over: (match: Match) => boolean;
+};
+
+/** Words that a denial reaches over. */
+const REACH = 5;
+/** A list ("no bubbles, runs or sags") is reached over further. */
+const LIST_REACH = 9;
+
+const covers = (matches: readonly Match[], at: number): boolean =>
+  matches.some(({ from, to }) => from <= at && at < to);
+
+const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
+  words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
+
+/** Reads how the phrases of a text are said. */
+export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
+  const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
+  const idioms = cue('not-denying');
+  const notYet = cue('not-yet');
+  const feared = cue('feared');
+  const over = cue('is-over');
+  const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));
+  const inClauseBefore = (cues: readonly Match[], { from }: Match): boolean =>
+    cues.some((one) => one.from <= from && words[one.from]?.clause === words[from]?.clause);
+  return {
+    denied: ({ from, to }) => {
+      const clause = words[from]?.clause ?? -1;
+      if (words[to]?.word === 'free' && words[to]?.clause === clause) return to;
+      return denials.findLast((at) => {
+        if (at >= from || words[at]?.clause !== clause) return false;
+        const comma = words.slice(at + 1, from + 1).some((word) => word.comma);
+        if (comma) return from - at <= LIST_REACH && isListed(words, at, from, clause);
+        return from - at <= REACH;
+      });
+    },
+    notYet: (match) => inClauseBefore(notYet, match),
+    feared: (match) => inClauseBefore(feared, match),
+    over: (match) => {
+      const { sentence = -1, clause = -1 } = words[match.from] ?? {};
+      const was = words.some((word) => word.clause === clause && ear.was.has(word.word));
+      return over.some((one) => {
+        const there = words[one.from]?.sentence ?? -1;
+        if (one.from < match.to) return false;
+        return there === sentence || (was && there === sentence + 1);
+      });
+    },
+  };
+};

@@ -1,0 +1,125 @@
+import type { Lexicon } from './lexicon.ts';
+import type { Word } from './words.ts';
+
+/** A phrase found in a text: words `from` to before `to`, `size` of them its own. */
+export type Match = {
+  readonly sense: string;
+  readonly kind: string;
+  /** The rest of the sense: fact and value, question and answer, the cue. */
+  readonly of: readonly string[];
+  readonly from: number;
+  readonly to: number;
+  readonly size: number;
+};
+
+type Pattern = {
+  readonly sense: string;
+  readonly kind: string;
+  readonly of: readonly string[];
+  readonly steps: readonly (readonly string[])[];
+};
+
+/** A lexicon made ready to hear: phrases by the stem of their first word. */
+export type Ear = {
+  readonly lexicon: Lexicon;
+  readonly byFirst: ReadonlyMap<string, readonly Pattern[]>;
+  readonly spelled: (word: string) => string;
+  readonly turns: ReadonlySet<string>;
+  readonly not: ReadonlySet<string>;
+  readonly below: ReadonlySet<string>;
+  readonly onTop: ReadonlySet<string>;
+  readonly laid: ReadonlySet<string>;
+  readonly ago: ReadonlySet<string>;
+  readonly was: ReadonlySet<string>;
+  readonly numbers: ReadonlyMap<string, number>;
+  readonly units: ReadonlyMap<string, number>;
+};
+
+const ears = new WeakMap<Lexicon, Ear>();
+
+/** Opens a lexicon, once each. */
+export const earOf = (lexicon: Lexicon): Ear => {
+  const known = ears.get(lexicon);
+  if (known) return known;
+  const byFirst = new Map<string, Pattern[]>();
+  for (const [sense, phrases] of lexicon.senses) {
+    const [kind = '', ...of] = sense.split(' ');
+    for (const phrase of phrases.split(',')) {
+      const steps = phrase.split(' ').map((step) => step.split('|'));
+      for (const first of steps[0] ?? []) {
+        const list = byFirst.get(first) ?? [];
+        list.push({ sense, kind, of, steps });
+        byFirst.set(first, list);
+      }
+    }
+  }
+  const spellings = new Map(Object.entries(lexicon.spellings));
+  const set = (words: string) => new Set(words.split(','));
+  const fresh: Ear = {
+    lexicon,
+    byFirst,
+    spelled: (word) => spellings.get(word) ?? word,
+    turns: set(lexicon.turns),
+    not: set(lexicon.not),
+    below: set(lexicon.below),
+    onTop: set(lexicon.onTop),
+    laid: set(lexicon.laid),
+    ago: set(lexicon.ago),
+    was: set(lexicon.was),
+    numbers: new Map(Object.entries(lexicon.numbers)),
+    units: new Map(Object.entries(lexicon.units)),
+  };
+  ears.set(lexicon, fresh);
+  return fresh;
+};
+
+/** Words that may stand between two of a phrase. */
+const BETWEEN = 2;
+
+/** Where the phrase ends if it begins at `at`; no clause ends within it, and no denial slips in between. */
+const endOf = (
+  { steps }: Pattern,
+  words: readonly Word[],
+  at: number,
+  not: ReadonlySet<string>,
+): number | undefined => {
+  const clause = words[at]?.clause;
+  let here = at;
+  for (let step = 1; step < steps.length; step++) {
+    const wanted = steps[step] ?? [];
+    let found = -1;
+    for (let next = here + 1; next <= here + 1 + BETWEEN; next++) {
+      const word = words[next];
+      if (!word || word.clause !== clause) break;
+      if (wanted.includes(word.stem) || wanted.includes(`=${word.word}`)) {
+        found = next;
+        break;
+      }
+      if (not.has(word.word) || word.comma) break;
+    }
+    if (found < 0) return undefined;
+    here = found;
+  }
+  return here + 1;
+};
+
+/** Every phrase of the lexicon in the text, in reading order. */
+export const matchesIn = ({ byFirst, not }: Ear, words: readonly Word[]): Match[] => {
+  const found: Match[] = [];
+  words.forEach((word, from) => {
+    const beginning = [...(byFirst.get(word.stem) ?? []), ...(byFirst.get(`=${word.word}`) ?? [])];
+    for (const pattern of beginning) {
+      const to = endOf(pattern, words, from, not);
+      if (to !== undefined)
+        found.push({
+          sense: pattern.sense,
+          kind: pattern.kind,
+          of: pattern.of,
+          from,
+          to,
+          size: pattern.steps.length,
+        });
+    }
+  });
+  return found;
+};

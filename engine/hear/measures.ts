@@ -1,0 +1,135 @@
+import type { HeardFact } from './heard.ts';
+import type { Match } from './match.ts';
+import type { Span, Word } from './words.ts';
+
+const DEGREES =
+  /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?(?:\s*(?:°|º|degrees?|deg\.?))?\s*(f|c|fahrenheit|celsius|centigrade)(?![a-z])/gi;
+const BARE_DEGREES =
+  /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?\s*(?:°|º|degrees?|deg)(?!\s*(?:°|f\b|c\b|fahr|cels|angle))/gi;
+const DECADE = /\b(?:in the |the )?(low|mid|middle|high|upper|in the)[\s-]+([4-9]0)['’]?s\b/gi;
+const HUMIDITY =
+  /(\d{1,3})(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:rh\b|relative|humid))?|humid[a-z]*\s*(?:is|was|of|at|around|about|near|over)?\s*(\d{2,3})\b/gi;
+
+const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
+const tenth = (value: number): number => Math.round(value * 10) / 10;
+/** Bare degrees from here on are Fahrenheit: nobody coats at 45 °C. */
+const SURELY_FAHRENHEIT = 38;
+
+type Reading = Span & { readonly low: number; readonly high: number; readonly sure: number };
+
+const spanOf = (found: RegExpExecArray | RegExpMatchArray): Span => ({
+  from: found.index ?? 0,
+  to: (found.index ?? 0) + found[0].length,
+});
+
+const temperatures = (text: string): Reading[] => {
+  const found: Reading[] = [];
+  const add = (span: Span, a: number, b: number, sure: number) =>
+    found.push({ ...span, low: Math.min(a, b), high: Math.max(a, b), sure });
+  for (const match of text.matchAll(DEGREES)) {
+    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    const convert = /^f/i.test(match[3] ?? '') ? celsius : (value: number) => value;
+    add(spanOf(match), convert(low), convert(high), 0.92);
+  }
+  for (const match of text.matchAll(BARE_DEGREES)) {
+    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    if (high >= SURELY_FAHRENHEIT) add(spanOf(match), celsius(low), celsius(high), 0.85);
+    else if (low >= 8) add(spanOf(match), low, high, 0.55);
+  }
+  for (const match of text.matchAll(DECADE)) {
+    const [low, high] = { low: [0, 3], mid: [4, 6], middle: [4, 6], high: [7, 9], upper: [7, 9] }[
+      (match[1] ?? '').toLowerCase()
+    ] ?? [0, 9];
+    const base = Number(match[2]);
+    add(
+      spanOf(match),
+      celsius(base + (low ?? 0)),
+      celsius(base + (high ?? 9)),
+      low === undefined ? 0.6 : 0.8,
+    );
+  }
+  return found.filter(({ low, high }) => low >= -20 && high <= 50);
+};
+
+const NEAR = 40;
+const nearHumidity = (text: string, { from, to }: Span): boolean =>
+  /humid|\brh\b|moist air|damp/i.test(text.slice(Math.max(0, from - NEAR), to + NEAR / 2));
+
+const humidities = (text: string): Reading[] =>
+  [...text.matchAll(HUMIDITY)].flatMap((match) => {
+    const low = Number(match[1] ?? match[3]);
+    const high = Number(match[2] ?? low);
+    const span = spanOf(match);
+    return low >= 5 && high <= 100 && high >= low && nearHumidity(text, span)
+      ? [{ ...span, low: low / 100, high: high / 100, sure: 0.9 }]
+      : [];
+  });
+
+/** How wide a word about the weather is read. */
+const WORD_WIDTH = { 'air-celsius': 4, 'relative-humidity': 0.1 } as const;
+
+const inWords = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  fact: 'air-celsius' | 'relative-humidity',
+  denied: (match: Match) => number | undefined,
+): Reading[] =>
+  matches
+    .filter((match) => match.kind === fact && denied(match) === undefined)
+    .map((match) => {
+      const value = Number(match.of[0]);
+      return {
+        from: words[match.from]?.from ?? 0,
+        to: words[match.to - 1]?.to ?? 0,
+        low: value - WORD_WIDTH[fact],
+        high: value + WORD_WIDTH[fact],
+        sure: 0.5 + 0.05 * match.size,
+      };
+    });
+
+/** Words beside a temperature that make it that of something else than the air. */
+const OF_ELSE = /iron|oven|coffee|pan|melt|flash|storage|above|below|at least|minimum|between/i;
+
+const factOf = (
+  text: string,
+  fact: 'air-celsius' | 'relative-humidity',
+  readings: readonly Reading[],
+): HeardFact[] => {
+  const best = readings
+    .map((reading) => ({
+      ...reading,
+      sure: OF_ELSE.test(text.slice(Math.max(0, reading.from - 25), reading.from))
+        ? reading.sure * 0.6
+        : reading.sure,
+    }))
+    .sort((a, b) => b.sure - a.sure)[0];
+  if (!best) return [];
+  const round = fact === 'air-celsius' ? tenth : (value: number) => Math.round(value * 100) / 100;
+  const against = readings
+    .filter(({ low, high }) => high < best.low || low > best.high)
+    .map(({ from, to }) => ({ from, to }));
+  return [
+    {
+      fact,
+      value: round((best.low + best.high) / 2),
+      range: [round(best.low), round(Math.min(best.high, fact === 'air-celsius' ? 50 : 1))],
+      sure: against.length ? best.sure * 0.8 : best.sure,
+      rests: [{ from: best.from, to: best.to }],
+      against,
+    },
+  ];
+};
+
+/** Temperature and humidity of the air, in numbers of both units or in words. */
+export const airOf = (
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+  denied: (match: Match) => number | undefined,
+): HeardFact[] => [
+  ...factOf(text, 'air-celsius', [...temperatures(text), ...inWords(words, matches, 'air-celsius', denied)]),
+  ...factOf(text, 'relative-humidity', [
+    ...humidities(text),
+    ...inWords(words, matches, 'relative-humidity', denied),
+  ]),
+];

@@ -1,0 +1,66 @@
+import type { HeardSign } from './heard.ts';
+import type { Manner } from './manner.ts';
+import type { Match } from './match.ts';
+import type { Span, Word } from './words.ts';
+
+const opposite = (answer: string): 'yes' | 'no' => (answer === 'yes' ? 'no' : 'yes');
+
+/** A phrase inside a longer one of the same question is part of it. */
+const longest = (matches: readonly Match[]): Match[] =>
+  matches.filter(
+    (match) =>
+      !matches.some(
+        (other) =>
+          other !== match &&
+          other.of[0] === match.of[0] &&
+          other.size > match.size &&
+          other.from <= match.from &&
+          match.to <= other.to,
+      ),
+  );
+
+/** How far a phrase of one word, of two and of more is trusted; a denial and the past take from it. */
+const BY_SIZE = [0.72, 0.82, 0.88] as const;
+const DENIED = 0.88;
+const IN_THE_PAST = 0.5;
+const REPEATED = 0.04;
+
+/** Questions on coats and tools: what is only planned is no answer to them. */
+const isOfCoats = (question: string): boolean =>
+  /coat|stirred|waxed|polished|sanding|shiny$/.test(question) && question !== 'another-coat-to-come';
+
+type Voice = { readonly answer: 'yes' | 'no'; readonly sure: number; readonly span: Span };
+
+/** The answers that a text gives unasked. Where voices speak for both, the stronger is heard, the other stands against. */
+export const signsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): HeardSign[] => {
+  const voices = new Map<string, Voice[]>();
+  for (const match of longest(matches.filter(({ kind }) => kind === 'sign'))) {
+    const [question = '', said = ''] = match.of;
+    if (manner.feared(match) || (manner.notYet(match) && isOfCoats(question))) continue;
+    const denial = manner.denied(match);
+    const answer = denial === undefined ? (said as 'yes' | 'no') : opposite(said);
+    const sure =
+      (BY_SIZE[Math.min(match.size, BY_SIZE.length) - 1] ?? 0.7) *
+      (denial === undefined ? 1 : DENIED) *
+      (manner.over(match) ? IN_THE_PAST : 1);
+    const start = words[Math.min(match.from, denial ?? match.from)];
+    const span = { from: start?.from ?? 0, to: words[match.to - 1]?.to ?? 0 };
+    voices.set(question, [...(voices.get(question) ?? []), { answer, sure, span }]);
+  }
+  return [...voices].map(([question, heard]) => {
+    const strength = (answer: 'yes' | 'no'): number => {
+      const of = heard.filter((voice) => voice.answer === answer).map(({ sure }) => sure);
+      return of.length ? Math.min(0.95, Math.max(...of) + REPEATED * (of.length - 1)) : 0;
+    };
+    const [yes, no] = [strength('yes'), strength('no')];
+    const answer = yes >= no ? 'yes' : 'no';
+    const spans = (of: 'yes' | 'no') => heard.filter((voice) => voice.answer === of).map(({ span }) => span);
+    return {
+      question,
+      answer,
+      sure: Math.max(yes, no) * (1 - 0.6 * Math.min(yes, no)),
+      rests: spans(answer),
+      against: spans(opposite(answer)),
+    };
+  });
+};

@@ -1,0 +1,78 @@
+import { stem } from '../find/stem.ts';
+
+/** A stretch of the text, in UTF-16 units; `to` is the first beyond it. */
+export type Span = { readonly from: number; readonly to: number };
+
+/** A word of the text as the ear reads it. */
+export type Word = Span & {
+  /** Lower case, without apostrophes and accents. */
+  readonly word: string;
+  readonly stem: string;
+  /** Clauses end at a stop, a line break, a bracket or a turn (`but`, `because`); sentences at a stop or a line break. */
+  readonly clause: number;
+  readonly sentence: number;
+  /** Whether a comma stands before it. */
+  readonly comma: boolean;
+};
+
+/** More than this of a text is not read; a whole post is shorter. */
+const MOST_READ = 6000;
+
+const PIECE =
+  /\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|[–—]|\s-\s/gu;
+const STOPS = /[.!?\n]/;
+const BREAKS = /[;:()–—-]/;
+
+const stems = new Map<string, string>();
+const REMEMBERED = 4000;
+
+/** The stem of a word, remembered. A number is its own stem. */
+export const stemOf = (word: string): string => {
+  const known = stems.get(word);
+  if (known !== undefined) return known;
+  if (stems.size >= REMEMBERED) stems.clear();
+  const fresh = /\d/.test(word) ? word : stem(word);
+  stems.set(word, fresh);
+  return fresh;
+};
+
+const plain = (piece: string): string =>
+  piece
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f'’‘`´]/g, '');
+
+/** The words of a text with their places. `spelled` puts a spelling right; `turns` are words that end a clause. */
+export const wordsIn = (
+  text: string,
+  spelled: (word: string) => string,
+  turns: ReadonlySet<string>,
+): Word[] => {
+  const words: Word[] = [];
+  let clause = 0;
+  let sentence = 0;
+  let comma = false;
+  for (const found of text.slice(0, MOST_READ).matchAll(PIECE)) {
+    const [piece] = found;
+    if (piece === ',') comma = true;
+    else if (STOPS.test(piece)) {
+      clause++;
+      sentence++;
+    } else if (BREAKS.test(piece)) clause++;
+    else if (piece !== '%') {
+      const word = spelled(plain(piece));
+      if (turns.has(word)) clause++;
+      words.push({
+        word,
+        stem: stemOf(word),
+        from: found.index,
+        to: found.index + piece.length,
+        clause,
+        sentence,
+        comma,
+      });
+      comma = false;
+    }
+  }
+  return words;
+};

@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import { FACTS } from './facts.ts';
+import { FAMILIES } from './family.ts';
+
+/**
+ * Words in lower case without apostrophes; `a|b` means either word, `=word` this form of it alone. Up to two words may
+ * stand between them in a text.
+ */
+const phrase = z.coerce
+  .string()
+  .regex(
+    /^=?[a-z0-9]+(\|=?[a-z0-9]+)*( =?[a-z0-9]+(\|=?[a-z0-9]+)*)*$/,
+    'words in lower case without apostrophes or hyphens, a|b for either word, =word for this form alone',
+  );
+const phrases = z.array(phrase);
+/** In hours: least, likeliest, most. */
+const span = z
+  .tuple([z.number(), z.number(), z.number()])
+  .refine(([least, likely, most]) => least <= likely && likely <= most, 'write least, likeliest, most');
+
+/** content/hear/language.yaml: how people say no, when, how warm and of which layer. */
+export const HearLanguage = z.strictObject({
+  not: phrases.min(1).describe('Words that turn what follows into its opposite.'),
+  'not-denying': phrases.describe('Turns of speech that hold such a word and deny nothing.'),
+  turns: phrases.describe('Words at which a clause ends.'),
+  'not-yet': phrases.describe('What only asks, wishes or plans: no fact.'),
+  feared: phrases.describe('What is only feared or guarded against: no sign.'),
+  was: phrases.describe('Words of the past.'),
+  'is-over': phrases.describe('Words that tell that what was said before is over.'),
+  below: phrases.describe('Words before a layer that lies below the top one.'),
+  'on-top': phrases.describe('Words before the top layer.'),
+  laid: phrases.describe('Words of laying a coat.'),
+  'other-time': phrases.describe('Words that tell that a time is of something else.'),
+  'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
+  times: z.record(phrase, span).describe('Spans said in words, in hours.'),
+  numbers: z.record(phrase, z.number()),
+  units: z.record(phrase, z.number()).describe('Units of time, in hours.'),
+  ago: phrases.describe('Words beside a span that tell how long ago it was.'),
+  'air-celsius': z.record(phrase, z.number()).describe('Weather in words, °C.'),
+  'relative-humidity': z.record(phrase, z.number()).describe('Weather in words, 0–1.'),
+});
+export type HearLanguage = z.infer<typeof HearLanguage>;
+
+const said = <V extends string>(values: readonly V[]) => z.partialRecord(z.enum(values), phrases);
+
+/** content/hear/facts.yaml: what people say for each value of a fact. */
+export const HearFacts = z.strictObject({
+  family: said(FAMILIES).and(
+    z.object({
+      among: z.array(z.strictObject({ say: phrase, values: z.array(z.enum(FAMILIES)).min(2) })).default([]),
+    }),
+  ),
+  sheen: said(FACTS.sheen.values),
+  'base-tone': said(FACTS['base-tone'].values),
+  base: said(FACTS.base.values),
+  applicator: said(FACTS.applicator.values),
+  age: said(FACTS.age.values),
+  piece: said(FACTS.piece.values),
+  hardener: said(FACTS.hardener.values),
+  stage: said(FACTS.stage.values),
+  overdue: said(FACTS.overdue.values),
+  'no-fact': phrases.describe('What sounds like a fact and is none.'),
+});
+export type HearFacts = z.infer<typeof HearFacts>;
+
+/** content/hear/questions.yaml: what people say that answers a question unasked. */
+export const HearQuestions = z.record(
+  z.string(),
+  z.strictObject({ yes: phrases.default([]), no: phrases.default([]) }),
+);
+export type HearQuestions = z.infer<typeof HearQuestions>;

@@ -1,0 +1,105 @@
+/** Sentences of our own, invented; what each tells is plain from its words. */
+import { describe, expect, it } from 'vitest';
+import { fact, heard, sign } from './hearing.ts';
+
+const cases: [text: string, name: string, value: string | number | undefined][] = [
+  ['oil based poly on my desk', 'family', 'oil-based'],
+  ['two coats of water based polyurethane', 'family', 'water-based'],
+  ['water based lacquer from a gun', 'family', 'water-lacquer'],
+  ['I padded on shellac', 'family', 'shellac'],
+  ['dark wax over chalk paint', 'family', 'wax'],
+  ['boiled linseed oil stayed gummy', 'family', 'oil'],
+  ['oil based stain, now water based poly', 'family', 'water-based'],
+  ['polyurethane over shellac', 'family', undefined],
+  ['should I use lacquer on it', 'family', undefined],
+  ['it is not shellac', 'family', undefined],
+  ['it stood on wax paper', 'family', undefined],
+  ['clear over chalk paint', 'base', 'chalk-paint'],
+  ['oil based stain under it', 'base', 'stain'],
+  ['satin poly', 'sheen', 'satin'],
+  ['poly over navy', 'base-tone', 'dark'],
+  ['sprayed with an hvlp', 'applicator', 'spray-gun'],
+  ['from a rattle can', 'applicator', 'aerosol'],
+  ['third coat went on', 'coat-number', 3],
+  ['3 coats of poly', 'coat-number', 3],
+  ['I want to put on a second coat', 'coat-number', undefined],
+  ['brushed it 2 hrs ago', 'hours-since-coat', 2],
+  ['coat laid last night', 'hours-since-coat', 12],
+  ['still tacky after three weeks', 'hours-since-coat', 504],
+  ['the can says dry in 6 hours', 'hours-since-coat', undefined],
+  ['stained it two days ago', 'hours-since-coat', undefined],
+  ['two days after the stain I brushed on poly', 'hours-since-coat', undefined],
+  ['it was 55F in there', 'air-celsius', 12.8],
+  ['about 20 °C', 'air-celsius', 20],
+  ['shop at 70 degrees', 'air-celsius', 21.1],
+  ['brushed in a cold garage', 'air-celsius', 10],
+  ['85% humidity', 'relative-humidity', 0.85],
+  ['humidity was 40', 'relative-humidity', 0.4],
+  ['a muggy day', 'relative-humidity', 0.8],
+  ['baby crib', 'piece', 'crib'],
+  ['a dresser from 1950', 'age', 'before-1993'],
+  ['just brushed it on', 'stage', 'wet'],
+  ['still sticky', 'stage', 'setting'],
+  ['it is dry to the touch', 'stage', 'dry-to-touch'],
+  ['brushed the coat ten minutes ago', 'stage', 'wet'],
+  ['wax is still sticky after 3 weeks', 'overdue', 'yes'],
+];
+
+describe('the facts of a text', () => {
+  it.each(cases)('%s: %s %s', (text, name, value) => expect(fact(text, name)?.value).toBe(value));
+
+  it('leaves open what a word leaves open, and shuts out the rest', () => {
+    const [open] = heard('poly over old shellac').among;
+    expect(open?.values).toEqual(['oil-based', 'water-based', 'wipe-on']);
+  });
+  it('leaves an unknown capitalized word alone', () => {
+    const { facts, signs } = heard('I used Brenwick on it');
+    expect([...facts, ...signs]).toEqual([]);
+  });
+  it('reads a time of an earlier coat as such', () => {
+    expect(fact('I finished it last year. Then I brushed poly on', 'hours-since-coat')?.sure).toBeLessThan(
+      0.6,
+    );
+  });
+  it('rests each finding on words of the text', () => {
+    const text = 'Brushed oil poly 30 hours ago, 50F, still tacky.';
+    for (const { rests } of heard(text).facts)
+      for (const { from, to } of rests) expect(text.slice(from, to).trim().length).toBeGreaterThan(1);
+    const time = fact(text, 'hours-since-coat');
+    expect(time?.rests.map(({ from, to }) => text.slice(from, to))).toEqual(['30 hours ago']);
+    expect(time?.range?.[0]).toBeLessThan(30);
+    expect(time?.range?.[1]).toBeGreaterThan(30);
+  });
+});
+
+const signs: [text: string, question: string, answer: 'yes' | 'no' | undefined][] = [
+  ['milky over black', 'white-or-milky', 'yes'],
+  ['no bubbles anywhere', 'small-and-separate', 'no'],
+  ["it isn't sticky", 'still-tacky', 'no'],
+  ['no runs, sags or drips', 'hangs-down', 'no'],
+  ['not only cloudy, sticky as well', 'white-or-milky', 'yes'],
+  ['how do I avoid brush marks', 'parallel-ridges', undefined],
+  ["can't get rid of the bubbles", 'small-and-separate', 'yes'],
+  ["I'm not sure but it looks cracked", 'cracked', 'yes'],
+  ['covered in tiny specks', 'covers-most', 'yes'],
+  ['only in the corners', 'only-in-grooves-and-corners', 'yes'],
+  ['the verticals are fine', 'upright-faces-clean', 'yes'],
+];
+
+describe('the signs of a text', () => {
+  it.each(signs)('%s: %s %s', (text, question, answer) => expect(sign(text, question)).toBe(answer));
+
+  it('hears the past as past where the present differs', () => {
+    const past = heard('It was milky at first. It cleared up.').signs.find(
+      ({ question }) => question === 'white-or-milky',
+    );
+    const now = heard('It is milky.').signs.find(({ question }) => question === 'white-or-milky');
+    expect(past?.sure ?? 0).toBeLessThan((now?.sure ?? 0) * 0.6);
+  });
+  it('keeps what speaks against a sign', () => {
+    const found = heard('Feels smooth on the sides. Feels rough on the top.').signs.find(
+      ({ question }) => question === 'feels-like-sandpaper',
+    );
+    expect(found?.against.length).toBeGreaterThan(0);
+  });
+});

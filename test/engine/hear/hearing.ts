@@ -1,0 +1,18 @@
+import { type Heard, hear } from '#engine/hear.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import { readHearing } from '../../../content/tools/hear.ts';
+import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+
+const linked = (): Knowledge => {
+  const { known: found } = linkedKnowledge(process.cwd());
+  if (!found) throw new Error('the content does not link: npm run check');
+  return found;
+};
+
+export const known = linked();
+const hearing = readHearing(known, process.cwd());
+
+export const heard = (text: string): Heard => hear(hearing, text);
+export const fact = (text: string, name: string) => heard(text).facts.find((one) => one.fact === name);
+export const sign = (text: string, question: string) =>
+  heard(text).signs.find((one) => one.question === question)?.answer;
