@@ -1,14 +1,22 @@
+import { emptyCase, withFact } from '../case.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
 import type { Step } from '../model/step.ts';
+import { isTaken } from '../resolve.ts';
 
-type Bench = { stage: Stage; dusty: boolean; tinted: boolean };
+/** What lies on the piece: `rest` is acid or stripper that has to be washed off before dust or a coat. */
+type Bench = { stage: Stage; dusty: boolean; tinted: boolean; rest: 'acid' | 'stripper' | undefined };
 
 /** What each kind of step needs of the bench before it; undefined where nothing is missing. */
 const missing = (step: Step, bench: Bench): string | undefined => {
   const hard = reached(bench.stage, 'recoatable') ? undefined : 'wait until recoatable before it';
+  if (bench.rest && (step.kind === 'sand' || step.kind === 'coat'))
+    return bench.rest === 'acid'
+      ? 'rinse the acid off with water before it: its crystals must not become dust'
+      : 'wash the stripper off before it';
   switch (step.kind) {
     case 'sand':
     case 'strip':
@@ -40,13 +48,16 @@ const after = (step: Step, bench: Bench): Bench => {
     case 'sand':
       return { ...bench, dusty: true };
     case 'wipe':
-      return { ...bench, dusty: false };
+      if (step.with === 'wood-bleach') return { ...bench, dusty: false, rest: 'acid' };
+      return { ...bench, dusty: false, rest: washes(step, bench.rest) ? undefined : bench.rest };
     case 'mix':
       return step.what === 'tint' ? { ...bench, tinted: true } : bench;
     case 'coat':
-      return step.product === 'grain-filler' ? bench : { stage: 'wet', dusty: false, tinted: false };
+      return step.product === 'grain-filler'
+        ? bench
+        : { ...bench, stage: 'wet', dusty: false, tinted: false };
     case 'strip':
-      return { ...bench, stage: 'cured', dusty: true };
+      return { ...bench, stage: 'cured', dusty: true, ...(usesStripper(step) && { rest: 'stripper' }) };
     default:
       return bench;
   }
@@ -57,21 +68,38 @@ const later = (a: Stage, b: Stage): Stage => (reached(a, b) ? a : b);
 /** The earliest stage at which the remedy sends her to its steps. */
 const begins = (remedy: Remedy): Stage => STAGES.find((stage) => remedy.now[stage].do === 'repair') ?? 'wet';
 
-/** Every step's needs are met by what comes before it. */
+const usesStripper = (step: Step): boolean =>
+  (step.kind === 'strip' && step.with === 'stripper') || (step.does?.includes('stripper') ?? false);
+
+const WASHES: Readonly<Record<string, readonly string[]>> = {
+  acid: ['damp-cloth', 'soapy-water'],
+  stripper: ['damp-cloth', 'soapy-water', 'mineral-spirits', 'alcohol'],
+};
+const washes = (step: Step & { kind: 'wipe' }, rest: Bench['rest']): boolean =>
+  rest !== undefined && (WASHES[rest]?.includes(step.with) ?? false);
+
+/** Every step's needs are met by what comes before it, whichever kind of top coat it is. */
 export function* stepsAreInOrder(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies) {
-    let bench: Bench = { stage: begins(remedy), dusty: false, tinted: false };
-    for (const [index, step] of remedy.steps.entries()) {
-      const needs = missing(step, bench);
-      if (needs)
-        yield {
-          file: remedy.file,
-          line: remedy.lineOf(['steps', index]),
-          code: 'step-order',
-          step: step.say,
-          needs,
-        };
-      bench = after(step, bench);
+    const told = new Set<number>();
+    for (const family of FAMILIES) {
+      const on = withFact(emptyCase(), 'family', family);
+      let bench: Bench = { stage: begins(remedy), dusty: false, tinted: false, rest: undefined };
+      for (const [index, step] of remedy.steps.entries()) {
+        if (isTaken(known, on, step) === 'no') continue;
+        const needs = missing(step, bench);
+        if (needs && !told.has(index)) {
+          told.add(index);
+          yield {
+            file: remedy.file,
+            line: remedy.lineOf(['steps', index]),
+            code: 'step-order',
+            step: step.say,
+            needs,
+          };
+        }
+        bench = after(step, bench);
+      }
     }
   }
 }

@@ -81,7 +81,9 @@ export const coatsAreWaitedFor: Check = (known) =>
     remedy.steps.flatMap((step, index) =>
       step.kind === 'coat' &&
       !['wax', 'oil', 'grain-filler'].includes(step.product) &&
-      remedy.steps[index + 1]?.kind !== 'wait'
+      remedy.steps[index + 1]?.kind !== 'wait' &&
+      // Two coats for other kinds of top coat: one of them is laid.
+      !(step.when && remedy.steps[index + 1]?.when && remedy.steps[index + 1]?.kind === 'coat')
         ? [`${remedy.id}: ${remedy.steps[index + 1]?.kind ?? 'nothing'} right after the coat`]
         : [],
     ),

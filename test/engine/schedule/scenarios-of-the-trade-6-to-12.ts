@@ -123,7 +123,7 @@ export const SIX_TO_TWELVE: readonly Scenario[] = [
         does: 'repair',
         says: [/two warm days/],
         stops: ['lead-before-sanding'],
-        steps: [/48 hours/, /1993/, /Scrape/, /Sand/, /dewaxed shellac/, /mist coats/],
+        steps: [/48 hours/, /Scrape/, /Sand/, /dewaxed shellac/, /mist coats/],
         never: ['strip', 'wash-off'],
       },
     ],
