@@ -1,3 +1,4 @@
+import { h, render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
 import { type AnyEntry, knowledgeOf } from '#engine/index.ts';
 import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
@@ -8,7 +9,7 @@ import { calendarAt } from '../shared/calendar.ts';
 import { day, make, ruleLine, type Shown, words } from '../shared/make.ts';
 import { sayAir } from '../shared/schedule-units.ts';
 import { actsOf } from './acts.ts';
-import { drawLine } from './line.ts';
+import { TimeLine } from './line.tsx';
 import { careList, dateList, nightList, numbers } from './numbers.ts';
 import { stepsOf } from './steps.ts';
 
@@ -61,6 +62,8 @@ export const show = (place: HTMLElement, shown: Shown): void => {
   }
   const whole = { ...shown, outcome };
   const coats = outcome.coats.length;
+  const line = make('div');
+  render(h(TimeLine, { plan: outcome, hours: shown.job.hours }), line);
   place.replaceChildren(
     make(
       'h2.verdict.repair',
@@ -70,14 +73,7 @@ export const show = (place: HTMLElement, shown: Shown): void => {
     make(
       'div.sheet',
       make('div', make('h3', 'What to buy and lay'), numbers(shown), ...careList(shown)),
-      make(
-        'div',
-        make('h3', 'When'),
-        drawLine(outcome, shown.job.hours),
-        make('p.small', KEY),
-        dateList(whole),
-        ...nightList(shown),
-      ),
+      make('div', make('h3', 'When'), line, make('p.small', KEY), dateList(whole), ...nightList(shown)),
     ),
     ...outcome.cautions.map((rule) => ruleLine(rule)),
     make('h3', 'Steps'),

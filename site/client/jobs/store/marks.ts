@@ -1,3 +1,5 @@
+import { keep as keepValue, recall } from '../../shared/storage.ts';
+
 /** Beside the cards: how many there were, and how many changes no export holds yet. */
 export type JobsMarks = {
   readonly cards: number;
@@ -5,31 +7,18 @@ export type JobsMarks = {
   readonly exportedAt: number | undefined;
 };
 
-const KEY = 'halfdry.jobs';
 /** After so many changes she is reminded to save a file. */
 export const REMIND_AFTER = 10;
 
-const count = (value: unknown): number =>
-  Number.isSafeInteger(value) && Number(value) > 0 ? Number(value) : 0;
-
 /** Zero of everything where nothing is kept, it is damaged, or storage is denied. */
 export const readMarks = (): JobsMarks => {
-  let kept: Record<string, unknown> = {};
-  try {
-    kept = (JSON.parse(localStorage.getItem(KEY) ?? '{}') as Record<string, unknown> | null) ?? {};
-  } catch {
-    // Denied or damaged: the cards themselves lie elsewhere, so nothing is lost.
-  }
-  const { cards, changes, exportedAt } = kept;
-  return { cards: count(cards), changes: count(changes), exportedAt: count(exportedAt) || undefined };
+  const { cards = 0, changes = 0, exportedAt } = recall('job-marks') ?? {};
+  return { cards, changes, exportedAt: exportedAt || undefined };
 };
 
-const keep = (marks: JobsMarks): void => {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(marks));
-  } catch {
-    // Only the reminder is lost.
-  }
+/** Where the browser refuses, only the reminder is lost: the cards themselves lie elsewhere. */
+const keep = ({ cards, changes, exportedAt }: JobsMarks): void => {
+  keepValue('job-marks', { cards, changes, ...(exportedAt && { exportedAt }) });
 };
 
 /** Counts a change that no export holds; `cards` is how many there are now, where that changed. */

@@ -1,0 +1,112 @@
+import type { Planned } from '#engine/schedule.ts';
+
+const WIDTH = 360;
+const LEFT = 58;
+const ROW = 24;
+const HEIGHT = ROW - 5;
+const DAY = 24 * 60;
+/** A plan of oil may take weeks of waiting; what comes later is told in the dates. */
+const MOST_ROWS = 16;
+const HOURS = [0, 6, 12, 18, 24];
+
+const minuteOf = (at: number): number => {
+  const date = new Date(at);
+  return date.getHours() * 60 + date.getMinutes();
+};
+const x = (minute: number): number => LEFT + (minute / DAY) * (WIDTH - LEFT - 4);
+const midnight = (at: number, days = 0): Date => {
+  const date = new Date(at);
+  return new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
+};
+
+/** A stretch of time in one row of the line. */
+type Bar = { readonly kind: string; readonly from: number; readonly to: number; readonly says?: string };
+
+/** Waits lie below, so that what is done in them is seen. */
+const barsOf = ({ steps, coats }: Planned): readonly Bar[] => {
+  const end = coats.at(-1)?.recoat.to ?? 0;
+  const shown = steps.filter(({ kind, from }) => kind !== 'light-use' && kind !== 'full-use' && from <= end);
+  const waits = shown
+    .filter(({ kind }) => kind === 'wait')
+    .flatMap(({ from, to, surely }) => [
+      { kind: 'wait', from, to: surely ?? to },
+      { kind: 'sure', from, to },
+    ]);
+  const work = shown
+    .filter(({ kind }) => kind !== 'wait')
+    .map(({ kind, from, to, coat }) => ({ kind, from, to, ...(kind === 'coat' && { says: String(coat) }) }));
+  return [...waits, ...work];
+};
+
+const daysOf = ({ steps, coats }: Planned): readonly Date[] => {
+  const first = steps[0]?.from ?? 0;
+  const end = coats.at(-1)?.recoat.to ?? first;
+  const days: Date[] = [];
+  for (let day = 0; days.length < MOST_ROWS && midnight(first, day).getTime() <= end; day++)
+    days.push(midnight(first, day));
+  return days;
+};
+
+type RowProps = {
+  readonly day: Date;
+  readonly y: number;
+  readonly hours: { readonly from: number; readonly to: number };
+  readonly bars: readonly Bar[];
+};
+
+const Row = ({ day, y, hours, bars }: RowProps) => {
+  const begin = day.getTime();
+  const next = midnight(begin, 1).getTime();
+  const name = new Intl.DateTimeFormat('en-US', { weekday: 'short', day: 'numeric' }).format(day);
+  return (
+    <>
+      <text x={0} y={y + 14}>
+        {name}
+      </text>
+      <rect class="day" x={x(0)} y={y} width={x(DAY) - x(0)} height={HEIGHT} />
+      <rect class="hers" x={x(hours.from)} y={y} width={x(hours.to) - x(hours.from)} height={HEIGHT} />
+      {bars
+        .filter(({ from, to }) => to > begin && from < next)
+        .map(({ kind, from, to, says }) => {
+          const left = x(from <= begin ? 0 : minuteOf(from));
+          const right = x(to >= next ? DAY : minuteOf(to));
+          return (
+            <g key={`${kind} ${from}`}>
+              <rect class={kind} x={left} y={y} width={Math.max(2, right - left)} height={HEIGHT} />
+              {says && from >= begin && (
+                <text class="on" x={(left + right) / 2} y={y + 14} text-anchor="middle">
+                  {says}
+                </text>
+              )}
+            </g>
+          );
+        })}
+    </>
+  );
+};
+
+type Props = { readonly plan: Planned; readonly hours: { readonly from: number; readonly to: number } };
+
+/** The plan as a line for each day: her hours, each coat, the waits with their sure end, and the nights. */
+export const TimeLine = ({ plan, hours }: Props) => {
+  const days = daysOf(plan);
+  const bars = barsOf(plan);
+  const height = (days.length + 1) * ROW + 6;
+  return (
+    <svg
+      class="line"
+      viewBox={`0 0 ${WIDTH} ${height}`}
+      role="img"
+      aria-label={`Time line of ${days.length} days with ${plan.coats.length} coats; the steps below tell the same.`}
+    >
+      {HOURS.map((hour) => (
+        <text key={hour} x={x(hour * 60)} y={11} text-anchor={hour === 24 ? 'end' : 'middle'}>
+          {hour}
+        </text>
+      ))}
+      {days.map((day, row) => (
+        <Row key={day.getTime()} day={day} y={(row + 1) * ROW - 4} hours={hours} bars={bars} />
+      ))}
+    </svg>
+  );
+};

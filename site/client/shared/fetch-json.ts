@@ -1,0 +1,43 @@
+/** The network, or whoever answered in its place, did not give what was asked for. Everything else is a bug and stays one. */
+export class NetworkFault extends Error {
+  /** What the host answered; nothing where nobody did. */
+  readonly status: number | undefined;
+
+  constructor(address: string, status: number | undefined, cause?: unknown) {
+    super(`${address}: ${status === undefined ? 'no answer' : `answer ${status}`}`, { cause });
+    this.name = 'NetworkFault';
+    this.status = status;
+  }
+}
+
+/**
+ * A data file of this site, written by the same build as the script that asks for it, so its type is that of the build.
+ * Throws a `NetworkFault` where it does not come or is no JSON: a sign-in page of a hotel answers with 200, too.
+ */
+export const fetchJson = async <T>(address: string): Promise<T> => {
+  const url = new URL(address, location.href);
+  let answer: Response;
+  try {
+    answer = await fetch(url);
+  } catch (cause) {
+    throw new NetworkFault(address, undefined, cause);
+  }
+  if (!answer.ok) throw new NetworkFault(address, answer.status);
+  try {
+    return await answer.json();
+  } catch (cause) {
+    throw new NetworkFault(address, answer.status, cause);
+  }
+};
+
+/** A request that is made once and shared; one that failed is made anew when it is next asked for. */
+export const fetchedOnce = <T>(address: string): (() => Promise<T>) => {
+  let asked: Promise<T> | undefined;
+  return () => {
+    asked ??= fetchJson<T>(address).catch((error: unknown) => {
+      asked = undefined;
+      throw error;
+    });
+    return asked;
+  };
+};

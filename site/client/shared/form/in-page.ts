@@ -1,0 +1,103 @@
+import type { Draft, FieldFault } from './form.ts';
+import type { Units } from './units.ts';
+
+/** What stands in the form now. */
+export const draftIn = (form: HTMLFormElement): Draft => {
+  const all = new FormData(form);
+  const names = [...new Set(all.keys())];
+  return Object.fromEntries(names.map((name) => [name, all.getAll(name).map(String).join(',')]));
+};
+
+type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+const isControl = (element: Element): element is Control =>
+  element instanceof HTMLInputElement ||
+  element instanceof HTMLSelectElement ||
+  element instanceof HTMLTextAreaElement;
+const controlsOf = (form: HTMLFormElement): readonly Control[] =>
+  [...form.elements].filter(isControl).filter(({ name }) => name);
+
+/**
+ * Writes a draft into the form, only what it names. A choice that is not offered leaves what is chosen: nothing chosen
+ * would read as an answer.
+ */
+export const fillForm = (form: HTMLFormElement, draft: Draft): void => {
+  for (const control of controlsOf(form)) {
+    const text = draft[control.name];
+    if (text === undefined) continue;
+    if (control instanceof HTMLInputElement && control.type === 'checkbox')
+      control.checked = text.split(',').includes(control.value);
+    else if (control instanceof HTMLInputElement && control.type === 'radio') {
+      if (control.value === text) control.checked = true;
+    } else if (control instanceof HTMLSelectElement) {
+      if ([...control.options].some(({ value }) => value === text)) control.value = text;
+    } else control.value = text;
+  }
+};
+
+/** Writes the unit in use beside each field. */
+export const nameUnits = (form: HTMLElement, units: Units): void => {
+  for (const unit of form.querySelectorAll<HTMLElement>('[data-us]'))
+    unit.textContent = (units === 'us' ? unit.dataset['us'] : unit.dataset['metric']) ?? '';
+};
+
+const write = (element: Element, text: string): void => {
+  if (element.textContent !== text) element.textContent = text;
+};
+
+/**
+ * Tells each fault beside its field: the text goes into `#<prefix>-<field>-fault`, which the field is described by. The
+ * field itself is marked for those who do not see it. A text that stands there already is not written again, since it
+ * would be read out again. Gives the first field at fault.
+ */
+export const tellFaults = (
+  form: HTMLFormElement,
+  prefix: string,
+  faults: readonly (FieldFault & { readonly stops?: boolean })[],
+): HTMLElement | undefined => {
+  const said = new Map(faults.toReversed().map((fault) => [`${prefix}-${fault.field}-fault`, fault]));
+  for (const place of form.querySelectorAll('.fault[id]'))
+    if (place.id !== `${prefix}-form-fault`) write(place, said.get(place.id)?.says ?? '');
+  let first: HTMLElement | undefined;
+  for (const control of controlsOf(form)) {
+    const fault = control
+      .getAttribute('aria-describedby')
+      ?.split(' ')
+      .map((id) => said.get(id))
+      .find((one) => one && one.stops !== false);
+    if (fault) control.setAttribute('aria-invalid', 'true');
+    else control.removeAttribute('aria-invalid');
+    if (fault) first ??= control;
+  }
+  return first;
+};
+
+/** Fields whose parts are typed one by one: they tell a change while a year is still being typed. */
+const IN_PARTS = ['date', 'datetime-local', 'time', 'month', 'week'];
+
+/**
+ * Calls when a field is whole: a choice at once, a text when she leaves it, a day or a time only then, since its year is
+ * 2, 20 and 202 before it is 2026.
+ */
+export const onWhole = (
+  form: HTMLFormElement,
+  whole: (control: Control) => void,
+  signal: AbortSignal,
+): void => {
+  const changed = new Set<Control>();
+  form.addEventListener(
+    'change',
+    ({ target }) => {
+      if (!(target instanceof Element) || !isControl(target)) return;
+      if (IN_PARTS.includes(target.type) && document.activeElement === target) changed.add(target);
+      else whole(target);
+    },
+    { signal },
+  );
+  form.addEventListener(
+    'focusout',
+    ({ target }) => {
+      if (target instanceof Element && isControl(target) && changed.delete(target)) whole(target);
+    },
+    { signal },
+  );
+};

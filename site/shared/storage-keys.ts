@@ -1,0 +1,21 @@
+/** The names of all that is kept in `localStorage`; a name is never given a second meaning. */
+export const LOCAL_KEYS = {
+  /** What is known of the piece. */
+  case: 'halfdry.case',
+  /** From which card a walk began. */
+  'card-in-hand': 'halfdry.card',
+  /** How many job cards there are, and how many changes no export holds. */
+  'job-marks': 'halfdry.jobs',
+  /** The form of the coat clock, as typed. */
+  'clock-form': 'halfdry.clock.form',
+  /** That a coat runs: only so that a page keeps room for its strip. The coats themselves lie in a database. */
+  'coat-runs': 'halfdry.coat-runs',
+  /** Where the coats on the clock were kept before they had a database; read once and taken over. */
+  'old-clock': 'halfdry.clock',
+} as const;
+
+/** And in `sessionStorage`, as long as the tab is open. */
+export const SESSION_KEYS = {
+  /** The form of the finishing schedule, as typed. */
+  'schedule-form': 'halfdry.schedule',
+} as const;
