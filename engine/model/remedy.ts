@@ -9,7 +9,7 @@ import { Step } from './step.ts';
  * an open film allows. wipe-back: take surplus oil or wax off. repair: follow the steps. accept: leave it as it is.
  * stop: do nothing more until something else is settled.
  */
-const DOINGS = [
+export const DOINGS = [
   'leave',
   'wait',
   'lift',
