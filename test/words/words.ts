@@ -28,7 +28,7 @@ const invented = z.literal(true).optional().describe('Written for these tests in
 
 const Phrase = z.strictObject({
   id: z.string(),
-  q: z.string().min(3).max(140),
+  q: z.string().min(3).max(400),
   kind: z.enum([
     'name',
     'description',
@@ -47,7 +47,7 @@ export type Phrase = z.infer<typeof Phrase>;
 
 const Post = z.strictObject({
   id: z.string(),
-  text: z.string().min(60).max(4000),
+  text: z.string().min(50).max(4000),
   is: Answers.min(1),
   facts: Facts.describe('What the text says, and nothing that it leaves to guess.'),
   driest: z.enum(STAGES).describe('The driest stage that the text allows.'),
