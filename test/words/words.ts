@@ -1,5 +1,6 @@
 /** What people wrote of their finishes, with the answers; how it was collected stands in README.md beside this. */
 import { readFileSync } from 'node:fs';
+import { load } from 'js-yaml';
 import { z } from 'zod';
 import { FACTS } from '#engine/model/facts.ts';
 import { DOINGS } from '#engine/model/remedy.ts';
@@ -7,6 +8,15 @@ import { STAGES } from '#engine/model/stage.ts';
 
 /** `open` is for learning and tuning. `sealed` is scored once, at the end, and read by nobody before. */
 export type Part = 'open' | 'sealed';
+
+const retired = z
+  .record(z.string(), z.string())
+  .parse(load(readFileSync(new URL('../../content/retired.yaml', import.meta.url), 'utf8')));
+/** What an id is called today: what was merged or moved since it was written down is followed. */
+const current = (kind: string, id: string): string => {
+  const moved = retired[`${kind}/${id}`];
+  return moved === undefined ? id : current(kind, moved);
+};
 
 const Facts = z.record(z.string(), z.union([z.string(), z.number()])).superRefine((facts, context) => {
   for (const [name, value] of Object.entries(facts)) {
@@ -23,7 +33,13 @@ const Facts = z.record(z.string(), z.union([z.string(), z.number()])).superRefin
  * The pages that answer: an id of `content/defects`, or `rule/`, `lesson/`, `term/`, `product/`, `remedy/` and an id
  * of that folder, or `page/clock`, `page/schedule`, `page/jobs`.
  */
-const Answers = z.array(z.string());
+const Answers = z.array(
+  z.string().transform((answer) => {
+    const [kind, id] = answer.split('/');
+    return id === undefined ? current('defect', answer) : `${kind}/${current(kind as string, id)}`;
+  }),
+);
+const id = (kind: string) => z.string().transform((one) => current(kind, one));
 const invented = z.literal(true).optional().describe('Written for these tests in the style of the thread.');
 
 const Phrase = z.strictObject({
@@ -60,14 +76,14 @@ const Trouble = z.strictObject({
   id: z.string(),
   title: z.string().min(8),
   says: z.string().min(12).describe('The cause and the cure as the source has them, in our words.'),
-  defect: z.string(),
+  defect: id('defect'),
   facts: Facts,
-  yes: z.array(z.string()),
-  no: z.array(z.string()),
+  yes: z.array(id('question')),
+  no: z.array(id('question')),
   right: z.enum(['normal', 'stop', 'act']),
-  acceptable: z.array(z.string()).min(1).describe('Doings, ids of remedies, or `does:<step>/<means>`.'),
+  acceptable: z.array(id('remedy')).min(1).describe('Doings, ids of remedies, or `does:<step>/<means>`.'),
   forbidden: z.array(z.string()).describe('Doings or kinds of step that would do harm.'),
-  stops: z.array(z.string()),
+  stops: z.array(id('rule')),
   cause: z.string().optional(),
   invented,
 });
