@@ -23,6 +23,7 @@ const THOROUGH = [
   'site/layout',
   'site/jobs',
   'engine/schedule/properties',
+  'engine/calc/never-early.properties',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [

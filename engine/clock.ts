@@ -1,12 +1,16 @@
 /** The coat clock. It has no clock of its own: every time comes in and goes out as epoch milliseconds. */
-export { type CoatFault, type CoatField, checkCoat, jumpedBack } from './clock/check.ts';
+export { askAboutLabel, type LabelAsk, type LabelHere, labelHere, sayMinutes } from './clock/can.ts';
+export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat } from './clock/coat.ts';
+export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export { clockNow, type Moment, type Reading, type Running } from './clock/reading.ts';
 export { type Reminder, remindersOf } from './clock/reminders.ts';
+export { sayMoment } from './clock/say-moment.ts';
 export { type NowWords, sayNow } from './clock/say-now.ts';
 export { sayReasons } from './clock/say-reasons.ts';
-export { sayInstant, saySpan, sayUntil, type TimeStyle } from './clock/say-time.ts';
+export { sayInstant, saySpan, sayUntil, type TimeStyle, type UntilWords, untilOf } from './clock/say-time.ts';
 export { type ClockStore, emptyStore, readStore } from './clock/store.ts';
+export { instantsOf, type WallTime } from './clock/wall.ts';

@@ -1,5 +1,6 @@
 /** The finishing schedule. It has no clock of its own: a start and a calendar come in, epoch milliseconds go out. */
-export { type Can, cansFor, litersOf, type Units } from './schedule/amount.ts';
+export type { Units } from './calc/units.ts';
+export { type Can, cansFor, litersOf } from './schedule/amount.ts';
 export { type Build, buildOf } from './schedule/build.ts';
 export { type Dates, datesOf, type Use } from './schedule/dates.ts';
 export type { Night } from './schedule/dry.ts';

@@ -1,8 +1,8 @@
 import type { Stage } from '../model/stage.ts';
 import { carried } from './drying/carried.ts';
-import { belowDewPoint, outsideClimate, REFERENCE_CLIMATE } from './drying/climate.ts';
+import { belowDewPoint, nearly, outsideClimate, REFERENCE_CLIMATE } from './drying/climate.ts';
 import type { Coat, Times, Widening } from './drying/coat.ts';
-import { outsideHistory } from './drying/history.ts';
+import { type History, outsideHistory } from './drying/history.ts';
 import { underLabel, withLabel } from './drying/label.ts';
 import type { Milestone } from './drying/milestone.ts';
 import { timesOf } from './drying/times.ts';
@@ -29,11 +29,13 @@ const STAGE_AFTER: readonly (readonly [Milestone, Stage])[] = [
 
 /**
  * How dry a coat is now, and when each next moment comes, as ranges in minutes since it was laid.
- * Label times win over the product's and come back unchanged in the label's own climate. Weather outside the
- * product's limits while the film sets is refused: then no time is promised. Knows no clock: the minutes come in.
+ * Label times win over the product's and come back unchanged in the label's own climate. Neither warmth nor a thin film
+ * promises anything before what is printed; of a label only weather does, and only times to the touch and to the next
+ * coat. Weather outside the product's limits while the film sets is refused: then no time is promised. Knows no clock:
+ * the minutes come in.
  */
-export const drying = (coat: Coat): Result<Drying> => {
-  const { label, history, relativeThickness, elapsedMinutes } = coat;
+export const drying = (told: Coat): Result<Drying> => {
+  const { label, relativeThickness, elapsedMinutes } = told;
   const base = label?.climate ?? REFERENCE_CLIMATE;
   const refused =
     outsideClimate(base) ??
@@ -42,13 +44,23 @@ export const drying = (coat: Coat): Result<Drying> => {
       ['film thickness against the usual', relativeThickness, 0.1, 10, ''],
       ['time since the coat was laid', elapsedMinutes, 0, Number.MAX_SAFE_INTEGER, 'min'],
     ) ??
-    outsideHistory(history);
+    outsideHistory(told.history);
   if (refused) return refused;
+  // The can means an ordinary coat: a thin one does not shorten its times.
+  const ordinary = label !== undefined && Object.keys(label.minutes).length > 0;
+  const coat: Coat = {
+    ...told,
+    relativeThickness: ordinary ? Math.max(1, relativeThickness) : relativeThickness,
+    history: told.history.map((spell) => ({ ...spell, ...nearly(spell, base) })) as unknown as History,
+  };
   const product = underLabel(coat.product, label);
   const there = carried(coat.product.figures, product, REFERENCE_CLIMATE, base);
   const figures = label ? withLabel(there, label) : answer(there);
   if (!figures.ok) return figures;
-  const times = timesOf(coat, figures.value, { product, base, history, relativeThickness });
+  const printed = label ? withLabel(coat.product.figures, label) : answer(coat.product.figures);
+  if (!printed.ok) return printed;
+  const course = { product, base, history: coat.history };
+  const times = timesOf(coat, figures.value, printed.value, course);
   if (!times.ok) return times;
 
   let stage: Stage = 'wet';

@@ -1,5 +1,5 @@
 import type { Problem, Unit } from './quantity.ts';
-import { toFahrenheit } from './units.ts';
+import { toFahrenheit, type Units } from './units.ts';
 
 const plain = (value: number): string => String(Number(value.toPrecision(4)));
 
@@ -8,37 +8,62 @@ const minutes = (value: number): string => {
   return value < 2880 ? `${plain(value / 60)} h` : `${plain(value / 1440)} days`;
 };
 
+/** Both degrees, the chosen first, rounded to `digits`. */
+const degrees = (celsius: number, units: Units, digits: number): string => {
+  const [metric, us] = [celsius, toFahrenheit(celsius)].map((value) => Number(value.toFixed(digits)) + 0);
+  return units === 'us' ? `${us} °F (${metric} °C)` : `${metric} °C (${us} °F)`;
+};
+
+/**
+ * A temperature in whole degrees, the chosen unit first; with a decimal where it would else read like `against`, from
+ * which it differs.
+ */
+export const sayDegrees = (celsius: number, units: Units = 'metric', against = celsius): string => {
+  const whole = degrees(celsius, units, 0);
+  const alike = celsius !== against && whole === degrees(against, units, 0);
+  return alike ? degrees(celsius, units, 1) : whole;
+};
+
 /** A value with its unit, as a person reads it: °C with °F, fractions as per cent, minutes as hours or days. */
-export const sayValue = (value: number | string, unit: Unit): string => {
+export const sayValue = (
+  value: number | string,
+  unit: Unit,
+  units: Units = 'metric',
+  against?: number,
+): string => {
   if (typeof value === 'string') return `"${value}"`;
-  if (unit === '°C') return `${plain(value)} °C (${plain(toFahrenheit(value))} °F)`;
-  if (unit === '0–1') return `${plain(value * 100)} %`;
+  if (unit === '°C') return sayDegrees(value, units, against);
+  if (unit === '0–1') return `${Math.round(value * 1000) / 10} %`;
   if (unit === 'min') return minutes(value);
   return unit === '' ? plain(value) : `${plain(value)} ${unit}`;
 };
 
-const allowed = ({ min, max, unit }: Problem): string =>
+const allowed = ({ min, max, unit }: Problem, units: Units): string =>
   Number.isFinite(max)
-    ? `between ${sayValue(min, unit)} and ${sayValue(max, unit)}`
-    : `${sayValue(min, unit)} or more`;
+    ? `between ${sayValue(min, unit, units)} and ${sayValue(max, unit, units)}`
+    : `${sayValue(min, unit, units)} or more`;
+
+/** The bound that a value broke. */
+const broken = ({ value, min, max }: Problem): number =>
+  typeof value === 'number' && value > max ? max : min;
 
 /** One sentence for a problem: what was received, what is allowed, and what to do. */
-export const sayProblem = (problem: Problem): string => {
+export const sayProblem = (problem: Problem, units: Units = 'metric'): string => {
   const { code, quantity, unit, value, min } = problem;
-  const received = sayValue(value, unit);
+  const received = sayValue(value, unit, units, broken(problem));
   switch (code) {
     case 'out-of-range':
-      return `The ${quantity} was given as ${received}; it must be ${allowed(problem)}. Check the number and its unit.`;
+      return `The ${quantity} was given as ${received}; it must be ${allowed(problem, units)}. Check the number and its unit.`;
     case 'outside-product-limits':
-      return `The ${quantity} is ${received}; this product needs it ${allowed(problem)}. No drying time can be promised.`;
+      return `The ${quantity} is ${received}; this product needs it ${allowed(problem, units)}. No drying time can be promised.`;
     case 'surface-below-dew-point':
-      return `The surface is ${received}, colder than the dew point of ${sayValue(min, unit)}: water condenses on it. No drying time can be promised.`;
+      return `The surface is ${received}, colder than the dew point of ${sayValue(min, unit, units)}: water condenses on it. No drying time can be promised.`;
     case 'below-film-formation':
-      return `The surface is ${received}, below the ${sayValue(min, unit)} that this film needs to knit together. No drying time can be promised.`;
+      return `The surface is ${received}, below the ${sayValue(min, unit, units)} that this film needs to knit together. No drying time can be promised.`;
     case 'label-not-positive':
       return `The label's ${quantity} was given as ${received}; a label time must be longer than zero. Read the label again.`;
     case 'label-out-of-order':
-      return `The label's ${quantity} was given as ${received}, but its other times ask for ${allowed(problem)}. Read the label again.`;
+      return `The label's ${quantity} was given as ${received}, but its other times ask for ${allowed(problem, units)}. Read the label again.`;
     case 'unknown-value':
       return `The ${quantity} was given as ${received}, which is not one that this calculator knows.`;
     default:

@@ -1,13 +1,22 @@
-import { sayValue } from './say-problem.ts';
+import { sayDegrees, sayValue } from './say-problem.ts';
+import type { Units } from './units.ts';
 import type { WeatherReason } from './weather.ts';
 
 /** Before a coat is laid, or while one is drying. */
 export type Moment = 'before' | 'during';
 
-const degrees = (celsius: number): string =>
-  `${Number(celsius.toFixed(1))} °C (${Number(((celsius * 9) / 5).toFixed(1))} °F)`;
+/** A difference of temperatures: 9 °F are 5 °C, whatever they begin from. */
+const gap = (celsius: number, units: Units): string => {
+  const [metric, us] = [celsius, (celsius * 9) / 5].map((value) => Number(value.toFixed(1)));
+  return units === 'us' ? `${us} °F (${metric} °C)` : `${metric} °C (${us} °F)`;
+};
 
-const what = (reason: WeatherReason): string => {
+const what = (reason: WeatherReason, units: Units): string => {
+  const degrees = (celsius: number) => gap(celsius, units);
+  const apart = ({ value, limit }: { value: number; limit: number }) => [
+    sayDegrees(value, units, limit),
+    sayDegrees(limit, units, value),
+  ];
   switch (reason.code) {
     case 'near-dew-point':
       return reason.value > 0
@@ -16,17 +25,17 @@ const what = (reason: WeatherReason): string => {
     case 'solvent-gap':
       return `Fast solvents chill the film, and the air is only ${degrees(reason.value)} above the dew point; ${degrees(reason.limit)} is wanted, or it may turn white.`;
     case 'too-cold':
-      return `It is ${sayValue(reason.value, '°C')}; this coat wants ${sayValue(reason.limit, '°C')} or more.`;
+      return `It is ${apart(reason)[0]}; this coat wants ${apart(reason)[1]} or more.`;
     case 'too-hot':
-      return `It is ${sayValue(reason.value, '°C')}; this coat wants ${sayValue(reason.limit, '°C')} or less, or it sets before it levels.`;
+      return `It is ${apart(reason)[0]}; this coat wants ${apart(reason)[1]} or less, or it sets before it levels.`;
     case 'too-humid':
       return `The air is at ${sayValue(reason.value, '0–1')} humidity; this coat wants ${sayValue(reason.limit, '0–1')} or less.`;
     case 'too-dry':
       return `The air is at ${sayValue(reason.value, '0–1')} humidity; this coat wants ${sayValue(reason.limit, '0–1')} or more, or it sets before it levels.`;
     case 'below-film-formation':
-      return `The surface is ${sayValue(reason.value, '°C')}; below ${sayValue(reason.limit, '°C')} the droplets may not fuse into a clear, tough film.`;
+      return `The surface is ${apart(reason)[0]}; below ${apart(reason)[1]} the droplets may not fuse into a clear, tough film.`;
     case 'film-chills':
-      return `The wet film cools itself to about ${sayValue(reason.value, '°C')} while water leaves; it must be back above ${sayValue(reason.limit, '°C')} before it sets.`;
+      return `The wet film cools itself to about ${apart(reason)[0]} while water leaves; it must be back above ${apart(reason)[1]} before it sets.`;
     case 'warming-up':
       return 'The piece is warming up, so air in its pores swells and lifts bubbles into the film.';
     case 'in-sun':
@@ -49,5 +58,5 @@ const remedy = (reason: WeatherReason, moment: Moment): string => {
 };
 
 /** Two short sentences for a reason: what the weather is against what is wanted, and what to do now. */
-export const sayWeather = (reason: WeatherReason, moment: Moment): string =>
-  `${what(reason)} ${remedy(reason, moment)}`;
+export const sayWeather = (reason: WeatherReason, moment: Moment, units: Units = 'metric'): string =>
+  `${what(reason, units)} ${remedy(reason, moment)}`;

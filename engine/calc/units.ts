@@ -1,6 +1,9 @@
 // The only place where units are converted. Inside the engine: °C, µm, mm, m², litres, minutes, fractions.
 // Factors are exact by definition (international inch 25.4 mm, US gallon 231 in³, US fluid ounce 1/128 gallon).
 
+/** What she measures in. */
+export type Units = 'metric' | 'us';
+
 const MICROMETERS_PER_MIL = 25.4;
 const MILLIMETERS_PER_INCH = 25.4;
 const LITERS_PER_GALLON = 3.785411784;

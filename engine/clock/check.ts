@@ -3,7 +3,7 @@ import { outsideLabel } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
-import { type ClockProduct, type LaidCoat, wetFilmOf } from './coat.ts';
+import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
 import { AHEAD_MILLISECONDS, clockNow, MINUTE } from './reading.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
 
@@ -68,7 +68,7 @@ export const checkCoat = (
   if (cold) stop('surfaceCelsius', sayProblem(cold.problem));
   if (!Number.isInteger(coat.coatNumber) || outside(['number of the coat', coat.coatNumber, 1, 20, '']))
     stop('coatNumber', 'Give the coat a number from 1 to 20.');
-  const thickness = (wetFilmOf(product, coat) ?? 0) / product['reference-wet-film-micrometers'];
+  const thickness = relativeThicknessOf(product, coat);
   if (coat.amount && outside(['film against the usual', thickness, 0.1, 10, '']))
     stop(
       'amount',
@@ -82,7 +82,3 @@ export const checkCoat = (
     ? [{ field: fieldOf(reading.problem, coat), says: sayProblem(reading.problem), stops: false }]
     : [];
 };
-
-/** Minutes that the clock of the device has gone back since it was last read; 0 where it has not. */
-export const jumpedBack = (seenAt: number, now: number): number =>
-  seenAt > now + 2 * MINUTE ? Math.round((seenAt - now) / MINUTE) : 0;

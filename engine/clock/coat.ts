@@ -54,6 +54,8 @@ export type LaidCoat = {
   readonly amount?: { readonly milliliters: number; readonly squareMeters: number } | undefined;
   readonly baseTone?: ValueOf<'base-tone'> | undefined;
   readonly sheen?: ValueOf<'sheen'> | undefined;
+  /** Coats that it buried, the uppermost first; they cure on below it. Theirs are left out. */
+  readonly below?: readonly LaidCoat[] | undefined;
 };
 
 /** Wet film, µm: one milliliter on a square meter is one micrometer. Nothing where neither amount nor tool tells. */
@@ -62,6 +64,36 @@ export const wetFilmOf = (product: ClockProduct, coat: LaidCoat): number | undef
   const film = coat.applicator && product['wet-film-micrometers'][coat.applicator];
   return film && Math.sqrt(film[0] * film[1]);
 };
+
+/** The wet film, µm, that the product's times are for: all that its tools leave, or this one. */
+const usualFilm = (product: ClockProduct, applicator: Applicator | undefined): [number, number] => {
+  const reference = product['reference-wet-film-micrometers'];
+  const films = product['wet-film-micrometers'];
+  const own = applicator && films[applicator];
+  const told = own ? [own] : Object.values(films);
+  return [
+    Math.min(reference, ...told.map(([least]) => least)),
+    Math.max(reference, ...told.map(([, most]) => most)),
+  ];
+};
+
+/**
+ * A wet film, µm, against the usual one: 1 for all that the tool usually leaves, since the product's times are printed
+ * for no other; below or above that against its thin or its thick end.
+ */
+export const relativeFilm = (
+  product: ClockProduct,
+  applicator: Applicator | undefined,
+  micrometers: number,
+): number => {
+  const [thin, thick] = usualFilm(product, applicator);
+  if (micrometers < thin) return micrometers / thin;
+  return micrometers > thick ? micrometers / thick : 1;
+};
+
+/** The film of a coat against the usual one. Only an amount can tell that it is another: a tool alone leaves what it leaves. */
+export const relativeThicknessOf = (product: ClockProduct, { amount, applicator }: LaidCoat): number =>
+  amount ? relativeFilm(product, applicator, amount.milliliters / amount.squareMeters) : 1;
 
 export const climateOf = ({ celsius, relativeHumidity, surfaceCelsius }: LaidCoat) => ({
   celsius,

@@ -14,9 +14,17 @@ const filmSoFar = (product: ClockProduct, coat: LaidCoat): number => {
   return coat.coatNumber * wet * ((low + high) / 2);
 };
 
-/** What the clock knows of a coat, as facts, so that no walk asks for it. No stage where no time is promised. */
-export const factsOf = (product: ClockProduct, coat: LaidCoat, now: number): Case => {
-  const reading = clockNow(product, coat, now);
+/**
+ * What the clock knows of a coat, as facts, so that no walk asks for it. No stage where no time is promised. `products`
+ * are those of the coats below.
+ */
+export const factsOf = (
+  product: ClockProduct,
+  coat: LaidCoat,
+  now: number,
+  products: Readonly<Record<string, ClockProduct>> = {},
+): Case => {
+  const reading = clockNow(product, coat, now, products);
   const hours = (now - coat.laidAt) / HOUR;
   let on = withFact(emptyCase(), 'family', product.family, 'told');
   on = withFact(on, 'coat-number', coat.coatNumber, 'told');

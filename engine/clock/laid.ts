@@ -1,5 +1,8 @@
 import type { LaidCoat } from './coat.ts';
 
+/** More coats do not lie on one piece. */
+const MOST_BELOW = 20;
+
 /**
  * Whether two coats are on one piece. A job card tells it for sure; where one of them knows of no card (laid on the
  * clock alone, or kept before cards were told apart), the name of the piece has to.
@@ -20,8 +23,16 @@ export const withLaid = (coats: readonly LaidCoat[], coat: LaidCoat): readonly L
     ({ card }) => coat.card !== undefined || card === undefined || cards.size === 1,
   );
   const [only] = cards;
+  const under = buried
+    .flatMap((one) => [one, ...(one.below ?? [])])
+    .map(({ below: _deeper, ...one }) => one)
+    .slice(0, MOST_BELOW);
   // Where the name tells of one card, the new coat is on that card's piece.
-  const top = coat.card === undefined && cards.size === 1 ? { ...coat, card: only } : coat;
+  const top = {
+    ...coat,
+    ...(coat.card === undefined && cards.size === 1 && { card: only }),
+    ...(coat.below === undefined && under.length && { below: under }),
+  };
   return [top, ...coats.filter((one) => one.id !== coat.id && !buried.includes(one))];
 };
 

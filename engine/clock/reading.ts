@@ -3,9 +3,10 @@ import { dryingOf } from '../calc/drying/figures.ts';
 import { steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
-import type { Problem } from '../calc/quantity.ts';
+import { answer, type Problem } from '../calc/quantity.ts';
+import { UNSANDED } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
-import { type ClockProduct, climateOf, type LaidCoat, wetFilmOf } from './coat.ts';
+import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from './coat.ts';
 
 export const MINUTE = 60_000;
 
@@ -23,6 +24,8 @@ export type Running = {
   readonly moments: Readonly<Record<ChainMilestone, Moment>> & { readonly 'sand-if-beyond'?: Moment };
   /** Until the film is dry to touch; nothing once it surely is. */
   readonly handsOff: Moment | undefined;
+  /** False for a finish in the wood, which is buffed between coats. */
+  readonly sanded: boolean;
 };
 
 export type Reading =
@@ -32,25 +35,72 @@ export type Reading =
   /** No time is promised, and why. */
   | { readonly kind: 'refused'; readonly problem: Problem };
 
-/** What the clock says of a coat at `now`, epoch milliseconds. */
-export const clockNow = (product: ClockProduct, coat: LaidCoat, now: number): Reading => {
-  if (!(coat.laidAt <= now + AHEAD_MILLISECONDS)) return { kind: 'future', laidAt: coat.laidAt };
-  const reference = product['reference-wet-film-micrometers'];
+type Products = Readonly<Record<string, ClockProduct>>;
+
+/** When something comes that waits for every coat of the piece: the last of them decides. */
+const ofAll = (top: Moment, below: readonly Moment[]): Moment => {
+  const from = Math.max(top.from, ...below.map((one) => one.from));
+  const to = Math.max(top.to, ...below.map((one) => one.to));
+  return to > top.to || from > top.from ? { from, to, reasons: [...top.reasons, 'coat-below'] } : top;
+};
+
+const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number) => {
   const found = drying({
     product: dryingOf(product),
     ...(coat.label && { label: coat.label }),
     history: steady(climateOf(coat)),
-    relativeThickness: (wetFilmOf(product, coat) ?? reference) / reference,
+    relativeThickness: relativeThicknessOf(product, coat),
     elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE,
   });
-  if (!found.ok) return { kind: 'refused', problem: found.problem };
-  const { stage, sureness, times } = found.value;
+  if (!found.ok) return found;
   const moments = Object.fromEntries(
-    [...times].map(([milestone, { from, to, reasons }]) => [
+    [...found.value.times].map(([milestone, { from, to, reasons }]) => [
       milestone,
       { from: coat.laidAt + from * MINUTE, to: coat.laidAt + to * MINUTE, reasons },
     ]),
   ) as Running['moments'];
-  const handsOff = now < moments.touch.to ? moments.touch : undefined;
-  return { kind: 'running', stage, sureness, moments, handsOff };
+  return answer({ ...found.value, moments });
+};
+
+/**
+ * What the clock says of a coat at `now`, epoch milliseconds. A piece is cured no sooner than its lowest coat: those
+ * below count where their figures are among `products`.
+ */
+export const clockNow = (
+  product: ClockProduct,
+  coat: LaidCoat,
+  now: number,
+  products: Products = {},
+): Reading => {
+  if (!(coat.laidAt <= now + AHEAD_MILLISECONDS)) return { kind: 'future', laidAt: coat.laidAt };
+  const found = momentsOf(product, coat, now);
+  if (!found.ok) return { kind: 'refused', problem: found.problem };
+  const below = (coat.below ?? []).flatMap((one) => {
+    const known = Object.hasOwn(products, one.product) ? products[one.product] : undefined;
+    const reached = known && momentsOf(known, one, now);
+    return reached?.ok ? reached.value.moments : [];
+  });
+  const own = found.value.moments;
+  const moments = {
+    ...own,
+    'light-use': ofAll(
+      own['light-use'],
+      below.map((one) => one['light-use']),
+    ),
+    cure: ofAll(
+      own.cure,
+      below.map(({ cure }) => cure),
+    ),
+  };
+  const cured = now >= moments.cure.to;
+  const stage = found.value.stage === 'cured' && !cured ? 'recoatable' : found.value.stage;
+  const perhaps = found.value.stage === 'cured' && !cured && now >= moments.cure.from;
+  return {
+    kind: 'running',
+    stage,
+    sureness: stage === found.value.stage ? found.value.sureness : perhaps ? 'probably' : 'surely',
+    moments,
+    handsOff: now < moments.touch.to ? moments.touch : undefined,
+    sanded: !UNSANDED.includes(product.family),
+  };
 };

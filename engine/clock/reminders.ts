@@ -10,7 +10,11 @@ export type Reminder = {
 };
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
-export const remindersOf = ({ moments }: Running, coat: LaidCoat, now: number): readonly Reminder[] => {
+export const remindersOf = (
+  { moments, sanded }: Running,
+  coat: LaidCoat,
+  now: number,
+): readonly Reminder[] => {
   const { touch, recoat, cure } = moments;
   const reminder = (key: string, at: number, title: string, detail: string): Reminder => ({
     key,
@@ -29,8 +33,10 @@ export const remindersOf = ({ moments }: Running, coat: LaidCoat, now: number): 
     reminder(
       'recoat',
       recoat.to,
-      'ready to sand and recoat',
-      'A light stroke with fine paper must make dry powder.',
+      sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
+      sanded
+        ? 'A light stroke with fine paper must make dry powder.'
+        : 'A clean cloth must slide over it and take nothing off.',
     ),
     ...(deadline
       ? [

@@ -1,54 +1,83 @@
 import { sayProblem } from '../calc/say-problem.ts';
-import type { Reading } from './reading.ts';
-import { sayInstant, sayUntil, type TimeStyle } from './say-time.ts';
+import type { Reading, Running } from './reading.ts';
+import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
 
 export type NowWords = {
   /** What hands do now, as the verdict of a walk has it. */
   readonly doing: 'leave' | 'wait' | 'repair' | 'accept' | 'stop';
   readonly verdict: string;
+  /** The verdict with the late end alone, for large letters, and the early end to stand small behind it. */
+  readonly large: string;
+  readonly perhaps: string | undefined;
   /** Why, where the verdict does not tell it. */
   readonly why: string;
 };
 
-/** The verdict of the clock in words: first what hands do, then until when. */
-export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWords => {
-  if (reading.kind === 'future')
-    return {
-      doing: 'stop',
-      verdict: 'This coat is laid in the future',
-      why: `It says ${sayInstant(reading.laidAt, now, style)}, and this device says ${sayInstant(now, now, style)}. One of the two is wrong, so no time is told. Correct the coat or the clock of the device.`,
-    };
-  if (reading.kind === 'refused')
-    return {
-      doing: 'leave',
-      verdict: 'Hands off, and no time can be told',
-      why: sayProblem(reading.problem),
-    };
-  const { moments, handsOff, stage } = reading;
-  const until = ({ from, to }: { from: number; to: number }) => sayUntil(from, to, now, style);
-  if (handsOff)
-    return {
-      doing: 'leave',
-      verdict: `Hands off until ${until(handsOff)}`,
-      why: 'Then look again in low light.',
-    };
-  if (now < moments.recoat.to)
-    return {
-      doing: 'wait',
-      verdict: `Let it dry on until ${until(moments.recoat)}`,
-      why: 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.',
-    };
-  if (stage === 'cured') return { doing: 'accept', verdict: 'Cured', why: 'Ready for use.' };
+type Said = Pick<NowWords, 'doing' | 'verdict' | 'why'>;
+
+/** A verdict that holds until a moment. */
+const until = (
+  doing: NowWords['doing'],
+  words: string,
+  { from, to }: { readonly from: number; readonly to: number },
+  why: string,
+  now: number,
+  style: TimeStyle,
+): NowWords => {
+  const { late, early } = untilOf(from, to, now, style);
+  const large = `${words} until ${late}`;
+  const perhaps = early && `perhaps from ${early}`;
+  return { doing, verdict: perhaps ? `${large}, ${perhaps}` : large, large, perhaps, why };
+};
+
+const plain = (said: Said): NowWords => ({ ...said, large: said.verdict, perhaps: undefined });
+
+const sayReady = ({ moments, sanded }: Running, now: number, style: TimeStyle): NowWords => {
   const deadline = moments['sand-if-beyond'];
+  const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
+  if (!sanded)
+    return plain({
+      doing: 'repair',
+      verdict: 'Ready to buff and recoat',
+      why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
+    });
   if (deadline && now < deadline.from)
-    return {
+    return plain({
       doing: 'repair',
       verdict: `Ready to sand and recoat until ${sayInstant(deadline.from, now, style)}`,
       why: 'Later than that, always sand before the next coat.',
-    };
-  return {
-    doing: 'repair',
-    verdict: deadline ? 'Sand before the next coat' : 'Ready to sand and recoat',
-    why: `Full cure: ${until(moments.cure)}.`,
-  };
+    });
+  const verdict = deadline ? 'Sand before the next coat' : 'Ready to sand and recoat';
+  return plain({ doing: 'repair', verdict, why: cure });
+};
+
+/** The verdict of the clock in words: first what hands do, then until when. Of a range the late end stands first. */
+export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWords => {
+  if (reading.kind === 'future')
+    return plain({
+      doing: 'stop',
+      verdict: 'This coat is laid in the future',
+      why: `It says ${sayInstant(reading.laidAt, now, style)}, and this device says ${sayInstant(now, now, style)}. One of the two is wrong, so no time is told. Correct the coat or the clock of the device.`,
+    });
+  if (reading.kind === 'refused')
+    return plain({
+      doing: 'leave',
+      verdict: 'Hands off, and no time can be told',
+      why: sayProblem(reading.problem, style.units),
+    });
+  const { moments, handsOff, stage, sanded } = reading;
+  if (handsOff) return until('leave', 'Hands off', handsOff, 'Then look again in low light.', now, style);
+  if (now < moments.recoat.to)
+    return until(
+      'wait',
+      'Let it dry on',
+      moments.recoat,
+      sanded
+        ? 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.'
+        : 'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
+      now,
+      style,
+    );
+  if (stage === 'cured') return plain({ doing: 'accept', verdict: 'Cured', why: 'Ready for use.' });
+  return sayReady(reading, now, style);
 };

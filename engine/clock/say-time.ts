@@ -1,7 +1,13 @@
+import type { Units } from '../calc/units.ts';
 import { MINUTE } from './reading.ts';
 
 /** How times are printed. Without a time zone, that of the device. */
-export type TimeStyle = { readonly timeZone?: string | undefined; readonly hour12: boolean };
+export type TimeStyle = {
+  readonly timeZone?: string | undefined;
+  readonly hour12: boolean;
+  /** Degrees as she chose them; the other ones stand behind. */
+  readonly units?: Units | undefined;
+};
 
 const HOUR = 60 * MINUTE;
 const DAY = 24 * HOUR;
@@ -30,46 +36,107 @@ const dayOf = ({ year, month, day }: Parts): number =>
 const hands = ({ hour, minute }: Parts, { hour12 }: TimeStyle): string =>
   `${hour12 ? hour : (hour ?? '').padStart(2, '0')}:${minute}`;
 
+/** Clocks are put back by an hour, in one place by half an hour. */
+const PUT_BACK = [HOUR, HOUR / 2];
+
+/** True where the hands show the same once more, before or after: the hour in which clocks are put back. */
+const comesTwice = (at: number, parts: Parts, style: TimeStyle): boolean =>
+  PUT_BACK.flatMap((by) => [at - by, at + by]).some((other) => {
+    const there = partsOf(other, style);
+    return (
+      dayOf(there) === dayOf(parts) &&
+      hands(there, style) === hands(parts, style) &&
+      there['dayPeriod'] === parts['dayPeriod']
+    );
+  });
+
+/** ` EDT`, or ` GMT+1`: what tells such an hour from the one that looks alike. */
+const zoneOf = (at: number, { timeZone }: TimeStyle): string => {
+  const parts = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'short' }).formatToParts(at);
+  return ` ${parts.find(({ type }) => type === 'timeZoneName')?.value ?? ''}`;
+};
+
 const half = ({ dayPeriod }: Parts): string => (dayPeriod ? ` ${dayPeriod}` : '');
 
-const dateOf = (at: number, { timeZone }: TimeStyle): string =>
-  new Intl.DateTimeFormat('en-US', { timeZone, weekday: 'short', month: 'short', day: 'numeric' }).format(at);
+const clockWords = (at: number, parts: Parts, style: TimeStyle): string =>
+  `${hands(parts, style)}${half(parts)}${comesTwice(at, parts, style) ? zoneOf(at, style) : ''}`;
+
+/** The day in words, with its year where that is not this one. */
+const dateOf = (at: number, now: number, style: TimeStyle): string => {
+  const { timeZone } = style;
+  const year = partsOf(at, style)['year'] === partsOf(now, style)['year'] ? undefined : 'numeric';
+  return new Intl.DateTimeFormat('en-US', {
+    timeZone,
+    weekday: 'short',
+    month: 'short',
+    day: 'numeric',
+    year,
+  }).format(at);
+};
 
 /** The day, where it is not today. */
 const dayWord = (at: number, now: number, style: TimeStyle): string => {
   const away = dayOf(partsOf(at, style)) - dayOf(partsOf(now, style));
   if (away === 0) return '';
   if (away === 1) return 'tomorrow ';
-  return away === -1 ? 'yesterday ' : `${dateOf(at, style)}, `;
+  return away === -1 ? 'yesterday ' : `${dateOf(at, now, style)}, `;
 };
 
-const outward = (from: number, to: number): [number, number] => {
+/** Both ends rounded up, so that no time is told before it comes: to the minute, of wide ranges to 5 or 30 of them. */
+const upward = (from: number, to: number): [number, number] => {
   const step = to - from >= 6 * HOUR ? 30 * MINUTE : to - from >= HOUR ? 5 * MINUTE : MINUTE;
-  return [Math.floor(from / step) * step, Math.ceil(to / step) * step];
+  return [Math.ceil(from / step) * step, Math.ceil(to / step) * step];
 };
+
+const byDay = (from: number, to: number, now: number): boolean =>
+  to - from >= BY_DAY.width || from - now >= BY_DAY.away;
 
 /** One time: `3:05 PM`, `tomorrow 9:00 AM`, `Sat, Nov 28, 9:00 AM`. */
 export const sayInstant = (at: number, now: number, style: TimeStyle): string => {
   const parts = partsOf(at, style);
-  return `${dayWord(at, now, style)}${hands(parts, style)}${half(parts)}`;
+  return `${dayWord(at, now, style)}${clockWords(at, parts, style)}`;
 };
 
-/** From–to, rounded outward, with the day where it is not today; days alone where the hour would be a pretense. */
+/** From–to, rounded up, with the day where it is not today; days alone where the hour would be a pretense. */
 export const saySpan = (from: number, to: number, now: number, style: TimeStyle): string => {
-  if (to - from >= BY_DAY.width || from - now >= BY_DAY.away) {
-    const days = [dateOf(from, style), dateOf(to, style)];
+  if (byDay(from, to, now)) {
+    const days = [dateOf(from, now, style), dateOf(to, now, style)];
     return days[0] === days[1] ? `${days[0]}` : days.join(' – ');
   }
-  const [early, late] = outward(from, to);
+  const [early, late] = upward(from, to);
   if (early === late) return sayInstant(early, now, style);
   const [first, last] = [partsOf(early, style), partsOf(late, style)];
-  const sameDay = dayOf(first) === dayOf(last);
-  if (!sameDay) return `${sayInstant(early, now, style)} – ${sayInstant(late, now, style)}`;
+  const plain =
+    dayOf(first) === dayOf(last) && !comesTwice(early, first, style) && !comesTwice(late, last, style);
+  if (!plain) return `${sayInstant(early, now, style)} – ${sayInstant(late, now, style)}`;
   // Across noon the one mark tells both: 11:40–12:05 PM. Where the ends are far apart each has its own.
   const far = first['dayPeriod'] !== last['dayPeriod'] && late - early > HOUR;
   return `${dayWord(early, now, style)}${hands(first, style)}${far ? half(first) : ''}–${hands(last, style)}${half(last)}`;
 };
 
-/** For 'hands off until …': the early end is left out once it has passed, since only the late one is sure. */
-export const sayUntil = (from: number, to: number, now: number, style: TimeStyle): string =>
-  from <= now ? saySpan(to, to, now, style) : saySpan(from, to, now, style);
+/** When it is over: `late` for sure, `early` perhaps; nothing where that has passed or is the same. */
+export type UntilWords = { readonly late: string; readonly early: string | undefined };
+
+/** The late end first and large, since only it is sure. */
+export const untilOf = (from: number, to: number, now: number, style: TimeStyle): UntilWords => {
+  if (byDay(from, to, now)) {
+    const [early, late] = [dateOf(from, now, style), dateOf(to, now, style)];
+    return { late, early: from <= now || early === late ? undefined : early };
+  }
+  const [early, late] = upward(from, to);
+  const surely = sayInstant(late, now, style);
+  if (from <= now || early >= late) return { late: surely, early: undefined };
+  const [first, last] = [partsOf(early, style), partsOf(late, style)];
+  if (dayOf(first) !== dayOf(last)) {
+    const today = dayOf(first) === dayOf(partsOf(now, style)) ? 'today ' : '';
+    return { late: surely, early: `${today}${sayInstant(early, now, style)}` };
+  }
+  const mark = first['dayPeriod'] === last['dayPeriod'] && !comesTwice(early, first, style);
+  return { late: surely, early: mark ? hands(first, style) : clockWords(early, first, style) };
+};
+
+/** For ‘hands off until …’: `11:45 PM, perhaps from 7:55`. */
+export const sayUntil = (from: number, to: number, now: number, style: TimeStyle): string => {
+  const { late, early } = untilOf(from, to, now, style);
+  return early ? `${late}, perhaps from ${early}` : late;
+};

@@ -3,7 +3,7 @@ import { type History, steady } from '../calc/drying/history.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
-import { type ClockProduct, climateOf, type LaidCoat, wetFilmOf } from '../clock/coat.ts';
+import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from '../clock/coat.ts';
 import { MINUTE } from '../clock/reading.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
@@ -36,17 +36,14 @@ const none = (says: string): CareDates => ({ kind: 'none', says });
 
 type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>>;
 
-/** When the last coat reaches each moment in this air. The label wins: its times are least ones, for an ordinary coat. */
+/** When one coat reaches each moment in this air. The label wins: its times are least ones, for an ordinary coat. */
 const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Result<Moments> => {
   const { label, laidAt } = coat;
-  const told = label !== undefined && Object.keys(label.minutes).length > 0;
-  const reference = product['reference-wet-film-micrometers'];
-  const wet = told && !coat.amount ? reference : (wetFilmOf(product, coat) ?? reference);
   const found = drying({
     product: dryingOf(product),
     ...(label && { label }),
     history,
-    relativeThickness: wet / reference,
+    relativeThickness: relativeThicknessOf(product, coat),
     elapsedMinutes: 0,
   });
   if (!found.ok) return found;
@@ -61,6 +58,35 @@ const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Res
     };
   };
   return answer({ recoat: moment('recoat'), 'light-use': moment('light-use'), cure: moment('cure') });
+};
+
+/** The later of both, at either end: a piece waits for all of its coats. */
+const latest = (one: Stretch, two: Stretch): Stretch => ({
+  from: Math.max(one.from, two.from),
+  to: Math.max(one.to, two.to),
+});
+
+/** When the piece reaches each moment: with its top coat, but used and cured no sooner than any coat below. */
+const ofPiece = (
+  air: (coat: LaidCoat) => History,
+  top: LaidCoat,
+  product: ClockProduct,
+  products: Products,
+): Result<Moments> => {
+  const own = momentsIn(air(top), top, product);
+  if (!own.ok) return own;
+  let all = own.value;
+  for (const coat of top.below ?? []) {
+    const known = productOf(products, coat.product);
+    const found = known && momentsIn(air(coat), coat, known);
+    if (!found?.ok) continue;
+    all = {
+      recoat: all.recoat,
+      'light-use': latest(all['light-use'], found.value['light-use']),
+      cure: latest(all.cure, found.value.cure),
+    };
+  }
+  return answer(all);
 };
 
 /** From the early end of the one to the late end of the other. */
@@ -88,8 +114,8 @@ export const datesOfCard = (
   const { label } = coat;
   const least = label?.limits?.celsius?.from ?? product.limits.celsius[0];
   const night = card.night ?? supposedNight(plan, coat, least);
-  const found = momentsIn(airAfter(plan, coat, night, calendar), coat, product);
-  const even = card.night ? found : momentsIn(steady(climateOf(coat)), coat, product);
+  const found = ofPiece((one) => airAfter(plan, one, night, calendar), coat, product, products);
+  const even = card.night ? found : ofPiece((one) => steady(climateOf(one)), coat, product, products);
   // What was only supposed forbids no date: then the air of laying has to do, and it is said what it leaves out.
   const late = found.ok ? found : even;
   if (!late.ok) return none(`No date can be promised. ${sayProblem(late.problem)}`);

@@ -23,10 +23,8 @@ export const labelOf = (card: JobCard, coat: CardCoat): CanLabel | undefined => 
   } as CanLabel;
 };
 
-/** A coat of a card as the clock reads it. */
-export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
+const alone = (card: JobCard, coat: CardCoat, coats: readonly CardCoat[]): LaidCoat => {
   const { note: _note, label: _label, ...laid } = coat;
-  const coats = coatsInOrder(card);
   return {
     ...laid,
     piece: card.name,
@@ -36,4 +34,16 @@ export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
     baseTone: card.tone,
     sheen: card.sheen,
   };
+};
+
+/** A coat of a card as the clock reads it, with the coats below it, which cure on. */
+export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
+  const coats = coatsInOrder(card);
+  const top = alone(card, coat, coats);
+  const below = coats
+    .slice(0, top.coatNumber - 1)
+    .filter(({ id }) => id !== coat.id)
+    .map((one) => alone(card, one, coats))
+    .toReversed();
+  return below.length ? { ...top, below } : top;
 };

@@ -47,7 +47,7 @@ export const factsOfCard = (card: JobCard, products: Products, now: number): Cas
   const product = productOf(products, last?.product);
   if (!last || !product) return { ...ofUnknown(card, products), ...piece };
   const coat = laidCoatOf(card, last);
-  const clock = factsOf(product, coat, now);
+  const clock = factsOf(product, coat, now, products);
   const told = withFilm({ ...clock, ...piece }, card, products);
   return coat.coatNumber > MOST_COATS ? without(told, 'coat-number') : told;
 };

@@ -12,3 +12,6 @@ export const FAMILIES = [
 ] as const;
 
 export type Family = (typeof FAMILIES)[number];
+
+/** Finishes that lie in the surface: what little film they make is buffed, never sanded. */
+export const UNSANDED: readonly Family[] = ['wax', 'oil'];

@@ -1,8 +1,8 @@
+import type { Units } from '../calc/units.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Build } from './build.ts';
 import type { Job } from './job.ts';
 
-export type Units = 'metric' | 'us';
 export type Can = Plan['cans'][number];
 
 /** Liters for all coats: area × wet film, with what a thirsty base drinks in the first coat and what the tool loses. */

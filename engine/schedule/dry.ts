@@ -3,6 +3,7 @@ import type { Milestone } from '../calc/drying/milestone.ts';
 import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
+import { relativeFilm } from '../clock/coat.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
 import { historyFrom, nightOf, nightsIn } from './weather.ts';
@@ -29,8 +30,7 @@ export const driedAt = (
   which: keyof typeof HORIZON,
 ): Result<Dried> => {
   const { label } = job;
-  const told = label && Object.keys(label.minutes).length > 0;
-  const thickness = told ? 1 : wet / product['reference-wet-film-micrometers'];
+  const thickness = relativeFilm(product, job.applicator, wet);
   const found = drying({
     product: dryingOf(product),
     ...(label && { label }),

@@ -1,18 +1,27 @@
 /** The coat clock against hand-made times: figures of the product files at 23 °C and 50 %, where they hold unchanged. */
 import { expect, it } from 'vitest';
 import {
+  askAboutLabel,
   caseFromClock,
   checkCoat,
+  clockDoubt,
   clockNow,
   factsOf,
+  instantsOf,
   jumpedBack,
   type LaidCoat,
+  labelHere,
+  laidBeforeClocks,
   lifeLine,
   type Running,
   readStore,
   remindersOf,
+  sayInstant,
+  sayMoment,
   sayNow,
   sayReasons,
+  saySpan,
+  sayUntil,
 } from '#engine/clock.ts';
 import { product } from './calc/products.ts';
 
@@ -66,7 +75,9 @@ it('holds hands off until the film is surely dry to the touch', () => {
 it('lets the label win', () => {
   const label = { minutes: { touch: { from: 40, to: 55 }, recoat: { from: 60, to: 60 } } };
   const reading = running({ label }, 12);
-  expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe('Hands off until 10:40–10:55 AM');
+  expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe(
+    'Hands off until 10:55 AM, perhaps from 10:40',
+  );
   expect(reading.moments.recoat).toEqual({ from: LAID + HOUR, to: LAID + HOUR, reasons: [] });
 });
 
@@ -74,11 +85,13 @@ it('says until when in one line, noon, midnight and the early end behind it', ()
   const label = (from: number, to: number) => ({ minutes: { touch: { from, to } } });
   const said = (over: Partial<LaidCoat>, now: number) =>
     sayNow(clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
-  expect(said({ label: label(100, 125) }, LAID + 12 * MINUTE)).toBe('Hands off until 11:40–12:05 PM');
+  expect(said({ label: label(100, 125) }, LAID + 12 * MINUTE)).toBe(
+    'Hands off until 12:05 PM, perhaps from 11:40 AM',
+  );
   expect(said({ label: label(100, 125) }, LAID + 110 * MINUTE)).toBe('Hands off until 12:05 PM');
   const late = Date.parse('2026-11-25T06:30:00Z');
   expect(said({ laidAt: late, label: label(20, 50) }, late)).toBe(
-    'Hands off until 11:50 PM – tomorrow 12:20 AM',
+    'Hands off until tomorrow 12:20 AM, perhaps from today 11:50 PM',
   );
   expect(said({ laidAt: late, label: label(20, 50) }, late + 40 * MINUTE)).toBe('Hands off until 12:20 AM');
 });
@@ -91,9 +104,11 @@ it('is not moved by a change to or from daylight-saving time', () => {
       STYLE,
     ).verdict;
   // Denver, 1 November 2026: at 08:00Z the clock goes from 2:00 AM back to 1:00 AM.
-  expect(said(Date.parse('2026-11-01T05:30:00Z'), 180, 239)).toBe('Hands off until tomorrow 1:30–2:29 AM');
+  expect(said(Date.parse('2026-11-01T05:30:00Z'), 180, 239)).toBe(
+    'Hands off until tomorrow 2:29 AM, perhaps from 1:30 AM MST',
+  );
   // Denver, 8 March 2026: at 09:00Z it goes from 2:00 AM on to 3:00 AM.
-  expect(said(Date.parse('2026-03-08T08:30:00Z'), 60, 90)).toBe('Hands off until 3:30–4:00 AM');
+  expect(said(Date.parse('2026-03-08T08:30:00Z'), 60, 90)).toBe('Hands off until 4:00 AM, perhaps from 3:30');
 });
 
 it('reckons nothing from a coat laid in the future', () => {
@@ -176,7 +191,7 @@ it('draws the life of the film in order, with now moving on', () => {
 it('joins the reasons into one sentence', () => {
   expect(sayReasons([])).toBe('');
   expect(sayReasons(['weather'])).toBe('It is not certain because the weather is not that of the figures.');
-  expect(sayReasons(['product-varies', 'weather', 'film-thickness'])).toMatch(/, .+ and .+\.$/);
+  expect(sayReasons(['product-varies', 'weather', 'thick-film'])).toMatch(/, .+ and .+\.$/);
 });
 
 it.each([null, undefined, 7, '[]', { version: 2 }, { version: 1, coats: 'none' }])(
@@ -194,4 +209,114 @@ it('keeps the coats that read and counts those that do not', () => {
   expect(store.coats).toEqual([coat]);
   expect(lost).toBe(1);
   expect(store.products).toEqual({});
+});
+
+it('gives the late end in large letters and the early one behind it', () => {
+  const label = { minutes: { touch: { from: 100, to: 125 } } };
+  const said = sayNow(running({ label }), LAID, STYLE);
+  expect(said.large).toBe('Hands off until 12:05 PM');
+  expect(said.perhaps).toBe('perhaps from 11:40 AM');
+});
+
+it('names no time before it comes: both ends are rounded up', () => {
+  const at = (minutes: number) => LAID + minutes * MINUTE;
+  // Seven hours wide: steps of half an hour. 10:07 AM is not told as 10:00.
+  expect(saySpan(at(7), at(427), LAID, STYLE)).toBe('10:30 AM–5:30 PM');
+  expect(saySpan(at(7), at(8.2), LAID, STYLE)).toBe('10:07–10:09 AM');
+});
+
+it('names the year where it is not this one', () => {
+  expect(sayInstant(Date.parse('2027-11-28T17:00:00Z'), LAID, STYLE)).toBe('Sun, Nov 28, 2027, 10:00 AM');
+  expect(sayUntil(Date.parse('2026-12-30T17:00:00Z'), Date.parse('2027-01-09T17:00:00Z'), LAID, STYLE)).toBe(
+    'Sat, Jan 9, 2027, perhaps from Wed, Dec 30',
+  );
+});
+
+it('tells the two hours apart that look alike when clocks are put back', () => {
+  const newYork = { timeZone: 'America/New_York', hour12: true };
+  // 1 November 2026: 1:30 AM comes at 05:30Z (EDT) and at 06:30Z (EST).
+  const [first, second] = [Date.parse('2026-11-01T05:30:00Z'), Date.parse('2026-11-01T06:30:00Z')];
+  expect(sayUntil(first + 20 * MINUTE, second - 7 * MINUTE, first, newYork)).toBe(
+    '1:23 AM EST, perhaps from 1:50 AM EDT',
+  );
+  expect(saySpan(first + 20 * MINUTE, second - 7 * MINUTE, first, newYork)).toBe('1:50 AM EDT – 1:23 AM EST');
+  expect(sayInstant(second + 3 * HOUR, second, newYork)).toBe('4:30 AM');
+  const wall = { year: 2026, month: 11, day: 1, hour: 1, minute: 30 };
+  expect(instantsOf(wall, 'America/New_York')).toEqual([first, second]);
+  // The hour that is skipped on 8 March, an ordinary one, and the half hour of Lord Howe, 5 April.
+  expect(instantsOf({ ...wall, month: 3, day: 8, hour: 2 }, 'America/New_York')).toEqual([]);
+  expect(instantsOf({ ...wall, day: 2 }, 'America/New_York')).toHaveLength(1);
+  expect(instantsOf({ ...wall, month: 4, day: 5, hour: 1, minute: 45 }, 'Australia/Lord_Howe')).toHaveLength(
+    2,
+  );
+  expect(instantsOf({ ...wall, year: Number.NaN }, 'America/New_York')).toEqual([]);
+});
+
+it('doubts a device whose clock went back, far ahead or was never set', () => {
+  expect(clockDoubt(LAID, LAID - 5 * HOUR, STYLE)).toMatchObject({ kind: 'back', minutes: 300 });
+  expect(clockDoubt(LAID, LAID + 400 * 24 * HOUR, STYLE)).toMatchObject({ kind: 'ahead' });
+  expect(clockDoubt(LAID, LAID + 400 * 24 * HOUR, STYLE)?.says).toContain('2027');
+  expect(clockDoubt(1000, LAID, STYLE)).toMatchObject({ kind: 'ahead' });
+  expect(clockDoubt(0, 1000, STYLE)).toMatchObject({ kind: 'unset' });
+  expect(clockDoubt(0, LAID, STYLE)).toBeUndefined();
+  expect(clockDoubt(LAID, LAID + 30 * 24 * HOUR, STYLE)).toBeUndefined();
+  expect([laidBeforeClocks(1000), laidBeforeClocks(LAID)]).toEqual([true, false]);
+});
+
+it('asks about a time of the label that lies far from all cans of its kind', () => {
+  const oil = product('oil-based-polyurethane');
+  const minutes = {
+    touch: { from: 30, to: 30 },
+    recoat: { from: 60, to: 60 },
+    cure: { from: 4320, to: 4320 },
+  };
+  expect(askAboutLabel(oil, { minutes }).map(({ milestone }) => milestone)).toEqual([
+    'touch',
+    'recoat',
+    'cure',
+  ]);
+  expect(askAboutLabel(oil, { minutes })[1]?.says).toBe(
+    'Oil-based polyurethane: the time to recoat is 12–24 h on most cans, and you typed 60 min. Is it this can, and this unit?',
+  );
+  // A fast can, and its own figures.
+  expect(askAboutLabel(poly, { minutes: { recoat: { from: 60, to: 60 } } })).toEqual([]);
+  expect(askAboutLabel(poly, undefined)).toEqual([]);
+});
+
+it('says what the can’s time becomes here', () => {
+  const label = {
+    minutes: { recoat: { from: 120, to: 120 } },
+    climate: { celsius: 25, relativeHumidity: 0.5 },
+  };
+  const cold = { ...coat, label, celsius: 11, relativeHumidity: 0.8 };
+  const [said] = labelHere(cold, running(cold), 'us');
+  expect(said?.says).toMatch(
+    /^Your can’s 2 h \(at the can’s 77 °F \(25 °C\), 50 %\) becomes [\d.]+–[\d.]+ h in this air\.$/,
+  );
+  expect(said?.here.to).toBeGreaterThan(240);
+  const own = { ...coat, label, celsius: 25 };
+  expect(labelHere(own, running(own))[0]?.says).toBe('By your can: 2 h.');
+});
+
+it('cures no sooner than its lowest coat', () => {
+  const below = { ...coat, id: 'b', amount: { milliliters: 300, squareMeters: 1 } };
+  const products = { 'water-based-polyurethane': poly };
+  const lower = clockNow(poly, below, LAID);
+  const top = { ...coat, laidAt: LAID + MINUTE, below: [below] };
+  const upper = clockNow(poly, top, LAID + MINUTE, products);
+  if (lower.kind !== 'running' || upper.kind !== 'running') throw new Error('not running');
+  expect(upper.moments.cure.to).toBe(lower.moments.cure.to);
+  expect(upper.moments.cure.reasons).toContain('coat-below');
+  const alone = running();
+  const after = clockNow(poly, top, alone.moments.cure.to + HOUR, products);
+  expect(after).toMatchObject({ stage: 'recoatable' });
+});
+
+it('buffs a finish in the wood and sands none; a deadline is told by its early end', () => {
+  const wax = product('soft-wax');
+  const reading = clockNow(wax, { ...coat, product: 'soft-wax' }, LAID + 60 * HOUR);
+  expect(sayNow(reading, LAID + 60 * HOUR, STYLE).verdict).toBe('Ready to buff and recoat');
+  const deadline = running().moments['sand-if-beyond'];
+  if (!deadline) throw new Error('no deadline');
+  expect(sayMoment('sand-if-beyond', deadline, LAID, STYLE)).toBe('tomorrow 10:00 AM');
 });

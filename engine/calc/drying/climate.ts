@@ -15,6 +15,20 @@ export const sameClimate = (one: Climate, two: Climate): boolean =>
   one.relativeHumidity === two.relativeHumidity &&
   surfaceOf(one) === surfaceOf(two);
 
+/** No thermometer in a garage tells less than this apart: 73 °F is 23 °C. */
+const SAME_CELSIUS = 0.25;
+
+/** A climate with the temperatures of another one where they are as good as the same. */
+export const nearly = (climate: Climate, base: Climate): Climate => {
+  const near = (one: number, other: number) => (Math.abs(one - other) <= SAME_CELSIUS ? other : one);
+  const { surfaceCelsius } = climate;
+  return {
+    ...climate,
+    celsius: near(climate.celsius, base.celsius),
+    ...(surfaceCelsius !== undefined && { surfaceCelsius: near(surfaceCelsius, surfaceOf(base)) }),
+  };
+};
+
 /** Refuses a climate that can only be a slip of the pen: outside -30 to 50 °C or 0 to 100 % relative humidity. */
 export const outsideClimate = (climate: Climate): Refused | undefined =>
   outside(

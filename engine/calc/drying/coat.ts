@@ -9,22 +9,33 @@ export type Coat = {
   label?: Label;
   /** Weather since the coat was laid; `steady` makes one of constant weather. */
   history: History;
-  /** Wet film divided by the product's reference wet film, 0.1 to 10. */
+  /** Wet film against the usual one, 0.1 to 10: 1 wherever it is as thick as the product's times are for. */
   relativeThickness: number;
   /** Minutes since the coat was laid. */
   elapsedMinutes: number;
 };
 
 /** What made a time wide. */
-export type Widening = 'product-varies' | 'label-range' | 'weather' | 'film-thickness' | 'cold-spells';
+export type Widening =
+  | 'product-varies'
+  | 'label-range'
+  | 'weather'
+  | 'label-in-warmth'
+  | 'thin-film'
+  | 'thick-film'
+  | 'cold-spells'
+  | 'coat-below';
 
 /** Each in words that finish "it is not certain because …". */
 export const WIDENING_WORDS: Readonly<Record<Widening, string>> = {
   'product-varies': 'cans of this kind differ',
   'label-range': 'the label gives a range',
   weather: 'the weather is not that of the figures',
-  'film-thickness': 'the film is thinner or thicker than usual',
+  'label-in-warmth': 'it is warmer than where the can’s times hold, and printed sheets dry sooner then',
+  'thin-film': 'the film is thinner than usual',
+  'thick-film': 'the film is thicker than usual',
   'cold-spells': 'it was too cold for a while',
+  'coat-below': 'a coat below cures later',
 };
 
 /** Minutes since the coat was laid, by moment. */

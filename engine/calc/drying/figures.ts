@@ -61,12 +61,3 @@ export const dryingOf = (product: DryingFigures): DryingProduct => {
 };
 
 export type Applicator = keyof Product['wet-film-micrometers'];
-
-/**
- * The film that an applicator leaves against the one that the product's times are for: the middle of its range over
- * the reference. 1 where the product says nothing of this applicator.
- */
-export const relativeThicknessOf = (product: Product, applicator: Applicator): number => {
-  const film = product['wet-film-micrometers'][applicator];
-  return film ? Math.sqrt(film[0] * film[1]) / product['reference-wet-film-micrometers'] : 1;
-};

@@ -31,7 +31,6 @@ export type Course = {
   product: DryingProduct;
   base: Climate;
   history: History;
-  relativeThickness: number;
 };
 
 /**
@@ -49,11 +48,12 @@ const spoiledBy = (product: DryingProduct, spell: Spell, milestone: Milestone): 
  * counts as no progress at the late end of the range and as slow progress at the early end.
  */
 export const goOn = (
-  { product, base, history, relativeThickness }: Course,
+  { product, base, history }: Course,
   place: Place,
   milestone: Milestone,
   minutes: number,
   end: 'from' | 'to',
+  relativeThickness: number,
 ): Result<Place> => {
   let { spell: index, into, at, rested } = place;
   let left = minutes;

@@ -7,9 +7,9 @@ import {
   lifeLine,
   type Running,
   sayInstant,
+  sayMoment,
   sayNow,
   sayReasons,
-  saySpan,
   type TimeStyle,
 } from '#engine/clock.ts';
 import { cardUrl } from '../../shared/jobs-urls.ts';
@@ -102,10 +102,7 @@ export class CoatCard {
       row.hidden = !moment;
       const [time, reasons] = [row.querySelector('b'), row.querySelector('.small')];
       if (!moment || !time || !reasons) continue;
-      const words =
-        now >= moment.to
-          ? `since ${sayInstant(moment.to, now, style)}`
-          : saySpan(moment.from, moment.to, now, style);
+      const words = sayMoment(row.dataset['moment'] as keyof Running['moments'], moment, now, style);
       if (time.textContent !== words) time.textContent = words;
       const own = now >= moment.to ? '' : sayReasons(moment.reasons);
       const doubt = own === common ? '' : own;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dryingOf, relativeThicknessOf } from '#engine/calc/drying/figures.ts';
+import { dryingOf } from '#engine/calc/drying/figures.ts';
 import { steady } from '#engine/calc/drying/history.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { drying } from '#engine/calc/drying.ts';
@@ -48,7 +48,7 @@ describe('the stage now', () => {
         elapsedMinutes: 0,
       }),
     );
-    expect(thick.times.get('touch')?.reasons).toEqual(['product-varies', 'film-thickness']);
+    expect(thick.times.get('touch')?.reasons).toEqual(['product-varies', 'thick-film']);
   });
 
   test('a fast can: second coat after an hour — common practice, no source', () => {
@@ -122,7 +122,7 @@ describe('a cold night', () => {
         }),
       ),
     ).toBe(
-      'The air temperature is 4 °C (39.2 °F); this product needs it between 13 °C (55.4 °F) and 32 °C (89.6 °F). No drying time can be promised.',
+      'The air temperature is 4 °C (39 °F); this product needs it between 13 °C (55 °F) and 32 °C (90 °F). No drying time can be promised.',
     );
   });
 
@@ -174,13 +174,13 @@ describe('bad input gets a clear answer', () => {
     expect(
       refusal(at('water-based-polyurethane', 0, { celsius: 22, relativeHumidity: 0.7, surfaceCelsius: 14 })),
     ).toBe(
-      'The surface is 14 °C (57.2 °F), colder than the dew point of 16.28 °C (61.31 °F): water condenses on it. No drying time can be promised.',
+      'The surface is 14 °C (57 °F), colder than the dew point of 16 °C (61 °F): water condenses on it. No drying time can be promised.',
     );
   });
 
   test('colder than the film can form', () => {
     expect(refusal(at('water-based-polyurethane', 0, { celsius: 5, relativeHumidity: 0.5 }))).toBe(
-      'The surface is 5 °C (41 °F), below the 7 °C (44.6 °F) that this film needs to knit together. No drying time can be promised.',
+      'The surface is 5 °C (41 °F), below the 7 °C (45 °F) that this film needs to knit together. No drying time can be promised.',
     );
   });
 
@@ -213,12 +213,4 @@ test('a product in its own units becomes minutes', () => {
   expect(figures.recoat).toEqual({ from: 60, to: 120 });
   expect(figures.cure).toEqual({ from: 7 * 1440, to: 28 * 1440 });
   expect(figures['sand-if-beyond']).toBeUndefined();
-});
-
-test('a padded shellac coat is thinner than a brushed one, and dries sooner', () => {
-  const shellac = product('shellac');
-  expect(relativeThicknessOf(shellac, 'pad')).toBeLessThan(relativeThicknessOf(shellac, 'brush'));
-  // The middle of 50 and 100 µm is the 70 µm of the product's times.
-  expect(relativeThicknessOf(shellac, 'brush')).toBeCloseTo(1, 1);
-  expect(relativeThicknessOf(shellac, 'roller')).toBe(1);
 });

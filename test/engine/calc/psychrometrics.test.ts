@@ -105,7 +105,7 @@ describe('saturation pressure', () => {
       before = pascals;
     }
     expect(refusal(saturationPressure(201))).toBe(
-      'The temperature was given as 201 °C (393.8 °F); it must be between -100 °C (-148 °F) and 200 °C (392 °F). Check the number and its unit.',
+      'The temperature was given as 201 °C (394 °F); it must be between -100 °C (-148 °F) and 200 °C (392 °F). Check the number and its unit.',
     );
     expect(refusal(saturationPressure(Number.NaN))).toContain('NaN');
   });

@@ -88,7 +88,7 @@ test('each reason is one short answer in words', () => {
   });
   expect(wet.reasons.map((reason) => sayWeather(reason, 'during'))).toEqual([
     'The coldest surface is 6.3 °C (11.4 °F) below the dew point: water is condensing on it. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
-    'It is 15 °C (59 °F); this coat wants 18 °C (64.4 °F) or more. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
+    'It is 15 °C (59 °F); this coat wants 18 °C (64 °F) or more. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
     'The air is at 80 % humidity; this coat wants 70 % or less. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
     'The sun is on the piece: the skin dries first and bubbles rise under it. Shade it without touching the film.',
   ]);

@@ -49,7 +49,7 @@ describe('the dates of a card', () => {
         const one = card({ kind, coats: [coat({ id: 'first' }), laid] });
         const figures = products[product];
         if (!figures) throw new Error(product);
-        const reading = clockNow(figures, laidCoatOf(one, laid), START + DAY);
+        const reading = clockNow(figures, laidCoatOf(one, laid), START + DAY, products);
         if (reading.kind !== 'running') throw new Error(reading.kind);
         const { recoat, 'light-use': light, cure } = reading.moments;
         const end = { to: START + DAY, recoat };

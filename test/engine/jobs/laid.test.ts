@@ -5,7 +5,7 @@ import { laidCoatOf } from '#engine/jobs.ts';
 import { card, coat } from './cards.ts';
 
 const laid = (id: string, on?: string, piece = 'Chair'): LaidCoat => {
-  const { card: _card, ...bare } = laidCoatOf(card({ name: piece }), coat({ id }));
+  const { card: _card, below: _below, ...bare } = laidCoatOf(card({ name: piece }), coat({ id }));
   return on === undefined ? bare : { ...bare, card: on };
 };
 const ids = (coats: readonly LaidCoat[]) => coats.map(({ id }) => id);
@@ -21,11 +21,19 @@ describe('a coat that is laid', () => {
     expect(ids(withLaid([laid('1')], laid('2')))).toEqual(['2']);
     expect(ids(withLaid([laid('1')], laid('2', undefined, 'CHAIR')))).toEqual(['2']);
     expect(ids(withLaid([laid('1'), laid('9', undefined, 'Table')], laid('2', 'one')))).toEqual(['2', '9']);
-    expect(withLaid([laid('1', 'one')], laid('2'))).toEqual([laid('2', 'one')]);
+    expect(withLaid([laid('1', 'one')], laid('2'))).toMatchObject([laid('2', 'one')]);
   });
 
   it('buries no coat of two cards that share its name', () => {
     expect(ids(withLaid([laid('1', 'one'), laid('2', 'two')], laid('3')))).toEqual(['3', '1', '2']);
+  });
+
+  it('keeps what it buries below it, the uppermost first', () => {
+    const three = ['1', '2', '3'].reduce<readonly LaidCoat[]>(
+      (clock, id) => withLaid(clock, laid(id, 'one')),
+      [],
+    );
+    expect(three.map(({ below }) => ids(below ?? []))).toEqual([['2', '1']]);
   });
 
   it('is on the clock once', () => {

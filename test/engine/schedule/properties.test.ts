@@ -110,6 +110,17 @@ const respected = (one: Job, got: Planned): void => {
     const told = can?.minutes.recoat?.to;
     if (told) expect(coat.from - before.to).toBeGreaterThanOrEqual(told * MINUTE - 1);
   }
+  // No end before the product's printed low end, in whatever air.
+  if (!can)
+    for (const { to, recoat, touch } of coats) {
+      expect(touch.from - to).toBeGreaterThanOrEqual(product['touch-minutes'][0] * MINUTE - 1);
+      expect(recoat.from - to).toBeGreaterThanOrEqual(product['recoat-hours'][0] * HOUR - 1);
+    }
+  if (!can) {
+    const last = coats.at(-1)?.to ?? 0;
+    expect(got.dates.lightUse.from - last).toBeGreaterThanOrEqual(product['light-use-days'][0] * DAY - 1);
+    expect(got.dates.fullUse.from - last).toBeGreaterThanOrEqual(product['cure-days'][0] * DAY - 1);
+  }
   const perDay = can?.coatsPerDay;
   if (perDay)
     for (const { to } of coats)

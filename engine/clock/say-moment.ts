@@ -1,0 +1,18 @@
+import type { Milestone } from '../calc/drying/milestone.ts';
+import type { Moment } from './reading.ts';
+import { sayInstant, saySpan, type TimeStyle } from './say-time.ts';
+
+/**
+ * One moment of a coat in a row of times. Of a promise both ends, and once it is surely over since when; of a deadline
+ * the early end alone, which is the day to keep to.
+ */
+export const sayMoment = (
+  milestone: Milestone,
+  { from, to }: Pick<Moment, 'from' | 'to'>,
+  now: number,
+  style: TimeStyle,
+): string => {
+  if (milestone === 'sand-if-beyond')
+    return now >= from ? `since ${sayInstant(from, now, style)}` : sayInstant(from, now, style);
+  return now >= to ? `since ${sayInstant(to, now, style)}` : saySpan(from, to, now, style);
+};
