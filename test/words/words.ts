@@ -85,6 +85,12 @@ const Trouble = z.strictObject({
   forbidden: z.array(z.string()).describe('Doings or kinds of step that would do harm.'),
   stops: z.array(id('rule')),
   cause: z.string().optional(),
+  filled: z
+    .array(id('question'))
+    .optional()
+    .describe(
+      'Of the answers above those that the source leaves open, given so that the case can be walked.',
+    ),
   invented,
 });
 export type Trouble = z.infer<typeof Trouble>;
