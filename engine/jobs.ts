@@ -35,8 +35,17 @@ export {
   sectionOf,
 } from './jobs/section.ts';
 export { type CardState, type CardSummary, summaryOf } from './jobs/summary.ts';
+export {
+  bothTexts,
+  type CardEntry,
+  type Clash,
+  mergeChange,
+  sameCard,
+  withMine,
+} from './jobs/three-way.ts';
 export { trialsOf } from './jobs/use.ts';
 export { type CardFault, sayCardFault } from './model/card-fault.ts';
+export { LATEST_INSTANT, MOST, MOST_LETTERS } from './model/card-limits.ts';
 export type { Care } from './model/care.ts';
 export type {
   CardCoat,

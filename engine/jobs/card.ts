@@ -1,5 +1,5 @@
 import type { CardList } from '../model/card-limits.ts';
-import { CARD_VERSION } from '../model/card-limits.ts';
+import { CARD_VERSION, LATEST_INSTANT } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
 import { isRemoved, unnamed, withoutRemoval, withRemoval } from './removed.ts';
 
@@ -54,8 +54,9 @@ export const inOrder = <T extends CardCoat | CardFlaw | CardRepair | CardPhoto>(
     (one, two) => timeOf(one) - timeOf(two) || (one.id < two.id ? -1 : one.id > two.id ? 1 : 0),
   );
 
-/** The time of a change: later than all before it, even where the clock of the device went back. */
-const timeOfChange = ({ changedAt }: JobCard, now: number): number => Math.max(now, changedAt + 1);
+/** The time of a change: later than all before it, even where the clock of the device went back, as far as times go. */
+const timeOfChange = ({ changedAt }: JobCard, now: number): number =>
+  Math.min(LATEST_INSTANT, Math.max(now, changedAt + 1));
 
 type Item = CardCoat | CardFlaw | CardRepair | CardPhoto;
 

@@ -16,3 +16,9 @@ export const MOST_CARDS_REMOVED = 500;
 /** The lists of a card whose entries can be taken off. */
 export const CARD_LISTS = ['coats', 'flaws', 'repairs', 'photos'] as const;
 export type CardList = (typeof CARD_LISTS)[number];
+
+/** The latest time that a card may hold, epoch milliseconds: the first moment of 2200. The earliest is 0, in 1970. */
+export const LATEST_INSTANT = 7_258_118_400_000;
+
+/** Letters in the name of a piece, in its notes, and in the line below a photo. */
+export const MOST_LETTERS = { name: 80, notes: 4000, caption: 300 } as const;

@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { CARD_LISTS, CARD_VERSION, MOST, MOST_CARDS_REMOVED } from './card-limits.ts';
+import {
+  CARD_LISTS,
+  CARD_VERSION,
+  LATEST_INSTANT,
+  MOST,
+  MOST_CARDS_REMOVED,
+  MOST_LETTERS,
+} from './card-limits.ts';
 import { FACTS } from './facts.ts';
 import { PARTS, TRIALS } from './plan.ts';
 
@@ -9,8 +16,8 @@ const Id = z
   .describe('Letters, digits and hyphens.');
 const Name = z.string().regex(/^[a-z][a-z0-9-]{0,60}$/);
 /** Epoch milliseconds, 1970 to 2200. */
-const Instant = z.int().min(0).max(7_258_118_400_000);
-const Words = z.string().max(4000);
+const Instant = z.int().min(0).max(LATEST_INSTANT);
+const Words = z.string().max(MOST_LETTERS.notes);
 const Span = z
   .strictObject({ from: z.number(), to: z.number() })
   .refine(({ from, to }) => from <= to, 'the smaller number first');
@@ -86,7 +93,7 @@ const Photo = z.strictObject({
   takenAt: Instant,
   width: z.int().min(1).max(4096),
   height: z.int().min(1).max(4096),
-  caption: z.string().max(300).optional(),
+  caption: z.string().max(MOST_LETTERS.caption).optional(),
 });
 
 const Part = z.strictObject({
@@ -104,7 +111,7 @@ export const JobCard = z.strictObject({
   madeAt: Instant,
   /** Raised by every change: the newer of two cards with one id is the later one. */
   changedAt: Instant,
-  name: z.string().trim().min(1).max(80),
+  name: z.string().trim().min(1).max(MOST_LETTERS.name),
   kind: z.enum(FACTS.piece.values),
   base: z.enum(FACTS.base.values),
   baseLaidAt: Instant.optional(),
@@ -147,7 +154,7 @@ export type CardRepair = JobCard['repairs'][number];
 export type CardPhoto = JobCard['photos'][number];
 
 /** A card that was taken away. */
-export const RemovedCard = z.strictObject({ id: Id, name: z.string().max(80), at: Instant });
+export const RemovedCard = z.strictObject({ id: Id, name: z.string().max(MOST_LETTERS.name), at: Instant });
 export type RemovedCard = z.infer<typeof RemovedCard>;
 
 /** What an export holds. Photos stand beside the cards, by id, as data addresses. */

@@ -18,6 +18,7 @@ import {
   readRaw,
   readRemoved,
   removeCard,
+  restoreCards,
 } from '../../site/client/jobs/store/index.ts';
 import { noteFlaw, noteRepair, setSettled } from '../../site/client/jobs/store/notes.ts';
 
@@ -100,14 +101,14 @@ it('takes a card away with its photos, and puts both back', async () => {
   expect(await readPhotos('one')).toEqual([]);
   expect((await listCards()).count).toBe(0);
   if (!removed) throw new Error('nothing was handed back');
-  await putCards([removed.card], removed.photos);
+  await restoreCards([removed]);
   expect((await kept('one')).photos).toEqual([entry]);
   expect([...new Uint8Array((await readPhotos('one'))[0]?.bytes ?? new ArrayBuffer(0))]).toEqual([1, 2, 3]);
 });
 
 const damage = async (id: string): Promise<void> => {
   const db = await jobsDb();
-  await db.put('cards', { ...(await db.get('cards', id)), coats: 'gone' } as unknown as JobCard);
+  await db.put('cards', { ...(await kept(id)), coats: 'gone' });
 };
 
 it('neither shows nor overwrites nor lists as sound what is no card', async () => {
@@ -169,7 +170,7 @@ it('brings in a file whole: what was taken off there goes with its photo, what w
   expect((await kept('one')).photos).toEqual([]);
   expect(await readPhotos('one')).toEqual([]);
   expect(await readOne('two')).toEqual({ kind: 'gone' });
-  expect(gone.map(({ card, photos }) => [card.id, photos.map(({ id }) => id)])).toEqual([['two', ['p2']]]);
+  expect(gone.map(({ id, photos }) => [id, photos.map(({ id }) => id)])).toEqual([['two', ['p2']]]);
   expect(await readRemoved()).toEqual(removed);
   expect((await listCards()).count).toBe(1);
   // A card that was changed here meanwhile stays, whatever the preview said.

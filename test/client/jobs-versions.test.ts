@@ -14,6 +14,7 @@ import {
   readPhotos,
   readRemoved,
   removeCard,
+  restoreCards,
 } from '../../site/client/jobs/store/index.ts';
 import { CARD_1 } from '../engine/jobs/version-1.ts';
 
@@ -26,6 +27,11 @@ const VERSION_1 = (db: IDBDatabase) => {
 const VERSION_2 = (db: IDBDatabase) => {
   VERSION_1(db);
   db.createObjectStore('summaries', { keyPath: 'id' }).createIndex('order', 'order');
+};
+/** What version 3 added. Never change this either. */
+const VERSION_3 = (db: IDBDatabase) => {
+  VERSION_2(db);
+  db.createObjectStore('removed', { keyPath: 'id' });
 };
 const PHOTO_1 = { id: 'p1', card: 'old-1', type: 'image/webp', bytes: new Uint8Array([7, 8]).buffer };
 
@@ -70,9 +76,25 @@ it('opens version 2, and notes in it what is taken away', async () => {
   const removed = await removeCard('old-1');
   expect(await readRemoved()).toMatchObject([{ id: 'old-1', name: 'Oak table' }]);
   if (!removed) throw new Error('nothing was handed back');
-  await putCards([removed.card], removed.photos);
+  await restoreCards([removed]);
   expect(await readRemoved()).toEqual([]);
   expect((await readPhotos('old-1')).map(({ id }) => id)).toEqual(['p1']);
+});
+
+it('opens version 3 with its photos, which have a place of their own each card from then on', async () => {
+  await written(await open(3, VERSION_3), { cards: CARD_1, photos: PHOTO_1 });
+  const other = { ...CARD_1, version: CARD_VERSION, id: 'other' } as const;
+  await putCards([other], [{ ...PHOTO_1, card: 'other', bytes: new Uint8Array([9]).buffer }]);
+  const bytesOf = async (card: string) =>
+    (await readPhotos(card)).map(({ id, bytes }) => [id, ...new Uint8Array(bytes)]);
+  expect(await bytesOf('old-1')).toEqual([['p1', 7, 8]]);
+  expect(await bytesOf('other')).toEqual([['p1', 9]]);
+  // A photo of the old form that is written again is there once.
+  await putCards([], [{ ...PHOTO_1, bytes: new Uint8Array([8]).buffer }]);
+  expect(await bytesOf('old-1')).toEqual([['p1', 8]]);
+  await removeCard('old-1');
+  expect(await bytesOf('old-1')).toEqual([]);
+  expect(await bytesOf('other')).toEqual([['p1', 9]]);
 });
 
 it('opens version 1 with a damaged record beside a sound one', async () => {
@@ -97,7 +119,7 @@ it('leaves a newer version alone and says what to do', async () => {
 });
 
 it('lets a newer page in, tells so, and does not write any more', async () => {
-  const told: JobsTrouble[] = [];
+  const told: (JobsTrouble | undefined)[] = [];
   onJobsTrouble((trouble) => told.push(trouble), new AbortController().signal);
   await jobsDb();
   (await open(JOBS_DB_VERSION + 1, () => undefined)).close();
@@ -107,11 +129,13 @@ it('lets a newer page in, tells so, and does not write any more', async () => {
 });
 
 it('waits for an older page that holds the store, and says so', async () => {
-  const told: JobsTrouble[] = [];
+  const told: (JobsTrouble | undefined)[] = [];
   onJobsTrouble((trouble) => told.push(trouble), new AbortController().signal);
   const old = await open(1, VERSION_1);
   const list = listCards();
   await expect.poll(() => told).toEqual(['blocked']);
   old.close();
   expect((await list).count).toBe(0);
+  // And that it is over.
+  expect(told).toEqual(['blocked', undefined]);
 });

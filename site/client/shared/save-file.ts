@@ -13,7 +13,3 @@ export const fileName = (name: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-|-$/g, '')
     .slice(0, 60) || 'card';
-
-/** Saves what lies in the store as it is, also where it is no card any more. */
-export const saveRaw = (id: string, raw: unknown): void =>
-  saveFile(`halfdry-${fileName(id)}-as-found.json`, 'application/json', JSON.stringify(raw, undefined, 2));

@@ -7,6 +7,7 @@ import { walkKnowledge } from './knowledge.ts';
 const SAID = {
   saved: 'It stands on the card.',
   gone: 'That card is no longer in this browser, so nothing was noted.',
+  full: 'The card holds as many as a card can, so nothing was noted. Take one off the card, or begin a second card for this piece.',
   refused:
     'The card could not be written: its storage is full, closed or damaged. Nothing on it was changed.',
 } as const;

@@ -2,7 +2,7 @@ import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
 import { make } from '../../shared/make.ts';
 import { photoOf } from '../parts/photo.ts';
-import { putCards, readOne, readRemoved } from '../store/index.ts';
+import { putCards, readOne, readRemoved, restoreCards } from '../store/index.ts';
 import { button, type JobsFrame } from '../views/view.ts';
 import { bringIn } from './bring-in.ts';
 import { sayRow } from './import-words.ts';
@@ -96,11 +96,7 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
         await done();
         const back = button('Put back what went', async () => {
           try {
-            const now = Date.now();
-            await putCards(
-              gone.map(({ card }) => ({ ...card, changedAt: now })),
-              gone.flatMap(({ photos }) => photos),
-            );
+            await restoreCards(gone, true);
             await done();
             frame.say('It is back.');
           } catch (error) {

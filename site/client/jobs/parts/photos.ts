@@ -1,7 +1,7 @@
 import type { CardPhoto } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { make } from '../../shared/make.ts';
-import type { KeptPhoto } from '../store/db.ts';
+import type { KeptPhoto } from '../store/photos.ts';
 import { button } from '../views/view.ts';
 import { dataUrlOf } from './photo.ts';
 import { sayMoment } from './words.ts';

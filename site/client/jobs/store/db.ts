@@ -1,26 +1,25 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
+import type { RemovedCard } from '#engine/model/job-card.ts';
+import type { KeptClash } from './clashes.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './fault.ts';
 import type { Listed } from './listed.ts';
-
-/** A photo as it is kept: bytes, not a file of the browser's, so that it is written with its card or not at all. */
-export type KeptPhoto = {
-  readonly id: string;
-  readonly card: string;
-  readonly type: string;
-  readonly bytes: ArrayBuffer;
-};
+import type { PhotoRecord } from './photos.ts';
+import type { SetAside } from './set-aside.ts';
+import { withinTime } from './time-limit.ts';
 
 interface JobsSchema extends DBSchema {
-  cards: { key: string; value: JobCard };
-  photos: { key: string; value: KeptPhoto; indexes: { card: string } };
+  /** Not trusted before the reader has read it. */
+  cards: { key: string; value: unknown };
+  photos: { key: string; value: PhotoRecord; indexes: { card: string } };
   summaries: { key: string; value: Listed; indexes: { order: number } };
   removed: { key: string; value: RemovedCard };
+  clashes: { key: string; value: KeptClash; indexes: { card: string } };
+  aside: { key: string; value: SetAside };
 }
 export type JobsDb = IDBPDatabase<JobsSchema>;
 
 const JOBS_DB = 'halfdry';
-export const JOBS_DB_VERSION = 3;
+export const JOBS_DB_VERSION = 4;
 
 /** Each step leads from one version to the next; none is ever changed once it was published. */
 const STEPS: readonly ((db: JobsDb) => void)[] = [
@@ -36,15 +35,21 @@ const STEPS: readonly ((db: JobsDb) => void)[] = [
   (db) => {
     db.createObjectStore('removed', { keyPath: 'id' });
   },
+  // What two tabs changed at once, until she has chosen; and cards that can not be read and are out of the way.
+  (db) => {
+    db.createObjectStore('clashes', { keyPath: 'id' }).createIndex('card', 'card');
+    db.createObjectStore('aside', { keyPath: 'id' });
+  },
 ];
 
-const listeners = new Set<(trouble: JobsTrouble) => void>();
-/** Told when something stands between this page and its store. */
-export const onJobsTrouble = (listener: (trouble: JobsTrouble) => void, signal: AbortSignal): void => {
+type Heard = (trouble: JobsTrouble | undefined) => void;
+const listeners = new Set<Heard>();
+/** Told when something stands between this page and its store, and, with nothing, when that is over. */
+export const onJobsTrouble = (listener: Heard, signal: AbortSignal): void => {
   listeners.add(listener);
   signal.addEventListener('abort', () => listeners.delete(listener));
 };
-const tell = (trouble: JobsTrouble): void => {
+const tell: Heard = (trouble) => {
   for (const listener of listeners) listener(trouble);
 };
 
@@ -52,25 +57,38 @@ let opened: Promise<JobsDb> | undefined;
 
 const open = async (): Promise<JobsDb> => {
   if (!('indexedDB' in globalThis)) throw new JobsFault('denied');
+  let held = false;
+  const opening: Promise<JobsDb> = openDB<JobsSchema>(JOBS_DB, JOBS_DB_VERSION, {
+    // All or nothing: where a step throws, the older version stays as it was, and opening fails.
+    upgrade(db, from) {
+      for (const step of STEPS.slice(from)) step(db);
+    },
+    blocked: () => {
+      held = true;
+      tell('blocked');
+    },
+    blocking: (_from, to) => {
+      void opening.then((db) => db.close());
+      opened = undefined;
+      tell(to === null ? 'deleted' : 'newer-site');
+    },
+    terminated: () => {
+      opened = undefined;
+      tell('cut-off');
+    },
+  });
   try {
-    return await openDB<JobsSchema>(JOBS_DB, JOBS_DB_VERSION, {
-      // All or nothing: where a step throws, the older version stays as it was, and opening fails.
-      upgrade(db, from) {
-        for (const step of STEPS.slice(from)) step(db);
-      },
-      blocked: () => tell('blocked'),
-      blocking: (_from, _to, event) => {
-        (event.target as IDBDatabase).close();
-        opened = undefined;
-        tell('newer-site');
-      },
-      terminated: () => {
-        opened = undefined;
-        tell('cut-off');
-      },
-    });
+    return await withinTime(opening);
   } catch (error) {
+    // A page that waits for another to be closed waits as long as it takes.
+    if (held && error instanceof JobsFault) return await opening;
+    opening.then(
+      (late) => late.close(),
+      () => undefined,
+    );
     throw openFaultOf(error);
+  } finally {
+    if (held) tell(undefined);
   }
 };
 

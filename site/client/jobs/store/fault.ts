@@ -1,5 +1,15 @@
+import type { CardFault } from '#engine/jobs.ts';
+
 /** Why the cards can not be read or written just now. */
-export type JobsTrouble = 'full' | 'denied' | 'newer-site' | 'blocked' | 'cut-off' | 'unknown';
+export type JobsTrouble =
+  | 'full'
+  | 'denied'
+  | 'newer-site'
+  | 'deleted'
+  | 'blocked'
+  | 'cut-off'
+  | 'silent'
+  | 'unknown';
 
 /** What is wrong, what is safe, what to do. */
 export const TROUBLE_SAYS: Readonly<Record<JobsTrouble, string>> = {
@@ -8,9 +18,13 @@ export const TROUBLE_SAYS: Readonly<Record<JobsTrouble, string>> = {
     'This browser keeps nothing here: a private window, or storage is turned off. Open Halfdry in an ordinary window to keep cards. In this window a card lasts only until the page is closed, so save it as a file.',
   'newer-site':
     'Halfdry was renewed in another tab. Load this page again; the cards are safe. What stands in a field and was not shown as saved: copy it first.',
+  deleted:
+    'The storage of the cards was just deleted, in another tab or by the browser: the cards are gone from it. What this page still shows can be saved as a file; do that before you close it.',
   blocked:
     'Another tab with an older Halfdry holds the cards. Close that tab; this page then goes on by itself. Nothing is lost.',
   'cut-off': 'The browser cut this page off from its storage. It is tried again with your next change.',
+  silent:
+    'The storage of this browser does not answer, so nothing is shown as saved. Close other tabs of Halfdry and load this page again; where that does not help, close the browser and open it again. What was saved before stays where it is.',
   unknown:
     'Not saved: the browser could not write, and gives no reason that we know. What was saved before is safe. Save this card as a file and load the page again.',
 };
@@ -21,6 +35,7 @@ const KINDS: Readonly<Record<string, JobsTrouble>> = {
   NotAllowedError: 'denied',
   VersionError: 'newer-site',
   InvalidStateError: 'cut-off',
+  TimeoutError: 'silent',
 };
 
 /** An error of the store, sorted by what she can do about it. */
@@ -34,14 +49,28 @@ export class JobsFault extends Error {
   }
 }
 
-const nameOf = (error: unknown): string =>
-  typeof error === 'object' && error !== null && 'name' in error ? String(error.name) : '';
+/** A card that its own reader would not take, so it was not written; what was there is kept. */
+export class CardRefused extends Error {
+  readonly faults: readonly CardFault[];
 
-export const faultOf = (error: unknown): JobsFault =>
-  error instanceof JobsFault ? error : new JobsFault(KINDS[nameOf(error)] ?? 'unknown', error);
+  constructor(faults: readonly CardFault[]) {
+    super(faults.map(({ field, says }) => `${field} ${says}`.trim()).join(' '));
+    this.name = 'CardRefused';
+    this.faults = faults;
+  }
+}
+
+/**
+ * An error of the browser's storage as a `JobsFault`. Anything else, a bug or a fetch that failed, comes back as it is:
+ * it is no word about what was saved.
+ */
+export const faultOf = (error: unknown): unknown =>
+  error instanceof DOMException ? new JobsFault(KINDS[error.name] ?? 'unknown', error) : error;
 
 /** An error while opening: where the store can not even be opened, it is closed to us. */
-export const openFaultOf = (error: unknown): JobsFault => {
+export const openFaultOf = (error: unknown): unknown => {
   const fault = faultOf(error);
-  return fault.trouble === 'unknown' || fault.trouble === 'cut-off' ? new JobsFault('denied', error) : fault;
+  return fault instanceof JobsFault && (fault.trouble === 'unknown' || fault.trouble === 'cut-off')
+    ? new JobsFault('denied', error)
+    : fault;
 };

@@ -1,5 +1,8 @@
 /** The job cards of this browser: all that reads or writes them goes through here. */
-export { noteFlaw, noteRepair } from './notes.ts';
+export { type KeptClash, readClashes } from './clashes.ts';
+export { CardRefused, JobsFault } from './fault.ts';
+export { noteFlaw, noteRepair, setSettled } from './notes.ts';
+export type { KeptPhoto } from './photos.ts';
 export {
   type CardList,
   countCards,
@@ -10,13 +13,17 @@ export {
   readRaw,
   readRemoved,
 } from './read.ts';
+export { dropAside, mendCard, putAsideBack, readAside, type SetAside, setCardAside } from './set-aside.ts';
 export {
   addCard,
   addPhoto,
+  type CardEdit,
   type Changed,
   changeCard,
   putCards,
   type Removed,
   removeCard,
   removePhoto,
+  restoreCards,
+  settleClash,
 } from './write.ts';

@@ -1,21 +1,26 @@
+import { canonical } from '#engine/jobs/canonical.ts';
 import { coatsInOrder, withFlaw, withRepair } from '#engine/jobs.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import { newId } from '../../shared/id.ts';
+import { JobsFault } from './fault.ts';
 import { addToCard } from './write.ts';
 
-/** `gone`: there is no such card any more. `refused`: it could not be written, or is damaged; nothing is changed. */
-export type Noted = 'saved' | 'gone' | 'refused';
+/**
+ * `gone`: there is no such card any more. `full`: the card holds as many as a card can. `refused`: it could not be
+ * written, or is damaged. Nothing is changed then.
+ */
+export type Noted = 'saved' | 'gone' | 'full' | 'refused';
 
 const note = async (id: string, by: (card: JobCard) => JobCard): Promise<Noted> => {
   try {
     const { kind } = await addToCard(id, by);
-    return kind === 'unreadable' ? 'refused' : kind;
-  } catch {
-    return 'refused';
+    if (kind === 'unreadable') return 'refused';
+    return kind === 'refused' ? 'full' : kind;
+  } catch (error) {
+    if (error instanceof JobsFault) return 'refused';
+    throw error;
   }
 };
-
-const same = (one: unknown, two: unknown): boolean => JSON.stringify(one) === JSON.stringify(two);
 
 /** Notes what a walk found. A walk that is read again does not note its flaw twice. */
 export const noteFlaw = (
@@ -25,7 +30,10 @@ export const noteFlaw = (
   note(cardId, (card) => {
     const { defect, answers, address } = found;
     const noted = card.flaws.find(
-      (flaw) => flaw.settledAt === undefined && flaw.defect === defect && same(flaw.answers, answers),
+      (flaw) =>
+        flaw.settledAt === undefined &&
+        flaw.defect === defect &&
+        canonical(flaw.answers) === canonical(answers),
     );
     if (noted) return card;
     const now = Date.now();

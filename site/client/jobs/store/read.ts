@@ -1,22 +1,18 @@
+import type { CardFault } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
-import { type JobsDb, jobsDb, type KeptPhoto } from './db.ts';
-import { faultOf } from './fault.ts';
+import { type JobsDb, jobsDb } from './db.ts';
+import { faultOf, JobsFault } from './fault.ts';
 import type { Listed } from './listed.ts';
 import { markCards } from './marks.ts';
+import { type KeptPhoto, photosIn } from './photos.ts';
+import { cardReader } from './reader.ts';
+import { withinTime } from './time-limit.ts';
 
 export type Read =
   | { readonly kind: 'card'; readonly card: JobCard }
-  /** What lies there is no card: it is left as it is and can be saved as a file. */
-  | { readonly kind: 'unreadable'; readonly raw: unknown }
+  /** What lies there is no card: it is left as it is and can be saved as a file, mended, or set aside. */
+  | { readonly kind: 'unreadable'; readonly raw: unknown; readonly faults: readonly CardFault[] }
   | { readonly kind: 'gone' };
-/** The schema library is heavy, so it comes only when a card is opened. */
-export const cardReader = async (): Promise<(raw: unknown) => JobCard | undefined> => {
-  const { readCard } = await import('./schema.ts');
-  return (raw) => {
-    const read = readCard(raw);
-    return read.ok ? read.value : undefined;
-  };
-};
 
 /** The list of cards, last changed first: how many there are, the first of them, and in time all. */
 export type CardList = {
@@ -28,78 +24,93 @@ export type CardList = {
 /** So many of a list are read at once; more than a screen holds. */
 const FIRST = 40;
 
-/** The first of the list, without the rest; nothing where the list does not stand for the cards. */
-const readFirst = async (db: JobsDb): Promise<Omit<CardList, 'all'> | undefined> => {
+/** Reads within the time that a store may take. Throws a `JobsFault`. */
+const reading = async <T>(work: (db: JobsDb) => Promise<T>): Promise<T> => {
+  const db = await jobsDb();
   try {
-    const reading = db.transaction(['cards', 'summaries'], 'readonly');
-    const summaries = reading.objectStore('summaries');
-    const [first, count, cards, ordered] = await Promise.all([
-      summaries.index('order').getAll(null, FIRST),
-      summaries.count(),
-      reading.objectStore('cards').count(),
-      summaries.index('order').count(),
-    ]);
-    return count === cards && ordered === cards ? { count, first } : undefined;
-  } catch {
-    // One record that can not be read fails them all: they are read one by one.
-    return undefined;
+    return await withinTime(work(db));
+  } catch (error) {
+    throw faultOf(error);
   }
+};
+
+/** One record that can not be read fails all that are read with it: then they are read one by one. */
+const isDamage = (error: unknown): boolean =>
+  error instanceof JobsFault ? error.trouble === 'unknown' : error instanceof DOMException;
+
+/** The first of the list, without the rest; nothing where the list does not stand for the cards. */
+const readFirst = (db: JobsDb): Promise<Omit<CardList, 'all'> | undefined> => {
+  const transaction = db.transaction(['cards', 'summaries'], 'readonly');
+  const summaries = transaction.objectStore('summaries');
+  return Promise.all([
+    summaries.index('order').getAll(null, FIRST),
+    summaries.count(),
+    transaction.objectStore('cards').count(),
+    summaries.index('order').count(),
+  ]).then(
+    ([first, count, cards, ordered]) => (count === cards && ordered === cards ? { count, first } : undefined),
+    (error) => {
+      if (isDamage(error)) return undefined;
+      throw error;
+    },
+  );
 };
 
 /** The cards of this browser. Throws a `JobsFault` where the store can not be opened. */
 export const listCards = async (): Promise<CardList> => {
-  const db = await jobsDb();
-  const mend = async () => (await import('./mend.ts')).mendList();
-  const read = await readFirst(db);
-  if (read) return { ...read, all: () => db.getAllFromIndex('summaries', 'order').catch(mend) };
-  const list = await mend();
-  return { count: list.length, first: list.slice(0, FIRST), all: async () => list };
+  const rebuild = async () => (await import('./rebuild-list.ts')).rebuildList();
+  const first = await reading(readFirst);
+  if (!first) {
+    const list = await rebuild();
+    return { count: list.length, first: list.slice(0, FIRST), all: async () => list };
+  }
+  const all = () =>
+    reading((db) => db.getAllFromIndex('summaries', 'order')).catch((error) => {
+      if (isDamage(error)) return rebuild();
+      throw error;
+    });
+  return { ...first, all };
 };
 
 export const readOne = async (id: string): Promise<Read> => {
-  const [db, read] = await Promise.all([jobsDb(), cardReader()]);
+  const read = await cardReader();
   let raw: unknown;
   try {
-    raw = await db.get('cards', id);
+    raw = await reading((db) => db.get('cards', id));
   } catch (error) {
-    return { kind: 'unreadable', raw: { id, error: String(error) } };
+    if (isDamage(error)) return { kind: 'unreadable', raw: { id, error: String(error) }, faults: [] };
+    throw error;
   }
   if (raw === undefined) return { kind: 'gone' };
   const card = read(raw);
-  return card ? { kind: 'card', card } : { kind: 'unreadable', raw };
+  return card.ok ? { kind: 'card', card: card.value } : { kind: 'unreadable', raw, faults: card.faults };
 };
 
-export const readPhotos = async (card: string): Promise<readonly KeptPhoto[]> => {
-  try {
-    return await (await jobsDb()).getAllFromIndex('photos', 'card', card);
-  } catch (error) {
-    throw faultOf(error);
-  }
-};
+export const readPhotos = async (card: string): Promise<readonly KeptPhoto[]> =>
+  photosIn(card, await reading((db) => db.getAllFromIndex('photos', 'card', card)));
 
 /** Which cards were taken away here, and when. */
-export const readRemoved = async (): Promise<readonly RemovedCard[]> => {
-  try {
-    return await (await jobsDb()).getAll('removed');
-  } catch (error) {
-    throw faultOf(error);
-  }
-};
+export const readRemoved = (): Promise<readonly RemovedCard[]> => reading((db) => db.getAll('removed'));
 
 /** Every record as it lies there, readable or not, for an export. */
 export const readRaw = async (): Promise<readonly unknown[]> => {
-  const db = await jobsDb();
   try {
-    return await db.getAll('cards');
-  } catch {
-    const ids = await db.getAllKeys('cards');
-    return Promise.all(ids.map((id) => db.get('cards', id).catch(() => ({ id }))));
+    return await reading((db) => db.getAll('cards'));
+  } catch (error) {
+    if (!isDamage(error)) throw error;
+    const ids = await reading((db) => db.getAllKeys('cards'));
+    return Promise.all(ids.map(readRecord));
   }
+};
+
+const readRecord = async (id: string): Promise<unknown> => {
+  const read = await readOne(id);
+  return read.kind === 'card' ? read.card : read.kind === 'unreadable' ? read.raw : { id };
 };
 
 /** How many cards there are now, noted beside them so that a cleared store is noticed. */
 export const countCards = async (): Promise<number> => {
-  const cards = await (await jobsDb()).count('cards');
+  const cards = await reading((db) => db.count('cards'));
   markCards(cards);
   return cards;
 };

@@ -20,8 +20,11 @@ export const onOtherTabs = (listener: (ids: readonly string[]) => void, signal: 
     { signal },
   );
 
+/** Milliseconds that another tab may hold the lock. Longer than it may take to write, so that it gives up first. */
+const LOCK_LIMIT = 20_000;
+
 /** One writer at a time over all tabs. Older browsers have no locks: there the compared card alone guards. */
-export const asOnlyWriter = <T>(write: () => Promise<T>): Promise<T> =>
+export const asOnlyWriter = async <T>(work: () => Promise<T>): Promise<T> =>
   typeof navigator !== 'undefined' && navigator.locks
-    ? (navigator.locks.request(NAME, write) as Promise<T>)
-    : write();
+    ? await navigator.locks.request(NAME, { signal: AbortSignal.timeout(LOCK_LIMIT) }, work)
+    : work();

@@ -1,13 +1,18 @@
 import { withoutPhoto } from '#engine/jobs/card.ts';
 import { cardsRemoved } from '#engine/jobs/removed.ts';
+import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
+import { type CardFault, LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
-import { type JobsDb, jobsDb, type KeptPhoto } from './db.ts';
-import { faultOf } from './fault.ts';
-import { listedOf } from './listed.ts';
+import { clashesIn, dropClashes, type KeptClash, keepClashes } from './clashes.ts';
+import { type JobsDb, jobsDb } from './db.ts';
+import { CardRefused, faultOf } from './fault.ts';
+import { listedOf, unreadableListed } from './listed.ts';
 import { markChange } from './marks.ts';
-import { type Clash, mergeChange } from './merge.ts';
-import { cardReader, type Read } from './read.ts';
+import { dropPhotos, type KeptPhoto, photosIn, putPhoto } from './photos.ts';
+import type { Read } from './read.ts';
+import { type CardReader, cardReader } from './reader.ts';
 import { asOnlyWriter, tellTabs } from './tabs.ts';
+import { withinTime } from './time-limit.ts';
 
 export type Changed =
   | {
@@ -15,82 +20,114 @@ export type Changed =
       readonly card: JobCard;
       /** Another tab had changed the card meanwhile; both changes are in it, bar the clashes. */
       readonly merged: boolean;
-      readonly clashes: readonly Clash[];
+      readonly clashes: readonly KeptClash[];
     }
+  /** The reader would not take the card as it would become, so it stays as it was. */
+  | { readonly kind: 'refused'; readonly faults: readonly CardFault[] }
   | Exclude<Read, { kind: 'card' }>;
-type Edit = (card: JobCard) => JobCard;
+export type CardEdit = (card: JobCard) => JobCard;
 
 /** Forced onto the disk before it counts as saved. */
 const STRICT = { durability: 'strict' } as const;
-const ALL = ['cards', 'photos', 'summaries', 'removed'] as const;
-
-/** Runs one change as a whole: all of it is on the disk when this resolves, or none. Throws a `JobsFault`. */
-export const write = <T>(work: (change: ReturnType<typeof begin>) => Promise<T>): Promise<T> =>
-  asOnlyWriter(async () => {
-    try {
-      const change = begin(await jobsDb());
-      let result: T;
-      try {
-        result = await work(change);
-      } catch (error) {
-        // The transaction's own end is told by this error; unheard, it would be told twice.
-        change.done.catch(() => undefined);
-        try {
-          change.abort();
-        } catch {
-          // It has ended already.
-        }
-        throw error;
-      }
-      await change.done;
-      return result;
-    } catch (error) {
-      throw faultOf(error);
-    }
-  });
+const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
 const begin = (db: JobsDb) => db.transaction(ALL, 'readwrite', STRICT);
 export type Change = ReturnType<typeof begin>;
 
-/** Puts a card in place with its line of the list. A card that is there is not taken away. */
-export const put = async (change: Change, card: JobCard): Promise<void> => {
+const wholly = async <T>(work: (change: Change) => Promise<T>): Promise<T> => {
+  const change = begin(await jobsDb());
+  // The transaction's own end is told by the error that ended it; unheard, it would be told twice.
+  const done = change.done.then(
+    () => undefined,
+    (error: unknown) => ({ error }),
+  );
+  let result: T;
+  try {
+    result = await work(change);
+  } catch (error) {
+    try {
+      change.abort();
+    } catch (ended) {
+      if (!(ended instanceof DOMException)) throw ended;
+    }
+    await done;
+    throw error;
+  }
+  const failed = await done;
+  if (failed) throw failed.error;
+  return result;
+};
+
+/** Runs one change as a whole: all of it is on the disk when this resolves, or none. Throws a `JobsFault`. */
+export const write = <T>(work: (change: Change) => Promise<T>): Promise<T> =>
+  asOnlyWriter(() => withinTime(wholly(work))).catch((error) => {
+    throw faultOf(error);
+  });
+
+/**
+ * The one door into the store: what the reader does not take is not written, and the whole change with it. Puts a card
+ * in place with its line of the list; a card that is there is not taken away. Throws a `CardRefused`.
+ */
+export const putCard = async (change: Change, read: CardReader, card: JobCard): Promise<JobCard> => {
+  const taken = read(card);
+  if (!taken.ok) throw new CardRefused(taken.faults);
+  const { value } = taken;
   await Promise.all([
-    change.objectStore('removed').delete(card.id),
-    change.objectStore('cards').put(card),
-    change.objectStore('summaries').put(listedOf(card.id, card)),
+    change.objectStore('removed').delete(value.id),
+    change.objectStore('cards').put(value),
+    change.objectStore('summaries').put(listedOf(value)),
   ]);
+  return value;
+};
+
+/** What lies in the store under an id, as the reader has it. */
+export const cardIn = async (change: Change, read: CardReader, id: string): Promise<Read> => {
+  const raw = await change.objectStore('cards').get(id);
+  if (raw === undefined) return { kind: 'gone' };
+  const card = read(raw);
+  return card.ok ? { kind: 'card', card: card.value } : { kind: 'unreadable', raw, faults: card.faults };
 };
 
 /** Later than both, so that a device whose clock went back still has the newest card on top. */
 const stamped = (card: JobCard, ...before: readonly number[]): JobCard => ({
   ...card,
-  changedAt: Math.max(Date.now(), ...before.map((at) => at + 1)),
+  changedAt: Math.min(LATEST_INSTANT, Math.max(Date.now(), ...before.map((at) => at + 1))),
 });
 
-/** Keeps a new card. Throws a `JobsFault`, also where its id is taken. */
+/** Keeps a new card. Throws a `JobsFault`, also where its id is taken, or a `CardRefused`. */
 export const addCard = async (card: JobCard): Promise<void> => {
+  const read = await cardReader();
   await write(async (change) => {
     await change.objectStore('cards').add(card);
-    await put(change, card);
+    await putCard(change, read, card);
   });
   markChange(1);
   tellTabs([card.id]);
 };
 
-type Made = { readonly card: JobCard; readonly merged: boolean; readonly clashes: readonly Clash[] };
+type Edited = { readonly card: JobCard; readonly merged: boolean; readonly clashes: readonly Clash[] };
 const edit = async (
   id: string,
-  by: (there: JobCard) => Made,
+  by: (there: JobCard) => Edited,
   also: (change: Change) => Promise<unknown> = async () => undefined,
 ): Promise<Changed> => {
   const read = await cardReader();
-  const outcome = await write(async (change): Promise<Changed> => {
-    const raw: unknown = await change.objectStore('cards').get(id);
-    const there = raw === undefined ? undefined : read(raw);
-    if (!there) return raw === undefined ? { kind: 'gone' } : { kind: 'unreadable', raw };
-    const made = by(there);
-    await Promise.all([put(change, made.card), also(change)]);
-    return { kind: 'saved', ...made };
-  });
+  let outcome: Changed;
+  try {
+    outcome = await write(async (change): Promise<Changed> => {
+      const there = await cardIn(change, read, id);
+      if (there.kind !== 'card') return there;
+      const edited = by(there.card);
+      const [card, clashes] = await Promise.all([
+        putCard(change, read, edited.card),
+        keepClashes(change, id, edited.clashes),
+        also(change),
+      ]);
+      return { kind: 'saved', card, merged: edited.merged, clashes };
+    });
+  } catch (error) {
+    if (error instanceof CardRefused) return { kind: 'refused', faults: error.faults };
+    throw error;
+  }
   if (outcome.kind === 'saved') {
     markChange();
     tellTabs([id]);
@@ -99,38 +136,75 @@ const edit = async (
 };
 
 /**
- * Changes the card that she sees. Where another tab has changed it since, her change is put onto the newer card;
- * what both touched stays as it is there and comes back as clashes. Throws a `JobsFault`: then nothing is changed.
+ * Changes the card that she sees. Where another tab has changed it since, her change is put onto the newer card; what
+ * both touched stays as it is there, and both versions are kept as clashes until she chooses. Throws a `JobsFault`: then
+ * nothing is changed.
  */
-export const changeCard = (seen: JobCard, by: Edit): Promise<Changed> =>
+export const changeCard = (seen: JobCard, by: CardEdit): Promise<Changed> =>
   edit(seen.id, (there) => {
     const mine = by(seen);
-    if (there.changedAt === seen.changedAt)
-      return { card: stamped(mine, seen.changedAt), merged: false, clashes: [] };
+    if (sameCard(there, seen))
+      return { card: stamped(mine, there.changedAt, seen.changedAt), merged: false, clashes: [] };
     const { card, clashes } = mergeChange(seen, mine, there);
     return { card: stamped(card, there.changedAt, seen.changedAt), merged: true, clashes };
   });
 
 /** Puts the edit onto whatever the card holds now. */
 const plainly =
-  (by: Edit) =>
-  (there: JobCard): Made => ({ card: stamped(by(there), there.changedAt), merged: false, clashes: [] });
+  (by: CardEdit) =>
+  (there: JobCard): Edited => ({ card: stamped(by(there), there.changedAt), merged: false, clashes: [] });
 
 /** Adds to a card whatever it holds now. Throws a `JobsFault`. */
-export const addToCard = (id: string, by: Edit): Promise<Changed> => edit(id, plainly(by));
+export const addToCard = (id: string, by: CardEdit): Promise<Changed> => edit(id, plainly(by));
 
-export type Removed = { readonly card: JobCard; readonly photos: readonly KeptPhoto[] };
+/** Ends a clash by her choice, with what it does to the card. */
+export const settleClash = (clash: KeptClash, by: CardEdit = (card) => card): Promise<Changed> =>
+  edit(clash.card, plainly(by), (change) => change.objectStore('clashes').delete(clash.id));
 
-/** Takes a card with its photos out of the store. */
+/** Keeps a photo and its entry on the card together. */
+export const addPhoto = (photo: KeptPhoto, by: CardEdit): Promise<Changed> =>
+  edit(photo.card, plainly(by), (change) => putPhoto(change, photo));
+
+/** Takes a photo away with its entry on the card. */
+export const removePhoto = (card: string, photo: string): Promise<Changed> =>
+  edit(
+    card,
+    plainly((there) => withoutPhoto(there, photo, Date.now())),
+    (change) => dropPhotos(change, card, (id) => id === photo),
+  );
+
+/** A card that was taken out of the store, readable or not, with all that belongs to it. */
+export type Removed = {
+  readonly id: string;
+  readonly name: string;
+  readonly raw: unknown;
+  readonly photos: readonly KeptPhoto[];
+  readonly clashes: readonly KeptClash[];
+};
+
+const LONGEST_NAME = 80;
+/** The name on a record that may be no card. */
+export const nameOn = (raw: unknown, id: string): string =>
+  typeof raw === 'object' && raw !== null && 'name' in raw && typeof raw.name === 'string' && raw.name.trim()
+    ? raw.name.slice(0, LONGEST_NAME)
+    : `Card ${id}`.slice(0, LONGEST_NAME);
+const changedOn = (raw: unknown): number =>
+  typeof raw === 'object' && raw !== null && 'changedAt' in raw && Number.isSafeInteger(raw.changedAt)
+    ? Number(raw.changedAt)
+    : 0;
+
+/** Takes a card with its photos and clashes out of the store. */
 export const takeOut = async (change: Change, id: string): Promise<Removed | undefined> => {
-  const card = await change.objectStore('cards').get(id);
-  const photos = await change.objectStore('photos').index('card').getAll(id);
+  const raw = await change.objectStore('cards').get(id);
+  const photos = photosIn(id, await change.objectStore('photos').index('card').getAll(id));
+  const clashes = await clashesIn(change, id);
   await Promise.all([
     change.objectStore('cards').delete(id),
     change.objectStore('summaries').delete(id),
-    ...photos.map((photo) => change.objectStore('photos').delete(photo.id)),
+    dropPhotos(change, id),
+    dropClashes(change, id),
   ]);
-  return card && { card, photos };
+  return raw === undefined ? undefined : { id, name: nameOn(raw, id), raw, photos, clashes };
 };
 
 /** Notes which cards are taken away, in place of what was noted: so many as are remembered. */
@@ -140,18 +214,14 @@ export const keepRemoved = async (change: Change, removed: readonly RemovedCard[
   await Promise.all(cardsRemoved(removed).map((one) => store.put(one)));
 };
 
-/** As a name for what can not be read. */
-const nameOf = ({ id, name }: JobCard): string => (typeof name === 'string' ? name.slice(0, 80) : id);
-const changedOf = ({ changedAt }: JobCard): number => (Number.isSafeInteger(changedAt) ? changedAt : 0);
-
 /** Takes a card and its photos away, notes when, and hands them back, so that it can be undone. */
 export const removeCard = async (id: string): Promise<Removed | undefined> => {
   const removed = await write(async (change) => {
     const out = await takeOut(change, id);
     const known = await change.objectStore('removed').getAll();
     if (out) {
-      const at = Math.max(Date.now(), changedOf(out.card) + 1);
-      await keepRemoved(change, [{ id, name: nameOf(out.card), at }, ...known]);
+      const at = Math.min(LATEST_INSTANT, Math.max(Date.now(), changedOn(out.raw) + 1));
+      await keepRemoved(change, [{ id, name: out.name, at }, ...known]);
     }
     return out;
   });
@@ -160,38 +230,48 @@ export const removeCard = async (id: string): Promise<Removed | undefined> => {
   return removed;
 };
 
-/** Puts cards with their photos in place, all or none. `merge` makes of each and what lies there the card to keep. */
-export const putCards = async (
-  cards: readonly JobCard[],
-  photos: readonly KeptPhoto[],
-  merge: (there: JobCard, card: JobCard) => JobCard = (_there, card) => card,
-): Promise<void> => {
+/**
+ * Puts back what was taken out, as it was; one that could not be read is again one that can not be read. With `later` a
+ * card counts as changed now, so that it stands against the note of its removal. One that is there meanwhile is left.
+ */
+export const restoreCards = async (removed: readonly Removed[], later = false): Promise<void> => {
+  const read = await cardReader();
+  const back = await write(async (change) => {
+    let count = 0;
+    for (const { id, raw, photos, clashes } of removed) {
+      if ((await change.objectStore('cards').get(id)) !== undefined) continue;
+      const card = read(raw);
+      if (card.ok) await putCard(change, read, later ? stamped(card.value) : card.value);
+      else {
+        await change.objectStore('cards').put(raw);
+        await change.objectStore('summaries').put(unreadableListed(id));
+        await change.objectStore('removed').delete(id);
+      }
+      for (const photo of photos) await putPhoto(change, photo);
+      for (const clash of clashes) await change.objectStore('clashes').put(clash);
+      count += 1;
+    }
+    return count;
+  });
+  markChange(back);
+  tellTabs(removed.map(({ id }) => id));
+};
+
+/** Puts cards with their photos in place, all or none; what can not be read is left as it lies there. */
+export const putCards = async (cards: readonly JobCard[], photos: readonly KeptPhoto[]): Promise<void> => {
   const read = await cardReader();
   const added = await write(async (change) => {
     let fresh = 0;
     for (const card of cards) {
-      const raw: unknown = await change.objectStore('cards').get(card.id);
-      const there = raw === undefined ? undefined : read(raw);
+      const there = await cardIn(change, read, card.id);
       // A record that can not be read is not overwritten: it may be all that is left of her work.
-      if (raw !== undefined && !there) continue;
-      if (!there) fresh += 1;
-      await put(change, there ? merge(there, card) : card);
+      if (there.kind === 'unreadable') continue;
+      if (there.kind === 'gone') fresh += 1;
+      await putCard(change, read, card);
     }
-    for (const photo of photos) await change.objectStore('photos').put(photo);
+    for (const photo of photos) await putPhoto(change, photo);
     return fresh;
   });
   markChange(added);
   tellTabs(cards.map(({ id }) => id));
 };
-
-/** Keeps a photo and its entry on the card together. */
-export const addPhoto = (photo: KeptPhoto, by: Edit): Promise<Changed> =>
-  edit(photo.card, plainly(by), (change) => change.objectStore('photos').put(photo));
-
-/** Takes a photo away with its entry on the card. */
-export const removePhoto = (card: string, photo: string): Promise<Changed> =>
-  edit(
-    card,
-    plainly((there) => withoutPhoto(there, photo, Date.now())),
-    (change) => change.objectStore('photos').delete(photo),
-  );

@@ -15,8 +15,8 @@ import { changeOf, fillFields, pieceFacts, tellFieldFaults } from '../parts/fiel
 import { notesSection } from '../parts/notes-field.ts';
 import { cardVerdict } from '../parts/verdict.ts';
 import { sayTime, usUnits } from '../parts/words.ts';
-import { JobsFault } from '../store/fault.ts';
-import { type Changed, readOne } from '../store/index.ts';
+import { CardRefused, JobsFault } from '../store/fault.ts';
+import { type Changed, type KeptClash, readClashes, readOne } from '../store/index.ts';
 import { cardActs } from './card-acts.ts';
 import { cardLists } from './card-lists.ts';
 import { showMissing } from './missing.ts';
@@ -69,6 +69,7 @@ export class CardView implements JobsView {
     this.#coat = new LayCoat(this.#frame, data, this.#hands, () => this.#card);
     this.#build(this.#coat.place);
     this.#render();
+    this.#offer(await readClashes(this.#id));
     const { signal } = this.#frame;
     everyTick(() => this.#tick(), signal);
     const flush = () => void this.#saver?.flush();
@@ -175,9 +176,15 @@ export class CardView implements JobsView {
   }
 
   #told(state: SaverState, outcome: unknown): void {
-    const { saved, clash } = this.#parts;
+    const { saved } = this.#parts;
     if (state === 'saving') {
       saved.textContent = 'Saving…';
+      return;
+    }
+    if (state === 'refused') {
+      saved.textContent = 'Not saved.';
+      const { faults } = outcome as Changed & { kind: 'refused' };
+      this.#frame.trouble(new CardRefused(faults));
       return;
     }
     if (state === 'failed') {
@@ -190,7 +197,9 @@ export class CardView implements JobsView {
           ? outcome
           : gone.kind === 'gone'
             ? 'This card is not in the store any more: it was taken away in another tab, or the browser cleared its storage. What you see here can be saved as a file and brought in again.'
-            : 'What lies in the store for this card could not be read any more, so nothing was written over it.';
+            : gone.kind === 'refused'
+              ? `Not saved: ${new CardRefused(gone.faults).message}`
+              : 'What lies in the store for this card could not be read any more, so nothing was written over it.';
       this.#frame.trouble(words, ' ', rescue, outcome instanceof JobsFault ? again : '');
       return;
     }
@@ -199,11 +208,26 @@ export class CardView implements JobsView {
     saved.textContent = `Saved ${sayTime(Date.now())}`;
     if (merged) {
       this.#frame.say(
-        'Another tab had changed this card meanwhile. What you see now is the newer card, with your change in it.',
+        clashes.length
+          ? 'Another tab had changed the same thing meanwhile. What you see now is the newer card; both versions are kept here until you choose.'
+          : 'Another tab had changed this card meanwhile. What you see now is the newer card, with your change in it.',
       );
       this.#render();
     }
-    if (clashes.length) clash.replaceChildren(...offerRescue(this.#card, clashes, (by) => this.#now(by)));
+    this.#offer(clashes);
+  }
+
+  /** Each clash stays until she has chosen. */
+  #offer(clashes: readonly KeptClash[]): void {
+    const { clash } = this.#parts;
+    const shown = new Set(
+      [...clash.children].map((box) => (box instanceof HTMLElement ? box.dataset['clash'] : '')),
+    );
+    clash.append(
+      ...clashes
+        .filter(({ id }) => !shown.has(id))
+        .map((one) => offerRescue(this.#card, one, (work) => this.#run(work))),
+    );
   }
 
   async #wrong(): Promise<void> {

@@ -1,9 +1,18 @@
 import { JOBS, type JobsPlace, readJobsPlace } from '../../../shared/jobs-urls.ts';
 import { onJobsTrouble } from '../store/db.ts';
-import { faultOf, TROUBLE_SAYS } from '../store/fault.ts';
+import { CardRefused, JobsFault, TROUBLE_SAYS } from '../store/fault.ts';
 import { onOtherTabs } from '../store/tabs.ts';
 import { ListView } from './list.ts';
-import { type JobsFrame, type JobsView, jobsData } from './view.ts';
+import { type JobsFrame, type JobsView, jobsData, OutOfReach } from './view.ts';
+
+/** What an error is to her: only one of the store says anything of what was saved. */
+const sayError = (error: unknown): string => {
+  if (error instanceof JobsFault) return error.message;
+  if (error instanceof CardRefused) return `Not saved: ${error.message}`;
+  if (error instanceof OutOfReach) return error.message;
+  reportError(error);
+  return 'This page has a fault of its own, so it can not show this. The cards are as they were saved. Load the page again.';
+};
 
 const viewOf = async (place: JobsPlace, frame: JobsFrame): Promise<JobsView> => {
   switch (place.kind) {
@@ -30,7 +39,7 @@ export class JobsElement extends HTMLElement {
     const { signal } = this.#stop;
     this.hidden = false;
     addEventListener('hashchange', () => void this.#go(), { signal });
-    onJobsTrouble((trouble) => this.#trouble(TROUBLE_SAYS[trouble]), signal);
+    onJobsTrouble((trouble) => (trouble ? this.#trouble(TROUBLE_SAYS[trouble]) : this.#calm()), signal);
     onOtherTabs((ids) => void this.#shown?.view.changed(ids), signal);
     void this.#go();
   }
@@ -73,7 +82,7 @@ export class JobsElement extends HTMLElement {
         title?.focus({ preventScroll: true });
       }
     } catch (error) {
-      this.#trouble(faultOf(error).message);
+      this.#trouble(sayError(error));
     }
   }
 
@@ -91,7 +100,7 @@ export class JobsElement extends HTMLElement {
       say: (...inside) => this.#say(...inside),
       calm: () => this.#calm(),
       trouble: (error, ...more) =>
-        this.#trouble(typeof error === 'string' ? error : faultOf(error).message, ...more),
+        this.#trouble(typeof error === 'string' ? error : sayError(error), ...more),
     };
   }
 

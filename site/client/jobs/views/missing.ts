@@ -1,5 +1,5 @@
 import { make } from '../../shared/make.ts';
-import { saveRaw } from '../../shared/save-file.ts';
+import { saveFound } from '../files/export.ts';
 import type { Read } from '../store/index.ts';
 import { button, type JobsFrame, link } from './view.ts';
 
@@ -19,7 +19,7 @@ export const showMissing = (frame: JobsFrame, id: string, read: Exclude<Read, { 
     return;
   }
   title('This card could not be read');
-  const save = button('Save what is there as a file', () => saveRaw(id, read.raw));
+  const save = button('Save what is there as a file', () => saveFound(id, read.raw));
   place.replaceChildren(
     make(
       'p',

@@ -2,7 +2,8 @@ import type { JobCard } from '#engine/model/job-card.ts';
 import { type Changed, changeCard } from '../store/index.ts';
 
 type Edit = (card: JobCard) => JobCard;
-export type SaverState = 'saved' | 'saving' | 'failed';
+/** `refused`: the reader would not take this change, so it is out of hand; all others are kept. */
+export type SaverState = 'saved' | 'saving' | 'failed' | 'refused';
 
 /** Time for the next key before a typed field is written. */
 const REST = 500;
@@ -82,16 +83,33 @@ export class CardSaver {
     const edits = [...this.#waiting];
     if (!edits.length) return;
     try {
-      const outcome = await changeCard(this.#kept, (card) => edits.reduce((so, edit) => edit(so), card));
-      if (outcome.kind !== 'saved') {
-        this.#told('failed', outcome);
-        return;
-      }
-      this.#kept = outcome.card;
-      this.#waiting = this.#waiting.slice(edits.length);
-      this.#told(this.#waiting.length ? 'saving' : 'saved', outcome);
+      // One that is refused must not take the others with it.
+      if (!(await this.#put(edits)))
+        for (const edit of edits) if (!(await this.#put([edit]))) this.#drop(edit);
     } catch (error) {
       this.#told('failed', error);
     }
+  }
+
+  #drop(edit: Edit): void {
+    this.#waiting = this.#waiting.filter((one) => one !== edit);
+  }
+
+  /** False where the reader refuses the card as it would become; of a single change that is told. */
+  async #put(edits: readonly Edit[]): Promise<boolean> {
+    if (edits.some((edit) => !this.#waiting.includes(edit))) return true;
+    const outcome = await changeCard(this.#kept, (card) => edits.reduce((so, edit) => edit(so), card));
+    if (outcome.kind === 'refused') {
+      if (edits.length === 1) this.#told('refused', outcome);
+      return false;
+    }
+    if (outcome.kind !== 'saved') {
+      this.#told('failed', outcome);
+      return true;
+    }
+    this.#kept = outcome.card;
+    for (const edit of edits) this.#drop(edit);
+    this.#told(this.pending ? 'saving' : 'saved', outcome);
+    return true;
   }
 }

@@ -31,13 +31,28 @@ export type JobsView = {
   readonly leave: () => Promise<boolean>;
 };
 
+/** What the page needs beside the cards did not come over the network. */
+export class OutOfReach extends Error {
+  constructor(cause?: unknown) {
+    super(
+      'The names and figures that belong to the cards could not be loaded: no signal? The cards are safe on this device. Try again when there is one.',
+      { cause },
+    );
+  }
+}
+
 let data: Promise<JobsData> | undefined;
 /** The names and figures, fetched once; a failed fetch is tried again at the next call. */
 export const jobsData = (): Promise<JobsData> => {
-  data ??= fetch(JOBS_DATA).then((answer) => {
-    if (!answer.ok) throw new Error(String(answer.status));
-    return answer.json() as Promise<JobsData>;
-  });
+  data ??= fetch(JOBS_DATA).then(
+    (answer) => {
+      if (!answer.ok) throw new OutOfReach(answer.status);
+      return answer.json() as Promise<JobsData>;
+    },
+    (error) => {
+      throw new OutOfReach(error);
+    },
+  );
   data.catch(() => {
     data = undefined;
   });

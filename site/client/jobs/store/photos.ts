@@ -1,0 +1,52 @@
+import type { Change } from './write.ts';
+
+/** A photo as it is kept: bytes, not a file of the browser's, so that it is written with its card or not at all. */
+export type KeptPhoto = {
+  readonly id: string;
+  readonly card: string;
+  readonly type: string;
+  readonly bytes: ArrayBuffer;
+};
+
+/**
+ * As it lies in the store, where its id holds its card's too: a photo of another card that has the same id is another
+ * record. Photos of the first versions lie by their own id alone. They are read as they are: to copy all pictures into
+ * new records would need twice their room at once, on phones that have none.
+ */
+export type PhotoRecord = KeptPhoto;
+
+/** No id of a card or photo holds this sign. */
+const BETWEEN = '/';
+
+const keyOf = (card: string, photo: string): string => `${card}${BETWEEN}${photo}`;
+
+const isWhole = ({ id }: PhotoRecord): boolean => id.includes(BETWEEN);
+
+/** The photos of one card out of its records. Of two records of one photo the newer form counts. */
+export const photosIn = (card: string, records: readonly PhotoRecord[]): readonly KeptPhoto[] => {
+  const photos = new Map<string, KeptPhoto>();
+  for (const record of [...records].sort((one, two) => Number(isWhole(one)) - Number(isWhole(two)))) {
+    const id = isWhole(record) ? record.id.slice(card.length + BETWEEN.length) : record.id;
+    photos.set(id, { ...record, id });
+  }
+  return [...photos.values()];
+};
+
+export const putPhoto = async (change: Change, photo: KeptPhoto): Promise<void> => {
+  await change.objectStore('photos').put({ ...photo, id: keyOf(photo.card, photo.id) });
+};
+
+/** Takes photos of a card away: those whose ids are named, or all. */
+export const dropPhotos = async (
+  change: Change,
+  card: string,
+  named?: (photo: string) => boolean,
+): Promise<void> => {
+  const store = change.objectStore('photos');
+  const records = await store.index('card').getAllKeys(card);
+  await Promise.all(
+    records
+      .filter((key) => !named || named(key.startsWith(keyOf(card, '')) ? key.slice(card.length + 1) : key))
+      .map((key) => store.delete(key)),
+  );
+};
