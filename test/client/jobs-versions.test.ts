@@ -83,8 +83,12 @@ it('opens version 2, and notes in it what is taken away', async () => {
 
 it('opens version 3 with its photos, which have a place of their own each card from then on', async () => {
   await written(await open(3, VERSION_3), { cards: CARD_1, photos: PHOTO_1 });
-  const other = { ...CARD_1, version: CARD_VERSION, id: 'other' } as const;
-  await putCards([other], [{ ...PHOTO_1, card: 'other', bytes: new Uint8Array([9]).buffer }]);
+  const read = await readOne('old-1');
+  if (read.kind !== 'card') throw new Error(read.kind);
+  await putCards(
+    [{ ...read.card, id: 'other' }],
+    [{ ...PHOTO_1, card: 'other', bytes: new Uint8Array([9]).buffer }],
+  );
   const bytesOf = async (card: string) =>
     (await readPhotos(card)).map(({ id, bytes }) => [id, ...new Uint8Array(bytes)]);
   expect(await bytesOf('old-1')).toEqual([['p1', 7, 8]]);

@@ -58,25 +58,28 @@ let opened: Promise<JobsDb> | undefined;
 const open = async (): Promise<JobsDb> => {
   if (!('indexedDB' in globalThis)) throw new JobsFault('denied');
   let held = false;
-  const opening: Promise<JobsDb> = openDB<JobsSchema>(JOBS_DB, JOBS_DB_VERSION, {
-    // All or nothing: where a step throws, the older version stays as it was, and opening fails.
-    upgrade(db, from) {
-      for (const step of STEPS.slice(from)) step(db);
-    },
-    blocked: () => {
-      held = true;
-      tell('blocked');
-    },
-    blocking: (_from, to) => {
-      void opening.then((db) => db.close());
-      opened = undefined;
-      tell(to === null ? 'deleted' : 'newer-site');
-    },
-    terminated: () => {
-      opened = undefined;
-      tell('cut-off');
-    },
-  });
+  // A browser that keeps nothing throws here at once, or answers with an error.
+  const opening: Promise<JobsDb> = Promise.resolve().then(() =>
+    openDB<JobsSchema>(JOBS_DB, JOBS_DB_VERSION, {
+      // All or nothing: where a step throws, the older version stays as it was, and opening fails.
+      upgrade(db, from) {
+        for (const step of STEPS.slice(from)) step(db);
+      },
+      blocked: () => {
+        held = true;
+        tell('blocked');
+      },
+      blocking: (_from, to) => {
+        void opening.then((db) => db.close());
+        opened = undefined;
+        tell(to === null ? 'deleted' : 'newer-site');
+      },
+      terminated: () => {
+        opened = undefined;
+        tell('cut-off');
+      },
+    }),
+  );
   try {
     return await withinTime(opening);
   } catch (error) {

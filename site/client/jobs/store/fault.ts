@@ -67,10 +67,10 @@ export class CardRefused extends Error {
 export const faultOf = (error: unknown): unknown =>
   error instanceof DOMException ? new JobsFault(KINDS[error.name] ?? 'unknown', error) : error;
 
-/** An error while opening: where the store can not even be opened, it is closed to us. */
-export const openFaultOf = (error: unknown): unknown => {
+/** An error while opening: where the store can not even be opened, whatever the browser throws, it is closed to us. */
+export const openFaultOf = (error: unknown): JobsFault => {
   const fault = faultOf(error);
-  return fault instanceof JobsFault && (fault.trouble === 'unknown' || fault.trouble === 'cut-off')
-    ? new JobsFault('denied', error)
-    : fault;
+  return fault instanceof JobsFault && fault.trouble !== 'unknown' && fault.trouble !== 'cut-off'
+    ? fault
+    : new JobsFault('denied', error);
 };
