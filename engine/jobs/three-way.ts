@@ -18,7 +18,7 @@ import { removedOfBoth, stillRemoved } from './removed.ts';
 
 export type CardEntry = CardCoat | CardFlaw | CardRepair | CardPhoto;
 /** The fields of a card beside its lists. */
-export type CardField = Exclude<keyof Change, CardList | 'removed'>;
+type CardField = Exclude<keyof Change, CardList | 'removed'>;
 
 /**
  * What was changed here and elsewhere: the other change (`theirs`) stands on the card, this one (`mine`) is handed back.

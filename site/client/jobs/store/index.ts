@@ -1,8 +1,7 @@
 /** The job cards of this browser: all that reads or writes them goes through here. */
 export { type KeptClash, readClashes } from './clashes.ts';
-export { CardRefused, JobsFault } from './fault.ts';
-export { noteFlaw, noteRepair, setSettled } from './notes.ts';
-export type { KeptPhoto } from './photos.ts';
+export { JobsFault } from './fault.ts';
+export { noteFlaw, noteRepair } from './notes.ts';
 export {
   type CardList,
   countCards,
@@ -13,7 +12,7 @@ export {
   readRaw,
   readRemoved,
 } from './read.ts';
-export { dropAside, mendCard, putAsideBack, readAside, type SetAside, setCardAside } from './set-aside.ts';
+export { dropAside, mendCard, putAsideBack, readAside, setCardAside } from './set-aside.ts';
 export {
   addCard,
   addPhoto,

@@ -2,4 +2,4 @@
 import './jitless.ts';
 
 export { sayCardFault } from '#engine/model/card-fault.ts';
-export { jobFileOf, readCard, readJobFile, salvageCard } from '#engine/model/read-card.ts';
+export { jobFileOf, readCard, readJobFile } from '#engine/model/read-card.ts';
