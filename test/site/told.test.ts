@@ -1,4 +1,5 @@
 /** What is told of the piece once: stops and cautions fit it, questions fall away, and it is remembered. */
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { readChoices } from '../../content/tools/choices.ts';
@@ -25,17 +26,65 @@ const opened = async (facts?: Record<string, unknown>) => {
   return one;
 };
 
+type Headings = { readonly counts: Set<number>; readonly words: Set<string> };
+/** Notes in every frame, from the first heading on, how many of the first level can be seen or heard, and their words. */
+const watchHeadings = (page: Page) =>
+  page.addInitScript(() => {
+    const headings: Headings = { counts: new Set(), words: new Set() };
+    Object.assign(window, { headings });
+    const look = () => {
+      const all = [...document.querySelectorAll('h1, [role=heading][aria-level="1"]')];
+      const seen = all.filter((one) => one.checkVisibility({ visibilityProperty: true }));
+      if (all.length) headings.counts.add(seen.length);
+      for (const { textContent } of seen) headings.words.add(textContent.trim());
+      requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  });
+const headingsSeen = (page: Page) =>
+  page.evaluate(() => {
+    const { counts, words } = (window as unknown as { headings: Headings }).headings;
+    return { counts: [...counts], words: [...words] };
+  });
+
+it('has one heading at any moment, also where what it is fitted to comes late', async () => {
+  const one = await opened({ age: { value: 'since-1993', how: 'told' } });
+  const { page } = one;
+  let release = () => {};
+  const held = new Promise<void>((done) => {
+    release = done;
+  });
+  await page.route('**/advice.json', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await watchHeadings(page);
+  await page.goto(SANDING);
+  // Unfitted it holds for everyone, so it is shown after a while, stop and all.
+  await page.locator('[data-fit] .stops h1').waitFor();
+  expect((await headingsSeen(page)).words).toEqual(['Fitting this page to your piece', 'Stop first']);
+  release();
+  await page.locator('html:not([data-fit])').waitFor();
+  expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
+  expect((await headingsSeen(page)).counts).toEqual([1]);
+  expectQuiet(one);
+  await one.close();
+});
+
 it('takes the stop for old paint away when she says that there is none, and remembers it', async () => {
   const one = await opened();
   const { page } = one;
+  await watchHeadings(page);
   await page.goto(SANDING);
   expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(true);
   await page.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
+  expect((await headingsSeen(page)).counts).toEqual([1]);
   expect(await page.locator(`.steps ${LEAD}`).isVisible()).toBe(false);
   await page.reload();
-  await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
-  expect(await page.locator('h1:visible').count()).toBe(1);
+  await page.locator('html:not([data-fit])').waitFor();
+  expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
+  expect((await headingsSeen(page)).counts).toEqual([1]);
 
   // What hangs on facts alone comes and goes with them, below the rest, and the list stays under her finger.
   await page.evaluate(() => {
