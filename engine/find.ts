@@ -1,5 +1,13 @@
 /** The search: an index made at build time, and one function that page and terminal share. */
 export { buildIndex } from './find/build.ts';
-export type { FindDocument, FindIndex, FindKind, Hit, LayWords } from './find/document.ts';
-export { documentsOf } from './find/documents.ts';
+export {
+  type FindDocument,
+  type FindIndex,
+  type FindKind,
+  type Hit,
+  type LayWords,
+  pageName,
+  type SaidPhrase,
+} from './find/document.ts';
+export { documentsOf, type ToolPage } from './find/documents.ts';
 export { type FindOptions, find } from './find/rank.ts';

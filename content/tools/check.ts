@@ -9,18 +9,30 @@ import { factsTable, languageTable, questionsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
 import { reachable } from './reachable.ts';
+import { collectedTable, readIndex, saidTable } from './said.ts';
 
 const root = process.cwd();
 const { known, issues } = provenKnowledge(root);
 const figures = known && survey(matrixOf(known));
 const tables = known
-  ? [planTable, careTable, choicesTable, languageTable, factsTable, questionsTable].flatMap((read) => {
+  ? [
+      planTable,
+      careTable,
+      choicesTable,
+      languageTable,
+      factsTable,
+      questionsTable,
+      saidTable,
+      collectedTable,
+    ].flatMap((read) => {
       const table = read(known, root);
       return table.ok ? [] : table.issues;
     })
   : [];
 const all =
-  known && figures ? [...issues, ...tables, ...reachable(known, figures, root)] : [...issues, ...tables];
+  known && figures && tables.length === 0
+    ? [...issues, ...reachable(known, figures, readIndex(known, root))]
+    : [...issues, ...tables];
 for (const issue of all) console.error(say(issue));
 if (all.length) {
   console.error(`\n${all.length} ${all.length === 1 ? 'fault' : 'faults'}.`);

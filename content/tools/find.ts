@@ -1,12 +1,10 @@
 /** `npm run find -- "<words>" [--json]`; with `-` one query a line from standard input. Ranks as the page does. */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { load } from 'js-yaml';
-import { buildIndex, documentsOf, find, type Hit } from '#engine/find.ts';
-import { Words } from '#engine/model/words.ts';
+import { find, type Hit } from '#engine/find.ts';
 import { say } from '#engine/say.ts';
 import { linkedKnowledge } from './knowledge.ts';
+import { readIndex } from './said.ts';
 
 const LISTED = 8;
 
@@ -15,15 +13,19 @@ const { values, positionals } = parseArgs({
   options: { json: { type: 'boolean', default: false } },
 });
 const words = positionals.join(' ').trim();
-const { known, issues } = linkedKnowledge(process.cwd());
+const root = process.cwd();
+const { known, issues } = linkedKnowledge(root);
 
 const print = (query: string, hits: readonly Hit[]) => {
   if (values.json) return console.log(JSON.stringify({ query, hits }));
   console.log(
     hits.length ? `"${query}"` : `"${query}" lists nothing; start from what you see: npm start, then /see/`,
   );
-  for (const [index, hit] of hits.entries())
+  if (hits[0]?.perhaps) console.log('  nothing fits well; perhaps:');
+  for (const [index, hit] of hits.entries()) {
     console.log(`  ${index + 1}. ${hit.title} (${hit.kind} ${hit.id}, ${hit.score.toFixed(2)})`);
+    console.log(`     ${hit.matched.length ? `fits ${hit.matched.join(', ')}: ` : ''}${hit.says}`);
+  }
 };
 
 if (!known) {
@@ -35,8 +37,7 @@ if (!known) {
   );
   process.exitCode = 1;
 } else {
-  const lay = Words.parse(load(readFileSync(join(process.cwd(), 'content/words.yaml'), 'utf8')));
-  const index = buildIndex(documentsOf(known), lay);
+  const index = readIndex(known, root);
   const queries =
     words === '-'
       ? readFileSync(0, 'utf8')

@@ -20,7 +20,7 @@ export const questionsTable = (known: Knowledge, root: string): Table<HearQuesti
   );
 
 /** The lay words of the search, which the ear reads spellings from. */
-const readWords = (root: string): Words =>
+export const readWords = (root: string): Words =>
   Words.parse(load(readFileSync(join(root, 'content/words.yaml'), 'utf8')));
 
 /** The ear of the content below `root`; throws every fault as a line. */

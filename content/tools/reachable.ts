@@ -1,19 +1,13 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { load } from 'js-yaml';
-import { buildIndex, documentsOf, find } from '#engine/find.ts';
+import { type FindIndex, type FindKind, find } from '#engine/find.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import { Words } from '#engine/model/words.ts';
 import type { Survey } from '#engine/see/survey.ts';
 
-/** Hits within which a defect must stand when its own name is typed. */
+/** Hits within which a page must stand when one of its own names is typed. */
 const IN_SIGHT = 3;
 
-/** Defects that she could not come to: from what she sees, by search, or from any look-alike. */
-export function* reachable(known: Knowledge, survey: Survey, root: string): Generator<Issue> {
-  const words = Words.parse(load(readFileSync(join(root, 'content/words.yaml'), 'utf8')));
-  const index = buildIndex(documentsOf(known), words);
+/** Defects that she could not come to from what she sees or from any look-alike, and names that do not find their page. */
+export function* reachable(known: Knowledge, survey: Survey, index: FindIndex): Generator<Issue> {
   const alike = new Set<string>(known.defects.flatMap((defect) => defect['look-alikes']));
   for (const defect of known.defects) {
     const tell = (by: string): Issue => ({
@@ -24,8 +18,39 @@ export function* reachable(known: Knowledge, survey: Survey, root: string): Gene
       by,
     });
     if (survey.neverFirst.includes(defect.id)) yield tell('from what she sees (/see/)');
-    if (!find(index, defect.name, { limit: IN_SIGHT }).some((hit) => hit.id === defect.id))
-      yield tell('by typing its name into the search');
     if (!alike.has(defect.id)) yield tell('from any look-alike');
+  }
+  yield* namesFindTheirPage(known, index);
+}
+
+type Named = {
+  readonly kind: FindKind;
+  readonly id: string;
+  readonly file: string;
+  readonly lineOf: (path: readonly PropertyKey[]) => number;
+  readonly name: string;
+  readonly nameKey: string;
+  readonly also: readonly string[];
+};
+
+/** Every name and other name of a flaw, a product and a word, with its line. */
+const named = (known: Knowledge): Named[] => [
+  ...known.defects.map((one): Named => ({ ...one, kind: 'defect', nameKey: 'name' })),
+  ...known.products.map((one): Named => ({ ...one, kind: 'product', nameKey: 'name' })),
+  ...known.terms.map((one): Named => ({ ...one, kind: 'glossary', name: one.term, nameKey: 'term' })),
+];
+
+function* namesFindTheirPage(known: Knowledge, index: FindIndex): Generator<Issue> {
+  for (const { kind, id, file, lineOf, name, nameKey, also } of named(known)) {
+    const lines = [[name, [nameKey]] as const, ...also.map((typed, at) => [typed, ['also', at]] as const)];
+    for (const [typed, path] of lines)
+      if (!find(index, typed, { limit: IN_SIGHT }).some((hit) => hit.kind === kind && hit.id === id))
+        yield {
+          file,
+          line: lineOf(path),
+          code: 'unreachable-defect',
+          defect: id,
+          by: `by typing "${typed}" into the search`,
+        };
   }
 }

@@ -1,7 +1,8 @@
 import type { Words } from '../model/words.ts';
 import type { Phrasebook } from './language.ts';
+import type { LinearModel } from './learn.ts';
 
-export type FindKind = 'defect' | 'question' | 'remedy' | 'lesson' | 'glossary';
+export type FindKind = 'defect' | 'remedy' | 'rule' | 'lesson' | 'product' | 'glossary' | 'page';
 
 /** One page as the search sees it. */
 export interface FindDocument {
@@ -13,6 +14,14 @@ export interface FindDocument {
   /** What it looks and feels like. */
   readonly signs: readonly string[];
   readonly text: string;
+  /** A line for the list of hits. */
+  readonly says?: string;
+}
+
+/** What people typed, with the pages that answer it: `id` of a flaw, or `kind/id`. None: it is of other matters. */
+export interface SaidPhrase {
+  readonly say: string;
+  readonly is: readonly string[];
 }
 
 /** Lay words, spellings and stop words: content, not code. */
@@ -22,18 +31,37 @@ export interface Hit {
   readonly id: string;
   readonly kind: FindKind;
   readonly title: string;
-  /** Comparable within one answer only; higher is better. */
+  /** How likely it is what was meant, 0 to 1; all that are listed add up to 1 at most. */
   readonly score: number;
+  /** Listed for want of better: little of what was typed fits it. */
+  readonly perhaps: boolean;
   /** Words of the query that this page answers, as they were typed. */
-  readonly matched: string[];
+  readonly matched: readonly string[];
+  /** A line on what the page answers. */
+  readonly says: string;
+}
+
+interface FindEntry {
+  readonly id: string;
+  readonly kind: FindKind;
+  readonly title: string;
+  readonly says: string;
 }
 
 /** Made at build time by `buildIndex`, sent as JSON. */
 export interface FindIndex {
-  readonly documents: readonly { readonly id: string; readonly kind: FindKind; readonly title: string }[];
+  readonly documents: readonly FindEntry[];
   /** Each term's stem and the other forms that the documents use, joined by spaces; terms joined by commas. */
   readonly terms: string;
   /** For each term: document, weight in tenths, document, weight, … */
   readonly postings: readonly (readonly number[])[];
   readonly book: Phrasebook;
+  /** Marks of whole names and the rows that bear them: who types a name wants its page. */
+  readonly names: Readonly<Record<string, readonly number[]>>;
+  /** Learned from all texts and phrases; its last class stands for other matters. */
+  readonly learned: LinearModel;
 }
+
+/** The name of a page in phrases and labels: the id of a flaw, else `kind/id`. */
+export const pageName = ({ kind, id }: { readonly kind: FindKind; readonly id: string }): string =>
+  kind === 'defect' ? id : `${kind === 'glossary' ? 'term' : kind}/${id}`;

@@ -4,8 +4,19 @@ import type { FindDocument } from './document.ts';
 /** The words of an evidence name: `film/lap-marks` is `lap marks`. */
 const spoken = (covered: string): string => covered.replace(/^.*\//, '').replaceAll('-', ' ');
 
-/** All that can be searched for. A flaw is also found by the standard's term and by the names of the flaws it covers. */
-export const documentsOf = (known: Knowledge): FindDocument[] => [
+/** A page of the site that is a tool and no entry of the knowledge. */
+export type ToolPage = {
+  readonly id: string;
+  readonly title: string;
+  readonly says: string;
+  readonly also: readonly string[];
+};
+
+/**
+ * All that can be searched for: flaws, remedies, rules, lessons, products, words and the tools. A flaw is also found by
+ * the standard's term and by the names of the flaws it covers.
+ */
+export const documentsOf = (known: Knowledge, tools: readonly ToolPage[] = []): FindDocument[] => [
   ...known.defects.map(
     (defect): FindDocument => ({
       id: defect.id,
@@ -14,16 +25,7 @@ export const documentsOf = (known: Knowledge): FindDocument[] => [
       also: [...defect.also, ...defect.standard.map(({ term }) => term), ...defect.covers.map(spoken)],
       signs: [defect.looks, defect.shows],
       text: [defect.summary, ...defect.prevent].join(' '),
-    }),
-  ),
-  ...known.questions.map(
-    (question): FindDocument => ({
-      id: question.id,
-      kind: 'question',
-      title: question.ask,
-      also: [],
-      signs: [question.yes],
-      text: question.how,
+      says: defect.summary,
     }),
   ),
   ...known.remedies.map(
@@ -34,6 +36,18 @@ export const documentsOf = (known: Knowledge): FindDocument[] => [
       also: [],
       signs: [],
       text: remedy.summary,
+      says: remedy.summary,
+    }),
+  ),
+  ...known.rules.map(
+    (rule): FindDocument => ({
+      id: rule.id,
+      kind: 'rule',
+      title: rule.title,
+      also: [],
+      signs: [],
+      text: `${rule.say} ${rule.why}`,
+      says: rule.why,
     }),
   ),
   ...known.lessons.map(
@@ -44,6 +58,18 @@ export const documentsOf = (known: Knowledge): FindDocument[] => [
       also: [],
       signs: [],
       text: lesson.summary,
+      says: lesson.summary,
+    }),
+  ),
+  ...known.products.map(
+    (product): FindDocument => ({
+      id: product.id,
+      kind: 'product',
+      title: product.name,
+      also: product.also,
+      signs: [],
+      text: product.what,
+      says: product.what,
     }),
   ),
   ...known.terms.map(
@@ -54,6 +80,8 @@ export const documentsOf = (known: Knowledge): FindDocument[] => [
       also: term.also,
       signs: [],
       text: term.means,
+      says: term.means,
     }),
   ),
+  ...tools.map((tool): FindDocument => ({ ...tool, kind: 'page', signs: [], text: tool.says })),
 ];

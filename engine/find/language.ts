@@ -12,7 +12,7 @@ export interface Token {
 /** The lay words made ready at build time: plain data, lists joined by commas. */
 export interface Phrasebook {
   readonly stop: string;
-  readonly elsewhere: string;
+  readonly silent: string;
   readonly spellings: Readonly<Record<string, string>>;
   /** Stem of a lay word → stems of the trade words that it may mean. */
   readonly meanings: Readonly<Record<string, readonly string[]>>;
@@ -27,7 +27,7 @@ export const phrasebook = (lay: LayWords): Phrasebook => {
   }
   return {
     stop: lay.stop.join(','),
-    elsewhere: lay.elsewhere.join(','),
+    silent: lay.silent.join(','),
     spellings: lay.spellings,
     meanings: Object.fromEntries(meanings),
   };
@@ -37,8 +37,8 @@ export interface Language {
   readonly tokens: (text: string) => Token[];
   /** Words that say nothing, single ones only. */
   readonly empty: readonly string[];
-  /** Whether a word, or what it is the plural of, is one of other matters. */
-  readonly elsewhere: (word: string) => boolean;
+  /** All words but those that never say anything: what is learned from needs the small ones, too. */
+  readonly all: (text: string) => Token[];
   /** Stems that a stem may mean in the trade. */
   readonly meanings: (part: string) => readonly string[];
   /** Stems that have a meaning. */
@@ -48,7 +48,7 @@ export interface Language {
 /** Reads texts and queries in the same way, with the words that the content knows. */
 export const language = (book: Phrasebook): Language => {
   const stop = new Set(book.stop.split(','));
-  const elsewhere = new Set(book.elsewhere.split(','));
+  const silent = new Set(book.silent.split(','));
   const spellings = new Map(Object.entries(book.spellings));
   const meanings = new Map(Object.entries(book.meanings));
   return {
@@ -66,7 +66,11 @@ export const language = (book: Phrasebook): Language => {
       return found;
     },
     empty: [...stop].filter((word) => !word.includes(' ')),
-    elsewhere: (word) => elsewhere.has(word) || elsewhere.has(word.replace(/s$/, '')),
+    all: (text) =>
+      wordsOf(text).flatMap((said) => {
+        const word = spellings.get(said) ?? said;
+        return silent.has(word) ? [] : [{ typed: said, word, stem: stem(word) }];
+      }),
     meanings: (part) => meanings.get(part) ?? [],
     lay: [...meanings.keys()],
   };

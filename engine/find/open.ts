@@ -25,6 +25,10 @@ export interface OpenIndex {
   /** Nearest words among those that say nothing. */
   readonly nearEmpty: Corrector;
   readonly memo: Map<string, Reading>;
+  /** Stems that unknown words were put right to. */
+  readonly nearest: Map<string, string>;
+  /** Row of the learned table of each feature. */
+  readonly features: ReadonlyMap<string, number>;
 }
 
 /** Only a query with a slip needs a corrector. */
@@ -68,6 +72,8 @@ export const open = (index: FindIndex): OpenIndex => {
     nearWords: whenNeeded(() => corrector(stems)),
     nearEmpty: whenNeeded(() => corrector(new Map(say.empty.map((word) => [word, word])))),
     memo: new Map(),
+    nearest: new Map(),
+    features: new Map(index.learned.features.split(',').map((feature, row) => [feature, row])),
   };
   opened.set(index, fresh);
   return fresh;

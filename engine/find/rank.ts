@@ -1,8 +1,10 @@
 import type { FindIndex, Hit } from './document.ts';
 import type { Token } from './language.ts';
+import { nameMark } from './names.ts';
 import { type OpenIndex, open } from './open.ts';
 import { read } from './read.ts';
-import { ABOUT, KIND, LONE, SHARE } from './weights.ts';
+import { learnedChances, mixed } from './voices.ts';
+import { ABOUT, KIND } from './weights.ts';
 
 export interface FindOptions {
   /** Most hits to list; 10 unless told. */
@@ -11,25 +13,32 @@ export interface FindOptions {
   readonly typing?: boolean;
 }
 
-interface Tally {
-  score: number;
-  covered: number;
-  readonly matched: string[];
-}
+/** What the words of a query say of every document. */
+type Counted = {
+  readonly scores: Float64Array;
+  /** Part of the query that each answers, in words. */
+  readonly covered: Float64Array;
+  readonly matched: ReadonlyMap<number, readonly string[]>;
+  /** Words of the query, strange ones weighing more. */
+  readonly asked: number;
+};
 
 /** Best score and cover of each document for one word of the query. */
-const perWord = ({ index, rareness }: OpenIndex, rows: ReadonlyMap<number, number>): Map<number, Tally> => {
-  const found = new Map<number, Tally>();
+const perWord = (
+  { index, rareness }: OpenIndex,
+  rows: ReadonlyMap<number, number>,
+): Map<number, readonly [score: number, covered: number]> => {
+  const found = new Map<number, readonly [number, number]>();
   for (const [row, trust] of rows) {
     const posting = index.postings[row] ?? [];
-    const topical = trust * (posting.length > 2 ? 1 : LONE);
     for (let at = 0; at < posting.length; at += 2) {
       const document = posting[at] ?? 0;
       const weight = (posting[at + 1] ?? 0) / 10;
-      const best = found.get(document) ?? { score: 0, covered: 0, matched: [] };
-      best.score = Math.max(best.score, trust * (rareness[row] ?? 0) * weight);
-      best.covered = Math.max(best.covered, topical * Math.min(1, weight / ABOUT));
-      found.set(document, best);
+      const [score, covered] = found.get(document) ?? [0, 0];
+      found.set(document, [
+        Math.max(score, trust * (rareness[row] ?? 0) * weight),
+        Math.max(covered, trust * Math.min(1, weight / ABOUT)),
+      ]);
     }
   }
   return found;
@@ -51,33 +60,130 @@ const joined = (ready: OpenIndex, tokens: readonly Token[]): Token[] => {
   return found;
 };
 
-/** The documents that answer a query, best first; none where too little of it is known. */
+/** Each stem counts once: two forms of one word are one word. */
+const once = (tokens: readonly Token[]): Token[] =>
+  tokens.filter((token, at) => tokens.findIndex(({ stem }) => stem === token.stem) === at);
+
+const countedIn = (ready: OpenIndex, tokens: readonly Token[], unfinished: boolean): Counted => {
+  const count = ready.index.documents.length;
+  const scores = new Float64Array(count);
+  const covered = new Float64Array(count);
+  const matched = new Map<number, string[]>();
+  let asked = 0;
+  tokens.forEach((token, position) => {
+    const { rows, asks } = read(ready, token, unfinished && position === tokens.length - 1);
+    asked += asks;
+    for (const [document, [score, cover]] of perWord(ready, rows)) {
+      scores[document] = (scores[document] ?? 0) + score;
+      covered[document] = (covered[document] ?? 0) + cover;
+      matched.set(document, [...(matched.get(document) ?? []), token.typed]);
+    }
+  });
+  return { scores, covered, matched, asked };
+};
+
+/** What both voices say of a text. */
+type Weighed = {
+  /** Chance of every document, in the order of the index. */
+  readonly chances: Float64Array;
+  /** Chance that it is of other matters, by what was learned. */
+  readonly elsewhere: number;
+  readonly counted: Counted;
+  /** Rows of the pages whose whole name it is. */
+  readonly named: readonly number[];
+};
+
+/** Weighs every document by a text. */
+const weighed = (index: FindIndex, query: string, typing = false): Weighed => {
+  const ready = open(index);
+  const unfinished = typing && /[a-z0-9]$/i.test(query);
+  const tokens = once(joined(ready, ready.say.tokens(query)));
+  const counted = countedIn(ready, tokens, unfinished);
+  const all = ready.say.all(query);
+  const learned = learnedChances(ready, unfinished ? all.slice(0, -1) : all);
+  const mark = nameMark(ready.say, query);
+  const named = (Object.hasOwn(index.names, mark) ? index.names[mark] : undefined) ?? [];
+  const byKind = counted.scores.map((score, at) => score * KIND[index.documents[at]?.kind ?? 'defect']);
+  return {
+    chances: mixed(index, byKind, learned),
+    named,
+    elsewhere: learned?.[index.documents.length] ?? 0,
+    counted,
+  };
+};
+
+/** Hits listed where nothing is sure. */
+const PERHAPS_LISTED = 3;
+/** A hit that is this much less likely than the first is not listed. */
+const FAR_BEHIND = 0.02;
+
+/** How well a text belongs here: 0 not at all, 1 wholly. Chosen on open phrases. */
+const belongs = ({ chances, elsewhere, counted, named }: Weighed): number => {
+  if (named.length) return 1;
+  let first = 0;
+  chances.forEach((chance, at) => {
+    if (chance > (chances[first] ?? 0)) first = at;
+  });
+  const share = counted.asked ? Math.min(1, (counted.covered[first] ?? 0) / counted.asked) : 0;
+  return share * (1 - elsewhere);
+};
+
+/** From here on what is first counts as an answer; below it all is listed as perhaps. */
+const SURE_FROM = 0.36;
+
+/** Rows by chance; those whose whole name was typed before the others, but words of the trade only below what they name. */
+const ordered = ({ documents }: FindIndex, { chances, named }: Weighed): number[] => {
+  const rows = [...chances.keys()].sort(
+    (a, b) =>
+      (chances[b] ?? 0) - (chances[a] ?? 0) || ((documents[a]?.id ?? '') < (documents[b]?.id ?? '') ? -1 : 1),
+  );
+  if (!named.length) return rows;
+  const titled = new Set(named.filter((name) => name < 0).map((name) => ~name));
+  const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
+  const isTerm = (row: number): boolean => documents[row]?.kind === 'glossary';
+  const pages = rows.filter((row) => called.has(row) && !isTerm(row));
+  const terms = rows.filter((row) => called.has(row) && isTerm(row));
+  const byTitle = (list: readonly number[]) => [
+    ...list.filter((row) => titled.has(row)),
+    ...list.filter((row) => !titled.has(row)),
+  ];
+  const rest = rows.filter((row) => !called.has(row));
+  const first = pages.length ? byTitle(pages) : rest.splice(0, 1);
+  // A word is explained below the first pages that bear it.
+  const lead = first.splice(0, Math.max(1, NAMED_IN_SIGHT - terms.length));
+  return [...lead, ...byTitle(terms), ...first, ...rest];
+};
+
+/** Every page whose whole name was typed stands within so many. */
+const NAMED_IN_SIGHT = 3;
+
+/**
+ * The documents that answer a query, likeliest first. Where little of it fits, the nearest three come as `perhaps`;
+ * none where no word of it is known.
+ */
 export const find = (
   index: FindIndex,
   query: string,
   { limit = 10, typing = false }: FindOptions = {},
 ): Hit[] => {
-  const ready = open(index);
-  const unfinished = typing && /[a-z0-9]$/i.test(query);
-  const tokens = joined(ready, ready.say.tokens(query));
-  const tallies = new Map<number, Tally>();
-  let asked = 0;
-  tokens.forEach((token, position) => {
-    const { rows, asks } = read(ready, token, unfinished && position === tokens.length - 1);
-    asked += asks;
-    for (const [document, { score, covered }] of perWord(ready, rows)) {
-      const tally = tallies.get(document) ?? { score: 0, covered: 0, matched: [] };
-      tally.score += score;
-      tally.covered += covered;
-      tally.matched.push(token.typed);
-      tallies.set(document, tally);
-    }
-  });
-  const hits: Hit[] = [];
-  for (const [at, { score, covered, matched }] of tallies) {
-    const document = index.documents[at];
-    if (!document || covered < SHARE * asked) continue;
-    hits.push({ ...document, score: score * Math.sqrt(covered / asked) * KIND[document.kind], matched });
-  }
-  return hits.sort((a, b) => b.score - a.score || (a.id < b.id ? -1 : 1)).slice(0, limit);
+  const found = weighed(index, query, typing);
+  const { chances, counted, named } = found;
+  if (counted.matched.size === 0 && !named.length) return [];
+  const fit = belongs(found);
+  const sure = fit >= SURE_FROM;
+  const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
+  const least = Math.max(...chances) * FAR_BEHIND;
+  const rows = ordered(index, found)
+    .filter((row) => (chances[row] ?? 0) >= least || called.has(row))
+    .slice(0, sure ? limit : Math.min(limit, PERHAPS_LISTED));
+  let score = 0;
+  return rows
+    .toReversed()
+    .flatMap((row) => {
+      const document = index.documents[row];
+      if (!document) return [];
+      score = Math.max(score, (chances[row] ?? 0) * Math.min(1, fit / SURE_FROM));
+      return [{ ...document, score, perhaps: !sure, matched: counted.matched.get(row) ?? [] }];
+    })
+    .toReversed();
 };

@@ -1,7 +1,7 @@
 import type { Token } from './language.ts';
 import type { OpenIndex, Reading } from './open.ts';
 import { stem } from './stem.ts';
-import { ELSEWHERE, NAMED, STRANGE, TRUST } from './weights.ts';
+import { NAMED, STRANGE, TRUST } from './weights.ts';
 
 /** Rows of the words that begin with `part`. */
 const begunBy = ({ words }: OpenIndex, part: string): Set<number> => {
@@ -45,7 +45,6 @@ const isName = ({ index }: OpenIndex, row: number): boolean =>
 /** What one typed word may stand for: itself, its lay meaning, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
-  if (open.say.elsewhere(word)) return { rows, asks: ELSEWHERE };
   const add = (row: number | undefined, trust: number): void => {
     if (row !== undefined && trust > (rows.get(row) ?? 0)) rows.set(row, trust);
   };

@@ -1,15 +1,21 @@
 import type { FindKind } from './document.ts';
 
-/** What a word counts by where it stands: name, lay names, look, other text. Chosen on half of the test phrases. */
-export const FIELD = { title: 4, also: 3, signs: 2, text: 0.7 } as const;
+/** What a word counts by where it stands: name, lay names, what people said, look, other text. Chosen on open phrases. */
+export const FIELD = { title: 4, also: 3, said: 2, signs: 2, text: 0.7 } as const;
+
+/** BM25: how soon more mentions stop adding, and how far a long page is held against it. */
+export const FILLING = 4;
+export const LENGTH_COUNTS = 0.5;
 
 /** Flaws first: someone in a hurry asks what it is, not what a word means. */
 export const KIND: Readonly<Record<FindKind, number>> = {
   defect: 1,
+  rule: 0.9,
+  page: 0.9,
   remedy: 0.8,
-  question: 0.7,
   lesson: 0.7,
-  glossary: 0.7,
+  product: 0.7,
+  glossary: 0.6,
 };
 
 /** How far a reading of a typed word is trusted, 1 being the word itself. */
@@ -21,14 +27,11 @@ export const ABOUT = 2;
 /** From this weight on a page is called by the word, by its own name or a lay one. */
 export const NAMED = 2.5;
 
-/** A word that one page alone has tells little of whether the query belongs here at all. */
-export const LONE = 0.9;
-
 /** What a word that no page is called by weighs against one that some page is, when the share is reckoned. */
 export const STRANGE = 1.8;
 
-/** What a word of other matters weighs there. */
-export const ELSEWHERE = 3;
-
-/** Below this share of the words of the query nothing is listed. */
-export const SHARE = 0.39;
+/** Bits of BM25 that double a chance, and how the two voices, words counted and words learned, are mixed. */
+export const WARMTH = 2;
+export const LEARNED = 0.5;
+/** A chance no voice goes below, so that neither alone rules a page out. */
+export const DOUBT = 1e-4;

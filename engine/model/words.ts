@@ -12,7 +12,10 @@ export const Words = z
       .array(words)
       .min(1)
       .describe('Words, or pairs of words, that say nothing about which flaw it is.'),
-    elsewhere: z.array(word).min(1).describe('Words of other matters: they count against an answer.'),
+    silent: z
+      .array(word)
+      .min(1)
+      .describe('Words that never say anything, not even beside others; the rest is learned from.'),
     spellings: z.record(word, word).describe('British, informal or older spelling → the spelling used here.'),
     synonyms: z
       .record(word, z.array(word).min(1))

@@ -58,6 +58,7 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
     remedy: remedyUrl,
     lesson: lessonUrl,
     glossary: termUrl,
+    page: (tool) => `${BASE}${tool}/`,
   };
   return of[kind]?.(id);
 };

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { buildIndex, documentsOf } from '#engine/find.ts';
 import type { Issue } from '#engine/issue.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
@@ -9,6 +10,7 @@ import { prove } from '#engine/prove/index.ts';
 import { say } from '#engine/say.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
+import { readWords } from '../../content/tools/hear.ts';
 import { plainWords } from '../../content/tools/plain-words.ts';
 import { reachable } from '../../content/tools/reachable.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
@@ -113,7 +115,7 @@ describe('faults of content', () => {
     const linked = link([...sound, ...doings, scorch]);
     if (!linked.ok) throw new Error('the knowledge does not link');
     const figures = { ...survey(matrixOf(linked.value)), neverFirst: ['scorch'] };
-    const told = [...reachable(linked.value, figures, root)]
+    const told = [...reachable(linked.value, figures, buildIndex(documentsOf(linked.value), readWords(root)))]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
     const mend = 'sharpen its signs, its other names, or the look-alikes of its neighbors';

@@ -1,17 +1,17 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { buildIndex, documentsOf } from '#engine/find.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { phrases, words } from './phrases.ts';
+import { readIndex } from '../../content/tools/said.ts';
+import { phrases } from './phrases.ts';
 import { score } from './score.ts';
 
-const { known } = provenKnowledge(fileURLToPath(new URL('../..', import.meta.url)));
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const { known } = provenKnowledge(root);
 
 // Content that does not prove is another test's to report.
 describe.skipIf(!known)('the search on the content', () => {
-  const documents = known ? documentsOf(known) : [];
   const covers = new Map(known?.defects.map((defect) => [defect.id as string, defect.covers]));
-  const index = buildIndex(documents, words);
+  const index = known && readIndex(known, root);
 
   it('has a page for every flaw of the phrases', () => {
     const covered = new Set([...covers.values()].flat());
@@ -28,7 +28,7 @@ describe.skipIf(!known)('the search on the content', () => {
     ],
   ])('meets its goals on %s phrases', (_, set, goal) => {
     const { first, inThree, misspelledInThree, lost, silent } = score(
-      index,
+      index as NonNullable<typeof index>,
       set,
       (id) => covers.get(id) ?? [],
     );

@@ -8,7 +8,7 @@ export interface Score {
   readonly misspelledInThree: number;
   /** Good phrases that list nothing. */
   readonly lost: number;
-  /** Off-topic phrases that list nothing. */
+  /** Off-topic phrases that list nothing, or only as perhaps. */
   readonly silent: number;
 }
 
@@ -38,6 +38,9 @@ export const score = (
       ranks.filter(({ kind }) => kind === 'misspelled'),
     ),
     lost: share(ranks.filter(({ lost }) => lost).length, ranks.length),
-    silent: share(offTopic.filter(({ say }) => find(index, say).length === 0).length, offTopic.length),
+    silent: share(
+      offTopic.filter(({ say }) => find(index, say).every(({ perhaps }) => perhaps)).length,
+      offTopic.length,
+    ),
   };
 };

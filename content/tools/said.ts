@@ -1,0 +1,54 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { SaidPhrase } from '#engine/find.ts';
+import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import type { EntryKind } from '#engine/model/kinds.ts';
+import { Collected, SaidOfPages, TOOL_PAGES } from '#engine/model/said.ts';
+import { readWords } from './hear.ts';
+import { type Mention, orThrow, readTable, type Table } from './table.ts';
+
+const PAGES = 'content/hear/pages.yaml';
+const COLLECTED = 'content/hear/collected.yaml';
+const ELSEWHERE = 'elsewhere';
+
+/** The entry that a page's name points at; the tools and what is elsewhere are no entries. */
+const mentionOf = (name: string, path: readonly PropertyKey[]): Mention[] => {
+  const [kind, id] = name.includes('/') ? name.split('/') : ['defect', name];
+  if (name === ELSEWHERE || (kind === 'page' && (TOOL_PAGES as readonly string[]).includes(id ?? '')))
+    return [];
+  return [{ kind: kind as EntryKind, id: id ?? '', path }];
+};
+
+export const saidTable = (known: Knowledge, root: string): Table<SaidOfPages> =>
+  readTable(known, root, PAGES, SaidOfPages, ({ said }) =>
+    Object.keys(said).flatMap((name) => mentionOf(name, ['said', name])),
+  );
+
+export const collectedTable = (known: Knowledge, root: string): Table<Collected> =>
+  readTable(known, root, COLLECTED, Collected, ({ phrases }) =>
+    phrases.flatMap(({ is }, at) => is.flatMap((name, i) => mentionOf(name, ['phrases', at, 'is', i]))),
+  );
+
+/** All that people said, the authors' lines and the collected ones. Throws every fault as a line. */
+const readSaid = (known: Knowledge, root: string): { phrases: SaidPhrase[]; tools: SaidOfPages['tools'] } => {
+  if (!existsSync(join(root, PAGES))) return { phrases: [], tools: [] };
+  const { said, tools } = orThrow(saidTable(known, root));
+  const authored = Object.entries(said).flatMap(([name, lines]) =>
+    lines.map((say) => ({ say, is: name === ELSEWHERE ? [] : [name] })),
+  );
+  const collected = existsSync(join(root, COLLECTED)) ? orThrow(collectedTable(known, root)).phrases : [];
+  return { phrases: [...authored, ...collected], tools };
+};
+
+const indexes = new WeakMap<Knowledge, FindIndex>();
+
+/** The index of the search of the content below `root`, learned once for each knowledge read. */
+export const readIndex = (known: Knowledge, root: string): FindIndex => {
+  const made = indexes.get(known);
+  if (made) return made;
+  const { phrases, tools } = readSaid(known, root);
+  const fresh = buildIndex(documentsOf(known, tools), readWords(root), phrases);
+  indexes.set(known, fresh);
+  return fresh;
+};

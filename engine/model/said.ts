@@ -1,0 +1,37 @@
+import { z } from 'zod';
+
+/** The name of a page in what people said: the id of a flaw, else its kind and id. */
+const page = z
+  .string()
+  .regex(
+    /^(?:(?:rule|remedy|lesson|product|term|page)\/)?[a-z][a-z0-9]*(-[a-z0-9]+)*$/,
+    'the id of a flaw, or rule/…, remedy/…, lesson/…, product/…, term/…, page/…',
+  );
+const said = z.coerce.string().min(2);
+
+/** The tools of the site, which the search finds beside the pages of the knowledge. */
+export const TOOL_PAGES = ['clock', 'schedule', 'jobs'] as const;
+
+/** content/hear/pages.yaml: what people say when they want a page. */
+export const SaidOfPages = z.strictObject({
+  tools: z.array(
+    z.strictObject({
+      id: z.enum(TOOL_PAGES),
+      title: z.string(),
+      says: z.string().min(20).describe('A line for the list of hits.'),
+      also: z.array(said).min(2),
+    }),
+  ),
+  said: z
+    .record(page, z.array(said))
+    .describe('Page → what people say; elsewhere: what is of other matters.'),
+});
+export type SaidOfPages = z.infer<typeof SaidOfPages>;
+
+/** content/hear/collected.yaml: what strangers typed, with every page that would be right, the likeliest first. */
+export const Collected = z.strictObject({
+  phrases: z.array(
+    z.strictObject({ say: said, is: z.array(page).describe('None: it is of other matters.') }),
+  ),
+});
+export type Collected = z.infer<typeof Collected>;
