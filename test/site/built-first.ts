@@ -1,5 +1,11 @@
-/** No test of the site begins before the site is built. */
+/** No test of the site begins before the site is built, however long that takes. */
+import { setTimeout as wait } from 'node:timers/promises';
 import { inject } from 'vitest';
+import { BUILDING } from './building.ts';
 
-const first = await fetch(inject('base'));
+let first = await fetch(inject('base'));
+while (first.status === BUILDING) {
+  await wait(200);
+  first = await fetch(inject('base'));
+}
 if (!first.ok) throw new Error(`There is no site to test: ${await first.text()}`);

@@ -1,10 +1,11 @@
 import { spawn } from 'node:child_process';
 import { existsSync, globSync, statSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { createServer, type RequestListener } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import type { TestProject } from 'vitest/node';
 import { siteHandler } from '../../site/tools/site-handler.ts';
+import { BUILDING } from './building.ts';
 import { expectRoomIn, unpackPackaged } from './unpack-browser.ts';
 
 declare module 'vitest' {
@@ -49,14 +50,16 @@ const TEMPORARY = 400_000_000;
 export default async function setup(project: TestProject): Promise<() => void> {
   expectRoomIn(tmpdir(), TEMPORARY);
   const ended = new AbortController();
-  const handler = (stale() ? build(ended.signal) : Promise.resolve()).then(() => siteHandler('dist'));
-  handler.catch(() => undefined);
-  const server = createServer((request, response) => {
-    handler.then(
-      (answer) => answer(request, response),
-      (error: Error) => response.writeHead(500).end(error.message),
-    );
-  });
+  let answer: RequestListener = (_request, response) => response.writeHead(BUILDING).end();
+  (stale() ? build(ended.signal) : Promise.resolve()).then(
+    () => {
+      answer = siteHandler('dist');
+    },
+    (error: Error) => {
+      answer = (_request, response) => response.writeHead(500).end(error.message);
+    },
+  );
+  const server = createServer((request, response) => answer(request, response));
   const end = () => {
     ended.abort();
     server.closeAllConnections();
