@@ -24,6 +24,7 @@ const THOROUGH = [
   'site/jobs',
   'engine/schedule/properties',
   'engine/calc/never-early.properties',
+  'engine/fitness/agreement',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [

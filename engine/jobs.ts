@@ -27,6 +27,7 @@ export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
 export { type Passed, passedBy } from './jobs/place.ts';
 export { type ImportRow, previewImport, previewShelves } from './jobs/preview.ts';
 export { cardsRemoved } from './jobs/removed.ts';
+export { fitting, type Room, roomOf } from './jobs/room.ts';
 export {
   type Section,
   type SectionRect,

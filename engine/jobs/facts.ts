@@ -1,7 +1,7 @@
 import { type Case, emptyCase, withFact, without } from '../case.ts';
 import { factsOf } from '../clock/facts.ts';
+import { pieceOf } from '../fitness/case.ts';
 import type { JobCard } from '../model/job-card.ts';
-import { pieceOf } from '../schedule/piece.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { layersOf, type Products, productOf } from './layers.ts';
 import { trialsOf } from './use.ts';

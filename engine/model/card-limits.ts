@@ -22,3 +22,9 @@ export const LATEST_INSTANT = 7_258_118_400_000;
 
 /** Letters in the name of a piece, in its notes, and in the line below a photo. */
 export const MOST_LETTERS = { name: 80, notes: 4000, caption: 300 } as const;
+
+/** What can have gone on, and how far, in one coat: far beyond any piece, but numbers that can be reckoned with. */
+export const AMOUNT = {
+  milliliters: { min: 0.01, max: 1_000_000 },
+  squareMeters: { min: 0.0001, max: 10_000 },
+} as const;

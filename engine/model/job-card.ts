@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  AMOUNT,
   CARD_LISTS,
   CARD_VERSION,
   LATEST_INSTANT,
@@ -10,11 +11,18 @@ import {
 import { FACTS } from './facts.ts';
 import { PARTS, TRIALS } from './plan.ts';
 
+/** What every object inherits names nothing of ours: looked up, it would give a function. */
+const own = (name: string): boolean => !(name in Object.prototype);
+
 const Id = z
   .string()
   .regex(/^[A-Za-z0-9-]{1,64}$/)
+  .refine(own, 'this name is taken by the language')
   .describe('Letters, digits and hyphens.');
-const Name = z.string().regex(/^[a-z][a-z0-9-]{0,60}$/);
+const Name = z
+  .string()
+  .regex(/^[a-z][a-z0-9-]{0,60}$/)
+  .refine(own, 'this name is taken by the language');
 /** Epoch milliseconds, 1970 to 2200. */
 const Instant = z.int().min(0).max(LATEST_INSTANT);
 const Words = z.string().max(MOST_LETTERS.notes);
@@ -34,7 +42,7 @@ const CanLabel = z.strictObject({
   minutes: z.partialRecord(z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond']), Span),
   climate: Climate.optional(),
   limits: z.strictObject({ celsius: Span.optional(), relativeHumidity: Span.optional() }).optional(),
-  squareMetersPerLiter: z.number().positive().optional(),
+  squareMetersPerLiter: z.number().min(0.01).max(10_000).optional(),
   volumeSolids: Humidity.optional(),
   coats: z.int().min(1).max(20).optional(),
   coatsPerDay: z.int().min(1).max(20).optional(),
@@ -55,7 +63,10 @@ const Coat = z.strictObject({
   surfaceCelsius: z.number().min(-30).max(50).optional().describe('The coldest place of the piece, °C.'),
   applicator: z.enum(FACTS.applicator.values).optional(),
   amount: z
-    .strictObject({ milliliters: z.number().positive(), squareMeters: z.number().positive() })
+    .strictObject({
+      milliliters: z.number().min(AMOUNT.milliliters.min).max(AMOUNT.milliliters.max),
+      squareMeters: z.number().min(AMOUNT.squareMeters.min).max(AMOUNT.squareMeters.max),
+    })
     .optional(),
   note: Words.optional(),
 });

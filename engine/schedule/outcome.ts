@@ -1,9 +1,9 @@
+import type { No } from '../fitness/judge.ts';
+import type { FitnessRow } from '../fitness/rows.ts';
 import type { RuleEntry } from '../rules.ts';
 import type { Build } from './build.ts';
 import type { Dates } from './dates.ts';
 import type { Night } from './dry.ts';
-import type { FitnessRow } from './fitness.ts';
-import type { No } from './no.ts';
 import type { PlanStep } from './steps.ts';
 import type { WetEdge } from './wet-edge.ts';
 import type { Stretch } from './windows.ts';

@@ -1,6 +1,5 @@
-import type { ValueOf } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
-import type { Job, Part, Parts } from './job.ts';
+import type { Part, Parts } from './job.ts';
 
 const SQUARE_MILLIMETERS = 1e6;
 
@@ -27,10 +26,3 @@ export const largestFace = (parts: Parts): Face | undefined =>
       longMillimeters: Math.max(sizes.long, sizes.wide),
     }))
     .sort((one, two) => two.squareMeters - one.squareMeters)[0];
-
-/** What the piece counts as for safety: what is done with it wins over what it is called. */
-export const pieceOf = ({ kind, trials }: Pick<Job, 'kind' | 'trials'>): ValueOf<'piece'> => {
-  if (kind === 'crib' || kind === 'valuable') return kind;
-  if (trials.includes('child')) return 'childs-item';
-  return trials.includes('food') ? 'food-surface' : kind;
-};

@@ -1,6 +1,7 @@
 import type { Problem } from '../calc/quantity.ts';
-import { sayWeather } from '../calc/say-weather.ts';
-import { weatherVerdict } from '../calc/weather.ts';
+import { coatStep, factsOfLaying } from '../fitness/case.ts';
+import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
+import { underCan } from '../fitness/laying.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import { fire, isOfSteps } from '../rules.ts';
@@ -8,10 +9,8 @@ import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
-import { coatStep, factsOfJob } from './facts.ts';
-import { baseHoursOf, baseWait, fitnessOf } from './fitness.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
-import { type No, noesOf, spoiledByNight } from './no.ts';
+import { spoiledByNight } from './no.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
 import { cautioned, type Raw } from './steps.ts';
@@ -26,23 +25,6 @@ const STEP = 5;
 
 const rounded = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
 
-/** The weather limits of the can, where it gives any, in place of the product's. */
-const underCan = (product: PlanProduct, { label }: Job): PlanProduct => {
-  const celsius = label?.limits?.celsius;
-  const humidity = label?.limits?.relativeHumidity;
-  if (!celsius && !humidity) return product;
-  const limits = {
-    celsius: celsius ? ([celsius.from, celsius.to] as [number, number]) : product.limits.celsius,
-    humidity: humidity ? ([humidity.from, humidity.to] as [number, number]) : product.limits.humidity,
-  };
-  const { 'film-formation-celsius': formation, ...rest } = product;
-  return {
-    ...rest,
-    limits,
-    ...(formation && !celsius && { 'film-formation-celsius': formation }),
-  } as PlanProduct;
-};
-
 /** The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. */
 export const schedule = (
   plan: Plan,
@@ -52,33 +34,19 @@ export const schedule = (
   calendar: Calendar,
 ): Outcome => {
   const product = underCan(told, job);
-  const on = factsOfJob(job, product);
+  const on = factsOfLaying(job, product);
   const prepare = plan.prepare.find(({ bases }) => bases.includes(job.base));
   const between = plan.between.find(({ families }) => families.includes(product.family));
-  const sanding = [prepare, between].flatMap((row) =>
-    row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : [],
-  );
-  const fired = fire(known, on, [...sanding, coatStep(job, product)]);
+  const { noes, wait, care, weatherCare } = judgeLaying(plan, known, job, product, { at: job.start });
+  const fired = fire(known, on, [...sandingOf(plan, job, product), coatStep(job, product)]);
   const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
-  const fitness = fitnessOf(plan, job, product);
   const squareMeters = areaOf(job.parts, plan.extra);
-  const weather = weatherVerdict(product, job.day);
   const build = buildOf(plan, job, product);
-  const wait = baseWait(plan, job, product);
-  const baseReady =
-    wait && job.baseHours !== undefined
-      ? job.start + (baseHoursOf(job, wait) - job.baseHours) * HOUR
-      : job.start;
-
-  const noes = noesOf({ plan, job, product, stops: fired.stops, fitness, build, wait, baseReady });
+  const baseReady = job.start + (wait?.hours ?? 0) * HOUR;
   const reckoned: Reckoned = {
     squareMeters,
-    care: fitness.filter(({ verdict }) => verdict === 'care'),
-    weatherCare: weather.ok
-      ? weather.value.reasons
-          .filter(({ verdict }) => verdict === 'go-with-care')
-          .map((reason) => sayWeather(reason, 'before'))
-      : [],
+    care,
+    weatherCare,
     build,
     liters: build && litersOf(plan, job, build, squareMeters),
   };
@@ -101,8 +69,7 @@ export const schedule = (
   );
   const raw: Raw[] = [];
   let ready = Math.max(job.start, baseReady);
-  if (wait && baseReady > job.start)
-    raw.push({ kind: 'wait', from: job.start, to: baseReady, surely: baseReady, say: wait.why });
+  if (wait) raw.push({ kind: 'wait', from: job.start, to: baseReady, surely: baseReady, say: wait.row.why });
   const tooShort = (minutes: number): Refusal =>
     refuse({
       code: 'hours',

@@ -1,10 +1,10 @@
 import type { Case } from '../case.ts';
 import { withFact } from '../case.ts';
+import { coatStep } from '../fitness/case.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
 import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
-import { coatStep } from './facts.ts';
 import type { Job, PlanProduct } from './job.ts';
 import type { Stretch } from './windows.ts';
 

@@ -1,4 +1,4 @@
-import { answer, type Refused, type Result, refuse } from '../quantity.ts';
+import { answer, outside, type Refused, type Result, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
 import type { DryingProduct, Figures, Limits, Span } from './figures.ts';
 import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
@@ -25,13 +25,34 @@ const refuseTime = (
     max: Number.POSITIVE_INFINITY,
   });
 
-/** Refuses a label time that is not above zero, is reversed, or comes before an earlier moment of the same label. */
+const DAY = 1440;
+/** No can prints a shorter time, minutes, nor a longer one for these. */
+const LEAST_MINUTES = 0.1;
+const MOST_LABEL_MINUTES: Readonly<Record<Milestone, number>> = {
+  open: 2 * DAY,
+  touch: 30 * DAY,
+  recoat: 90 * DAY,
+  'light-use': 365 * DAY,
+  cure: 1000 * DAY,
+  'sand-if-beyond': 365 * DAY,
+};
+
+/** Refuses a time that no can prints; zero and less is told apart. */
+const beyondCans = (milestone: Milestone, { from, to }: Span): Refused | undefined => {
+  const range = (value: number) =>
+    outside([MILESTONE_WORDS[milestone], value, LEAST_MINUTES, MOST_LABEL_MINUTES[milestone], 'min']);
+  return range(from) ?? range(to);
+};
+
+/** Refuses a label time that no can prints, that is not above zero, is reversed, or comes before an earlier moment of the same label. */
 export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
   let before: Span = { from: 0, to: 0 };
   for (const milestone of MILESTONES) {
     const time = minutes[milestone];
     if (!time) continue;
     if (!(time.from > 0)) return refuseTime('label-not-positive', milestone, time.from, 0);
+    const beyond = beyondCans(milestone, time);
+    if (beyond) return beyond;
     if (!(time.to >= time.from)) return refuseTime('label-out-of-order', milestone, time.to, time.from);
     const floor = milestone === 'sand-if-beyond' ? (minutes.recoat ?? { from: 0, to: 0 }) : before;
     if (time.from < floor.from) return refuseTime('label-out-of-order', milestone, time.from, floor.from);

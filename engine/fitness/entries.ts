@@ -1,0 +1,78 @@
+import type { Case } from '../case.ts';
+import type { LaidCoat } from '../clock/coat.ts';
+import { coatsInOrder, labelOf } from '../jobs/coat.ts';
+import { trialsOf } from '../jobs/use.ts';
+import type { CardCoat, JobCard } from '../model/job-card.ts';
+import type { Laying } from './laying.ts';
+
+const HOUR = 3_600_000;
+
+/** What a coat itself tells, whoever lays it: its air, its tool and its can. */
+type Coming = Pick<CardCoat, 'celsius' | 'relativeHumidity' | 'surfaceCelsius' | 'applicator'>;
+
+const airOf = ({ celsius, relativeHumidity, surfaceCelsius }: Coming): Laying['day'] => ({
+  celsius,
+  relativeHumidity,
+  ...(surfaceCelsius !== undefined && { surfaceCelsius }),
+});
+
+/** A coat that is about to be laid on the piece of a card. Over a coat of her own the base has been covered already. */
+export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Laying => {
+  const first = coatsInOrder(card).every(({ id, laidAt }) => id === coat.id || laidAt >= coat.laidAt);
+  const { baseLaidAt } = card;
+  return {
+    kind: card.kind,
+    trials: trialsOf(card),
+    wear: 'normal',
+    base: card.base,
+    ...(first && baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR }),
+    tone: card.tone,
+    age: card.age,
+    sheen: card.sheen,
+    applicator: coat.applicator,
+    label: labelOf(card, coat),
+    day: airOf(coat),
+    night: card.night,
+    inSun,
+  };
+};
+
+/** A coat that is about to be put on the clock, on a piece of which this is known; nothing of it where no one has said. */
+export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): Laying => ({
+  ...piece,
+  sheen: coat.sheen ?? piece.sheen,
+  tone: coat.baseTone ?? piece.tone,
+  applicator: coat.applicator ?? piece.applicator,
+  label: coat.label ?? piece.label,
+  day: airOf(coat),
+});
+
+const choice = <T extends string>(on: Case, name: string): T | undefined => {
+  const value = on[name]?.value;
+  return typeof value === 'string' ? (value as T) : undefined;
+};
+
+const number = (on: Case, name: string): number | undefined => {
+  const value = on[name]?.value;
+  return typeof value === 'number' ? value : undefined;
+};
+
+/** A coat that a repair calls for, from the facts of its walk. Nothing where the air is not known. */
+export const layingOfCase = (
+  on: Case,
+  more: Pick<Laying, 'trials' | 'baseHours'> = {},
+): Laying | undefined => {
+  const [celsius, relativeHumidity] = [number(on, 'air-celsius'), number(on, 'relative-humidity')];
+  if (celsius === undefined || relativeHumidity === undefined) return undefined;
+  return {
+    ...more,
+    kind: choice(on, 'piece'),
+    wear: 'normal',
+    base: choice(on, 'base'),
+    tone: choice(on, 'base-tone'),
+    age: choice(on, 'age'),
+    sheen: choice(on, 'sheen'),
+    applicator: choice(on, 'applicator'),
+    day: airOf({ celsius, relativeHumidity, surfaceCelsius: number(on, 'surface-celsius') }),
+  };
+};

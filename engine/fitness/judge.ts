@@ -1,0 +1,127 @@
+import { sayProblem } from '../calc/say-problem.ts';
+import { sayWeather } from '../calc/say-weather.ts';
+import type { Units } from '../calc/units.ts';
+import { weatherVerdict } from '../calc/weather.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Step } from '../model/step.ts';
+import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
+import { coatStep, factsOfLaying } from './case.ts';
+import { type Laying, type LayingProduct, underCan } from './laying.ts';
+import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from './rows.ts';
+
+/** Why a coat must not be laid, or not yet. */
+export type No = {
+  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'hours' | 'drying';
+  readonly says: string;
+  readonly instead?: string;
+  /** From then on it would be a yes, epoch milliseconds. */
+  readonly earliest?: number;
+};
+
+/** What is said of a coat before it is laid. */
+export type Judgement = {
+  /** `wait`: it may be laid once the base is ready. */
+  readonly verdict: 'go' | 'care' | 'wait' | 'no';
+  /** What forbids it, safety first. */
+  readonly noes: readonly No[];
+  /** The base that needs longer, and the hours that are still missing in this air; nothing where it is ready. */
+  readonly wait: { readonly row: BaseWait; readonly hours: number } | undefined;
+  /** What to mind about this product for this use. */
+  readonly care: readonly FitnessRow[];
+  /** What to mind in this weather. Where the weather is a no, what only adds to it and nothing to do. */
+  readonly weatherCare: readonly string[];
+  /** What stands before the coat: rags, vapor, mask, lead and the like, each once. */
+  readonly cautions: readonly RuleEntry[];
+};
+
+/** The tables that a judgement rests on. */
+export type JudgeTables = Pick<Plan, 'fitness' | 'waits' | 'prepare' | 'between' | 'refuse'>;
+
+/** Steps of sanding that come with a coat of this product over this base. */
+export const sandingOf = (plan: JudgeTables, { base }: Laying, { family }: LayingProduct): readonly Step[] =>
+  [
+    plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
+    plan.between.find(({ families }) => families.includes(family)),
+  ].flatMap((row) => (row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : []));
+
+const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {
+  const judged = weatherVerdict(product, { ...day, inSun: inSun ?? false });
+  if (!judged.ok)
+    return { noes: [{ code: 'weather' as const, says: sayProblem(judged.problem, units) }], care: [] };
+  const { reasons } = judged.value;
+  return {
+    noes: reasons
+      .filter(({ verdict }) => verdict === 'no')
+      .map((reason): No => ({ code: 'weather', says: sayWeather(reason, 'before', units) })),
+    care: reasons
+      .filter(({ verdict }) => verdict === 'go-with-care')
+      .map((reason) => sayWeather(reason, 'before', units)),
+  };
+};
+
+const toolOf = (product: LayingProduct, { applicator, label }: Laying): No[] =>
+  !applicator || product['wet-film-micrometers'][applicator] || label?.squareMetersPerLiter
+    ? []
+    : [
+        {
+          code: 'tool',
+          says: `${product.name} is not laid with this tool.`,
+          instead: `Take one of these: ${Object.keys(product['wet-film-micrometers']).join(', ')}.`,
+        },
+      ];
+
+/**
+ * The one judgement of a coat before it is laid: what fits on what, how long the base waits, for whom it is not fit,
+ * which weather is a no, and which cautions come first. Plan, clock, card and walk all ask it. `at`, epoch milliseconds,
+ * is when it would be laid; without it a base that is too fresh names no time.
+ */
+export const judgeLaying = (
+  plan: JudgeTables,
+  known: Knowledge,
+  laying: Laying,
+  told: LayingProduct,
+  { at, units = 'metric' }: { readonly at?: number; readonly units?: Units } = {},
+): Judgement => {
+  const product = underCan(told, laying);
+  const on = factsOfLaying(laying, product);
+  const ahead = [...sandingOf(plan, laying, product), coatStep(laying, product)];
+  const { stops, cautions } = fire(known, on, ahead);
+  const before = ahead.flatMap((step) => rulesForStep(known, on, step));
+  const fitness = fitnessOf(plan, laying, product);
+  const row = baseWait(plan, laying, product);
+  const hours =
+    row && laying.baseHours !== undefined ? Math.max(0, baseHoursOf(laying, row) - laying.baseHours) : 0;
+  const weather = weatherOf(product, laying, units);
+  const noes: readonly No[] = [
+    ...stops
+      .filter(({ id }) => plan.refuse.includes(id as never))
+      .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
+    ...fitness
+      .filter(({ verdict }) => verdict === 'no')
+      .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
+    ...toolOf(product, laying),
+    ...(row?.refuse && hours > 0
+      ? [
+          {
+            code: 'base' as const,
+            says: row.why,
+            instead: 'Wait, or take another product.',
+            ...(at !== undefined && { earliest: at + hours * 3_600_000 }),
+          },
+        ]
+      : []),
+    ...weather.noes,
+  ];
+  const care = fitness.filter(({ verdict }) => verdict === 'care');
+  const wait = row && hours > 0 ? { row, hours } : undefined;
+  const mind = care.length > 0 || weather.care.length > 0;
+  return {
+    verdict: noes.length ? 'no' : wait ? 'wait' : mind ? 'care' : 'go',
+    noes,
+    wait,
+    care,
+    weatherCare: weather.care,
+    cautions: [...new Set([...stops, ...before, ...cautions])].filter(({ kind }) => kind !== 'adjustment'),
+  };
+};

@@ -1,0 +1,52 @@
+import type { Label } from '../calc/drying/label.ts';
+import type { ClockProduct } from '../clock/coat.ts';
+import type { ValueOf } from '../model/facts.ts';
+import type { TRIALS, WEARS } from '../model/plan.ts';
+
+/** A product with its id, as a coat of it is judged. */
+export type LayingProduct = ClockProduct & { readonly id: string };
+
+/**
+ * What is known where a coat is about to be laid, whoever asks: plan, clock, card or walk. What is left out is not known,
+ * and nothing is said of it. Climates in °C and 0–1.
+ */
+export type Laying = {
+  readonly kind?: ValueOf<'piece'> | undefined;
+  /** What the buyer does to it. */
+  readonly trials?: readonly (typeof TRIALS)[number][] | undefined;
+  readonly wear?: (typeof WEARS)[number] | undefined;
+  /** What lies directly below; left out where a clear coat of her own lies there already. */
+  readonly base?: ValueOf<'base'> | undefined;
+  /** Hours since the base was laid; nothing where it is long dry or bare. */
+  readonly baseHours?: number | undefined;
+  readonly tone?: ValueOf<'base-tone'> | undefined;
+  /** How old the oldest paint may be; `none` where there is none but her own. */
+  readonly age?: ValueOf<'age'> | 'none' | undefined;
+  readonly sheen?: ValueOf<'sheen'> | undefined;
+  readonly applicator?: ValueOf<'applicator'> | undefined;
+  readonly label?: (Label & { readonly squareMetersPerLiter?: number | undefined }) | undefined;
+  readonly day: {
+    readonly celsius: number;
+    readonly relativeHumidity: number;
+    readonly surfaceCelsius?: number | undefined;
+  };
+  readonly night?: { readonly celsius: number } | undefined;
+  readonly inSun?: boolean | undefined;
+};
+
+/** The product under the weather limits of the can, where it gives any. */
+export const underCan = <P extends LayingProduct>(product: P, { label }: Pick<Laying, 'label'>): P => {
+  const celsius = label?.limits?.celsius;
+  const humidity = label?.limits?.relativeHumidity;
+  if (!celsius && !humidity) return product;
+  const limits = {
+    celsius: celsius ? ([celsius.from, celsius.to] as [number, number]) : product.limits.celsius,
+    humidity: humidity ? ([humidity.from, humidity.to] as [number, number]) : product.limits.humidity,
+  };
+  const { 'film-formation-celsius': formation, ...rest } = product;
+  return {
+    ...rest,
+    limits,
+    ...(formation && !celsius && { 'film-formation-celsius': formation }),
+  } as P;
+};

@@ -1,0 +1,48 @@
+import type { CardFault } from './card-fault.ts';
+import type { CardList } from './card-limits.ts';
+import { MOST } from './card-limits.ts';
+import type { JobCard } from './job-card.ts';
+import { type CardRead, readCard } from './one-card.ts';
+
+/** What would not be read back: the field by its name on the card, and a sentence to stand beside it. */
+type Refusal = { readonly field: string; readonly says: string };
+
+const LISTS: Readonly<Record<CardList, string>> = {
+  coats: 'coats',
+  flaws: 'flaws',
+  repairs: 'repairs',
+  photos: 'photos',
+};
+
+/** Fields that hold an instant, by the last part of their name. */
+const INSTANTS = /(At|at)$/;
+
+const whole = (field: string, { says }: CardFault, card: JobCard): string => {
+  const list = field as CardList;
+  if (field in LISTS && card[list].length > MOST[list])
+    return `A card holds ${MOST[list]} ${LISTS[list]} at most, so nothing was added. Begin a second card for this piece.`;
+  if (field === 'madeAt' || field === 'changedAt')
+    return 'The clock of this device shows a day that can not be right, so nothing was kept. Set it, then try again.';
+  if (INSTANTS.test(field.split(', ').at(-1) ?? ''))
+    return 'This day lies before 1970 or after 2199, so it was not kept. Give the whole year.';
+  return `This ${says}`;
+};
+
+/** The same reader, over the same text that storage holds. */
+const readBack = (card: JobCard): CardRead<JobCard> => {
+  try {
+    return readCard(JSON.parse(JSON.stringify(card)));
+  } catch {
+    return readCard(undefined);
+  }
+};
+
+/**
+ * Why a card that is about to be kept would not be read back, a sentence a field; empty where it would. Ask it before a
+ * change is shown as taken. Never throws.
+ */
+export const refusalsOf = (card: JobCard): readonly Refusal[] => {
+  const read = readBack(card);
+  if (read.ok) return [];
+  return read.faults.map((fault) => ({ field: fault.field, says: whole(fault.field, fault, card) }));
+};
