@@ -1,6 +1,7 @@
 /** The door: what a page, a command or another program calls. No schema library stands behind it. */
 export { type Action, actOf } from './act.ts';
 export { answerOf, canCheck, stageOf } from './answers.ts';
+export { asksOf, disturbsOldFilm, type Stretch, stretches } from './behind.ts';
 export { type Answer, type Case, emptyCase, type Fact, withAnswer, withFact, without } from './case.ts';
 export { cautionsApart, remediesTold } from './cautions.ts';
 export { factsIn } from './condition.ts';

@@ -15,6 +15,8 @@ export type Asked = {
   /** What the clock says of the coat, where it was told. */
   readonly clockSays: string | undefined;
   readonly forCause: boolean;
+  /** What the stops ask for is done. */
+  readonly settled: boolean;
   readonly json: boolean;
 };
 
@@ -101,12 +103,13 @@ const read = (args: readonly string[]) => {
       options: {
         fact: { type: 'string', multiple: true, default: [] },
         json: { type: 'boolean', default: false },
+        settled: { type: 'boolean', default: false },
         'for-cause': { type: 'boolean', default: false },
       },
     });
   } catch (error) {
     return fail(
-      `${(error as Error).message.split('. ')[0]}; options: --fact name=value, --for-cause, --json`,
+      `${(error as Error).message.split('. ')[0]}; options: --fact name=value, --for-cause, --settled, --json`,
     );
   }
 };
@@ -132,6 +135,7 @@ export const readWalk = (known: Knowledge, args: readonly string[]): Asked => {
     on: clock?.on ?? on,
     clockSays: clock?.says,
     forCause: values['for-cause'],
+    settled: values.settled,
     json: values.json,
   };
 };

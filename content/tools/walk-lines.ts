@@ -4,14 +4,22 @@ import {
   cautionsApart,
   type Knowledge,
   type ResolvedStep,
+  type RuleEntry,
   remediesTold,
   resolve,
+  stretches,
   type Walked,
 } from '#engine/index.ts';
 import { STAGES } from '#engine/model/stage.ts';
 
 /** Where a walk stands, in lines for the terminal: stops first, then what to do, then why. */
-export const walkLines = (known: Knowledge, on: Case, walked: Walked): readonly string[] => {
+export const walkLines = (
+  known: Knowledge,
+  on: Case,
+  walked: Walked,
+  /** What the stops ask for is done, so that the steps behind them are open. */
+  settled = false,
+): readonly string[] => {
   const before = [
     ...walked.fired.stops.map((stop) => `STOP FIRST: ${stop.title}\n  ${stop.say}\n  ${stop.defers}`),
     ...walked.fired.holds.map((hold) => `Hold: ${hold.title}. ${hold.say}`),
@@ -19,20 +27,23 @@ export const walkLines = (known: Knowledge, on: Case, walked: Walked): readonly 
   if (walked.kind === 'stage') return [...before, 'How dry is it?', `  --fact stage=${STAGES.join(' | ')}`];
   if (walked.kind === 'question') return [...before, ...questionLines(known, walked.question)];
   const outcome = walked.kind === 'outcome' ? walked : undefined;
+  const apart = cautionsApart(known, on, walked);
   return [
     ...before,
     ...(outcome ? [actionLine(outcome.action)] : []),
     ...(outcome?.unsureAt ? [`To be sure: ${known.get('question', outcome.unsureAt).sure}`] : []),
     ...causeLines(walked),
+    ...apart.filter(({ level }) => level !== 'note').map(apartLine),
     ...remediesTold(walked).flatMap((remedy) =>
-      stepLines(known, remedy, resolve(known, remedy, on, walked.families)),
+      stepLines(known, remedy, resolve(known, remedy, on, walked.families), settled),
     ),
-    ...cautionsApart(known, on, walked).map(
-      (rule) => `\nCaution: ${rule.title}\n  ${rule.say}\n  ${rule.defers}`,
-    ),
+    ...apart.filter(({ level }) => level === 'note').map(apartLine),
     ...(outcome?.goOn ? [`To find the cause anyway: --for-cause (next: ${outcome.goOn})`] : []),
   ];
 };
+
+/** A caution that stands before no step: it comes before all of them, a note after. */
+const apartLine = (rule: RuleEntry): string => `\nCaution: ${rule.title}\n  ${rule.say}\n  ${rule.defers}`;
 
 const questionLines = (known: Knowledge, id: string): readonly string[] => {
   const { ask, how, yes, no, sure } = known.get('question', id);
@@ -53,15 +64,48 @@ const causeLines = ({ leaves }: Walked): readonly string[] =>
       `${leaves.length > 1 ? 'Possible' : 'Cause'}: ${leaf.cause ?? ('leave' in leaf ? leaf.leave : leaf.remedy)}`,
   );
 
-const stepLines = (known: Knowledge, remedy: string, steps: readonly ResolvedStep[]): readonly string[] => {
+/** Steps up to the first stop that is not settled; what lies behind it is closed, and it is told for whom. */
+const stretchLines = (
+  known: Knowledge,
+  remedy: string,
+  steps: readonly ResolvedStep[],
+  settled: boolean,
+): readonly string[] => {
+  const lines: string[] = [];
+  let number = 0;
+  for (const stretch of stretches(known, remedy, steps)) {
+    for (const stop of stretch.stops)
+      lines.push(`   STOP before step ${number + 1}: ${stop.title}\n     ${stop.say}`);
+    if (stretch.stops.length && !settled) {
+      const open = stretch.stops.map((stop) => stop.open).join('. ');
+      lines.push(
+        `   Closed from step ${number + 1} of ${steps.length} on. ${open}: add --settled` +
+          `${stretch.stops.some(({ when }) => when && 'age' in (when.not ?? when)) ? ', or --fact age=since-1993' : ''}.`,
+      );
+      return lines;
+    }
+    for (const step of stretch.steps) {
+      number++;
+      lines.push(
+        ...step.before.filter(({ kind }) => kind !== 'stop').map((rule) => `   ! ${rule.title}: ${rule.say}`),
+        `  ${number}. ${step.grit ? `[${step.grit}] ` : ''}${step.say}`,
+        ...step.limits.map((rule) => `     limit: ${rule.say}`),
+      );
+    }
+  }
+  return lines;
+};
+
+const stepLines = (
+  known: Knowledge,
+  remedy: string,
+  steps: readonly ResolvedStep[],
+  settled: boolean,
+): readonly string[] => {
   const { name, worked, 'if-not': ifNot } = known.get('remedy', remedy);
   return [
     `\n${name} (${remedy})`,
-    ...steps.flatMap((step, index) => [
-      ...step.before.map((rule) => `   ! ${rule.title}: ${rule.say}`),
-      `  ${index + 1}. ${step.grit ? `[${step.grit}] ` : ''}${step.say}`,
-      ...step.limits.map((rule) => `     limit: ${rule.say}`),
-    ]),
+    ...stretchLines(known, remedy, steps, settled),
     `  Worked if: ${worked}\n  If not: ${ifNot.say}`,
   ];
 };

@@ -1,4 +1,4 @@
-/** `npm run walk -- <defect> [--fact name=value …] [question=yes|no|unsure …] [--for-cause] [--json]` */
+/** `npm run walk -- <defect> [--fact name=value …] [question=yes|no|unsure …] [--for-cause] [--settled] [--json]` */
 import { walk } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { say } from '#engine/say.ts';
@@ -8,10 +8,10 @@ import { walkLines } from './walk-lines.ts';
 
 /** What the command prints. Throws `Refused` for arguments that it can not use. */
 export const walkCommand = (known: Knowledge, args: readonly string[]): string => {
-  const { defect, on, clockSays, forCause, json } = readWalk(known, args);
+  const { defect, on, clockSays, forCause, settled, json } = readWalk(known, args);
   const walked = walk(known, on, defect, { forCause });
   if (json) return JSON.stringify(walked, (key, value) => (key === 'lineOf' ? undefined : value), 2);
-  return [...(clockSays ? [clockSays] : []), ...walkLines(known, on, walked)].join('\n');
+  return [...(clockSays ? [clockSays] : []), ...walkLines(known, on, walked, settled)].join('\n');
 };
 
 if (import.meta.main) {

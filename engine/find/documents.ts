@@ -44,7 +44,7 @@ export const documentsOf = (known: Knowledge, tools: readonly ToolPage[] = []): 
       id: rule.id,
       kind: 'rule',
       title: rule.title,
-      also: [],
+      also: rule.also,
       signs: [],
       text: `${rule.say} ${rule.why}`,
       says: rule.why,

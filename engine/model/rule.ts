@@ -10,12 +10,13 @@ const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
  * What the trade or safety demands whatever the tree says. A rule fires by facts (`when`), by what the steps ahead do
  * (`hazards`), or by both together. With `unless-known-no`, an unknown fact counts as if it held.
  */
-export const Rule = z.strictObject({
+const Fields = z.strictObject({
   kind: z.enum(RULE_KINDS),
   level: z
     .enum(['stop', 'care', 'note'])
     .describe('stop: alone on the screen; care: on its step; note: in the sheet.'),
   title: z.string().min(4),
+  also: z.array(z.string().min(3)).default([]).describe('What people type who look for it.'),
   say: z.string().min(20).describe('The caution, calm and short.'),
   why: z.string().min(20),
   when: Condition.optional(),
@@ -29,6 +30,13 @@ export const Rule = z.strictObject({
     .boolean()
     .default(false)
     .describe('Fires by its facts alone; its hazards tell only what it guards against.'),
+  open: z
+    .string()
+    .min(12)
+    .optional()
+    .describe(
+      'For a stop: when, or for which piece, what lies behind it may be done. Begins with If or When.',
+    ),
   until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
   limit: z
     .strictObject({ what: z.enum(['tint-percent', 'thin-percent', 'extender-percent']), most: z.number() })
@@ -39,5 +47,14 @@ export const Rule = z.strictObject({
     .min(8)
     .describe('Whose word wins: the label, the safety data sheet, local rules, a professional.'),
   claims: z.array(Claim).min(1),
+});
+
+export const Rule = Fields.superRefine(({ kind, open }, context) => {
+  if (kind === 'stop' && !open)
+    context.addIssue({
+      code: 'custom',
+      path: ['kind'],
+      message: 'a stop says under open when it is settled',
+    });
 });
 export type Rule = z.infer<typeof Rule>;

@@ -5,7 +5,7 @@ import { STAGES } from '#engine/model/stage.ts';
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding) => ({
   rules: known.rules.map(
-    ({ id, kind, level, title, say, why, defers, when, hazards, sure, always, ...rule }) => ({
+    ({ id, kind, level, title, say, why, defers, when, hazards, open, sure, always, ...rule }) => ({
       id,
       kind,
       level,
@@ -15,6 +15,7 @@ export const adviceData = (known: Knowledge, sanding: Sanding) => ({
       defers,
       when,
       hazards,
+      open,
       sure,
       always,
       'unless-known-no': rule['unless-known-no'],

@@ -1,6 +1,6 @@
 import type { Knowledge } from '#engine/index.ts';
 import type { Grade } from '#engine/model/source.ts';
-import { defectUrl, remedyUrl } from '../shared/urls.ts';
+import { defectUrl, remedyUrl, ruleUrl } from '../shared/urls.ts';
 
 /** How a grade is said after a statement. */
 export const GRADE_WORDS = {
@@ -29,7 +29,7 @@ export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly R
   for (const one of known.defects) add(one.claims, { name: one.name, url: defectUrl(one.id) });
   for (const one of known.remedies) add(one.claims, { name: one.name, url: remedyUrl(one.id) });
   for (const one of known.questions) add(one.claims, { name: one.ask });
-  for (const one of known.rules) add(one.claims, { name: one.title });
+  for (const one of known.rules) add(one.claims, { name: one.title, url: ruleUrl(one.id) });
   for (const one of known.products) add(one.claims, { name: one.name });
   for (const one of known.lessons) add(one.claims, { name: one.title });
   return found;

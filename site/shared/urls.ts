@@ -18,6 +18,7 @@ export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
 export const LEARN = `${BASE}learn/`;
 export const GLOSSARY = `${BASE}glossary/`;
+export const SAFETY = `${BASE}safety/`;
 export const SOURCES = `${BASE}sources/`;
 export const ABOUT = `${BASE}about/`;
 export const DATA = `${BASE}data/`;
@@ -48,6 +49,7 @@ export const shortUrl = (id: string) => `${BASE}r/${id}/`;
 export const boardUrl = (name: string, view: string) => `${BASE}boards/${name}-${view}.webp`;
 export const lessonUrl = (id: string) => `${BASE}learn/${id}/`;
 export const termUrl = (id: string) => `${BASE}glossary/#${id}`;
+export const ruleUrl = (id: string) => `${BASE}safety/${id}/`;
 export const sourceUrl = (id: string) => `${BASE}sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `${BASE}sources/kind/${kind}/`;
 
@@ -57,6 +59,7 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
     defect: defectUrl,
     remedy: remedyUrl,
     lesson: lessonUrl,
+    rule: ruleUrl,
     glossary: termUrl,
     page: (tool) => `${BASE}${tool}/`,
   };

@@ -149,11 +149,12 @@ describe('walk', () => {
 
   it('fires a stop whatever the tree says, and step rules only where the steps lie ahead', () => {
     const ruled = known(
-      rule('crib', { kind: 'stop', level: 'stop', when: { piece: 'crib' } }),
+      rule('crib', { kind: 'stop', level: 'stop', open: 'When it is settled.', when: { piece: 'crib' } }),
       rule('dust', { hazards: ['dust'] }),
       rule('lead', {
         kind: 'stop',
         level: 'stop',
+        open: 'When it is settled.',
         hazards: ['dust'],
         when: { age: ['before-1993', 'unknown'] },
         'unless-known-no': true,

@@ -25,13 +25,23 @@ const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>
   'repair with a stop': (address, html) =>
     /^\/remedies\/[^/]+\/$/.test(address) && html.includes('caution stop'),
   lesson: (address) => /^\/learn\/[^/]+\/$/.test(address),
+  rule: (address) => /^\/safety\/[^/]+\/$/.test(address),
   term: (address) => /^\/glossary\/[^/]+\/$/.test(address),
   'sources of a kind': (address) => address.startsWith('/sources/kind/'),
   source: (address) => /^\/sources\/(?!kind\/)[^/]+\/$/.test(address),
   ...Object.fromEntries(
-    ['remedies', 'learn', 'glossary', 'sources', 'about', 'data', 'search', 'clock', 'schedule'].map(
-      (name) => [name, (address: string) => address === `/${name}/`],
-    ),
+    [
+      'remedies',
+      'learn',
+      'safety',
+      'glossary',
+      'sources',
+      'about',
+      'data',
+      'search',
+      'clock',
+      'schedule',
+    ].map((name) => [name, (address: string) => address === `/${name}/`]),
   ),
 };
 

@@ -63,17 +63,22 @@ describe('walk', () => {
     const told = ['stage=recoatable', 'family=water-based', 'age=unknown', 'piece=food-surface'].flatMap(
       (fact) => ['--fact', fact],
     );
-    const out = printed('lap-marks', ...told, 'one-tool-wide=yes', 'felt-with-eyes-shut=yes');
+    const answers = ['one-tool-wide=yes', 'felt-with-eyes-shut=yes'];
+    expect(printed('lap-marks', ...told, ...answers)).toMatch(
+      /Closed from step \d+ of \d+ on\. If a test of every layer/,
+    );
+    const out = printed('lap-marks', ...told, ...answers, '--settled');
     expect(out).toMatch(/^STOP FIRST: The old finish may hold lead$/m);
     const lines = out.split('\n');
     const caution = lines.findIndex((line) => line.includes('! Dust:'));
     const sand = lines.findIndex((line) => /^ {2}\d+\. \[P\d+\]/.test(line));
     expect(caution).toBeGreaterThan(0);
     expect(caution).toBeLessThan(sand);
-    // What hangs on facts alone stands by itself, below the steps, once.
+    // What hangs on facts alone stands by itself, once: a caution before the steps, a note below them.
     const apart = lines.flatMap((line, at) => (line.startsWith('Caution: ') ? [{ line, at }] : []));
-    expect(apart.map(({ line }) => line)).toEqual(['Caution: Dry is not cured', 'Caution: Food on it?']);
-    expect(apart[0]?.at).toBeGreaterThan(lines.findIndex((line) => line.startsWith('  If not: ')));
+    expect(apart.map(({ line }) => line)).toEqual(['Caution: Food on it?', 'Caution: Dry is not cured']);
+    expect(apart[0]?.at).toBeLessThan(sand);
+    expect(apart[1]?.at).toBeGreaterThan(lines.findIndex((line) => line.startsWith('  If not: ')));
   });
 
   it('prints the same outcome as JSON', () => {

@@ -58,7 +58,10 @@ class ToldElement extends HTMLElement {
   }
 
   #askOne(fact: ToldFact) {
-    const ask = Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
+    const chips = this.dataset['chips'] !== undefined;
+    // Told before this visit, it is not asked again; the list beside the page changes it.
+    if (chips && given(readCase(), fact)) return;
+    const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
     const show = () => {
       const at = [...this.querySelectorAll('button')].indexOf(document.activeElement as HTMLButtonElement);
       this.replaceChildren(ask(this, fact));
@@ -96,7 +99,7 @@ class ToldElement extends HTMLElement {
 
   /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
-    if (document.getElementById('verdict'))
+    if (document.querySelector('#verdict, .procedure[data-remedy]'))
       await import('../walk/advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
     delete document.documentElement.dataset['fit'];
   }

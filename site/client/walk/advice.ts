@@ -12,6 +12,7 @@ import {
   walk,
 } from '#engine/index.ts';
 import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import { fire } from '#engine/rules.ts';
 import { type AdviceData, adviceEntries } from '../../build/advice-data.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../../shared/urls.ts';
 import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
@@ -48,28 +49,47 @@ const fit = (
   for (const rule of rules) if (!there.has(rule.id)) come(rule);
 };
 
-/** The cautions of one step. */
+/** The cautions of one step; its stops stand before the stretch that it lies in. */
 const fitStep = (step: HTMLElement, rules: readonly RuleEntry[]): void =>
   fit(
     held(step.querySelectorAll<HTMLElement>('[data-rule]')),
-    rules.filter(({ level }) => level !== 'note'),
-    (rule) => step.prepend(boxOf(rule.kind === 'stop' ? 'stop' : 'care', rule)),
+    rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
+    (rule) => step.prepend(boxOf('care', rule)),
   );
+
+/** Closes what lies behind stops, and opens it when none is left; what she opened herself stays open. */
+const fitBehind = (behind: HTMLElement, stops: readonly RuleEntry[], whole: readonly RuleEntry[]): void => {
+  const front = behind.querySelector<HTMLElement>(':scope > .front');
+  const details = behind.querySelector<HTMLDetailsElement>(':scope > details');
+  const summary = details?.querySelector<HTMLElement>(':scope > summary');
+  if (!front || !details || !summary) return;
+  fit(held(front.querySelectorAll<HTMLElement>('[data-rule]')), stops, (rule) =>
+    front.prepend(boxOf('stop', rule)),
+  );
+  const standing = [...whole, ...stops];
+  const ids = standing.map(({ id }) => id).join(' ');
+  if (behind.dataset['stops'] === ids) return;
+  behind.dataset['stops'] = ids;
+  details.open = !standing.length;
+  summary.hidden = !standing.length;
+  const words = summary.querySelector('[data-open]');
+  if (words) words.textContent = standing.map(({ open }) => open ?? '').join('. ');
+};
 
 /** What is noted below the steps. */
 const fitNotes = (procedure: HTMLElement, rules: readonly RuleEntry[]): void =>
   fit(
     held(procedure.querySelectorAll<HTMLElement>(':scope > [data-rule]')),
     rules.filter(({ level }) => level === 'note'),
-    (rule) => procedure.querySelector('.steps')?.after(boxOf('note', rule)),
+    (rule) => procedure.querySelector('.all-steps')?.after(boxOf('note', rule)),
   );
 
 /** The cautions that stand before no step. */
 const fitApart = (rules: readonly RuleEntry[]): void =>
   fit(held(document.querySelectorAll<HTMLElement>('.outcome > .then > [data-rule]')), rules, (rule) =>
-    document
-      .querySelector('.outcome > .then')
-      ?.append(boxOf(rule.level === 'note' ? 'apart-note' : 'apart-care', rule)),
+    rule.level === 'note'
+      ? document.querySelector('.outcome > .then')?.append(boxOf('apart-note', rule))
+      : document.querySelector('.outcome > .then')?.prepend(boxOf('apart-care', rule)),
   );
 
 /** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
@@ -115,9 +135,19 @@ const inPlace = (change: () => void): void => {
   if (before !== undefined && typeof after === 'number' && after !== before) scrollBy(0, after - before);
 };
 
-const fitProcedure = (procedure: HTMLElement, steps: readonly ResolvedStep[]): void => {
+const fitProcedure = (
+  procedure: HTMLElement,
+  steps: readonly ResolvedStep[],
+  whole: readonly RuleEntry[],
+): void => {
+  const stepOf = (item: HTMLElement) => steps.find(({ at }) => at === Number(item.dataset['step']));
+  for (const [index, behind] of [...procedure.querySelectorAll<HTMLElement>('.behind')].entries()) {
+    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > .steps > [data-step]')];
+    const stops = inside.flatMap((item) => stepOf(item)?.before ?? []).filter(({ kind }) => kind === 'stop');
+    fitBehind(behind, stops, index ? [] : whole);
+  }
   for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
-    const step = steps.find(({ at }) => at === Number(item.dataset['step']));
+    const step = stepOf(item);
     item.hidden = !step;
     item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
     if (step) fitStep(item, step.before);
@@ -128,6 +158,24 @@ const fitProcedure = (procedure: HTMLElement, steps: readonly ResolvedStep[]): v
   );
 };
 
+/** Fits the sheet of a repair, which no walk has led to, to all that is told. */
+const fitSheet = async (): Promise<void> => {
+  const procedure = document.querySelector<HTMLElement>('.procedure[data-remedy]');
+  if (!procedure) return;
+  const advice = await fetched<AdviceData>(ADVICE_DATA);
+  const known = knowledgeOf(adviceEntries(advice));
+  const on = await caseNow();
+  const { stops } = fire(known, on, []);
+  inPlace(() => {
+    const whole = stops.filter((rule) => !isOfSteps(rule));
+    fit(held(procedure.querySelectorAll<HTMLElement>(':scope > .stop[data-rule]')), whole, (rule) =>
+      procedure.querySelector('.all-steps')?.before(boxOf('stop', rule)),
+    );
+    fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on), whole);
+    tellFilm(advice.sanding, procedure, on);
+  });
+};
+
 /**
  * Fits the outcome that stands on this page to all that is told: stops, cautions and steps that the facts rule out go,
  * those that they call for come. Where the facts lead to other hands the page is not hers: stops and the cautions that
@@ -136,7 +184,8 @@ const fitProcedure = (procedure: HTMLElement, steps: readonly ResolvedStep[]): v
 export const fitAdvice = async (): Promise<void> => {
   const place = readNodePath(location.pathname);
   const verdict = document.getElementById('verdict');
-  if (!place || !verdict) return;
+  if (!verdict) return fitSheet();
+  if (!place) return;
   const [data, advice] = await Promise.all([
     fetched<WalkData>(walkDataUrl(encodeURIComponent(place.defect))),
     fetched<AdviceData>(ADVICE_DATA),
@@ -155,7 +204,11 @@ export const fitAdvice = async (): Promise<void> => {
     fitApart(apart);
     if (hers)
       for (const procedure of procedures) {
-        fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on, walked.families));
+        fitProcedure(
+          procedure,
+          resolve(known, procedure.dataset['remedy'] ?? '', on, walked.families),
+          walked.fired.stops.filter(ofFacts),
+        );
         tellFilm(advice.sanding, procedure, on);
       }
   });

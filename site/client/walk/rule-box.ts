@@ -1,5 +1,6 @@
 import type { RuleEntry } from '#engine/index.ts';
 import { RULE_WORDS } from '../../shared/told-rule.ts';
+import { ruleUrl } from '../../shared/urls.ts';
 
 /** The markup of a rule as the page itself has it (RuleModels.astro). */
 type Model = 'care' | 'note' | 'stop' | 'apart-care' | 'apart-note' | 'stop-first' | 'stops';
@@ -11,6 +12,8 @@ export const boxOf = (model: Model, rule?: RuleEntry): HTMLElement => {
   if (!(box instanceof HTMLElement)) throw new Error(`no model of ${model} on this page`);
   if (!rule) return box;
   box.dataset['rule'] = rule.id;
+  for (const link of box.querySelectorAll<HTMLAnchorElement>('[data-rule-link]'))
+    link.href = ruleUrl(rule.id);
   const texts = document.createTreeWalker(box, NodeFilter.SHOW_TEXT);
   for (let text = texts.nextNode(); text; text = texts.nextNode())
     text.nodeValue = RULE_WORDS.reduce(

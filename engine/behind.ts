@@ -1,0 +1,88 @@
+import { emptyCase } from './case.ts';
+import { factsIn } from './condition.ts';
+import { factsOfStep } from './hazards.ts';
+import type { Knowledge } from './knowledge.ts';
+import { possible } from './leaves.ts';
+import type { Step } from './model/step.ts';
+import type { ResolvedStep } from './resolve.ts';
+import { isOfSteps, type RuleEntry } from './rules.ts';
+
+/** Steps that lie open or closed together. What comes after a stop is closed until it is settled. */
+export type Stretch = {
+  readonly steps: readonly ResolvedStep[];
+  /** The stops that stand before it now; none, and it is open. */
+  readonly stops: readonly RuleEntry[];
+};
+
+const isStop = ({ kind }: RuleEntry): boolean => kind === 'stop';
+
+/** The rules that can stand before a step, for some facts at least. */
+const canGuard = (known: Knowledge, step: Step): readonly RuleEntry[] => {
+  const does = factsOfStep(step);
+  return known.rules.filter(({ hazards }) => hazards.some((hazard) => does.has(hazard)));
+};
+
+/**
+ * A remedy's resolved steps in stretches: a new one begins at every step that a stop stands before, or can come to stand
+ * before when more is told, so that a page built for unknown facts has its place for it.
+ */
+export const stretches = (
+  known: Knowledge,
+  remedy: string,
+  steps: readonly ResolvedStep[],
+): readonly Stretch[] => {
+  const all = known.get('remedy', remedy).steps;
+  const met = new Set<string>();
+  const found: { steps: ResolvedStep[]; stops: RuleEntry[] }[] = [{ steps: [], stops: [] }];
+  for (const step of steps) {
+    const source = all[step.at];
+    const coming = source ? canGuard(known, source).filter((rule) => isStop(rule) && isOfSteps(rule)) : [];
+    const here = step.before.filter(isStop);
+    const isNew = coming.some(({ id }) => !met.has(id)) || here.length > 0;
+    for (const { id } of coming) met.add(id);
+    if (isNew && found.at(-1)?.steps.length) found.push({ steps: [], stops: [] });
+    found.at(-1)?.steps.push(step);
+    found.at(-1)?.stops.push(...here);
+  }
+  return found;
+};
+
+/**
+ * The facts that the stops and cautions of a remedy hang on, each at the first step that needs it, by the step's place
+ * in the remedy. What is asked there once need not be asked again.
+ */
+export const asksOf = (
+  known: Knowledge,
+  remedy: string,
+  steps: readonly ResolvedStep[],
+): ReadonlyMap<number, readonly string[]> => {
+  const all = known.get('remedy', remedy).steps;
+  const met = new Set<string>();
+  const asks = new Map<number, readonly string[]>();
+  for (const { at } of steps) {
+    const step = all[at];
+    if (!step) continue;
+    const does = factsOfStep(step);
+    const facts = canGuard(known, step)
+      .filter(({ kind, level }) => kind === 'stop' || (kind === 'caution' && level !== 'note'))
+      .flatMap(({ hazards, when }) => [
+        ...hazards.flatMap((hazard) => does.get(hazard) ?? []),
+        ...(when ? [...factsIn(when)].map(({ fact }) => fact) : []),
+      ]);
+    const fresh = [...new Set(facts)].filter((fact) => !met.has(fact));
+    for (const fact of fresh) met.add(fact);
+    if (fresh.length) asks.set(at, fresh);
+  }
+  return asks;
+};
+
+/** Whether any way of a flaw's tree ends in steps that can break into an older layer, hand-overs followed. */
+export const disturbsOldFilm = (known: Knowledge, defect: string): boolean =>
+  possible(known, emptyCase(), defect).leaves.some(
+    (leaf) =>
+      'remedy' in leaf &&
+      known.get('remedy', leaf.remedy).steps.some((step) => {
+        const does = factsOfStep(step);
+        return does.has('old-film') || does.has('old-film-in-reach');
+      }),
+  );

@@ -1,0 +1,63 @@
+/** A stop stops: where nothing is told of old paint, no step that breaks into an older layer lies open. */
+import { expect, it } from 'vitest';
+import { hazardsOf } from '#engine/hazards.ts';
+import { asksOf, nodesOf, remediesTold, resolve, stretches, walk, withFact } from '#engine/index.ts';
+import { walkLines } from '../../../content/tools/walk-lines.ts';
+import { known } from './knowledge.ts';
+
+/** Ends at which steps are told, and what is said there. */
+const ends = known.defects.flatMap(({ id }) =>
+  [...nodesOf(known, id)].filter(({ walked }) => remediesTold(walked).length).map(({ on }) => ({ id, on })),
+);
+
+const openSteps = (remedy: string, on: (typeof ends)[number]['on'], id: string) => {
+  const steps = resolve(known, remedy, on, walk(known, on, id).families);
+  const all = stretches(known, remedy, steps);
+  const closed = all.findIndex(({ stops }) => stops.length > 0);
+  return (closed < 0 ? all : all.slice(0, closed)).flatMap((stretch) => stretch.steps);
+};
+
+it('opens no step that breaks into an older layer before the stop is settled', () => {
+  const open = ends.flatMap(({ id, on }) =>
+    [undefined, 'unknown', 'before-1993'].flatMap((age) => {
+      const of = age ? withFact(on, 'age', age as 'unknown') : on;
+      return remediesTold(walk(known, of, id)).flatMap((remedy) =>
+        openSteps(remedy, of, id)
+          .map(({ at }) => known.get('remedy', remedy).steps[at])
+          .filter((step) => step && hazardsOf(known, of, step).has('old-film'))
+          .map((step) => `${id}: ${remedy}, age ${age}: ${step?.say}`),
+      );
+    }),
+  );
+  expect(ends.length).toBeGreaterThan(500);
+  expect(open).toEqual([]);
+});
+
+it('prints none of them in the terminal, but says for whom they are', () => {
+  const told = ends.filter((_, at) => at % 7 === 0);
+  for (const { id, on } of told) {
+    const walked = walk(known, on, id);
+    const lines = walkLines(known, on, walked).join('\n');
+    for (const remedy of remediesTold(walked)) {
+      const shut = known
+        .get('remedy', remedy)
+        .steps.filter((step) => hazardsOf(known, on, step).has('old-film'));
+      for (const { say } of shut) expect(lines, `${id}: ${remedy}`).not.toContain(`. ${say}`);
+      if (shut.length) expect(lines).toMatch(/Closed from step \d+ of \d+ on\. (If|When) /);
+    }
+  }
+});
+
+it('asks what a stop or a caution hangs on at the first step that needs it, each once', () => {
+  const steps = resolve(known, 'shave-and-recoat', {});
+  const asks = asksOf(known, 'shave-and-recoat', steps);
+  const facts = [...asks.values()].flat();
+  expect(new Set(facts).size).toBe(facts.length);
+  const kindAt = (fact: string) =>
+    known.get('remedy', 'shave-and-recoat').steps[
+      [...asks].find(([, list]) => list.includes(fact))?.[0] ?? -1
+    ]?.kind;
+  expect(kindAt('age')).toBe('scrape');
+  expect(kindAt('applicator')).toBe('coat');
+  expect(kindAt('piece')).toBe('coat');
+});

@@ -1,0 +1,32 @@
+/** Safety can be found: questions as people ask them lead to the page of the rule that answers, half of them sealed. */
+import { readFileSync } from 'node:fs';
+import { load } from 'js-yaml';
+import { describe, expect, it } from 'vitest';
+import { buildIndex, documentsOf, find } from '#engine/find.ts';
+import { known } from '../content/real/knowledge.ts';
+import { words } from './phrases.ts';
+
+type Asked = { ask: string; right: readonly string[] };
+const sets = load(readFileSync('test/find/safety.yaml', 'utf8')) as Record<
+  'seen' | 'sealed',
+  readonly Asked[]
+>;
+const index = buildIndex(documentsOf(known), words);
+const first = ({ ask }: Asked) => find(index, ask, { limit: 1 })[0];
+
+describe.each(['seen', 'sealed'] as const)('the %s questions', (name) => {
+  const asked = sets[name];
+  it('lead to rules that exist', () => {
+    expect(asked).toHaveLength(20);
+    expect(asked.flatMap(({ right }) => right).filter((id) => !known.has('rule', id))).toEqual([]);
+  });
+
+  it('have the right rule first, nine in ten', () => {
+    const wrong = asked.filter((one) => {
+      const hit = first(one);
+      return hit?.kind !== 'rule' || !one.right.includes(hit.id);
+    });
+    const told = wrong.map((one) => `${one.ask}: ${first(one)?.kind} ${first(one)?.id}`);
+    expect(told.length, told.join('\n')).toBeLessThanOrEqual(asked.length / 10);
+  });
+});
