@@ -39,6 +39,7 @@ changes:
   defect: (id: string, today: string) => `---
 name: <${words(id)}>
 summary: <What it is, in one or two plain sentences.>
+while-wet: <What she must hear while the coat is wet - is it normal, does it go, what makes it worse.>
 also: [<what people type 1>, <what people type 2>, <what people type 3>, <what people type 4>]
 often: occasional
 families: [water-based]

@@ -13,6 +13,13 @@ export type Sign = (typeof SIGNS)[number];
 export const Defect = z.strictObject({
   name: z.string().min(4).describe('The name that she would use, in plain words.'),
   summary: z.string().min(20).describe('What it is, in one or two sentences.'),
+  'while-wet': z
+    .string()
+    .min(40)
+    .max(200)
+    .describe(
+      'What she must hear of it while the coat is wet or setting: is it normal, does it go, what makes it worse.',
+    ),
   also: z.array(z.string().min(3)).min(4).describe('Other names and what people type, in lay words.'),
   standard: z
     .array(z.strictObject({ term: z.string(), in: z.string() }))

@@ -1,4 +1,5 @@
 import type { Entry } from '#engine/index.ts';
+import { FREQUENCY } from '#engine/model/frequency.ts';
 
 type Sight = { readonly title: string; readonly signs: readonly string[] };
 
@@ -32,7 +33,7 @@ const SIGHTS: readonly Sight[] = [
 
 const OTHER = 'Something else';
 
-/** Defects by what is seen, each once; a heading without any is left out. */
+/** Defects by what is seen, each once, what is met and asked about most often first; a heading without any is left out. */
 export const bySight = (defects: readonly Entry<'defect'>[]) => {
   const groups = new Map<string, Entry<'defect'>[]>();
   for (const { title } of SIGHTS) groups.set(title, []);
@@ -43,5 +44,9 @@ export const bySight = (defects: readonly Entry<'defect'>[]) => {
     const title = sight?.title ?? OTHER;
     groups.set(title, [...(groups.get(title) ?? []), defect]);
   }
-  return [...groups].filter(([, found]) => found.length).map(([title, found]) => ({ title, defects: found }));
+  const oftenFirst = (a: Entry<'defect'>, b: Entry<'defect'>) =>
+    FREQUENCY[b.often] - FREQUENCY[a.often] || b.also.length - a.also.length || (a.name < b.name ? -1 : 1);
+  return [...groups]
+    .filter(([, found]) => found.length)
+    .map(([title, found]) => ({ title, defects: found.toSorted(oftenFirst) }));
 };

@@ -1,7 +1,16 @@
-import { type FindIndex, find } from '#engine/find.ts';
+import { type FindIndex, type FindKind, find } from '#engine/find.ts';
 import { FIND_INDEX, hitUrl } from '../../shared/urls.ts';
 
-export type Found = { readonly title: string; readonly url: string };
+export type Found = {
+  readonly title: string;
+  readonly url: string;
+  readonly kind: FindKind;
+  readonly id: string;
+  /** A line on what the page answers. */
+  readonly says: string;
+  /** Listed for want of better. */
+  readonly perhaps: boolean;
+};
 
 let index: Promise<FindIndex> | undefined;
 
@@ -23,8 +32,9 @@ const LOOKED_AT = 30;
 /** Pages that answer the words, best first. */
 export const findPages = async (words: string, limit: number, typing = false): Promise<Found[]> =>
   find(await loadIndex(), words, { limit: LOOKED_AT, typing })
-    .flatMap(({ title, kind, id }) => {
+    .flatMap(({ title, kind, id, says, perhaps }) => {
       const url = hitUrl(kind, id);
-      return url ? [{ title: `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`, url }] : [];
+      const name = `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`;
+      return url ? [{ title: name, url, kind, id, says, perhaps }] : [];
     })
     .slice(0, limit);

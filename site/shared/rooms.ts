@@ -1,0 +1,16 @@
+import { CLOCK, HOME, JOBS, LEARN, SCHEDULE } from './urls.ts';
+
+/** The five rooms of the house, in the order of the header, and the first segments of the addresses that belong to each. */
+export const ROOMS = [
+  { name: 'Look', url: HOME, tops: ['', 'search', 'see', 'defects', 'remedies', 'r', 'safety'] },
+  { name: 'Clock', url: CLOCK, tops: ['clock'] },
+  { name: 'Plan', url: SCHEDULE, tops: ['schedule'] },
+  { name: 'Cards', url: JOBS, tops: ['jobs'] },
+  { name: 'Learn', url: LEARN, tops: ['learn', 'glossary'] },
+] as const;
+
+/** The room that an address of the site lies in; none for what is about the site itself. */
+export const roomOf = (path: string): (typeof ROOMS)[number] | undefined => {
+  const top = path.split('/').find(Boolean) ?? '';
+  return ROOMS.find(({ tops }) => (tops as readonly string[]).includes(top));
+};
