@@ -1,6 +1,20 @@
-/** The ear: from any text to facts and signs. Made at build time by `buildLexicon`, run wherever it is needed. */
+/**
+ * The ear and the belief: from any text to facts, signs, likely flaws, what to do now and what to ask. Made at build time by
+ * `buildLexicon`, `mindOf` and the search's `buildIndex`; runs wherever it is needed.
+ */
+export type { Evidence } from './hear/belief.ts';
+export {
+  type Considered,
+  consider,
+  type LikelyFlaw,
+  type NextAsked,
+  type NowToDo,
+} from './hear/consider.ts';
 export { dryHoursOf } from './hear/dry.ts';
+export { flawWords } from './hear/flaw-words.ts';
 export { type Hearing, hear } from './hear/hear.ts';
 export { type Heard, type HeardAmong, type HeardFact, type HeardSign, SURE } from './hear/heard.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
+export { type Mind, mindOf, type StopRule, type Told } from './hear/mind.ts';
+export { type Reply, reply } from './hear/reply.ts';
 export type { Span } from './hear/words.ts';

@@ -1,4 +1,4 @@
-import type { Heard, Span } from '#engine/hear.ts';
+import type { Considered, Heard, NextAsked, Reply, Span } from '#engine/hear.ts';
 import type { Knowledge } from '#engine/index.ts';
 
 const quoted = (text: string, spans: readonly Span[]): string =>
@@ -7,7 +7,12 @@ const quoted = (text: string, spans: readonly Span[]): string =>
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
 
 /** What was heard, a line each: what, how sure, the words that it rests on and those against it. */
-export const tellLines = (known: Knowledge, { text, facts, among, signs }: Heard): string[] => {
+export const tellLines = (
+  known: Knowledge,
+  { text, facts, among, signs }: Heard,
+  considered: Considered,
+  { short }: Reply,
+): string[] => {
   const line = (what: string, sure: number, rests: readonly Span[], against: readonly Span[]): string =>
     `  ${what} (${percent(sure)}${rests.length ? `: ${quoted(text, rests)}` : ''}` +
     `${against.length ? `; against it ${quoted(text, against)}` : ''})`;
@@ -30,8 +35,44 @@ export const tellLines = (known: Knowledge, { text, facts, among, signs }: Heard
       line(`${known.get('question', question).ask} ${answer}`, sure, rests, against),
     ),
     ...(signs.length ? [] : ['  nothing']),
+    ...standing(considered),
+    'A reply:',
+    `  ${short}`,
   ];
 };
 
+/** The flaws that are listed at most. */
+const LISTED = 5;
+
+const nextWords = (next: NextAsked): string =>
+  ({
+    stage: () => 'How dry is it?',
+    age: () => 'How old is the paint or varnish below?',
+    question: () => (next.kind === 'question' ? `${next.ask} ${next.how}` : ''),
+  })[next.kind]();
+
+const standing = ({ likely, stops, now, next }: Considered): string[] => [
+  'Likely:',
+  ...likely.slice(0, LISTED).map(({ name, defect, chance }) => `  ${percent(chance)} ${name} (${defect})`),
+  ...stops.map(({ title, say }) => `Stop: ${title}. ${say}`),
+  ...(now ? [`Now${now.sure ? '' : ', not sure'}: ${now.verdict}. ${now.say}`] : []),
+  ...(next ? [`Next: ${nextWords(next)}`] : []),
+];
+
 /** The same as data. Spans count UTF-16 units of the text. */
-export const tellJson = ({ text, facts, among, signs }: Heard) => ({ text, facts, among, signs });
+export const tellJson = (
+  { text, facts, among, signs }: Heard,
+  { likely, stage, stops, now, next }: Considered,
+  answer: Reply,
+) => ({
+  text,
+  facts,
+  among,
+  signs,
+  likely: likely.slice(0, LISTED),
+  stage,
+  stops: stops.map(({ id }) => id),
+  now,
+  next,
+  reply: answer,
+});

@@ -1,10 +1,11 @@
-/** `npm run tell -- "<text>" | - [--json]`: what is understood of a text, in words of hers or pasted. */
+/** `npm run tell -- "<text>" | - [--json]`: what is understood of a text, the flaws, what to do, what to ask, a reply. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { hear } from '#engine/hear.ts';
+import { consider, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
 import { say } from '#engine/say.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
+import { readIndex } from './said.ts';
 import { tellJson, tellLines } from './tell-lines.ts';
 
 const { values, positionals } = parseArgs({
@@ -25,6 +26,14 @@ if (!known) {
   );
   process.exitCode = 1;
 } else {
+  const mind = mindOf(known);
   const heard = hear(readHearing(known, root), text);
-  console.log(values.json ? JSON.stringify(tellJson(heard)) : tellLines(known, heard).join('\n'));
+  const words = flawWords(readIndex(known, root), mind, text);
+  const considered = consider(mind, { told: {}, heard, words });
+  const answer = reply(considered, { linkTo: (defect) => `/defects/${defect}/` });
+  console.log(
+    values.json
+      ? JSON.stringify(tellJson(heard, considered, answer))
+      : tellLines(known, heard, considered, answer).join('\n'),
+  );
 }

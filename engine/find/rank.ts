@@ -94,7 +94,7 @@ type Weighed = {
 };
 
 /** Weighs every document by a text. */
-const weighed = (index: FindIndex, query: string, typing = false): Weighed => {
+export const weighed = (index: FindIndex, query: string, typing = false): Weighed => {
   const ready = open(index);
   const unfinished = typing && /[a-z0-9]$/i.test(query);
   const tokens = once(joined(ready, ready.say.tokens(query)));

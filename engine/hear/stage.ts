@@ -90,7 +90,8 @@ export const stageFacts = (
   ];
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
-    return say('setting', timed ? 0.82 : 0.75, rests, []);
+    // What is sticky long past its time no longer sets; it is judged as an overdue film.
+    return say(overdue ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
   const byTime: Stage | undefined = !timed
     ? undefined

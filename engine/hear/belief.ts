@@ -1,0 +1,119 @@
+import { reached, type Stage } from '../model/stage.ts';
+import { YES_CHANCE } from '../see/matrix.ts';
+import { nextQuestion as planned } from '../see/plan.ts';
+import { type Heard, SURE as TAKEN } from './heard.ts';
+import { answerTold, type Mind, type Told } from './mind.ts';
+
+/** Share of answers that we reckon to be wrong, given to a question and given by the clock or a fact. Our estimate. */
+const ERRS = 0.04;
+const FACT_ERRS = 0.02;
+/** What a text says is heard with less trust: its signs lean on the same words as each other. Chosen on open posts. */
+const HEARD_ERRS = 0.12;
+const HEARD_COUNTS = 0.2;
+/** What follows from facts that a text tells leans on the same words, too. Chosen on open posts. */
+const HEARD_FACTS_COUNT = 0.1;
+/** Words repeat each other: taken whole they would be surer than they are right. Chosen on open posts. */
+const WORDS_COUNT = 0.6;
+/** How far the prior still counts beside words, which already know how common a flaw is. */
+const PRIOR_BESIDE_WORDS = 0.2;
+/** A kind of top coat that a flaw is not met on. */
+const WRONG_KIND = 0.04;
+
+/** Everything that weighs: what was told for certain, what a text says, and the chance of each flaw by its words. */
+export type Evidence = {
+  readonly told: Told;
+  readonly heard?: Heard | undefined;
+  /** By the search: chance of each flaw of the table, 0 to 1; not normalized. */
+  readonly words?: ArrayLike<number> | undefined;
+};
+
+export type Belief = {
+  /** Chances of the flaws in the order of the table; they add up to 1. */
+  readonly chances: Float64Array;
+  /** Answers known without asking, by question: told, heard or following. */
+  readonly known: ReadonlyMap<string, 'yes' | 'no' | 'unsure'>;
+};
+
+export const bent = (yes: number, errs: number): number => yes * (1 - 2 * errs) + errs;
+
+/** Facts and answers that a text tells surely enough to be taken as told. */
+export const toldBy = (heard: Heard): Told => ({
+  ...Object.fromEntries(
+    heard.facts.filter(({ sure }) => sure >= TAKEN).map(({ fact, value }) => [fact, value]),
+  ),
+});
+
+/** One belief: prior × kind of finish × words × each answer with its chance of error. Nothing is ruled out by one answer. */
+export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief => {
+  const { matrix } = mind;
+  const all: Told = { ...(heard ? toldBy(heard) : {}), ...told };
+  const logs = Float64Array.from(matrix.prior, (share) => Math.log(share) * (words ? PRIOR_BESIDE_WORDS : 1));
+  if (words)
+    for (let d = 0; d < logs.length; d++)
+      logs[d] = (logs[d] ?? 0) + WORDS_COUNT * Math.log((words[d] ?? 0) + 1e-3);
+  const open = heard?.among.find(({ fact }) => fact === 'family');
+  const kinds = all['family'] !== undefined ? [String(all['family'])] : open?.values;
+  if (kinds)
+    mind.families.forEach((families, d) => {
+      if (!families.some((family) => kinds.includes(family))) logs[d] = (logs[d] ?? 0) + Math.log(WRONG_KIND);
+    });
+  const known = new Map<string, 'yes' | 'no' | 'unsure'>();
+  const weigh = (question: number, answer: 'yes' | 'no', errs: number, counts: number): void => {
+    for (let d = 0; d < logs.length; d++) {
+      const yes = YES_CHANCE[(matrix.signs[question] ?? '').charCodeAt(d) - 48] ?? 0.5;
+      logs[d] = (logs[d] ?? 0) + counts * Math.log(bent(answer === 'yes' ? yes : 1 - yes, errs));
+    }
+  };
+  const signs = new Map(heard?.signs.map((sign) => [sign.question, sign]));
+  matrix.questions.forEach((question, at) => {
+    const answer = answerTold(mind, all, question);
+    const sign = signs.get(question);
+    if (answer) {
+      known.set(question, answer);
+      if (answer === 'unsure') return;
+      if (told[question]) weigh(at, answer, ERRS, 1);
+      else weigh(at, answer, FACT_ERRS, answerTold(mind, told, question) ? 1 : HEARD_FACTS_COUNT);
+    } else if (sign) {
+      if (sign.sure >= TAKEN) known.set(question, sign.answer);
+      weigh(at, sign.answer, Math.max(HEARD_ERRS, 1 - sign.sure), HEARD_COUNTS);
+    }
+  });
+  const most = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - most));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return { chances: weights.map((weight) => weight / total), known };
+};
+
+/**
+ * Flaws less likely than the first by this are left out of the plan of questions; they stay in the belief. Where an
+ * answer speaks against the first itself, one of them is wrong, and more are kept in view.
+ */
+const LEFT_OUT = 1 / 20;
+const LEFT_OUT_IN_DOUBT = 1 / 200;
+
+const planWeights = ({ matrix }: Mind, { chances, known }: Belief): Float64Array => {
+  let first = 0;
+  chances.forEach((chance, d) => {
+    if (chance > (chances[first] ?? 0)) first = d;
+  });
+  const doubted = matrix.questions.some((question, at) => {
+    const answer = known.get(question);
+    const yes = YES_CHANCE[(matrix.signs[at] ?? '').charCodeAt(first) - 48] ?? 0.5;
+    return (answer === 'yes' && yes < 0.05) || (answer === 'no' && yes > 0.95);
+  });
+  const least = (chances[first] ?? 0) * (doubted ? LEFT_OUT_IN_DOUBT : LEFT_OUT);
+  return chances.map((chance) => (chance >= least ? chance : 0));
+};
+
+/** Whether a question may be asked of a film at this stage; of an unknown one only what harms no wet film. */
+export const isFit = (mind: Mind, question: number, stage: Stage | undefined): boolean =>
+  reached(stage ?? 'wet', mind.questions[question]?.safeFrom ?? 'cured');
+
+/** The question that tells most and may be asked now, or undefined where nothing is left that would tell. */
+export const nextAsked = (mind: Mind, belief: Belief, stage: Stage | undefined): string | undefined => {
+  const open = mind.matrix.questions.flatMap((question, at) =>
+    belief.known.has(question) || !isFit(mind, at, stage) ? [] : [at],
+  );
+  const next = planned(mind.matrix, planWeights(mind, belief), open);
+  return next === undefined ? undefined : mind.matrix.questions[next];
+};

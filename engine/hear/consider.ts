@@ -1,0 +1,144 @@
+import { holds } from '../condition.ts';
+import { STAGES, type Stage } from '../model/stage.ts';
+import { YES_CHANCE } from '../see/matrix.ts';
+import { type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
+import type { ActWords, Mind, StopRule, Told } from './mind.ts';
+
+/** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
+export type NextAsked =
+  | { readonly kind: 'stage' }
+  | { readonly kind: 'age' }
+  | { readonly kind: 'question'; readonly question: string; readonly ask: string; readonly how: string };
+
+export type LikelyFlaw = { readonly defect: string; readonly name: string; readonly chance: number };
+
+/** What to do now. */
+export type NowToDo = ActWords & {
+  /** Whether nearly all that is likely asks for the same hands. */
+  readonly sure: boolean;
+  /** The flaw, where one is as good as sure. */
+  readonly flaw?: LikelyFlaw | undefined;
+};
+
+/** Where it stands: the flaws, the stop that comes first, what to do, and what would tell most. */
+export type Considered = {
+  readonly likely: readonly LikelyFlaw[];
+  readonly stage: Stage | undefined;
+  readonly stops: readonly StopRule[];
+  readonly now: NowToDo | undefined;
+  readonly next: NextAsked | undefined;
+  readonly belief: Belief;
+};
+
+/** From here on one flaw, or one thing to do, is as good as sure. */
+const SURE_FLAW = 0.9;
+const SURE_HANDS = 0.85;
+/** Answers after which a wet or setting coat gets its verdict, the stage not counted. */
+const URGENT_ASKED = 2;
+/** A question must be expected to tell at least so many bits of what hands would do. */
+const LEAST_BITS = 0.03;
+
+const bits = (parts: Iterable<number>): number => {
+  let sum = 0;
+  for (const part of parts) if (part > 0) sum -= part * Math.log2(part);
+  return sum;
+};
+
+/** The row of `hands` for a film at this stage; sticky long past its time it has one of its own. */
+const rowOf = (stage: Stage, overdue: boolean): number =>
+  overdue && (stage === 'setting' || stage === 'dry-to-touch') ? STAGES.length : STAGES.indexOf(stage);
+
+/** Chance of each act in a row of `hands`. A flaw that may ask for several shares its chance among them. */
+const handsOf = (mind: Mind, chances: ArrayLike<number>, row: number): Map<number, number> => {
+  const acts = new Map<number, number>();
+  mind.hands[row]?.forEach((marks, d) => {
+    for (const mark of marks) acts.set(mark, (acts.get(mark) ?? 0) + (chances[d] ?? 0) / marks.length);
+  });
+  return acts;
+};
+
+/** Bits of what hands would do that a question is expected to tell. */
+const handBits = (mind: Mind, belief: Belief, row: number, question: number, errs: number): number => {
+  const signs = mind.matrix.signs[question] ?? '';
+  let expected = bits(handsOf(mind, belief.chances, row).values());
+  for (const answer of ['yes', 'no'] as const) {
+    const weights = belief.chances.map((chance, d) => {
+      const yes = bent(YES_CHANCE[signs.charCodeAt(d) - 48] ?? 0.5, errs);
+      return chance * (answer === 'yes' ? yes : 1 - yes);
+    });
+    const share = weights.reduce((sum, weight) => sum + weight, 0);
+    if (share <= 0) continue;
+    const after = weights.map((weight) => weight / share);
+    expected -= share * bits(handsOf(mind, after, row).values());
+  }
+  return expected;
+};
+
+/** The question that tells most of what hands would do; of equals the easiest. */
+const forHands = (mind: Mind, belief: Belief, stage: Stage): string | undefined => {
+  let best: { question: string; worth: number } | undefined;
+  mind.matrix.questions.forEach((question, at) => {
+    if (belief.known.has(question) || !isFit(mind, at, stage)) return;
+    const worth =
+      handBits(mind, belief, STAGES.indexOf(stage), at, 0.04) - 0.01 * ((mind.matrix.effort[at] ?? 1) - 1);
+    if (worth >= LEAST_BITS && (!best || worth > best.worth + 1e-9)) best = { question, worth };
+  });
+  return best?.question;
+};
+
+const isUrgent = (stage: Stage, told: Told): boolean =>
+  (stage === 'wet' || stage === 'setting') && told['overdue'] !== 'yes';
+
+const questionNext = (mind: Mind, question: string | undefined): NextAsked | undefined => {
+  if (question === undefined) return undefined;
+  const { ask = '', how = '' } = mind.questions[mind.matrix.questions.indexOf(question)] ?? {};
+  return { kind: 'question', question, ask, how };
+};
+
+/** Old paint may lie below, and nobody has told how old it is. */
+const ageIsOpen = (told: Told): boolean =>
+  told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
+
+/**
+ * Where it stands with all that is known: the likeliest flaws, the stops that the facts fire, what to do now, and what
+ * to ask next. Never asks what is known, nor what harms the film at its stage. Pure.
+ */
+export const consider = (mind: Mind, evidence: Evidence): Considered => {
+  const belief = believe(mind, evidence);
+  const told: Told = { ...(evidence.heard ? toldBy(evidence.heard) : {}), ...evidence.told };
+  const stage = told['stage'] as Stage | undefined;
+  const likely = [...belief.chances.keys()]
+    .map((d) => ({
+      defect: mind.matrix.defects[d] ?? '',
+      name: mind.names[d] ?? '',
+      chance: belief.chances[d] ?? 0,
+    }))
+    .sort((a, b) => b.chance - a.chance || (a.defect < b.defect ? -1 : 1));
+  const stops = mind.stops.filter(({ when }) => holds(when, (fact) => told[fact]) === 'yes');
+  const [first] = likely;
+  const flaw = first && first.chance >= SURE_FLAW ? first : undefined;
+  const asked = Object.values(evidence.told).filter((value) =>
+    ['yes', 'no', 'unsure'].includes(String(value)),
+  ).length;
+
+  if (stage === undefined) return { likely, stage, stops, belief, now: undefined, next: { kind: 'stage' } };
+  const row = rowOf(stage, told['overdue'] === 'yes');
+  const hands = [...handsOf(mind, belief.chances, row)].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
+  const [mark = 0, chance = 0] = hands[0] ?? [];
+  const words = mind.words[mark];
+  const now: NowToDo | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
+  if (isUrgent(stage, told)) {
+    const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage);
+    const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
+    return { likely, stage, stops, belief, now: verdict, next: questionNext(mind, question) };
+  }
+  if (ageIsOpen(told)) return { likely, stage, stops, belief, now, next: { kind: 'age' } };
+  const next = flaw ? undefined : nextAsked(mind, belief, stage);
+  return { likely, stage, stops, belief, now, next: questionNext(mind, next) };
+};
+
+/** Where a wet film is not told apart nothing is lost by leaving it alone. */
+const leaveIt = (mind: Mind, now: NowToDo | undefined, flaw: LikelyFlaw | undefined): NowToDo | undefined => {
+  const words = mind.words[mind.acts.indexOf('leave')];
+  return words ? { ...words, sure: false, flaw } : now;
+};

@@ -1,0 +1,119 @@
+import { actionKey, actOf } from '../act.ts';
+import { emptyCase, withFact } from '../case.ts';
+import { holds } from '../condition.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { possible } from '../leaves.ts';
+import type { ConditionInput } from '../model/condition.ts';
+import { STAGES, type Stage } from '../model/stage.ts';
+import { matrixOf, type SignMatrix } from '../see/matrix.ts';
+
+/** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
+type Manner = {
+  readonly ask: string;
+  readonly how: string;
+  readonly safeFrom: Stage;
+  readonly known: readonly { readonly when: ConditionInput; readonly answer: 'yes' | 'no' }[];
+};
+
+/** All that the belief needs of the knowledge: plain data, made at build time, sent as JSON. */
+export type Mind = {
+  readonly matrix: SignMatrix;
+  readonly names: readonly string[];
+  /** Kinds of top coat that each flaw is met on. */
+  readonly families: readonly (readonly string[])[];
+  readonly questions: readonly Manner[];
+  /**
+   * For each stage in the order of `STAGES`, then for a film that is sticky long past its time: what hands may come to
+   * do for each flaw, as marks in `acts`.
+   */
+  readonly hands: readonly (readonly (readonly number[])[])[];
+  readonly acts: readonly string[];
+  /** The words of each act, in the order of `acts`. */
+  readonly words: readonly ActWords[];
+  /** Rules that stop the work, with the facts that fire them. */
+  readonly stops: readonly StopRule[];
+};
+
+/** What is said of an act: its verdict, what to do and what not to do; a repair names its remedy. */
+export type ActWords = {
+  readonly verdict: string;
+  readonly say: string;
+  readonly not: string;
+  readonly again: string;
+  readonly remedy?: string;
+};
+
+export type StopRule = {
+  readonly id: string;
+  readonly title: string;
+  readonly say: string;
+  readonly defers: string;
+  readonly when: ConditionInput;
+};
+
+const wordsOf = (known: Knowledge, act: string): ActWords => {
+  const [doing = 'leave', remedy = ''] = act.split(':');
+  const { verdict, say, not, again } = known.get('doing', doing);
+  if (!remedy) return { verdict, say, not, again };
+  return { verdict, say: known.get('remedy', remedy).summary, not, again, remedy };
+};
+
+/** The mind of the whole knowledge. */
+export const mindOf = (known: Knowledge): Mind => {
+  const matrix = matrixOf(known);
+  const acts: string[] = [];
+  const markOf = (act: string): number => {
+    if (!acts.includes(act)) acts.push(act);
+    return acts.indexOf(act);
+  };
+  const dry = withFact(emptyCase(), 'stage', 'dry-to-touch');
+  const cases = [
+    ...STAGES.map((stage) => [stage, withFact(emptyCase(), 'stage', stage)] as const),
+    ['dry-to-touch' as const, withFact(dry, 'overdue', 'yes')] as const,
+  ];
+  const hands = cases.map(([stage, on]) =>
+    matrix.defects.map((defect) => {
+      const { leaves } = possible(known, on, defect);
+      return [...new Set(leaves.map((leaf) => markOf(actionKey(actOf(known, on, leaf, stage), leaf))))].sort(
+        (a, b) => a - b,
+      );
+    }),
+  );
+  return {
+    matrix,
+    names: known.defects.map(({ name }) => name),
+    families: known.defects.map(({ families }) => families),
+    questions: matrix.questions.map((id) => {
+      const { ask, how, known: rules, 'safe-from': safeFrom } = known.get('question', id);
+      return { ask, how, safeFrom, known: rules };
+    }),
+    hands,
+    acts,
+    words: acts.map((act) => wordsOf(known, act)),
+    stops: known.rules
+      // A stop is told of a post only where a fact of it fires it; the others stand before their steps.
+      .filter(({ level, when }) => level === 'stop' && when && !('not' in when))
+      .map(({ id, title, say, defers, when = {} }) => ({ id, title, say, defers, when })),
+  };
+};
+
+/** What is known for certain: facts and answers by name. */
+export type Told = Readonly<Record<string, string | number>>;
+
+/** The answer to a question of the table as far as what is told gives it. Circles count as unknown. */
+export const answerTold = (
+  mind: Mind,
+  told: Told,
+  question: string,
+  asking: readonly string[] = [],
+): 'yes' | 'no' | 'unsure' | undefined => {
+  const given = told[question];
+  if (given === 'yes' || given === 'no' || given === 'unsure') return given;
+  const at = mind.matrix.questions.indexOf(question);
+  if (at < 0 || asking.includes(question)) return undefined;
+  const lookup = (fact: string) => {
+    if (!mind.matrix.questions.includes(fact)) return told[fact];
+    return answerTold(mind, told, fact, [...asking, question]);
+  };
+  return mind.questions[at]?.known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer;
+};
