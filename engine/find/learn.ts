@@ -14,7 +14,7 @@ export type LinearModel = {
   readonly bias: readonly number[];
 };
 
-export const WEIGHT_UNIT = 5;
+export const WEIGHT_UNIT = 4;
 
 /** Chosen on open phrases, split by thread. */
 const EPOCHS = 12;
@@ -25,7 +25,7 @@ const OTHERS = 0.5;
 /** Pairs met less often are left out. */
 const PAIR_TIMES = 2;
 /** Weights below this, in nature, are left out of the table. */
-const LEAST = 0.4;
+const LEAST = 0.8;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
 
