@@ -24,8 +24,8 @@ customElements.define('hd-turn-light', TurnLightElement);
 
 /** Only some pages have these, so only they load them. */
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
-  'hd-told': () => import('./case/told.ts'),
-  'hd-on-card': () => import('./walk/on-card.ts'),
+  'hd-told': () => import('./walk/facts-panel.ts'),
+  'hd-on-card': () => import('./jobs/parts/on-card.ts'),
 };
 for (const [name, load] of Object.entries(LATER))
   if (document.querySelector(name)) void load().catch(() => undefined);

@@ -1,13 +1,8 @@
-/** Every address of the site is spelled here. All end in a slash, data files excepted. */
 /**
- * The folder that the site stands in, with both slashes. Pages are built for `/` and moved below a folder as a last
- * step; a script asks the page that it runs on, whose manifest lies there.
+ * The folder that the site stands in, with both slashes: `/` where it stands at the top of its host. Every address of
+ * the site is spelled in this file. All end in a slash, data files excepted.
  */
-export const BASE =
-  typeof document === 'undefined'
-    ? '/'
-    : new URL('.', document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? location.origin)
-        .pathname;
+export const BASE = import.meta.env.BASE_URL;
 
 export const HOME = BASE;
 export const CLOCK = `${BASE}clock/`;

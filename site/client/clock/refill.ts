@@ -1,6 +1,6 @@
 import { toFahrenheit, toFluidOunces, toSquareFeet } from '#engine/calc/units.ts';
 import type { LaidCoat } from '#engine/clock.ts';
-import { localInput } from '../jobs/parts/words.ts';
+import { localInput } from '../shared/say-date.ts';
 import { type Draft, LABEL_MINUTES } from './draft.ts';
 import type { Touched } from './standing.ts';
 

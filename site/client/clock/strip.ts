@@ -1,8 +1,8 @@
 import { clockNow, sayNow } from '#engine/clock.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import { everyTick } from '../shared/tick.ts';
-import { tellWalk } from '../walk/clock.ts';
-import { tellSteps } from '../walk/clock-steps.ts';
+import { tellWalk } from './on-walk.ts';
+import { tellSteps } from './on-steps.ts';
 import { currentCoat, loadClock, timeStyle, watchClock } from './store.ts';
 
 const text = (name: string, words: string): HTMLElement =>

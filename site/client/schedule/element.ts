@@ -1,5 +1,5 @@
 import type { Job, Outcome } from '#engine/schedule.ts';
-import type { PlanData } from '../../build/plan.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
 import { sayLength, turnForm } from '../shared/schedule-units.ts';
 import { type Draft, linkOf, readJob, readLink } from './draft.ts';

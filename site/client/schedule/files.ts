@@ -1,5 +1,5 @@
 import type { Job, Planned } from '#engine/schedule.ts';
-import type { PlanData } from '../../build/plan.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
 import { type Line, linesOf } from './words.ts';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;

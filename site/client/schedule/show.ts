@@ -2,7 +2,7 @@ import { h, render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
 import { type AnyEntry, knowledgeOf } from '#engine/index.ts';
 import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
-import type { PlanData } from '../../build/plan.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { timeStyle } from '../clock/store.ts';
 import { calendarAt } from '../shared/calendar.ts';

@@ -1,5 +1,5 @@
 import type { Job, Planned, PlanStep } from '#engine/schedule.ts';
-import type { PlanData } from '../../build/plan.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
 
 /** One step in words. */
 export type Line = { readonly step: PlanStep; readonly title: string; readonly notes: readonly string[] };

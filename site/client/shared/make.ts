@@ -1,7 +1,7 @@
 import { sayInstant } from '#engine/clock.ts';
 import type { RuleEntry } from '#engine/index.ts';
 import type { Job, Outcome } from '#engine/schedule.ts';
-import type { PlanData } from '../../build/plan.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
 import { timeStyle } from '../clock/store.ts';
 
 /** All that one view of a plan is made of. */

@@ -13,10 +13,10 @@ import {
 } from '#engine/index.ts';
 import { sayFilmToSand } from '#engine/jobs/advice.ts';
 import { fire } from '#engine/rules.ts';
-import { type AdviceData, adviceEntries } from '../../build/advice-data.ts';
+import { type AdviceData, adviceEntries } from '../../shared/advice-data.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../../shared/urls.ts';
 import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
-import { caseNow } from '../case/now.ts';
+import { caseNow } from '../clock/case-now.ts';
 import { boxOf } from './rule-box.ts';
 
 const make = (name: string, words: string, className = ''): HTMLElement =>

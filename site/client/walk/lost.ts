@@ -4,7 +4,7 @@ import type { SignMatrix } from '#engine/see/matrix.ts';
 import { defectUrl, nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
 import { readCase } from '../case/store.ts';
-import { walkKnowledge } from './knowledge.ts';
+import { walkKnowledge } from '../shared/walk-knowledge.ts';
 
 const ID = /^[a-z][a-z0-9-]{0,80}$/;
 

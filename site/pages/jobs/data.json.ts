@@ -1,4 +1,8 @@
-import { jobsData } from '../../build/jobs.ts';
+import { readCare } from '../../../content/tools/care.ts';
+import { knowledge } from '../../build/knowledge.ts';
+import { plan } from '../../build/plan.ts';
+import { choices } from '../../shared/choices.ts';
+import { jobsData } from '../../shared/jobs-data.ts';
 
 export const GET = () =>
-  new Response(JSON.stringify(jobsData()), { headers: { 'Content-Type': 'application/json' } });
+  Response.json(jobsData(knowledge, plan, readCare(knowledge, process.cwd()), choices.base.values));

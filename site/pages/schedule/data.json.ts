@@ -1,4 +1,5 @@
-import { planData } from '../../build/plan.ts';
+import { knowledge } from '../../build/knowledge.ts';
+import { plan } from '../../build/plan.ts';
+import { planData } from '../../shared/plan-data.ts';
 
-export const GET = () =>
-  new Response(JSON.stringify(planData()), { headers: { 'Content-Type': 'application/json' } });
+export const GET = () => Response.json(planData(knowledge, plan));

@@ -1,6 +1,6 @@
 import type { ImportRow } from '#engine/jobs.ts';
 import { words } from '../../shared/make.ts';
-import { sayDate } from '../parts/words.ts';
+import { sayDate } from '../../shared/say-date.ts';
 
 const KINDS: Readonly<Record<ImportRow['kind'], string>> = {
   new: 'new here',

@@ -2,7 +2,7 @@ import { bothTexts, changed, withMine } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { make, words } from '../../shared/make.ts';
 import { fileName, saveFile } from '../../shared/save-file.ts';
-import { sayMoment } from '../parts/words.ts';
+import { sayMoment } from '../../shared/say-date.ts';
 import { type CardEdit, type Changed, type KeptClash, settleClash } from '../store/index.ts';
 import { button } from '../views/view.ts';
 

@@ -1,7 +1,7 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
 import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { CoatForm } from '../../clock/form.ts';
 import { corrected, draftOf } from '../../clock/refill.ts';

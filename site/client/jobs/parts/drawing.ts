@@ -1,7 +1,7 @@
 import { toMils } from '#engine/calc/units.ts';
 import { layersOf, sectionOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { sourceUrl } from '../../../shared/urls.ts';
 import { make } from '../../shared/make.ts';
 import { link } from '../views/view.ts';

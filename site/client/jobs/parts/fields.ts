@@ -3,7 +3,7 @@ import type { Change } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { nameUnits } from '../../shared/clock-units.ts';
 import { make } from '../../shared/make.ts';
-import { localInput, usUnits } from './words.ts';
+import { localInput, usUnits } from '../../shared/say-date.ts';
 
 /** The name of each field of the form, with what it is called on the card. */
 const FIELDS = {

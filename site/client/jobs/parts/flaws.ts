@@ -1,9 +1,9 @@
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
 import { make, words } from '../../shared/make.ts';
 import { button, link } from '../views/view.ts';
-import { sayDate, sayMoment } from './words.ts';
+import { sayDate, sayMoment } from '../../shared/say-date.ts';
 
 const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 

@@ -1,7 +1,7 @@
 import { toCelsius } from '#engine/calc/units.ts';
 import type { CareDates } from '#engine/jobs/care-dates.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { sayLongDate } from './words.ts';
+import { sayLongDate } from '../../shared/say-date.ts';
 
 const numberIn = (plan: URLSearchParams, name: string): number | undefined => {
   const text = plan.get(name)?.trim().replace(',', '.');

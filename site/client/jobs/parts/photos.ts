@@ -4,7 +4,7 @@ import { make } from '../../shared/make.ts';
 import type { KeptPhoto } from '../store/photos.ts';
 import { button } from '../views/view.ts';
 import { dataUrlOf } from './photo.ts';
-import { sayMoment } from './words.ts';
+import { sayMoment } from '../../shared/say-date.ts';
 
 /** The photos of a card. Bytes that are gone or are no picture are told, and their caption stays. */
 export const photoList = (

@@ -1,9 +1,9 @@
 import { sayNow } from '#engine/clock.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { timeStyle } from '../../clock/store.ts';
 import { lastCoatNow } from './clock.ts';
-import { sayDate } from './words.ts';
+import { sayDate } from '../../shared/say-date.ts';
 
 export type CardVerdict = { readonly verdict: string; readonly doing: string; readonly why: string };
 

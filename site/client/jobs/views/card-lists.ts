@@ -1,6 +1,6 @@
 import { putBack, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { make } from '../../shared/make.ts';
 import { coatList } from '../parts/coats.ts';
 import { flawList, repairList } from '../parts/flaws.ts';

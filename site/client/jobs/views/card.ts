@@ -1,6 +1,6 @@
 import { changed } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';
@@ -14,7 +14,7 @@ import { drawSection } from '../parts/drawing.ts';
 import { changeOf, fillFields, pieceFacts, tellFieldFaults } from '../parts/fields.ts';
 import { notesSection } from '../parts/notes-field.ts';
 import { cardVerdict } from '../parts/verdict.ts';
-import { sayTime, usUnits } from '../parts/words.ts';
+import { sayTime, usUnits } from '../../shared/say-date.ts';
 import { CardRefused, JobsFault } from '../store/fault.ts';
 import { type Changed, type KeptClash, readClashes, readOne } from '../store/index.ts';
 import { cardActs } from './card-acts.ts';

@@ -4,7 +4,7 @@ import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { calendarAt } from '../../shared/calendar.ts';
 import { make } from '../../shared/make.ts';
 import { nightOfCard, sayNights } from '../parts/night.ts';
-import { sayLongDate } from '../parts/words.ts';
+import { sayLongDate } from '../../shared/say-date.ts';
 import { readOne } from '../store/index.ts';
 import { button, type JobsFrame, type JobsView, link } from './view.ts';
 

@@ -6,7 +6,7 @@ import { make } from '../../shared/make.ts';
 import { askToStay } from '../../shared/persist.ts';
 import { exportCards } from '../files/export.ts';
 import { changeOfAll, tellFieldFaults } from '../parts/fields.ts';
-import { usUnits } from '../parts/words.ts';
+import { usUnits } from '../../shared/say-date.ts';
 import { addCard } from '../store/index.ts';
 import { button, type JobsFrame, type JobsView, link } from './view.ts';
 

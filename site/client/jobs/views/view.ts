@@ -1,5 +1,5 @@
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../build/jobs.ts';
+import type { JobsData } from '../../../shared/jobs-data.ts';
 import { JOBS_DATA } from '../../../shared/jobs-urls.ts';
 import type { Changed } from '../store/index.ts';
 

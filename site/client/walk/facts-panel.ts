@@ -1,8 +1,8 @@
 import { type Case, withFact, without } from '#engine/index.ts';
 import { TOLD, type ToldFact } from '../../shared/told.ts';
 import { note } from '../shared/note.ts';
-import { keepCase, readCase } from './store.ts';
-import { TOLD_EVENT } from './told-event.ts';
+import { keepCase, readCase } from '../case/store.ts';
+import { TOLD_EVENT } from '../case/facts-changed.ts';
 
 const make = <K extends keyof HTMLElementTagNameMap>(name: K, words = ''): HTMLElementTagNameMap[K] =>
   Object.assign(document.createElement(name), { textContent: words });
@@ -100,7 +100,7 @@ class ToldElement extends HTMLElement {
   /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
     if (document.querySelector('#verdict, .procedure[data-remedy]'))
-      await import('../walk/advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
+      await import('./advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
     delete document.documentElement.dataset['fit'];
   }
 

@@ -1,8 +1,8 @@
 import { readAddress } from '#engine/index.ts';
-import { cardUrl } from '../../shared/jobs-urls.ts';
-import { BASE, readNodePath } from '../../shared/urls.ts';
-import { cardInHand } from '../case/card-in-hand.ts';
-import { walkKnowledge } from './knowledge.ts';
+import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { BASE, readNodePath } from '../../../shared/urls.ts';
+import { cardInHand } from '../../case/card-in-hand.ts';
+import { walkKnowledge } from '../../shared/walk-knowledge.ts';
 
 const SAID = {
   saved: 'It stands on the card.',
@@ -33,7 +33,7 @@ class OnCardElement extends HTMLElement {
     if (remedy)
       this.append(
         this.#button('I did this repair: note it', told, async () => {
-          const { noteRepair } = await import('../jobs/store/index.ts');
+          const { noteRepair } = await import('../store/index.ts');
           return noteRepair(card.id, { remedy });
         }),
       );
@@ -64,7 +64,7 @@ class OnCardElement extends HTMLElement {
     const known = place && (await walkKnowledge(place.defect));
     if (!place || !known) return 'refused';
     const { answers } = readAddress(known, place.segments);
-    const { noteFlaw } = await import('../jobs/store/index.ts');
+    const { noteFlaw } = await import('../store/index.ts');
     return noteFlaw(id, {
       defect: place.defect,
       answers: answers.map(([question, answer]) => [question, answer]),
