@@ -1,11 +1,14 @@
 // @ts-check
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
+import { FOLDER, ORIGIN } from './site/build/address.ts';
 import { choices } from './site/tools/choices.ts';
 import { csp } from './site/tools/csp.ts';
 import { liveContent } from './site/tools/live-content.ts';
 
 export default defineConfig({
+  site: ORIGIN,
+  base: FOLDER,
   srcDir: './site',
   publicDir: './site/public',
   outDir: './dist',

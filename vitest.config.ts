@@ -6,6 +6,7 @@ const SLOW = [
   'test/mutation/**/*.test.ts',
   ...[
     'bytes',
+    'folder',
     'light',
     'offline-update',
     'pictures',

@@ -1,5 +1,5 @@
 import type { Knowledge } from '#engine/index.ts';
-import { defectUrl, remedyUrl } from '../shared/urls.ts';
+import { defectUrl, FEED, HOME, remedyUrl } from '../shared/urls.ts';
 
 const SHOWN = 60;
 
@@ -44,9 +44,9 @@ export const atom = (entries: readonly FeedEntry[], absolute: (path: string) => 
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<feed xmlns="http://www.w3.org/2005/Atom" xml:lang="en-US">',
     '<title>Halfdry: what changed</title>',
-    `<id>${absolute('/')}</id>`,
-    `<link href="${absolute('/')}"/>`,
-    `<link rel="self" href="${absolute('/feed.xml')}"/>`,
+    `<id>${absolute(HOME)}</id>`,
+    `<link href="${absolute(HOME)}"/>`,
+    `<link rel="self" href="${absolute(FEED)}"/>`,
     '<author><name>Halfdry</name></author>',
     `<updated>${noon(entries[0]?.on ?? '1970-01-01')}</updated>`,
     ...entries.map(entry),

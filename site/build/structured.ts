@@ -1,9 +1,8 @@
 /** What search engines may read of a page, in the words of schema.org. */
 import type { BreadcrumbList, HowTo, TechArticle, WithContext } from 'schema-dts';
 import type { Entry } from '#engine/index.ts';
-import { DEFECTS, defectUrl, HOME, REMEDIES, remedyUrl } from '../shared/urls.ts';
+import { cardUrl, DEFECTS, defectUrl, HOME, REMEDIES, remedyUrl } from '../shared/urls.ts';
 import { absolute } from './address.ts';
-import { cardUrl } from './cards.ts';
 
 const CONTEXT = 'https://schema.org' as const;
 

@@ -22,6 +22,7 @@ export const DATA_SET = `${BASE}data/halfdry.json`;
 export const DATA_SCHEMA = `${BASE}data/schema.json`;
 export const JOBS_SCHEMA = `${BASE}data/jobs.schema.json`;
 export const FEED = `${BASE}feed.xml`;
+export const MANIFEST = `${BASE}manifest.webmanifest`;
 export const FIND_INDEX = `${BASE}data/find.json`;
 
 /** Rules and steps, for the script that fits an outcome to what is told of the piece. */
@@ -40,6 +41,7 @@ export const nodeUrl = (id: string, address: readonly string[]) =>
   `${BASE}defects/${id}/${address.join('/')}/`;
 export const walkDataUrl = (id: string) => `${BASE}defects/${id}/walk.json`;
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
+export const iconUrl = (name: string) => `${BASE}icons/${name}.png`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;
 export const boardUrl = (name: string, view: string) => `${BASE}boards/${name}-${view}.webp`;
 export const lessonUrl = (id: string) => `${BASE}learn/${id}/`;
@@ -59,6 +61,13 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
     page: (tool) => `${BASE}${tool}/`,
   };
   return of[kind]?.(id);
+};
+
+/** The card image of a page, by its address: of the flaw, repair or lesson that it is about, else of the site. */
+export const cardUrl = (path: string): string => {
+  const [top = '', id] = segmentsOf(path);
+  const folder = { defects: 'defects', remedies: 'remedies', learn: 'lessons' }[top];
+  return folder && id ? `${BASE}cards/${folder}/${id}.jpg` : `${BASE}cards/halfdry.jpg`;
 };
 
 const segmentsOf = (path: string): string[] =>

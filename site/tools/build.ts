@@ -3,7 +3,7 @@ import { rmSync } from 'node:fs';
 import { build } from 'astro';
 import { say } from '#engine/say.ts';
 import { provenKnowledge, readRetired } from '../../content/tools/knowledge.ts';
-import { spoken } from '../build/address.ts';
+import { FOLDER, spoken } from '../build/address.ts';
 import { allBoards } from '../build/boards.ts';
 import { copyBoards, missingBoards } from '../build/pictures/boards.ts';
 import { allCards, copyCards, missingCards } from '../build/pictures/cards.ts';
@@ -34,7 +34,7 @@ process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
 const out = process.env['OUT'] ?? 'dist';
 const deleted = setAside(out);
 const boards = allBoards(known);
-const cards = allCards(known, spoken);
+const cards = allCards(known, (path) => spoken(FOLDER + path.slice(1)));
 // Pages keep one core busy; what the cache lacks of the pictures is drawn meanwhile.
 const drawn = drawAll([...missingBoards(boards), ...missingCards(cards)]);
 await Promise.all([build({ logLevel: 'warn', outDir: out }), drawn]);

@@ -1,8 +1,7 @@
 import type { Retired } from '#engine/link.ts';
-import { absolute, BASE } from '../build/address.ts';
+import { absolute, FOLDER } from '../build/address.ts';
 import { writeHeaders } from './headers.ts';
 import { checkLedger } from './ledger.ts';
-import { rebase } from './rebase.ts';
 import { writeRedirects } from './redirects.ts';
 import { writeSitemap } from './sitemap.ts';
 import { writeWorker } from './worker.ts';
@@ -12,10 +11,9 @@ import { writeWorker } from './worker.ts';
  * Throws where an address that was ever published would be lost. Each step rests on the ones above it.
  */
 export const finish = async (dist: string, retired: Retired): Promise<void> => {
-  writeRedirects(dist, retired, BASE);
-  writeSitemap(dist, absolute);
-  rebase(dist, BASE);
-  writeHeaders(dist, BASE);
+  writeRedirects(dist, retired, FOLDER);
+  writeSitemap(dist, (address) => absolute(FOLDER + address.slice(1)));
+  writeHeaders(dist, FOLDER);
   await writeWorker(dist);
   const added = checkLedger(dist);
   if (added.length)

@@ -42,7 +42,7 @@ const movedPages = (retired: Retired): readonly Moved[] =>
 
 /** A page that leads on by itself on any host. A `#part` of the old link is kept where there is script or a server. */
 const page = (to: string): string =>
-  `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Moved · Halfdry</title><meta name="robots" content="noindex"><meta http-equiv="refresh" content="0; url=/${to}"></head><body><main><h1>This page moved</h1><p><a href="/${to}">Go on to where it is now</a></p></main></body></html>`;
+  `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width"><title>Moved · Halfdry</title><meta name="robots" content="noindex"><meta http-equiv="refresh" content="0; url=${to}"></head><body><main><h1>This page moved</h1><p><a href="${to}">Go on to where it is now</a></p></main></body></html>`;
 
 /** Old words of the glossary stay good as parts of its page. */
 const keepAnchors = (dist: string, retired: Retired): void => {
@@ -72,7 +72,7 @@ export const writeRedirects = (dist: string, retired: Retired, base: string): vo
         `content/retired.yaml: /${from} leads to /${to}, which is not there; name an id that is`,
       );
     mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, withPolicy(page(to), file));
+    writeFileSync(file, withPolicy(page(base + to), file));
   }
   keepAnchors(dist, retired);
   const lines = moved.flatMap(({ from, to }) => [

@@ -3,17 +3,21 @@ import { readdirSync, readFileSync } from 'node:fs';
 
 export type BuiltPage = { readonly address: string; readonly html: string };
 
-let read: readonly BuiltPage[] | undefined;
-
-/** Every page with its address, in a settled order. */
-export const builtPages = (): readonly BuiltPage[] => {
-  read ??= readdirSync('dist', { recursive: true, encoding: 'utf8' })
+/** Every page of a built site with its address below the folder of the site, in a settled order. */
+export const pagesOf = (dist: string): readonly BuiltPage[] =>
+  readdirSync(dist, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.html'))
     .sort()
     .map((name) => ({
       address: `/${name.replaceAll('\\', '/').replace(/index\.html$/, '')}`,
-      html: readFileSync(`dist/${name}`, 'utf8'),
+      html: readFileSync(`${dist}/${name}`, 'utf8'),
     }));
+
+let read: readonly BuiltPage[] | undefined;
+
+/** The pages of dist/. */
+export const builtPages = (): readonly BuiltPage[] => {
+  read ??= pagesOf('dist');
   return read;
 };
 

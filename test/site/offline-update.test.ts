@@ -3,7 +3,6 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import { filesBelow } from '../../site/build/hash.ts';
-import { rebase } from '../../site/tools/rebase.ts';
 import { writeWorker } from '../../site/tools/worker.ts';
 import { openPage, PHONE } from './browser.ts';
 import { copyOfSite, startHost } from './offline-host.ts';
@@ -114,24 +113,4 @@ it('never installs a version that came half', async () => {
   );
   await page.goto('/glossary/');
   expect(await page.locator('footer p').first().textContent()).toBe(FIRST);
-});
-
-it('works below a folder, and leaves the rest of the host alone', async () => {
-  const { dist, remove } = copyOfSite('few');
-  kept.push(remove);
-  rebase(dist, '/some/path/');
-  await writeWorker(dist);
-  const { host, page, errors } = await visit(dist, '/some/path/');
-  expect(
-    await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope)),
-  ).toBe(`${host.base}/some/path/`);
-  host.cutAfter(0);
-  await page.getByRole('combobox').fill('bubbles');
-  await page.getByRole('option').first().waitFor();
-  await page.goto('/some/path/defects/lap-marks/cause/');
-  await page.locator('[data-answer=yes]').tap();
-  await page.waitForURL(/\/some\/path\/defects\/lap-marks\/.*-yes\/$/);
-  await page.goto('/some/path/r/bubbles');
-  await page.waitForURL('**/some/path/defects/bubbles/');
-  expect(errors).toEqual([]);
 });
