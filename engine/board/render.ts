@@ -5,11 +5,9 @@ import { type Board, blankBoard } from './field.ts';
 import { layFilm } from './film.ts';
 import { type LightChoice, lightFrom } from './light.ts';
 import { start } from './noise.ts';
+import type { Pixels } from './pixels.ts';
 import { drawScaleBar } from './scale-bar.ts';
 import { shade } from './shade.ts';
-
-/** RGBA, four bytes a pixel, row by row. */
-export type Pixels = { width: number; height: number; data: Uint8ClampedArray };
 
 export type View = {
   light: LightChoice;

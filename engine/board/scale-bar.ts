@@ -1,4 +1,4 @@
-import type { Pixels } from './render.ts';
+import type { Pixels } from './pixels.ts';
 
 /** 3 × 5 dots a sign, top row first. */
 const SIGNS: Readonly<Record<string, readonly number[]>> = {

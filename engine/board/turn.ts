@@ -1,6 +1,7 @@
 import type { BoardRecipe } from '../model/board.ts';
 import { type LightAngles, lightFrom } from './light.ts';
-import { makeBoard, type Pixels } from './render.ts';
+import type { Pixels } from './pixels.ts';
+import { makeBoard } from './render.ts';
 import { drawScaleBar } from './scale-bar.ts';
 import { shade } from './shade.ts';
 

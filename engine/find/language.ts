@@ -1,4 +1,4 @@
-import type { LayWords } from './document.ts';
+import type { Words } from '../model/words.ts';
 import { stem } from './stem.ts';
 import { wordsOf } from './word.ts';
 
@@ -19,7 +19,7 @@ export interface Phrasebook {
 }
 
 /** Stems the lay words once, so that a page has none to stem before its first answer. */
-export const phrasebook = (lay: LayWords): Phrasebook => {
+export const phrasebook = (lay: Words): Phrasebook => {
   const meanings = new Map<string, string[]>();
   for (const [said, meant] of Object.entries(lay.synonyms)) {
     const part = stem(said);

@@ -1,4 +1,6 @@
 /** What stands on a card image, as satori takes it. Sizes are pixels of the card. */
+import type { BoardRecipe } from '#engine/model/board.ts';
+
 export const CARD_WIDTH = 1200;
 export const CARD_HEIGHT = 630;
 
@@ -20,6 +22,9 @@ export type Card = {
   readonly address: string;
   readonly picture: boolean;
 };
+
+/** A card with the place of its file below dist/cards/ and the board that lies on it. */
+export type NamedCard = Omit<Card, 'picture'> & { readonly file: string; readonly board?: BoardRecipe };
 
 type Node = { type: string; props: { style: Record<string, unknown>; children?: unknown } };
 const box = (style: Record<string, unknown>, children?: unknown): Node => ({

@@ -2,16 +2,14 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import sharp from 'sharp';
+import type { Pixels } from '#engine/board/pixels.ts';
+import { renderBoard } from '#engine/board/render.ts';
 import { type Knowledge, visits } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
-import { type Pixels, renderBoard } from '../../../engine/board/render.ts';
 import { sha256 } from '../hash.ts';
-import { CARD_HEIGHT, CARD_WIDTH, type Card, layout, PICTURE } from './card-layout.ts';
+import { CARD_HEIGHT, CARD_WIDTH, layout, type NamedCard, PICTURE } from './card-layout.ts';
 import type { Drawing } from './drawing.ts';
 import { copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
-
-/** A card with the place of its file below dist/cards/ and the board that lies on it. */
-export type NamedCard = Omit<Card, 'picture'> & { readonly file: string; readonly board?: BoardRecipe };
 
 const JPEG = { quality: 84, chromaSubsampling: '4:4:4' } as const;
 

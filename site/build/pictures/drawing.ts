@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { BoardRecipe } from '../../../engine/model/board.ts';
-import type { NamedCard } from './cards.ts';
+import type { NamedCard } from './card-layout.ts';
 
 /** What is drawn in one go: both views of a board, or all cards that show the same board. */
 export type Drawing =

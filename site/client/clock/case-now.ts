@@ -1,6 +1,6 @@
 import type { Case } from '#engine/index.ts';
-import { coatKept } from './key.ts';
 import { readCase } from '../case/store.ts';
+import { coatKept } from './key.ts';
 
 /** Her case with what the clock knows of the running coat. What she said herself wins over the clock. */
 export const caseNow = async (): Promise<Case> => {

@@ -9,9 +9,10 @@ import {
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import { everyTick } from '../shared/tick.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { CoatCard } from './card.ts';
 import { CoatForm } from './form.ts';
-import { currentCoat, keepClock, loadClock, timeStyle, watchClock } from './store.ts';
+import { currentCoat, keepClock, loadClock, watchClock } from './store.ts';
 
 /** The coat clock: the coats that are drying, and the form that lays one more. */
 export class CoatsElement extends HTMLElement {

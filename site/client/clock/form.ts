@@ -2,9 +2,9 @@ import { sayWeather } from '#engine/calc/say-weather.ts';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, CoatFault, LaidCoat } from '#engine/clock.ts';
 import { nameUnits, turnUnits } from '../shared/clock-units.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { coatIn, type Draft, FIELD_NAMES, faultsOf } from './draft.ts';
 import { offerProduct, readStanding, type Standing, type Touched, withdrawProduct } from './standing.ts';
-import { timeStyle } from './store.ts';
 
 const KEY = 'halfdry.clock.form';
 /** What belongs to one coat alone and is not offered again for the next. */

@@ -3,10 +3,10 @@ import { reached, STAGES, type Stage, withFact, without } from '#engine/index.ts
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
-import { caseNow } from './case-now.ts';
 import { keepCase, readCase } from '../case/store.ts';
-import { wentForward } from '../shared/went-forward.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
+import { wentForward } from '../shared/went-forward.ts';
+import { caseNow } from './case-now.ts';
 
 const make = (name: string, words: string, className = ''): HTMLElement =>
   Object.assign(document.createElement(name), { textContent: words, className });

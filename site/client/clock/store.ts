@@ -1,4 +1,4 @@
-import { type ClockStore, jumpedBack, type LaidCoat, readStore, type TimeStyle } from '#engine/clock.ts';
+import { type ClockStore, jumpedBack, type LaidCoat, readStore } from '#engine/clock.ts';
 import { CLOCK_KEY } from './key.ts';
 
 /** What the browser would not keep: the clock still runs in this page. */
@@ -30,11 +30,6 @@ export const keepClock = (store: ClockStore): boolean => {
 /** The coat of the piece that she is looking at: the one she chose, else the one laid last. */
 export const currentCoat = ({ coats, current }: ClockStore): LaidCoat | undefined =>
   coats.find(({ id }) => id === current) ?? [...coats].sort((one, two) => two.laidAt - one.laidAt)[0];
-
-/** Times as this device prints them. */
-export const timeStyle = (): TimeStyle => ({
-  hour12: new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hour12 ?? true,
-});
 
 const SEEN_EVERY = 60_000;
 

@@ -1,9 +1,10 @@
 import { clockNow, sayNow } from '#engine/clock.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import { everyTick } from '../shared/tick.ts';
-import { tellWalk } from './on-walk.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { tellSteps } from './on-steps.ts';
-import { currentCoat, loadClock, timeStyle, watchClock } from './store.ts';
+import { tellWalk } from './on-walk.ts';
+import { currentCoat, loadClock, watchClock } from './store.ts';
 
 const text = (name: string, words: string): HTMLElement =>
   Object.assign(document.createElement(name), { textContent: words });

@@ -1,8 +1,8 @@
 import { saySpan } from '#engine/clock.ts';
 import { cansFor, nightOf, type Planned } from '#engine/schedule.ts';
-import { timeStyle } from '../clock/store.ts';
 import { clockTime, day, make, type Shown } from '../shared/make.ts';
 import { sayAir, sayArea, sayFilm, sayLiters } from '../shared/schedule-units.ts';
+import { timeStyle } from '../shared/time-style.ts';
 
 const EDGE = {
   fits: 'it fits: lay it in one go.',

@@ -1,8 +1,8 @@
 import { saySpan } from '#engine/clock.ts';
 import type { Planned } from '#engine/schedule.ts';
 import { defectUrl } from '../../shared/urls.ts';
-import { timeStyle } from '../clock/store.ts';
 import { day, type Inside, make, ruleLine, type Shown, spanOn, words } from '../shared/make.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { linesOf } from './words.ts';
 
 /** The steps in order, each with its time, its cautions before it, and what to look for. */

@@ -2,7 +2,7 @@ import { sayInstant } from '#engine/clock.ts';
 import type { RuleEntry } from '#engine/index.ts';
 import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
-import { timeStyle } from '../clock/store.ts';
+import { timeStyle } from './time-style.ts';
 
 /** All that one view of a plan is made of. */
 export type Shown = {

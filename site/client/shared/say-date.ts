@@ -1,5 +1,5 @@
 import { sayInstant } from '#engine/clock.ts';
-import { timeStyle } from '../clock/store.ts';
+import { timeStyle } from './time-style.ts';
 
 /** `Mon, Nov 23, 2026`: a date that still tells its year in a year. */
 export const sayDate = (at: number): string =>

@@ -1,8 +1,8 @@
 import { type Case, withFact, without } from '#engine/index.ts';
 import { TOLD, type ToldFact } from '../../shared/told.ts';
-import { note } from '../shared/note.ts';
-import { keepCase, readCase } from '../case/store.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
+import { keepCase, readCase } from '../case/store.ts';
+import { note } from '../shared/note.ts';
 
 const make = <K extends keyof HTMLElementTagNameMap>(name: K, words = ''): HTMLElementTagNameMap[K] =>
   Object.assign(document.createElement(name), { textContent: words });

@@ -2,12 +2,12 @@ import { type Answer, readAddress, withAnswer, withFact } from '#engine/index.ts
 import type { QuestionId } from '#engine/model/ids.ts';
 import { nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
-import { caseNow } from '../clock/case-now.ts';
-import { canKeep, keepCase, readCase } from '../case/store.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
+import { canKeep, keepCase, readCase } from '../case/store.ts';
+import { caseNow } from '../clock/case-now.ts';
 import { note } from '../shared/note.ts';
-import { wentForward } from '../shared/went-forward.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
+import { wentForward } from '../shared/went-forward.ts';
 
 /** The answers of a question's page: keeps what is tapped, and passes over a question that the case answers. */
 export class QuestionElement extends HTMLElement {

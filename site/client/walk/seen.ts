@@ -2,8 +2,8 @@ import { holds } from '#engine/condition.ts';
 import { type Answer, withAnswer } from '#engine/index.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
-import { caseNow } from '../clock/case-now.ts';
 import { keepCase, readCase } from '../case/store.ts';
+import { caseNow } from '../clock/case-now.ts';
 import { wentForward } from '../shared/went-forward.ts';
 
 type KnownRule = { readonly when: ConditionInput; readonly answer: Answer };

@@ -5,7 +5,7 @@ import type { JobsData } from '../../../shared/jobs-data.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { CoatForm } from '../../clock/form.ts';
 import { corrected, draftOf } from '../../clock/refill.ts';
-import { timeStyle } from '../../clock/store.ts';
+import { timeStyle } from '../../shared/time-style.ts';
 import { button, type CardHands, type JobsFrame, link } from '../views/view.ts';
 import { correctClock, forgetStage, startClock } from './clock.ts';
 import { cardCoatOf, coatRow } from './coats.ts';

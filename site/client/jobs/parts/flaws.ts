@@ -2,8 +2,8 @@ import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
 import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
 import { make, words } from '../../shared/make.ts';
-import { button, link } from '../views/view.ts';
 import { sayDate, sayMoment } from '../../shared/say-date.ts';
+import { button, link } from '../views/view.ts';
 
 const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 

@@ -1,9 +1,9 @@
 import { sayNow } from '#engine/clock.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
-import { timeStyle } from '../../clock/store.ts';
-import { lastCoatNow } from './clock.ts';
 import { sayDate } from '../../shared/say-date.ts';
+import { timeStyle } from '../../shared/time-style.ts';
+import { lastCoatNow } from './clock.ts';
 
 export type CardVerdict = { readonly verdict: string; readonly doing: string; readonly why: string };
 

@@ -3,8 +3,8 @@ import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { calendarAt } from '../../shared/calendar.ts';
 import { make } from '../../shared/make.ts';
-import { nightOfCard, sayNights } from '../parts/night.ts';
 import { sayLongDate } from '../../shared/say-date.ts';
+import { nightOfCard, sayNights } from '../parts/night.ts';
 import { readOne } from '../store/index.ts';
 import { button, type JobsFrame, type JobsView, link } from './view.ts';
 

@@ -1,7 +1,7 @@
 import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { make, words } from '../../shared/make.ts';
-import { exportAll } from '../files/export.ts';
 import { sayDate } from '../../shared/say-date.ts';
+import { exportAll } from '../files/export.ts';
 import { type CardList, countCards, listCards, readOne } from '../store/index.ts';
 import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';

@@ -4,9 +4,9 @@ import { nameUnits } from '../../shared/clock-units.ts';
 import { newId } from '../../shared/id.ts';
 import { make } from '../../shared/make.ts';
 import { askToStay } from '../../shared/persist.ts';
+import { usUnits } from '../../shared/say-date.ts';
 import { exportCards } from '../files/export.ts';
 import { changeOfAll, tellFieldFaults } from '../parts/fields.ts';
-import { usUnits } from '../../shared/say-date.ts';
 import { addCard } from '../store/index.ts';
 import { button, type JobsFrame, type JobsView, link } from './view.ts';
 

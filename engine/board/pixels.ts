@@ -1,0 +1,2 @@
+/** RGBA, four bytes a pixel, row by row. */
+export type Pixels = { width: number; height: number; data: Uint8ClampedArray };

@@ -1,0 +1,159 @@
+/** Who of the site may import whom: the rooms, and the few pairs of features that may know each other. */
+import { globSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path/posix';
+import { describe, expect, it } from 'vitest';
+
+type Import = { readonly from: string; readonly to: string; readonly typeOnly: boolean };
+
+const SPECIFIER =
+  /^\s*(?:import|export)\s+(type\s+)?(?:[^'";]*?\sfrom\s+)?'([^']+)'|\bimport\(\s*'([^']+)'\s*\)/gm;
+
+/** What a file imports of this repository, dynamic imports included. */
+const importsIn = (file: string, text: string): Import[] =>
+  [...text.matchAll(SPECIFIER)].flatMap(([, type, at, later]) => {
+    const specifier = at ?? later ?? '';
+    if (specifier.startsWith('#engine/'))
+      return [{ from: file, to: specifier.slice(1), typeOnly: Boolean(type) }];
+    return specifier.startsWith('.')
+      ? [{ from: file, to: join(dirname(file), specifier), typeOnly: Boolean(type) }]
+      : [];
+  });
+
+/** The room that a file lies in: a folder of the site, of the phone a folder a feature. */
+const roomOf = (file: string): string => {
+  const [top = '', second = '', third = ''] = file.split('/');
+  if (top === 'engine') return top;
+  if (second === 'client') return third.includes('.') ? 'client' : `client/${third}`;
+  if (top === 'content') return `content/${second}`;
+  return second.includes('.') ? 'site' : second;
+};
+
+/** Everything that a page is written with. */
+const PAGE = ['engine', 'shared', 'build', 'components', 'styles'];
+
+/** Which rooms a room may import. It may always import itself. */
+const MAY_KNOW: Readonly<Record<string, readonly string[]>> = {
+  engine: [],
+  'content/tools': ['engine'],
+  // What runs anywhere knows nobody but the engine.
+  shared: ['engine'],
+  // At build time: tools → build → shared.
+  build: ['engine', 'shared', 'content/tools'],
+  tools: ['engine', 'shared', 'build', 'content/tools', 'worker'],
+  worker: [],
+  site: ['engine'],
+  styles: [],
+  components: PAGE,
+  layouts: [...PAGE, 'client'],
+  pages: [...PAGE, 'layouts', 'content/tools', 'client/clock', 'client/schedule', 'client/jobs'],
+  // On the phone: what every page loads, the drawer that all features share, and the features.
+  client: ['client/case', 'client/clock', 'client/find', 'client/jobs', 'client/page', 'client/walk'],
+  'client/shared': ['engine', 'shared'],
+  ...Object.fromEntries(
+    ['case', 'clock', 'find', 'jobs', 'page', 'schedule', 'walk'].map((feature) => [
+      `client/${feature}`,
+      ['engine', 'shared', 'client/shared'],
+    ]),
+  ),
+};
+
+/** The features that may know another, and what for. There is no circle among them. */
+const PAIRS: readonly (readonly [feature: string, other: string, why: string])[] = [
+  ['client/clock', 'client/case', 'what the clock knows joins what was told'],
+  ['client/walk', 'client/case', 'a walk goes on from what was told'],
+  ['client/walk', 'client/clock', 'and from what the clock knows'],
+  ['client/jobs', 'client/case', 'a card is in hand while its flaw is looked for'],
+  ['client/jobs', 'client/clock', 'a coat of a card goes on the clock'],
+  ['client/schedule', 'client/jobs', 'a plan becomes a card'],
+];
+
+const mayKnow = (room: string): readonly string[] => [
+  ...(MAY_KNOW[room] ?? []),
+  ...PAIRS.filter(([feature]) => feature === room).map(([, other]) => other),
+];
+
+/** What is wrong with an import, or nothing. */
+const faultOf = ({ from, to }: Import): string | undefined => {
+  const [room, other] = [roomOf(from), roomOf(to)];
+  if (!(room in MAY_KNOW))
+    return `${from}: "${room}" is a room that nobody knows; put the file into one of ${Object.keys(MAY_KNOW).join(', ')}`;
+  if (room === other || mayKnow(room).includes(other)) return undefined;
+  return `${from} imports ${to}: ${room} may know ${mayKnow(room).join(', ') || 'nobody'}, not ${other}`;
+};
+
+const files = globSync('{site,content/tools}/**/*.{ts,tsx,astro}').map((file) => file.replaceAll('\\', '/'));
+const imports = files.flatMap((file) => importsIn(file, readFileSync(file, 'utf8')));
+
+describe('rooms', () => {
+  it('reads the imports', () => {
+    expect(files.length).toBeGreaterThan(200);
+    expect(imports.length).toBeGreaterThan(700);
+    expect(
+      importsIn(
+        'site/client/walk/a.ts',
+        "void import('../case/b.ts');\nimport type { C } from '#engine/c.ts';",
+      ),
+    ).toEqual([
+      { from: 'site/client/walk/a.ts', to: 'site/client/case/b.ts', typeOnly: false },
+      { from: 'site/client/walk/a.ts', to: 'engine/c.ts', typeOnly: true },
+    ]);
+  });
+
+  it('lets no file import a room that its own may not know', () => {
+    expect(imports.flatMap((one) => faultOf(one) ?? [])).toEqual([]);
+  });
+
+  it('tells what is wrong with an arrow that is turned round', () => {
+    const turned = (from: string, to: string) => faultOf({ from, to, typeOnly: true });
+    expect(turned('site/client/case/store.ts', 'site/client/clock/store.ts')).toBe(
+      'site/client/case/store.ts imports site/client/clock/store.ts: client/case may know engine, shared, client/shared, not client/clock',
+    );
+    expect(turned('site/client/walk/question.ts', 'site/build/knowledge.ts')).toContain('not build');
+    expect(turned('site/shared/urls.ts', 'site/client/walk/question.ts')).toContain('not client/walk');
+    expect(turned('site/build/plan.ts', 'site/tools/build.ts')).toContain('not tools');
+    expect(turned('content/tools/read.ts', 'site/shared/urls.ts')).toContain('not shared');
+    expect(turned('site/drawer/utils.ts', 'site/shared/urls.ts')).toContain('a room that nobody knows');
+  });
+
+  it('names no pair that nobody needs, and none in a circle', () => {
+    const used = new Set(imports.map(({ from, to }) => `${roomOf(from)} → ${roomOf(to)}`));
+    expect(PAIRS.filter(([feature, other]) => !used.has(`${feature} → ${other}`))).toEqual([]);
+    const reaches = (from: string, to: string): boolean =>
+      PAIRS.some(([feature, other]) => feature === from && (other === to || reaches(other, to)));
+    for (const [feature, other] of PAIRS)
+      expect(reaches(other, feature), `${feature} → ${other}`).toBe(false);
+  });
+
+  /** Files that import each other, perhaps through others; types alone bind nobody. */
+  it('has no circle of files', () => {
+    const all = [
+      ...imports,
+      ...globSync('engine/**/*.ts')
+        .map((file) => file.replaceAll('\\', '/'))
+        .flatMap((file) => importsIn(file, readFileSync(file, 'utf8'))),
+    ];
+    const next = Map.groupBy(all, ({ from }) => from);
+    const done = new Set<string>();
+    const circles: string[] = [];
+    const follow = (file: string, way: readonly string[]): void => {
+      const at = way.indexOf(file);
+      if (at >= 0) circles.push([...way.slice(at), file].join(' → '));
+      if (at >= 0 || done.has(file)) return;
+      for (const { to } of next.get(file) ?? []) follow(to, [...way, file]);
+      done.add(file);
+    };
+    for (const file of next.keys()) follow(file, []);
+    expect(circles).toEqual([]);
+  });
+
+  it('spells addresses in one file only', () => {
+    const spelled = files
+      .filter((file) => file.startsWith('site/') && file !== 'site/shared/urls.ts')
+      .flatMap((file) =>
+        [...readFileSync(file, 'utf8').matchAll(/\b(?:href|src|action)=(["'{`]+)\/[a-z]/g)].map(
+          ([text]) => `${file}: ${text}… leads out of a site in a folder; take it from site/shared/urls.ts`,
+        ),
+      );
+    expect(spelled).toEqual([]);
+  });
+});
