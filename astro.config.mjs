@@ -6,6 +6,9 @@ import { choices } from './site/tools/choices.ts';
 import { csp } from './site/tools/csp.ts';
 import { liveContent } from './site/tools/live-content.ts';
 
+// The framework would let a variable of this name in the shell win over `base` on the pages.
+delete process.env['BASE_URL'];
+
 export default defineConfig({
   site: ORIGIN,
   base: FOLDER,
