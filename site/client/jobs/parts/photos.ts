@@ -1,10 +1,10 @@
 import type { CardPhoto } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { make } from '../../shared/make.ts';
+import { sayMoment } from '../../shared/say-date.ts';
 import type { KeptPhoto } from '../store/photos.ts';
 import { button } from '../views/view.ts';
 import { dataUrlOf } from './photo.ts';
-import { sayMoment } from '../../shared/say-date.ts';
 
 /** The photos of a card. Bytes that are gone or are no picture are told, and their caption stays. */
 export const photoList = (
