@@ -12,5 +12,5 @@ export { sayMoment } from './clock/say-moment.ts';
 export { type NowWords, sayNow } from './clock/say-now.ts';
 export { sayReasons } from './clock/say-reasons.ts';
 export { sayInstant, saySpan, sayUntil, type TimeStyle, type UntilWords, untilOf } from './clock/say-time.ts';
-export { type ClockStore, emptyStore, readStore } from './clock/store.ts';
+export { type ClockStore, emptyStore, MOST_ON_CLOCK, readStore } from './clock/store.ts';
 export { instantsOf, type WallTime } from './clock/wall.ts';

@@ -1,139 +1,122 @@
+import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
-import type { Milestone } from '#engine/calc/drying/milestone.ts';
-import { toCelsius, toMilliliters, toSquareMeters } from '#engine/calc/units.ts';
-import {
-  type ClockProduct,
-  type CoatFault,
-  type CoatField,
-  checkCoat,
-  type LaidCoat,
-  type TimeStyle,
-} from '#engine/clock.ts';
+import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
+import { type Draft, type FieldFault, readForm, type Values } from '../shared/form/form.ts';
+import { instantsOf } from '../shared/form/local-time.ts';
+import type { Units } from '../shared/form/units.ts';
+import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 
-/** What stands in the form, by name, as typed. */
-export type Draft = Readonly<Record<string, string>>;
+/** A fault beside a field. One that does not stop is told, and no time is promised. */
+export type DraftFault = FieldFault & { readonly stops: boolean };
 
-/** Minutes in the unit that cans give each time in. */
-export const LABEL_MINUTES = {
-  touch: 1,
-  recoat: 60,
-  'sand-if-beyond': 60,
-  'light-use': 1440,
-  cure: 1440,
-} as const satisfies Partial<Record<Milestone, number>>;
-
+type Told = Partial<Values<typeof COAT_FIELDS>>;
 const MINUTE = 60_000;
-const US = 'us';
 
-/** A number as written by hand, with a comma or a point; nothing where the field is empty, NaN where it is none. */
-const numberIn = (draft: Draft, name: string): number | undefined => {
-  const text = draft[name]?.trim().replace(',', '.');
-  return text ? Number(text) : undefined;
-};
+export const unitsIn = (draft: Draft): Units => (draft['units'] === 'us' ? 'us' : 'metric');
 
-const labelOf = (draft: Draft): Label | undefined => {
-  const minutes: Partial<Record<Milestone, { from: number; to: number }>> = {};
-  for (const [milestone, unit] of Object.entries(LABEL_MINUTES) as [Milestone, number][]) {
-    const from = numberIn(draft, `label-${milestone}`);
-    const to = numberIn(draft, `label-${milestone}-to`) ?? from;
-    if (from !== undefined && to !== undefined) minutes[milestone] = { from: from * unit, to: to * unit };
+const labelOf = (told: Told): Label | undefined => {
+  const minutes: Partial<Record<(typeof CAN_MILESTONES)[number], { from: number; to: number }>> = {};
+  for (const milestone of CAN_MILESTONES) {
+    const from = told[`label-${milestone}`];
+    if (from !== undefined) minutes[milestone] = { from, to: told[`label-${milestone}-to`] ?? from };
   }
-  return Object.keys(minutes).length ? { minutes } : undefined;
+  if (!Object.keys(minutes).length) return undefined;
+  const { 'label-air': celsius, 'label-humidity': humidity } = told;
+  if (celsius === undefined && humidity === undefined) return { minutes };
+  const climate = {
+    celsius: celsius ?? REFERENCE_CLIMATE.celsius,
+    relativeHumidity: humidity ?? REFERENCE_CLIMATE.relativeHumidity,
+  };
+  return { minutes, climate };
 };
 
 /** To the nearest minute: nobody lays a coat to the second, and the times told are whole minutes. */
 const wholeMinute = (at: number): number => Math.round(at / MINUTE) * MINUTE;
 
-const laidAtOf = (draft: Draft, now: number): number => {
-  if (draft['when'] === 'ago') return wholeMinute(now - (numberIn(draft, 'ago') ?? Number.NaN) * MINUTE);
-  return draft['when'] === 'at' ? new Date(draft['at'] || Number.NaN).getTime() : wholeMinute(now);
+/** The two instants that a time in the hour that comes twice may mean. */
+export const twiceIn = (draft: Draft): readonly number[] => {
+  const all = draft['when'] === 'at' ? instantsOf(draft['at'] ?? '') : [];
+  return all.length > 1 ? all : [];
 };
 
-const missing = (field: CoatField, says: string): CoatFault => ({ field, says, stops: true });
+const laidAtOf = (told: Told, draft: Draft, now: number): number => {
+  if (told.when === 'ago') return wholeMinute(now - (told.ago ?? Number.NaN) * MINUTE);
+  if (told.when !== 'at') return wholeMinute(now);
+  const twice = twiceIn(draft);
+  return (told['at-hour'] === 'second' ? twice.at(-1) : told.at) ?? Number.NaN;
+};
 
-/** The coat that the form tells of, and the fields that hold no number where one is needed. */
+/** Of the fields that are not in use nothing can be wrong. */
+const inUse =
+  (draft: Draft) =>
+  ({ field }: FieldFault): boolean =>
+    field === 'at' ? draft['when'] === 'at' : field !== 'ago' || draft['when'] === 'ago';
+
+/** The fault of a second field stands beside the first of the pair. */
+const beside = (field: string): string => field.replace(/-to$/, '');
+
+const missing = (told: Told, draft: Draft): readonly FieldFault[] => [
+  ...((told.amount === undefined) !== (told.area === undefined) && draft['amount'] !== draft['area']
+    ? [{ field: 'amount', says: 'Give both the amount and the area, or neither.' }]
+    : []),
+  ...(draft['when'] === 'ago' && !draft['ago']?.trim()
+    ? [{ field: 'ago', says: 'Give the minutes since it was laid.' }]
+    : []),
+  ...(draft['when'] === 'at' && !draft['at']
+    ? [{ field: 'at', says: 'Give the day and the time when the coat was laid.' }]
+    : []),
+  ...(twiceIn(draft).length && !told['at-hour']
+    ? [
+        {
+          field: 'at',
+          says: 'That night the clocks go back, and this time comes twice. Say below which of the two it was.',
+        },
+      ]
+    : []),
+];
+
+/** The coat that the form tells of, NaN where a number can not be read, and each fault beside its field. */
 export const coatIn = (
   draft: Draft,
   now: number,
-): { readonly coat: LaidCoat; readonly absent: readonly CoatFault[] } => {
-  const us = draft['units'] === US;
-  const degrees = (name: string) => {
-    const value = numberIn(draft, name);
-    return value === undefined || !us ? value : toCelsius(value);
-  };
-  const milliliters = numberIn(draft, 'amount');
-  const area = numberIn(draft, 'area');
-  const surface = degrees('surface');
+): { readonly coat: LaidCoat; readonly faults: readonly DraftFault[] } => {
+  const read = readForm(COAT_FIELDS, draft, unitsIn(draft));
+  const told: Told = read.values;
+  const { amount, area } = told;
   const coat: LaidCoat = {
     id: String(now),
-    piece: draft['piece']?.trim() || 'My piece',
-    product: draft['product'] ?? '',
-    label: labelOf(draft),
-    laidAt: laidAtOf(draft, now),
-    celsius: degrees('air') ?? Number.NaN,
-    relativeHumidity: (numberIn(draft, 'humidity') ?? Number.NaN) / 100,
-    surfaceCelsius: surface,
-    coatNumber: numberIn(draft, 'coat') ?? 1,
-    applicator: (draft['tool'] || undefined) as LaidCoat['applicator'],
+    piece: told.piece ?? 'My piece',
+    product: told.product ?? '',
+    label: labelOf(told),
+    laidAt: laidAtOf(told, draft, now),
+    celsius: told.air ?? Number.NaN,
+    relativeHumidity: told.humidity ?? Number.NaN,
+    surfaceCelsius: told.surface,
+    coatNumber: told.coat ?? 1,
+    applicator: told.tool,
     amount:
-      milliliters !== undefined && area !== undefined
-        ? {
-            milliliters: us ? toMilliliters(milliliters) : milliliters,
-            squareMeters: us ? toSquareMeters(area) : area,
-          }
-        : undefined,
-    baseTone: (draft['tone'] || undefined) as LaidCoat['baseTone'],
-    sheen: (draft['sheen'] || undefined) as LaidCoat['sheen'],
+      amount !== undefined && area !== undefined ? { milliliters: amount, squareMeters: area } : undefined,
+    baseTone: told.tone,
+    sheen: told.sheen,
   };
-  const absent = [
-    ...(Number.isNaN(coat.celsius) ? [missing('celsius', 'Give the air temperature as a number.')] : []),
-    ...(Number.isNaN(coat.relativeHumidity)
-      ? [
-          missing(
-            'relativeHumidity',
-            'Give the humidity as a number, 0 to 100 %. No meter: 50 is a fair guess.',
-          ),
-        ]
-      : []),
-    ...(surface !== undefined && Number.isNaN(surface)
-      ? [missing('surfaceCelsius', 'Give the surface temperature as a number, or leave it empty.')]
-      : []),
-    ...((milliliters === undefined) !== (area === undefined)
-      ? [missing('amount', 'Give both the amount and the area, or neither.')]
-      : []),
-    ...Object.entries(coat.label?.minutes ?? {}).flatMap(([milestone, span]) =>
-      Number.isNaN(span.from + span.to)
-        ? [
-            missing(
-              `label-${milestone as Milestone}`,
-              'Give the time on the can as a number, or leave it empty.',
-            ),
-          ]
-        : [],
-    ),
-  ];
-  return { coat, absent };
+  const faults = [...read.faults, ...missing(told, draft)].filter(inUse(draft));
+  return { coat, faults: faults.map(({ field, says }) => ({ field: beside(field), says, stops: true })) };
 };
 
-/** What is absent, and what can not be right, each by its field. */
+/** What could not be read, and what can not be right, each by its field; of one field the first alone. */
 export const faultsOf = (
-  absent: readonly CoatFault[],
+  unread: readonly DraftFault[],
   coat: LaidCoat,
   product: ClockProduct,
   now: number,
   style: TimeStyle,
-): readonly CoatFault[] => {
-  const named = new Set(absent.map(({ field }) => field));
-  return [...absent, ...checkCoat(product, coat, now, style).filter(({ field }) => !named.has(field))];
-};
-
-/** The name of the form field that a fault stands beside. */
-export const FIELD_NAMES: Readonly<Record<string, string>> = {
-  celsius: 'air',
-  relativeHumidity: 'humidity',
-  surfaceCelsius: 'surface',
-  laidAt: 'at',
-  coatNumber: 'coat',
-  amount: 'amount',
-  applicator: 'tool',
+): readonly DraftFault[] => {
+  const named = new Set(unread.map(({ field }) => field));
+  if (named.has('ago')) named.add('at');
+  const wrong = checkCoat(product, coat, now, style).map(({ field, says, stops }) => ({
+    field: FIELD_NAMES[field] ?? field,
+    says,
+    stops,
+  }));
+  return [...unread, ...wrong.filter(({ field }) => !named.has(field))];
 };

@@ -1,14 +1,16 @@
-import { clockNow, factsOf, jumpedBack } from '#engine/clock.ts';
-import type { Case } from '#engine/index.ts';
+import { clockDoubt, clockNow, factsOf, laidBeforeClocks } from '#engine/clock.ts';
+import { type Case, emptyCase } from '#engine/index.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { currentCoat, loadClock } from './store.ts';
 
 /** What the clock knows of the coat in hand; nothing once it is cured or where its time can not be right. */
-export const clockFacts = (now = Date.now()): Case => {
-  const { store } = loadClock();
+export const clockFacts = async (now = Date.now()): Promise<Case> => {
+  const { store } = await loadClock();
   const coat = currentCoat(store);
-  const product = coat && store.products[coat.product];
-  if (!product || jumpedBack(store.seenAt, now)) return {};
-  const reading = clockNow(product, coat, now);
+  const product = coat && Object.hasOwn(store.products, coat.product) && store.products[coat.product];
+  if (!product || laidBeforeClocks(coat.laidAt) || clockDoubt(store.seenAt, now, timeStyle()))
+    return emptyCase();
+  const reading = clockNow(product, coat, now, store.products);
   const over = reading.kind === 'future' || (reading.kind === 'running' && reading.stage === 'cured');
-  return over ? {} : factsOf(product, coat, now);
+  return over ? emptyCase() : factsOf(product, coat, now, store.products);
 };

@@ -1,11 +1,18 @@
-/** Where the coats on the clock are kept in this browser. */
-export const CLOCK_KEY = 'halfdry.clock';
+import { lookUp, recall } from '../shared/storage.ts';
 
-/** Whether a coat may be running: asked on every page, so it asks for nothing else. */
-export const coatKept = (): boolean => {
+/**
+ * Whether a coat may be running: asked on every page, so it opens nothing. The mark is written late by some browsers, so
+ * where it is missing the list of databases decides; an old browser that has none looks.
+ */
+export const coatMayRun = async (): Promise<boolean> => {
+  const old = lookUp('old-clock').kind;
+  if (recall('coat-runs') || old === 'kept' || old === 'damaged') return true;
+  if (!('indexedDB' in globalThis)) return false;
   try {
-    return localStorage.getItem(CLOCK_KEY) !== null;
-  } catch {
-    return false;
+    const all = await indexedDB.databases?.();
+    return all === undefined || all.some(({ name }) => name === 'halfdry-clock');
+  } catch (error) {
+    if (error instanceof DOMException) return false;
+    throw error;
   }
 };

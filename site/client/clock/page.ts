@@ -1,3 +1,3 @@
-import { CoatsElement } from './coats.ts';
+import { CoatsElement } from './coats.tsx';
 
 customElements.define('hd-coats', CoatsElement);

@@ -1,78 +1,88 @@
-import { toFahrenheit, toFluidOunces, toSquareFeet } from '#engine/calc/units.ts';
 import type { LaidCoat } from '#engine/clock.ts';
-import { localInput } from '../shared/say-date.ts';
-import { type Draft, LABEL_MINUTES } from './draft.ts';
+import { type Draft, writeForm } from '../shared/form/form.ts';
+import { whichOf } from '../shared/form/local-time.ts';
+import type { Units } from '../shared/form/units.ts';
+import { CAN_FIELDS, CAN_MILESTONES, COAT_FIELDS } from './fields.ts';
 import type { Touched } from './standing.ts';
 
-const text = (value: number | undefined, digits: number): string =>
-  value === undefined ? '' : String(Number(value.toFixed(digits)));
-
 /** A coat as it stands in the form, by name: the way back from `coatIn`, rounded as on any dial. */
-export const draftOf = (coat: LaidCoat, us: boolean): Draft => {
-  const degrees = (value: number | undefined) =>
-    text(value !== undefined && us ? toFahrenheit(value) : value, us ? 0 : 1);
+export const draftOf = (coat: LaidCoat, units: Units): Draft => {
   const { celsius, surfaceCelsius, relativeHumidity, amount, label, applicator } = coat;
-  const milliliters = amount?.milliliters;
-  const area = amount?.squareMeters;
-  const onCan = Object.entries(LABEL_MINUTES).flatMap(([milestone, unit]) => {
-    const span = label?.minutes[milestone as keyof typeof LABEL_MINUTES];
-    const to = span && span.to !== span.from ? span.to / unit : undefined;
-    return [
-      [`label-${milestone}`, text(span && span.from / unit, 2)],
-      [`label-${milestone}-to`, text(to, 2)],
-    ];
-  });
-  return {
-    product: coat.product,
-    piece: coat.piece,
-    coat: String(coat.coatNumber),
-    air: degrees(celsius),
-    humidity: text(relativeHumidity * 100, 0),
-    surface: degrees(surfaceCelsius),
-    when: 'at',
-    ago: '',
-    at: localInput(coat.laidAt),
-    tool: applicator ?? '',
-    amount: text(milliliters !== undefined && us ? toFluidOunces(milliliters) : milliliters, 1),
-    area: text(area !== undefined && us ? toSquareFeet(area) : area, us ? 1 : 2),
-    sheen: coat.sheen ?? '',
-    tone: coat.baseTone ?? '',
-    ...Object.fromEntries(onCan),
-  };
+  const times = Object.fromEntries(
+    CAN_MILESTONES.flatMap((milestone) => {
+      const span = label?.minutes[milestone];
+      const to = span && span.to !== span.from ? span.to : undefined;
+      return [
+        [`label-${milestone}`, span?.from],
+        [`label-${milestone}-to`, to],
+      ];
+    }),
+  );
+  const empty = Object.fromEntries(Object.keys(COAT_FIELDS).map((name) => [name, '']));
+  const filled = writeForm(
+    COAT_FIELDS,
+    {
+      product: coat.product,
+      piece: coat.piece,
+      coat: coat.coatNumber,
+      air: celsius,
+      humidity: relativeHumidity,
+      surface: surfaceCelsius,
+      when: 'at',
+      at: coat.laidAt,
+      'at-hour': whichOf(coat.laidAt),
+      tool: applicator,
+      amount: amount?.milliliters,
+      area: amount?.squareMeters,
+      sheen: coat.sheen,
+      tone: coat.baseTone,
+      ...times,
+      'label-air': label?.climate?.celsius,
+      'label-humidity': label?.climate?.relativeHumidity,
+    },
+    units,
+  );
+  return { ...empty, ...filled };
 };
 
-const ON_CAN = Object.keys(LABEL_MINUTES).flatMap((name) => [`label-${name}`, `label-${name}-to`]);
-type Minutes = NonNullable<LaidCoat['label']>['minutes'];
+type Label = NonNullable<LaidCoat['label']>;
 
 /** The times on the can: those whose fields were touched as read, all others as they were. */
-const minutesOf = (was: LaidCoat, read: LaidCoat, touched: Touched): Minutes => {
-  const minutes: Record<string, unknown> = { ...was.label?.minutes };
-  for (const milestone of Object.keys(LABEL_MINUTES) as (keyof typeof LABEL_MINUTES)[])
-    if (touched(`label-${milestone}`, `label-${milestone}-to`))
-      minutes[milestone] = read.label?.minutes[milestone];
-  return Object.fromEntries(Object.entries(minutes).filter(([, span]) => span !== undefined)) as Minutes;
+const minutesOf = (was: LaidCoat, read: LaidCoat, touched: Touched): Label['minutes'] => {
+  const minutes = { ...was.label?.minutes };
+  for (const milestone of CAN_MILESTONES)
+    if (touched(`label-${milestone}`, `label-${milestone}-to`)) {
+      const span = read.label?.minutes[milestone];
+      if (span) minutes[milestone] = span;
+      else delete minutes[milestone];
+    }
+  return minutes;
+};
+
+const labelOf = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat['label'] => {
+  if (!touched(...CAN_FIELDS)) return was.label;
+  const { minutes: _minutes, climate: before, ...rest } = was.label ?? { minutes: {} };
+  const minutes = minutesOf(was, read, touched);
+  const climate = touched('label-air', 'label-humidity') ? read.label?.climate : before;
+  const said = { ...rest, ...(climate && { climate }) };
+  return Object.keys({ ...minutes, ...said }).length ? { ...said, minutes } : undefined;
 };
 
 /**
  * What was read from the form, with all that was not touched exactly as it was: a form rounds, and holds less of a can
  * than a card does.
  */
-export const corrected = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat => {
-  const { minutes: _was, ...rest } = was.label ?? { minutes: {} };
-  const minutes = minutesOf(was, read, touched);
-  const can = Object.keys(minutes).length > 0 || Object.keys(rest).length > 0;
-  return {
-    ...was,
-    product: touched('product') ? read.product : was.product,
-    laidAt: touched('when', 'at', 'ago') ? read.laidAt : was.laidAt,
-    celsius: touched('air') ? read.celsius : was.celsius,
-    relativeHumidity: touched('humidity') ? read.relativeHumidity : was.relativeHumidity,
-    surfaceCelsius: touched('surface') ? read.surfaceCelsius : was.surfaceCelsius,
-    applicator: touched('tool') ? read.applicator : was.applicator,
-    amount: read.amount && {
-      milliliters: was.amount && !touched('amount') ? was.amount.milliliters : read.amount.milliliters,
-      squareMeters: was.amount && !touched('area') ? was.amount.squareMeters : read.amount.squareMeters,
-    },
-    label: touched(...ON_CAN) ? (can ? { ...rest, minutes } : undefined) : was.label,
-  };
-};
+export const corrected = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat => ({
+  ...was,
+  product: touched('product') ? read.product : was.product,
+  laidAt: touched('when', 'at', 'ago', 'at-hour') ? read.laidAt : was.laidAt,
+  celsius: touched('air') ? read.celsius : was.celsius,
+  relativeHumidity: touched('humidity') ? read.relativeHumidity : was.relativeHumidity,
+  surfaceCelsius: touched('surface') ? read.surfaceCelsius : was.surfaceCelsius,
+  applicator: touched('tool') ? read.applicator : was.applicator,
+  amount: read.amount && {
+    milliliters: was.amount && !touched('amount') ? was.amount.milliliters : read.amount.milliliters,
+    squareMeters: was.amount && !touched('area') ? was.amount.squareMeters : read.amount.squareMeters,
+  },
+  label: labelOf(was, read, touched),
+});

@@ -1,41 +1,142 @@
-import { type ClockStore, jumpedBack, type LaidCoat, readStore } from '#engine/clock.ts';
-import { CLOCK_KEY } from './key.ts';
+import { type ClockStore, emptyStore, type LaidCoat, readStore } from '#engine/clock.ts';
+import { forget, keep, lookUp } from '../shared/storage.ts';
+import { type ClockDb, clockDb } from './database.ts';
 
-/** What the browser would not keep: the clock still runs in this page. */
+/** What is on the clock, and how that stands. */
+export type OnClock = {
+  readonly store: ClockStore;
+  /** Coats, or whole clocks, that could not be read and are kept aside. */
+  readonly aside: readonly unknown[];
+  /** Whether it lies on the disk. Where the browser keeps nothing the clock runs in this page alone. */
+  readonly onDisk: boolean;
+};
+
+/** What the browser would not keep. */
 let memory: ClockStore | undefined;
 
-/** The coats on the clock, and how many could not be read. */
-export const loadClock = (): ReturnType<typeof readStore> => {
-  if (memory) return { store: memory, lost: 0 };
+const CHANNEL = 'halfdry.clock';
+/** Forced onto the disk before it counts as kept. */
+const STRICT = { durability: 'strict' } as const;
+
+/** What a browser refuses: a private window, a full disk, a database that is cut off. Anything else is a bug. */
+const isRefusal = (error: unknown): boolean =>
+  error instanceof DOMException || (error instanceof ReferenceError && !('indexedDB' in globalThis));
+
+const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
+
+/** What was kept before the clock had a database. Text that is no JSON is handed on as it is. */
+const oldClock = (): unknown => {
+  const found = lookUp('old-clock');
+  if (found.kind === 'kept') return found.value;
+  return found.kind === 'damaged' ? found.text : undefined;
+};
+
+type Raw = { readonly now: unknown; readonly aside: unknown; readonly old: unknown };
+
+/** Both clocks as one: what stands in the database wins, what can not be read is set aside. */
+const joined = ({
+  now,
+  aside,
+  old,
+}: Raw): { readonly store: ClockStore; readonly aside: readonly unknown[] } => {
+  const [here, before] = [readStore(now ?? null), readStore(old ?? null)];
+  const known = new Set(here.store.coats.map(({ id }) => id));
+  const store: ClockStore = {
+    ...here.store,
+    coats: [...here.store.coats, ...before.store.coats.filter(({ id }) => !known.has(id))],
+    products: { ...before.store.products, ...here.store.products },
+    current: here.store.current ?? before.store.current,
+    seenAt: Math.max(here.store.seenAt, before.store.seenAt),
+  };
+  const lost = [here.lost ? now : undefined, before.lost ? old : undefined].filter(
+    (one) => one !== undefined,
+  );
+  return { store, aside: [...listOf(aside), ...lost] };
+};
+
+type Change = (store: ClockStore) => ClockStore;
+
+/** One transaction: what lies there is read, changed and written back, so that no other tab comes between. */
+const inOne = async (db: ClockDb, by: Change | undefined): Promise<OnClock> => {
+  const old = oldClock();
+  const change = db.transaction('clock', 'readwrite', STRICT);
+  const [now, aside] = await Promise.all([change.store.get('now'), change.store.get('aside')]);
+  const there = joined({ now, aside, old });
+  const store = by ? by(there.store) : there.store;
+  const writes = by || old !== undefined || there.aside.length !== listOf(aside).length;
+  if (writes) await Promise.all([change.store.put(store, 'now'), change.store.put(there.aside, 'aside')]);
+  await change.done;
+  if (old !== undefined) forget('old-clock');
+  if (store.coats.length) keep('coat-runs', 1);
+  else forget('coat-runs');
+  return { store, aside: there.aside, onDisk: true };
+};
+
+/** The clock in this page alone, as far as nothing better can be had. */
+const inMemory = (by: Change | undefined): OnClock => {
+  const there = memory ?? joined({ now: undefined, aside: undefined, old: oldClock() }).store;
+  memory = by ? by(there) : there;
+  return { store: memory, aside: [], onDisk: false };
+};
+
+const withDb = async (by: Change | undefined): Promise<OnClock> => {
+  // What this page alone holds would be gone from sight if the disk were read again.
+  if (memory && !by) return inMemory(by);
   try {
-    return readStore(JSON.parse(localStorage.getItem(CLOCK_KEY) ?? 'null'));
-  } catch {
-    return readStore(null);
+    const held = memory;
+    const after = await inOne(
+      await clockDb(),
+      held ? (there) => (by ?? ((same) => same))({ ...there, ...held, coats: held.coats }) : by,
+    );
+    memory = undefined;
+    return after;
+  } catch (error) {
+    if (!isRefusal(error)) throw error;
+    return inMemory(by);
   }
 };
 
-/** Keeps the coats. False where the browser refuses (storage full or denied): tell her. */
-export const keepClock = (store: ClockStore): boolean => {
-  try {
-    if (store.coats.length) localStorage.setItem(CLOCK_KEY, JSON.stringify(store));
-    else localStorage.removeItem(CLOCK_KEY);
-    memory = undefined;
-    return true;
-  } catch {
-    memory = store;
-    return false;
-  }
+/** The coats on the clock. */
+export const loadClock = (): Promise<OnClock> => withDb(undefined);
+
+/** Changes the clock. Once this resolves with `onDisk`, the change outlives the browser; else tell her. */
+export const changeClock = async (by: Change): Promise<OnClock> => {
+  const after = await withDb(by);
+  tellTabs();
+  return after;
+};
+
+/** Lets go of what could not be read, when she has said so. */
+export const dropAside = async (): Promise<void> => {
+  const db = await clockDb();
+  await db.put('clock', [], 'aside');
+  tellTabs();
+};
+
+let channel: BroadcastChannel | undefined;
+const tellTabs = (): void => {
+  channel ??= typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel(CHANNEL);
+  channel?.postMessage(null);
+};
+/** Calls when another tab, or another part of this page, has changed the clock. */
+export const onClockChange = (listener: () => void, signal: AbortSignal): void => {
+  if (typeof BroadcastChannel === 'undefined' || signal.aborted) return;
+  const heard = new BroadcastChannel(CHANNEL);
+  heard.addEventListener('message', listener, { signal });
+  signal.addEventListener('abort', () => heard.close());
 };
 
 /** The coat of the piece that she is looking at: the one she chose, else the one laid last. */
 export const currentCoat = ({ coats, current }: ClockStore): LaidCoat | undefined =>
-  coats.find(({ id }) => id === current) ?? [...coats].sort((one, two) => two.laidAt - one.laidAt)[0];
+  coats.find(({ id }) => id === current) ?? coats.toSorted((one, two) => two.laidAt - one.laidAt)[0];
 
 const SEEN_EVERY = 60_000;
 
-/** Minutes that the device's clock has gone back; else notes that it was read, once a minute so that tabs rest. */
-export const watchClock = (store: ClockStore, now: number): number => {
-  const back = jumpedBack(store.seenAt, now);
-  if (!back && store.coats.length && now - store.seenAt >= SEEN_EVERY) keepClock({ ...store, seenAt: now });
-  return back;
+/** Notes that the device's clock was read, once a minute so that tabs rest; a clock that is doubted is not noted. */
+export const noteSeen = async (store: ClockStore, now: number): Promise<void> => {
+  if (!store.coats.length || now - store.seenAt < SEEN_EVERY) return;
+  await withDb((there) => ({ ...there, seenAt: Math.max(there.seenAt, now) }));
 };
+
+/** A clock without a coat. */
+export const noClock: OnClock = { store: emptyStore(), aside: [], onDisk: true };

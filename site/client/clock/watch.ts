@@ -1,4 +1,4 @@
-import { coatKept } from './key.ts';
+import { coatMayRun } from './key.ts';
 
 /** The strip of a running coat, on every page. Without a coat nothing is loaded. */
 export class ClockElement extends HTMLElement {
@@ -6,9 +6,13 @@ export class ClockElement extends HTMLElement {
 
   connectedCallback() {
     this.#stop = new AbortController();
-    const { signal } = this.#stop;
-    if (coatKept())
-      void import('./strip.ts').then(({ runStrip }) => runStrip(this, signal)).catch(() => undefined);
+    void this.#run(this.#stop.signal);
+  }
+
+  async #run(signal: AbortSignal): Promise<void> {
+    if (!(await coatMayRun())) return;
+    const { runStrip } = await import('./strip.tsx');
+    runStrip(this, signal);
   }
 
   disconnectedCallback() {

@@ -1,4 +1,7 @@
 import { sayInstant } from '#engine/clock.ts';
+import { localText } from './form/local-time.ts';
+import { unitsOf } from './form/units.ts';
+import { recall } from './storage.ts';
 import { timeStyle } from './time-style.ts';
 
 /** `Mon, Nov 23, 2026`: a date that still tells its year in a year. */
@@ -17,24 +20,12 @@ export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
 
 /** Whether the device of the one who reads counts in US units; the planner's own choice wins. */
 export const usUnits = (): boolean => {
-  try {
-    const kept = JSON.parse(localStorage.getItem('halfdry.clock.form') ?? '{}') as Record<
-      string,
-      unknown
-    > | null;
-    if (kept?.['units'] === 'us' || kept?.['units'] === 'metric') return kept['units'] === 'us';
-  } catch {
-    // Denied or damaged: the language of the device decides.
-  }
-  return /^en-(US|LR)|^my/.test(navigator.language);
+  const kept = recall('clock-form')?.draft['units'];
+  return (kept === 'us' || kept === 'metric' ? kept : unitsOf(navigator.language)) === 'us';
 };
 
 /** A time as a field for day and time holds it. */
-export const localInput = (at: number | undefined): string => {
-  if (at === undefined) return '';
-  const date = new Date(at);
-  return new Date(at - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-};
+export const localInput = (at: number | undefined): string => (at === undefined ? '' : localText(at));
 
 /** `Monday, November 23, 2026`: a date in words, for paper that others read. */
 export const sayLongDate = (at: number): string =>

@@ -1,8 +1,8 @@
 import {
   adopted,
   type ClockProduct,
+  clockDoubt,
   clockNow,
-  jumpedBack,
   type LaidCoat,
   type Reading,
   withLaid,
@@ -11,9 +11,13 @@ import { type Case, without } from '#engine/index.ts';
 import { coatsInOrder, factsOfCard, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { keepCase, readCase } from '../../case/store.ts';
-import { keepClock, loadClock } from '../../clock/store.ts';
+import { changeClock, loadClock } from '../../clock/store.ts';
+import { timeStyle } from '../../shared/time-style.ts';
 
 type Products = Readonly<Record<string, ClockProduct>>;
+
+const known = (products: Products, id: string): ClockProduct | undefined =>
+  Object.hasOwn(products, id) ? products[id] : undefined;
 
 /** The card's uppermost coat as the clock reads it, with what the clock says of it now. */
 export const lastCoatNow = (
@@ -22,43 +26,60 @@ export const lastCoatNow = (
   now: number,
 ): { readonly coat: LaidCoat; readonly reading: Reading } | undefined => {
   const last = coatsInOrder(card).at(-1);
-  const product = last && products[last.product];
+  const product = last && known(products, last.product);
   if (!product) return undefined;
   const coat = laidCoatOf(card, last);
   return { coat, reading: clockNow(product, coat, now) };
 };
 
-/** Puts a coat on the clock in place of the piece's last. False where the browser does not keep it. */
-export const startClock = (coat: LaidCoat, products: Products, now: number): boolean => {
-  const { store } = loadClock();
-  const product = products[coat.product];
-  if (!product || jumpedBack(store.seenAt, now)) return false;
-  return keepClock({
-    ...store,
-    coats: withLaid(store.coats, coat),
-    products: { ...store.products, [coat.product]: product },
-    current: coat.id,
-    seenAt: now,
-  });
+/**
+ * Puts a coat on the clock in place of the piece's last. True once it is on the disk; false where the browser does not
+ * keep it, or the clock of the device is to be doubted.
+ */
+export const startClock = async (coat: LaidCoat, products: Products, now: number): Promise<boolean> => {
+  const product = known(products, coat.product);
+  if (!product) return false;
+  const doubted = (seenAt: number) => clockDoubt(seenAt, now, timeStyle()) !== undefined;
+  const { store, onDisk } = await changeClock((there) =>
+    doubted(there.seenAt)
+      ? there
+      : {
+          ...there,
+          coats: withLaid(there.coats, coat),
+          products: { ...there.products, [coat.product]: product },
+          current: coat.id,
+          seenAt: now,
+        },
+  );
+  return onDisk && !doubted(store.seenAt);
 };
 
 /** Corrects a coat that is on the clock; one that is not there stays off it. */
-export const correctClock = (coat: LaidCoat, products: Products): void => {
-  const { store } = loadClock();
-  const product = products[coat.product];
-  if (!store.coats.some(({ id }) => id === coat.id)) return;
-  keepClock({
-    ...store,
-    coats: store.coats.map((one) => (one.id === coat.id ? coat : one)),
-    products: { ...store.products, ...(product && { [coat.product]: product }) },
-  });
+export const correctClock = async (coat: LaidCoat, products: Products): Promise<void> => {
+  const product = known(products, coat.product);
+  await changeClock((there) =>
+    there.coats.some(({ id }) => id === coat.id)
+      ? {
+          ...there,
+          coats: there.coats.map((one) => (one.id === coat.id ? coat : one)),
+          products: { ...there.products, ...(product && { [coat.product]: product }) },
+        }
+      : there,
+  );
 };
 
-/** A coat that was put on the clock before it knew its card learns of it, so that cards of one name stay apart. */
-export const adoptCoats = (card: JobCard): void => {
-  const { store } = loadClock();
+/**
+ * When a card is opened: a coat that was put on the clock before it knew its card learns of it, so that cards of one name
+ * stay apart; and a last coat that still dries, but is not on the clock, is put back.
+ */
+export const adoptCoats = async (card: JobCard, products: Products, now: number): Promise<void> => {
+  const { store } = await loadClock();
   const coats = adopted(store.coats, card.id, card.coats);
-  if (coats.some((coat, index) => coat !== store.coats[index])) keepClock({ ...store, coats });
+  if (coats.some((coat, index) => coat !== store.coats[index]))
+    await changeClock((there) => ({ ...there, coats: adopted(there.coats, card.id, card.coats) }));
+  const last = lastCoatNow(card, products, now);
+  const drying = last?.reading.kind === 'running' && last.reading.stage !== 'cured';
+  if (drying && !coats.some((coat) => coat.card === card.id)) await startClock(last.coat, products, now);
 };
 
 /** After a new coat, what she said of the old film is over. */
@@ -70,10 +91,10 @@ export const forgetStage = (): void => {
  * The facts that a walk from this card begins with. While the clock runs it tells stage and hours, which go on;
  * kept as her own word they would stand still.
  */
-export const caseOfCard = (card: JobCard, products: Products, now: number): Case => {
+export const caseOfCard = async (card: JobCard, products: Products, now: number): Promise<Case> => {
   const facts = factsOfCard(card, products, now);
   const last = lastCoatNow(card, products, now);
   if (last?.reading.kind !== 'running' || last.reading.stage === 'cured') return facts;
-  if (!startClock(last.coat, products, now)) return facts;
+  if (!(await startClock(last.coat, products, now))) return facts;
   return without(without(facts, 'stage'), 'hours-since-coat');
 };

@@ -3,7 +3,7 @@ import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/j
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
 import { CLOCK } from '../../../shared/urls.ts';
-import { CoatForm } from '../../clock/form.ts';
+import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { button, type CardHands, type JobsFrame, link } from '../views/view.ts';
@@ -50,8 +50,8 @@ export class LayCoat {
     if (!this.#mayTurn()) return;
     this.#forget();
     const { coats, product, name } = this.#card();
-    const next = { product: coats.at(-1)?.product ?? product, piece: name, coatNumber: coats.length };
-    this.#show(LAY.title, LAY.go)?.next(next as LaidCoat);
+    const next = { product: coats.at(-1)?.product ?? product ?? '', piece: name, coatNumber: coats.length };
+    this.#show(LAY.title, LAY.go)?.next(next);
   }
 
   /** Corrects a coat that stands on the card. */
@@ -66,7 +66,7 @@ export class LayCoat {
     const { label: _card, ...laid } = laidCoatOf(this.#card(), coat);
     const was = { ...laid, coatNumber: Math.min(number, 20), label: coat.label as LaidCoat['label'] };
     form?.correct({
-      draft: (us) => draftOf(was, us),
+      draft: (units) => draftOf(was, units),
       corrected: (read, touched) => corrected(was, read, touched),
       faults: (read) => this.#outOfPlace(read),
     });
@@ -77,7 +77,7 @@ export class LayCoat {
     if (!form) return undefined;
     this.place.hidden = false;
     const { signal } = this.#frame;
-    this.#form ??= new CoatForm(form, this.#data.products, (coat) => void this.#laid(coat), signal);
+    this.#form ??= new CoatForm(form, this.#data.products, (coat) => this.#laid(coat), signal);
     this.#name(title, go);
     this.place.scrollIntoView({ block: 'start' });
     form.querySelector<HTMLElement>('select')?.focus({ preventScroll: true });
@@ -129,13 +129,16 @@ export class LayCoat {
     row?.querySelector<HTMLElement>('[data-correct]')?.focus({ preventScroll: true });
   }
 
-  async #laid(laid: LaidCoat): Promise<void> {
+  async #laid(laid: LaidCoat): Promise<boolean> {
     const was = this.#coat;
     if (was) {
       this.#forget();
       this.place.hidden = true;
       await this.#keep(was, cardCoatOf({ ...laid, id: was.id }));
-    } else await this.#lay(laid);
+      return false;
+    }
+    await this.#lay(laid);
+    return true;
   }
 
   async #keep(was: CardCoat, coat: CardCoat): Promise<void> {
@@ -143,7 +146,7 @@ export class LayCoat {
       const note = one.note ?? was.note;
       const whole = note === undefined ? one : { ...one, note };
       const kept = await this.#hands.now((card) => withCoat(card, whole, Date.now()));
-      correctClock(laidCoatOf(this.#card(), whole), this.#data.products);
+      await correctClock(laidCoatOf(this.#card(), whole), this.#data.products);
       this.#toRow(whole);
       return kept;
     };
@@ -162,7 +165,7 @@ export class LayCoat {
     });
     this.place.hidden = true;
     const card = this.#card();
-    const started = startClock(laidCoatOf(card, coat), this.#data.products, Date.now());
+    const started = await startClock(laidCoatOf(card, coat), this.#data.products, Date.now());
     forgetStage();
     if (!kept) return;
     this.#frame.say(

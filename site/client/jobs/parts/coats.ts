@@ -2,10 +2,9 @@ import type { LaidCoat } from '#engine/clock.ts';
 import { coatsInOrder } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
-import { sayAir } from '../../shared/clock-units.ts';
 import { make, words } from '../../shared/make.ts';
 import { sayMoment } from '../../shared/say-date.ts';
-import { sayArea, sayLiters } from '../../shared/schedule-units.ts';
+import { sayAir, sayArea, sayLiters } from '../../shared/say-units.ts';
 import { button } from '../views/view.ts';
 
 /** A coat from the form of the clock, as it stands on a card. */

@@ -1,7 +1,7 @@
 import { toCelsius, toFahrenheit } from '#engine/calc/units.ts';
 import type { Change } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { nameUnits } from '../../shared/clock-units.ts';
+import { nameUnits } from '../../shared/form/in-page.ts';
 import { make } from '../../shared/make.ts';
 import { localInput, usUnits } from '../../shared/say-date.ts';
 
@@ -114,7 +114,7 @@ export const fillFields = (form: HTMLFormElement, card: JobCard, before?: JobCar
     const typing = before && document.activeElement === field && field.value !== nightText(before, name);
     if (!typing && field.value !== text) field.value = text;
   }
-  nameUnits(form, usUnits());
+  nameUnits(form, usUnits() ? 'us' : 'metric');
   const trials: readonly string[] = card.trials ?? [];
   for (const tick of ticks(form)) tick.checked = trials.includes(tick.value);
 };

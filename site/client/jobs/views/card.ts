@@ -64,7 +64,7 @@ export class CardView implements JobsView {
       return;
     }
     this.#data = data;
-    adoptCoats(read.card);
+    await adoptCoats(read.card, data.products, Date.now());
     this.#saver = new CardSaver(read.card, (state, outcome) => this.#told(state, outcome));
     this.#coat = new LayCoat(this.#frame, data, this.#hands, () => this.#card);
     this.#build(this.#coat.place);
@@ -235,7 +235,7 @@ export class CardView implements JobsView {
     if (!data) return;
     await this.#saver?.flush();
     const card = this.#card;
-    if (keepCase(caseOfCard(card, data.products, Date.now())) && keepCardInHand(card))
+    if (keepCase(await caseOfCard(card, data.products, Date.now())) && keepCardInHand(card))
       location.assign(seeUrl([]));
     else
       this.#frame.trouble(

@@ -1,6 +1,6 @@
 import { type Given, newCard } from '#engine/jobs.ts';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
-import { nameUnits } from '../../shared/clock-units.ts';
+import { nameUnits } from '../../shared/form/in-page.ts';
 import { newId } from '../../shared/id.ts';
 import { make } from '../../shared/make.ts';
 import { askToStay } from '../../shared/persist.ts';
@@ -24,7 +24,7 @@ export class NewView implements JobsView {
     const form = root.querySelector<HTMLFormElement>('form.about');
     if (!form) return;
     form.reset();
-    nameUnits(form, usUnits());
+    nameUnits(form, usUnits() ? 'us' : 'metric');
     form.hidden = false;
     tellNothing(form);
     place.replaceChildren(make('p', link('All job cards', '#')), form);

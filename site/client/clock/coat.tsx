@@ -1,0 +1,155 @@
+import { sayWeather } from '#engine/calc/say-weather.ts';
+import { weatherVerdict } from '#engine/calc/weather.ts';
+import {
+  type ClockProduct,
+  clockNow,
+  type LaidCoat,
+  labelHere,
+  laidBeforeClocks,
+  type Running,
+  sayInstant,
+  sayMoment,
+  sayNow,
+  sayReasons,
+  type TimeStyle,
+} from '#engine/clock.ts';
+import { cardUrl } from '../../shared/jobs-urls.ts';
+import { STAGE_WORDS } from '../../shared/stages.ts';
+import type { Units } from '../shared/form/units.ts';
+import { sayAir } from '../shared/say-units.ts';
+import { LifeLine } from './life-line.tsx';
+
+export type CoatActs = {
+  readonly next: (coat: LaidCoat) => void;
+  readonly remind: (coat: LaidCoat, reading: Running) => void;
+  readonly look: (coat: LaidCoat) => void;
+  readonly off: (coat: LaidCoat) => void;
+};
+type Props = {
+  readonly coat: LaidCoat;
+  readonly products: Readonly<Record<string, ClockProduct>>;
+  readonly now: number;
+  readonly style: TimeStyle & { readonly units: Units };
+  /** Why nothing that the device says of the time can be trusted; nothing where it can. */
+  readonly doubt: string | undefined;
+  /** The only coat, the one that answers in the questions, or one of several. */
+  readonly rank: 'one' | 'current' | 'other';
+  readonly acts: CoatActs;
+};
+
+const namesOf = ({ sanded }: Running) =>
+  [
+    ['touch', 'Dry to the touch'],
+    ['recoat', sanded ? 'Sand and recoat from' : 'Buff and recoat from'],
+    ['sand-if-beyond', 'Later than this, always sand first'],
+    ['light-use', 'Light use'],
+    ['cure', 'Fully cured'],
+  ] as const;
+
+type TimesProps = { readonly coat: LaidCoat; readonly reading: Running } & Pick<Props, 'now' | 'style'>;
+
+/** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
+const Times = ({ coat, reading, now, style }: TimesProps) => {
+  const common = sayReasons(reading.moments.touch.reasons);
+  const can = labelHere(coat, reading, style.units);
+  return (
+    <>
+      <dl class="moments">
+        {namesOf(reading).map(([milestone, name]) => {
+          const moment = reading.moments[milestone];
+          if (!moment) return null;
+          const reasons = now >= moment.to ? '' : sayReasons(moment.reasons);
+          const byCan = can.find((one) => one.milestone === milestone)?.says;
+          return (
+            <div key={milestone} data-moment={milestone}>
+              <dt>{name}</dt>
+              <dd>
+                <b>{sayMoment(milestone, moment, now, style)}</b>{' '}
+                <span class="small">
+                  {[byCan, reasons === common ? '' : reasons].filter(Boolean).join(' ')}
+                </span>
+              </dd>
+            </div>
+          );
+        })}
+      </dl>
+      <p class="small" data-part="doubt">
+        {common}
+      </p>
+    </>
+  );
+};
+
+const UNKNOWN = (product: string) =>
+  `This coat was kept with a product, “${product}”, that this clock does not know. Lay it again with the product that is on the can.`;
+const UNSET =
+  'It was noted while the clock of this device was not set, so nothing can be told from its time. Lay it again with the time at which it was laid.';
+
+/** One coat on the clock: what hands do now, until when, and what comes later. */
+export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: Props) => {
+  const product = Object.hasOwn(products, coat.product) ? products[coat.product] : undefined;
+  const why = product
+    ? (doubt ?? (laidBeforeClocks(coat.laidAt) ? UNSET : undefined))
+    : UNKNOWN(coat.product);
+  const reading = product && !why ? clockNow(product, coat, now, products) : undefined;
+  const running = reading?.kind === 'running' ? reading : undefined;
+  const said = reading
+    ? sayNow(reading, now, style)
+    : { doing: 'leave', large: 'Hands off, and no time can be told', perhaps: undefined, why };
+  const weather = product && weatherVerdict(product, coat);
+  return (
+    <article class={`on-clock ${rank}`} tabIndex={-1} data-coat={coat.id}>
+      <h2>{coat.piece}</h2>
+      <p class="small" data-part="what">
+        {product &&
+          `Coat ${coat.coatNumber}, ${product.name.toLowerCase()}, laid ${sayInstant(coat.laidAt, now, style)} at ${sayAir(coat, style.units)}`}
+      </p>
+      <p class={`verdict ${said.doing}`}>
+        <span data-part="verdict">
+          {said.large}
+          {said.perhaps && <small>, {said.perhaps}</small>}
+        </span>
+      </p>
+      <p class="why" data-part="why">
+        {said.why}
+      </p>
+      <p role="status">
+        <b data-part="stage">
+          {running &&
+            `By the clock it is: ${STAGE_WORDS[running.stage].name.toLowerCase()}, ${running.sureness}.`}
+        </b>
+      </p>
+      {running && <LifeLine reading={running} coat={coat} now={now} />}
+      {running && <Times coat={coat} reading={running} now={now} style={style} />}
+      <ul class="weather-now">
+        {weather?.ok &&
+          weather.value.reasons.map((reason) => (
+            <li key={reason.code}>{sayWeather(reason, 'during', style.units)}</li>
+          ))}
+      </ul>
+      <p class="acts">
+        <button type="button" class="quiet" data-act="next" onClick={() => acts.next(coat)}>
+          Next coat on this piece
+        </button>
+        {running && (
+          <button type="button" class="quiet" data-act="remind" onClick={() => acts.remind(coat, running)}>
+            Reminders for the calendar
+          </button>
+        )}
+        {rank === 'other' && (
+          <button type="button" class="quiet" data-act="look" onClick={() => acts.look(coat)}>
+            Look at this one in the questions
+          </button>
+        )}
+        <button type="button" class="quiet" data-act="off" onClick={() => acts.off(coat)}>
+          Take it off the clock
+        </button>
+        {coat.card && (
+          <a class="quiet" href={cardUrl(coat.card)}>
+            Its job card
+          </a>
+        )}
+      </p>
+    </article>
+  );
+};

@@ -1,0 +1,198 @@
+import { render } from 'preact';
+import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf } from '#engine/clock.ts';
+import { without } from '#engine/index.ts';
+import { keepCase, readCase } from '../case/store.ts';
+import type { Units } from '../shared/form/units.ts';
+import { saveFile } from '../shared/save-file.ts';
+import { everyTick } from '../shared/tick.ts';
+import { timeStyle } from '../shared/time-style.ts';
+import { type CoatActs, CoatOnClock } from './coat.tsx';
+import { unitsIn } from './draft.ts';
+import { CoatForm } from './form.tsx';
+import { askToLay } from './lay.ts';
+import { Questions } from './question.tsx';
+import {
+  changeClock,
+  currentCoat,
+  dropAside,
+  loadClock,
+  noClock,
+  noteSeen,
+  type OnClock,
+  onClockChange,
+} from './store.ts';
+import { Trouble } from './trouble.tsx';
+
+/** So many are shown at once: a clock that holds more was soiled, and must not hold up the page. */
+const SHOWN = 20;
+
+/** The coat clock: the coats that are drying, and the form that lays one more. */
+export class CoatsElement extends HTMLElement {
+  #stop = new AbortController();
+  #form: CoatForm | undefined;
+  #questions: Questions | undefined;
+  /** The coat whose next one was begun by its button. */
+  #below: LaidCoat | undefined;
+  #seen: OnClock = noClock;
+  #shown = SHOWN;
+  #reads = 0;
+
+  connectedCallback() {
+    this.#stop = new AbortController();
+    const { signal } = this.#stop;
+    const form = this.querySelector('form');
+    const place = this.querySelector<HTMLElement>('.asked');
+    if (!form || !place) return;
+    this.hidden = false;
+    this.#questions = new Questions(place);
+    this.#form = new CoatForm(form, this.#products, (coat) => this.#lay(coat), signal);
+    form.addEventListener('change', () => this.#draw(), { signal });
+    onClockChange(() => void this.#read(), signal);
+    void this.#begin(signal);
+  }
+
+  disconnectedCallback() {
+    this.#stop.abort();
+    for (const place of this.querySelectorAll('.coats, .troubles')) render(null, place);
+  }
+
+  async #begin(signal: AbortSignal): Promise<void> {
+    await this.#read();
+    this.#open(!this.#seen.store.coats.length);
+    everyTick(() => void this.#read(), signal);
+  }
+
+  get #products(): Readonly<Record<string, ClockProduct>> {
+    return JSON.parse(document.getElementById('clock-products')?.textContent ?? '{}');
+  }
+
+  get #units(): Units {
+    const units = this.querySelector<HTMLInputElement>('[name=units]:checked')?.value;
+    return unitsIn({ units: units ?? '' });
+  }
+
+  /** What lies in the store, as of now. Where two readings overtake each other the later one stands. */
+  async #read(): Promise<void> {
+    const read = ++this.#reads;
+    const seen = await loadClock();
+    if (read !== this.#reads) return;
+    this.#seen = seen;
+    this.#draw();
+    const now = Date.now();
+    if (!clockDoubt(seen.store.seenAt, now, timeStyle())) await noteSeen(seen.store, now);
+  }
+
+  async #change(by: Parameters<typeof changeClock>[0]): Promise<void> {
+    this.#reads++;
+    this.#seen = await changeClock(by);
+    this.#draw();
+  }
+
+  /** A new coat buries the one below: one coat a piece is on the clock. What she said of the old film is over. */
+  async #lay(read: LaidCoat): Promise<boolean> {
+    const begunAs = this.#below;
+    const { store } = await loadClock();
+    const products = { ...store.products, ...this.#products };
+    const style = { ...timeStyle(), units: this.#units };
+    if (!this.#questions) return false;
+    const laying = await askToLay(read, begunAs, store.coats, products, this.#questions, Date.now(), style);
+    if (!laying) {
+      this.querySelector<HTMLElement>('.go')?.focus();
+      return false;
+    }
+    this.#below = undefined;
+    await this.#change(laying.change);
+    keepCase(without(readCase(), 'stage'));
+    this.#open(false);
+    const card = this.querySelector<HTMLElement>(`[data-coat="${CSS.escape(laying.coat.id)}"]`);
+    card?.focus({ preventScroll: true });
+    card?.scrollIntoView({ block: 'start' });
+    return true;
+  }
+
+  #open(open: boolean): void {
+    this.querySelector('details.new')?.toggleAttribute('open', open);
+  }
+
+  readonly #acts: CoatActs = {
+    next: (coat) => {
+      this.#form?.next(coat);
+      this.#below = coat;
+      this.#open(true);
+      this.querySelector<HTMLElement>('.go')?.focus();
+    },
+    look: (coat) => {
+      keepCase(without(readCase(), 'stage'));
+      void this.#change((store) => ({ ...store, current: coat.id }));
+    },
+    off: (coat) => void this.#off(coat),
+    remind: (coat, reading) => void this.#remind(coat, reading),
+  };
+
+  async #off(coat: LaidCoat): Promise<void> {
+    await this.#change((store) => ({ ...store, coats: store.coats.filter(({ id }) => id !== coat.id) }));
+    this.#open(!this.#seen.store.coats.length);
+    this.querySelector<HTMLElement>('details.new > summary')?.focus();
+  }
+
+  async #remind(coat: LaidCoat, reading: Running): Promise<void> {
+    const now = Date.now();
+    const { reminderFile } = await import('./reminder-file.ts');
+    saveFile(
+      'halfdry-coat.ics',
+      'text/calendar',
+      reminderFile(remindersOf(reading, coat, now), coat.id, now),
+    );
+  }
+
+  /** All that stands on the page, as of now. */
+  #draw(): void {
+    const { store, aside, onDisk } = this.#seen;
+    const now = Date.now();
+    const style = { ...timeStyle(), units: this.#units };
+    const doubt = clockDoubt(store.seenAt, now, style);
+    const current = currentCoat(store);
+    const rest = store.coats.length - this.#shown;
+    const [troubles, coats] = [this.querySelector('.troubles'), this.querySelector('.coats')];
+    if (!troubles || !coats) return;
+    render(
+      <Trouble
+        doubt={store.coats.length || doubt?.kind === 'unset' ? doubt : undefined}
+        aside={aside}
+        onDisk={onDisk}
+        right={() => void this.#change((there) => ({ ...there, seenAt: Date.now() }))}
+        drop={() => void dropAside().then(() => this.#read())}
+      />,
+      troubles,
+    );
+    render(
+      <>
+        {store.coats.slice(0, this.#shown).map((coat) => (
+          <CoatOnClock
+            key={coat.id}
+            coat={coat}
+            products={{ ...store.products, ...this.#products }}
+            now={now}
+            style={style}
+            doubt={doubt?.says}
+            rank={store.coats.length === 1 ? 'one' : coat === current ? 'current' : 'other'}
+            acts={this.#acts}
+          />
+        ))}
+        {rest > 0 && (
+          <button
+            type="button"
+            class="quiet"
+            onClick={() => {
+              this.#shown += SHOWN;
+              this.#draw();
+            }}
+          >
+            Show {Math.min(rest, SHOWN)} more of {rest}
+          </button>
+        )}
+      </>,
+      coats,
+    );
+  }
+}

@@ -1,0 +1,223 @@
+import { render } from 'preact';
+import { weatherVerdict } from '#engine/calc/weather.ts';
+import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
+import { type Draft, turnDraft } from '../shared/form/form.ts';
+import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
+import { readNumber, writeNumber } from '../shared/form/number.ts';
+import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
+import { keep, recall } from '../shared/storage.ts';
+import { timeStyle } from '../shared/time-style.ts';
+import { coatIn, type DraftFault, faultsOf, twiceIn, unitsIn } from './draft.ts';
+import { CAN_FIELDS, COAT_FIELDS } from './fields.ts';
+import { offerProduct, readStanding, type Standing, type Touched, withdrawProduct } from './standing.ts';
+import { Weather } from './weather.tsx';
+
+/** What belongs to one coat alone and is not offered again for the next. */
+const ONCE = ['when', 'ago', 'at', 'at-hour', 'surface', 'amount', 'area'];
+
+/** Takes a coat that was read without a fault; true once it is laid. */
+type Laid = (coat: LaidCoat) => Promise<boolean>;
+type Products = Readonly<Record<string, ClockProduct>>;
+/** The form of a new coat: remembers what is typed, judges the weather, and tells each fault beside its field. */
+export class CoatForm {
+  readonly #form: HTMLFormElement;
+  readonly #products: Products;
+  /** The units that the numbers in the form are in. */
+  #units: Units = 'us';
+  /** The coat that is corrected, and what stood in the form before. */
+  #standing: (Standing & { readonly before: Draft }) | undefined;
+
+  constructor(form: HTMLFormElement, products: Products, laid: Laid, signal: AbortSignal) {
+    this.#form = form;
+    this.#products = products;
+    this.#recall();
+    onWhole(form, ({ name }) => this.#changed(name), signal);
+    // What is half typed outlives a locked phone, too.
+    form.addEventListener('input', () => this.#keep(), { signal });
+    form.addEventListener('click', ({ target }) => this.#step(target), { signal });
+    form.addEventListener(
+      'submit',
+      (event) => {
+        event.preventDefault();
+        void this.#submit(laid);
+      },
+      { signal },
+    );
+    this.#show();
+  }
+
+  /** The next coat of a piece: the same again, one more. */
+  next({ product, piece, coatNumber }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber'>): void {
+    fillForm(this.#form, { product, piece, coat: String(coatNumber + 1) });
+    this.#show();
+  }
+
+  /** Puts a coat that stands already into the form. What was typed for the next coat comes back with `end`. */
+  correct(standing: Standing): void {
+    this.end();
+    this.#standing = { ...standing, before: this.#draft };
+    const filled = standing.draft(this.#units);
+    offerProduct(this.#form, filled['product'] ?? '');
+    this.#fill(filled);
+  }
+
+  /** Over with the correction: the form is again that of the next coat. */
+  end(): void {
+    const standing = this.#standing;
+    if (!standing) return;
+    this.#standing = undefined;
+    withdrawProduct(this.#form);
+    this.#fill(standing.before);
+  }
+
+  /** Whether something of the coat that is corrected was typed over. */
+  get typedOver(): boolean {
+    return this.#touched(...Object.keys(this.#standing?.draft(this.#units) ?? {}));
+  }
+
+  /** The coat is laid: what belongs to it alone is not offered again. */
+  #laid(): void {
+    if (this.#standing) return;
+    fillForm(this.#form, { ...Object.fromEntries(ONCE.map((name) => [name, ''])), when: 'now', ago: '10' });
+    this.#keep();
+    this.#show();
+  }
+
+  #touched: Touched = (...names) => {
+    const filled = this.#standing?.draft(this.#units) ?? {};
+    const draft = this.#draft;
+    return names.some((name) => (draft[name] ?? '') !== (filled[name] ?? ''));
+  };
+
+  #fill(draft: Draft): void {
+    fillForm(this.#form, draft);
+    this.#units = unitsIn(this.#draft);
+    nameUnits(this.#form, this.#units);
+    tellFaults(this.#form, 'clock', []);
+    this.#show();
+  }
+
+  get #draft(): Draft {
+    return draftIn(this.#form);
+  }
+
+  #recall(): void {
+    const kept = recall('clock-form')?.draft ?? {};
+    this.#units = unitsIn(this.#draft);
+    if (!kept['units'] && unitsOf(navigator.language) === 'metric') {
+      fillForm(this.#form, { units: 'metric' });
+      this.#turn();
+    }
+    this.#fill(kept);
+  }
+
+  /** Where the browser keeps nothing, what is typed stays in the form; it is told where the coat can not be kept. */
+  #keep(): void {
+    if (!this.#standing) keep('clock-form', { version: 1, draft: this.#draft });
+  }
+
+  #changed(name: string): void {
+    if (name === 'units') this.#turn();
+    // A can belongs to its product, and to the piece that it stood beside.
+    if ((name === 'product' || name === 'piece') && !this.#standing)
+      fillForm(this.#form, Object.fromEntries(CAN_FIELDS.map((field) => [field, ''])));
+    this.#keep();
+    this.#show();
+  }
+
+  /** Into the other units. What was not touched is told anew from the coat: to turn a rounded number rounds twice. */
+  #turn(): void {
+    const draft = this.#draft;
+    const units = unitsIn(draft);
+    const before = this.#standing?.draft(this.#units) ?? {};
+    const after = this.#standing?.draft(units) ?? {};
+    const turned = turnDraft(COAT_FIELDS, draft, units);
+    fillForm(
+      this.#form,
+      Object.fromEntries(
+        Object.entries(turned).map(([name, text]) => [
+          name,
+          name in after && (draft[name] ?? '') === before[name] ? (after[name] ?? '') : text,
+        ]),
+      ),
+    );
+    this.#units = units;
+    nameUnits(this.#form, units);
+  }
+
+  #step(target: EventTarget | null): void {
+    const button = target instanceof Element ? target.closest('.stepper button') : undefined;
+    const stepper = button?.parentElement;
+    const field = stepper?.querySelector('input');
+    if (!button || !stepper || !field) return;
+    const step = Number(stepper.dataset['step']) * (button === stepper.firstElementChild ? -1 : 1);
+    const value = readNumber(field.value);
+    const from = Number(stepper.dataset['from']);
+    const first =
+      this.#units === 'us' && ['surface', 'label-air'].includes(field.name)
+        ? QUANTITIES.degrees.toUs(from)
+        : from;
+    field.value = writeNumber(value === undefined || Number.isNaN(value) ? first : value + step, 1);
+    this.#changed(field.name);
+  }
+
+  #product(draft: Draft): ClockProduct | undefined {
+    const id = draft['product'] ?? '';
+    // Of a product without figures here a slip of the pen is still one, by any figures.
+    return Object.hasOwn(this.#products, id)
+      ? this.#products[id]
+      : this.#standing && Object.values(this.#products)[0];
+  }
+
+  /** The coat that the form tells of with its faults; of one that is corrected only those in what was touched. */
+  #read(
+    draft: Draft,
+    product: ClockProduct,
+  ): { readonly coat: LaidCoat; readonly faults: readonly DraftFault[] } {
+    const now = Date.now();
+    const style = { ...timeStyle(), units: this.#units };
+    const standing = this.#standing;
+    if (standing) return readStanding(draft, standing, this.#touched, product, now, style);
+    const { coat, faults } = coatIn(draft, now);
+    return { coat, faults: faultsOf(faults, coat, product, now, style) };
+  }
+
+  /** What depends on the answers: which fields are asked, and whether the weather is fit. */
+  #show(): void {
+    const draft = this.#draft;
+    const asked = [draft['when'], ...(twiceIn(draft).length ? ['twice'] : [])];
+    for (const part of this.#form.querySelectorAll<HTMLElement>('[data-when]'))
+      part.hidden = !asked.includes(part.dataset['when']);
+    const product = this.#product(draft);
+    const output = this.#form.elements.namedItem('weather');
+    if (!(output instanceof HTMLOutputElement)) return;
+    if (!product) {
+      render(null, output);
+      return;
+    }
+    const { coat, faults } = this.#read(draft, product);
+    tellFaults(this.#form, 'clock', faults);
+    const judged = this.#standing ? undefined : weatherVerdict(product, coat);
+    render(judged?.ok ? <Weather verdict={judged.value} units={this.#units} /> : null, output);
+  }
+
+  async #submit(laid: Laid): Promise<void> {
+    const draft = this.#draft;
+    const product = this.#product(draft);
+    const said = document.getElementById('clock-form-fault');
+    if (!product) return;
+    const { coat, faults } = this.#read(draft, product);
+    const first = tellFaults(this.#form, 'clock', faults);
+    const stopped = faults.some(({ stops }) => stops);
+    if (said)
+      said.textContent = stopped
+        ? `${this.#standing ? 'Not changed yet' : 'The clock has not started'}: see the marked fields. Nothing is lost.`
+        : '';
+    if (stopped) {
+      first?.closest('details')?.setAttribute('open', '');
+      first?.focus();
+      return;
+    }
+    if (await laid(coat)) this.#laid();
+  }
+}

@@ -1,0 +1,52 @@
+import type { ClockDoubt } from '#engine/clock.ts';
+import { saveRaw } from '../shared/save-file.ts';
+
+type Props = {
+  readonly doubt: ClockDoubt | undefined;
+  /** What could not be read and is kept aside. */
+  readonly aside: readonly unknown[];
+  readonly onDisk: boolean;
+  /** She says that the device's clock is right now. */
+  readonly right: () => void;
+  /** She lets go of what could not be read. */
+  readonly drop: () => void;
+};
+
+/** What stands against the clock, each with a way on. */
+export const Trouble = ({ doubt, aside, onDisk, right, drop }: Props) => (
+  <>
+    {doubt && (
+      <div class="trouble" role="alert">
+        <p>
+          {doubt.says}
+          {doubt.kind === 'back' && ' Coats that would be laid later than now have to be laid again.'}
+        </p>
+        {doubt.kind !== 'unset' && (
+          <button type="button" class="quiet" onClick={right}>
+            The clock is right now
+          </button>
+        )}
+      </div>
+    )}
+    {!onDisk && (
+      <p class="trouble" role="alert">
+        This browser keeps nothing (its storage is full or closed). The clock runs as long as this page stays
+        open: write the times down.
+      </p>
+    )}
+    {aside.length > 0 && (
+      <div class="trouble" role="alert">
+        <p>
+          A coat that was kept here could not be read and is left out. Lay it again with its time. What was
+          found is still here.
+        </p>
+        <button type="button" class="quiet" onClick={() => saveRaw('clock', aside)}>
+          Save what was found as a file
+        </button>
+        <button type="button" class="quiet" onClick={drop}>
+          Let it go
+        </button>
+      </div>
+    )}
+  </>
+);

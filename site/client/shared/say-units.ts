@@ -1,0 +1,32 @@
+import { toFahrenheit, toGallons, toInches, toMils, toSquareFeet } from '#engine/calc/units.ts';
+import { writeNumber } from './form/number.ts';
+import type { Units } from './form/units.ts';
+
+/** The air of a coat, the chosen unit first. */
+export const sayAir = (
+  { celsius, relativeHumidity }: { readonly celsius: number; readonly relativeHumidity: number },
+  units: Units = 'us',
+): string => {
+  const [us, metric] = [sayDegrees(celsius, true), sayDegrees(celsius, false)];
+  const both = units === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
+  return `${both}, ${Math.round(relativeHumidity * 100)} %`;
+};
+
+export const sayLength = (millimeters: number, us: boolean): string =>
+  us ? String(Math.round(toInches(millimeters) * 4) / 4) : writeNumber(millimeters / 10, 1);
+export const sayArea = (squareMeters: number, us: boolean): string =>
+  us ? `${writeNumber(toSquareFeet(squareMeters), 1)} ft²` : `${writeNumber(squareMeters, 2)} m²`;
+export const sayFilm = (from: number, to: number, us: boolean): string => {
+  const ends = us ? [from, to].map((end) => toMils(end).toFixed(1)) : [from, to].map((end) => end.toFixed(0));
+  return `${ends[0] === ends[1] ? ends[0] : ends.join('–')} ${us ? 'mil' : 'µm'}`;
+};
+export const sayLiters = (liters: number, us: boolean): string => {
+  if (!us)
+    return liters < 1 ? `${Math.ceil(liters * 1000)} mL` : `${(Math.ceil(liters * 100) / 100).toFixed(2)} L`;
+  const gallons = toGallons(liters);
+  return gallons < 0.25
+    ? `${Math.ceil(gallons * 128)} fl oz`
+    : `${(Math.ceil(gallons * 40) / 10).toFixed(1)} qt`;
+};
+export const sayDegrees = (celsius: number, us: boolean): string =>
+  us ? `${Math.round(toFahrenheit(celsius))} °F` : `${Math.round(celsius)} °C`;
