@@ -17,7 +17,7 @@ declare module 'vitest' {
   }
 }
 
-const SOURCES = '{content,engine,site}/**/*.{mdx,yaml,ts,astro,css}';
+const SOURCES = '{content,engine,site}/**/*.{mdx,yaml,ts,tsx,astro,css}';
 
 /** Whether dist/ is missing or older than anything that it is made of. */
 const stale = (): boolean => {

@@ -1,18 +1,19 @@
 import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
+import { fetchedOnce, NetworkFault } from '../shared/fetch-json.ts';
 import { sayLength, turnForm } from '../shared/schedule-units.ts';
+import { keep, recall } from '../shared/storage.ts';
 import { type Draft, linkOf, readJob, readLink } from './draft.ts';
 
 type Preset = readonly [kind: string, wear: string, trials: readonly string[], ...(readonly number[])[]];
 const PARTS = ['top', 'side', 'front', 'leg'];
 const SIDES = ['count', 'long', 'wide'];
-const KEY = 'halfdry.schedule';
+const planTables = fetchedOnce<PlanData>(PLAN_DATA);
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
   #stop = new AbortController();
-  #data: Promise<PlanData> | undefined;
   #us = true;
 
   connectedCallback() {
@@ -57,13 +58,15 @@ export class ScheduleElement extends HTMLElement {
       const input = field as HTMLInputElement;
       if (!input.name) continue;
       const value = draft[input.name] ?? '';
-      if (input.type === 'radio' || input.type === 'checkbox')
-        input.checked = value.split(',').includes(input.value);
+      if (input.type === 'radio') {
+        // A link that names no choice leaves the usual one.
+        if (value) input.checked = input.value === value;
+      } else if (input.type === 'checkbox') input.checked = value.split(',').includes(input.value);
       else {
         const before = input.value;
         input.value = value;
         // A choice that is no longer offered would leave nothing chosen.
-        if (input.tagName === 'SELECT' && input.value !== value) input.value = before;
+        if (input.tagName === 'SELECT' && (!value || input.value !== value)) input.value = before;
       }
     }
     this.form.dataset['kind'] = draft['kind'] ?? 'furniture';
@@ -106,9 +109,7 @@ export class ScheduleElement extends HTMLElement {
 
   /** A half-filled form outlives a locked phone; a browser that keeps nothing loses only that. */
   #keep(): void {
-    try {
-      sessionStorage.setItem(KEY, linkOf(this.draft));
-    } catch {}
+    keep('schedule-form', { version: 1, draft: this.draft });
   }
 
   async #follow(): Promise<void> {
@@ -118,10 +119,8 @@ export class ScheduleElement extends HTMLElement {
       this.#fill(linked);
       return this.#plan(true);
     }
-    try {
-      const kept = readLink(sessionStorage.getItem(KEY) ?? '');
-      if (kept) this.#fill(kept);
-    } catch {}
+    const kept = recall('schedule-form');
+    if (kept) this.#fill(kept.draft);
     return undefined;
   }
 
@@ -157,11 +156,7 @@ export class ScheduleElement extends HTMLElement {
     this.#faults(faults);
     if (faults.length) return;
     try {
-      this.#data ??= fetch(PLAN_DATA).then((answer) => {
-        if (!answer.ok) throw new Error(String(answer.status));
-        return answer.json() as Promise<PlanData>;
-      });
-      const [data, { outcomeOf, show }] = await Promise.all([this.#data, import('./show.ts')]);
+      const [data, { outcomeOf, show }] = await Promise.all([planTables(), import('./show.ts')]);
       const outcome: Outcome = outcomeOf(job, data);
       this.#keep();
       const link = this.#link(job);
@@ -181,8 +176,8 @@ export class ScheduleElement extends HTMLElement {
         this.#place.focus();
         this.#place.scrollIntoView({ block: 'start' });
       }
-    } catch {
-      this.#data = undefined;
+    } catch (error) {
+      if (!(error instanceof NetworkFault)) throw error;
       this.#say(
         'The tables could not be loaded: no signal? Nothing is lost; try again, or plan by hand below.',
       );
