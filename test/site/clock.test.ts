@@ -152,19 +152,22 @@ it('tells a product that it does not know', async () => {
 it.each([
   [
     'denied',
-    () =>
-      Object.defineProperty(window, 'localStorage', {
-        get: () => {
-          throw new DOMException('denied', 'SecurityError');
-        },
-      }),
+    () => {
+      const refuse = () => {
+        throw new DOMException('denied', 'SecurityError');
+      };
+      Object.defineProperty(window, 'localStorage', { get: refuse });
+      IDBFactory.prototype.open = refuse;
+    },
   ],
   [
     'full',
     () => {
-      Storage.prototype.setItem = () => {
+      const refuse = () => {
         throw new DOMException('full', 'QuotaExceededError');
       };
+      Storage.prototype.setItem = refuse;
+      IDBObjectStore.prototype.put = refuse;
     },
   ],
 ])('still runs in the page where storage is %s, and says so', async (_name, refuse) => {

@@ -71,7 +71,19 @@ const correctCoat = async (page: Page): Promise<void> => {
   const correct = page.getByRole('button', { name: 'Correct coat 1' });
   const air = page.locator('.lay-coat [name=air]');
   const laidIn = () =>
-    page.evaluate(() => JSON.parse(localStorage.getItem('halfdry.clock') ?? '{}').coats?.[0]?.celsius);
+    page.evaluate(
+      () =>
+        new Promise<unknown>((done) => {
+          const opening = indexedDB.open('halfdry-clock');
+          opening.onsuccess = () => {
+            const reading = opening.result.transaction('clock').objectStore('clock').get('now');
+            reading.onsuccess = () => {
+              opening.result.close();
+              done(reading.result?.coats?.[0]?.celsius);
+            };
+          };
+        }),
+    );
   await correct.press('Enter');
   await page.getByRole('heading', { name: 'Correct coat 1' }).waitFor();
   expect(await page.locator('.lay-coat select').evaluate((field) => field === document.activeElement)).toBe(

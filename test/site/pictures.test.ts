@@ -63,7 +63,7 @@ const withCoat = async () => {
   await page.goto('/clock/');
   await page.locator('.go').click();
   await page.locator('.on-clock .verdict').first().waitFor();
-  const state = await page.context().storageState();
+  const state = await page.context().storageState({ indexedDB: true });
   await close();
   return state;
 };

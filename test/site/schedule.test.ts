@@ -194,3 +194,40 @@ it('without script the tables and rules stand there, and no dead form', async ()
 it('is one flight', () => {
   expect(gzipSync(readFileSync('dist/schedule/index.html'), { level: 6 }).length).toBeLessThanOrEqual(13_000);
 });
+
+describe('a link from elsewhere', () => {
+  const LINK = '#product=oil-based-polyurethane&base=bare-wood&air=70&humidity=50&night=62&units=us';
+
+  it('that lacks choices is planned with the usual ones', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE + LINK);
+    await page.locator('.plan .verdict').waitFor();
+    expect(await page.locator('#plan-form-fault').innerText()).not.toMatch(/signal/);
+    expect(await page.getByLabel('Top coat', { exact: true }).inputValue()).toBe('oil-based-polyurethane');
+    expectQuiet(opened);
+    await opened.close();
+  });
+
+  it('blames the network where it is the network, and plans once it is back', async () => {
+    const { page, close } = await openPage();
+    await page.route('**/schedule/data.json', (route) => route.abort());
+    await page.goto(PAGE);
+    await page.getByRole('button', { name: 'Plan it' }).click();
+    await page.locator('#plan-form-fault').getByText('no signal?').waitFor();
+    await page.unroute('**/schedule/data.json');
+    await plan(page);
+    expect(await verdict(page)).toMatch(/coats/);
+    await close();
+  });
+
+  it('lets a bug be one', async () => {
+    const { page, errors, close } = await openPage();
+    await page.route('**/schedule/data.json', (route) => route.fulfill({ json: { products: [] } }));
+    await page.goto(PAGE);
+    await page.getByRole('button', { name: 'Plan it' }).click();
+    await expect.poll(() => errors.length).toBeGreaterThan(0);
+    expect(await page.locator('#plan-form-fault').innerText()).not.toMatch(/signal/);
+    await close();
+  });
+});

@@ -1,7 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-
-/** Coats are kept apart from the cards: the strip of every page reads them, and no upgrade of the cards stops them. */
-export const CLOCK_DB = 'halfdry-clock';
+import { CLOCK_DB } from './key.ts';
 
 interface ClockSchema extends DBSchema {
   /** `now` holds the coats on the clock; `aside`, what could not be read. Neither is trusted before it is read. */

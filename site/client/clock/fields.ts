@@ -11,14 +11,14 @@ import {
 } from '../shared/form/fields.ts';
 
 /** Minutes in the unit that cans give each time in, and the most of it that any can promises. */
-export const ON_CAN = {
+const ON_CAN = {
   touch: { unit: 1, most: 20_160 },
   recoat: { unit: 60, most: 43_200 },
   'sand-if-beyond': { unit: 60, most: 129_600 },
   'light-use': { unit: 1440, most: 129_600 },
   cure: { unit: 1440, most: 525_600 },
 } as const;
-export type CanMilestone = keyof typeof ON_CAN;
+type CanMilestone = keyof typeof ON_CAN;
 export const CAN_MILESTONES = ['touch', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;
 
 const onCan = (milestone: CanMilestone): Field<number | undefined> => {

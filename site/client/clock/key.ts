@@ -1,5 +1,8 @@
 import { lookUp, recall } from '../shared/storage.ts';
 
+/** Coats are kept apart from the cards: the strip of every page reads them, and no upgrade of the cards stops them. */
+export const CLOCK_DB = 'halfdry-clock';
+
 /**
  * Whether a coat may be running: asked on every page, so it opens nothing. The mark is written late by some browsers, so
  * where it is missing the list of databases decides; an old browser that has none looks.
@@ -10,7 +13,7 @@ export const coatMayRun = async (): Promise<boolean> => {
   if (!('indexedDB' in globalThis)) return false;
   try {
     const all = await indexedDB.databases?.();
-    return all === undefined || all.some(({ name }) => name === 'halfdry-clock');
+    return all === undefined || all.some(({ name }) => name === CLOCK_DB);
   } catch (error) {
     if (error instanceof DOMException) return false;
     throw error;

@@ -60,6 +60,8 @@ type Change = (store: ClockStore) => ClockStore;
 const inOne = async (db: ClockDb, by: Change | undefined): Promise<OnClock> => {
   const old = oldClock();
   const change = db.transaction('clock', 'readwrite', STRICT);
+  // Its end is told by the write that ended it; unheard, it would be told twice.
+  change.done.catch(() => undefined);
   const [now, aside] = await Promise.all([change.store.get('now'), change.store.get('aside')]);
   const there = joined({ now, aside, old });
   const store = by ? by(there.store) : there.store;

@@ -1,5 +1,5 @@
 import type { ClockDoubt } from '#engine/clock.ts';
-import { saveRaw } from '../shared/save-file.ts';
+import { saveFile } from '../shared/save-file.ts';
 
 type Props = {
   readonly doubt: ClockDoubt | undefined;
@@ -40,7 +40,13 @@ export const Trouble = ({ doubt, aside, onDisk, right, drop }: Props) => (
           A coat that was kept here could not be read and is left out. Lay it again with its time. What was
           found is still here.
         </p>
-        <button type="button" class="quiet" onClick={() => saveRaw('clock', aside)}>
+        <button
+          type="button"
+          class="quiet"
+          onClick={() =>
+            saveFile('halfdry-clock-as-found.json', 'application/json', JSON.stringify(aside, undefined, 2))
+          }
+        >
           Save what was found as a file
         </button>
         <button type="button" class="quiet" onClick={drop}>

@@ -2,7 +2,8 @@ import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
 import { fetchedOnce, NetworkFault } from '../shared/fetch-json.ts';
-import { sayLength, turnForm } from '../shared/schedule-units.ts';
+import { sayLength } from '../shared/say-units.ts';
+import { turnForm } from '../shared/schedule-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { type Draft, linkOf, readJob, readLink } from './draft.ts';
 

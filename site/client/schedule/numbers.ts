@@ -1,7 +1,7 @@
 import { saySpan } from '#engine/clock.ts';
 import { cansFor, nightOf, type Planned } from '#engine/schedule.ts';
 import { clockTime, day, make, type Shown } from '../shared/make.ts';
-import { sayAir, sayArea, sayFilm, sayLiters } from '../shared/schedule-units.ts';
+import { sayArea, sayDegrees, sayFilm, sayLiters } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 
 const EDGE = {
@@ -66,7 +66,7 @@ export const careList = ({ outcome }: Shown): readonly HTMLElement[] => {
 export const nightList = ({ outcome, job, us, data }: Shown): readonly HTMLElement[] => {
   if (outcome.kind === 'no') return [];
   const night = nightOf(data.plan, job);
-  const air = `${sayAir(night.celsius, us)}, ${Math.round(night.relativeHumidity * 100)} % humidity`;
+  const air = `${sayDegrees(night.celsius, us)}, ${Math.round(night.relativeHumidity * 100)} % humidity`;
   const lines = outcome.nights.map(({ from, coat, rests, slower }) =>
     rests
       ? `${day(from)}, coat ${coat}: too cold to count on any drying; it rests until morning.`

@@ -85,8 +85,11 @@ export const lookUp = <K extends Key>(key: K): Found<Kept<K>> => {
   const text = unlessRefused(() => areaOf(key)?.getItem(nameOf(key)), undefined);
   if (text === undefined) return { kind: 'denied' };
   if (text === null) return { kind: 'nothing' };
-  const read = v.safeParse(SCHEMAS[key], parsed(text));
-  return read.success ? { kind: 'kept', value: read.output } : { kind: 'damaged', text };
+  const value = parsed(text);
+  const read = v.safeParse(SCHEMAS[key], value);
+  return value !== undefined && read.success
+    ? { kind: 'kept', value: read.output }
+    : { kind: 'damaged', text };
 };
 
 /** What is kept under a key; nothing where there is none, it is damaged, or storage is denied. */

@@ -8,7 +8,6 @@ export type Draft = Readonly<Record<string, string>>;
 /** What is wrong with one field, in a sentence that says what to do. */
 export type FieldFault = { readonly field: string; readonly says: string };
 
-export type Fields = Readonly<Record<string, Field<never>>>;
 /** All that a form tells, by the names of its fields. */
 export type Values<F> = { readonly [K in keyof F]: ValueIn<F[K]> };
 
