@@ -2,15 +2,17 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { laidCoatOf } from '#engine/jobs.ts';
-import { coatIn, type Draft } from '../../site/client/clock/draft.ts';
+import { coatIn } from '../../site/client/clock/draft.ts';
 import { corrected, draftOf } from '../../site/client/clock/refill.ts';
 import { cardCoatOf } from '../../site/client/jobs/parts/coats.ts';
+import type { Draft } from '../../site/client/shared/form/form.ts';
 import { anyCoat, card, coat, START } from '../engine/jobs/cards.ts';
 
 /** What is read once some fields of a filled form were typed over. */
 const typed = (one: ReturnType<typeof coat>, us: boolean, over: Draft) => {
   const was = { ...laidCoatOf(card({ coats: [one] }), one), label: one.label as never };
-  const filled = { ...draftOf(was, us), units: us ? 'us' : 'metric' };
+  const units = us ? 'us' : 'metric';
+  const filled = { ...draftOf(was, units), units };
   const draft: Draft = { ...filled, ...over };
   const read = coatIn(draft, START).coat;
   const touched = (...names: readonly string[]) => names.some((name) => name in over);

@@ -219,6 +219,7 @@ it('covers no answer and moves nothing where the strip appears', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
   await page.locator('.go').tap();
+  await page.locator('.on-clock').waitFor();
   await page.goto('/defects/lap-marks/cause/', { waitUntil: 'networkidle' });
   await page.locator('hd-clock a').waitFor();
   for (const answer of ['yes', 'no', 'unsure'])

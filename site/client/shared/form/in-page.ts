@@ -71,13 +71,14 @@ export const tellFaults = (
   return first;
 };
 
-/** Fields whose parts are typed one by one: they tell a change while a year is still being typed. */
-const IN_PARTS = ['date', 'datetime-local', 'time', 'month', 'week'];
+/** Fields with a year, which is 2, 20 and 202 before it is 2026; each of them is told as a change. */
+const WITH_YEAR = ['date', 'datetime-local', 'month', 'week'];
+const FOUR_DIGITS = /^[12]\d{3}-/;
+/** Whether a year is still being typed. */
+const isTyped = (control: Control): boolean =>
+  WITH_YEAR.includes(control.type) && document.activeElement === control && !FOUR_DIGITS.test(control.value);
 
-/**
- * Calls when a field is whole: a choice at once, a text when she leaves it, a day or a time only then, since its year is
- * 2, 20 and 202 before it is 2026.
- */
+/** Calls when a field is whole: a choice at once, a text when she leaves it, a day not while its year is typed. */
 export const onWhole = (
   form: HTMLFormElement,
   whole: (control: Control) => void,
@@ -88,7 +89,7 @@ export const onWhole = (
     'change',
     ({ target }) => {
       if (!(target instanceof Element) || !isControl(target)) return;
-      if (IN_PARTS.includes(target.type) && document.activeElement === target) changed.add(target);
+      if (isTyped(target)) changed.add(target);
       else whole(target);
     },
     { signal },
