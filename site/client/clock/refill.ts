@@ -68,6 +68,13 @@ const labelOf = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat['lab
   return Object.keys({ ...minutes, ...said }).length ? { ...said, minutes } : undefined;
 };
 
+/** The one that was not touched as it was; nothing where both are not told any more. */
+const amountOf = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat['amount'] =>
+  read.amount && {
+    milliliters: was.amount && !touched('amount') ? was.amount.milliliters : read.amount.milliliters,
+    squareMeters: was.amount && !touched('area') ? was.amount.squareMeters : read.amount.squareMeters,
+  };
+
 /**
  * What was read from the form, with all that was not touched exactly as it was: a form rounds, and holds less of a can
  * than a card does.
@@ -80,9 +87,6 @@ export const corrected = (was: LaidCoat, read: LaidCoat, touched: Touched): Laid
   relativeHumidity: touched('humidity') ? read.relativeHumidity : was.relativeHumidity,
   surfaceCelsius: touched('surface') ? read.surfaceCelsius : was.surfaceCelsius,
   applicator: touched('tool') ? read.applicator : was.applicator,
-  amount: read.amount && {
-    milliliters: was.amount && !touched('amount') ? was.amount.milliliters : read.amount.milliliters,
-    squareMeters: was.amount && !touched('area') ? was.amount.squareMeters : read.amount.squareMeters,
-  },
+  amount: touched('amount', 'area') ? amountOf(was, read, touched) : was.amount,
   label: labelOf(was, read, touched),
 });

@@ -31,7 +31,7 @@ export const QUANTITIES = {
     digits: { us: 1, metric: 1 },
   },
   /** Fluid ounces and milliliters. */
-  volume: { toUs: toFluidOunces, toMetric: toMilliliters, digits: { us: 1, metric: 1 } },
+  volume: { toUs: toFluidOunces, toMetric: toMilliliters, digits: { us: 2, metric: 1 } },
   /** Square feet and square meters. */
   area: { toUs: toSquareFeet, toMetric: toSquareMeters, digits: { us: 1, metric: 2 } },
   /** ft²/gal and m²/L. */
