@@ -80,13 +80,13 @@ it('takes the stop for old paint away when she says that there is none, and reme
   await page.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
   expect((await headingsSeen(page)).counts).toEqual([1]);
-  expect(await page.locator(`.steps ${LEAD}`).isVisible()).toBe(false);
+  expect(await page.locator(`.front ${LEAD}`).isVisible()).toBe(false);
   await page.reload();
   await page.locator('html:not([data-fit])').waitFor();
   expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
   expect((await headingsSeen(page)).counts).toEqual([1]);
 
-  // What hangs on facts alone comes and goes with them, below the rest, and the list stays under her finger.
+  // What hangs on facts alone comes and goes with them, before the steps, and the list stays under her finger.
   await page.evaluate(() => {
     const w = window as unknown as { moved: number };
     w.moved = 0;
@@ -118,7 +118,9 @@ it('takes the stop for old paint away when she says that there is none, and reme
   await food.waitFor();
   expect(await food.count()).toBe(1);
   expect((await pieces.boundingBox())?.y).toBeCloseTo(top ?? 0, 0);
-  expect(await page.evaluate(() => (window as unknown as { moved: number }).moved)).toBe(0);
+  // A caution comes before the steps, so what stands below it moves, and the page scrolls along; good is 0.1 or less
+  // (web.dev, Cumulative Layout Shift, from memory).
+  expect(await page.evaluate(() => (window as unknown as { moved: number }).moved)).toBeLessThan(0.02);
   expectQuiet(one);
   await one.close();
 });
