@@ -57,3 +57,9 @@ export const holdOff = (known: Knowledge): Action => {
   const { verdict, say, not, again } = known.get('doing', 'unsure');
   return { do: 'leave', verdict, say, not, again };
 };
+
+/** Repairs that can not be told apart yet and begin alike: the beginning is right whichever it is. */
+export const beginWith = (known: Knowledge): Action => {
+  const { verdict, say, not, again } = known.get('doing', 'begin');
+  return { do: 'repair', verdict, say, not, again };
+};

@@ -3,11 +3,13 @@ import { holds } from './condition.ts';
 import type { Knowledge } from './knowledge.ts';
 import { reached, type Stage } from './model/stage.ts';
 
-/** The drying stage of the film, where it is known. */
-export const stageOf = (on: Case): Stage | undefined => on.stage?.value as Stage | undefined;
+/** The drying stage of the film, where it is known: one that is overdue has a skin and is not dry inside. */
+export const stageOf = (on: Case): Stage | undefined =>
+  (on.stage?.value as Stage | undefined) ?? (on.overdue?.value === 'yes' ? 'dry-to-touch' : undefined);
 
 /**
- * The answer to a question as far as the case knows it: given by her, or following from other facts.
+ * The answer to a question as far as the case knows it: given by her, or following from other facts. What she could not
+ * tell is told by a fact that comes later.
  * Answers that follow from each other in a circle count as unknown.
  */
 export const answerOf = (
@@ -17,11 +19,14 @@ export const answerOf = (
   asking: readonly string[] = [],
 ): Answer | undefined => {
   const given = on[question]?.value;
-  if (given === 'yes' || given === 'no' || given === 'unsure') return given;
-  if (asking.includes(question) || !known.has('question', question)) return undefined;
+  if (given === 'yes' || given === 'no') return given;
+  const doubt = given === 'unsure' ? 'unsure' : undefined;
+  if (asking.includes(question) || !known.has('question', question)) return doubt;
   const lookup = (fact: string) =>
     known.has('question', fact) ? answerOf(known, on, fact, [...asking, question]) : on[fact]?.value;
-  return known.get('question', question).known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer;
+  return (
+    known.get('question', question).known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer ?? doubt
+  );
 };
 
 /** Whether checking harms nothing at the stage that the film is known to be in; unknown stages forbid nothing. */

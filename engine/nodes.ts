@@ -1,14 +1,15 @@
-import { type Answer, type Case, emptyCase, withAnswer, withFact } from './case.ts';
+import { type Answer, type Case, emptyCase, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { QuestionId } from './model/ids.ts';
-import { STAGES, type Stage } from './model/stage.ts';
+import { STAGES, STANDINGS, type Standing } from './model/stage.ts';
+import { answersOverdue, withStanding } from './standing.ts';
 import { type Walked, walk } from './walk.ts';
 
 /** One stop on the way through a defect's tree, at an address made of what is known there. */
 export type TreeNode = {
-  /** Segments: `cause` or `stage-<stage>` first, then `<question>-<answer>`; with answers, `cause` is left out. */
+  /** Segments: `cause`, `stage-<stage>` or `stage-overdue` first, then `<question>-<answer>`; with answers, `cause` is left out. */
   readonly address: readonly string[];
-  readonly stage: Stage | undefined;
+  readonly stage: Standing | undefined;
   readonly on: Case;
   readonly walked: Walked;
   /** The walk has gone over into this other defect's tree. */
@@ -19,7 +20,7 @@ const ANSWERS: readonly Answer[] = ['yes', 'no', 'unsure'];
 
 /** The address of a case in a defect's tree: its stage, then its answers in the order asked. */
 export const addressOf = (
-  stage: Stage | undefined,
+  stage: Standing | undefined,
   answers: readonly (readonly [string, Answer])[],
 ): string[] => {
   const segments = answers.map(([question, answer]) => `${question}-${answer}`);
@@ -27,17 +28,20 @@ export const addressOf = (
   return segments.length ? segments : ['cause'];
 };
 
-/** Every node of a defect's tree: for each stage, and once with the stage left open to find the cause. */
+/**
+ * Every node of a defect's tree: for each stage, for a film that is overdue where the tree has an answer to that, and
+ * once with the stage left open to find the cause.
+ */
 export function* nodesOf(known: Knowledge, defect: string): Generator<TreeNode> {
   yield* below(known, defect, undefined, emptyCase(), []);
-  for (const stage of STAGES)
-    yield* below(known, defect, stage, withFact(emptyCase(), 'stage', stage, 'answered'), []);
+  for (const stage of answersOverdue(known, defect) ? STANDINGS : STAGES)
+    yield* below(known, defect, stage, withStanding(emptyCase(), stage, 'answered'), []);
 }
 
 function* below(
   known: Knowledge,
   defect: string,
-  stage: Stage | undefined,
+  stage: Standing | undefined,
   on: Case,
   answers: readonly (readonly [string, Answer])[],
 ): Generator<TreeNode> {
@@ -57,13 +61,13 @@ function* below(
 export const readAddress = (
   known: Pick<Knowledge, 'has'>,
   segments: readonly string[],
-): { readonly stage: Stage | undefined; readonly answers: readonly (readonly [string, Answer])[] } => {
-  let stage: Stage | undefined;
+): { readonly stage: Standing | undefined; readonly answers: readonly (readonly [string, Answer])[] } => {
+  let stage: Standing | undefined;
   const answers: [string, Answer][] = [];
   for (const segment of segments) {
     const cut = segment.lastIndexOf('-');
     const tail = segment.slice(cut + 1);
-    const wanted = STAGES.find((one) => segment === `stage-${one}`);
+    const wanted = STANDINGS.find((one) => segment === `stage-${one}`);
     if (wanted) stage = wanted;
     else if ((ANSWERS as readonly string[]).includes(tail) && known.has('question', segment.slice(0, cut)))
       answers.push([segment.slice(0, cut), tail as Answer]);

@@ -1,5 +1,5 @@
-import { type Action, actionKey, actionOf, actOf, holdOff } from './act.ts';
-import { stageOf } from './answers.ts';
+import { type Action, actionKey, actionOf, actOf, beginWith, holdOff } from './act.ts';
+import { canCheck, stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import { type Leaf, type Met, possible } from './leaves.ts';
@@ -9,9 +9,22 @@ import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
 import { isTaken } from './resolve.ts';
 import { type Fired, fire } from './rules.ts';
+import { type SharedSteps, sharedSteps } from './shared-steps.ts';
 
 /** A fact that the result rests on. */
 export type Used = { readonly fact: string; readonly value: string | number; readonly how: string };
+
+/** What one answer of a check would leave: the causes, and what to do where they agree on it. */
+export type Meaning = { readonly leaves: readonly Leaf[]; readonly action: Action | undefined };
+
+/** The check that decides between the causes still possible, and what either answer would mean. */
+export type Check = {
+  readonly question: string;
+  /** The stage from which it harms nothing; undefined where it can be made now. */
+  readonly from: Stage | undefined;
+  readonly yes: Meaning;
+  readonly no: Meaning;
+};
 
 type Common = {
   readonly leaves: readonly Leaf[];
@@ -34,9 +47,18 @@ export type Walked =
       readonly goOn: string | undefined;
       /** The question that she could not tell: its sure check would decide. */
       readonly unsureAt: string | undefined;
+      /** What decides where causes are still open and nothing more is asked now. */
+      readonly check: Check | undefined;
+      /** Repairs still possible begin alike: these steps are right whichever it is. */
+      readonly shared: SharedSteps | undefined;
     } & Common)
   /** The cause alone, where the stage is left open: the remedy answers for every stage. */
-  | ({ readonly kind: 'cause'; readonly certain: boolean; readonly unsureAt: string | undefined } & Common);
+  | ({
+      readonly kind: 'cause';
+      readonly certain: boolean;
+      readonly unsureAt: string | undefined;
+      readonly check: Check | undefined;
+    } & Common);
 
 export type WalkOptions = {
   /** Go on to the cause where the action is known already, or where the stage is not known. */
@@ -65,7 +87,13 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
   if (!stage) {
     if (!options.forCause) return { kind: 'stage', ...common() };
     if (next) return { kind: 'question', question: next.question, of: next.of, ...common() };
-    return { kind: 'cause', certain, unsureAt, ...common() };
+    return {
+      kind: 'cause',
+      certain,
+      unsureAt,
+      check: checkThatDecides(known, on, defect, undefined, met),
+      ...common(),
+    };
   }
 
   const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
@@ -73,14 +101,45 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
   if (next && (options.forCause || (keys.size > 1 && endings(known, on, defect, stage).size > 1)))
     return { kind: 'question', question: next.question, of: next.of, ...common() };
 
-  const action = keys.size === 1 ? actionOf(known, acts) : holdOff(known);
+  const shared =
+    keys.size > 1 && acts.every((act) => act.do === 'repair')
+      ? sharedSteps(known, on, leaves, families)
+      : undefined;
+  const action = keys.size === 1 ? actionOf(known, acts) : shared ? beginWith(known) : holdOff(known);
   return {
     kind: 'outcome',
     action,
     certain,
     goOn: next?.question,
     unsureAt,
+    check: next ? undefined : checkThatDecides(known, on, defect, stage, met),
+    shared,
     ...common(stepsAhead(known, on, action, leaves, families)),
+  };
+};
+
+/** The first question on the way, not told or not to be checked now, whose answer would leave other causes. */
+const checkThatDecides = (
+  known: Knowledge,
+  on: Case,
+  defect: string,
+  stage: Stage | undefined,
+  met: readonly Met[],
+): Check | undefined => {
+  const one = met.find(({ answer }) => answer === 'unsure') ?? met.find(({ answer }) => answer === undefined);
+  if (!one) return undefined;
+  const meaning = (answer: 'yes' | 'no'): Meaning => {
+    const { leaves } = possible(known, withAnswer(on, one.question as QuestionId, answer), defect);
+    if (!stage) return { leaves, action: undefined };
+    const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
+    const same = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf))).size === 1;
+    return { leaves, action: same ? actionOf(known, acts) : undefined };
+  };
+  return {
+    question: one.question,
+    from: canCheck(known, on, one.question) ? undefined : known.get('question', one.question)['safe-from'],
+    yes: meaning('yes'),
+    no: meaning('no'),
   };
 };
 

@@ -6,9 +6,11 @@ import * as service from '#engine/model/index.ts';
 it('pins the names of the door', () => {
   expect(Object.keys(door).sort()).toEqual([
     'STAGES',
+    'STANDINGS',
     'actOf',
     'addressOf',
     'answerOf',
+    'answersOverdue',
     'asksOf',
     'canCheck',
     'cautionsApart',
@@ -31,6 +33,7 @@ it('pins the names of the door', () => {
     'walk',
     'withAnswer',
     'withFact',
+    'withStanding',
     'without',
   ]);
 });

@@ -1,6 +1,6 @@
 import type { AnyEntry, Knowledge } from '#engine/index.ts';
 import type { Sanding } from '#engine/model/plan.ts';
-import { STAGES } from '#engine/model/stage.ts';
+import { actsByStanding } from '../shared/walk-data.ts';
 
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding) => ({
@@ -23,7 +23,7 @@ export const adviceData = (known: Knowledge, sanding: Sanding) => ({
   ),
   remedies: known.remedies.map(({ id, now, steps }) => ({
     id,
-    now: Object.fromEntries(STAGES.map((stage) => [stage, { do: now[stage].do }])),
+    now: actsByStanding(now),
     steps: steps.map((step) => ({ ...step, say: '', 'worked-if': undefined })),
   })),
   questions: known.questions.map(({ id, known: answers, 'safe-from': from }) => ({

@@ -1,4 +1,4 @@
-import type { Stage } from '#engine/index.ts';
+import type { Stage, Standing } from '#engine/index.ts';
 
 /** How each stage is named, and how it is told without touching the piece. */
 export const STAGE_WORDS = {
@@ -13,10 +13,14 @@ export const STAGE_WORDS = {
     tell: 'Recoat time is past; it sands to powder.',
   },
   cured: { name: 'Cured', tell: 'Past the can’s full cure time.' },
-} as const satisfies Record<Stage, { name: string; tell: string }>;
+  overdue: {
+    name: 'Sticky long past its time',
+    tell: 'It still grips after three times the drying time on the can.',
+  },
+} as const satisfies Record<Standing, { name: string; tell: string }>;
 
 /** The stage at which it is worth looking again. */
-export const LOOK_AGAIN: Partial<Record<Stage, Stage>> = {
+export const LOOK_AGAIN: Partial<Record<Standing, Stage>> = {
   wet: 'dry-to-touch',
   setting: 'dry-to-touch',
   'dry-to-touch': 'recoatable',

@@ -1,5 +1,15 @@
 import { type AnyEntry, isAsk, type Knowledge, visits } from '#engine/index.ts';
-import { STAGES } from '#engine/model/stage.ts';
+import type { Remedy } from '#engine/model/remedy.ts';
+import { STANDINGS } from '#engine/model/stage.ts';
+
+/** What hands do at each stage, and to a film that is overdue; the words stay on the pages. */
+export const actsByStanding = (now: Remedy['now']) =>
+  Object.fromEntries(
+    STANDINGS.flatMap((standing) => {
+      const act = now[standing];
+      return act ? [[standing, { do: act.do }]] : [];
+    }),
+  );
 
 /** What the walk of one defect needs and no more: trees, what answers a question, what hands do at each stage. */
 export type WalkData = ReturnType<typeof walkData>;
@@ -26,7 +36,7 @@ export const walkData = (known: Knowledge, id: string) => {
     }),
     remedies: [...remedies].map((one) => {
       const { now } = known.get('remedy', one);
-      return { id: one, now: Object.fromEntries(STAGES.map((stage) => [stage, { do: now[stage].do }])) };
+      return { id: one, now: actsByStanding(now) };
     }),
     doings: known.doings.map((one) => ({ id: one.id })),
   };

@@ -5,10 +5,10 @@ import {
   type Case,
   emptyCase,
   type Knowledge,
-  type Stage,
+  type Standing,
   walk,
   withAnswer,
-  withFact,
+  withStanding,
 } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 
@@ -19,10 +19,10 @@ import type { QuestionId } from '#engine/model/ids.ts';
 export const addressFor = (
   known: Knowledge,
   defect: string,
-  stage: Stage | undefined,
+  stage: Standing | undefined,
   on: Case,
 ): readonly string[] => {
-  let here: Case = stage ? withFact(emptyCase(), 'stage', stage) : emptyCase();
+  let here: Case = stage ? withStanding(emptyCase(), stage) : emptyCase();
   const answers: [string, Answer][] = [];
   for (;;) {
     const walked = walk(known, here, defect, { forCause: !stage });

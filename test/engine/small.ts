@@ -97,6 +97,7 @@ const DOINGS = [
   'accept',
   'stop',
   'unsure',
+  'begin',
 ];
 const doings = DOINGS.map((id) =>
   raw('doing', id, {

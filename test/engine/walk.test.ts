@@ -209,3 +209,49 @@ describe('walk', () => {
     expect(on).toEqual(at('cured'));
   });
 });
+
+describe('a check that decides', () => {
+  const sanding = { kind: 'sand', grit: 320, say: 'Sand it level with a block.' };
+  const dust = { kind: 'wipe', with: 'damp-cloth', say: 'Wipe off the dust.' };
+  const coat = { kind: 'coat', product: 'same', say: 'Lay one thin coat.' };
+  const alike = known(
+    question('qa'),
+    question('late', { 'safe-from': 'cured' }),
+    remedy('thin', {}, { steps: [sanding, dust, coat] }),
+    remedy('slow', {}, { steps: [sanding, dust, { kind: 'mix', what: 'stir', say: 'Stir slowly.' }, coat] }),
+    remedy('strip', {}, { steps: [{ kind: 'strip', with: 'stripper', say: 'Take all of it off.' }] }),
+    defect('alike', { ask: 'qa', yes: { remedy: 'thin' }, no: { remedy: 'slow' } }),
+    defect('other', { ask: 'qa', yes: { remedy: 'thin' }, no: { remedy: 'strip' } }),
+    defect('late-check', { ask: 'late', yes: { remedy: 'thin' }, no: { remedy: 'strip' } }),
+  );
+  const unsure = withAnswer(withFact(emptyCase(), 'stage', 'recoatable'), 'qa' as QuestionId, 'unsure');
+
+  it('gives the steps that repairs share where she can not tell, and says what both answers mean', () => {
+    const walked = walk(alike, unsure, 'alike');
+    expect(walked).toMatchObject({
+      action: { do: 'repair', verdict: 'Verdict begin' },
+      shared: { remedy: 'thin', at: [0, 1] },
+      check: { question: 'qa', yes: { action: { say: 'Repair by thin.' } } },
+    });
+  });
+
+  it('leaves the film alone where repairs begin with different hands', () => {
+    expect(walk(alike, unsure, 'other')).toMatchObject({ action: { do: 'leave' }, shared: undefined });
+  });
+
+  it('says from when a check that would harm now can be made', () => {
+    const soon = withFact(emptyCase(), 'stage', 'recoatable');
+    expect(walk(alike, soon, 'late-check')).toMatchObject({ check: { question: 'late', from: 'cured' } });
+  });
+
+  it('takes a fact that comes later for the answer that she could not give', () => {
+    const knows = known(
+      question('qa', { known: [{ when: { family: 'oil' }, answer: 'yes' }] }),
+      remedy('thin'),
+      remedy('strip'),
+      defect('flaw', { ask: 'qa', yes: { remedy: 'thin' }, no: { remedy: 'strip' } }),
+    );
+    const told = withFact(unsure, 'family', 'oil');
+    expect(walk(knows, told, 'flaw')).toMatchObject({ leaves: [{ remedy: 'thin' }] });
+  });
+});

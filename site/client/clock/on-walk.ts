@@ -1,5 +1,13 @@
 import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
-import { reached, STAGES, type Stage, withFact, without } from '#engine/index.ts';
+import {
+  reached,
+  STAGES,
+  STANDINGS,
+  type Stage,
+  type Standing,
+  without,
+  withStanding,
+} from '#engine/index.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
@@ -11,8 +19,8 @@ import { caseNow } from './case-now.ts';
 const make = (name: string, words: string, className = ''): HTMLElement =>
   Object.assign(document.createElement(name), { textContent: words, className });
 
-const stageIn = (segment: string | undefined): Stage | undefined =>
-  STAGES.find((stage) => segment === `stage-${stage}`);
+const standingIn = (segment: string | undefined): Standing | undefined =>
+  STANDINGS.find((standing) => segment === `stage-${standing}`);
 
 /** Her own word on how dry it is; it stands until she takes it back or begins a new case. */
 const ownStage = (): Stage | undefined => STAGES.find((stage) => readCase().stage?.value === stage);
@@ -70,8 +78,8 @@ const answerStage = (
     'click',
     (event) => {
       const strip = (event.target as Element).closest('a');
-      const said = strip && stageIn(readNodePath(new URL(strip.href).pathname)?.segments[0]);
-      if (said) keepCase(withFact(readCase(), 'stage', said, 'answered'));
+      const said = strip && standingIn(readNodePath(new URL(strip.href).pathname)?.segments[0]);
+      if (said) keepCase(withStanding(readCase(), said, 'answered'));
     },
     { signal },
   );
@@ -81,7 +89,7 @@ const answerStage = (
 const offerClock = (defect: string, stage: Stage): void => {
   const again = Object.assign(make('button', 'Go by the clock again', 'quiet'), { type: 'button' });
   again.addEventListener('click', () => {
-    keepCase(without(readCase(), 'stage'));
+    keepCase(without(without(readCase(), 'stage'), 'overdue'));
     void wayOn(defect, stage).then((href) => location.assign(href));
   });
   document.querySelector('.start')?.append(again);
@@ -125,7 +133,7 @@ export const tellWalk = (running: Running, now: number, style: TimeStyle, signal
     answerStage(place.defect, running, now, style, signal);
     return;
   }
-  const here = stageIn(place.segments[0]);
+  const here = standingIn(place.segments[0]);
   if (!here) return;
   if (here === running.stage) {
     document.querySelector('.by-clock-other')?.remove();

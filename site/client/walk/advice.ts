@@ -10,6 +10,7 @@ import {
   resolve,
   type Walked,
   walk,
+  withStanding,
 } from '#engine/index.ts';
 import { sayFilmToSand } from '#engine/jobs/advice.ts';
 import { fire } from '#engine/rules.ts';
@@ -31,7 +32,7 @@ const fetched = async <T>(url: string): Promise<T> => {
 /** The answers that the address of this page holds; they count before all else. */
 const onPage = (known: Parameters<typeof readAddress>[0], segments: readonly string[]): Case => {
   const { stage, answers } = readAddress(known, segments);
-  const facts: Record<string, Case[string]> = stage ? { stage: { value: stage, how: 'answered' } } : {};
+  const facts: Record<string, Case[string]> = stage ? { ...withStanding({}, stage, 'answered') } : {};
   for (const [question, answer] of answers) facts[question] = { value: answer, how: 'answered' };
   return facts;
 };

@@ -1,4 +1,4 @@
-import { type Answer, readAddress, withAnswer, withFact } from '#engine/index.ts';
+import { type Answer, readAddress, withAnswer, withStanding } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
@@ -55,7 +55,7 @@ export class QuestionElement extends HTMLElement {
     const { stage, answers } = readAddress(known, place.segments);
     const here = answers.reduce(
       (so, [question, answer]) => withAnswer(so, question as QuestionId, answer),
-      stage ? withFact(on, 'stage', stage) : on,
+      stage ? withStanding(on, stage) : on,
     );
     const address = addressFor(known, place.defect, stage, here);
     if (address.length > place.segments.length || (place.segments[0] === 'cause' && address[0] !== 'cause'))

@@ -1,0 +1,18 @@
+import { type Case, type How, withFact, without } from './case.ts';
+import type { Knowledge } from './knowledge.ts';
+import type { Standing } from './model/stage.ts';
+import { isHandover, visits } from './tree.ts';
+
+/** A case that is told how dry the film is, whatever was told of that before. A film that is overdue is not dry inside. */
+export const withStanding = (on: Case, standing: Standing, how: How = 'told'): Case =>
+  standing === 'overdue'
+    ? withFact(withFact(on, 'stage', 'dry-to-touch', how), 'overdue', 'yes', how)
+    : without(withFact(on, 'stage', standing, how), 'overdue');
+
+/** Whether some cause of the flaw, or of one that its tree leads over to, has an answer of its own to a film that is overdue. */
+export const answersOverdue = (known: Knowledge, defect: string): boolean =>
+  [...visits(known.get('defect', defect).tree)].some(({ branch }) =>
+    isHandover(branch)
+      ? known.get('defect', branch.defect).signs['still-tacky' as never] === 'yes'
+      : 'remedy' in branch && known.get('remedy', branch.remedy).now.overdue !== undefined,
+  );
