@@ -4,8 +4,12 @@ import { resolve } from './resolve.ts';
 import type { RuleEntry } from './rules.ts';
 import type { Walked } from './walk.ts';
 
-/** The remedies whose steps are told where a walk stands: of an outcome the repair, of a cause alone all that fit. */
+/**
+ * The remedies whose steps are told where a walk stands: of an outcome the repair, of repairs that only begin alike the
+ * one that tells the beginning, of a cause alone all that fit.
+ */
 export const remediesTold = (walked: Walked): readonly string[] => {
+  if (walked.kind === 'outcome' && walked.shared) return [walked.shared.remedy];
   const told = walked.kind === 'cause' || (walked.kind === 'outcome' && walked.action.do === 'repair');
   return told
     ? [...new Set(walked.leaves.flatMap((leaf) => ('remedy' in leaf ? [leaf.remedy as string] : [])))]
@@ -14,9 +18,12 @@ export const remediesTold = (walked: Walked): readonly string[] => {
 
 /** The cautions that fired and stand before none of the steps told: they stand by themselves, each once. */
 export const cautionsApart = (known: Knowledge, on: Case, walked: Walked): readonly RuleEntry[] => {
+  const shared = walked.kind === 'outcome' ? walked.shared : undefined;
   const before = new Set(
     remediesTold(walked).flatMap((remedy) =>
-      resolve(known, remedy, on, walked.families).flatMap((step) => step.before.map(({ id }) => id)),
+      resolve(known, remedy, on, walked.families)
+        .filter(({ at }) => !shared || shared.at.includes(at))
+        .flatMap((step) => step.before.map(({ id }) => id)),
     ),
   );
   return walked.fired.cautions.filter(({ id }) => !before.has(id));

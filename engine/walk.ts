@@ -114,7 +114,11 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
     unsureAt,
     check: next ? undefined : checkThatDecides(known, on, defect, stage, met),
     shared,
-    ...common(stepsAhead(known, on, action, leaves, families)),
+    ...common(
+      shared
+        ? shared.at.flatMap((at) => known.get('remedy', shared.remedy).steps[at] ?? [])
+        : stepsAhead(known, on, action, leaves, families),
+    ),
   };
 };
 

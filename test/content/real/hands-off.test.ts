@@ -1,6 +1,6 @@
 /** A setting film is never touched: every node of every tree, at every stage, for every kind of top coat. */
 import { describe, expect, it } from 'vitest';
-import { type Case, nodesOf, STAGES, type Stage, type Walked, walk } from '#engine/index.ts';
+import { type Case, nodesOf, STANDINGS, type Stage, type Walked, walk } from '#engine/index.ts';
 import { ordersIn, TOUCHING, WORKING } from './imperative.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
@@ -78,7 +78,7 @@ describe('hands off', () => {
       `${known.defects.length} defects, ${nodes.length} pages of answers; by family ${wet.length} wet, ` +
         `${setting.length} setting, ${dryToTouch.length} dry to the touch`,
     );
-    expect(new Set(nodes.map((node) => node.stage))).toEqual(new Set([undefined, ...STAGES]));
+    expect(new Set(nodes.map((node) => node.stage))).toEqual(new Set([undefined, ...STANDINGS]));
     expect(new Set(setting.map((one) => one.on['family']?.value)).size).toBe(
       new Set(known.defects.flatMap((defect) => defect.families)).size,
     );
