@@ -1,5 +1,5 @@
 /**
- * `npm run score -- open|sealed [--unfilled] [--list]`: walks the cases of a part and tells how many reach acceptable
+ * `npm run score:cases -- open|sealed [--unfilled] [--list]`: walks the cases of a part and tells how many reach acceptable
  * advice and the cause that the source names. `--unfilled` leaves out what the source leaves open. What a case forbids is
  * no harm as a step of a repair that the case itself accepts (a last coat after the sanding). The sealed part is scored
  * once, at the end.
