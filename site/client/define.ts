@@ -26,6 +26,7 @@ customElements.define('hd-turn-light', TurnLightElement);
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),
+  'hd-tell': () => import('./tell/define.ts'),
 };
 for (const [name, load] of Object.entries(LATER))
   if (document.querySelector(name)) void load().catch(() => undefined);

@@ -23,7 +23,10 @@ export const DATA_SCHEMA = `${BASE}data/schema.json`;
 export const JOBS_SCHEMA = `${BASE}data/jobs.schema.json`;
 export const FEED = `${BASE}feed.xml`;
 export const MANIFEST = `${BASE}manifest.webmanifest`;
+export const TELL = `${BASE}tell/`;
 export const FIND_INDEX = `${BASE}data/find.json`;
+/** What a phone needs to hear a text and to weigh what it says. */
+export const EAR = `${BASE}data/ear.json`;
 
 /** Rules and steps, for the script that fits an outcome to what is told of the piece. */
 export const ADVICE_DATA = `${DEFECTS}advice.json`;

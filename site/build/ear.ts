@@ -1,0 +1,13 @@
+import { mindOf } from '#engine/hear.ts';
+import { readHearing } from '../../content/tools/hear.ts';
+import type { Ear } from '../shared/ear.ts';
+import { questionBoards } from './boards.ts';
+import { knowledge } from './knowledge.ts';
+
+/** What a phone needs to hear and to weigh; the search's index is a file of its own. */
+export const ear = (): Ear => ({
+  hearing: readHearing(knowledge, process.cwd()),
+  mind: mindOf(knowledge),
+  pictured: knowledge.questions.filter((question) => questionBoards(question)).map(({ id }) => id),
+  boarded: knowledge.defects.filter(({ boards }) => boards.length).map(({ id }) => id),
+});

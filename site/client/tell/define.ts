@@ -1,0 +1,3 @@
+import { TellElement } from './element.tsx';
+
+customElements.define('hd-tell', TellElement);

@@ -1,0 +1,57 @@
+import type { Heard as HeardText, Mind } from '#engine/hear.ts';
+import { choices } from '../../shared/choices.ts';
+import { factWords, isTaken } from './words.ts';
+
+type Strip = { readonly name: string; readonly says: string; readonly rests: string };
+
+type Props = {
+  readonly heard: HeardText;
+  readonly told: Readonly<Record<string, string>>;
+  readonly mind: Mind;
+  readonly takeOff: (name: string) => void;
+};
+
+const SAID = { yes: 'Yes', no: 'No', unsure: 'Can’t tell' } as const;
+const isAnswer = (value: string): value is keyof typeof SAID => Object.hasOwn(SAID, value);
+
+const askOf = (mind: Mind, question: string): string | undefined =>
+  mind.questions[mind.matrix.questions.indexOf(question)]?.ask;
+
+/** What was understood, a strip each; a tap takes off what is not so. What she told by a tap wins over what was heard. */
+export const Heard = ({ heard, told, mind, takeOff }: Props) => {
+  const quoted = (spans: readonly { readonly from: number; readonly to: number }[]) =>
+    spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`).join(', ');
+  const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
+    const ask = askOf(mind, name);
+    const says = ask && isAnswer(value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);
+    return says ? [{ name, says, rests: '' }] : [];
+  });
+  const facts = heard.facts
+    .filter((fact) => isTaken(fact) && !Object.hasOwn(told, fact.fact))
+    .flatMap(({ fact, value, range, rests }): Strip[] => {
+      const says = factWords(choices, fact, value, range);
+      return says ? [{ name: fact, says, rests: quoted(rests) }] : [];
+    });
+  const among = heard.among
+    .filter(({ fact }) => !Object.hasOwn(told, fact))
+    .map(({ fact, values, rests }): Strip => {
+      const words = values.flatMap((value) => factWords(choices, fact, value) ?? []);
+      return { name: fact, says: words.join(' or '), rests: quoted(rests) };
+    });
+  const strips = [...tapped, ...facts, ...among];
+  if (!strips.length) return null;
+  return (
+    <section class="heard">
+      <h2>What I understood</h2>
+      <ul>
+        {strips.map(({ name, says, rests }) => (
+          <li key={name}>
+            <button type="button" class="tape" onClick={() => takeOff(name)}>
+              <b>{says}</b> {rests && <span>{rests}</span>} <i>not so</i>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};

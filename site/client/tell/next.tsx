@@ -1,0 +1,82 @@
+import type { Considered } from '#engine/hear.ts';
+import { choices } from '../../shared/choices.ts';
+import { STAGE_WORDS } from '../../shared/stages.ts';
+import { boardUrl } from '../../shared/urls.ts';
+
+type Props = {
+  readonly considered: Considered;
+  readonly pictured: readonly string[];
+  readonly tellMore: (name: string, value: string) => void;
+};
+
+type Choice = { readonly value: string; readonly says: string; readonly tell?: string };
+
+const AGES: readonly Choice[] = Object.entries(choices.age.values).map(([value, says]) => ({
+  // Bare wood, or only her own coats: nothing that is old.
+  value: value === 'none' ? 'since-1993' : value,
+  says,
+}));
+const STAGES: readonly Choice[] = Object.entries(STAGE_WORDS).map(([value, { name, tell }]) => ({
+  value,
+  says: name,
+  tell,
+}));
+const ANSWERS: readonly Choice[] = [
+  { value: 'yes', says: 'Yes' },
+  { value: 'no', says: 'No' },
+];
+
+/** The one thing that would tell most now; nothing where all is told that can change what to do. */
+export const NextQuestion = ({ considered: { next }, pictured, tellMore }: Props) => {
+  if (!next) return null;
+  const { name, ask, how, list } = {
+    stage: () => ({
+      name: 'stage',
+      ask: 'How dry is it?',
+      how: 'Don’t test the piece. Judge by the clock and the can, or by a drip on scrap paper.',
+      list: STAGES,
+    }),
+    age: () => ({
+      name: 'age',
+      ask: choices.age.ask,
+      how: 'Old paint may hold lead. Unknown counts as yes.',
+      list: AGES,
+    }),
+    question: () =>
+      next.kind === 'question'
+        ? { name: next.question, ask: next.ask, how: next.how, list: ANSWERS }
+        : { name: '', ask: '', how: '', list: [] },
+  }[next.kind]();
+  return (
+    <section class="next">
+      <h2>{ask}</h2>
+      <p>{how}</p>
+      {pictured.includes(name) && (
+        <div class="pair">
+          {(['yes', 'no'] as const).map((side) => (
+            <figure key={side} class="board">
+              <img src={boardUrl(`questions/${name}-${side}`, 'raking')} alt="" width={480} height={360} />
+              <figcaption class="tape label">{side === 'yes' ? 'Yes' : 'No'}</figcaption>
+            </figure>
+          ))}
+        </div>
+      )}
+      <ul class="strips">
+        {list.map(({ value, says, tell }) => (
+          <li key={says}>
+            <button type="button" class="tape strip" onClick={() => tellMore(name, value)}>
+              <b>{says}</b> {tell && <span>{tell}</span>}
+            </button>
+          </li>
+        ))}
+        {next.kind === 'question' && (
+          <li>
+            <button type="button" class="quiet" onClick={() => tellMore(name, 'unsure')}>
+              <b>Can’t tell</b>
+            </button>
+          </li>
+        )}
+      </ul>
+    </section>
+  );
+};

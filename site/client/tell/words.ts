@@ -1,0 +1,49 @@
+import { type HeardFact, SURE } from '#engine/hear.ts';
+import type { Choices } from '#engine/model/choices.ts';
+import { STAGE_WORDS } from '../../shared/stages.ts';
+
+/** The facts that are told by a choice, as the forms word them. */
+type Lists = Partial<Record<keyof Choices, { readonly values: Readonly<Record<string, string>> }>>;
+
+const hours = ([from, to]: readonly [number, number]): string => {
+  const one = (value: number) =>
+    value >= 48 ? `${Math.round(value / 24)} days` : `${Math.round(value * 10) / 10} h`;
+  return one(from) === one(to) ? one(from) : `${one(from)} to ${one(to)}`;
+};
+
+/** A fact in the words of the forms; nothing for what has no words there. */
+export const factWords = (
+  lists: Lists,
+  fact: string,
+  value: string | number,
+  range?: readonly [number, number],
+): string | undefined => {
+  const listed = Object.hasOwn(lists, fact) ? lists[fact as keyof Choices]?.values : undefined;
+  if (listed) return Object.hasOwn(listed, value) ? listed[value] : undefined;
+  const [from, to] = range ?? [Number(value), Number(value)];
+  switch (fact) {
+    case 'stage':
+      return Object.hasOwn(STAGE_WORDS, value)
+        ? STAGE_WORDS[value as keyof typeof STAGE_WORDS].name
+        : undefined;
+    case 'overdue':
+      return value === 'yes' ? 'Sticky long past its time' : undefined;
+    case 'coat-number':
+      return `Coat ${value}`;
+    case 'hours-since-coat':
+      return `Laid ${hours([from, to])} ago`;
+    case 'air-celsius':
+      return `About ${Math.round(Number(value) * 1.8 + 32)} °F (${Math.round(Number(value))} °C)`;
+    case 'relative-humidity':
+      return `${Math.round(Number(value) * 100)} % humidity`;
+    default:
+      return undefined;
+  }
+};
+
+/** Whether a heard fact is sure enough to be taken as told. */
+export const isTaken = ({ sure }: HeardFact): boolean => sure >= SURE;
+
+/** How likely, in words: a percentage would promise more than words of a post can carry. */
+export const chanceSaid = (chance: number): string =>
+  chance >= 0.9 ? 'almost surely' : chance >= 0.6 ? 'most likely' : chance >= 0.25 ? 'may be' : 'less likely';

@@ -1,0 +1,3 @@
+import { ear } from '../../build/ear.ts';
+
+export const GET = () => Response.json(ear());

@@ -1,0 +1,10 @@
+import type { Hearing, Mind } from '#engine/hear.ts';
+
+/** The data behind the page that listens. */
+export type Ear = {
+  readonly hearing: Hearing;
+  readonly mind: Mind;
+  /** Questions with a pair of pictures, and flaws with a board. */
+  readonly pictured: readonly string[];
+  readonly boarded: readonly string[];
+};

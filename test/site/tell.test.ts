@@ -1,0 +1,45 @@
+/** The page that listens: a story in, a verdict or the next question out; wrong hearing taken off; the link carries it all. */
+import { expect, it } from 'vitest';
+import { expectQuiet, openPage, withoutPictures } from './browser.ts';
+
+withoutPictures();
+
+it('hears a story, asks one thing, and says what to do', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/');
+  await page.getByRole('link', { name: /Tell the whole story/ }).click();
+  const field = page.getByRole('textbox', { name: /What it is/ });
+  await field.fill('water based poly went milky over navy paint ten minutes ago, it is still wet');
+  await page.getByRole('button', { name: 'Listen' }).click();
+  await page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  await page.getByRole('button', { name: /Water-based clear.*not so/ }).waitFor();
+  expect(await page.locator('.likely a').first().getAttribute('href')).toBe('/defects/cloudy-film/#how-dry');
+  // The link carries what was said and tapped; what is taken off stays off.
+  await page.getByRole('button', { name: /^Wet .*not so/ }).click();
+  await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
+  const link = page.url();
+  const other = await openPage();
+  await other.page.goto(link);
+  await other.page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
+  await other.page.getByRole('button', { name: /Setting/ }).click();
+  await other.page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  for (const one of [opened, other]) {
+    expectQuiet(one);
+    await one.close();
+  }
+});
+
+it('shows hostile words as text, and without script leads on', async () => {
+  const opened = await openPage();
+  await opened.page.goto(`/tell/#say=${encodeURIComponent('<img src=x onerror=alert(1)> milky')}`);
+  await opened.page.getByRole('heading', { name: 'What it looks like to me' }).waitFor();
+  expect(await opened.page.locator('img[src="x"], img[onerror]').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+  const plain = await openPage({ javaScriptEnabled: false });
+  await plain.page.goto('/tell/');
+  await plain.page.getByRole('link', { name: /Walk me through it/ }).click();
+  await plain.page.waitForURL('**/see/');
+  await plain.close();
+});
