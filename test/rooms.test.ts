@@ -50,10 +50,18 @@ const MAY_KNOW: Readonly<Record<string, readonly string[]>> = {
   layouts: [...PAGE, 'client'],
   pages: [...PAGE, 'layouts', 'content/tools', 'client/clock', 'client/schedule', 'client/jobs'],
   // On the phone: what every page loads, the drawer that all features share, and the features.
-  client: ['client/case', 'client/clock', 'client/find', 'client/jobs', 'client/page', 'client/walk'],
+  client: [
+    'client/case',
+    'client/clock',
+    'client/find',
+    'client/jobs',
+    'client/page',
+    'client/tell',
+    'client/walk',
+  ],
   'client/shared': ['engine', 'shared'],
   ...Object.fromEntries(
-    ['case', 'clock', 'find', 'jobs', 'page', 'schedule', 'walk'].map((feature) => [
+    ['case', 'clock', 'find', 'jobs', 'page', 'schedule', 'tell', 'walk'].map((feature) => [
       `client/${feature}`,
       ['engine', 'shared', 'client/shared'],
     ]),
