@@ -1,5 +1,6 @@
 import { render } from 'preact';
 import { NetworkFault } from '../shared/fetch-json.ts';
+import { loadListening } from './listen.ts';
 import { TellPage } from './page.tsx';
 
 /** The page that listens; without script its place says where to search and to be walked through it. */
@@ -13,7 +14,6 @@ export class TellElement extends HTMLElement {
   }
 
   async #open() {
-    const { loadListening } = await import('./listen.ts');
     try {
       const listening = await loadListening();
       this.replaceChildren();
