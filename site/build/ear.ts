@@ -10,4 +10,5 @@ export const ear = (): Ear => ({
   mind: mindOf(knowledge),
   pictured: knowledge.questions.filter((question) => questionBoards(question)).map(({ id }) => id),
   boarded: knowledge.defects.filter(({ boards }) => boards.length).map(({ id }) => id),
+  whileWet: Object.fromEntries(knowledge.defects.map((defect) => [defect.id, defect['while-wet']])),
 });

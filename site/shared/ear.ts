@@ -7,4 +7,6 @@ export type Ear = {
   /** Questions with a pair of pictures, and flaws with a board. */
   readonly pictured: readonly string[];
   readonly boarded: readonly string[];
+  /** What she must hear of a flaw while the coat is wet or setting. */
+  readonly whileWet: Readonly<Record<string, string>>;
 };

@@ -68,7 +68,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       <div ref={answers} tabIndex={-1} class="understood" aria-live="polite">
         {found && (
           <>
-            <Verdict considered={found.considered} />
+            <Verdict considered={found.considered} whileWet={listening.ear.whileWet} />
             <Heard heard={found.heard} told={state.told} mind={listening.ear.mind} takeOff={takeOff} />
             <NextQuestion
               considered={found.considered}

@@ -1,8 +1,13 @@
 import type { Considered } from '#engine/hear.ts';
 import { CLOCK, howDryUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 
+/** From here on what is said of one flaw may calm her. */
+const LIKELY = 0.5;
+
+type Props = { readonly considered: Considered; readonly whileWet: Readonly<Record<string, string>> };
+
 /** The stop first if there is one, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered }: { readonly considered: Considered }) => {
+export const Verdict = ({ considered, whileWet }: Props) => {
   const { stops, now, stage, likely } = considered;
   const fresh = stage === 'wet' || stage === 'setting';
   const [first] = likely;
@@ -25,6 +30,7 @@ export const Verdict = ({ considered }: { readonly considered: Considered }) => 
           <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>
             <span>{now.verdict}</span>
           </h2>
+          {fresh && first && first.chance >= LIKELY && <p class="calm">{whileWet[first.defect]}</p>}
           <p class="why">{now.say}</p>
           <p class="not">{now.not}</p>
           {fresh && (
