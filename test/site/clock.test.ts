@@ -190,7 +190,8 @@ it('leads from the first page to hands off until … in two taps at most', async
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
   await page.locator('hd-clock').getByText('Setting, surely').waitFor();
-  await page.locator('a[href="/defects/cloudy-film/"]').first().tap();
+  await page.locator('.sights summary').getByText('White, milky or foggy').tap();
+  await page.locator('.sights a[href="/defects/cloudy-film/"]').tap();
   await page.waitForURL('**/stage-setting/**');
   await expect.poll(() => page.locator('#verdict').textContent()).toMatch(/^Hands off until \d+:\d\d/);
   expect(await page.locator('.again').textContent()).toMatch(/By the clock: \d+:\d\d/);
