@@ -2,6 +2,7 @@ import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
 import { fetchedOnce, NetworkFault } from '../shared/fetch-json.ts';
+import { draftIn, fillForm, nameUnits } from '../shared/form/in-page.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { turnForm } from '../shared/schedule-units.ts';
 import { keep, recall } from '../shared/storage.ts';
@@ -10,6 +11,8 @@ import { type Draft, linkOf, readJob, readLink } from './draft.ts';
 type Preset = readonly [kind: string, wear: string, trials: readonly string[], ...(readonly number[])[]];
 const PARTS = ['top', 'side', 'front', 'leg'];
 const SIDES = ['count', 'long', 'wide'];
+/** What a plan does without. */
+const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start'];
 const planTables = fetchedOnce<PlanData>(PLAN_DATA);
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
@@ -47,37 +50,31 @@ export class ScheduleElement extends HTMLElement {
   }
 
   get draft(): Draft {
-    const all = new FormData(this.form);
-    const names = [...new Set(all.keys())];
-    const draft = Object.fromEntries(names.map((name) => [name, all.getAll(name).join(',')]));
-    return { ...draft, kind: this.form.dataset['kind'] ?? 'furniture' };
+    return { ...draftIn(this.form), kind: this.form.dataset['kind'] ?? 'furniture' };
   }
 
-  /** Puts a draft into the form; what it does not name is emptied. */
+  /**
+   * Puts a draft into the form. What it does not name is emptied where that may be, since a link names nothing that is
+   * empty; all else is as it usually is, so that a link that was cut still makes a plan.
+   */
   #fill(draft: Draft): void {
-    for (const field of this.form.elements) {
-      const input = field as HTMLInputElement;
-      if (!input.name) continue;
-      const value = draft[input.name] ?? '';
-      if (input.type === 'radio') {
-        // A link that names no choice leaves the usual one.
-        if (value) input.checked = input.value === value;
-      } else if (input.type === 'checkbox') input.checked = value.split(',').includes(input.value);
-      else {
-        const before = input.value;
-        input.value = value;
-        // A choice that is no longer offered would leave nothing chosen.
-        if (input.tagName === 'SELECT' && (!value || input.value !== value)) input.value = before;
-      }
-    }
+    this.form.reset();
+    const left = Object.keys(this.draft).filter(
+      (name) => name.startsWith('can-') || MAY_BE_EMPTY.includes(name),
+    );
+    fillForm(this.form, {
+      trials: '',
+      sun: '',
+      ...Object.fromEntries(left.map((name) => [name, ''])),
+      ...draft,
+    });
     this.form.dataset['kind'] = draft['kind'] ?? 'furniture';
     this.#nameUnits();
   }
 
   #nameUnits(): void {
     this.#us = this.draft['units'] === 'us';
-    for (const unit of this.querySelectorAll<HTMLElement>('[data-us]'))
-      unit.textContent = (this.#us ? unit.dataset['us'] : unit.dataset['metric']) ?? '';
+    nameUnits(this.form, this.#us ? 'us' : 'metric');
   }
 
   #changed(field: HTMLInputElement): void {
