@@ -78,26 +78,50 @@ const FOUR_DIGITS = /^[12]\d{3}-/;
 const isTyped = (control: Control): boolean =>
   WITH_YEAR.includes(control.type) && document.activeElement === control && !FOUR_DIGITS.test(control.value);
 
-/** Calls when a field is whole: a choice at once, a text when she leaves it, a day not while its year is typed. */
+/**
+ * Calls when a field is whole: a choice at once, a text when she leaves it, a day not while its year is typed. While a
+ * button is pressed it waits: what is told would move the button from under the pointer, and the click would be lost.
+ */
 export const onWhole = (
   form: HTMLFormElement,
   whole: (control: Control) => void,
   signal: AbortSignal,
 ): void => {
-  const changed = new Set<Control>();
+  const typed = new Set<Control>();
+  const waiting = new Set<Control>();
+  let pressed = false;
+  const tell = (control: Control) => {
+    if (pressed) waiting.add(control);
+    else whole(control);
+  };
+  const released = () => {
+    pressed = false;
+    // After the click, which comes right behind.
+    setTimeout(() => {
+      for (const control of waiting) whole(control);
+      waiting.clear();
+    });
+  };
+  const press = () => {
+    pressed = true;
+  };
+  const options = { signal, capture: true };
+  document.addEventListener('pointerdown', press, options);
+  document.addEventListener('pointerup', released, options);
+  document.addEventListener('pointercancel', released, options);
   form.addEventListener(
     'change',
     ({ target }) => {
       if (!(target instanceof Element) || !isControl(target)) return;
-      if (isTyped(target)) changed.add(target);
-      else whole(target);
+      if (isTyped(target)) typed.add(target);
+      else tell(target);
     },
     { signal },
   );
   form.addEventListener(
     'focusout',
     ({ target }) => {
-      if (target instanceof Element && isControl(target) && changed.delete(target)) whole(target);
+      if (target instanceof Element && isControl(target) && typed.delete(target)) tell(target);
     },
     { signal },
   );
