@@ -100,7 +100,10 @@ export const weighed = (index: FindIndex, query: string, typing = false): Weighe
   const tokens = once(joined(ready, ready.say.tokens(query)));
   const counted = countedIn(ready, tokens, unfinished);
   const all = ready.say.all(query);
-  const learned = learnedChances(ready, unfinished ? all.slice(0, -1) : all);
+  // A last word that may not be finished counts once it is a word that was learned.
+  const last = all.at(-1);
+  const half = unfinished && last !== undefined && !ready.features.has(last.stem);
+  const learned = learnedChances(ready, half ? all.slice(0, -1) : all);
   const mark = nameMark(ready.say, query);
   const named = (Object.hasOwn(index.names, mark) ? index.names[mark] : undefined) ?? [];
   const byKind = counted.scores.map((score, at) => score * KIND[index.documents[at]?.kind ?? 'defect']);

@@ -49,7 +49,8 @@ export const shortUrl = (id: string) => `${BASE}r/${id}/`;
 export const boardUrl = (name: string, view: string) => `${BASE}boards/${name}-${view}.webp`;
 export const lessonUrl = (id: string) => `${BASE}learn/${id}/`;
 export const termUrl = (id: string) => `${BASE}glossary/#${id}`;
-export const ruleUrl = (id: string) => `${BASE}safety/${id}/`;
+/** The page of a rule; the list of all where none is named yet, as in the markup that the script fills. */
+export const ruleUrl = (id: string) => (id ? `${BASE}safety/${id}/` : `${BASE}safety/`);
 export const sourceUrl = (id: string) => `${BASE}sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `${BASE}sources/kind/${kind}/`;
 
