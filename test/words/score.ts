@@ -34,6 +34,8 @@ const lines = <T>(name: string): T[] =>
   readFileSync(join(root, 'test/words', `${name}.${part}.jsonl`), 'utf8')
     .trim()
     .split('\n')
+    // The sealed part begins with a line that says so.
+    .filter((line) => !line.startsWith('{"sealed"'))
     .map((line) => JSON.parse(line) as T);
 
 const index = readIndex(known, root);
