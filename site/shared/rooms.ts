@@ -1,4 +1,4 @@
-import { CLOCK, HOME, JOBS, LEARN, SCHEDULE } from './urls.ts';
+import { CLOCK, HOME, JOBS, LEARN, SCHEDULE, segmentsOf } from './urls.ts';
 
 /** The five rooms of the house, in the order of the header, and the first segments of the addresses that belong to each. */
 export const ROOMS = [
@@ -11,6 +11,6 @@ export const ROOMS = [
 
 /** The room that an address of the site lies in; none for what is about the site itself. */
 export const roomOf = (path: string): (typeof ROOMS)[number] | undefined => {
-  const top = path.split('/').find(Boolean) ?? '';
+  const [top = ''] = segmentsOf(path);
   return ROOMS.find(({ tops }) => (tops as readonly string[]).includes(top));
 };

@@ -74,7 +74,8 @@ export const cardUrl = (path: string): string => {
   return folder && id ? `${BASE}cards/${folder}/${id}.jpg` : `${BASE}cards/halfdry.jpg`;
 };
 
-const segmentsOf = (path: string): string[] =>
+/** The parts of an address below the folder of the site. */
+export const segmentsOf = (path: string): string[] =>
   (path.startsWith(BASE) ? path.slice(BASE.length) : path).split('/').filter(Boolean);
 
 /** The defect and the segments below it that an address names, if it is the address of a node. */
