@@ -110,7 +110,10 @@ const byKind = (step: Step): Does => {
           ? [['tint']]
           : step.what === 'extender'
             ? [['extend']]
-            : [];
+            : step.what === 'fresh-batch'
+              ? // What was in the old can has to go somewhere.
+                [['waste']]
+              : [];
     case 'wipe':
       // What comes off wet goes into the cloth.
       return step.of === 'oil' ? [['oily-cloth']] : step.of === 'same' ? [['oily-cloth', HEATS_ITSELF]] : [];
@@ -147,6 +150,10 @@ export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> 
   }
   return found;
 };
+
+/** What a step does whatever the facts. */
+export const surelyOf = (step: Step): ReadonlySet<Hazard> =>
+  new Set(doings(step).flatMap(([hazard, when]) => (when === undefined ? [hazard] : [])));
 
 const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
   const found = new Map<Hazard, Truth>();
