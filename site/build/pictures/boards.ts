@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { lightBoard, makeBoard } from '../../../engine/board/render.ts';
 import type { BoardRecipe } from '../../../engine/model/board.ts';
-import type { Drawing } from './drawing.ts';
-import { copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
+import { type Drawing, drawAll } from './drawing.ts';
+import { cached, copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
 
 export type NamedBoard = { name: string; recipe: BoardRecipe };
 export type BoardView = (typeof BOARD_VIEWS)[number];
@@ -66,4 +66,10 @@ export const copyBoards = async (boards: readonly NamedBoard[], folder: string):
       images.push({ name, view, file, bytes: (await stat(join(folder, file))).size });
     }
   return images;
+};
+
+/** Where one view of a board lies in the cache; drawn first if it is not there. */
+export const boardFile = async (board: NamedBoard, view: BoardView): Promise<string> => {
+  await drawAll(missingBoards([board]));
+  return cached(fileOf(keyOf(board.recipe), view));
 };

@@ -21,7 +21,8 @@ const DRAWN_BY = sha256(
 export const pictureKey = (...madeOf: readonly unknown[]): string =>
   sha256(JSON.stringify([...madeOf, DRAWN_BY])).slice(0, 40);
 
-const cached = (file: string): string => join(CACHE, file);
+/** Where a picture lies once it is drawn. */
+export const cached = (file: string): string => join(CACHE, file);
 
 export const isDrawn = (file: string): boolean => existsSync(cached(file));
 
