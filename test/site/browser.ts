@@ -1,5 +1,5 @@
 /** A real Chromium: the one that the setup has unpacked, or an installed Chrome. */
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium as playwright } from 'playwright-core';
 import { afterAll, expect, inject } from 'vitest';
 
@@ -28,6 +28,7 @@ let started: Promise<Browser> | undefined;
 afterAll(async () => {
   await (await started)?.close();
   started = undefined;
+  left.clear();
 });
 
 export const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
@@ -42,12 +43,59 @@ export type Opened = {
   readonly close: () => Promise<void>;
 };
 
-/** A page of its own, with an empty storage, watched for errors and for requests that leave the site. */
-export const openPage = async (options: BrowserContextOptions = {}): Promise<Opened> => {
+type Tab = { readonly page: Page; readonly context: BrowserContext; spoiled: boolean };
+
+/** Tabs that a test has left as they came, by the options that they were opened with. */
+const left = new Map<string, Tab[]>();
+
+/** What outlives a visit: a script of the test's own, a clock, another size or light, another tab. */
+const TRACES = ['addInitScript', 'exposeFunction', 'emulateMedia', 'setViewportSize', 'context'] as const;
+
+const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
   started ??= launch();
+  const context = await (await started).newContext({
+    baseURL: inject('base'),
+    serviceWorkers: 'block',
+    ...options,
+  });
+  const tab: Tab = { page: await context.newPage(), context, spoiled: false };
+  const spoilsBy = (owner: object, name: string) => {
+    const usual: unknown = Reflect.get(owner, name);
+    if (typeof usual !== 'function') throw new Error(`a page of the browser has no ${name} any more`);
+    Reflect.set(owner, name, (...given: unknown[]) => {
+      tab.spoiled = true;
+      return usual.apply(owner, given);
+    });
+  };
+  for (const name of TRACES) spoilsBy(tab.page, name);
+  spoilsBy(tab.page.clock, 'install');
+  return tab;
+};
+
+/** Empties what the site has kept, and leaves its page. */
+const clear = async ({ page, context }: Tab): Promise<void> => {
+  page.removeAllListeners();
+  await page.unrouteAll({ behavior: 'ignoreErrors' });
+  await page.evaluate(() => sessionStorage.clear());
+  // Of the same site, so that its process is kept; nothing of it reads what is kept.
+  await page.goto(new URL('/robots.txt', inject('base')).href);
+  const session = await context.newCDPSession(page);
+  await session.send('Storage.clearDataForOrigin', {
+    origin: new URL(inject('base')).origin,
+    storageTypes: 'all',
+  });
+  await session.detach();
+};
+
+/**
+ * A page with an empty storage, watched for errors and for requests that leave the site. One that an earlier test of
+ * the file closed as it came is emptied and given again, which takes a fifth of the time of a new one.
+ */
+export const openPage = async (options: BrowserContextOptions = {}): Promise<Opened> => {
   const base = inject('base');
-  const context = await (await started).newContext({ baseURL: base, serviceWorkers: 'block', ...options });
-  const page = await context.newPage();
+  const kind = JSON.stringify(options);
+  const tab = left.get(kind)?.pop() ?? (await newTab(options));
+  const { page } = tab;
   const errors: string[] = [];
   const foreign: string[] = [];
   page.on('console', (message) => {
@@ -58,7 +106,12 @@ export const openPage = async (options: BrowserContextOptions = {}): Promise<Ope
     const url = request.url();
     if (!url.startsWith(base) && !url.startsWith('data:')) foreign.push(url);
   });
-  return { page, errors, foreign, close: () => context.close() };
+  const close = async () => {
+    if (tab.spoiled || page.isClosed() || options.storageState) return tab.context.close();
+    await clear(tab);
+    left.set(kind, [...(left.get(kind) ?? []), tab]);
+  };
+  return { page, errors, foreign, close };
 };
 
 /** Nothing went wrong on the page, and nothing was asked of another host. */

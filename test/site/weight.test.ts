@@ -15,13 +15,15 @@ const SCRIPT = 8_000;
 const INLINE = 500;
 
 it('keeps every page within one flight', () => {
-  const weights = builtPages().map(({ address, html }) => ({
-    address,
-    bytes: gzipSync(html, { level: 6 }).length,
-  }));
-  expect(weights.filter(({ bytes }) => bytes > MOST)).toEqual([]);
-  const sorted = weights.map(({ bytes }) => bytes).sort((a, b) => a - b);
-  expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThanOrEqual(MEDIAN);
+  const packed = (html: string, level: number) => gzipSync(html, { level }).length;
+  // The fastest level takes a third of the time and packs no better, so what passes with it passes.
+  const weights = builtPages().map(({ address, html }) => {
+    const quick = packed(html, 1);
+    return { address, bytes: quick > MOST ? packed(html, 6) : quick, html };
+  });
+  expect(weights.flatMap(({ address, bytes }) => (bytes > MOST ? [{ address, bytes }] : []))).toEqual([]);
+  const middle = weights.sort((a, b) => a.bytes - b.bytes)[Math.floor(weights.length / 2)];
+  expect(packed(middle?.html ?? '', 6)).toBeLessThanOrEqual(MEDIAN);
 });
 
 it('asks for nothing before the first paint', () => {
