@@ -8,6 +8,7 @@ import { choicesTable } from './choices.ts';
 import { factsTable, languageTable, questionsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
+import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
 import { collectedTable, readIndex, saidTable } from './said.ts';
 
@@ -22,6 +23,7 @@ const tables = known
       languageTable,
       factsTable,
       questionsTable,
+      practiceTable,
       saidTable,
       collectedTable,
     ].flatMap((read) => {

@@ -6,8 +6,8 @@ import { TINTS } from './board/tints.ts';
 import { VEILS } from './board/veils.ts';
 
 /** Paint colors a board can have; the reflectances are in engine/board/base.ts. */
-const PAINTS = ['white', 'cream', 'gray', 'sage', 'navy', 'black', 'red', 'duck-egg'] as const;
-const WOODS = ['oak', 'pine', 'walnut', 'maple', 'mahogany', 'cherry'] as const;
+export const PAINTS = ['white', 'cream', 'gray', 'sage', 'navy', 'black', 'red', 'duck-egg'] as const;
+export const WOODS = ['oak', 'pine', 'walnut', 'maple', 'mahogany', 'cherry'] as const;
 export const SHEEN_NAMES = ['matte', 'eggshell', 'satin', 'semi-gloss', 'gloss', 'high-gloss'] as const;
 
 export type Paint = (typeof PAINTS)[number];

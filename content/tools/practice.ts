@@ -1,0 +1,44 @@
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import { PracticeWords } from '#engine/model/practice.ts';
+import { gradeOf, HIGHEST_GRADE } from './plain-words.ts';
+import { orThrow, readTable, type Table } from './table.ts';
+
+const FILE = 'content/practice/words.yaml';
+
+/** The words of practice boards, or every fault in them; a beginner must understand what was wrong at once. */
+export const practiceTable = (known: Knowledge, root: string): Table<PracticeWords> => {
+  const table = readTable(known, root, FILE, PracticeWords, ({ shows }) =>
+    Object.entries(shows).flatMap(([flaw, boards]) => [
+      { kind: 'defect' as const, id: flaw, path: ['shows', flaw] },
+      ...boards.flatMap((answers, index) =>
+        Object.keys(answers).map((id) => ({
+          kind: 'question' as const,
+          id,
+          path: ['shows', flaw, index, id],
+        })),
+      ),
+    ]),
+  );
+  if (!table.ok) return table;
+  const issues = table.value.temptations.flatMap(({ says }, index): Issue[] => {
+    const grade = gradeOf(says);
+    return grade > HIGHEST_GRADE
+      ? [
+          {
+            file: FILE,
+            line: table.lineOf(['temptations', index, 'says']),
+            code: 'too-hard',
+            text: says,
+            grade,
+            most: HIGHEST_GRADE,
+          },
+        ]
+      : [];
+  });
+  return issues.length ? { ok: false, issues } : table;
+};
+
+/** The words of practice boards; throws every fault as a line `file:line: what; what to do`. */
+export const readPractice = (known: Knowledge, root: string): PracticeWords =>
+  orThrow(practiceTable(known, root));

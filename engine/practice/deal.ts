@@ -1,0 +1,223 @@
+import { emptyCase, withAnswer } from '../case.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { FREQUENCY } from '../model/frequency.ts';
+import type { QuestionId } from '../model/ids.ts';
+import type { Entry } from '../model/knowledge.ts';
+import type { PracticeWords } from '../model/practice.ts';
+import { walk } from '../walk.ts';
+import { besides, soundBoard, variedBoard } from './boards.ts';
+import { type Chance, chanceOf } from './chance.ts';
+import {
+  askFlaw,
+  askHands,
+  askRepair,
+  askUntil,
+  handsOf,
+  isConsistent,
+  isPlain,
+  rivalsOf,
+} from './choices.ts';
+import {
+  PRACTICE_LEVELS,
+  type PracticeAsk,
+  type PracticeFinding,
+  type PracticeItem,
+  type PracticeKey,
+  type PracticeLevel,
+  SOUND,
+} from './item.ts';
+import { situationOf, stagesMet } from './situation.ts';
+import { findingOf, storyOf } from './story.ts';
+
+/** One board in so many has nothing wrong with it: a learner who always finds something has learned nothing. */
+const SOUND_ONE_IN = 6;
+const MOST_TRIES = 400;
+/** Streams of chance: one a purpose, and a try of a level. */
+const [PICK, BOARD] = [1, 2];
+const tryOf = (level: PracticeLevel, n: number): number => 1000 * (1 + PRACTICE_LEVELS.indexOf(level)) + n;
+
+/** Flaws that a level can be practised on: at the stage where a film is asked about they must be met at all. */
+export const practised = (known: Knowledge, level: PracticeLevel): readonly string[] => [
+  ...known.defects
+    .filter((one) => one.boards.some((board) => !board.wet) && (level === 'look' || stagesMet(one).length))
+    .map(({ id }) => id),
+  ...(level === 'look' ? [SOUND] : []),
+];
+
+/** The flaw that a seed alone picks, each as often as it is met; some boards are sound. */
+export const flawOfSeed = (known: Knowledge, level: PracticeLevel, seed: number): string => {
+  const chance = chanceOf(seed, PICK);
+  if (level === 'look' && chance.under(SOUND_ONE_IN) === 0) return SOUND;
+  return chance.weighted(
+    practised(known, level)
+      .filter((id) => id !== SOUND)
+      .map((id) => [id, FREQUENCY[known.get('defect', id).often]] as const),
+  );
+};
+
+const idOf = ({ level, flaw, seed }: PracticeKey): string => `${level}.${flaw}.${seed}`;
+
+/** A board with nothing on it, against one that has a flaw which can be seen. */
+const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
+  const chance = chanceOf(key.seed, BOARD);
+  const board = soundBoard(chance);
+  const seen = known.questions.filter(
+    ({ by, boards, usually }) => by === 'look' && boards && usually !== 'yes',
+  );
+  const shown = known.defects.flatMap((flaw) => {
+    const question = seen.find(({ id }) => flaw.signs[id as QuestionId] === 'yes');
+    const dry = flaw.boards.filter(({ wet }) => !wet);
+    return question && dry[0] && flaw.often !== 'rare' ? [{ flaw, question, board: dry[0] }] : [];
+  });
+  const picked = chance.mixed(shown).slice(0, 4);
+  const [rival] = picked;
+  if (!rival) throw new Error('no flaw can be seen');
+  const [one, other] = besides(board, variedBoard(rival.board, chance));
+  const because = ({ question, flaw }: (typeof picked)[number]) =>
+    `${question.ask} Here: no. ${question.no} ${flaw.name}: yes. ${question.yes}`;
+  return {
+    ...key,
+    id: idOf(key),
+    name: 'Nothing: a sound coat',
+    standing: undefined,
+    on: emptyCase(),
+    coat: undefined,
+    story: [],
+    found: [],
+    board: one,
+    rival: { flaw: rival.flaw.id, name: rival.flaw.name, board: other },
+    sign: {
+      question: rival.question.id,
+      ask: rival.question.ask,
+      here: rival.question.no,
+      there: rival.question.yes,
+    },
+    asks: [
+      {
+        kind: 'flaw',
+        ask: 'What is it?',
+        choices: [
+          ...picked.map((one) => ({
+            id: one.flaw.id,
+            says: one.flaw.name,
+            right: false,
+            because: because(one),
+          })),
+          { id: SOUND, says: 'Nothing: a sound coat', right: true, because: because(rival) },
+        ],
+      },
+    ],
+    verdict: undefined,
+  };
+};
+
+const tried = (
+  known: Knowledge,
+  words: PracticeWords,
+  flaw: Entry<'defect'>,
+  key: PracticeKey,
+  chance: Chance,
+): PracticeItem | undefined => {
+  const { level } = key;
+  const situation = situationOf(known, words, flaw, level, chance);
+  if (!situation) return undefined;
+  const rivals = rivalsOf(known, situation.on, flaw, chance);
+  const [nearest] = rivals ?? [];
+  if (!rivals || !nearest || !rivals.every((one) => isConsistent(known, situation.on, one))) return undefined;
+  // What the picture does not show of the signs is told.
+  const on = rivals.reduce(
+    (of, { sign }) => withAnswer(of, sign.question as QuestionId, sign.a),
+    situation.on,
+  );
+  const walked = walk(known, on, flaw.id, { forCause: level === 'look' });
+  const asks: PracticeAsk[] = [];
+  let verdict: PracticeItem['verdict'];
+  if (level === 'look') {
+    const { choices, ...ask } = askFlaw(known, on, flaw, rivals, undefined, chance);
+    asks.push({
+      ...ask,
+      choices: [
+        ...choices,
+        {
+          id: SOUND,
+          says: 'Nothing: a sound coat',
+          right: false,
+          because: `It is there: ${flaw.looks}`,
+        },
+      ],
+    });
+  } else {
+    if (walked.kind !== 'outcome' || !isPlain(known, on, walked)) return undefined;
+    const right = handsOf(walked);
+    asks.push(askFlaw(known, on, flaw, rivals, right, chance));
+    const hands = askHands(known, words, on, walked, chance);
+    if (hands.choices.length < 3) return undefined;
+    asks.push(hands);
+    const stop = walked.fired.stops[0];
+    verdict =
+      right === 'stop' && stop
+        ? { say: stop.title, why: stop.say, not: walked.action.not }
+        : { say: walked.action.verdict, why: walked.action.say, not: walked.action.not };
+    if (level === 'case') {
+      const last =
+        right === 'repair'
+          ? askRepair(known, flaw, walked, rivals, chance)
+          : situation.coat && (right === 'leave' || right === 'wait')
+            ? askUntil(situation.coat, right, chance)
+            : undefined;
+      if (last) asks.push(last);
+    }
+  }
+  const told = (question: string): PracticeFinding[] => {
+    const found = findingOf(known, on, question);
+    return found ? [found] : [];
+  };
+  const unseen = rivals.filter(({ seen }) => !seen).map(({ sign }) => sign.question);
+  const questions = new Set([...(level === 'look' ? [] : situation.answered), ...unseen]);
+  const other = variedBoard(chance.one(nearest.flaw.boards.filter(({ wet }) => !wet)), chance);
+  const [board, beside] = besides(situation.board, { ...other, wet: situation.board.wet });
+  const {
+    ask,
+    [nearest.sign.a]: here,
+    [nearest.sign.b]: there,
+  } = known.get('question', nearest.sign.question);
+  return {
+    ...key,
+    id: idOf(key),
+    name: flaw.name,
+    standing: situation.standing,
+    on,
+    coat: situation.coat,
+    story: storyOf(words, situation, level, chance),
+    found: [...questions].flatMap(told),
+    board,
+    rival: { flaw: nearest.flaw.id, name: nearest.flaw.name, board: beside },
+    sign: { question: nearest.sign.question, ask, here, there },
+    asks,
+    verdict,
+  };
+};
+
+/**
+ * A practice item: the same for the same level, seed and flaw wherever the knowledge is the same. Without a flaw the seed
+ * picks one, as often as it is met. `seed` is a whole number, 0 to 2³¹ − 1.
+ * Throws for a flaw that the knowledge does not hold or that this level has none of.
+ */
+export const dealPractice = (
+  known: Knowledge,
+  words: PracticeWords,
+  {
+    level,
+    seed,
+    flaw = flawOfSeed(known, level, seed),
+  }: Omit<PracticeKey, 'flaw'> & { readonly flaw?: string },
+): PracticeItem => {
+  const key = { level, seed, flaw };
+  if (flaw === SOUND) return dealSound(known, key);
+  const entry = known.get('defect', flaw);
+  for (let n = 0; n < MOST_TRIES; n++) {
+    const item = tried(known, words, entry, key, chanceOf(seed, tryOf(level, n)));
+    if (item) return item;
+  }
+  throw new Error(`${idOf(key)}: no situation in ${MOST_TRIES} tries fits what this flaw shows`);
+};

@@ -1,0 +1,275 @@
+import { answerOf, canCheck } from '../answers.ts';
+import type { Applicator } from '../calc/drying/figures.ts';
+import { type Case, emptyCase, withAnswer, withFact } from '../case.ts';
+import { clockNow, type LaidCoat, type Running } from '../clock.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { possible } from '../leaves.ts';
+import type { BoardRecipe, Paint, Sheen } from '../model/board.ts';
+import type { Defect } from '../model/defect.ts';
+import type { ValueOf } from '../model/facts.ts';
+import { UNSANDED } from '../model/family.ts';
+import type { QuestionId } from '../model/ids.ts';
+import type { Entry } from '../model/knowledge.ts';
+import type { PracticeWords } from '../model/practice.ts';
+import { STAGES, type Stage, type Standing } from '../model/stage.ts';
+import { withStanding } from '../standing.ts';
+import { variedBoard } from './boards.ts';
+import type { Chance } from './chance.ts';
+import type { PracticeCoat, PracticeLevel } from './item.ts';
+
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
+/** A Saturday in May at nine; coats of practice are laid on that day. */
+const MORNING = Date.UTC(2026, 4, 2, 9);
+
+/** Rooms that a refinisher has: air in °C and relative humidity. Our own choice. */
+const ROOMS = [
+  [21, 0.45],
+  [23, 0.5],
+  [18, 0.55],
+  [16, 0.6],
+  [13, 0.6],
+  [12, 0.75],
+  [17, 0.72],
+  [24, 0.65],
+  [27, 0.4],
+  [29, 0.6],
+] as const;
+
+/**
+ * When somebody asks, by our estimate: half of the time while the coat is still too fresh to be worked on, since that is
+ * when it looks worst.
+ */
+const WHEN: Readonly<Record<Stage, number>> = {
+  wet: 22,
+  setting: 24,
+  'dry-to-touch': 16,
+  recoatable: 26,
+  cured: 12,
+};
+
+const DARK: readonly Paint[] = ['navy', 'black', 'red'];
+const SHEEN: Readonly<Record<Sheen, ValueOf<'sheen'>>> = {
+  matte: 'matte',
+  eggshell: 'matte',
+  satin: 'satin',
+  'semi-gloss': 'gloss',
+  gloss: 'gloss',
+  'high-gloss': 'gloss',
+};
+
+export type Situation = {
+  readonly board: BoardRecipe;
+  readonly on: Case;
+  readonly standing: Standing | undefined;
+  readonly applicator: Applicator;
+  readonly coat: PracticeCoat | undefined;
+  /** The questions that were answered on the way, in the order asked. */
+  readonly answered: readonly string[];
+};
+
+type Flaw = Entry<'defect'>;
+type Told = 'yes' | 'no';
+
+const signOf = (defect: Defect, question: string) => defect.signs[question as QuestionId];
+const strictly = (defect: Defect, question: string): Told | undefined => {
+  const sign = signOf(defect, question);
+  return sign === 'yes' || sign === 'no' ? sign : undefined;
+};
+const mostly = (defect: Defect, question: string): Told | undefined => {
+  const sign = signOf(defect, question);
+  return sign === 'yes' || sign === 'mostly-yes'
+    ? 'yes'
+    : sign === 'no' || sign === 'mostly-no'
+      ? 'no'
+      : undefined;
+};
+
+/** Flaws that come later than the coat, or only from work on a dry one, are not met on a fresh film. */
+const metAt = (defect: Defect, stage: Stage): boolean => {
+  const later = ['came-in-use', 'fine-when-first-dry', 'appeared-after-sanding', 'comes-off-in-flakes'];
+  if (later.some((question) => mostly(defect, question) === 'yes'))
+    return stage === 'recoatable' || stage === 'cured';
+  if (strictly(defect, 'still-tacky') === 'yes') return stage === 'dry-to-touch';
+  const atOnce = mostly(defect, 'there-while-coating');
+  if (stage === 'wet') return atOnce !== 'no';
+  // What a nail or a finger must find is not yet there in a film that is open.
+  return stage !== 'setting' || mostly(defect, 'film-is-weak') !== 'yes';
+};
+
+export const stagesMet = (defect: Defect): readonly (readonly [Stage, number])[] =>
+  STAGES.filter((stage) => metAt(defect, stage)).map((stage) => [stage, WHEN[stage]] as const);
+
+/** A board of the flaw that goes with the stage, and what it shows of what the flaw leaves open. */
+const chosenBoard = (
+  flaw: Flaw,
+  words: PracticeWords,
+  stage: Stage | undefined,
+  chance: Chance,
+): readonly [BoardRecipe, Readonly<Record<string, Told>>] => {
+  const fresh = stage === 'wet' || stage === 'setting';
+  const shows = (words.shows as Readonly<Record<string, readonly Record<string, Told>[]>>)[flaw.id] ?? [];
+  const all = flaw.boards.map((recipe, index) => [recipe, shows[index] ?? {}] as const);
+  const wet = all.filter(([recipe]) => recipe.wet);
+  const dry = all.filter(([recipe]) => !recipe.wet);
+  const fit = stage === undefined ? dry : fresh && wet.length ? wet : dry.length ? dry : all;
+  const [recipe, answers] = chance.one(fit);
+  return [{ ...variedBoard(recipe, chance), wet: stage === undefined ? recipe.wet : fresh }, answers];
+};
+
+/** Nobody looks at a coat in the middle of the night. */
+const [EARLIEST_HOUR, LATEST_HOUR] = [6, 23];
+
+/** The moment that is asked about, surely inside its stage; nothing where the stage is too short to be sure of. */
+const momentOf = ({ moments }: Running, laidAt: number, stage: Stage, chance: Chance): number | undefined => {
+  const spans: Readonly<Record<Stage, readonly [number, number]>> = {
+    wet: [laidAt + MINUTE, moments.open.from],
+    setting: [moments.open.to, moments.touch.from],
+    'dry-to-touch': [moments.touch.to, moments.recoat.from],
+    recoatable: [moments.recoat.to, Math.min(moments.cure.from, moments.recoat.to + 3 * DAY)],
+    cured: [moments.cure.to, moments.cure.to + 30 * DAY],
+  };
+  const [from, to] = spans[stage];
+  if (to <= from) return undefined;
+  const at = from + ((to - from) * (20 + chance.under(61))) / 100;
+  const step = stage === 'wet' || stage === 'setting' ? MINUTE : 5 * MINUTE;
+  const asked = Math.round(at / step) * step;
+  const hour = Math.floor((asked % DAY) / HOUR);
+  return hour >= LATEST_HOUR || hour < EARLIEST_HOUR ? undefined : asked;
+};
+
+/** Times as a can prints them. */
+const NICE = [5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 480, 720, 1440, 2160, 2880] as const;
+const nice = (minutes: number): number =>
+  NICE.reduce((best, one) => (Math.abs(one - minutes) < Math.abs(best - minutes) ? one : best));
+
+const coatOf = (
+  product: Entry<'product'>,
+  applicator: Applicator,
+  coatNumber: number,
+  stage: Stage,
+  chance: Chance,
+): PracticeCoat | undefined => {
+  const middle = ([from, to]: readonly [number, number]) => (from + to) / 2;
+  const touchMinutes = nice(middle(product['touch-minutes']));
+  const recoatMinutes = Math.max(nice(60 * middle(product['recoat-hours'])), 2 * touchMinutes);
+  const [celsius, relativeHumidity] = chance.one(ROOMS);
+  const laidAt = MORNING + chance.under(32) * 15 * MINUTE;
+  const laid: LaidCoat = {
+    id: 'practice',
+    piece: '',
+    product: product.id,
+    label: {
+      minutes: {
+        touch: { from: touchMinutes, to: touchMinutes },
+        recoat: { from: recoatMinutes, to: recoatMinutes },
+      },
+    },
+    laidAt,
+    celsius,
+    relativeHumidity,
+    coatNumber,
+    applicator,
+  };
+  const first = clockNow(product, laid, laidAt);
+  if (first.kind !== 'running') return undefined;
+  const now = momentOf(first, laidAt, stage, chance);
+  if (now === undefined) return undefined;
+  const reading = clockNow(product, laid, now);
+  return reading.kind === 'running' && reading.stage === stage && reading.sureness === 'surely'
+    ? { laid, now, reading, touchMinutes, recoatMinutes }
+    : undefined;
+};
+
+/** Hours that go with a stage where no clock tells them: enough for what is asked about a day or a week. */
+const HOURS: Readonly<Record<Stage, number | undefined>> = {
+  wet: 0.02,
+  setting: undefined,
+  'dry-to-touch': undefined,
+  recoatable: 30,
+  cured: 1000,
+};
+
+/**
+ * One try at a situation in which the flaw is met, with everything that its tree asks and that can be checked at this
+ * stage. Nothing where the choices contradict the flaw: another try makes others.
+ */
+export const situationOf = (
+  known: Knowledge,
+  words: PracticeWords,
+  flaw: Flaw,
+  level: PracticeLevel,
+  chance: Chance,
+): Situation | undefined => {
+  const stages = stagesMet(flaw);
+  const stage = level === 'look' || !stages.length ? undefined : chance.weighted(stages);
+  if (level !== 'look' && !stage) return undefined;
+  const [board, shows] = chosenBoard(flaw, words, stage, chance);
+  const family = chance.one(flaw.families);
+  const product = chance.one(known.products.filter((one) => one.family === family));
+  const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
+  const coatNumber = 1 + chance.under(4);
+
+  let on: Case = withFact(emptyCase(), 'family', family);
+  on = withFact(on, 'applicator', applicator);
+  on = withFact(on, 'coat-number', coatNumber);
+  on = withFact(on, 'piece', 'furniture');
+  if (!UNSANDED.includes(family)) on = withFact(on, 'sheen', SHEEN[board.sheen]);
+  const { paint } = board.base;
+  on = withFact(
+    on,
+    'base',
+    paint ? chance.one(words['over-paint']).base : chance.one(['stain', 'bare-wood'] as const),
+  );
+  on = withFact(on, 'base-tone', paint ? (DARK.includes(paint) ? 'dark' : 'light') : 'wood');
+  // Old paint of unknown age asks for a test before anything else; it is met now and then.
+  const old = level === 'case' && paint !== undefined && chance.under(12) === 0;
+  on = withFact(on, 'age', old ? 'unknown' : 'since-1993');
+
+  const tacky = strictly(flaw, 'still-tacky') === 'yes';
+  const standing: Standing | undefined = tacky && stage ? 'overdue' : stage;
+  let coat: PracticeCoat | undefined;
+  if (stage && level === 'case' && !tacky) {
+    coat = coatOf(product, applicator, coatNumber, stage, chance);
+    if (!coat) return undefined;
+    on = withFact(on, 'air-celsius', coat.laid.celsius, 'measured');
+    on = withFact(on, 'relative-humidity', coat.laid.relativeHumidity, 'measured');
+    on = withFact(on, 'hours-since-coat', (coat.now - coat.laid.laidAt) / HOUR, 'computed');
+  } else if (stage) {
+    const hours = tacky ? 200 : HOURS[stage];
+    if (hours !== undefined) on = withFact(on, 'hours-since-coat', hours);
+  }
+  if (standing) on = withStanding(on, standing, coat ? 'computed' : 'told');
+
+  // What the facts already tell must be what the flaw and the picture show.
+  const wanted = (question: string): Told | undefined => shows[question] ?? strictly(flaw, question);
+  for (const question of new Set([...Object.keys(flaw.signs), ...Object.keys(shows)])) {
+    const told = answerOf(known, on, question);
+    const sign = wanted(question);
+    if (sign && told && told !== sign) return undefined;
+  }
+  const answered: string[] = [];
+  for (;;) {
+    const { met, leaves } = possible(known, on, flaw.id);
+    const next = met.find((one) => one.open);
+    const over = leaves.every(({ of }) => of !== flaw.id);
+    if (over) return undefined;
+    if (!next) {
+      const settled = !stage || stage === 'recoatable' || stage === 'cured';
+      return settled && leaves.some(({ of }) => of !== flaw.id)
+        ? undefined
+        : { board, on, standing, applicator, coat, answered };
+    }
+    const answer = wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<Told>(['yes', 'no']);
+    on = withAnswer(on, next.question as QuestionId, answer);
+    answered.push(next.question);
+  }
+};
+
+/** Whether a check harms nothing at this stage, and its answer is what the flaw shows. */
+export const canBeTold = (known: Knowledge, on: Case, question: string, answer: Told): boolean => {
+  if (!canCheck(known, on, question)) return false;
+  const told = answerOf(known, on, question);
+  return told === undefined || told === answer;
+};
