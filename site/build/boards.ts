@@ -1,9 +1,14 @@
 import type { Entry, Knowledge } from '#engine/index.ts';
+import { knowledge } from './knowledge.ts';
 import type { NamedBoard } from './pictures/boards.ts';
 
 /** The boards of a defect, the one that tells it best first. */
 export const defectBoards = ({ id, boards }: Entry<'defect'>): readonly NamedBoard[] =>
   boards.map((recipe, index) => ({ name: `defects/${id}-${index + 1}`, recipe }));
+
+/** The board of the flaw that a lesson is about. */
+export const lessonBoard = ({ defects }: Entry<'lesson'>): NamedBoard | undefined =>
+  defects.flatMap((id) => defectBoards(knowledge.get('defect', id)))[0];
 
 /** What yes and no look like, for a question that is answered by looking. */
 export const questionBoards = ({ id, boards }: Entry<'question'>) =>

@@ -1,6 +1,7 @@
 import type { AnyEntry, Knowledge } from '#engine/index.ts';
 import type { Sanding } from '#engine/model/plan.ts';
-import { actsByStanding } from '../shared/walk-data.ts';
+import { ownWord } from './told-rule.ts';
+import { actsByStanding } from './walk-data.ts';
 
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding) => ({
@@ -12,7 +13,7 @@ export const adviceData = (known: Knowledge, sanding: Sanding) => ({
       title,
       say,
       why,
-      defers,
+      defers: ownWord({ defers }),
       when,
       hazards,
       open,

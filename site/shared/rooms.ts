@@ -6,7 +6,7 @@ export const ROOMS = [
   { name: 'Clock', url: CLOCK, tops: ['clock'] },
   { name: 'Plan', url: SCHEDULE, tops: ['schedule'] },
   { name: 'Cards', url: JOBS, tops: ['jobs'] },
-  { name: 'Learn', url: LEARN, tops: ['learn', 'glossary'] },
+  { name: 'Learn', url: LEARN, tops: ['learn', 'first-coat', 'glossary'] },
 ] as const;
 
 /** The room that an address of the site lies in; none for what is about the site itself. */

@@ -1,5 +1,13 @@
 import type { RuleEntry } from '#engine/index.ts';
 
+/** Most rules give way to these; the foot of every page says so, once. */
+const LABEL_WINS =
+  'The label and the safety data sheet win; your fire service, local rules, insurer and landlord may ask for more.';
+
+/** Whose word wins beside those. */
+export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
+  defers.replace(LABEL_WINS, '').trim();
+
 /** What of a rule stands in words on a page. */
 export const RULE_WORDS = ['title', 'say', 'why', 'defers'] as const;
 

@@ -12,6 +12,9 @@ export const PLAN_DATA = `${SCHEDULE}data.json`;
 export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
 export const LEARN = `${BASE}learn/`;
+export const FIRST_COAT = `${BASE}first-coat/`;
+/** Where the kinds of finish are told apart. */
+export const WHICH_CAN = `${FIRST_COAT}#can`;
 export const GLOSSARY = `${BASE}glossary/`;
 export const SAFETY = `${BASE}safety/`;
 export const SOURCES = `${BASE}sources/`;

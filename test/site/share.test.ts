@@ -9,7 +9,7 @@ it('copies the verdict and the address with the answers, where there is nothing 
   await page.goto('/defects/runs-and-sags/stage-setting/');
   const verdict =
     (await page.locator('main .verdict').first().textContent())?.replace(/\s+/g, ' ').trim() ?? '';
-  await page.getByRole('button', { name: 'Copy a link to this page' }).tap();
+  await page.getByRole('button', { name: 'Copy the link' }).tap();
   await page.getByText('Copied.').waitFor();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   expect(verdict).not.toBe('');
@@ -30,7 +30,7 @@ it('hands a flaw to the phone by its short link', async () => {
     Object.defineProperty(navigator, 'share', { value: share });
   });
   await page.goto('/defects/lap-marks/');
-  await page.getByRole('button', { name: 'Share this page' }).tap();
+  await page.getByRole('button', { name: 'Share' }).tap();
   const shared = JSON.parse((await page.locator('html').getAttribute('data-shared')) ?? 'null');
   expect(shared).toEqual({ text: 'Lap marks', url: `${inject('base')}/r/lap-marks/` });
   expectQuiet(opened);

@@ -34,7 +34,9 @@ it('asks for nothing before the first paint', () => {
       ...[...html.matchAll(/<script>(.*?)<\/script>/gs)]
         .filter(([, text = '']) => text.length > INLINE)
         .map(([all]) => all),
-      ...(html.match(/@import|@font-face/g) ?? []),
+      ...(html.match(/@import/g) ?? []),
+      // A face that is not here at once is left for the next page, so that no text waits for it or moves.
+      ...(html.match(/@font-face\{[^}]*\}/g) ?? []).filter((face) => !face.includes('font-display:optional')),
     ].map((found) => `${address} ${found}`),
   );
   expect(blocking).toEqual([]);

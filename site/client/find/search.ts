@@ -1,6 +1,8 @@
 import type { Found } from './pages.ts';
 
 const SHOWN = 6;
+/** So many words are a story, which is listened to; fewer are searched for. */
+const STORY = 6;
 let made = 0;
 
 /** The search box as a combobox: arrows move, Enter opens, Escape closes. Without a choice Enter sends the form. */
@@ -33,6 +35,7 @@ export class SearchElement extends HTMLElement {
     );
     input.addEventListener('input', () => void this.#look(input), { signal });
     input.addEventListener('keydown', (event) => this.#key(event, input), { signal });
+    input.form?.addEventListener('submit', (event) => this.#listen(event, input.value.trim()), { signal });
     input.addEventListener('blur', () => this.#close(input), { signal });
     // A press on a hit must not take the focus from the box before the click arrives.
     this.#list.addEventListener('pointerdown', (event) => event.preventDefault(), { signal });
@@ -77,6 +80,14 @@ export class SearchElement extends HTMLElement {
   #close(input: HTMLInputElement) {
     this.#asked++;
     this.#show(input, false);
+  }
+
+  /** A whole story goes to the page that listens, where there is one to go to. */
+  #listen(event: SubmitEvent, words: string) {
+    const { tell } = this.dataset;
+    if (!tell || words.split(/\s+/).length < STORY) return;
+    event.preventDefault();
+    location.assign(`${tell}#${new URLSearchParams({ say: words })}`);
   }
 
   #key(event: KeyboardEvent, input: HTMLInputElement) {

@@ -19,7 +19,7 @@ export class ShareElement extends HTMLElement {
     this.#button = document.createElement('button');
     this.#button.type = 'button';
     this.#button.className = 'quiet';
-    this.#button.textContent = canShare() ? 'Share this page' : 'Copy a link to this page';
+    this.#button.textContent = canShare() ? 'Share' : 'Copy the link';
     this.#button.addEventListener('click', () => void this.#share());
     this.append(this.#button);
   }

@@ -56,7 +56,7 @@ export const NextQuestion = ({ considered: { next }, pictured, tellMore }: Props
           {(['yes', 'no'] as const).map((side) => (
             <figure key={side} class="board">
               <img src={boardUrl(`questions/${name}-${side}`, 'raking')} alt="" width={480} height={360} />
-              <figcaption class="tape label">{side === 'yes' ? 'Yes' : 'No'}</figcaption>
+              <figcaption class="label">{side === 'yes' ? 'Yes' : 'No'}</figcaption>
             </figure>
           ))}
         </div>

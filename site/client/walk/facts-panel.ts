@@ -77,7 +77,7 @@ class ToldElement extends HTMLElement {
     const summary = make('summary');
     const count = () => {
       const told = facts.filter((one) => given(readCase(), one)).length;
-      summary.textContent = told ? `About the piece: ${told} told` : 'Tell it about the piece, once';
+      summary.textContent = told ? `Your piece: ${told} details` : 'Add details of your piece';
     };
     count();
     details.append(summary, ...facts.map((one) => asList(this, one)));

@@ -1,18 +1,14 @@
 import { readCase } from '../case/store.ts';
 
-/** The drawing of a tree: marks the way that the answers kept on this device take through it. */
+/** The outline of a tree: marks the way that the answers kept on this device take through it. */
 export class TreeElement extends HTMLElement {
   connectedCallback() {
     const on = readCase();
-    const taken = new Map<string | undefined, string | undefined>([]);
-    for (const [number, branch] of this.querySelectorAll('g').entries()) {
-      const { of, said, ask } = branch.dataset;
-      const question = taken.get(of);
-      // The first branch has none before it.
-      const reached = !of || (question && on[question as keyof typeof on]?.value === said);
-      if (!reached) continue;
-      taken.set(String(number), ask);
-      if (of) branch.classList.add('taken');
+    for (const branch of this.querySelectorAll('li')) {
+      const question = branch.closest('ul')?.dataset['ask'] as keyof typeof on;
+      const before = branch.parentElement?.closest('li');
+      const reached = !before || before.classList.contains('taken');
+      if (reached && on[question]?.value === branch.dataset['said']) branch.classList.add('taken');
     }
   }
 }
