@@ -6,6 +6,7 @@ import type { Knowledge } from '#engine/knowledge.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { Collected, SaidOfPages, TOOL_PAGES } from '#engine/model/said.ts';
 import { readWords } from './hear.ts';
+import { keptIndex } from './kept-index.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
 const PAGES = 'content/hear/pages.yaml';
@@ -48,7 +49,8 @@ export const readIndex = (known: Knowledge, root: string): FindIndex => {
   const made = indexes.get(known);
   if (made) return made;
   const { phrases, tools } = readSaid(known, root);
-  const fresh = buildIndex(documentsOf(known, tools), readWords(root), phrases);
+  const madeOf = [documentsOf(known, tools), readWords(root), phrases] as const;
+  const fresh = keptIndex(madeOf, () => buildIndex(...madeOf));
   indexes.set(known, fresh);
   return fresh;
 };

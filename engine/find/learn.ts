@@ -28,6 +28,10 @@ const PAIR_TIMES = 2;
 const LEAST = 0.8;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
+/** Logarithm of a share, of the likeliest, that is not worth reckoning. */
+const HOPELESS = -18;
+/** What each sum of squared slopes begins with. */
+const FIRST_SLOPE = 1e-3;
 
 /** Stems of a text and pairs of neighbors. */
 export const featuresOf = (stems: readonly string[]): string[] => [
@@ -70,7 +74,9 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
   const vocabularyOf = vocabulary(examples);
   const size = vocabularyOf.size;
   const weights = new Float64Array(size * classes);
-  const slopes = new Float64Array(size * classes).fill(1e-3);
+  const slopes = new Float64Array(size * classes);
+  // Of all weights of a feature most are never pulled and stay nothing: only the others are read.
+  const pulled: number[][] = Array.from({ length: size }, () => []);
   const bias = new Float64Array(classes);
   const biasSlopes = new Float64Array(classes).fill(1e-3);
   const rows = examples.map(({ features }) => features.flatMap((feature) => vocabularyOf.get(feature) ?? []));
@@ -81,6 +87,7 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
   const order = [...examples.keys()];
   const shuffle = shuffled(order.length);
   const chances = new Float64Array(classes);
+  const steepest = new Int32Array(classes);
   for (let epoch = 0; epoch < EPOCHS; epoch++) {
     shuffle(order);
     for (const at of order) {
@@ -88,32 +95,44 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
       const target = targets[at] ?? [];
       if (!row.length || !target.length) continue;
       const scale = 1 / Math.sqrt(row.length);
+      chances.set(bias);
+      for (const feature of row)
+        for (const c of pulled[feature] as number[])
+          chances[c] = (chances[c] as number) + (weights[feature * classes + c] as number) * scale;
       let most = Number.NEGATIVE_INFINITY;
-      for (let c = 0; c < classes; c++) {
-        let score = bias[c] ?? 0;
-        for (const feature of row) score += (weights[feature * classes + c] ?? 0) * scale;
-        chances[c] = score;
-        if (score > most) most = score;
-      }
+      for (let c = 0; c < classes; c++) if ((chances[c] as number) > most) most = chances[c] as number;
       let total = 0;
       for (let c = 0; c < classes; c++) {
-        const value = Math.exp((chances[c] ?? 0) - most);
+        const below = (chances[c] as number) - most;
+        const value = below < HOPELESS ? 0 : Math.exp(below);
         chances[c] = value;
         total += value;
       }
-      for (let c = 0; c < classes; c++) chances[c] = (chances[c] ?? 0) / total;
-      for (const [document, share] of target) chances[document] = (chances[document] ?? 0) - share;
+      for (const [document, share] of target)
+        chances[document] = (chances[document] as number) - share * total;
       const trust = examples[at]?.weight ?? 1;
-      for (let c = 0; c < classes; c++) {
-        const slope = (chances[c] ?? 0) * trust;
-        if (Math.abs(slope) < FLAT) continue;
-        biasSlopes[c] = (biasSlopes[c] ?? 0) + slope * slope;
-        bias[c] = (bias[c] ?? 0) - (RATE * slope) / Math.sqrt(biasSlopes[c] ?? 1);
-        for (const feature of row) {
-          const cell = feature * classes + c;
-          const pull = slope * scale + SHRINK * (weights[cell] ?? 0);
-          slopes[cell] = (slopes[cell] ?? 0) + pull * pull;
-          weights[cell] = (weights[cell] ?? 0) - (RATE * pull) / Math.sqrt(slopes[cell] ?? 1);
+      const flat = (FLAT * total) / trust;
+      let steep = 0;
+      for (let c = 0; c < classes; c++) if (Math.abs(chances[c] as number) >= flat) steepest[steep++] = c;
+      const part = trust / total;
+      for (let i = 0; i < steep; i++) {
+        const c = steepest[i] as number;
+        const slope = (chances[c] as number) * part;
+        biasSlopes[c] = (biasSlopes[c] as number) + slope * slope;
+        bias[c] = (bias[c] as number) - (RATE * slope) / Math.sqrt(biasSlopes[c] as number);
+      }
+      for (const feature of row) {
+        const start = feature * classes;
+        for (let i = 0; i < steep; i++) {
+          const c = steepest[i] as number;
+          const cell = start + c;
+          const weight = weights[cell] as number;
+          const pull = (chances[c] as number) * part * scale + SHRINK * weight;
+          const before = slopes[cell] as number;
+          if (before === 0) pulled[feature]?.push(c);
+          const slopeSum = (before || FIRST_SLOPE) + pull * pull;
+          slopes[cell] = slopeSum;
+          weights[cell] = weight - (RATE * pull) / Math.sqrt(slopeSum);
         }
       }
     }

@@ -134,15 +134,21 @@ const belongs = ({ chances, elsewhere, counted, named }: Weighed): number => {
 /** From here on what is first counts as an answer; below it all is listed as perhaps. */
 const SURE_FROM = 0.36;
 
-/** Rows by chance; those whose whole name was typed before the others, but words of the trade only below what they name. */
-const ordered = ({ documents }: FindIndex, { chances, named }: Weighed): number[] => {
-  const rows = [...chances.keys()].sort(
-    (a, b) =>
-      (chances[b] ?? 0) - (chances[a] ?? 0) || ((documents[a]?.id ?? '') < (documents[b]?.id ?? '') ? -1 : 1),
-  );
+/**
+ * Rows with a chance of at least `least`, or named, by chance; those whose whole name was typed before the others, but
+ * words of the trade only below what they name.
+ */
+const ordered = ({ documents }: FindIndex, { chances, named }: Weighed, least: number): number[] => {
+  const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
+  const rows = [...chances.keys()]
+    .filter((row) => (chances[row] ?? 0) >= least || called.has(row))
+    .sort(
+      (a, b) =>
+        (chances[b] ?? 0) - (chances[a] ?? 0) ||
+        ((documents[a]?.id ?? '') < (documents[b]?.id ?? '') ? -1 : 1),
+    );
   if (!named.length) return rows;
   const titled = new Set(named.filter((name) => name < 0).map((name) => ~name));
-  const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
   const isTerm = (row: number): boolean => documents[row]?.kind === 'glossary';
   const pages = rows.filter((row) => called.has(row) && !isTerm(row));
   const terms = rows.filter((row) => called.has(row) && isTerm(row));
@@ -174,11 +180,8 @@ export const find = (
   if (counted.matched.size === 0 && !named.length) return [];
   const fit = belongs(found);
   const sure = fit >= SURE_FROM;
-  const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
   const least = Math.max(...chances) * FAR_BEHIND;
-  const rows = ordered(index, found)
-    .filter((row) => (chances[row] ?? 0) >= least || called.has(row))
-    .slice(0, sure ? limit : Math.min(limit, PERHAPS_LISTED));
+  const rows = ordered(index, found, least).slice(0, sure ? limit : Math.min(limit, PERHAPS_LISTED));
   let score = 0;
   return rows
     .toReversed()

@@ -1,0 +1,33 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { FindIndex } from '#engine/find.ts';
+
+const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
+const FOLDER = join(PROJECT, 'node_modules/.cache/halfdry-search');
+const BUILDER = join(PROJECT, 'engine/find');
+
+const sha256 = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** Changes with every line of what builds the index. */
+const builtBy = (): string =>
+  readdirSync(BUILDER)
+    .sort()
+    .map((name) => readFileSync(join(BUILDER, name), 'utf8'))
+    .join();
+
+/**
+ * The index that was built from `madeOf` before, or the one that `build` makes now: learning takes as long as all proofs
+ * together, and most commands meet the same words again.
+ */
+export const keptIndex = (madeOf: readonly unknown[], build: () => FindIndex): FindIndex => {
+  const name = sha256(JSON.stringify(madeOf) + builtBy()).slice(0, 40);
+  const file = join(FOLDER, `${name}.json`);
+  if (existsSync(file)) return JSON.parse(readFileSync(file, 'utf8')) as FindIndex;
+  const index = build();
+  mkdirSync(FOLDER, { recursive: true });
+  writeFileSync(`${file}.${process.pid}`, JSON.stringify(index));
+  renameSync(`${file}.${process.pid}`, file);
+  return index;
+};
