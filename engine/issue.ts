@@ -27,6 +27,7 @@ export type Fault =
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
   | { code: 'step-order'; step: string; needs: string }
+  | { code: 'against-told'; step: string; told: string; why: string }
   | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
   | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }

@@ -1,6 +1,7 @@
 import { lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
 import { holds, type Truth } from './condition.ts';
+import { contradicted } from './contradictions.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Family } from './model/family.ts';
 import type { Stage } from './model/stage.ts';
@@ -28,12 +29,27 @@ export type ResolvedStep = {
   readonly only: boolean;
 };
 
+/** What is left of a wait that counts from the coat, its age taken off; undefined where nothing is known or left. */
+const hoursLeft = (on: Case, step: Step & { kind: 'wait' }): readonly [number, number] | undefined => {
+  const { hours, from } = step;
+  const age = on['hours-since-coat']?.value;
+  if (!hours || from !== 'coat' || typeof age !== 'number') return hours;
+  const [least, most] = hours;
+  return age >= most ? undefined : [Math.max(0, Math.round(least - age)), Math.ceil(most - age)];
+};
+
+/** A wait that is over: its hours have passed, and it asks for no stage that a touch must show first. */
+const hasPassed = (on: Case, step: Step): boolean =>
+  step.kind === 'wait' && step.hours !== undefined && !step.until && hoursLeft(on, step) === undefined;
+
 /**
  * Whether a step is taken in this case, the top coat being one of `families`; unknown where its condition hangs on facts
- * that are not known.
+ * that are not known. A step that what is told speaks against is never taken.
  */
 export const isTaken = (known: Knowledge, on: Case, step: Step, families: readonly Family[] = []): Truth => {
   const { when } = step;
+  if (contradicted(step, (told) => holds(told, lookupIn(known, on)))) return 'no';
+  if (hasPassed(on, step)) return 'no';
   if (!when) return 'yes';
   const cases = on['family'] || !families.length ? [on] : families.map((one) => withFact(on, 'family', one));
   const [first = 'unknown', ...others] = cases.map((of) => holds(when, lookupIn(known, of)));
@@ -59,6 +75,7 @@ export const resolve = (
     for (const rule of before) told.add(rule.id);
     return [
       ready(
+        on,
         step,
         at,
         before,
@@ -69,7 +86,14 @@ export const resolve = (
   });
 };
 
+const hoursOf = (on: Case, step: Step): { readonly hours?: readonly [number, number] } => {
+  const hours =
+    step.kind === 'wait' ? hoursLeft(on, step) : step.kind === 'test-patch' ? step.hours : undefined;
+  return hours ? { hours } : {};
+};
+
 const ready = (
+  on: Case,
   step: Step,
   at: number,
   before: readonly RuleEntry[],
@@ -83,7 +107,7 @@ const ready = (
   ...(step.kind === 'sand' ? { grit: `P${step.grit}` } : {}),
   ...(step.kind === 'sand' && step.strokes ? { strokes: step.strokes } : {}),
   ...(step.kind === 'wait' && step.until ? { until: step.until } : {}),
-  ...((step.kind === 'wait' || step.kind === 'test-patch') && step.hours ? { hours: step.hours } : {}),
+  ...hoursOf(on, step),
   ...(step.kind === 'mix' && step.percent ? { percent: step.percent } : {}),
   before,
   limits,

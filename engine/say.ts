@@ -76,6 +76,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
       ];
     case 'step-order':
       return [`the step "${issue.step}" comes before what it needs`, issue.needs];
+    case 'against-told':
+      return [
+        `the step "${issue.step}" is still told where ${issue.told} is told: ${issue.why}`,
+        'give it a when: that shuts this out, or say by: hand or by: spray, or word it for both',
+      ];
     case 'no-caution':
       return [
         `no rule gives a ${issue.lacks} before the step "${issue.step}", which ${HAZARDS[issue.hazard]} (${issue.in})`,

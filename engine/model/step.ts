@@ -69,6 +69,10 @@ export const Step = z.discriminatedUnion('kind', [
       ...common,
       until: z.enum(STAGES).optional().describe('The stage to wait for.'),
       hours: Hours.optional().describe('Hours from–to, where a stage does not say it.'),
+      from: z
+        .literal('coat')
+        .optional()
+        .describe('The hours count from when the coat was laid; what has passed of them is taken off.'),
     })
     .describe('Wait for a stage or for some hours; at least one of the two.'),
   z.strictObject({ kind: z.literal('look'), ...common }).describe('Look, feel or smell; changes nothing.'),

@@ -8,6 +8,7 @@ import { lookAlikesDiffer } from './look-alikes-differ.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
 import { signsCoverTheTree } from './signs-cover-the-tree.ts';
 import { stepsAreInOrder } from './steps-are-in-order.ts';
+import { stepsKeepToWhatIsTold } from './steps-keep-to-what-is-told.ts';
 import { stepsTellWhatTheyDo } from './steps-tell-what-they-do.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
 
@@ -18,6 +19,7 @@ const PROOFS: readonly Proof[] = [
   noQuestionTwice,
   actionsFitTheStage,
   stepsAreInOrder,
+  stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
   hazardsAreCautioned,
   tintsStayWithinLimits,

@@ -1,4 +1,5 @@
-import { emptyCase, withFact } from '../case.ts';
+import { type Case, withFact } from '../case.ts';
+import { LEAVE_OUT } from '../contradictions.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { FAMILIES } from '../model/family.ts';
@@ -78,12 +79,17 @@ const WASHES: Readonly<Record<string, readonly string[]>> = {
 const washes = (step: Step & { kind: 'wipe' }, rest: Bench['rest']): boolean =>
   rest !== undefined && (WASHES[rest]?.includes(step.with) ?? false);
 
-/** Every step's needs are met by what comes before it, whichever kind of top coat it is. */
+/** Every kind of top coat, alone and with each single fact that leaves one of the steps out. */
+const casesOf = (remedy: Remedy): readonly Case[] => {
+  const out = LEAVE_OUT.filter(({ step }) => remedy.steps.some(step)).map(({ told }) => told);
+  return FAMILIES.flatMap((family) => [{}, ...out].map((told): Case => withFact(told, 'family', family)));
+};
+
+/** Every step's needs are met by what comes before it, whichever kind of top coat it is and whatever is left out. */
 export function* stepsAreInOrder(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies) {
     const told = new Set<number>();
-    for (const family of FAMILIES) {
-      const on = withFact(emptyCase(), 'family', family);
+    for (const on of casesOf(remedy)) {
       let bench: Bench = { stage: begins(remedy), dusty: false, tinted: false, rest: undefined };
       for (const [index, step] of remedy.steps.entries()) {
         if (isTaken(known, on, step) === 'no') continue;

@@ -15,6 +15,7 @@ import {
 import { sayFilmToSand } from '#engine/jobs/advice.ts';
 import { fire } from '#engine/rules.ts';
 import { type AdviceData, adviceEntries } from '../../shared/advice-data.ts';
+import { waitWords } from '../../shared/span.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../../shared/urls.ts';
 import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
 import { caseNow } from '../clock/case-now.ts';
@@ -151,6 +152,11 @@ const fitProcedure = (
     const step = stepOf(item);
     item.hidden = !step;
     item.querySelector<HTMLElement>('[data-only]')?.toggleAttribute('hidden', !step?.only);
+    const hours = item.querySelector<HTMLElement>('[data-hours]');
+    if (hours) {
+      hours.hidden = !step?.hours;
+      if (step?.hours) hours.textContent = waitWords(step.hours);
+    }
     if (step) fitStep(item, step.before);
   }
   fitNotes(

@@ -1,0 +1,94 @@
+import type { Case } from './case.ts';
+import type { Truth } from './condition.ts';
+import type { ConditionInput } from './model/condition.ts';
+import type { Step } from './model/step.ts';
+
+/** A step that can not be right where this is told of the piece. */
+export type Contradiction = {
+  /** One fact and its values; any of them speaks against the step. */
+  readonly told: ConditionInput;
+  readonly step: (step: Step) => boolean;
+  readonly why: string;
+  /** Whether the step is simply left out; otherwise its author gives it a condition or other words. */
+  readonly leftOut: boolean;
+};
+
+const NEVER_STAINED = ['bare-wood', 'chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
+const PAINTED = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
+const IN_THE_CAN = ['stir', 'thin', 'extender'];
+const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
+
+const isOfStain = (step: Step): boolean =>
+  (step.kind === 'coat' && step.product === 'stain') ||
+  (step.kind === 'test-patch' && step.tries === 'stain') ||
+  (step.kind === 'wait' && /\bstain (to )?dry\b/i.test(step.say));
+
+/** A coat of her own finish, laid as she lays it: neither surely by hand nor surely by spray. */
+const isHerCoat = (step: Step): boolean =>
+  step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === undefined;
+const says = (step: Step, words: RegExp): boolean => words.test(step.say);
+
+const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|long strokes|single strokes|rag|cloth)\b/i;
+const BY_SPRAY = /\b(spray|mist|gun|passes)\b/i;
+const STEEL_WOOL = /\bsteel wool\b/i;
+const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
+
+export const CONTRADICTIONS: readonly Contradiction[] = [
+  {
+    told: { applicator: 'aerosol' },
+    step: (step) => step.kind === 'mix' && IN_THE_CAN.includes(step.what),
+    why: 'a spray can is not opened, so nothing is stirred or mixed in it',
+    leftOut: true,
+  },
+  {
+    told: { applicator: 'aerosol' },
+    step: (step) => step.kind === 'mix' && step.what === 'tint' && !says(step, /spray can/i),
+    why: 'a spray can is not opened, so it can not be tinted; say what to take instead',
+    leftOut: false,
+  },
+  {
+    told: { base: NEVER_STAINED },
+    step: isOfStain,
+    why: 'stain goes on stained wood only',
+    leftOut: true,
+  },
+  {
+    told: { base: PAINTED },
+    step: (step) => step.kind === 'wipe' && step.with === 'wood-bleach',
+    why: 'wood bleach works on bare wood, not on paint',
+    leftOut: true,
+  },
+  {
+    told: { applicator: ['spray-gun', 'aerosol'] },
+    step: (step) => isHerCoat(step) && says(step, BY_HAND) && !says(step, BY_SPRAY),
+    why: 'a sprayed coat is told how to brush; say it for both, or give it a step of its own',
+    leftOut: false,
+  },
+  {
+    told: { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] },
+    step: (step) => isHerCoat(step) && says(step, BY_SPRAY) && !says(step, BY_HAND),
+    why: 'a coat laid by hand is told how to spray; say it for both, or give it a step of its own',
+    leftOut: false,
+  },
+  {
+    told: { family: ['water-based', 'water-lacquer'] },
+    step: (step) => says(step, STEEL_WOOL) && !says(step, DENIES),
+    why: 'shreds of steel wool rust below a water-based finish; name a synthetic pad',
+    leftOut: false,
+  },
+];
+
+/** Each single fact that leaves steps out, as a case, with the steps. */
+export const LEAVE_OUT: readonly { readonly told: Case; readonly step: Contradiction['step'] }[] =
+  CONTRADICTIONS.filter(({ leftOut }) => leftOut).flatMap(({ told, step }) =>
+    Object.entries(told).flatMap(([fact, values]) =>
+      [values].flat().map((value) => ({
+        told: { [fact]: { value: String(value), how: 'told' as const } },
+        step,
+      })),
+    ),
+  );
+
+/** Whether what is told leaves a step out. */
+export const contradicted = (step: Step, ask: (condition: ConditionInput) => Truth): boolean =>
+  CONTRADICTIONS.some((one) => one.leftOut && one.step(step) && ask(one.told) === 'yes');

@@ -1,0 +1,30 @@
+import { emptyCase, withFact } from '../case.ts';
+import { CONTRADICTIONS } from '../contradictions.ts';
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { FactName, ValueOf } from '../model/facts.ts';
+import { isTaken } from '../resolve.ts';
+
+/** No step that a case is told contradicts what the case knows, whatever is told of it. */
+export function* stepsKeepToWhatIsTold(known: Knowledge): Generator<Issue> {
+  for (const remedy of known.remedies)
+    for (const [index, step] of remedy.steps.entries())
+      for (const { told, step: against, why } of CONTRADICTIONS) {
+        if (!against(step)) continue;
+        const wrong = Object.entries(told).flatMap(([fact, values]) =>
+          [values].flat().filter((value) => {
+            const on = withFact(emptyCase(), fact as FactName, value as ValueOf<FactName>);
+            return isTaken(known, on, step) !== 'no';
+          }),
+        );
+        if (wrong.length)
+          yield {
+            file: remedy.file,
+            line: remedy.lineOf(['steps', index]),
+            code: 'against-told',
+            step: step.say,
+            told: wrong.join(', '),
+            why,
+          };
+      }
+}
