@@ -28,7 +28,7 @@ const isHerCoat = (step: Step): boolean =>
   step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === undefined;
 const says = (step: Step, words: RegExp): boolean => words.test(step.say);
 
-const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|long strokes|single strokes|rag|cloth)\b/i;
+const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|strokes?|rag|cloth)\b/i;
 const BY_SPRAY = /\b(spray|mist|gun|passes)\b/i;
 const STEEL_WOOL = /\bsteel wool\b/i;
 const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
