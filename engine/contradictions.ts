@@ -29,7 +29,7 @@ const isHerCoat = (step: Step): boolean =>
 const says = (step: Step, words: RegExp): boolean => words.test(step.say);
 
 const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|strokes?|rag|cloth)\b/i;
-const BY_SPRAY = /\b(spray|mist|gun|passes)\b/i;
+const BY_SPRAY = /\b(spray(ed)?|mist|gun|pass(es)?|nozzle)\b/i;
 const STEEL_WOOL = /\bsteel wool\b/i;
 const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
 
