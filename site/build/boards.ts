@@ -6,9 +6,15 @@ import type { NamedBoard } from './pictures/boards.ts';
 export const defectBoards = ({ id, boards }: Entry<'defect'>): readonly NamedBoard[] =>
   boards.map((recipe, index) => ({ name: `defects/${id}-${index + 1}`, recipe }));
 
-/** The board of the flaw that a lesson is about. */
-export const lessonBoard = ({ defects }: Entry<'lesson'>): NamedBoard | undefined =>
-  defects.flatMap((id) => defectBoards(knowledge.get('defect', id)))[0];
+/** A board of a flaw that the lesson is about, another one for each lesson. */
+const LESSON_BOARDS = new Map<string, NamedBoard>();
+for (const { id, defects } of knowledge.lessons) {
+  const taken = new Set([...LESSON_BOARDS.values()].map(({ name }) => name));
+  const boards = defects.flatMap((defect) => defectBoards(knowledge.get('defect', defect)));
+  const board = boards.find(({ name }) => !taken.has(name)) ?? boards[0];
+  if (board) LESSON_BOARDS.set(id, board);
+}
+export const lessonBoard = ({ id }: Entry<'lesson'>): NamedBoard | undefined => LESSON_BOARDS.get(id);
 
 /** What yes and no look like, for a question that is answered by looking. */
 export const questionBoards = ({ id, boards }: Entry<'question'>) =>

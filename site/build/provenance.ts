@@ -7,7 +7,7 @@ export const GRADE_WORDS = {
   published: 'published',
   'common-practice': 'common practice, no source',
   'from-memory': 'from memory, not looked up again',
-  invented: 'invented for this demonstration',
+  invented: 'made up for an example',
 } as const satisfies Record<Grade, string>;
 
 type Resting = {
