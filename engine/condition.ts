@@ -11,7 +11,8 @@ const either = (a: Truth, b: Truth): Truth =>
 const opposite = (a: Truth): Truth => (a === 'yes' ? 'no' : a === 'no' ? 'yes' : 'unknown');
 const truth = (is: boolean): Truth => (is ? 'yes' : 'no');
 
-const compare = (wanted: unknown, value: string | number | undefined): Truth => {
+/** Whether a fact with this value is as a condition wants it; unknown where the fact is. */
+export const compare = (wanted: unknown, value: string | number | undefined): Truth => {
   if (value === undefined || value === 'unsure') return 'unknown';
   if (Array.isArray(wanted)) return truth(wanted.includes(value));
   if (typeof wanted === 'object' && wanted !== null) {

@@ -133,13 +133,22 @@ const spraying = (step: Step): Does => {
 const strongest = (one: Truth | undefined, other: Truth): Truth =>
   one === 'yes' || other === 'yes' ? 'yes' : one === 'unknown' || other === 'unknown' ? 'unknown' : 'no';
 
-/** All that a step can do, each with the facts that it hangs on. */
-const doings = (step: Step): Does => [
-  ...(step.does ?? []).map((hazard) => [hazard] as const),
-  ...byKind(step),
-  ...meansOf(step).flatMap((means) => DOES[means]),
-  ...spraying(step),
-];
+const listed = new WeakMap<Step, Does>();
+
+/** All that a step can do, each with the facts that it hangs on. Steps are never changed, so each is listed once. */
+const doings = (step: Step): Does => {
+  const does = listed.get(step) ?? [
+    ...(step.does ?? []).map((hazard) => [hazard] as const),
+    ...byKind(step),
+    ...meansOf(step).flatMap((means) => DOES[means]),
+    ...spraying(step),
+  ];
+  listed.set(step, does);
+  return does;
+};
+
+const hangsOnFacts = (step: Step): boolean =>
+  doings(step).some(([, when]) => when !== undefined && when !== 'maybe');
 
 /** The hazards that a step can have, and the facts that each hangs on. */
 export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> => {
@@ -178,7 +187,7 @@ export const hazardsOf = (
     const lookup = lookupIn(known, one);
     return truths(step, (condition) => holds(condition, lookup));
   };
-  if (on['family'] || !families.length) return of(on);
+  if (on['family'] || !families.length || !hangsOnFacts(step)) return of(on);
   const each = families.map((family) => of(withFact(on, 'family', family)));
   const found = new Map<Hazard, Truth>();
   for (const hazard of new Set(each.flatMap((one) => [...one.keys()]))) {

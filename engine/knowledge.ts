@@ -13,7 +13,12 @@ export type Knowledge = {
 
 /** Knowledge from linked entries. A miss in `get` is a fault of the program and throws, naming the id. */
 export const knowledgeOf = (entries: readonly AnyEntry[]): Knowledge => {
-  const byKey = new Map(entries.map((entry) => [`${entry.kindOf}/${entry.id}`, entry]));
+  // Asked for all the time, so no key is put together for it.
+  const byId = new Map<EntryKind, Map<string, AnyEntry>>();
+  for (const entry of entries) {
+    const group = byId.get(entry.kindOf) ?? new Map<string, AnyEntry>();
+    byId.set(entry.kindOf, group.set(entry.id, entry));
+  }
   const of = <K extends EntryKind>(kind: K) =>
     entries
       .filter((entry) => entry.kindOf === kind)
@@ -28,9 +33,9 @@ export const knowledgeOf = (entries: readonly AnyEntry[]): Knowledge => {
     sources: of('source'),
     terms: of('term'),
     doings: of('doing'),
-    has: (kind, id) => byKey.has(`${kind}/${id}`),
+    has: (kind, id) => byId.get(kind)?.has(id) ?? false,
     get: <K extends EntryKind>(kind: K, id: string) => {
-      const entry = byKey.get(`${kind}/${id}`);
+      const entry = byId.get(kind)?.get(id);
       if (!entry) throw new Error(`no ${kind} "${id}" in the linked knowledge`);
       return entry as unknown as Entry<K>;
     },

@@ -1,11 +1,10 @@
 import { answerOf, canCheck } from './answers.ts';
 import type { Answer, Case } from './case.ts';
+import { treesOf } from './compiled/compiled.ts';
+import { type Leaf, NODE, type Place } from './compiled/trees.ts';
 import type { Knowledge } from './knowledge.ts';
-import type { Branch, LeaveLeaf, RemedyLeaf } from './model/tree.ts';
-import { isAsk, isHandover } from './tree.ts';
 
-/** An end of a tree that is still possible, and the defect whose tree it belongs to. */
-export type Leaf = (RemedyLeaf | LeaveLeaf) & { readonly of: string };
+export type { Leaf };
 
 /** A question met on the way, in walking order. `open`: not answered, and it can be checked now. */
 export type Met = {
@@ -22,32 +21,27 @@ export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonl
  * (unknown, can't tell, can't be checked on this film) keeps both.
  */
 export const possible = (known: Knowledge, on: Case, defect: string): Possible => {
-  const leaves: Leaf[] = [];
+  const { nodes, of, questions, leaves, roots } = treesOf(known);
+  const ends = new Set<Leaf>();
   const met: Met[] = [];
-  const follow = (branch: Branch, of: string): void => {
-    if (isHandover(branch)) {
-      follow(known.get('defect', branch.defect).tree, branch.defect);
+  const follow = (place: Place): void => {
+    if (place < 0) {
+      ends.add(leaves[~place] as Leaf);
       return;
     }
-    if (!isAsk(branch)) {
-      leaves.push({ ...branch, of });
-      return;
-    }
-    const answer = answerOf(known, on, branch.ask);
-    met.push({
-      question: branch.ask,
-      answer,
-      open: answer === undefined && canCheck(known, on, branch.ask),
-      of,
-    });
-    if (answer !== 'no') follow(branch.yes, of);
-    if (answer !== 'yes') follow(branch.no, of);
+    const at = place * NODE;
+    const question = questions[nodes[at] as number] as string;
+    const answer = answerOf(known, on, question);
+    const open = answer === undefined && canCheck(known, on, question);
+    met.push({ question, answer, open, of: of[place] as string });
+    if (answer !== 'no') follow(nodes[at + 1] as Place);
+    if (answer !== 'yes') follow(nodes[at + 2] as Place);
   };
-  follow(known.get('defect', defect).tree, defect);
-  return { leaves: unique(leaves), met };
+  follow(roots.get(defect) ?? rootOfNone(known, defect));
+  return { leaves: [...ends], met };
 };
 
-const unique = (leaves: readonly Leaf[]): Leaf[] => {
-  const seen = new Map(leaves.map((leaf) => [JSON.stringify(leaf), leaf]));
-  return [...seen.values()];
+/** Throws, naming the defect. */
+const rootOfNone = (known: Knowledge, defect: string): never => {
+  throw new Error(`no tree for ${known.get('defect', defect).id}`);
 };

@@ -1,6 +1,9 @@
 import { lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
-import { holds, type Truth } from './condition.ts';
+import { rulesOf } from './compiled/compiled.ts';
+import { type CodedFact, codeOf, codesOf } from './compiled/fact-codes.ts';
+import { hasBit, markHolding, type RuleTable } from './compiled/rules.ts';
+import type { Truth } from './condition.ts';
 import { hazardsOf } from './hazards.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Family } from './model/family.ts';
@@ -25,24 +28,57 @@ const guards = (rule: RuleEntry, does: ReadonlyMap<Hazard, Truth>): boolean =>
     return truth !== undefined && (!rule.sure || (rule.sure === 'yes') === (truth === 'yes'));
   });
 
-const byFacts = (known: Knowledge, on: Case, rule: RuleEntry): boolean => {
-  if (!rule.when) return true;
-  const truth = holds(rule.when, lookupIn(known, on));
-  return truth === 'yes' || (truth === 'unknown' && rule['unless-known-no']);
-};
-
 /** Whether a rule belongs to steps, and not to what is told of the piece alone. */
 export const isOfSteps = (rule: Pick<RuleEntry, 'hazards' | 'always'>): boolean =>
   rule.hazards.length > 0 && !rule.always;
 
+const bitsOf = (table: RuleTable, codes: Uint8Array): Uint32Array => {
+  const bits = new Uint32Array(table.stride);
+  markHolding(table, codes, bits);
+  return bits;
+};
+
+/** The codes of the case with another kind of top coat; only it, and answers that may follow from it, are looked up anew. */
+const codesWith = (known: Knowledge, table: RuleTable, codes: Uint8Array, on: Case): Uint8Array => {
+  const lookup = lookupIn(known, on);
+  return codes.map((code, at) => {
+    const fact = table.facts[at] as CodedFact;
+    return fact.name === 'family' || known.has('question', fact.name)
+      ? codeOf(fact, lookup(fact.name))
+      : code;
+  });
+};
+
 /**
- * Asks a question of every case that this one may turn out to be: where the kind of top coat is not known, what holds
- * for every kind that it can be holds, and what holds for none does not. A flaw that only oil shows is warned of as oil.
+ * The rules whose facts hold, in every case that this one may turn out to be: where the kind of top coat is not known,
+ * what holds for every kind that it can be holds, and what holds for none does not. A flaw that only oil shows is warned
+ * of as oil.
  */
-const whateverKind = (on: Case, families: readonly Family[]) => {
-  const each = on['family'] ? [] : families.map((family) => withFact(on, 'family', family));
-  return (holds: (of: Case) => boolean): boolean =>
-    !each.length ? holds(on) : holds(on) ? each.some(holds) : each.every(holds);
+const rulesByFacts = (known: Knowledge, on: Case, families: readonly Family[]): readonly RuleEntry[] => {
+  const table = rulesOf(known);
+  const codes = codesOf(table.facts, lookupIn(known, on));
+  const bits = bitsOf(table, codes);
+  const each = on['family']
+    ? []
+    : families.map((family) => bitsOf(table, codesWith(known, table, codes, withFact(on, 'family', family))));
+  return known.rules.filter((_, bit) => {
+    const holds = (of: Uint32Array) => hasBit(of, bit);
+    return !each.length ? holds(bits) : holds(bits) ? each.some(holds) : each.every(holds);
+  });
+};
+
+/** Cases are never changed, so what was found for one stays right. */
+const found = new WeakMap<Knowledge, WeakMap<Case, Map<string, readonly RuleEntry[]>>>();
+
+const holding = (known: Knowledge, on: Case, families: readonly Family[]): readonly RuleEntry[] => {
+  const byCase = found.get(known) ?? new WeakMap<Case, Map<string, readonly RuleEntry[]>>();
+  found.set(known, byCase);
+  const byFamilies = byCase.get(on) ?? new Map<string, readonly RuleEntry[]>();
+  byCase.set(on, byFamilies);
+  const key = families.join();
+  const rules = byFamilies.get(key) ?? rulesByFacts(known, on, families);
+  byFamilies.set(key, rules);
+  return rules;
 };
 
 /** The rules that come before one step, the top coat being one of `families`; of any kind where none is named. */
@@ -52,11 +88,8 @@ export const rulesForStep = (
   step: Step,
   families: readonly Family[] = [],
 ): readonly RuleEntry[] => {
-  const certain = whateverKind(on, families);
   const does = hazardsOf(known, on, step, families);
-  return known.rules.filter(
-    (rule) => isOfSteps(rule) && guards(rule, does) && certain((of) => byFacts(known, of, rule)),
-  );
+  return holding(known, on, families).filter((rule) => isOfSteps(rule) && guards(rule, does));
 };
 
 /**
@@ -69,12 +102,9 @@ export const fire = (
   ahead: readonly Step[],
   families: readonly Family[] = [],
 ): Fired => {
-  const certain = whateverKind(on, families);
   const does = ahead.map((step) => hazardsOf(known, on, step, families));
-  const fired = known.rules.filter(
-    (rule) =>
-      (!isOfSteps(rule) || does.some((one) => guards(rule, one))) &&
-      certain((of) => byFacts(known, of, rule)),
+  const fired = holding(known, on, families).filter(
+    (rule) => !isOfSteps(rule) || does.some((one) => guards(rule, one)),
   );
   const byKind = (kind: RuleEntry['kind']) => fired.filter((rule) => rule.kind === kind);
   return {

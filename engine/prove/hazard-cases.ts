@@ -68,6 +68,7 @@ const holesOfStep = (
   const hazards = new Set<Hazard>(base.keys());
   for (const hazard of hazards) {
     const rules = known.rules.filter((rule) => mayGuard(rule, hazard));
+    const guarded = { ...known, rules };
     const facts = [
       ...new Set([
         ...(base.get(hazard) ?? []),
@@ -85,7 +86,7 @@ const holesOfStep = (
         lookups.every((lookup) => holds(condition, lookup) === 'yes'),
       );
       if (!wanted.length) continue;
-      const fired = Object.values(fire({ ...known, rules }, on, [step], families)).flat();
+      const fired = Object.values(fire(guarded, on, [step], families)).flat();
       for (const lacks of missing(wanted, fired.map(weightOf))) {
         const key = `${hazard} ${lacks}`;
         const before = holes.get(key);

@@ -1,0 +1,29 @@
+import type { ConditionInput } from '../model/condition.ts';
+
+/** One comparison of a fact, or its opposite. */
+export type Literal = { readonly fact: string; readonly wanted: unknown; readonly negated: boolean };
+/** Holds where one of its comparisons holds. */
+export type Clause = readonly Literal[];
+
+/** Every choice of one from each. */
+const choices = (lists: readonly (readonly Clause[])[]): readonly Clause[] =>
+  lists.reduce<readonly Clause[]>(
+    (sofar, list) => sofar.flatMap((one) => list.map((other) => [...one, ...other])),
+    [[]],
+  );
+
+/**
+ * A condition as clauses that must all hold. With three values, too, this is the same condition: `and`, `or` and `not`
+ * of yes, no and unknown (Kleene's strong logic) distribute and obey De Morgan's laws.
+ */
+export const clausesOf = (condition: ConditionInput, negated = false): readonly Clause[] => {
+  const parts = Object.entries(condition)
+    .filter(([, wanted]) => wanted !== undefined)
+    .map(([name, wanted]): readonly Clause[] => {
+      if (name === 'not') return clausesOf(wanted as ConditionInput, !negated);
+      if (name !== 'any') return [[{ fact: name, wanted, negated }]];
+      const options = (wanted as ConditionInput[]).map((option) => clausesOf(option, negated));
+      return negated ? options.flat() : choices(options);
+    });
+  return negated ? choices(parts) : parts.flat();
+};
