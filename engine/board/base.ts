@@ -138,6 +138,9 @@ const drawn = kept(
   },
 );
 
+/** What lies below the board's own base, to be shown where that is gone. Not to be changed. */
+export const groundBelow = (b: Board, base: Base, seed: number): Readonly<Board> => drawn(b, base, seed);
+
 /** Lays the paint or the bare wood that everything else lies on. */
 export const layBase = (b: Board, base: Base, seed: number): void => {
   const from = drawn(b, base, seed);

@@ -29,6 +29,7 @@ import { lap } from './features/lap.ts';
 import { milky } from './features/milky.ts';
 import { nibs } from './features/nibs.ts';
 import { oilBeads } from './features/oil-beads.ts';
+import { oilPools } from './features/oil-pools.ts';
 import { orangePeel } from './features/orange-peel.ts';
 import { peel } from './features/peel.ts';
 import { pinholes } from './features/pinholes.ts';
@@ -46,6 +47,7 @@ import { specks } from './features/specks.ts';
 import { sprayBands } from './features/spray-bands.ts';
 import { stipple } from './features/stipple.ts';
 import { streaks } from './features/streaks.ts';
+import { swipe } from './features/swipe.ts';
 import { telegraphing } from './features/telegraphing.ts';
 import { waxBloom } from './features/wax-bloom.ts';
 import { waxInGrain } from './features/wax-in-grain.ts';
@@ -69,11 +71,13 @@ const DRAW: { readonly [K in FeatureKind]: Draw<K> } = {
   'white-ring': whiteRing,
   'heat-mark': heatMark,
   'wax-smear': waxSmear,
+  swipe,
   'wax-in-grain': waxInGrain,
   ambering,
   bleed,
   'dark-blotch': darkBlotch,
   'color-drag': colorDrag,
+  'oil-pools': oilPools,
   rust,
   'soapy-streaks': soapyStreaks,
   'sand-through': sandThrough,

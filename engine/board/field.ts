@@ -103,6 +103,14 @@ export const tint = (
   b.blue[i] = b.blue[i]! * keep + blue * cover;
 };
 
+/** Shows another ground in place of the base, `cover` 0–1. */
+export const uncover = (b: Board, i: number, ground: Readonly<Board>, cover: number) => {
+  const keep = 1 - cover;
+  b.red[i] = b.red[i]! * keep + ground.red[i]! * cover;
+  b.green[i] = b.green[i]! * keep + ground.green[i]! * cover;
+  b.blue[i] = b.blue[i]! * keep + ground.blue[i]! * cover;
+};
+
 /** Lets the base shine through a stain: each channel loses its share (Beer–Lambert), `depth` 0 is clear. */
 export const stain = (b: Board, i: number, density: readonly [number, number, number], depth: number) => {
   b.red[i] = b.red[i]! * Math.exp(-density[0] * depth);

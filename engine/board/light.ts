@@ -20,6 +20,9 @@ export type Light = {
   tiltGrowth: number;
   halfAlong: number;
   halfAcross: number;
+  /** The glazing bar that parts the window: its slope from the window's middle, and half its width. */
+  bar: number;
+  halfBar: number;
   /** Brightness of the window, and of the room, as mirrored. */
   window: number;
   room: number;
@@ -52,15 +55,17 @@ export const lightFrom = (choice: LightChoice): Light => {
     sine: Math.sin(elevation),
     cosine: Math.cos(elevation),
     tangent: Math.tan(elevation),
-    nearTilt: mixed(-0.015, 0.01),
+    nearTilt: mixed(-0.03, 0.0),
     tiltGrowth: mixed(0.24, 0.24),
-    halfAlong: mixed(0.06, 0.05),
+    halfAlong: mixed(0.085, 0.06),
     halfAcross: mixed(0.3, 0.13),
-    window: mixed(3.6, 5.5),
+    bar: mixed(0.036, 0.024),
+    halfBar: 0.0045,
+    window: mixed(2.7, 5.5),
     lampTilt: mixed(0.2, 0.3),
     lamp: mixed(60, 60),
     room: mixed(0.12, 0.16),
-    wall: mixed(0.42, 0.7),
+    wall: mixed(0.3, 0.7),
     ambient: mixed(0.22, 0.45),
     level: mixed(0.62, 0.98),
     fall: mixed(0.5, 0.12),

@@ -22,7 +22,19 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
   const shadow = castShadows(b, light);
   const perMm = 1 / (2000 * b.pitch);
   const perStep = 1 / (1000 * b.pitch);
-  const { towardX: tx, towardY: ty, sine, cosine, halfAlong, halfAcross, ambient, level, fall } = light;
+  const {
+    towardX: tx,
+    towardY: ty,
+    sine,
+    cosine,
+    halfAlong,
+    halfAcross,
+    bar,
+    halfBar,
+    ambient,
+    level,
+    fall,
+  } = light;
   const direct = 1 - ambient;
   const f = fresnel(light.incidence, FILM_INDEX);
   const through = 1 - f;
@@ -66,7 +78,8 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const middle = light.nearTilt + light.tiltGrowth * far - tilt;
       const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist;
       const gleam =
-        slopesBetween(middle - halfAlong, middle + halfAlong, spread) *
+        (slopesBetween(middle - halfAlong, middle + halfAlong, spread) -
+          slopesBetween(middle - bar - halfBar, middle - bar + halfBar, spread)) *
         slopesBetween(sideways - halfAcross, sideways + halfAcross, spread);
       const p1 = middle + light.lampTilt;
       const near = spread + LAMP * LAMP;

@@ -1,12 +1,30 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, scaleFilm } from '../field.ts';
-import { rough } from '../noise.ts';
+import { type Board, everywhere, raise, scaleFilm } from '../field.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
 
-/** The film itself turns yellow; it is darker where it is thicker. */
+/** What was covered kept its first color: share of the yellow that is left there. */
+const KEPT = 0.1;
+const STEP_UM = 14;
+
+/** The film itself turns yellow, deeper where it lies thicker; a strip that was covered shows what color it was. */
 export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void => {
   b.amber = Math.max(b.amber, f.strength);
+  const next = random(from);
+  const left = b.widthMm * between(next, 0.16, 0.24);
+  const wide = b.widthMm * 0.24;
+  const lean = between(next, -0.09, -0.03);
   everywhere(b, (i, x, y) => {
     const uneven = 2 * (x / b.widthMm - 0.5) + 0.8 * rough(x / 34, y / 16, from, 2);
-    scaleFilm(b, i, Math.max(0.15, 1 + f.drift * uneven));
+    const furrow = 0.5 * noise(x / 60, y / 1.3, from + 1) + 0.3 * noise(x / 40, y / 0.5, from + 2);
+    scaleFilm(b, i, Math.max(0.15, 1 + f.drift * uneven + 0.3 * furrow));
+    raise(b, i, 3.5 * furrow);
+    if (f.reference === 'none') return;
+    const across = x - left - lean * y;
+    const d = Math.max(-across, across - wide);
+    const covered = 1 - ease(-0.12, 0.12, d + 0.06 * noise(y / 1.2, 1, from + 3));
+    scaleFilm(b, i, 1 - (1 - KEPT) * covered);
+    raise(b, i, STEP_UM * (0.8 * Math.exp(-(((d - 0.35) / 0.3) ** 2)) - covered));
+    // Against the edge of the tape the film stood thickest.
+    scaleFilm(b, i, 1 + 0.5 * Math.exp(-(((d - 0.5) / 0.5) ** 2)) * (1 - covered));
   });
 };

@@ -14,7 +14,7 @@ type Bleed = FeatureOf<'bleed'>;
 
 const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
   const radius = f['size-mm'] / 2;
-  const edge = blot(center, radius, from, 0.16, 1.3);
+  const edge = blot(center, radius, from, 0.07, 1.25);
   everywhere(b, (i, x, y) => {
     const d = edge(x, y);
     if (d > radius * 0.8) return;
@@ -27,32 +27,51 @@ const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
 };
 
 const tannin = (b: Board, f: Bleed, from: number): void => {
-  const cloud = patches(f['size-mm'] * 1.25, from, 0.4, 0.7);
+  const cloud = patches(f['size-mm'] * 1.25, from, 0.46, 0.7);
   everywhere(b, (i, x, y) => {
-    const share = cloud(x, y);
+    // It rises along the grain: in the bands of the rings, and most over the open pores.
+    const ring = (y + 5 * noise(x / 80, y / 30, from + 6)) / 5.2;
+    const part = ring - Math.floor(ring);
+    const band = 0.35 + 0.65 * part * part * (1 - ease(0.86, 1, part));
+    const fiber = noise(x / 16, y / 0.5, from + 7);
+    const share = cloud(x * 0.55, y + 1.5 * fiber);
     if (share === 0) return;
-    const tide = Math.exp(-(((share - 0.22) / 0.13) ** 2));
-    const uneven = 0.85 + 0.3 * rough(x / 5, y / 3, from + 4, 2);
-    stain(b, i, TANNIN, f.strength * uneven * (1.1 * share ** 1.3 + 0.16 * tide));
+    const tide = Math.exp(-(((share - 0.2) / 0.14) ** 2));
+    const uneven = 0.9 + 0.3 * fiber + 0.25 * rough(x / 7, y / 4, from + 4, 2);
+    stain(b, i, TANNIN, f.strength * uneven * (1.35 * band * share + 0.12 * tide));
   });
 };
 
 const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   const next = random(from + 1);
   const radius = f['size-mm'] / 2;
-  const blots = Array.from({ length: 4 }, (_, n) =>
+  const blots = Array.from({ length: 6 }, (_, n) =>
     blot(
       n === 0 ? center : [next() * b.widthMm, next() * b.heightMm],
-      radius * (n === 0 ? 1 : between(next, 0.25, 0.6)),
+      radius * (n === 0 ? 1 : between(next, 0.12, 0.55, 1.6)),
       from + n,
-      0.6,
+      0.7,
+      between(next, 1.1, 1.8),
     ),
   );
   everywhere(b, (i, x, y) => {
+    let share = 0;
     for (const edge of blots) {
-      const share = 1 - ease(-radius * 0.5, radius * 0.28, edge(x, y));
-      if (share > 0) stain(b, i, DYE, 1.1 * f.strength * share * (0.85 + 0.3 * rough(x / 6, y / 6, from, 2)));
+      const d = edge(x, y) + 0.25 * noise(x / 22, y / 0.8, from + 9);
+      // Thickest where the dye climbed, a wide pale halo round it.
+      const core = 1 - ease(-radius * 0.65, radius * 0.1, d);
+      const halo = Math.exp(-((Math.max(0, d + radius * 0.3) / (radius * 0.55)) ** 2));
+      share = Math.max(share, 0.62 * core + 0.42 * halo);
     }
+    if (share > 0.01)
+      stain(
+        b,
+        i,
+        DYE,
+        f.strength *
+          share *
+          (0.9 + 0.3 * rough(x / 9, y / 7, from + 12, 2) + 0.06 * noise(x / 18, y / 0.6, from + 13)),
+      );
   });
 };
 

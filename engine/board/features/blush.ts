@@ -1,14 +1,16 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, roughen, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
-import { noise } from '../noise.ts';
+import { rough } from '../noise.ts';
 
-/** Condensed moisture at the very surface: white to gray and dull, with a fine grain. */
+/** Condensed moisture at the very surface: a thin bluish bloom, densest in the middle, that takes the shine. */
 export const blush = (b: Board, f: FeatureOf<'blush'>, from: number): void => {
-  const patch = patches(f['size-mm'], from, 0.55, 0.42);
+  const patch = patches(f['size-mm'] * 1.25, from, 0.48, 1.25);
+  b.veil = [0.9, 1, 1.12];
   everywhere(b, (i, x, y) => {
-    const share = patch(x, y);
-    scatter(b, i, 0.26 * f.strength * share * (1 + 0.25 * noise(x / 0.5, y / 0.5, from + 5)));
-    roughen(b, i, 0.2, 0.8 * share * f.strength);
+    const bloom = patch(x * 0.8, y);
+    const share = bloom * bloom * (0.9 + 0.3 * rough(x / 5, y / 4, from + 5, 2));
+    scatter(b, i, 0.24 * f.strength * Math.max(0, share));
+    roughen(b, i, 0.2, Math.min(1, 1.1 * share * f.strength));
   });
 };

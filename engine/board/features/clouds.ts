@@ -1,15 +1,15 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, scaleFilm, scatter } from '../field.ts';
-import { patches } from '../mask.ts';
+import { ease, rough } from '../noise.ts';
 import { VEIL_TONE } from './haze.ts';
 
-/** Trapped water: soft-edged blue-white clouds in a smooth film. */
+/** Trapped water: a blue-white veil inside a smooth, shining film, in the strokes where it lies thick. */
 export const clouds = (b: Board, f: FeatureOf<'clouds'>, from: number): void => {
-  const cloud = patches(f['size-mm'] * 1.4, from, 0.42, 0.75);
+  const s = f['size-mm'] * 1.5;
   b.veil = [...VEIL_TONE.blue];
   everywhere(b, (i, x, y) => {
-    const share = cloud(x, y);
-    scatter(b, i, 0.34 * f.strength * share * share);
+    const share = ease(-0.3, 0.75, rough((0.85 * x) / s, y / s, from, 4));
+    scatter(b, i, 0.5 * f.strength * share);
     scaleFilm(b, i, 1 + 0.4 * share);
   });
 };

@@ -1,24 +1,66 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { PAINT, type Rgb, WOOD } from '../base.ts';
-import { type Board, dim, everywhere, raise, scatter, tint } from '../field.ts';
-import { turned } from '../mask.ts';
-import { ease, noise } from '../noise.ts';
+import { groundBelow, type Rgb } from '../base.ts';
+import { type Board, everywhere, raise, roughen, tint, uncover } from '../field.ts';
+import { ease, noise, random, rough } from '../noise.ts';
+import { traceOf, wipesOver } from '../wipes.ts';
 
-/** Loosened pigment: thin spots where what lies below shows, and its color carried on in strings. */
-export const colorDrag = (b: Board, f: FeatureOf<'color-drag'>, from: number): void => {
-  const under: Rgb = f.under === 'white' ? PAINT.white : WOOD.oak.early;
+type ColorDrag = FeatureOf<'color-drag'>;
+const PORE_UM = -5;
+
+/** Where two colors meet, the brush took one with it and drew it out over the other, bristle by bristle. */
+const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const width = f['width-mm'];
-  const { along, across } = turned(f.angle);
   everywhere(b, (i, x, y) => {
-    const u = along(x, y);
-    const v = across(x, y);
-    const strings = noise(u / 50, v / 0.9, from + 1) + 0.6 * noise(u / 24, v / 0.35, from + 2);
-    const smear = noise(u / (width * 2.6), v / width, from);
-    const thin = ease(0.22, 0.75, smear + 0.42 * strings) * f.strength;
-    tint(b, i, under, 0.62 * thin);
-    const carried = ease(0.05, 0.6, -smear + 0.4 * strings) * f.strength;
-    scatter(b, i, 0.02 * carried);
-    dim(b, i, [1 - 0.45 * carried, 1 - 0.45 * carried, 1 - 0.4 * carried]);
-    raise(b, i, 3 * strings * f.strength);
+    const border = b.widthMm * 0.36 + 0.14 * (y - b.heightMm / 2) + 0.25 * noise(y / 5, 1, from);
+    const v = y - 0.05 * x + 0.8 * noise(x / 40, y / 16, from + 4);
+    const u = x - border;
+    const bristle = noise(u / 60, v / 0.7, from + 1) + 0.6 * noise(u / 30, v / 0.3, from + 2);
+    const stroke = ease(-0.55, 0.35, noise(7, v / width, from) + 0.25 * noise(u / 30, v / 3, from + 3));
+    const reach = width * (1.3 + 4 * stroke * ease(-0.7, 0.9, noise(3, v / 1.4, from + 5) + 0.5 * bristle));
+    if (u > 0) {
+      const drawn = f.strength * stroke * (1 - ease(0, reach, u)) * ease(-0.75, 0.55, bristle);
+      uncover(b, i, ground, 1);
+      tint(b, i, color, Math.min(1, 1.5 * drawn));
+    } else {
+      // Behind the border the color is worn thin in the same strokes.
+      const worn = f.strength * stroke * ease(0.25, 0.9, bristle) * (1 - ease(width * 0.6, width * 2, -u));
+      uncover(b, i, ground, 0.55 * worn);
+    }
+    raise(b, i, 3 * bristle * stroke);
   });
+};
+
+/** A cloth rubs the color off the high places, in its arcs; the pores keep it, and what came off lies about as a smear. */
+const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
+  const traces = wipesOver(b, random(from), {
+    count: 8,
+    width: f['width-mm'] * 2.4,
+    radius: [b.widthMm * 0.6, b.widthMm * 1.5],
+  }).map(traceOf);
+  everywhere(b, (i, x, y) => {
+    let rub = 0;
+    let threads = 0;
+    for (const at of traces) {
+      const { share, thread } = at(x, y);
+      rub += share * (0.55 + 0.18 * thread);
+      threads += share * thread;
+    }
+    const high = rough(x / 13, y / 9, from + 3, 3);
+    const off = ease(0.5, 0.95, rub * (0.62 + 0.3 * f.strength) + 0.55 * high);
+    const pore = ground.height[i]! < PORE_UM ? 0.25 : 1;
+    uncover(b, i, ground, off * pore);
+    const smear = ease(0.1, 0.9, 0.4 * threads + 0.3 * noise(x / 5, y / 5, from + 6) + 0.35);
+    if (off > 0) tint(b, i, color, 0.5 * (1 - off) * off + 0.3 * off * smear);
+    raise(b, i, off * (ground.height[i]! * 0.5 - 12));
+    roughen(b, i, 0.26, off);
+    roughen(b, i, 0.1, 0.5 * Math.min(1, rub) * (1 - off));
+  });
+};
+
+/** Loosened color: drawn out by the brush, or rubbed off by the cloth. */
+export const colorDrag = (b: Board, f: ColorDrag, from: number): void => {
+  const color: Rgb = [b.red[0]!, b.green[0]!, b.blue[0]!];
+  const ground = groundBelow(b, f.under === 'white' ? { paint: 'white' } : { wood: 'oak' }, from);
+  if (f.tool === 'brush') brushed(b, f, from, ground, color);
+  else rubbed(b, f, from, ground, color);
 };

@@ -1,28 +1,42 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, roughen } from '../field.ts';
-import { between, ease, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
-import { disc } from '../stamp.ts';
+import { disc, type Point } from '../stamp.ts';
 
-/** Film drawn back from a speck of oil: a flat dish, a raised rim, often the base in the middle. */
+/** Film drawn back from specks of oil: dishes with a raised rim, in clusters, small ones beside large, often bare in the middle. */
 export const craters = (b: Board, f: FeatureOf<'craters'>, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];
-  for (const point of places(b, next, f['per-cm2'])) {
-    const radius = between(next, low, high, 1.6) / 2;
-    const rim = 16 + 9 * radius;
-    const turn = next() * 6.28;
+  const dish = (point: Point, radius: number) => {
+    const rim = 14 + 8 * radius;
+    const id = Math.floor(next() * 1e6);
     disc(b, point, radius * 2.1, (i, d, dx, dy) => {
-      const t = d / (radius * (1 + 0.05 * Math.sin(2 * Math.atan2(dy, dx) + turn)));
+      const t = d / (radius * (1 + 0.13 * noise((dx / radius) * 0.7 + 2.6, (dy / radius) * 0.7 + 5.1, id)));
       const film = b.film[i]!;
-      const dish = 1 - ease(0.45, 1, t);
-      raise(b, i, -(film + 6) * dish + rim * Math.exp(-(((t - 1.12) / 0.24) ** 2)));
-      const bare = f.bare * (1 - ease(0.5, 0.72, t));
-      b.film[i] = film * (1 - Math.max(bare, dish * 0.7));
+      const deep = 1 - ease(0.4, 1, t);
+      raise(b, i, -(film + 4) * deep + rim * Math.exp(-(((t - 1.12) / 0.26) ** 2)));
+      const bare = f.bare * (1 - ease(0.45, 0.75, t));
+      b.film[i] = film * (1 - Math.max(bare, deep * 0.7));
+      raise(b, i, 2 * bare * noise(dx / 0.5, dy / 0.5, id + 1));
       roughen(b, i, b.bareRoughness, bare);
     });
-    disc(b, point, radius * 0.07 + 0.05, (i) => {
-      raise(b, i, 14);
-    });
+    if (next() < 0.4) {
+      const speck: Point = [
+        point[0] + between(next, -0.3, 0.3) * radius,
+        point[1] + between(next, -0.3, 0.3) * radius,
+      ];
+      disc(b, speck, between(next, 0.05, 0.12), (i) => raise(b, i, 12));
+    }
+  };
+  for (const point of places(b, next, f['per-cm2'])) {
+    const radius = between(next, low, high, 2) / 2;
+    dish(point, radius);
+    for (let n = Math.floor(between(next, 0, 4.5, 1.4)); n > 0; n--) {
+      const heading = next() * 6.28;
+      const small = Math.max(low / 2, 0.4) * between(next, 0.7, 1.3);
+      const away = radius + small + between(next, 0.6, 3.5);
+      dish([point[0] + Math.cos(heading) * away, point[1] + Math.sin(heading) * away], small);
+    }
   }
 };

@@ -1,16 +1,17 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
-import { cells, rough } from '../noise.ts';
+import { ease, noise, rough } from '../noise.ts';
 
-/** Even whitish matte of very fine crystals, as on frost. */
+/** Whitish matte of wrinkles too small to see singly: finely crumpled, a little denser where more oil stood. */
 export const frosting = (b: Board, f: FeatureOf<'frosting'>, from: number): void => {
-  const cell = { first: 0, second: 0, id: 0 };
+  const fine = Math.max(0.3, b.pitch * 2.2);
   everywhere(b, (i, x, y) => {
-    const bend = 0.6 * rough(x / 0.8, y / 0.8, from + 1, 1);
-    cells(x / 0.62 + bend, y / 0.62 - bend, from, cell);
-    const crystal = Math.min(1, (cell.second - cell.first) * 2.2);
-    raise(b, i, 9 * f.strength * crystal);
-    scatter(b, i, f.strength * (0.1 + 0.09 * crystal + 0.03 * rough(x / 18, y / 18, from + 3, 2)));
-    roughen(b, i, 0.24, 0.9 * f.strength);
+    const bx = x + 0.5 * noise(x / 1.3, y / 1.3, from + 1);
+    const by = y + 0.5 * noise(x / 1.3, y / 1.3, from + 2);
+    const fold = 1 - Math.abs(noise(bx / fine, by / (fine * 0.8), from)) * 2;
+    const lies = 0.75 + 0.35 * ease(-0.5, 0.6, rough(x / 22, y / 12, from + 3, 2));
+    raise(b, i, 13 * f.strength * lies * fold);
+    scatter(b, i, Math.max(0, f.strength * lies * (0.17 + 0.05 * fold)));
+    roughen(b, i, 0.22, 0.9 * f.strength);
   });
 };

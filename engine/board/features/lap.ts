@@ -3,7 +3,7 @@ import { type Board, dim, everywhere, raise, roughen, scaleFilm, scatter } from 
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
-/** Where one pass overlapped a setting one: a straight band of double film and other sheen, faintly ridged. */
+/** Where one pass overlapped a setting one: a band of double film, darker and of other sheen, its edges a ridge of bristle ends. */
 export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
   const { along, across } = turned(f.angle);
   const width = f['width-mm'];
@@ -12,14 +12,24 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
   const phase = width > b.heightMm * 0.6 ? 0 : width * 0.22;
   everywhere(b, (i, x, y) => {
     const u = along(x, y);
-    const v = across(x, y) - offset + phase + 0.35 * noise(u / 26, 3, from);
-    const d = Math.abs(v - Math.round(v / width) * width);
-    const band = 1 - ease(half - 0.25, half + 0.25, d);
-    const edge = Math.exp(-(((d - half) / 0.42) ** 2));
-    scaleFilm(b, i, 1 + 0.9 * f.strength * band);
-    raise(b, i, f['ridge-um'] * (0.5 * band + edge));
-    roughen(b, i, b.roughness[i]! * 2.6 + 0.02, f.strength * band);
-    scatter(b, i, 0.06 * f.strength * band);
-    dim(b, i, [1 - 0.1 * f.strength * band, 1 - 0.12 * f.strength * band, 1 - 0.16 * f.strength * band]);
+    const v = across(x, y) - offset + phase + 0.5 * noise(u / 30, 3, from);
+    const nearest = Math.round(v / width);
+    const side = v - nearest * width;
+    const hand = side > 0 ? 1 : 4;
+    // The two edges wander each by itself, and one of them melted in along part of its way.
+    const edge =
+      half * (1 + 0.22 * noise(u / 19, hand + nearest * 7, from + 1)) + 0.22 * noise(u / 2.5, hand, from + 2);
+    const sharp = 0.35 + 0.65 * ease(-0.4, 0.35, noise(u / 24, hand + nearest * 5, from + 3));
+    const d = Math.abs(side);
+    const soft = 0.25 + 1.6 * (1 - sharp);
+    const band = 1 - ease(edge - soft, edge + soft, d);
+    const ridge = sharp * Math.exp(-(((d - edge) / 0.42) ** 2)) * (0.8 + 0.4 * noise(u / 5, hand, from + 4));
+    const bristle = noise(u / 50, v / 0.8, from + 5) + 0.5 * noise(u / 30, v / 0.35, from + 6);
+    raise(b, i, f['ridge-um'] * (0.3 * band + ridge + 0.14 * bristle * (0.5 + band)));
+    scaleFilm(b, i, Math.max(0.3, 1 + 0.9 * f.strength * band + 0.08 * bristle));
+    roughen(b, i, b.roughness[i]! * 2.2 + 0.015, Math.min(1, f.strength * band * (0.9 + 0.2 * bristle)));
+    scatter(b, i, Math.max(0, 0.016 * f.strength * band * (1 + 0.4 * bristle)));
+    const deep = f.strength * band * (1 + 0.2 * bristle);
+    dim(b, i, [1 - 0.2 * deep, 1 - 0.24 * deep, 1 - 0.3 * deep]);
   });
 };

@@ -1,17 +1,19 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise } from '../field.ts';
-import { cells, rough } from '../noise.ts';
+import { noise } from '../noise.ts';
 
-/** Round dimples side by side, smooth and glossy like the skin of an orange. */
+/** Round soft dimples of mixed size side by side, smooth and glossy like the skin of an orange: no crease between them. */
 export const orangePeel = (b: Board, f: FeatureOf<'orange-peel'>, from: number): void => {
-  const s = f['spacing-mm'];
-  const cell = { first: 0, second: 0, id: 0 };
+  const s = f['spacing-mm'] * 0.62;
   everywhere(b, (i, x, y) => {
-    const bend = 0.22 * rough(x / s, y / s, from + 1, 1);
-    cells(x / s + bend, y / s - bend, from, cell);
-    const t = Math.min(1, cell.first * 1.75);
-    const bowl = t * t * (3 - 2 * t);
-    const rise = f['height-um'] * (bowl - 0.6 + 0.3 * rough(x / (2 * s), y / (2 * s), from + 2, 1));
+    const u = x + 0.3 * s * noise(x / (2.3 * s), y / (2.3 * s), from + 1);
+    const v = y + 0.3 * s * noise(x / (2.3 * s), y / (2.3 * s), from + 2);
+    // Three turned layers of swells, so that no direction shows.
+    const swell =
+      noise(u / s, v / s, from) +
+      0.75 * noise((0.8 * u + 0.6 * v) / (s * 1.25), (0.8 * v - 0.6 * u) / (s * 1.25), from + 3) +
+      0.4 * noise((0.6 * u - 0.8 * v) / (s * 0.7), (0.8 * u + 0.6 * v) / (s * 0.7), from + 4);
+    const rise = f['height-um'] * 0.42 * (swell - 0.22 * swell * swell);
     raise(b, i, rise);
     b.film[i] = Math.max(3, b.film[i]! + rise);
   });

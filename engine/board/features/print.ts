@@ -9,30 +9,48 @@ type Press = (u: number, v: number) => { inside: number; press: number };
 
 const cloth = (f: Print, from: number): Press => {
   const half = f['size-mm'] / 2;
-  const k = (2 * Math.PI) / f['pitch-mm'];
+  const k = Math.PI / f['pitch-mm'];
   return (u, v) => {
-    const edge = Math.max(Math.abs(u) - half * 1.2, Math.abs(v) - half) + 1.4 * rough(u / 7, v / 7, from, 2);
-    const warp = u + 0.12 * noise(u / 6, v / 6, from + 1);
-    const weft = v + 0.12 * noise(u / 6, v / 6, from + 2);
-    const over = Math.sin((k * warp) / 2) * Math.sin((k * weft) / 2) > 0;
-    const thread = over ? Math.abs(Math.sin((k * warp) / 2)) : Math.abs(Math.sin((k * weft) / 2));
-    return {
-      inside: 1 - ease(-1.5, 1.5, edge),
-      press: thread * (0.75 + 0.5 * noise(u / 10, v / 10, from + 3)),
-    };
+    const fray = 1.6 * rough(u / 7, v / 7, from, 2) + 0.5 * noise(u / 1.2, v / 1.2, from + 4);
+    const edge = Math.max(Math.abs(u) - half * 1.2, Math.abs(v) - half) + fray;
+    const warp = u + 0.35 * noise(u / 9, v / 6, from + 1);
+    const weft = v + 0.35 * noise(u / 6, v / 9, from + 2);
+    const over = Math.sin(k * warp) * Math.sin(k * weft) > 0;
+    const thread = over ? Math.abs(Math.sin(k * warp)) : Math.abs(Math.sin(k * weft));
+    // It was pressed harder toward one corner and did not touch everywhere.
+    const weight = 0.55 + 0.35 * ((u - v) / (2 * half)) + 0.6 * rough(u / 12, v / 12, from + 3, 2);
+    return { inside: 1 - ease(-3, 1, edge), press: thread * Math.min(1, Math.max(0, weight)) };
   };
 };
 
 const finger = (f: Print, from: number): Press => {
   const half = f['size-mm'] / 2;
+  const side = noise(0.5, 0.5, from) > 0 ? 1 : -1;
   return (u, v) => {
-    const edge = Math.hypot(u / 0.74, v) - half * (1 + 0.1 * noise(u / 6, v / 6, from));
+    const edge = Math.hypot(u / 0.76, v) - half * (1 + 0.1 * noise(u / 6, v / 6, from));
+    const bend = 1.1 * noise(u / 5, v / 5, from + 1);
     const loop =
-      Math.hypot(u * 1.15, v * 0.72 + Math.max(0, v) * 0.5 + 0.12 * half) +
-      0.9 * noise(u / 6, v / 6, from + 1);
+      Math.hypot(u * 1.2 + side * 0.1 * half, v * 0.75 + Math.max(0, v) * 0.4 + 0.16 * half) +
+      side * 0.22 * u * ease(0, half, v) +
+      bend;
     const ridge = 0.5 + 0.5 * Math.sin((2 * Math.PI * loop) / f['pitch-mm']);
-    const broken = ease(-0.7, -0.1, noise(u / 1.3, v / 1.3, from + 2));
-    return { inside: 1 - ease(-half * 0.22, 0.6, edge), press: ridge * broken };
+    const touched = ease(
+      -0.75,
+      0.1,
+      noise(u / 2.6, v / 2.6, from + 2) + 0.4 * noise(u / 0.9, v / 0.9, from + 4),
+    );
+    const shown = ridge * touched * (0.7 + 0.4 * noise(u / 7, v / 7, from + 3));
+    const outline = 1 - ease(-half * 0.3, 0.4, edge);
+    if (f.smear === 0) return { inside: outline, press: shown };
+    // The finger slid on as it left: its ridges run out into threads.
+    const slid = ease(-half * 0.3, half * 0.7, u);
+    const width = 1 - ease(half * 0.55, half * 0.8, Math.abs(v) + half * 0.1 * noise(u / 6, 1, from));
+    const trail = width * ease(-half * 0.2, half * 0.4, u) * (1 - ease(half, half * (1 + 1.5 * f.smear), u));
+    const threads = 0.4 + 0.6 * noise(u / 16, v / 0.5, from + 6);
+    return {
+      inside: Math.max(outline, trail),
+      press: shown * outline * (1 - f.smear * slid) + f.smear * 0.7 * trail * Math.max(0, threads),
+    };
   };
 };
 
@@ -68,14 +86,16 @@ const object = (f: Print, from: number): Press => {
 /** The film was still soft when something lay on it. */
 export const print = (b: Board, f: Print, from: number): void => {
   const [cx, cy] = placed(b, random(from), f.at);
-  const turn = radians(f.pattern === 'finger' ? 24 : 8);
+  const turn = radians(f.angle + (f.pattern === 'finger' ? 24 : 8));
   const patterns = { cloth, finger, wrap, object } as const;
   const press = patterns[f.pattern](f, from);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   everywhere(b, (i, x, y) => {
     const p = press((x - cx) * c + (y - cy) * s, -(x - cx) * s + (y - cy) * c);
     if (p.inside === 0) return;
-    raise(b, i, -f['depth-um'] * p.inside * p.press);
+    // What is pressed down stands up along the border.
+    const border = f.pattern === 'finger' ? 0.35 * Math.exp(-(((p.inside - 0.12) / 0.12) ** 2)) : 0;
+    raise(b, i, f['depth-um'] * (border - p.inside * p.press));
     roughen(b, i, 0.13, 0.75 * p.inside * p.press);
     scatter(b, i, 0.012 * p.inside * p.press);
   });

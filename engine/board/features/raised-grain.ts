@@ -1,34 +1,59 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter, stain, tint } from '../field.ts';
 import { turned } from '../mask.ts';
-import { between, noise, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
-import { radians, stroke, wander } from '../stamp.ts';
+import { cover, radians, stroke, wander } from '../stamp.ts';
+
+type RaisedGrain = FeatureOf<'raised-grain'>;
+const OIL = [0.1, 0.24, 0.5] as const;
+const FIBER = { dry: [0.74, 0.6, 0.42], oiled: [0.5, 0.32, 0.14] } as const;
+
+/** Single hairs of wood, fast at the root and standing at the tip, nearly all the same way; oil glues some to tufts. */
+const whiskers = (b: Board, f: RaisedGrain, from: number): void => {
+  const next = random(from);
+  const color = f.oiled ? FIBER.oiled : FIBER.dry;
+  const half = 0.028;
+  for (const point of places(b, next, f.oiled ? 3 : 16)) {
+    const tuft = f.oiled ? Math.ceil(between(next, 2, 7)) : 1;
+    const heading = f.angle + between(next, -9, 9);
+    for (let n = 0; n < tuft; n++) {
+      const length = between(next, 0.5, f.oiled ? 3.2 : 1.5, 1.5);
+      const spread = f.oiled ? between(next, -28, 28) : between(next, -5, 5);
+      const root = [
+        point[0] + between(next, -0.1, 0.1) * tuft,
+        point[1] + between(next, -0.05, 0.05) * tuft,
+      ] as const;
+      const line = wander(next, root, radians(heading + spread), length, f.oiled ? 2.4 : 0.6, 0.2);
+      stroke(b, line, 0.1, (i, d, run) => {
+        const t = Math.min(1, run / length);
+        const share = Math.max(0, cover(b, half * (1.2 - 0.7 * t) - d, half * 2));
+        raise(b, i, f['height-um'] * (0.25 + 0.75 * t) * share);
+        tint(b, i, color, 0.5 * share);
+        if (f.oiled) roughen(b, i, 0.04, share);
+      });
+    }
+  }
+};
 
 /** Swollen fibers: sharp ridges along the grain, and single whiskers that stand. */
-export const raisedGrain = (b: Board, f: FeatureOf<'raised-grain'>, from: number): void => {
+export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
   const { along, across } = turned(f.angle);
+  const ridges = f.oiled ? 0.1 : 0.24;
   everywhere(b, (i, x, y) => {
     const u = along(x, y);
     const v = across(x, y) + 1.5 * noise(u / 40, across(x, y) / 15, from + 2);
     const ridge = 1 - Math.abs(noise(u / 9, v / 0.75, from));
     const fuzz = Math.max(0, noise(u / 1.8, v / 0.32, from + 1));
-    raise(b, i, f['height-um'] * (0.24 * ridge ** 3 + 0.2 * fuzz));
-    roughen(b, i, 0.2, 0.8);
-    scatter(b, i, 0.018 * fuzz);
+    raise(b, i, f['height-um'] * (ridges * ridge ** 3 + 0.16 * fuzz));
+    if (f.oiled) {
+      const soaked = ease(-0.4, 0.5, noise(u / 14, v / 3, from + 4) + 0.4 * noise(u / 5, v / 0.8, from + 5));
+      stain(b, i, OIL, 0.35 + 0.65 * soaked);
+      roughen(b, i, 0.22 - 0.14 * soaked, 0.9);
+    } else {
+      roughen(b, i, 0.22, 0.85);
+      scatter(b, i, 0.012 + 0.03 * fuzz);
+    }
   });
-  const next = random(from);
-  for (const point of places(b, next, 9)) {
-    const line = wander(
-      next,
-      point,
-      radians(f.angle + between(next, -16, 16)),
-      between(next, 0.4, 1.8),
-      0.8,
-      0.25,
-    );
-    stroke(b, line, 0.09, (i, d) => {
-      raise(b, i, f['height-um'] * 0.55 * Math.max(0, 1 - d / 0.13));
-    });
-  }
+  whiskers(b, f, from);
 };

@@ -3,18 +3,33 @@ import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
-/** Flatting agent or drag in strings: light and dull lines along the strokes, hardly any relief. */
+/** How wide the tool was, in lines. */
+const TOOL = 9;
+
+/** Flatting agent dragged into strings: lines of all widths the length of each pass, hardly any relief. */
 export const streaks = (b: Board, f: FeatureOf<'streaks'>, from: number): void => {
   const { along, across } = turned(f.angle);
   const s = f['spacing-mm'];
+  const tool = s * TOOL;
   everywhere(b, (i, x, y) => {
     const u = along(x, y);
-    const v = across(x, y) + 0.8 * noise(u / 45, across(x, y) / 20, from + 4);
-    const line = noise(u / 70, v / (s * 0.8), from) + 0.6 * noise(u / 40, v / (s * 0.3), from + 1);
-    const pale = ease(0.1, 0.75, line) * ease(-0.6, 0.2, noise(u / 22, v / (2 * s), from + 2));
-    const dull = ease(0.1, 0.7, -line);
-    scatter(b, i, 0.13 * f.strength * pale);
-    roughen(b, i, b.roughness[i]! * 2.4 + 0.02, f.strength * dull);
-    raise(b, i, 0.7 * line);
+    const v0 = across(x, y);
+    const v = v0 + 0.9 * noise(u / 60, v0 / 40, from + 4) + 0.15 * noise(u / 14, v0 / 9, from + 5);
+    const pass = Math.floor(v / tool);
+    const inPass = v / tool - pass;
+    // Each pass starts and lifts somewhere; its ends thin out.
+    const begins = b.widthMm * (0.45 * noise(1.7, pass + 0.5, from + 6) - 0.05);
+    const weight =
+      ease(-8, 20, u - begins) *
+      ease(0, 0.08, Math.min(inPass, 1 - inPass)) *
+      (0.6 + 0.5 * noise(4.3, pass + 0.4, from + 7));
+    const line =
+      noise(pass * 3.1 + u / 130, v / (s * 0.4), from) + 0.8 * noise(u / 90, v / (s * 0.16), from + 1);
+    const fades = 0.7 + 0.4 * noise(u / 26, v / s, from + 2);
+    const pale = ease(0.15, 1.1, line) * weight * fades;
+    const dull = ease(0.05, 0.8, -line) * weight * fades;
+    scatter(b, i, Math.max(0, 0.26 * f.strength * pale));
+    roughen(b, i, b.roughness[i]! * 2.2 + 0.02, Math.min(1, Math.max(0, f.strength * dull)));
+    raise(b, i, 0.5 * line);
   });
 };

@@ -13,7 +13,7 @@ export const telegraphing = (b: Board, f: FeatureOf<'telegraphing'>, from: numbe
     const aside: Point = [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
     const center: Point = n === 0 ? [b.widthMm * 0.5, b.heightMm * 0.48] : aside;
     const radius = (size / 2) * (n === 0 ? 1.1 : between(next, 0.25, 0.85));
-    return { center, radius, edge: blot(center, radius, from + n, 0.9, 1.3, 40) };
+    return { center, radius, edge: blot(center, radius, from + n, 0.8, 1.3, 40) };
   });
   const shape = (x: number, y: number): number => {
     let sum = 0;
@@ -26,7 +26,7 @@ export const telegraphing = (b: Board, f: FeatureOf<'telegraphing'>, from: numbe
       return um * Math.exp(-((d / 1.1) ** 2)) - um * 0.4 * (1 - ease(-0.6, 0.6, d));
     }
     for (const { center, radius, edge } of faults) {
-      if (f.fault === 'chips') sum -= um * (1 - ease(-0.4, 0.4, edge(x, y)));
+      if (f.fault === 'chips') sum -= um * (1 - ease(-0.85, 0.85, edge(x, y)));
       else sum -= um * 1.6 * Math.exp(-(((x - center[0]) ** 2 + (y - center[1]) ** 2) / (radius * 0.6) ** 2));
     }
     return Math.max(-um * 1.6, sum);

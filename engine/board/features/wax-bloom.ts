@@ -1,18 +1,29 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
-import { ease, noise, rough } from '../noise.ts';
+import { ease, noise, random, rough } from '../noise.ts';
+import { traceOf, wipesOver } from '../wipes.ts';
 
-/** Powder on top of the wax: matte, grainy, wiped thin along the last strokes. */
+/** Powder on top of the wax: it sits where the cloth left the wax thicker, in its arcs and on their ridges. */
 export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): void => {
-  const patch = patches(16, from, 0.6, 0.7);
+  const patch = patches(26, from, 0.62, 1.1);
+  const width = b.widthMm * 0.26;
+  const traces = wipesOver(b, random(from), {
+    count: 11,
+    width,
+    radius: [0.5 * b.widthMm, 1.3 * b.widthMm],
+  }).map(traceOf);
   everywhere(b, (i, x, y) => {
-    const lies = f.spread === 'even' ? 0.85 : patch(x, y);
-    const wiped = 0.7 + 0.5 * noise(x / 40 + y / 90, y / 2.2, from + 1);
-    const powder = ease(-0.35, 0.6, rough(x / 0.45, y / 0.45, from + 2, 2));
-    const share = lies * Math.max(0, wiped) * powder;
-    scatter(b, i, 0.34 * f.strength * share);
-    raise(b, i, 5 * share);
-    roughen(b, i, 0.26, 0.8 * lies);
+    let wax = 0.5;
+    for (const at of traces) {
+      const { share, thread } = at(x, y);
+      if (share > 0) wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
+    }
+    const lies = (f.spread === 'even' ? 0.8 : 0.15 + 0.75 * patch(x, y)) * ease(0.05, 0.95, wax);
+    const grain = 0.75 + 0.35 * rough(x / 0.7, y / 0.7, from + 2, 1) + 0.2 * noise(x / 6, y / 6, from + 3);
+    const share = lies * grain;
+    scatter(b, i, 0.42 * f.strength * Math.max(0, share));
+    raise(b, i, 3 * share);
+    roughen(b, i, 0.26, Math.min(1, 1.3 * lies));
   });
 };

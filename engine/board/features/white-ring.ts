@@ -1,38 +1,95 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, scatter, stain } from '../field.ts';
-import { between, noise, random, rough } from '../noise.ts';
-import { disc, placed } from '../stamp.ts';
+import { type Board, everywhere, roughen, scatter, stain } from '../field.ts';
+import { blot } from '../mask.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
+import { type Point, placed } from '../stamp.ts';
 
+type WhiteRing = FeatureOf<'white-ring'>;
+/** No foot of a glass is smaller in radius, mm. */
+const GLASS_MM = 15;
 const BLACK_STAIN = [1.6, 1.5, 1.35] as const;
 
-/** Water left by a glass or by drops: white in the film; black has reached the wood. */
-export const whiteRing = (b: Board, f: FeatureOf<'white-ring'>, from: number): void => {
-  const next = random(from);
-  const [cx, cy] = placed(b, next, f.at);
+/** The foot of a wet glass, set down and pushed on: one ring, fainter on one side, and part of a second. */
+const rings = (
+  b: Board,
+  f: WhiteRing,
+  from: number,
+  [cx, cy]: Point,
+  mark: (i: number, share: number) => void,
+) => {
+  const next = random(from + 1);
   const half = f['width-mm'] / 2;
+  const radius = f['diameter-mm'] / 2 - half;
+  const aside = radius * between(next, 0.3, 0.5) * (next() < 0.5 ? -1 : 1);
+  const feet = [{ x: cx, y: cy, weight: 1, open: next() * 6.28, gap: 0.55 }];
+  // A glass is lifted and set down again; a nail is not.
+  if (radius > GLASS_MM)
+    feet.push({ x: cx + aside, y: cy + 0.3 * aside, weight: 0.6, open: aside > 0 ? Math.PI : 0, gap: 1.5 });
+  everywhere(b, (i, x, y) => {
+    let share = 0;
+    for (const foot of feet) {
+      const off = Math.hypot(x - foot.x, y - foot.y) - radius;
+      if (Math.abs(off) > half * 4) continue;
+      const angle = Math.atan2(y - foot.y, x - foot.x);
+      const [ca, sa] = [Math.cos(angle), Math.sin(angle)];
+      const wet =
+        ease(-0.75, 0.5, noise(ca * 1.6 + foot.weight * 5, sa * 1.6, from)) *
+        (0.5 + 0.6 * Math.max(0, noise(ca * 5, sa * 5, from + 3) + 0.6));
+      const away = Math.abs(Math.atan2(Math.sin(angle - foot.open), Math.cos(angle - foot.open)));
+      const here = foot.weight * wet * ease(foot.gap * 0.5, foot.gap * 1.6, away);
+      const wobble = 0.45 * half * rough(x / 5, y / 5, from + 2, 2);
+      const body = Math.exp(-(((off + wobble) / (half * (0.7 + 0.6 * wet))) ** 2));
+      const tide = Math.exp(-(((off - half * 0.85 + wobble) / (half * 0.28)) ** 2));
+      share = Math.max(share, here * (0.8 * body + 0.6 * tide));
+    }
+    if (share > 0.004) mark(i, share);
+  });
+};
+
+/** Splashed drops: a rim where each dried last, clear or dull inside. */
+const drops = (
+  b: Board,
+  f: WhiteRing,
+  from: number,
+  center: Point,
+  mark: (i: number, share: number) => void,
+) => {
+  const next = random(from);
+  const half = f['width-mm'] / 2;
+  const spots = Array.from({ length: 13 }, (_, n) => {
+    const radius = (f['diameter-mm'] / 2) * (n === 0 ? 1 : between(next, 0.12, 0.75, 1.8));
+    const at: Point = n === 0 ? center : [next() * b.widthMm, next() * b.heightMm];
+    return { at, radius, edge: blot(at, radius, from + n, 0.16, between(next, 1, 1.25), next() * 180) };
+  });
+  everywhere(b, (i, x, y) => {
+    let d = 1e9;
+    let rim = half;
+    for (const { at, radius, edge } of spots) {
+      if (Math.abs(x - at[0]) > radius * 1.8 || Math.abs(y - at[1]) > radius * 1.8) continue;
+      const here = edge(x, y);
+      if (here > d) continue;
+      d = here;
+      rim = Math.min(half, radius * 0.25);
+    }
+    if (d > rim * 2) return;
+    const broken = 0.35 + 0.8 * Math.max(0, noise(x / 5, y / 5, from + 9) + 0.35);
+    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? rim * 1.6 : rim * 0.55)) ** 2)) * broken;
+    const inside = (1 - ease(-rim, rim * 0.3, d)) * (0.22 + 0.2 * rough(x / 4, y / 4, from + 8, 2));
+    mark(i, Math.max(tide, inside));
+  });
+};
+
+/** Water left by a glass or by drops: white in the film, dull in a wax, black once it has reached the wood. */
+export const whiteRing = (b: Board, f: WhiteRing, from: number): void => {
+  const center = placed(b, random(from), f.at);
   const mark = (i: number, share: number) => {
-    if (f.color === 'white') scatter(b, i, 0.5 * f.strength * share);
-    else stain(b, i, BLACK_STAIN, 1.3 * f.strength * share);
+    if (f.color === 'black') stain(b, i, BLACK_STAIN, 1.3 * f.strength * share);
+    else if (f.color === 'white') scatter(b, i, 0.55 * f.strength * share);
+    else {
+      scatter(b, i, 0.2 * f.strength * share);
+      roughen(b, i, 0.24, Math.min(1, 2.2 * f.strength * share));
+    }
   };
-  const line = (distance: number, width: number): number => Math.exp(-((distance / width) ** 2));
-  if (f.shape === 'ring') {
-    const radius = f['diameter-mm'] / 2 - half;
-    everywhere(b, (i, x, y) => {
-      const angle = Math.atan2(y - cy, x - cx);
-      const off = Math.hypot(x - cx, y - cy) - radius;
-      if (Math.abs(off) > half * 4) return;
-      const broken = 0.72 + 0.5 * noise(Math.cos(angle) * 2.1, Math.sin(angle) * 2.1, from);
-      const wobble = 0.3 * half * rough(x / 5, y / 5, from + 2, 2);
-      mark(i, Math.max(0, broken) * (line(off + wobble, half) + 0.55 * line(off - half * 0.8, half * 0.32)));
-    });
-    return;
-  }
-  for (let n = 0; n < 9; n++) {
-    const radius = (f['diameter-mm'] / 2) * (n === 0 ? 1 : between(next, 0.15, 0.7, 1.6));
-    const drop = n === 0 ? ([cx, cy] as const) : ([next() * b.widthMm, next() * b.heightMm] as const);
-    disc(b, drop, radius * 1.3, (i, d, dx, dy) => {
-      const edge = d - radius * (1 + 0.06 * noise(dx / radius, dy / radius, from + n));
-      mark(i, line(edge, Math.min(half, radius * 0.16)) + (edge < 0 ? 0.22 : 0));
-    });
-  }
+  if (f.shape === 'ring') rings(b, f, from, center, mark);
+  else drops(b, f, from, center, mark);
 };

@@ -1,19 +1,24 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
-import { ease, rough } from '../noise.ts';
+import { ease, noise, rough } from '../noise.ts';
 
-/** Sanded through one coat into the next: contour edges like a map, each coat with its own sheen. */
+/** Sanded through one coat into the next: thin broken outlines round the high places, each coat with its own shine. */
 export const witnessLines = (b: Board, f: FeatureOf<'witness-lines'>, from: number): void => {
   const size = f['size-mm'] * 1.5;
+  const sanded = 0.42 * Math.max(0.4, f.strength);
   everywhere(b, (i, x, y) => {
-    const hill = rough(x / size, y / size, from, 1) + 0.012 * rough(x / 3, y / 3, from + 1, 2);
+    const paper = 0.012 * noise(x / 14, y / 0.35, from + 2) + 0.02 * noise(x / 22, y / 1.4, from + 3);
+    const hill =
+      0.9 * rough(x / (size * 1.25), y / size, from, 1) + 0.13 * rough(x / 9, y / 6, from + 1, 3) + paper;
     for (let ring = 0; ring < f.rings; ring++) {
-      const d = (hill - 0.02 - ring * 0.13) * size * 0.6;
-      const inside = ease(-0.18, 0.18, d);
-      const line = Math.exp(-((d / 0.24) ** 2));
-      raise(b, i, -7 * inside + 3 * line);
-      scatter(b, i, 0.035 * f.strength * line);
-      roughen(b, i, ring & 1 ? 0.03 : b.roughness[i]! * 2, 0.55 * f.strength * inside);
+      const d = (hill + 0.12 - ring * (0.14 + 0.05 * noise(x / 20, y / 20, from + 5))) * size * 0.6;
+      if (d < -1.5) break;
+      const inside = ease(-0.25, 0.2, d);
+      const weight = 0.35 + 0.65 * ease(-0.35, 0.45, noise(x / 11, y / 11, from + 8 + ring));
+      const line = weight * Math.exp(-((d / 0.16) ** 2));
+      raise(b, i, -4 * inside + 1.6 * line);
+      scatter(b, i, 0.05 * f.strength * line + 0.006 * f.strength * inside);
+      roughen(b, i, ring & 1 ? 0.022 : 0.06, sanded * inside * (1 + 8 * paper));
     }
   });
 };

@@ -1,6 +1,8 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, pour, raise } from '../field.ts';
+import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
 import { ease, noise, rough } from '../noise.ts';
+
+const HONEY = [0.2, 0.55, 1.2] as const;
 
 /** A skin too large for what lies below: rounded folds that wind and fork. */
 export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void => {
@@ -16,5 +18,9 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.14 * ease(-0.2, 1, small));
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
+    if (f.color === 'honey') {
+      stain(b, i, HONEY, lies * (0.8 + 0.5 * ease(0, 1, fold)));
+      roughen(b, i, 0.014, lies);
+    }
   });
 };

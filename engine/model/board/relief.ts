@@ -32,6 +32,10 @@ export const RELIEF = [
     'size-mm': measure(14, 3, 100, 'Size of the islands.'),
     bare: z.number().min(0.05).max(0.9).default(0.45).describe('Share of the board left bare.'),
     'ridge-um': measure(60, 5, 300, 'Height of the ridge at the edge in µm.'),
+    follows: z
+      .enum(['none', 'cloth'])
+      .default('none')
+      .describe('Bare where it likes, or where a cloth left wax.'),
   }),
   z.strictObject({
     kind: z.literal('runs').describe('Tears and beads, or a wavy curtain, on an upright face.'),
@@ -73,6 +77,7 @@ export const RELIEF = [
   z.strictObject({
     kind: z.literal('raised-grain').describe('Wood fibers standing, ridged grain.'),
     'height-um': measure(90, 10, 300, 'Height of the fibers in µm.'),
+    oiled: z.boolean().default(false).describe('Fibers soaked and stuck together in tufts by oil.'),
     angle,
   }),
   z.strictObject({
@@ -80,6 +85,10 @@ export const RELIEF = [
     'spacing-mm': measure(2.4, 0.4, 8, 'Distance between folds.'),
     'height-um': measure(160, 10, 600, 'Height of a fold in µm.'),
     cover: z.number().min(0.1).max(1).default(0.7).describe('Share of the board that is wrinkled.'),
+    color: z
+      .enum(['none', 'honey'])
+      .default('none')
+      .describe('Color of the skin itself: thick oil is honey-brown.'),
   }),
   z.strictObject({
     kind: z.literal('cracks').describe('Hairline nets, mud islands, scales or straight checks.'),
@@ -109,6 +118,8 @@ export const RELIEF = [
     'size-mm': measure(30, 5, 150, 'Width of the printed place.'),
     'pitch-mm': measure(0.9, 0.2, 10, 'Distance of threads or ridges.'),
     'depth-um': measure(20, 0, 100, 'Depth in µm.'),
+    smear: strength(0).describe('How far a finger slid on as it left, 0 not at all.'),
+    angle,
   }),
   z.strictObject({
     kind: z.literal('drag').describe('Torn smears and dune ridges of a pad or brush that stuck.'),

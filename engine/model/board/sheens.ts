@@ -20,7 +20,10 @@ export const SHEENS = [
   z.strictObject({
     kind: z.literal('sheen-patches').describe('Sheen islands, smooth, seen at a low angle.'),
     'size-mm': measure(16, 3, 80, 'Width of an island.'),
-    edge: z.enum(['soft', 'hard']).default('soft').describe('Soft as flashing, hard as missed wax.'),
+    follows: z
+      .enum(['strokes', 'cloth', 'grain'])
+      .default('strokes')
+      .describe('Soft clouds along the strokes; arcs of a buffing cloth; thirsty bands of the wood.'),
     strength: strength(0.6),
   }),
   z.strictObject({
@@ -75,5 +78,9 @@ export const SHEENS = [
     at,
     'size-mm': measure(22, 4, 80, 'Width of the bare place.'),
     'lift-um': measure(400, 50, 2000, 'How high the edge stands in µm.'),
+    under: z
+      .enum(['base', 'white', 'wood'])
+      .default('base')
+      .describe('What lies bare: the color whole, or primer or wood where the paint let go, too.'),
   }),
 ] as const;

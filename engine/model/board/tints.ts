@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { angle, at, measure, perCm2, span, strength } from './measure.ts';
+import { at, measure, perCm2, span, strength } from './measure.ts';
 
 /** Changes of color: in the film, in the paint under it, or in the wood. */
 export const TINTS = [
@@ -7,6 +7,10 @@ export const TINTS = [
     kind: z.literal('ambering').describe('Even warm cast, darker where the film is thicker.'),
     strength: strength(0.6),
     drift: strength(0.15).describe('How unevenly it lies over the board, 0 even, 1 one side only.'),
+    reference: z
+      .enum(['none', 'strip'])
+      .default('none')
+      .describe('A strip that tape kept clear, to compare with.'),
   }),
   z.strictObject({
     kind: z.literal('bleed').describe('Color that rises from below.'),
@@ -27,11 +31,23 @@ export const TINTS = [
     strength: strength(0.6),
   }),
   z.strictObject({
-    kind: z.literal('color-drag').describe('Base color smeared into the clear along the strokes.'),
+    kind: z.literal('color-drag').describe('Base color that a tool took along.'),
     strength: strength(0.6),
-    angle,
     'width-mm': measure(9, 2, 40, 'Width of a smear.'),
-    under: z.enum(['white', 'wood']).default('white').describe('What shows at the thin spots.'),
+    tool: z
+      .enum(['brush', 'cloth'])
+      .default('brush')
+      .describe('A brush draws one color over the other where two meet; a cloth rubs the color off.'),
+    under: z
+      .enum(['white', 'wood'])
+      .default('white')
+      .describe('The other color, or what shows where it is off.'),
+  }),
+  z.strictObject({
+    kind: z.literal('oil-pools').describe('Thick shining puddles of oil left on a face wiped dull.'),
+    'size-mm': measure(16, 3, 60, 'Size of a puddle.'),
+    'height-um': measure(60, 5, 300, 'Thickness in the middle in µm.'),
+    strength: strength(0.6),
   }),
   z.strictObject({
     kind: z.literal('rust').describe('Orange or blue-black points.'),

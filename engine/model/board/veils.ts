@@ -50,7 +50,10 @@ export const VEILS = [
     'diameter-mm': measure(34, 3, 120, 'Diameter over the ring, or of the largest drop.'),
     'width-mm': measure(2.5, 0.3, 15, 'Width of the ring.'),
     strength: strength(0.6),
-    color: z.enum(['white', 'black']).default('white').describe('White in the film, black in the wood.'),
+    color: z
+      .enum(['white', 'black', 'dull'])
+      .default('white')
+      .describe('White in the film, black in the wood, dull in a shining wax.'),
   }),
   z.strictObject({
     kind: z.literal('heat-mark').describe('White or dull full disc, may be embossed.'),
@@ -61,8 +64,24 @@ export const VEILS = [
   }),
   z.strictObject({
     kind: z.literal('wax-smear').describe('Arcs and bands of different shine, ridges that follow the cloth.'),
+    state: z
+      .enum(['loose', 'set'])
+      .default('loose')
+      .describe('Loose wax moved about in arcs, or wax set hard in circling ridges and dull all over.'),
     strength: strength(0.6),
     'width-mm': measure(18, 4, 60, 'Width of one pass of the cloth.'),
+  }),
+  z.strictObject({
+    kind: z
+      .literal('swipe')
+      .describe('Track of one finger that clears or moves what lies on top; give it last.'),
+    at,
+    'length-mm': measure(30, 4, 120, 'Length of the track.'),
+    'width-mm': measure(13, 3, 40, 'Width of the track: a fingertip is 12–15.'),
+    'ridge-um': measure(12, 0, 300, 'Height of what is pushed to the borders and the end, in µm.'),
+    leaves: z.enum(['shine', 'dull']).default('shine').describe('How the cleared track looks.'),
+    strength: strength(0.9),
+    angle,
   }),
   z.strictObject({
     kind: z.literal('wax-in-grain').describe('White or pale wax in pores and recesses.'),

@@ -1,0 +1,64 @@
+import type { Board } from './field.ts';
+import { between, ease, noise, type Random } from './noise.ts';
+import type { Point } from './stamp.ts';
+
+/** One pass of a cloth: an arc, as an arm moves, that starts and lifts somewhere. */
+export type Wipe = {
+  /** Middle of the pass, mm. */
+  middle: Point;
+  /** Its direction there, radians. */
+  heading: number;
+  /** Radius of the arc, mm; large is nearly straight. */
+  radius: number;
+  /** Half its length and half its width, mm. */
+  half: number;
+  wide: number;
+  id: number;
+};
+
+/** What a pass leaves at a place: how much of it, 0–1, and where in the pass that is, mm. */
+export type WipeTrace = { share: number; run: number; off: number; thread: number };
+
+/** Passes over the whole board, each in its own arc. */
+export const wipesOver = (
+  b: Board,
+  next: Random,
+  { count, width, radius }: { count: number; width: number; radius: readonly [number, number] },
+): Wipe[] =>
+  Array.from({ length: count }, () => ({
+    middle: [between(next, -0.05, 1.05) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm],
+    heading: between(next, -0.9, 0.9),
+    radius: between(next, ...radius) * (next() < 0.8 ? 1 : -1),
+    half: between(next, 0.22, 0.5) * b.widthMm,
+    wide: (width / 2) * between(next, 0.65, 1.1),
+    id: Math.floor(next() * 1e6),
+  }));
+
+/** The trace of one pass: threads along it, feathered sides, and ends that run out thread by thread. */
+export const traceOf = ({ middle, heading, radius, half, wide, id }: Wipe) => {
+  const cx = middle[0] - Math.sin(heading) * radius;
+  const cy = middle[1] + Math.cos(heading) * radius;
+  const long = Math.abs(radius);
+  const base = Math.atan2(middle[1] - cy, middle[0] - cx);
+  const trace: WipeTrace = { share: 0, run: 0, off: 0, thread: 0 };
+  return (x: number, y: number): WipeTrace => {
+    trace.share = 0;
+    const dx = x - cx;
+    const dy = y - cy;
+    const off = Math.sqrt(dx * dx + dy * dy) - long;
+    if (Math.abs(off) > wide) return trace;
+    let angle = Math.atan2(dy, dx) - base;
+    if (angle > Math.PI) angle -= 2 * Math.PI;
+    else if (angle < -Math.PI) angle += 2 * Math.PI;
+    const run = angle * long;
+    if (Math.abs(run) > half * 1.3) return trace;
+    const thread = noise(run / 34, off / 0.75, id) + 0.5 * noise(run / 20, off / 0.3, id + 1);
+    const ends = 1 - ease(half * 0.4, half, Math.abs(run) + half * 0.14 * thread);
+    const sides = 1 - ease(wide * 0.5, wide, Math.abs(off) + wide * 0.16 * noise(run / 9, 3, id));
+    trace.share = ends * sides;
+    trace.run = run;
+    trace.off = off;
+    trace.thread = thread;
+    return trace;
+  };
+};
