@@ -6,7 +6,7 @@ import { noise } from './noise.ts';
 export type Rgb = readonly [number, number, number];
 
 /** Reflectance of the paints, linear light. Chosen by eye for calm boards. */
-export const PAINT: Readonly<Record<Paint, Rgb>> = {
+const PAINT: Readonly<Record<Paint, Rgb>> = {
   white: [0.8, 0.785, 0.75],
   cream: [0.74, 0.66, 0.49],
   gray: [0.24, 0.245, 0.25],
@@ -30,7 +30,7 @@ type Figure = {
 };
 
 /** Woods under a clear film, linear light. */
-export const WOOD: Readonly<Record<Wood, Figure>> = {
+const WOOD: Readonly<Record<Wood, Figure>> = {
   oak: {
     early: [0.5, 0.32, 0.16],
     late: [0.36, 0.205, 0.09],
