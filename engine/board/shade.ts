@@ -1,6 +1,6 @@
 import type { Board } from './field.ts';
 import type { Light } from './light.ts';
-import { doublePass, FILM_INDEX, fresnel, kubelkaMunk, slopesBetween } from './optics.ts';
+import { doublePass, FILM_INDEX, fresnel, kubelkaMunk, slopesBetween, slopesNear } from './optics.ts';
 import { castShadows } from './shadow.ts';
 import { toByte } from './tone.ts';
 
@@ -79,7 +79,7 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist;
       const gleam =
         (slopesBetween(middle - halfAlong, middle + halfAlong, spread) -
-          slopesBetween(middle - bar - halfBar, middle - bar + halfBar, spread)) *
+          slopesNear(middle - bar, halfBar, spread)) *
         slopesBetween(sideways - halfAcross, sideways + halfAcross, spread);
       const p1 = middle + light.lampTilt;
       const near = spread + LAMP * LAMP;

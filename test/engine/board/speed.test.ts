@@ -5,7 +5,7 @@ import { recipeOf } from './board.ts';
 /** Least of several runs, so that a busy machine does not decide. */
 const least = (run: () => void): number => {
   let best = Number.POSITIVE_INFINITY;
-  for (let n = 0; n < 7; n++) {
+  for (let n = 0; n < 15; n++) {
     const start = performance.now();
     run();
     best = Math.min(best, performance.now() - start);
