@@ -96,24 +96,52 @@ const CHOICES = ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'ha
 /** Where several pieces are named, the one that demands most care is meant. */
 const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
 
-const YEAR = /\b(1[89]\d\d|20[0-4]\d)\b/g;
+const YEAR = /\b(1[89]\d\d|20[0-4]\d)(?:['’]?s)?\b/g;
 const OLD_BEFORE = 1993;
 
 const ageOf = (text: string): Mention[] =>
   [...text.matchAll(YEAR)].map((found) => ({
     value: Number(found[1]) < OLD_BEFORE ? 'before-1993' : 'since-1993',
     weight: 0.72,
-    span: { from: found.index, to: found.index + 4 },
+    span: { from: found.index, to: found.index + found[0].length },
     place: undefined,
   }));
 
 export type Told = { readonly facts: readonly HeardFact[]; readonly among: readonly HeardAmong[] };
 
+/** Of what is told beside each other, the first of each pair is meant: paint lies over the wood and the old finish. */
+const BEATS: Readonly<Partial<Record<FactName, readonly (readonly [string, readonly string[]])[]>>> = {
+  'base-tone': [
+    ['dark', ['wood']],
+    ['light', ['wood']],
+  ],
+  base: [
+    ['chalk-paint', ['old-finish', 'bare-wood']],
+    ['milk-paint', ['old-finish', 'bare-wood']],
+    ['latex-paint', ['old-finish', 'bare-wood']],
+    ['oil-paint', ['old-finish', 'bare-wood']],
+    ['stain', ['bare-wood']],
+  ],
+  age: [['before-1993', ['unknown', 'since-1993']]],
+};
+
+const withoutBeaten = (fact: FactName, told: readonly Mention[]): Mention[] => {
+  const beaten = (BEATS[fact] ?? []).flatMap(([value, others]) =>
+    told.some((one) => one.value === value) ? others : [],
+  );
+  return told.filter(({ value }) => !beaten.includes(value));
+};
+
+/** Films that wax is rubbed over; the wax is then no top coat of its own. */
+const FILMS = ['water-based', 'oil-based', 'wipe-on', 'shellac', 'lacquer', 'water-lacquer'];
+
 /** What is often laid or left below another coat. */
 const isUnderlay = (family: string): boolean => ['wax', 'shellac', 'oil', 'lacquer'].includes(family);
 
 /** The kind of top coat, and kinds that are left open. Of several, the one said to lie on top; else the last named. */
-const familyOf = (mentions: readonly Mention[], open: readonly Mention[], against: readonly Span[]): Told => {
+const familyOf = (all: readonly Mention[], open: readonly Mention[], against: readonly Span[]): Told => {
+  const film = all.some(({ value, place }) => FILMS.includes(value) && place !== 'below');
+  const mentions = film ? all.filter(({ value }) => value !== 'wax') : all;
   const top = mentions.filter(({ place }) => place === 'top');
   const free = mentions.filter(({ place }) => place !== 'below');
   // A kind left open that lies on top ("poly over shellac") shuts out a closed one below it.
@@ -211,7 +239,7 @@ export const choicesOf = (
       const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
       told = told.filter(({ value }) => value === named);
     }
-    return settled(fact, told, against.get(fact) ?? []);
+    return settled(fact, withoutBeaten(fact, told), against.get(fact) ?? []);
   });
   return { facts: [...family.facts, ...choices], among: family.among };
 };

@@ -1,3 +1,4 @@
+import { coatNumberOf } from './coats.ts';
 import { choicesOf } from './facts.ts';
 import type { Heard } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -6,7 +7,7 @@ import { earOf, matchesIn } from './match.ts';
 import { airOf } from './measures.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
-import { coatNumberOf, hoursOf } from './times.ts';
+import { hoursOf } from './times.ts';
 import { wordsIn } from './words.ts';
 
 /** The ear: the words of the content, and how long each kind of coat takes to dry. */
@@ -25,14 +26,15 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const times = hoursOf(ear, words, matches, manner);
   const family = facts.find(({ fact }) => fact === 'family');
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
+  const air = airOf(text, words, matches, manner.denied);
   return {
     text,
     facts: [
       ...facts,
       ...times,
       ...coatNumberOf(ear, words, manner),
-      ...airOf(text, words, matches, manner.denied),
-      ...stageFacts(words, matches, manner, times, families, dry),
+      ...air,
+      ...stageFacts(words, matches, manner, [...times, ...air], families, dry),
     ],
     among,
     signs: signsOf(words, matches, manner),

@@ -18,6 +18,9 @@ const REACH = 5;
 /** A list ("no bubbles, runs or sags") is reached over further. */
 const LIST_REACH = 9;
 
+/** "Spray instead?" asks; a longer question may well tell. */
+const SHORT_QUESTION = 5;
+
 const covers = (matches: readonly Match[], at: number): boolean =>
   matches.some(({ from, to }) => from <= at && at < to);
 
@@ -32,6 +35,10 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
   const feared = cue('feared');
   const over = cue('is-over');
   const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));
+  const isShortQuestion = ({ from }: Match): boolean => {
+    const { sentence, asks } = words[from] ?? {};
+    return asks === true && words.filter((word) => word.sentence === sentence).length <= SHORT_QUESTION;
+  };
   const inClauseBefore = (cues: readonly Match[], { from }: Match): boolean =>
     cues.some((one) => one.from <= from && words[one.from]?.clause === words[from]?.clause);
   return {
@@ -45,7 +52,7 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
         return from - at <= REACH;
       });
     },
-    notYet: (match) => inClauseBefore(notYet, match),
+    notYet: (match) => inClauseBefore(notYet, match) || isShortQuestion(match),
     feared: (match) => inClauseBefore(feared, match),
     over: (match) => {
       const { sentence = -1, clause = -1 } = words[match.from] ?? {};

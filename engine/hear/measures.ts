@@ -25,7 +25,7 @@ const spanOf = (found: RegExpExecArray | RegExpMatchArray): Span => ({
 const temperatures = (text: string): Reading[] => {
   const found: Reading[] = [];
   const add = (span: Span, a: number, b: number, sure: number) =>
-    found.push({ ...span, low: Math.min(a, b), high: Math.max(a, b), sure });
+    found.push({ ...span, low: Math.min(a, b) - READ_TO, high: Math.max(a, b) + READ_TO, sure });
   for (const match of text.matchAll(DEGREES)) {
     const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
     const convert = /^f/i.test(match[3] ?? '') ? celsius : (value: number) => value;
@@ -53,20 +53,24 @@ const temperatures = (text: string): Reading[] => {
 
 const NEAR = 40;
 const nearHumidity = (text: string, { from, to }: Span): boolean =>
-  /humid|\brh\b|moist air|damp/i.test(text.slice(Math.max(0, from - NEAR), to + NEAR / 2));
+  /humid|\brh\b|moist air|damp|\d\s*°?\s*[fc]\b|degrees/i.test(
+    text.slice(Math.max(0, from - NEAR), to + NEAR / 2),
+  ) && !/retarder|thin|cut|water|mix|dilut|off/i.test(text.slice(to, to + 14));
 
 const humidities = (text: string): Reading[] =>
   [...text.matchAll(HUMIDITY)].flatMap((match) => {
     const low = Number(match[1] ?? match[3]);
     const high = Number(match[2] ?? low);
     const span = spanOf(match);
-    return low >= 5 && high <= 100 && high >= low && nearHumidity(text, span)
-      ? [{ ...span, low: low / 100, high: high / 100, sure: 0.9 }]
+    return low >= 15 && high <= 100 && high >= low && nearHumidity(text, span)
+      ? [{ ...span, low: low / 100 - 0.02, high: high / 100 + 0.02, sure: 0.9 }]
       : [];
   });
 
 /** How wide a word about the weather is read. */
-const WORD_WIDTH = { 'air-celsius': 4, 'relative-humidity': 0.1 } as const;
+const WORD_WIDTH = { 'air-celsius': 5, 'relative-humidity': 0.12 } as const;
+/** A thermometer is read to the degree, and told in either unit. */
+const READ_TO = 0.6;
 
 const inWords = (
   words: readonly Word[],
@@ -83,7 +87,7 @@ const inWords = (
         to: words[match.to - 1]?.to ?? 0,
         low: value - WORD_WIDTH[fact],
         high: value + WORD_WIDTH[fact],
-        sure: 0.5 + 0.05 * match.size,
+        sure: 0.66 + 0.06 * match.size,
       };
     });
 

@@ -11,6 +11,8 @@ export type Word = Span & {
   /** Clauses end at a stop, a line break, a bracket or a turn (`but`, `because`); sentences at a stop or a line break. */
   readonly clause: number;
   readonly sentence: number;
+  /** Whether its sentence ends with a question mark. */
+  readonly asks: boolean;
   /** Whether a comma stands before it. */
   readonly comma: boolean;
 };
@@ -56,6 +58,9 @@ export const wordsIn = (
     const [piece] = found;
     if (piece === ',') comma = true;
     else if (STOPS.test(piece)) {
+      if (piece === '?')
+        for (let at = words.length - 1; words[at]?.sentence === sentence; at--)
+          words[at] = { ...(words[at] as Word), asks: true };
       clause++;
       sentence++;
     } else if (BREAKS.test(piece)) clause++;
@@ -69,6 +74,7 @@ export const wordsIn = (
         to: found.index + piece.length,
         clause,
         sentence,
+        asks: false,
         comma,
       });
       comma = false;

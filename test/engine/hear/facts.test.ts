@@ -1,5 +1,7 @@
 /** Sentences of our own, invented; what each tells is plain from its words. */
 import { describe, expect, it } from 'vitest';
+import { SURE } from '#engine/hear.ts';
+import { STAGES, type Stage } from '#engine/model/stage.ts';
 import { fact, heard, sign } from './hearing.ts';
 
 const cases: [text: string, name: string, value: string | number | undefined][] = [
@@ -43,10 +45,43 @@ const cases: [text: string, name: string, value: string | number | undefined][] 
   ['it is dry to the touch', 'stage', 'dry-to-touch'],
   ['brushed the coat ten minutes ago', 'stage', 'wet'],
   ['wax is still sticky after 3 weeks', 'overdue', 'yes'],
+  ['First coat great. The second coat has ridges', 'coat-number', 2],
+  ['two coats of oil poly, then two more on', 'coat-number', 4],
+  ['nine or ten coats of lacquer', 'coat-number', 10],
+  ['sanded before the second coat', 'coat-number', undefined],
+  ['it went from one coat to the next', 'coat-number', undefined],
+  ['foam brush and clear', 'applicator', 'sponge'],
+  ['I wiped it off with a damp cloth', 'applicator', undefined],
+  ['navy paint on oak, clear on top', 'base-tone', 'dark'],
+  ['a dresser of the 1950s', 'age', 'before-1993'],
+  ['chalk paint over the old finish, then clear', 'base', 'chalk-paint'],
+  ['a white stain from the plate', 'base', undefined],
+  ['shop at 70 F, 40-50 percent', 'relative-humidity', 0.45],
+  ['10 % retarder in it', 'relative-humidity', undefined],
+  ['the poly cracked after a few months', 'hours-since-coat', 2160],
+  ['recoat it every two hours', 'hours-since-coat', undefined],
+  ['20 years of poly and never this', 'hours-since-coat', undefined],
+  ['a hot plate left a white mark on our table', 'stage', 'cured'],
+  ['the books stick to the shelf', 'stage', undefined],
+  ['clear laid a week ago, dried milky', 'stage', 'recoatable'],
 ];
 
 describe('the facts of a text', () => {
   it.each(cases)('%s: %s %s', (text, name, value) => expect(fact(text, name)?.value).toBe(value));
+
+  // A film taken drier than it is gets sanded or loaded too soon.
+  it.each([
+    ['Dye stain, dry overnight. Next morning brushing on clear, and the brush picks up color', 'wet'],
+    ['Test patch dried well, but the whole wall looks green as I go', 'wet'],
+    ['Canned shellac opened half a year ago. They say use it in six months', 'wet'],
+    ['A present from last year. I used clear shellac on it and it dents', 'recoatable'],
+    ['A 100 year old floor, three coats of satin on it, hairs in the last', 'recoatable'],
+    ['Old oil on a box. 20 days later it is oily to the touch', 'dry-to-touch'],
+  ] as const)('%s: no drier than %s', (text, driest) => {
+    const stage = fact(text, 'stage');
+    const taken = stage && stage.sure >= SURE ? STAGES.indexOf(stage.value as Stage) : 0;
+    expect(taken).toBeLessThanOrEqual(STAGES.indexOf(driest));
+  });
 
   it('leaves open what a word leaves open, and shuts out the rest', () => {
     const [open] = heard('poly over old shellac').among;
