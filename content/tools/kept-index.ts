@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { findPackageJSON } from 'node:module';
+import { dirname, join } from 'node:path';
 import type { FindIndex } from '#engine/find.ts';
 
-const PROJECT = fileURLToPath(new URL('../../', import.meta.url));
+// The build bundles this file and runs it from within dist/.
+const PROJECT = dirname(findPackageJSON('..', import.meta.url) ?? process.cwd());
 const FOLDER = join(PROJECT, 'node_modules/.cache/halfdry-search');
 const BUILDER = join(PROJECT, 'engine/find');
 

@@ -14,6 +14,7 @@ const TYPES: Readonly<Record<string, string>> = {
   '.json': 'application/json; charset=utf-8',
   '.webmanifest': 'application/manifest+json; charset=utf-8',
   '.webp': 'image/webp',
+  '.woff2': 'font/woff2',
   '.avif': 'image/avif',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
