@@ -10,6 +10,7 @@ const SLOW = [
     'light',
     'offline-update',
     'pictures',
+    'practice-draw',
     'quiet',
     'storage-full',
     'storage-list',
@@ -26,6 +27,7 @@ const THOROUGH = [
   'engine/schedule/properties',
   'engine/calc/never-early.properties',
   'engine/fitness/agreement',
+  'engine/practice/items',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [

@@ -86,6 +86,12 @@ function* references(entry: AnyEntry): Generator<Reference> {
     for (const [index, id] of entry.defects.entries()) yield { kind: 'defect', id, path: ['defects', index] };
     for (const [index, id] of entry.remedies.entries())
       yield { kind: 'remedy', id, path: ['remedies', index] };
+    for (const [index, id] of entry.terms.entries()) yield { kind: 'term', id, path: ['terms', index] };
+    for (const [index, id] of entry.rules.entries()) yield { kind: 'rule', id, path: ['rules', index] };
+    for (const [index, { defect }] of entry.boards.entries())
+      yield { kind: 'defect', id: defect, path: ['boards', index, 'defect'] };
+    for (const [index, { flaw }] of entry.items.entries())
+      yield { kind: 'defect', id: flaw, path: ['items', index, 'flaw'] };
   }
   for (const { claim, path } of claims(entry))
     if (claim.source) yield { kind: 'source', id: claim.source, path: [...path, 'source'] };

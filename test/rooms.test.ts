@@ -56,12 +56,13 @@ const MAY_KNOW: Readonly<Record<string, readonly string[]>> = {
     'client/find',
     'client/jobs',
     'client/page',
+    'client/practice',
     'client/tell',
     'client/walk',
   ],
   'client/shared': ['engine', 'shared'],
   ...Object.fromEntries(
-    ['case', 'clock', 'find', 'jobs', 'page', 'schedule', 'tell', 'walk'].map((feature) => [
+    ['case', 'clock', 'find', 'jobs', 'page', 'practice', 'schedule', 'tell', 'walk'].map((feature) => [
       `client/${feature}`,
       ['engine', 'shared', 'client/shared'],
     ]),

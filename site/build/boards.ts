@@ -1,5 +1,6 @@
 import type { Entry, Knowledge } from '#engine/index.ts';
 import type { NamedBoard } from './pictures/boards.ts';
+import { sheetBoards } from './practice-sheet.ts';
 
 /** The boards of a defect, the one that tells it best first. */
 export const defectBoards = ({ id, boards }: Entry<'defect'>): readonly NamedBoard[] =>
@@ -16,4 +17,5 @@ export const questionBoards = ({ id, boards }: Entry<'question'>) =>
 export const allBoards = (known: Knowledge): readonly NamedBoard[] => [
   ...known.defects.flatMap(defectBoards),
   ...known.questions.flatMap((question) => Object.values(questionBoards(question) ?? {})),
+  ...sheetBoards(known),
 ];

@@ -27,6 +27,7 @@ const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),
   'hd-tell': () => import('./tell/define.ts'),
+  'hd-practice, hd-show, hd-pictures': () => import('./practice/define.ts'),
 };
 for (const [name, load] of Object.entries(LATER))
   if (document.querySelector(name)) void load().catch(() => undefined);

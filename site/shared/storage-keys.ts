@@ -12,6 +12,8 @@ export const LOCAL_KEYS = {
   'coat-runs': 'halfdry.coat-runs',
   /** Where the coats on the clock were kept before they had a database; read once and taken over. */
   'old-clock': 'halfdry.clock',
+  /** What was practised, and when each flaw comes back. */
+  practice: 'halfdry.practice',
 } as const;
 
 /** And in `sessionStorage`, as long as the tab is open. */

@@ -27,6 +27,17 @@ export const JOBS_SCHEMA = `${BASE}data/jobs.schema.json`;
 export const FEED = `${BASE}feed.xml`;
 export const MANIFEST = `${BASE}manifest.webmanifest`;
 export const TELL = `${BASE}tell/`;
+export const PRACTICE = `${BASE}learn/practice/`;
+export const PRACTICE_SHEET = `${PRACTICE}sheet/`;
+export const PRACTICE_DATA = `${PRACTICE}data.json`;
+/** Boards, flaws and questions for a big screen. */
+export const SHOW = `${BASE}learn/show/`;
+/** Boards as pictures for a post. */
+export const PICTURES = `${BASE}learn/pictures/`;
+/** Sheets for the wall and the bench, each one page. */
+export const WALL_CARD = `${BASE}learn/wall-card/`;
+export const SIGN_KEY = `${BASE}learn/sign-key/`;
+export const BOARD_SHEET = `${BASE}learn/board-sheet/`;
 export const FIND_INDEX = `${BASE}data/find.json`;
 /** What a phone needs to hear a text and to weigh what it says. */
 export const EAR = `${BASE}data/ear.json`;
@@ -70,9 +81,13 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
   return of[kind]?.(id);
 };
 
+/** What stands beside the lessons and is none. */
+const BESIDE_LESSONS = [PRACTICE, SHOW, PICTURES, WALL_CARD, SIGN_KEY, BOARD_SHEET];
+
 /** The card image of a page, by its address: of the flaw, repair or lesson that it is about, else of the site. */
 export const cardUrl = (path: string): string => {
   const [top = '', id] = segmentsOf(path);
+  if (BESIDE_LESSONS.some((tool) => path.startsWith(tool))) return `${BASE}cards/halfdry.jpg`;
   const folder = { defects: 'defects', remedies: 'remedies', learn: 'lessons' }[top];
   return folder && id ? `${BASE}cards/${folder}/${id}.jpg` : `${BASE}cards/halfdry.jpg`;
 };

@@ -22,7 +22,43 @@ const CASE = v.object({
 });
 const count = v.fallback(v.pipe(v.number(), v.safeInteger(), v.minValue(0)), 0);
 const DRAFT = v.record(v.string(), v.pipe(v.string(), v.maxLength(200)));
+const CARD_NAME = /^(look|stage|case)\.[a-z][a-z0-9-]{0,60}$/;
 const FORM = v.object({ version: v.literal(1), draft: DRAFT });
+
+const instant = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
+const size = v.pipe(v.number(), v.finite(), v.minValue(0));
+/** One thing that is practised, as the scheduler keeps it; times in epoch milliseconds. */
+const PRACTISED = v.object({
+  due: instant,
+  stability: size,
+  difficulty: size,
+  scheduledDays: size,
+  learningSteps: count,
+  reps: count,
+  lapses: count,
+  state: v.picklist([0, 1, 2, 3]),
+  lastReview: v.optional(instant),
+});
+/** Progress in practice, as kept here and as saved to a file. */
+export const DECK = v.object({
+  kind: v.literal('halfdry-practice'),
+  version: v.literal(1),
+  boards: count,
+  right: count,
+  // One card that can not be read does not take the others with it.
+  cards: v.pipe(
+    v.record(v.string(), v.unknown()),
+    v.transform((cards) =>
+      Object.fromEntries(
+        Object.entries(cards).flatMap(([name, card]) => {
+          const read = CARD_NAME.test(name) ? v.safeParse(PRACTISED, card) : undefined;
+          return read?.success ? [[name, read.output]] : [];
+        }),
+      ),
+    ),
+  ),
+});
+export type Deck = v.InferOutput<typeof DECK>;
 
 /** Every key with what may stand there. A shape that changes gets a new version, and a step that reads the old one. */
 const SCHEMAS = {
@@ -45,6 +81,7 @@ const SCHEMAS = {
   ]),
   'coat-runs': v.literal(1),
   'old-clock': v.unknown(),
+  practice: DECK,
   'schedule-form': FORM,
 } as const;
 

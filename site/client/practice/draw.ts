@@ -1,0 +1,37 @@
+import type { LightAngles } from '#engine/board/light.ts';
+import { turnable } from '#engine/board/turn.ts';
+import type { BoardRecipe } from '#engine/model/board.ts';
+
+/** As drawn: enough to tell a ridge from a dip, and quick on an old phone. */
+export const PRACTICE_WIDTH = 320;
+export const PRACTICE_HEIGHT = 240;
+
+/** The lights of the two pictures that the site shows everywhere. */
+const LOW: LightAngles = { azimuthDegrees: 142, elevationDegrees: 14 };
+const FACING: LightAngles = { azimuthDegrees: 118, elevationDegrees: 58 };
+
+/** @param turn 0 low from the side, 1 facing */
+const lightAt = (turn: number): LightAngles => ({
+  azimuthDegrees: LOW.azimuthDegrees + (FACING.azimuthDegrees - LOW.azimuthDegrees) * turn,
+  elevationDegrees: LOW.elevationDegrees + (FACING.elevationDegrees - LOW.elevationDegrees) * turn,
+});
+
+/** Shades a board into a canvas in any light; its maps are made at the first call and kept. */
+export type Shade = (canvas: HTMLCanvasElement, turn: number) => void;
+
+export const shadeOf = (recipe: BoardRecipe, width: number, height: number): Shade => {
+  let at: ReturnType<typeof turnable> | undefined;
+  let picture: ImageData | undefined;
+  return (canvas, turn) => {
+    at ??= turnable(recipe, width, height);
+    picture ??= new ImageData(width, height);
+    if (canvas.width !== width) canvas.width = width;
+    if (canvas.height !== height) canvas.height = height;
+    picture.data.set(at(lightAt(turn)).data);
+    canvas.getContext('2d')?.putImageData(picture, 0, 0);
+  };
+};
+
+/** How the light stands, in words. */
+export const lightSaid = (turn: number): string =>
+  turn < 0.34 ? 'low light from the side' : turn < 0.67 ? 'light from higher up' : 'light facing you';

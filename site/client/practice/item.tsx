@@ -1,0 +1,140 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type PracticeItem, SOUND } from '#engine/practice.ts';
+import { defectUrl } from '../../shared/urls.ts';
+import { PracticeBoard, TurnLight } from './board.tsx';
+
+type Props = {
+  readonly item: PracticeItem;
+  /** Told once, when everything was answered: what was answered wrong first, or nothing. */
+  readonly onAnswered: (wrong: string | undefined) => void;
+  readonly onNext: (() => void) | undefined;
+  readonly nextSays: string;
+};
+
+const MARKS = { right: 'Right', wrong: 'Not this', missed: 'This one' } as const;
+
+/** One practice board: the picture, what is told of it, its questions one after another, and what decides. */
+export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) => {
+  const [turn, setTurn] = useState(0);
+  const [taken, setTaken] = useState<readonly string[]>([]);
+  const judged = useRef<HTMLDivElement>(null);
+  const done = taken.length === item.asks.length;
+
+  useEffect(() => {
+    judged.current?.focus();
+  }, [taken.length]);
+
+  const take = (id: string) => {
+    const next = [...taken, id];
+    setTaken(next);
+    if (next.length < item.asks.length) return;
+    const wrong = item.asks.flatMap(({ choices }, index) =>
+      choices.some((one) => one.id === next[index] && !one.right) ? [next[index]] : [],
+    );
+    onAnswered(wrong[0]);
+  };
+
+  return (
+    <article class="item">
+      <div class="look">
+        <PracticeBoard recipe={item.board} turn={turn} called={done ? item.name : undefined}>
+          {done && <figcaption>{item.name}</figcaption>}
+        </PracticeBoard>
+        <TurnLight turn={turn} onTurn={setTurn} />
+      </div>
+      <div class="words">
+        {(item.story.length > 0 || item.found.length > 0) && (
+          <section class="told" aria-label="What is told">
+            {item.story.length > 0 && <p class="post">{item.story.join(' ')}</p>}
+            {item.found.length > 0 && (
+              <ul class="found">
+                {item.found.map(({ question, ask, answer, says }) => (
+                  <li key={question}>
+                    {ask} <b>{answer === 'yes' ? 'Yes.' : 'No.'}</b> {says}
+                  </li>
+                ))}
+              </ul>
+            )}
+          </section>
+        )}
+        {item.asks.slice(0, taken.length + 1).map(({ kind, ask, choices }, index) => {
+          const chosen = taken[index];
+          const answer = choices.find(({ id }) => id === chosen);
+          const right = choices.find((one) => one.right);
+          return (
+            <section key={kind} class="asked">
+              <h2>{ask}</h2>
+              <ol class="strips answers">
+                {choices.map(({ id, says, right: isRight }) => {
+                  const mark =
+                    chosen === undefined
+                      ? undefined
+                      : id === chosen
+                        ? isRight
+                          ? 'right'
+                          : 'wrong'
+                        : isRight
+                          ? 'missed'
+                          : undefined;
+                  return (
+                    <li key={id}>
+                      <button
+                        type="button"
+                        class={`tape strip ${mark ?? ''}`}
+                        disabled={chosen !== undefined}
+                        onClick={() => take(id)}
+                      >
+                        <b>{says}</b>
+                        {mark && <span>{MARKS[mark]}</span>}
+                      </button>
+                    </li>
+                  );
+                })}
+              </ol>
+              {answer && (
+                <div class="judged" role="status" tabIndex={-1} ref={judged}>
+                  <p>
+                    <b>{answer.right ? 'Right.' : `No: ${right?.says ?? ''}.`}</b> {answer.because}
+                  </p>
+                  {!answer.right && kind !== 'flaw' && right && <p>{right.because}</p>}
+                </div>
+              )}
+            </section>
+          );
+        })}
+        {done && (
+          <section class="decides">
+            <h2>What decides</h2>
+            <p>{item.sign.ask}</p>
+            <div class="beside">
+              {(
+                [
+                  [item.name, item.board, item.sign.here],
+                  [item.rival.name, item.rival.board, item.sign.there],
+                ] as const
+              ).map(([name, recipe, shows]) => (
+                <div key={name}>
+                  <PracticeBoard recipe={recipe} turn={turn} called={name}>
+                    <figcaption>{name}</figcaption>
+                  </PracticeBoard>
+                  <p>{shows}</p>
+                </div>
+              ))}
+              <TurnLight turn={turn} onTurn={setTurn} />
+            </div>
+            {item.flaw !== SOUND && (
+              <p>
+                <a href={defectUrl(item.flaw)}>All about it: {item.name}</a>
+              </p>
+            )}
+            {onNext && (
+              <button type="button" class="go" onClick={onNext}>
+                {nextSays}
+              </button>
+            )}
+          </section>
+        )}
+      </div>
+    </article>
+  );
+};

@@ -1,0 +1,146 @@
+import { useState } from 'preact/hooks';
+import {
+  flawOfSeed,
+  PRACTICE_LEVELS,
+  type PracticeKey,
+  type PracticeLevel,
+  practised,
+  SOUND,
+} from '#engine/practice.ts';
+import { PRACTICE, SHOW } from '../../shared/urls.ts';
+import type { Dealer } from './load.ts';
+import { newSeed } from './seed.ts';
+import { LONGEST_TITLE, MOST_IN_A_SET, writeLink } from './state.ts';
+
+const SAYS: Readonly<Record<PracticeLevel, string>> = {
+  look: 'Look only',
+  stage: 'Look and stage',
+  case: 'Whole cases',
+};
+
+/** New boards, no flaw twice while there are others. */
+const pickedBoards = (
+  dealer: Dealer,
+  level: PracticeLevel,
+  count: number,
+  from: readonly string[],
+): readonly PracticeKey[] => {
+  const boards: PracticeKey[] = [];
+  const used = new Set<string>();
+  for (let tries = 0; boards.length < count && tries < 50 * count; tries++) {
+    const seed = newSeed();
+    const flaw = from.length ? (from[seed % from.length] ?? SOUND) : flawOfSeed(dealer.known, level, seed);
+    const all = from.length ? from.length : practised(dealer.known, level).length;
+    if (used.has(flaw) && used.size < all) continue;
+    used.add(flaw);
+    boards.push({ level, flaw, seed });
+  }
+  return boards;
+};
+
+/** A teacher makes a set: the link holds all of it, so nothing is kept anywhere. */
+export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
+  const [title, setTitle] = useState('');
+  const [level, setLevel] = useState<PracticeLevel>('look');
+  const [count, setCount] = useState(10);
+  const [flaws, setFlaws] = useState<readonly string[]>([]);
+  const [boards, setBoards] = useState<readonly PracticeKey[]>([]);
+  const [said, setSaid] = useState('');
+  const hash = writeLink({ title, boards });
+  const link = new URL(`${PRACTICE}#${hash}`, location.origin).href;
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(link);
+      setSaid('Copied.');
+    } catch (error) {
+      if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
+      setSaid('This browser does not let it be copied. Mark the link instead.');
+    }
+  };
+  return (
+    <details class="fold make-class">
+      <summary>For a class: make a set by link</summary>
+      <p>Everybody who opens the link sees the same boards. No account, and nothing is sent to anybody.</p>
+      <label>
+        Title{' '}
+        <input
+          type="text"
+          maxLength={LONGEST_TITLE}
+          value={title}
+          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+        />
+      </label>
+      <label>
+        Level{' '}
+        <select
+          value={level}
+          onChange={({ currentTarget }) =>
+            setLevel(PRACTICE_LEVELS.find((one) => one === currentTarget.value) ?? 'look')
+          }
+        >
+          {PRACTICE_LEVELS.map((one) => (
+            <option key={one} value={one}>
+              {SAYS[one]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        How many boards{' '}
+        <input
+          type="number"
+          min={1}
+          max={MOST_IN_A_SET}
+          value={count}
+          onInput={({ currentTarget }) => {
+            const wanted = Math.round(Number(currentTarget.value));
+            if (wanted >= 1) setCount(Math.min(MOST_IN_A_SET, wanted));
+          }}
+        />
+      </label>
+      <label>
+        Only these flaws (none chosen: any, as often as they are met)
+        <select
+          multiple
+          size={6}
+          onChange={({ currentTarget }) =>
+            setFlaws([...currentTarget.selectedOptions].map(({ value }) => value))
+          }
+        >
+          {dealer.known.defects.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button
+        type="button"
+        class="go"
+        onClick={() => {
+          setBoards(pickedBoards(dealer, level, count, flaws));
+          setSaid('');
+        }}
+      >
+        Make the set
+      </button>
+      {boards.length > 0 && (
+        <div class="made" role="status">
+          <p class="post">{link}</p>
+          <p class="acts">
+            <button type="button" class="quiet" onClick={() => void copy()}>
+              <b>Copy the link</b>
+            </button>
+            <a class="quiet" href={`${PRACTICE}#${hash}`}>
+              <b>Open the set</b>
+            </a>
+            <a class="quiet" href={`${SHOW}#${hash}`}>
+              <b>Show it on a big screen</b>
+            </a>
+          </p>
+          <p>{said}</p>
+        </div>
+      )}
+    </details>
+  );
+};

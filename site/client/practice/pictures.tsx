@@ -1,0 +1,170 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { BoardRecipe } from '#engine/model/board.ts';
+import { shortUrl } from '../../shared/urls.ts';
+import type { Dealer } from './load.ts';
+import { drawPost, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
+
+const LONGEST_LINE = 110;
+const isSize = (value: string): value is PostSize => Object.hasOwn(POST_SIZES, value);
+
+/** What can be put into a post: a board, two lights, wet and dry, or a flaw beside one that it is mistaken for. */
+const choicesOf = (
+  { known }: Dealer,
+  id: string,
+): readonly { says: string; line: string; pictures: readonly PostPicture[] }[] => {
+  const flaw = known.get('defect', id);
+  const [first] = flaw.boards;
+  if (!first) return [];
+  const plain = (recipe: BoardRecipe, label = ''): PostPicture => ({ recipe, light: 'raking', label });
+  const wet = flaw.boards.find((board) => board.wet) ?? { ...first, wet: true };
+  const freshFlaw =
+    flaw.signs['there-while-coating' as never] !== 'no' && flaw.signs['came-in-use' as never] !== 'yes';
+  return [
+    {
+      says: 'Two lights',
+      line: `${flaw.name}, in two lights. Which one shows it?`,
+      pictures: [plain(first, 'Low light'), { recipe: first, light: 'facing', label: 'Facing you' }],
+    },
+    ...(freshFlaw
+      ? [
+          {
+            says: 'Wet and dry',
+            line: `${flaw.name}: wet, then dry. Hands off in between.`,
+            pictures: [plain(wet, 'Wet'), plain(first, 'Dry')],
+          },
+        ]
+      : []),
+    ...flaw.boards.map((board, index) => ({
+      says: `Board ${index + 1}`,
+      line: `${flaw.name}. Touch it, or not yet?`,
+      pictures: [plain(board)],
+    })),
+    ...flaw['look-alikes'].flatMap((other) => {
+      const twin = known.get('defect', other);
+      const [board] = twin.boards;
+      return board
+        ? [
+            {
+              says: `Beside ${twin.name.toLowerCase()}`,
+              line: `${flaw.name}, or ${twin.name.toLowerCase()}?`,
+              pictures: [
+                plain(first, flaw.name),
+                plain({ ...board, 'width-mm': first['width-mm'] }, twin.name),
+              ],
+            },
+          ]
+        : [];
+    }),
+  ];
+};
+
+/** A board or a pair as a picture to save, with its line and its short link. Drawn here; nothing is sent. */
+export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
+  const wanted = new URLSearchParams(location.hash.slice(1)).get('flaw') ?? '';
+  const [flaw, setFlaw] = useState(dealer.known.has('defect', wanted) ? wanted : 'cloudy-film');
+  const [which, setWhich] = useState(0);
+  const [size, setSize] = useState<PostSize>('square');
+  const [own, setOwn] = useState<string | undefined>(undefined);
+  const [said, setSaid] = useState('');
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const choices = useMemo(() => choicesOf(dealer, flaw), [dealer, flaw]);
+  const choice = choices[Math.min(which, choices.length - 1)];
+  const line = own ?? choice?.line ?? '';
+  const link = new URL(shortUrl(flaw), location.origin).href.replace(/^https?:\/\//, '');
+  useEffect(() => {
+    if (!choice || !canvas.current) return;
+    const post: Post = { size, pictures: choice.pictures, line, link };
+    const on = canvas.current;
+    // Typing goes first: the picture follows when the hand rests.
+    const timer = setTimeout(() => drawPost(on, post), 250);
+    return () => clearTimeout(timer);
+  }, [choice, size, line, link]);
+  const save = () =>
+    canvas.current?.toBlob((blob) => {
+      if (!blob) return setSaid('This browser can not make the picture.');
+      const anchor = document.createElement('a');
+      anchor.href = URL.createObjectURL(blob);
+      anchor.download = `${flaw}-${size}.png`;
+      anchor.click();
+      setTimeout(() => URL.revokeObjectURL(anchor.href), 60_000);
+      setSaid('Saved.');
+    }, 'image/png');
+  return (
+    <div class="post-maker">
+      <form class="choose" onSubmit={(event) => event.preventDefault()}>
+        <label>
+          Flaw{' '}
+          <select
+            value={flaw}
+            onChange={({ currentTarget }) => {
+              setFlaw(currentTarget.value);
+              setWhich(0);
+              setOwn(undefined);
+              history.replaceState(history.state, '', `#flaw=${currentTarget.value}`);
+            }}
+          >
+            {dealer.known.defects.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          What is on it{' '}
+          <select
+            value={String(which)}
+            onChange={({ currentTarget }) => {
+              setWhich(Number(currentTarget.value));
+              setOwn(undefined);
+            }}
+          >
+            {choices.map(({ says }, index) => (
+              <option key={says} value={String(index)}>
+                {says}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Size{' '}
+          <select
+            value={size}
+            onChange={({ currentTarget: { value } }) => {
+              if (isSize(value)) setSize(value);
+            }}
+          >
+            {Object.entries(POST_SIZES).map(([name, { says }]) => (
+              <option key={name} value={name}>
+                {says}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          Line of text{' '}
+          <input
+            type="text"
+            maxLength={LONGEST_LINE}
+            value={line}
+            onInput={({ currentTarget }) => setOwn(currentTarget.value)}
+          />
+        </label>
+        <button type="button" class="go" onClick={save}>
+          Save the picture
+        </button>
+        <p role="status">{said}</p>
+      </form>
+      <canvas
+        ref={canvas}
+        role="img"
+        aria-label={`${line} ${
+          choice?.pictures
+            .map(({ label }) => label)
+            .filter(Boolean)
+            .join(' and ') ?? ''
+        }. ${link}`}
+      />
+    </div>
+  );
+};

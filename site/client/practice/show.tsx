@@ -1,0 +1,213 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { separatedBy } from '#engine/index.ts';
+import type { BoardRecipe } from '#engine/model/board.ts';
+import { PracticeBoard, TurnLight } from './board.tsx';
+import { canDeal, type Dealer, deal } from './load.ts';
+import { readLink } from './state.ts';
+
+/** One thing on the screen: what is asked, and what is told after a key. */
+type Slide = {
+  readonly ask: string;
+  /** Boards at once, and those that come with the answer. */
+  readonly boards: readonly (readonly [name: string, recipe: BoardRecipe])[];
+  readonly hidden: readonly (readonly [name: string, recipe: BoardRecipe])[];
+  readonly says: readonly string[];
+};
+
+const BIG_WIDTH = 560;
+const BIG_HEIGHT = 420;
+const ASKED = 'What is it?';
+
+const ofFlaw = ({ known }: Dealer, id: string): readonly Slide[] => {
+  const flaw = known.get('defect', id);
+  const own = flaw.boards.map(
+    (recipe): Slide => ({
+      ask: ASKED,
+      boards: [[flaw.name, recipe]],
+      hidden: [],
+      says: [flaw.name, flaw.looks],
+    }),
+  );
+  const [first] = flaw.boards;
+  const beside = flaw['look-alikes'].flatMap((other): Slide[] => {
+    const twin = known.get('defect', other);
+    const [board] = twin.boards;
+    const [sign] = separatedBy(flaw, twin);
+    if (!first || !board || !sign) return [];
+    const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
+    return [
+      {
+        ask: 'Which is which?',
+        boards: [
+          [flaw.name, first],
+          [twin.name, { ...board, 'width-mm': first['width-mm'] }],
+        ],
+        hidden: [],
+        says: [ask, `${flaw.name}: ${here}`, `${twin.name}: ${there}`],
+      },
+    ];
+  });
+  return [...own, ...beside];
+};
+
+const ofQuestion = ({ known }: Dealer, id: string): readonly Slide[] => {
+  const { ask, boards, yes, no } = known.get('question', id);
+  return boards
+    ? [
+        {
+          ask,
+          boards: [
+            ['Yes', boards.yes],
+            ['No', boards.no],
+          ],
+          hidden: [],
+          says: [`Yes: ${yes}`, `No: ${no}`],
+        },
+      ]
+    : [];
+};
+
+const slidesOf = (dealer: Dealer, hash: string): readonly Slide[] => {
+  const given = new URLSearchParams(hash.replace(/^#/, ''));
+  const flaw = given.get('flaw') ?? '';
+  const question = given.get('question') ?? '';
+  if (dealer.known.has('defect', flaw)) return ofFlaw(dealer, flaw);
+  if (dealer.known.has('question', question)) return ofQuestion(dealer, question);
+  return readLink(hash)
+    .boards.filter((key) => canDeal(dealer, key))
+    .map((key) => {
+      const { name, story, board, rival, sign, verdict } = deal(dealer, key);
+      return {
+        ask: story.length ? story.join(' ') : ASKED,
+        boards: [[name, board] as const],
+        hidden: [[rival.name, rival.board] as const],
+        says: [
+          name,
+          `${sign.ask} ${sign.here} ${rival.name}: ${sign.there}`,
+          ...(verdict ? [`${verdict.say}. ${verdict.why}`] : []),
+        ],
+      };
+    });
+};
+
+/** Boards for a room: large, turned by keys, and told only when asked. */
+export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
+  const [hash, setHash] = useState(location.hash);
+  const [at, setAt] = useState(0);
+  const [told, setTold] = useState(false);
+  const [turn, setTurn] = useState(0);
+  const slides = useMemo(() => slidesOf(dealer, hash), [dealer, hash]);
+  const slide = slides[Math.min(at, slides.length - 1)];
+  useEffect(() => {
+    const follow = () => {
+      setHash(location.hash);
+      setAt(0);
+      setTold(false);
+    };
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, []);
+  const go = (by: number) => {
+    setAt((now) => Math.min(slides.length - 1, Math.max(0, now + by)));
+    setTold(false);
+  };
+  useEffect(() => {
+    const keys: Readonly<Record<string, () => void>> = {
+      ArrowRight: () => go(1),
+      ArrowLeft: () => go(-1),
+      ArrowUp: () => setTurn((now) => Math.min(1, now + 0.1)),
+      ArrowDown: () => setTurn((now) => Math.max(0, now - 0.1)),
+      Enter: () => setTold((now) => !now),
+    };
+    const press = (event: KeyboardEvent) => {
+      const act = keys[event.key];
+      const busy = (event.target as Element | null)?.closest('input, select, textarea, button, a, summary');
+      if (!act || busy || event.altKey || event.ctrlKey || event.metaKey) return;
+      event.preventDefault();
+      act();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  });
+  const { defects, questions } = dealer.known;
+  return (
+    <>
+      {slide && (
+        <div class="stage">
+          <h2>{slide.ask}</h2>
+          <div class="big">
+            {[...slide.boards, ...(told ? slide.hidden : [])].map(([name, recipe]) => (
+              <PracticeBoard
+                key={`${at} ${name}`}
+                recipe={recipe}
+                turn={turn}
+                width={BIG_WIDTH}
+                height={BIG_HEIGHT}
+                called={told ? name : undefined}
+              >
+                {told && <figcaption>{name}</figcaption>}
+              </PracticeBoard>
+            ))}
+          </div>
+          <div class="told-big" role="status">
+            {told && slide.says.map((line) => <p key={line}>{line}</p>)}
+          </div>
+          <p class="acts">
+            <button type="button" class="quiet" onClick={() => go(-1)} disabled={at === 0}>
+              <b>Back</b>
+            </button>
+            <button type="button" class="go" onClick={() => setTold(!told)}>
+              {told ? 'Hide the answer' : 'Show the answer'}
+            </button>
+            <button type="button" class="quiet" onClick={() => go(1)} disabled={at >= slides.length - 1}>
+              <b>Next</b>
+            </button>
+            <span>
+              {at + 1} of {slides.length}
+            </span>
+          </p>
+          <TurnLight turn={turn} onTurn={setTurn} />
+          <p class="small">
+            Keys: left and right for the boards, up and down for the light, Enter for the answer.
+          </p>
+        </div>
+      )}
+      <form class="choose" onSubmit={(event) => event.preventDefault()}>
+        <label>
+          A flaw, with what it is mistaken for{' '}
+          <select
+            value={new URLSearchParams(hash.slice(1)).get('flaw') ?? ''}
+            onChange={({ currentTarget }) => {
+              location.hash = `flaw=${currentTarget.value}`;
+            }}
+          >
+            <option value="">Choose</option>
+            {defects.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          A question, yes beside no{' '}
+          <select
+            value={new URLSearchParams(hash.slice(1)).get('question') ?? ''}
+            onChange={({ currentTarget }) => {
+              location.hash = `question=${currentTarget.value}`;
+            }}
+          >
+            <option value="">Choose</option>
+            {questions
+              .filter(({ boards }) => boards)
+              .map(({ id, ask }) => (
+                <option key={id} value={id}>
+                  {ask}
+                </option>
+              ))}
+          </select>
+        </label>
+      </form>
+    </>
+  );
+};

@@ -1,0 +1,35 @@
+import { PRACTICE_LEVELS, type PracticeKey, type PracticeLevel, readPracticeId } from '#engine/practice.ts';
+
+/** What stands behind # of the practice page: a level to practise at, or a set that a teacher made. */
+export type PracticeLink = {
+  readonly level: PracticeLevel | undefined;
+  /** The title of a class, and its boards in their order. */
+  readonly title: string;
+  readonly boards: readonly PracticeKey[];
+};
+
+export const MOST_IN_A_SET = 40;
+export const LONGEST_TITLE = 80;
+
+/** Reads what it can: a board of a link that was cut is left out. */
+export const readLink = (hash: string): PracticeLink => {
+  const given = new URLSearchParams(hash.replace(/^#/, ''));
+  const level = given.get('level');
+  return {
+    level: PRACTICE_LEVELS.find((one) => one === level),
+    title: (given.get('class') ?? '').trim().slice(0, LONGEST_TITLE),
+    boards: (given.get('boards') ?? '')
+      .split('~')
+      .flatMap((id) => readPracticeId(id) ?? [])
+      .slice(0, MOST_IN_A_SET),
+  };
+};
+
+export const writeLink = ({ level, title, boards }: Partial<PracticeLink>): string => {
+  const parts = new URLSearchParams();
+  if (level) parts.set('level', level);
+  if (title) parts.set('class', title);
+  if (boards?.length)
+    parts.set('boards', boards.map((key) => `${key.level}.${key.flaw}.${key.seed}`).join('~'));
+  return parts.toString();
+};

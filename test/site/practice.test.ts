@@ -1,0 +1,97 @@
+/** Practice on a phone: one tap answers, keys alone, nothing told by a picture too early; a class by link; paper without script. */
+import { expect, it } from 'vitest';
+import { linkedKnowledge } from '../../content/tools/knowledge.ts';
+import { readPractice } from '../../content/tools/practice.ts';
+import { renderBoard } from '../../engine/board/render.ts';
+import type { Knowledge } from '../../engine/index.ts';
+import { dealPractice } from '../../engine/practice.ts';
+import { expectQuiet, openPage, PHONE } from './browser.ts';
+
+const known = linkedKnowledge(process.cwd()).known as Knowledge;
+const words = readPractice(known, process.cwd());
+const SET = [
+  { level: 'case', flaw: 'cloudy-film', seed: 4711 },
+  { level: 'look', flaw: 'bubbles', seed: 12 },
+] as const;
+const LINK = `/learn/practice/#class=Tuesday&boards=${SET.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('~')}`;
+
+it('judges at once, shows what decides, and keeps what was missed', async () => {
+  const opened = await openPage({ ...PHONE, reducedMotion: 'reduce' });
+  const { page } = opened;
+  await page.goto('/learn/practice/');
+  const first = page.locator('.asked').first();
+  await first.getByRole('button').first().waitFor();
+  const name = (await page.locator('.item canvas').first().getAttribute('aria-label')) ?? '';
+  expect(name).toMatch(/^(Wet|Dry) board over .*mm wide, in low light/);
+  expect(known.defects.some((flaw) => name.includes(flaw.name))).toBe(false);
+  // By keys alone: the answers are buttons, and what is said of one has the focus after it.
+  await first.getByRole('button').first().focus();
+  await page.keyboard.press('Enter');
+  await page.locator('.judged').waitFor();
+  expect(await page.evaluate(() => document.activeElement?.className)).toBe('judged');
+  await page.getByRole('heading', { name: 'What decides' }).waitFor();
+  expect(await page.locator('.beside canvas').count()).toBe(2);
+  await page.getByRole('button', { name: 'Next board' }).click();
+  await page.getByText(/^1 boards? so far/).waitFor();
+  const kept = await page.evaluate(() => localStorage.getItem('halfdry.practice'));
+  expect(JSON.parse(kept ?? '{}')).toMatchObject({ kind: 'halfdry-practice', version: 1, boards: 1 });
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('gives everybody of a class the same boards, as reckoned here, and a line to send back', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto(LINK);
+  await page.getByRole('heading', { name: 'Tuesday' }).waitFor();
+  for (const key of SET) {
+    const item = dealPractice(known, words, key);
+    for (const [index, { ask, choices }] of item.asks.entries()) {
+      const asked = page.locator('.asked').nth(index);
+      await asked.getByRole('heading', { name: ask }).waitFor();
+      expect(await asked.locator('button b').allTextContents()).toEqual(choices.map(({ says }) => says));
+      if (index === 0) {
+        // The very pixels: drawn there and here by the same renderer.
+        const there = await page.locator('.item .look canvas').evaluate(async (canvas: HTMLCanvasElement) => {
+          await new Promise((done) => setTimeout(done, 1500));
+          const data = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+          return { width: canvas.width, height: canvas.height, data: Array.from(data) };
+        });
+        const here = renderBoard(item.board, {
+          light: 'raking',
+          width: there.width,
+          height: there.height,
+          scaleBar: true,
+        });
+        const off = there.data.filter((value, at) => Math.abs(value - (here.data[at] ?? -9)) > 1).length;
+        expect(off / there.data.length, item.id).toBeLessThan(0.001);
+      }
+      const right = choices.find((one) => one.right)?.says ?? '';
+      await asked.getByRole('button', { name: right, exact: true }).click();
+    }
+    await page.locator('.decides .go').click();
+  }
+  await page.getByRole('heading', { name: '2 of 2 right at once' }).waitFor();
+  const line = 'Halfdry results | Tuesday | Ann | 2/2 | + +';
+  await page.getByLabel(/Your name/).fill('Ann');
+  await page.getByText(line, { exact: true }).waitFor();
+  await page.getByText('For the teacher').click();
+  await page.getByLabel(/Paste them/).fill(`${line}\nHalfdry results | Tuesday | Bo | 1/2 | pools +`);
+  await page.getByRole('cell', { name: '1 of 2' }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('is a sheet on paper without script, with the answers behind', async () => {
+  const plain = await openPage({ javaScriptEnabled: false });
+  await plain.page.goto('/learn/practice/');
+  await plain.page.getByRole('link', { name: /sheet of boards/ }).click();
+  await plain.page.waitForURL('**/learn/practice/sheet/');
+  expect(await plain.page.locator('.tiles > li').count()).toBe(9);
+  const alts = await plain.page
+    .locator('.tiles img')
+    .evaluateAll((all) => all.map((one) => one.getAttribute('alt')));
+  expect(alts.every((alt) => /^Practice board \d/.test(alt ?? ''))).toBe(true);
+  await plain.page.getByRole('heading', { name: 'The answers' }).waitFor();
+  await plain.close();
+});
