@@ -9,7 +9,6 @@ export type Weight = 'stop' | 'care' | 'note' | 'limit';
 export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): Weight =>
   kind === 'stop' ? 'stop' : kind === 'adjustment' ? 'limit' : level === 'note' ? 'note' : 'care';
 
-const OLD: ConditionInput = { age: ['before-1993', 'unknown'] };
 const NEW: ConditionInput = { age: 'since-1993' };
 const WATER_BORNE: ConditionInput = { family: ['water-based', 'water-lacquer'] };
 
@@ -27,15 +26,14 @@ const always = (...weights: readonly Weight[]): Need => ({ on: [], surely: () =>
 /** What each hazard calls for, written apart from the rules, so that a rule that fails it is found. */
 export const NEEDS: Readonly<Record<Hazard, Need>> = {
   'old-film': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
-  'old-film-in-reach': {
-    on: ['age'],
-    surely: (is) => (is(NEW) ? [] : is(OLD) ? ['stop'] : ['care']),
-  },
+  // Sanding disturbs a painted surface however fine the paper is.
+  'old-film-in-reach': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
   dust: always('care'),
   blade: always('care'),
   mist: {
-    on: ['family'],
-    surely: (is) => (is(WATER_BORNE) ? ['care'] : ['stop', 'care']),
+    // The gas of a spray can burns, whatever finish is in it.
+    on: ['family', 'applicator'],
+    surely: (is) => (is(WATER_BORNE) && !is({ applicator: 'aerosol' }) ? ['care'] : ['stop', 'care']),
     maybe: ['care'],
   },
   vapor: always('care'),

@@ -18,6 +18,8 @@ const missing = (step: Step, bench: Bench): string | undefined => {
     return bench.rest === 'acid'
       ? 'rinse the acid off with water before it: its crystals must not become dust'
       : 'wash the stripper off before it';
+  if (bench.rest === 'stripper' && step.kind === 'wipe' && step.with === 'vacuum')
+    return 'wash the stripper off before it: the motor of a vacuum lights its vapor';
   switch (step.kind) {
     case 'sand':
     case 'strip':

@@ -47,7 +47,9 @@ const CAUTIONED: readonly (readonly [
   ),
   ['is-there-old-paint-below', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
   ['is-there-old-paint-below', {}, { kind: 'sand', grit: 240, say }],
-  ['old-paint-in-reach', {}, { kind: 'sand', grit: 320, say }],
+  ['is-there-old-paint-below', {}, { kind: 'sand', grit: 320, say }],
+  ['is-there-old-paint-below', {}, { kind: 'sand', grit: 1500, say }],
+  ['old-paint-in-reach', { piece: 'childs-item', age: 'before-1993' }, undefined],
   ['sanding-dust', {}, { kind: 'sand', grit: 320, say }],
   ['sanding-dust', {}, { kind: 'strip', with: 'scraper-and-sanding', say }],
   ['is-there-old-paint-below', {}, { kind: 'scrape', tool: 'plastic-scraper', say }],
@@ -60,6 +62,8 @@ const CAUTIONED: readonly (readonly [
       ],
     ),
   ),
+  // The gas of a spray can burns even where the finish does not.
+  ['vapor-and-flame-when-spraying', { applicator: 'aerosol', family: 'water-based' }, coating('same')],
   // The mist of a water-based finish needs the mask as well.
   ['mask-is-not-for-vapor', { applicator: 'spray-gun', family: 'water-based' }, coating('same')],
   ['mask-is-not-for-vapor', {}, coating('same', 'spray')],
