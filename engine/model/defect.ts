@@ -36,6 +36,22 @@ export const Defect = z.strictObject({
   signs: z.partialRecord(QuestionId, z.enum(SIGNS)).describe('Question → what this defect shows.'),
   'look-alikes': z.array(DefectId).describe('Defects that are mistaken for this one.'),
   tree: Branch,
+  after: z
+    .strictObject({
+      rest: z
+        .string()
+        .min(20)
+        .max(220)
+        .describe('Whether the rest of the piece is at risk, and how to see it.'),
+      buyer: z
+        .string()
+        .min(20)
+        .max(220)
+        .optional()
+        .describe('What a buyer has to be told, where there is anything.'),
+    })
+    .optional()
+    .describe('What to think of once it is mended. Common practice, no source.'),
   prevent: z.array(z.string().min(8)).min(1),
   boards: z.array(BoardRecipe).max(4).default([]),
   claims: z.array(Claim).min(1),

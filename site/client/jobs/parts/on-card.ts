@@ -12,6 +12,12 @@ const SAID = {
     'The card could not be written: its storage is full, closed or damaged. Nothing on it was changed.',
 } as const;
 
+/** What the page says for after the repair, to stand with it on the card. */
+const afterRepair = (): { note?: string } => {
+  const lines = [...document.querySelectorAll('#after li')].map((line) => line.textContent.trim());
+  return lines.length ? { note: lines.join('\n') } : {};
+};
+
 /** Where a walk ends: notes the flaw, or the repair, on the job card that she came from. */
 class OnCardElement extends HTMLElement {
   connectedCallback() {
@@ -34,7 +40,7 @@ class OnCardElement extends HTMLElement {
       this.append(
         this.#button('I did this repair: note it', told, async () => {
           const { noteRepair } = await import('../store/index.ts');
-          return noteRepair(card.id, { remedy });
+          return noteRepair(card.id, { remedy, ...afterRepair() });
         }),
       );
     this.append(told);
