@@ -25,6 +25,8 @@ const THOROUGH = [
   'site/layout',
   'site/jobs',
   'engine/schedule/properties',
+  'client/jobs-form',
+  'client/jobs-two-tabs',
   'engine/calc/never-early.properties',
   'engine/fitness/agreement',
   'engine/practice/items',

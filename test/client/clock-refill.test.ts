@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import { laidCoatOf } from '#engine/jobs.ts';
 import { coatIn } from '../../site/client/clock/draft.ts';
 import { corrected, draftOf } from '../../site/client/clock/refill.ts';
-import { cardCoatOf } from '../../site/client/jobs/parts/coats.ts';
+import { cardCoatOf } from '../../site/client/jobs/parts/coats.tsx';
 import type { Draft } from '../../site/client/shared/form/form.ts';
 import { anyCoat, card, coat, START } from '../engine/jobs/cards.ts';
 

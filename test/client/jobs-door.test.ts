@@ -81,7 +81,7 @@ it.each([
   const outcome = await changeCard(await kept('one'), by);
   expect(outcome).toMatchObject({
     kind: 'refused',
-    faults: [{ field: expect.stringContaining(field.split(',')[0] ?? '') }],
+    refusals: [{ field: expect.stringContaining(field.split(',')[0] ?? '') }],
   });
   expect(await kept('one')).toEqual(card);
 });
@@ -89,7 +89,7 @@ it.each([
 it('refuses a new card that no reader takes, on a device whose clock stands before 1970', async () => {
   await expect(addCard({ ...cardOf('one'), madeAt: -1, changedAt: -1 })).rejects.toMatchObject({
     name: 'CardRefused',
-    faults: [{ field: 'madeAt' }, { field: 'changedAt' }],
+    refusals: [{ field: 'madeAt' }, { field: 'changedAt' }],
   });
   expect(await readOne('one')).toEqual({ kind: 'gone' });
 });

@@ -47,6 +47,10 @@ export const layCoat = async (page: Page, tool = 'brush'): Promise<void> => {
   await page.locator('.told', { hasText: `Coat ${before + 1} is on the card.` }).waitFor();
 };
 
+/** Answers the question that stands on the page. */
+export const answer = (page: Page, name: string): Promise<void> =>
+  page.getByRole('dialog').getByRole('button', { name }).click();
+
 type Store = 'cards' | 'summaries' | 'photos';
 
 /** All records of a store, past the page's own code. */

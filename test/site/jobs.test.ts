@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { THOROUGH } from '../thorough.ts';
 import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
-import { cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
+import { answer, cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -94,8 +94,8 @@ const correctCoat = async (page: Page): Promise<void> => {
   expect(await cardsIn(page)).toEqual([before]);
   await correct.press('Enter');
   await air.fill('50');
-  page.once('dialog', (dialog) => void dialog.dismiss());
   await page.keyboard.press('Escape');
+  await answer(page, 'Go on correcting');
   expect(await air.inputValue()).toBe('50');
   await page.locator('.lay-coat [name=humidity]').fill('500');
   await page.keyboard.press('Enter');
@@ -212,11 +212,11 @@ it('takes a card away when told twice, and puts it back', async () => {
   const { page } = opened;
   await makeCard(page);
   const [card] = await cardsIn(page);
-  page.once('dialog', (dialog) => void dialog.dismiss());
   await page.getByRole('button', { name: 'Take this card away' }).click();
+  await answer(page, 'Keep it');
   expect((await cardsIn(page)).length).toBe(1);
-  page.once('dialog', (dialog) => void dialog.accept());
   await page.getByRole('button', { name: 'Take this card away' }).click();
+  await answer(page, 'Take it away');
   await page.locator('.told', { hasText: 'is taken away' }).waitFor();
   expect(await cardsIn(page)).toEqual([]);
   await page.getByRole('button', { name: 'Put it back' }).click();

@@ -1,6 +1,5 @@
 import { sayInstant } from '#engine/clock.ts';
-import { localText } from './form/local-time.ts';
-import { unitsOf } from './form/units.ts';
+import { type Units, unitsOf } from './form/units.ts';
 import { recall } from './storage.ts';
 import { timeStyle } from './time-style.ts';
 
@@ -18,14 +17,11 @@ export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayInstant(a
 
 export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
 
-/** Whether the device of the one who reads counts in US units; the planner's own choice wins. */
-export const usUnits = (): boolean => {
+/** The units of the page: those that were chosen on a form, else those of the device’s language. */
+export const pageUnits = (): Units => {
   const kept = recall('clock-form')?.draft['units'];
-  return (kept === 'us' || kept === 'metric' ? kept : unitsOf(navigator.language)) === 'us';
+  return kept === 'us' || kept === 'metric' ? kept : unitsOf(navigator.language);
 };
-
-/** A time as a field for day and time holds it. */
-export const localInput = (at: number | undefined): string => (at === undefined ? '' : localText(at));
 
 /** `Monday, November 23, 2026`: a date in words, for paper that others read. */
 export const sayLongDate = (at: number): string =>

@@ -14,9 +14,24 @@ export type ScaledPhoto = {
 const blobOf = (canvas: HTMLCanvasElement, type: string): Promise<Blob | null> =>
   new Promise((done) => canvas.toBlob(done, type, QUALITY));
 
-/** Scales a picture down and draws it anew, so that no place or device that the camera noted stays in it. Throws where it is no picture. */
+/** What was chosen is no picture that this browser can read. */
+export class NoPicture extends Error {}
+
+const pictureIn = async (file: Blob): Promise<ImageBitmap> => {
+  try {
+    return await createImageBitmap(file, { imageOrientation: 'from-image' });
+  } catch (error) {
+    if (error instanceof DOMException) throw new NoPicture(error.message, { cause: error });
+    throw error;
+  }
+};
+
+/**
+ * Scales a picture down and draws it anew, so that no place or device that the camera noted stays in it. Throws a
+ * `NoPicture`.
+ */
 export const scalePhoto = async (file: Blob, card: string, now: number): Promise<ScaledPhoto> => {
-  const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
+  const picture = await pictureIn(file);
   const scale = Math.min(1, LONGEST / Math.max(picture.width, picture.height));
   const [width, height] = [picture.width, picture.height].map((side) =>
     Math.max(1, Math.round(side * scale)),
@@ -27,7 +42,7 @@ export const scalePhoto = async (file: Blob, card: string, now: number): Promise
   // A browser that can not write WebP hands back PNG, which would be ten times larger.
   const webp = await blobOf(canvas, 'image/webp');
   const blob = webp?.type === 'image/webp' ? webp : await blobOf(canvas, 'image/jpeg');
-  if (!blob) throw new TypeError('no picture');
+  if (!blob) throw new NoPicture('this browser writes no pictures');
   const id = newId();
   return {
     entry: { id, takenAt: now, width: canvas.width, height: canvas.height },
@@ -53,7 +68,8 @@ export const photoOf = (id: string, card: string, address: string): KeptPhoto | 
   try {
     const bytes = Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
     return { id, card, type, bytes: bytes.buffer };
-  } catch {
-    return undefined;
+  } catch (error) {
+    if (error instanceof DOMException) return undefined;
+    throw error;
   }
 };

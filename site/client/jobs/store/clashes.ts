@@ -14,7 +14,11 @@ export const keepClashes = async (
   card: string,
   clashes: readonly Clash[],
 ): Promise<readonly KeptClash[]> => {
-  const kept = clashes.map((clash) => ({ ...clash, id: newId(), card, at: Date.now() }));
+  if (!clashes.length) return [];
+  // Later than all before it, so that they stay in their order.
+  const last = (await clashesIn(change, card)).at(-1)?.at ?? 0;
+  const at = Math.max(Date.now(), last + 1);
+  const kept = clashes.map((clash) => ({ ...clash, id: newId(), card, at }));
   await Promise.all(kept.map((clash) => change.objectStore('clashes').put(clash)));
   return kept;
 };

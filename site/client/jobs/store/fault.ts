@@ -1,5 +1,3 @@
-import type { CardFault } from '#engine/jobs.ts';
-
 /** Why the cards can not be read or written just now. */
 export type JobsTrouble =
   | 'full'
@@ -49,14 +47,17 @@ export class JobsFault extends Error {
   }
 }
 
+/** What of a card would not be read back: the field by its name on the card, and a sentence to stand beside it. */
+export type Refusal = { readonly field: string; readonly says: string };
+
 /** A card that its own reader would not take, so it was not written; what was there is kept. */
 export class CardRefused extends Error {
-  readonly faults: readonly CardFault[];
+  readonly refusals: readonly Refusal[];
 
-  constructor(faults: readonly CardFault[]) {
-    super(faults.map(({ field, says }) => `${field} ${says}`.trim()).join(' '));
+  constructor(refusals: readonly Refusal[]) {
+    super(`Not saved; the card is as it was. ${[...new Set(refusals.map(({ says }) => says))].join(' ')}`);
     this.name = 'CardRefused';
-    this.faults = faults;
+    this.refusals = refusals;
   }
 }
 

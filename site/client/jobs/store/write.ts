@@ -1,11 +1,11 @@
 import { withoutPhoto } from '#engine/jobs/card.ts';
 import { cardsRemoved } from '#engine/jobs/removed.ts';
 import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
-import { type CardFault, LATEST_INSTANT } from '#engine/jobs.ts';
+import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { clashesIn, dropClashes, type KeptClash, keepClashes } from './clashes.ts';
 import { type JobsDb, jobsDb } from './db.ts';
-import { CardRefused, faultOf } from './fault.ts';
+import { CardRefused, faultOf, type Refusal } from './fault.ts';
 import { listedOf, unreadableListed } from './listed.ts';
 import { markChange } from './marks.ts';
 import { dropPhotos, type KeptPhoto, photosIn, putPhoto } from './photos.ts';
@@ -23,7 +23,7 @@ export type Changed =
       readonly clashes: readonly KeptClash[];
     }
   /** The reader would not take the card as it would become, so it stays as it was. */
-  | { readonly kind: 'refused'; readonly faults: readonly CardFault[] }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
   | Exclude<Read, { kind: 'card' }>;
 export type CardEdit = (card: JobCard) => JobCard;
 
@@ -69,7 +69,7 @@ export const write = <T>(work: (change: Change) => Promise<T>): Promise<T> =>
  */
 export const putCard = async (change: Change, read: CardReader, card: JobCard): Promise<JobCard> => {
   const taken = read(card);
-  if (!taken.ok) throw new CardRefused(taken.faults);
+  if (!taken.ok) throw new CardRefused(read.refusals(card));
   const { value } = taken;
   await Promise.all([
     change.objectStore('removed').delete(value.id),
@@ -125,7 +125,7 @@ const edit = async (
       return { kind: 'saved', card, merged: edited.merged, clashes };
     });
   } catch (error) {
-    if (error instanceof CardRefused) return { kind: 'refused', faults: error.faults };
+    if (error instanceof CardRefused) return { kind: 'refused', refusals: error.refusals };
     throw error;
   }
   if (outcome.kind === 'saved') {
@@ -149,27 +149,35 @@ export const changeCard = (seen: JobCard, by: CardEdit): Promise<Changed> =>
     return { card: stamped(card, there.changedAt, seen.changedAt), merged: true, clashes };
   });
 
-/** Puts the edit onto whatever the card holds now. */
+/** Puts the edit onto whatever the card holds now; `merged` where that is not what she saw. */
 const plainly =
-  (by: CardEdit) =>
-  (there: JobCard): Edited => ({ card: stamped(by(there), there.changedAt), merged: false, clashes: [] });
+  (by: CardEdit, seen?: JobCard) =>
+  (there: JobCard): Edited => ({
+    card: stamped(by(there), there.changedAt),
+    merged: seen !== undefined && !sameCard(there, seen),
+    clashes: [],
+  });
 
 /** Adds to a card whatever it holds now. Throws a `JobsFault`. */
 export const addToCard = (id: string, by: CardEdit): Promise<Changed> => edit(id, plainly(by));
 
 /** Ends a clash by her choice, with what it does to the card. */
-export const settleClash = (clash: KeptClash, by: CardEdit = (card) => card): Promise<Changed> =>
-  edit(clash.card, plainly(by), (change) => change.objectStore('clashes').delete(clash.id));
+export const settleClash = (
+  clash: KeptClash,
+  by: CardEdit = (card) => card,
+  seen?: JobCard,
+): Promise<Changed> =>
+  edit(clash.card, plainly(by, seen), (change) => change.objectStore('clashes').delete(clash.id));
 
 /** Keeps a photo and its entry on the card together. */
-export const addPhoto = (photo: KeptPhoto, by: CardEdit): Promise<Changed> =>
-  edit(photo.card, plainly(by), (change) => putPhoto(change, photo));
+export const addPhoto = (photo: KeptPhoto, by: CardEdit, seen?: JobCard): Promise<Changed> =>
+  edit(photo.card, plainly(by, seen), (change) => putPhoto(change, photo));
 
 /** Takes a photo away with its entry on the card. */
-export const removePhoto = (card: string, photo: string): Promise<Changed> =>
+export const removePhoto = (card: string, photo: string, seen?: JobCard): Promise<Changed> =>
   edit(
     card,
-    plainly((there) => withoutPhoto(there, photo, Date.now())),
+    plainly((there) => withoutPhoto(there, photo, Date.now()), seen),
     (change) => dropPhotos(change, card, (id) => id === photo),
   );
 

@@ -1,9 +1,13 @@
 import type { JobCard } from '#engine/model/job-card.ts';
-import { type Changed, changeCard } from '../store/index.ts';
+import { type CardEdit, type Changed, changeCard } from '../store/index.ts';
 
-type Edit = (card: JobCard) => JobCard;
-/** `refused`: the reader would not take this change, so it is out of hand; all others are kept. */
-export type SaverState = 'saved' | 'saving' | 'failed' | 'refused';
+type Outcome<K extends Changed['kind']> = Extract<Changed, { readonly kind: K }>;
+export type SaverEvent =
+  | { readonly kind: 'saving' }
+  | Outcome<'saved'>
+  /** The reader would not take this change, so it is out of hand; all others are kept. */
+  | Outcome<'refused' | 'gone' | 'unreadable'>
+  | { readonly kind: 'failed'; readonly error: unknown };
 
 /** Time for the next key before a typed field is written. */
 const REST = 500;
@@ -13,16 +17,20 @@ const REST = 500;
  * written with the next; nothing is told as saved before it is on the disk.
  */
 export class CardSaver {
-  /** The card as it lies in the store, as far as this page knows. */
+  /**
+   * The card that the waiting changes were made on: as it lies in the store, but for what other tabs changed after she
+   * made them. Such changes come in when nothing waits, so that none is written over that she has not seen.
+   */
   #kept: JobCard;
-  #waiting: Edit[] = [];
+  #waiting: CardEdit[] = [];
+  readonly #written = new WeakSet<CardEdit>();
   #timer: ReturnType<typeof setTimeout> | undefined;
   #running: Promise<void> = Promise.resolve();
-  readonly #told: (state: SaverState, outcome?: unknown) => void;
+  readonly #tell: (event: SaverEvent) => void;
 
-  constructor(card: JobCard, told: (state: SaverState, outcome?: unknown) => void) {
+  constructor(card: JobCard, tell: (event: SaverEvent) => void) {
     this.#kept = card;
-    this.#told = told;
+    this.#tell = tell;
   }
 
   /** The card with all that is not written yet. */
@@ -42,30 +50,31 @@ export class CardSaver {
   }
 
   /** Changes the card after a rest, for typing. */
-  soon(edit: Edit): void {
+  soon(edit: CardEdit): void {
     this.#waiting.push(edit);
-    this.#told('saving');
+    this.#tell({ kind: 'saving' });
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.flush(), REST);
   }
 
-  /** Changes the card; resolves when it is written or has failed. */
-  now(edit: Edit): Promise<void> {
+  /** Changes the card; true once it is written, false where it is refused or could not be. */
+  async now(edit: CardEdit): Promise<boolean> {
     this.#waiting.push(edit);
-    this.#told('saving');
-    return this.flush();
+    this.#tell({ kind: 'saving' });
+    await this.flush();
+    return this.#written.has(edit);
   }
 
   /** Another way of writing to this card, in its turn. True once it is written. */
-  run(work: () => Promise<Changed>): Promise<boolean> {
+  run(work: (seen: JobCard) => Promise<Changed>): Promise<boolean> {
     const done = this.flush().then(async () => {
       try {
-        const outcome = await work();
-        if (outcome.kind === 'saved') this.#kept = outcome.card;
-        this.#told(outcome.kind === 'saved' ? 'saved' : 'failed', outcome);
+        const outcome = await work(this.#kept);
+        if (outcome.kind === 'saved' && !(outcome.merged && this.pending)) this.#kept = outcome.card;
+        this.#tell(outcome);
         return outcome.kind === 'saved';
       } catch (error) {
-        this.#told('failed', error);
+        this.#tell({ kind: 'failed', error });
         return false;
       }
     });
@@ -84,32 +93,28 @@ export class CardSaver {
     if (!edits.length) return;
     try {
       // One that is refused must not take the others with it.
-      if (!(await this.#put(edits)))
-        for (const edit of edits) if (!(await this.#put([edit]))) this.#drop(edit);
+      if (!(await this.#put(edits))) for (const edit of edits) await this.#put([edit]);
     } catch (error) {
-      this.#told('failed', error);
+      this.#tell({ kind: 'failed', error });
     }
   }
 
-  #drop(edit: Edit): void {
-    this.#waiting = this.#waiting.filter((one) => one !== edit);
-  }
-
-  /** False where the reader refuses the card as it would become; of a single change that is told. */
-  async #put(edits: readonly Edit[]): Promise<boolean> {
-    if (edits.some((edit) => !this.#waiting.includes(edit))) return true;
+  /** False where the reader refuses several changes together. A single one that it refuses is told, and let go. */
+  async #put(edits: readonly CardEdit[]): Promise<boolean> {
     const outcome = await changeCard(this.#kept, (card) => edits.reduce((so, edit) => edit(so), card));
-    if (outcome.kind === 'refused') {
-      if (edits.length === 1) this.#told('refused', outcome);
-      return false;
+    if (outcome.kind === 'refused' && edits.length > 1) return false;
+    if (outcome.kind === 'saved' || outcome.kind === 'refused') this.#drop(edits);
+    if (outcome.kind === 'saved') {
+      const own = edits.reduce((card, edit) => edit(card), this.#kept);
+      this.#kept = outcome.merged && this.pending ? own : outcome.card;
+      for (const edit of edits) this.#written.add(edit);
     }
-    if (outcome.kind !== 'saved') {
-      this.#told('failed', outcome);
-      return true;
-    }
-    this.#kept = outcome.card;
-    for (const edit of edits) this.#drop(edit);
-    this.#told(this.pending ? 'saving' : 'saved', outcome);
+    this.#tell(outcome);
+    if (outcome.kind === 'saved' && this.pending) this.#tell({ kind: 'saving' });
     return true;
+  }
+
+  #drop(edits: readonly CardEdit[]): void {
+    this.#waiting = this.#waiting.filter((one) => !edits.includes(one));
   }
 }

@@ -1,43 +1,56 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
 import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
-import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
-import type { JobsData } from '../../../shared/jobs-data.ts';
+import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
+import { newId } from '../../shared/id.ts';
 import { timeStyle } from '../../shared/time-style.ts';
-import { button, type CardHands, type JobsFrame, link } from '../views/view.ts';
+import { Act } from '../views/controls.tsx';
+import type { JobsFrame } from '../views/frame.ts';
+import type { CardHands } from '../views/hands.ts';
 import { correctClock, forgetStage, startClock } from './clock.ts';
-import { cardCoatOf, coatRow } from './coats.ts';
+import { cardCoatOf, coatRow } from './coats.tsx';
+import type { JobsData } from './data.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
+/** As far as the clock counts coats. */
+const MOST_COUNTED = 20;
 
 /** The form of a coat on a card: a new one goes onto the card and the clock, one that stands there is corrected. */
-export class LayCoat {
+export class CoatOnCard {
   readonly place: HTMLElement;
   readonly #frame: JobsFrame;
   readonly #data: JobsData;
   readonly #hands: CardHands;
-  readonly #card: () => JobCard;
   #form: CoatForm | undefined;
   /** The coat that is corrected, as the form found it. */
   #coat: CardCoat | undefined;
-  readonly #leave = button('Leave it as it was', () => this.#close(), 'quiet leave-it');
+  readonly #leave = document.createElement('button');
 
-  constructor(frame: JobsFrame, data: JobsData, hands: CardHands, card: () => JobCard) {
+  constructor(frame: JobsFrame, data: JobsData, hands: CardHands) {
     this.#frame = frame;
     this.#data = data;
     this.#hands = hands;
-    this.#card = card;
-    this.place = frame.root.querySelector('.lay-coat') as HTMLElement;
-    this.place.addEventListener(
+    const place = frame.host.querySelector<HTMLElement>('.lay-coat');
+    if (!place) throw new Error('the page brought no form for a coat');
+    this.place = place;
+    place.hidden = true;
+    const { signal } = frame;
+    Object.assign(this.#leave, {
+      type: 'button',
+      className: 'quiet leave-it',
+      textContent: 'Leave it as it was',
+    });
+    this.#leave.addEventListener('click', () => void this.#close(), { signal });
+    place.addEventListener(
       'keydown',
       (event) => {
-        if (event.key === 'Escape' && this.#coat) this.#close();
+        if (event.key === 'Escape' && this.#coat) void this.#close();
       },
-      { signal: frame.signal },
+      { signal },
     );
-    frame.signal.addEventListener('abort', () => this.#forget());
+    signal.addEventListener('abort', () => this.#forget());
   }
 
   /** Whether a correction is typed and not yet on the card. */
@@ -46,28 +59,28 @@ export class LayCoat {
   }
 
   /** Lays the next coat. */
-  open(): void {
-    if (!this.#mayTurn()) return;
+  async open(): Promise<void> {
+    if (!(await this.#mayTurn())) return;
     this.#forget();
-    const { coats, product, name } = this.#card();
-    const next = { product: coats.at(-1)?.product ?? product ?? '', piece: name, coatNumber: coats.length };
-    this.#show(LAY.title, LAY.go)?.next(next);
+    const { coats, product, name } = this.#hands.card();
+    const below = coats.at(-1)?.product ?? product;
+    this.#show(LAY.title, LAY.go)?.next({ product: below ?? '', piece: name, coatNumber: coats.length });
   }
 
   /** Corrects a coat that stands on the card. */
-  correct(coat: CardCoat): void {
-    if (coat.id !== this.#coat?.id && !this.#mayTurn()) return;
+  async correct(coat: CardCoat): Promise<void> {
+    if (coat.id !== this.#coat?.id && !(await this.#mayTurn())) return;
     this.#forget();
     const number = this.#numberOf(coat);
     const form = this.#show(`Correct coat ${number}`, 'Save it as it stands here');
     this.place.querySelector('.go')?.after(this.#leave);
     this.#coat = coat;
     // Only its own label: what the card says of the can stays with the card.
-    const { label: _card, ...laid } = laidCoatOf(this.#card(), coat);
-    const was = { ...laid, coatNumber: Math.min(number, 20), label: coat.label as LaidCoat['label'] };
+    const was = laidCoatOf({ ...this.#hands.card(), label: undefined }, coat);
+    const standing = { ...was, coatNumber: Math.min(number, MOST_COUNTED) };
     form?.correct({
-      draft: (units) => draftOf(was, units),
-      corrected: (read, touched) => corrected(was, read, touched),
+      draft: (units) => draftOf(standing, units),
+      corrected: (read, touched) => corrected(standing, read, touched),
       faults: (read) => this.#outOfPlace(read),
     });
   }
@@ -90,12 +103,12 @@ export class LayCoat {
   }
 
   #numberOf({ id }: CardCoat): number {
-    return coatsInOrder(this.#card()).findIndex((one) => one.id === id) + 1;
+    return coatsInOrder(this.#hands.card()).findIndex((one) => one.id === id) + 1;
   }
 
   /** A coat keeps its place among the others: with a time beyond its neighbor's it would not. */
   #outOfPlace(read: LaidCoat): readonly CoatFault[] {
-    const passed = Number.isFinite(read.laidAt) && passedBy(this.#card(), cardCoatOf(read));
+    const passed = Number.isFinite(read.laidAt) && passedBy(this.#hands.card(), cardCoatOf(read));
     if (!passed) return [];
     const at = sayInstant(passed.coat.laidAt, Date.now(), timeStyle());
     const says = `Coat ${passed.number}, ${passed.lies} it, was laid ${at}: this coat has to be ${passed.lies === 'below' ? 'later' : 'earlier'}. If the other time is wrong, correct that coat first.`;
@@ -103,8 +116,15 @@ export class LayCoat {
   }
 
   /** A correction that was begun is not thrown away unasked. */
-  #mayTurn(): boolean {
-    return !this.unsaved || confirm('The correction of this coat is not saved. Leave the coat as it was?');
+  async #mayTurn(): Promise<boolean> {
+    return (
+      !this.unsaved ||
+      this.#frame.ask({
+        says: 'The correction of this coat is not saved. Leave the coat as it was?',
+        yes: 'Leave it as it was',
+        no: 'Go on correcting',
+      })
+    );
   }
 
   #forget(): void {
@@ -115,30 +135,32 @@ export class LayCoat {
   }
 
   /** Back to the coat’s row, where she came from. */
-  #close(): void {
+  async #close(): Promise<void> {
     const coat = this.#coat;
-    if (!this.#mayTurn()) return;
+    if (!(await this.#mayTurn())) return;
     this.#forget();
     this.place.hidden = true;
     if (coat) this.#toRow(coat);
   }
 
   #toRow({ id }: CardCoat): void {
-    const row = coatRow(this.#frame.place, id);
+    const row = coatRow(this.#frame.host, id);
     row?.scrollIntoView({ block: 'nearest' });
-    row?.querySelector<HTMLElement>('[data-correct]')?.focus({ preventScroll: true });
+    row?.querySelector<HTMLElement>('[data-mark=correct]')?.focus({ preventScroll: true });
   }
 
+  /** True once a new coat is laid. */
   async #laid(laid: LaidCoat): Promise<boolean> {
-    const was = this.#coat;
-    if (was) {
+    try {
+      const was = this.#coat;
+      if (!was) return await this.#lay(laid);
       this.#forget();
       this.place.hidden = true;
       await this.#keep(was, cardCoatOf({ ...laid, id: was.id }));
-      return false;
+    } catch (error) {
+      this.#frame.trouble(error);
     }
-    await this.#lay(laid);
-    return true;
+    return false;
   }
 
   async #keep(was: CardCoat, coat: CardCoat): Promise<void> {
@@ -146,34 +168,49 @@ export class LayCoat {
       const note = one.note ?? was.note;
       const whole = note === undefined ? one : { ...one, note };
       const kept = await this.#hands.now((card) => withCoat(card, whole, Date.now()));
-      await correctClock(laidCoatOf(this.#card(), whole), this.#data.products);
+      if (kept) await correctClock(laidCoatOf(this.#hands.card(), whole), this.#data.products);
       this.#toRow(whole);
       return kept;
     };
     if (!(await put(coat))) return;
-    const back = button('Put it as it was', async () => {
+    const back = async () => {
       if (await put(was)) this.#frame.say('The coat is as it was.');
-    });
-    this.#frame.say(`Coat ${this.#numberOf(coat)} is corrected. `, back);
+    };
+    this.#frame.say(
+      <>
+        {`Coat ${this.#numberOf(coat)} is corrected. `}
+        <Act act={back}>Put it as it was</Act>
+      </>,
+    );
   }
 
-  async #lay(laid: LaidCoat): Promise<void> {
-    const coat = cardCoatOf(laid);
+  async #lay(laid: LaidCoat): Promise<boolean> {
+    // The form names a coat by its minute: two tabs may lay one in the same.
+    const coat = cardCoatOf({ ...laid, id: newId() });
     const kept = await this.#hands.now((card) => {
       const product = card.product ?? coat.product;
       return changed(withCoat(card, coat, Date.now()), { product }, Date.now());
     });
+    // Refused: what she typed stays in the form. Only not written yet: it is laid all the same, and its time runs.
+    if (!kept && !this.#hands.pending()) return false;
     this.place.hidden = true;
-    const card = this.#card();
+    const card = this.#hands.card();
     const started = await startClock(laidCoatOf(card, coat), this.#data.products, Date.now());
     forgetStage();
-    if (!kept) return;
+    if (!kept) return true;
     this.#frame.say(
-      `Coat ${card.coats.length} is on the card. `,
-      ...(started
-        ? ['Its ', link('clock', CLOCK), ' runs.']
-        : ['This browser does not keep its clock: write the times down.']),
+      <>
+        {`Coat ${this.#numberOf(coat)} is on the card. `}
+        {started ? (
+          <>
+            Its <a href={CLOCK}>clock</a> runs.
+          </>
+        ) : (
+          'This browser does not keep its clock: write the times down.'
+        )}
+      </>,
     );
-    this.#frame.place.scrollIntoView({ block: 'start' });
+    this.#frame.host.scrollIntoView({ block: 'start' });
+    return true;
   }
 }

@@ -1,0 +1,88 @@
+import { toMils } from '#engine/calc/units.ts';
+import { layersOf, sectionOf } from '#engine/jobs.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { sourceUrl } from '../../../shared/urls.ts';
+import type { JobsData } from './data.ts';
+
+/** Room beside the film for the warning's line. */
+const PAD = 2;
+/** Height of a line of writing. */
+const LETTER = 14;
+
+/** The base alone needs no room above it. */
+const BARE = { width: 320, height: 60, base: 1, least: 22 };
+
+/** `2.1–4.0 mil`; one figure where both round to it. */
+const mils = ({ from, to }: { readonly from: number; readonly to: number }): string =>
+  `${[...new Set([from, to].map((end) => toMils(end).toFixed(1)))].join('–')} mil`;
+
+type Props = { readonly card: JobCard; readonly data: JobsData; readonly us: boolean };
+
+/** The film as a drawn section with what it allows, in words that tell the same as the drawing. */
+export const FilmSection = ({ card, data, us }: Props) => {
+  const layers = layersOf(card, data.products);
+  const bare = !layers.layers.length;
+  const { width, height, rects, warn, inProportion, advice, says } = sectionOf(
+    card,
+    layers,
+    data,
+    ...(bare ? [BARE] : []),
+  );
+  return (
+    <section class="layers">
+      <h2 class="tape">The film</h2>
+      <svg
+        class="film"
+        viewBox={`${-PAD} ${-PAD} ${width + 2 * PAD} ${height + 2 * PAD}`}
+        role="img"
+        aria-label={`Section of the film. ${says}`}
+      >
+        {rects.map(({ kind, x, y, width: wide, height: tall, label, known }) => (
+          <g key={`${kind} ${y}`}>
+            <rect
+              class={kind === 'base' ? `base ${card.tone}` : known ? 'coat' : 'coat unknown'}
+              x={x}
+              y={y}
+              width={wide}
+              height={tall}
+            />
+            <text class={kind} x={x + 10} y={y + tall / 2 + 4.5}>
+              {label}
+            </text>
+          </g>
+        ))}
+        {warn && (
+          <>
+            <path class="warn" d={`M0 ${warn.y}h${width}`} />
+            <text
+              class="warn"
+              x={width - 8}
+              y={warn.y < LETTER ? warn.y + LETTER : warn.y - 5}
+              text-anchor="end"
+            >
+              {warn.says}
+            </text>
+          </>
+        )}
+      </svg>
+      <p>
+        {bare ? layers.says : says}
+        {us && layers.total.to > 0 && ` That is ${mils(layers.total)}.`}
+      </p>
+      {!inProportion && <p class="small">A thin coat is drawn thicker than it is, so that it can be seen.</p>}
+      <p class="advice">
+        {advice.says}
+        <span class="small">
+          {advice.grounds
+            .flatMap(({ source }) => source ?? [])
+            .map((source, index) => (
+              <>
+                {index ? ', ' : ' From: '}
+                <a href={sourceUrl(source)}>published</a>
+              </>
+            ))}
+        </span>
+      </p>
+    </section>
+  );
+};

@@ -1,0 +1,126 @@
+import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
+import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
+import { sayDate, sayMoment } from '../../shared/say-date.ts';
+import { Act } from '../views/controls.tsx';
+import type { JobsData } from './data.ts';
+import { LimitNote } from './limit-note.tsx';
+import { counted, entryOf, nameIn } from './names.ts';
+
+const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
+
+/** Only the walk's own pages are linked, whatever a file that was brought in says. */
+const walkOf = ({ address, defect }: CardFlaw): string =>
+  address && /^\/?defects\/[a-z0-9-]+\/[a-z0-9/-]*$/.test(address.replace(BASE, '/'))
+    ? BASE + address.replace(BASE, '').replace(/^\//, '')
+    : defectUrl(defect);
+
+type FlawProps = {
+  readonly flaw: CardFlaw;
+  readonly data: JobsData;
+  readonly settle: () => Promise<unknown>;
+  readonly takeOff: () => Promise<unknown>;
+};
+
+const FlawRow = ({ flaw, data, settle, takeOff }: FlawProps) => {
+  const known = entryOf(data.defects, flaw.defect);
+  const open = flaw.settledAt === undefined;
+  return (
+    <li>
+      {known ? <a href={walkOf(flaw)}>{known}</a> : <b>{nameIn(data.defects, flaw.defect)}</b>}
+      <span class="when">
+        <b class={open ? 'tape label stop' : 'tape label'}>{open ? 'open' : 'settled'}</b>
+        {flaw.settledAt === undefined
+          ? `Found ${sayMoment(flaw.foundAt)}`
+          : `${sayDate(flaw.settledAt)}; found ${sayMoment(flaw.foundAt)}`}
+      </span>
+      {flaw.answers.length > 0 && (
+        <details>
+          <summary>{counted(flaw.answers.length, 'answer')}</summary>
+          <ul>
+            {flaw.answers.map(([question, answer], index) => (
+              <li key={index}>
+                {nameIn(data.questions, question)} <b>{ANSWER[answer]}</b>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <p class="row-acts">
+        <Act class="plain" act={settle}>
+          {open ? 'Settled: repaired or good enough' : 'Not settled after all'}
+        </Act>
+        <Act class="plain" act={takeOff}>
+          Take it off the card
+        </Act>
+      </p>
+    </li>
+  );
+};
+
+type Entries<T> = {
+  readonly card: JobCard;
+  readonly data: JobsData;
+  readonly takeOff: (entry: T) => Promise<unknown>;
+};
+
+/** What was found, how it was answered, and whether it is settled. */
+export const FlawList = ({
+  card,
+  data,
+  settle,
+  takeOff,
+}: Entries<CardFlaw> & { readonly settle: (flaw: CardFlaw) => Promise<unknown> }) => (
+  <section>
+    <h2 class="tape">Flaws</h2>
+    {card.flaws.length ? (
+      <ul class="found">
+        {card.flaws.map((flaw) => (
+          <FlawRow
+            key={flaw.id}
+            flaw={flaw}
+            data={data}
+            settle={() => settle(flaw)}
+            takeOff={() => takeOff(flaw)}
+          />
+        ))}
+      </ul>
+    ) : (
+      <p class="small">None noted. ‘Something looks wrong’ walks you to the cause and notes it here.</p>
+    )}
+    <LimitNote list="flaws" card={card} />
+  </section>
+);
+
+export const RepairList = ({ card, data, takeOff }: Entries<CardRepair>) => (
+  <section>
+    <h2 class="tape">Repairs</h2>
+    {card.repairs.length ? (
+      <ul class="found">
+        {card.repairs.map((repair) => {
+          const known = entryOf(data.remedies, repair.remedy);
+          const flaw = card.flaws.find(({ id }) => id === repair.flaw);
+          return (
+            <li key={repair.id}>
+              {known ? (
+                <a href={remedyUrl(repair.remedy)}>{known}</a>
+              ) : (
+                <b>{nameIn(data.remedies, repair.remedy)}</b>
+              )}
+              <span class="when">
+                {sayMoment(repair.doneAt)}
+                {flaw && `, for ${nameIn(data.defects, flaw.defect).toLowerCase()}`}
+              </span>
+              {repair.note && <p class="small">{repair.note}</p>}
+              <Act class="plain" act={() => takeOff(repair)}>
+                Take it off the card
+              </Act>
+            </li>
+          );
+        })}
+      </ul>
+    ) : (
+      <p class="small">None noted.</p>
+    )}
+    <LimitNote list="repairs" card={card} />
+  </section>
+);

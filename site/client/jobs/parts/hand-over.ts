@@ -1,0 +1,19 @@
+import { careOf } from '#engine/jobs/care.ts';
+import { datesOfCard } from '#engine/jobs/care-dates.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { calendarAt } from '../../shared/calendar.ts';
+import type { JobsData } from './data.ts';
+import { cardVerdict } from './verdict.ts';
+
+/** Why a piece is not handed over now, in a sentence; nothing where it may be. */
+export const handOverRefusal = (card: JobCard, data: JobsData, now: number): string | undefined => {
+  const dates = datesOfCard(card, data.products, data.plan, calendarAt);
+  const care = careOf(card, data.products, data.care, dates);
+  if (care.kind === 'no') return `Not noted as handed over. ${care.why.map(({ say }) => say).join(' ')}`;
+  if (!card.coats.length)
+    return 'Not noted as handed over: no coat is on the card yet. Note the coats first, so that the care card tells the right dates.';
+  const { doing, verdict } = cardVerdict(card, data, now);
+  return doing === 'leave'
+    ? `Not noted as handed over: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}. A film that may not be touched is not carried away.`
+    : undefined;
+};

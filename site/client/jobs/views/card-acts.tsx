@@ -1,0 +1,105 @@
+import { changed, coatsInOrder } from '#engine/jobs.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { cardUrl, careUrl } from '../../../shared/jobs-urls.ts';
+import { SCHEDULE } from '../../../shared/urls.ts';
+import { exportCards } from '../files/export.ts';
+import type { JobsData } from '../parts/data.ts';
+import { handOverRefusal } from '../parts/hand-over.ts';
+import { type Removed, removeCard, restoreCards } from '../store/index.ts';
+import { Act } from './controls.tsx';
+import { type JobsFrame, useFrame } from './frame.ts';
+import type { CardHands } from './hands.ts';
+
+/** How long a card that was taken away can be put back with one tap. */
+const OFFERED = 60_000;
+
+/** Offers to put a card back that was taken away, once the list has said its own things. */
+export const offerBack = (say: JobsFrame['say'], removed: Removed): void => {
+  const back = async () => {
+    await restoreCards([removed]);
+    location.assign(cardUrl(removed.id));
+  };
+  const offer = (still: boolean) =>
+    say(
+      <span data-mark="taken-away">
+        {`“${removed.name}” is taken away. `}
+        {still && <Act act={back}>Put it back</Act>}
+      </span>,
+    );
+  setTimeout(() => offer(true), 0);
+  setTimeout(() => {
+    if (document.querySelector('[data-mark=taken-away]')) offer(false);
+  }, OFFERED);
+};
+
+type Props = {
+  readonly card: JobCard;
+  readonly data: JobsData;
+  readonly hands: CardHands;
+  /** Writes what waits and hands back the card. */
+  readonly written: () => Promise<JobCard>;
+};
+
+/** What can be done with a whole card, beside laying a coat. */
+export const CardActs = ({ card, data, hands, written }: Props) => {
+  const frame = useFrame();
+  const set = (field: 'finishedAt' | 'handedOverAt', is: boolean) => () =>
+    hands.now((there) => changed(there, { [field]: is ? undefined : Date.now() }, Date.now()));
+  const handOver = async () => {
+    const refusal = handOverRefusal(await written(), data, Date.now());
+    if (refusal) frame.say(refusal);
+    else await set('handedOverAt', false)();
+  };
+  const save = (photos: boolean) => async () => exportCards([await written()], photos);
+  const takeAway = async () => {
+    const sure = await frame.ask({
+      says: `Take away the card “${card.name}” with its photos?`,
+      yes: 'Take it away',
+      no: 'Keep it',
+    });
+    if (!sure) return;
+    const { id } = await written();
+    const removed = await removeCard(id);
+    location.hash = '';
+    if (removed) offerBack(frame.say, removed);
+  };
+  const last = coatsInOrder(card).at(-1)?.laidAt;
+  const over = card.handedOverAt !== undefined;
+  const finished = card.finishedAt !== undefined && last !== undefined && card.finishedAt >= last;
+  return (
+    <div class="card-acts">
+      <section>
+        <h2>Hand over</h2>
+        <div class="acts">
+          <a class="quiet" href={careUrl(card.id)}>
+            Care card for the buyer
+          </a>
+          {last !== undefined && !over && (
+            <Act act={set('finishedAt', finished)}>
+              {finished ? 'One more coat after all' : 'That was the last coat'}
+            </Act>
+          )}
+          <Act act={over ? set('handedOverAt', true) : handOver}>
+            {over ? 'Not handed over after all' : 'Handed over today'}
+          </Act>
+        </div>
+      </section>
+      <section>
+        <h2>Paper and files</h2>
+        <div class="acts">
+          {card.plan && (
+            <a class="quiet" href={`${SCHEDULE}#${card.plan}`}>
+              The plan of this piece
+            </a>
+          )}
+          <Act act={() => print()}>Print this card</Act>
+          <Act act={save(true)}>Save as a file, with photos</Act>
+          <Act act={save(false)}>Save as a file, without photos</Act>
+          <Act class="quiet away" act={takeAway}>
+            Take this card away…
+          </Act>
+        </div>
+      </section>
+    </div>
+  );
+};

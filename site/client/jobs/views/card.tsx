@@ -1,0 +1,293 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { changed, putBack, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
+import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
+import { seeUrl } from '../../../shared/urls.ts';
+import { keepCardInHand } from '../../case/card-in-hand.ts';
+import { keepCase } from '../../case/store.ts';
+import { draftIn, onWhole, tellFaults } from '../../shared/form/in-page.ts';
+import { pageUnits, sayTime } from '../../shared/say-date.ts';
+import { exportCards } from '../files/export.ts';
+import { adoptCoats, caseOfCard } from '../parts/clock.ts';
+import { CoatOnCard } from '../parts/coat-form.tsx';
+import { CoatList } from '../parts/coats.tsx';
+import { type JobsData, jobsData } from '../parts/data.ts';
+import { FilmSection } from '../parts/drawing.tsx';
+import { FlawList, RepairList } from '../parts/flaws.tsx';
+import { Notes } from '../parts/notes.tsx';
+import { PhotoBoard } from '../parts/photos.tsx';
+import { fillPiece, pieceFacts, readPiece, refusedFields } from '../parts/piece-form.ts';
+import { cardVerdict } from '../parts/verdict.ts';
+import { CardRefused, JobsFault } from '../store/fault.ts';
+import { type CardEdit, type KeptClash, readClashes, readOne } from '../store/index.ts';
+import { CardActs } from './card-acts.tsx';
+import { ClashChoice } from './clash-choice.tsx';
+import { Act, Adopted, LIST, pieceFormIn, useLoaded, useNow, useRedraw } from './controls.tsx';
+import { type JobsFrame, useFrame } from './frame.ts';
+import type { CardHands } from './hands.ts';
+import { Missing } from './missing.tsx';
+import { CardSaver, type SaverEvent } from './saver.ts';
+
+/** One card: what is to do now, what lies on the piece, and all that was noted. Each change is written at once. */
+export const CardView = ({ id }: { readonly id: string }) => {
+  const frame = useFrame();
+  const loaded = useLoaded(async () => {
+    frame.title('Job card');
+    const [read, data, clashes] = await Promise.all([readOne(id), jobsData(), readClashes(id)]);
+    return { read, data, clashes };
+  }, id);
+  if (!loaded) return <p class="small">Opening the card…</p>;
+  const { read, data, clashes } = loaded;
+  if (read.kind !== 'card') return <Missing id={id} read={read} />;
+  return <OpenCard first={read.card} data={data} found={clashes} />;
+};
+
+const GONE =
+  'This card is not in the store any more: it was taken away in another tab, or the browser cleared its storage. What you see here can be saved as a file and brought in again.';
+const DAMAGED =
+  'What lies in the store for this card could not be read any more, so nothing was written over it.';
+const MERGED =
+  'Another tab had changed this card meanwhile. What you see now is the newer card, with your change in it.';
+const CLASHED =
+  'Another tab had changed the same thing meanwhile. What you see now is the newer card; both versions are kept below until you choose.';
+
+/** What the saver tells, where the page shows it. */
+const tellSaver = (event: SaverEvent, frame: JobsFrame, saver: CardSaver, about: HTMLFormElement): string => {
+  const rescue = <Act act={() => exportCards([saver.card], false)}>Save this card as a file</Act>;
+  switch (event.kind) {
+    case 'saving':
+      return 'Saving…';
+    case 'saved':
+      frame.calm();
+      if (event.merged) frame.say(event.clashes.length ? CLASHED : MERGED);
+      return `Saved ${sayTime(Date.now())}`;
+    case 'refused':
+      frame.trouble(new CardRefused(event.refusals));
+      tellFaults(about, 'plan', refusedFields(event.refusals));
+      return 'Not saved.';
+    case 'gone':
+    case 'unreadable':
+      frame.trouble(event.kind === 'gone' ? GONE : DAMAGED, rescue);
+      return 'Not saved yet.';
+    case 'failed':
+      frame.trouble(
+        event.error,
+        <>
+          {rescue} {event.error instanceof JobsFault && <Act act={() => saver.flush()}>Try again</Act>}
+        </>,
+      );
+      return 'Not saved yet.';
+    default:
+      return event satisfies never;
+  }
+};
+
+type OpenProps = {
+  readonly first: JobCard;
+  readonly data: JobsData;
+  readonly found: readonly KeptClash[];
+};
+
+const OpenCard = ({ first, data, found }: OpenProps) => {
+  const frame = useFrame();
+  const redraw = useRedraw();
+  const now = useNow();
+  const [saved, setSaved] = useState('');
+  const [clashes, setClashes] = useState(found);
+  const held = useRef(false);
+  const units = pageUnits();
+  const us = units === 'us';
+  const about = useMemo(() => pieceFormIn(frame.host), []);
+
+  const saver = useMemo(() => {
+    const made: CardSaver = new CardSaver(first, (event) => {
+      setSaved(tellSaver(event, frame, made, about));
+      if (event.kind === 'saved' && event.clashes.length)
+        setClashes((before) => [...before, ...event.clashes]);
+      redraw();
+    });
+    return made;
+  }, []);
+  const hands = useMemo(
+    (): CardHands => ({
+      card: () => saver.card,
+      now: (by) => saver.now(by),
+      soon: (by) => saver.soon(by),
+      run: (work) => saver.run(work),
+      pending: () => saver.pending,
+      hold: (is) => {
+        held.current = is;
+      },
+    }),
+    [],
+  );
+  const { card } = saver;
+  const coat = useMemo(() => new CoatOnCard(frame, data, hands), []);
+  const written = async (): Promise<JobCard> => {
+    await saver.flush();
+    return saver.card;
+  };
+
+  useEffect(() => {
+    void adoptCoats(card, data.products, Date.now());
+    const { signal } = frame;
+    const flush = () => void saver.flush();
+    document.addEventListener('visibilitychange', flush, { signal });
+    addEventListener('pagehide', flush, { signal });
+    addEventListener(
+      'beforeunload',
+      (event) => (saver.pending || held.current || coat.unsaved) && event.preventDefault(),
+      { signal },
+    );
+    frame.beforeLeaving(async () => {
+      await saver.flush();
+      const what = coat.unsaved
+        ? 'The correction of this coat is'
+        : saver.pending || held.current
+          ? 'A change of this card is'
+          : undefined;
+      return (
+        !what ||
+        frame.ask({ says: `${what} not saved. Leave it all the same?`, yes: 'Leave it', no: 'Stay here' })
+      );
+    });
+    frame.onOthers(async (ids) => {
+      if (!ids.includes(first.id)) return;
+      const read = await readOne(first.id);
+      if (read.kind === 'gone' && !saver.pending)
+        frame.trouble('This card was taken away in another tab.', <a href={LIST}>All job cards</a>);
+      if (read.kind !== 'card' || read.card.changedAt === saver.card.changedAt || !saver.take(read.card))
+        return;
+      setClashes(await readClashes(first.id));
+      redraw();
+      frame.say('Changed in another tab: this is the newer card.');
+    });
+    onWhole(
+      about,
+      ({ name }) => {
+        const read = readPiece(draftIn(about), units);
+        tellFaults(about, 'plan', read.faults);
+        const change = read.changeOf(name);
+        if (change) void hands.now((there) => changed(there, change, Date.now()));
+      },
+      signal,
+    );
+    about.addEventListener('submit', (event) => event.preventDefault(), { signal });
+  }, []);
+
+  const shown = useRef<JobCard | undefined>(undefined);
+  const [facts, setFacts] = useState<ReturnType<typeof pieceFacts>>([]);
+  const { changedAt } = card;
+  useEffect(() => {
+    frame.title(card.name);
+    fillPiece(about, card, shown.current, units);
+    shown.current = card;
+    setFacts(pieceFacts(about));
+  }, [changedAt]);
+
+  const wrong = async () => {
+    const latest = await written();
+    if (keepCase(await caseOfCard(latest, data.products, Date.now())) && keepCardInHand(latest))
+      location.assign(seeUrl([]));
+    else
+      frame.trouble(
+        'This browser keeps no notes, so the walk can not begin with what is on this card, nor write to it.',
+        <a href={seeUrl([])}>Begin it without</a>,
+      );
+  };
+  const takeOff =
+    (
+      list: 'coats' | 'flaws' | 'repairs',
+      what: string,
+      by: (there: JobCard, id: string, at: number) => JobCard,
+    ) =>
+    async ({ id }: { readonly id: string }) => {
+      const before = saver.card;
+      if (!(await hands.now((there) => by(there, id, Date.now())))) return;
+      const back = async () => {
+        if (await hands.now((there) => putBack(there, before, list, id, Date.now())))
+          frame.say('It is back on the card.');
+      };
+      frame.say(
+        <>
+          {what} is off the card. <Act act={back}>Put it back</Act>
+        </>,
+      );
+    };
+  const settled =
+    ({ settledAt, ...flaw }: JobCard['flaws'][number]): CardEdit =>
+    (there) =>
+      withFlaw(there, settledAt === undefined ? { ...flaw, settledAt: Date.now() } : flaw, Date.now());
+
+  const verdict = cardVerdict(card, data, now);
+  const notYet = verdict.doing === 'leave' || verdict.doing === 'wait';
+  return (
+    <>
+      <p class="back">
+        <a href={LIST}>All job cards</a>
+      </p>
+      <p class={`verdict ${verdict.doing}`}>{verdict.verdict}</p>
+      <p class="why">{verdict.why}</p>
+      <p class="small" role="status">
+        {saved}
+      </p>
+      <div class="clash">
+        {clashes.map((clash) => (
+          <ClashChoice
+            key={clash.id}
+            clash={clash}
+            card={card}
+            hands={hands}
+            over={() => setClashes((open) => open.filter(({ id }) => id !== clash.id))}
+          />
+        ))}
+      </div>
+      <div class="main-acts">
+        <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
+          {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
+        </Act>
+        <Act class="go second" act={wrong}>
+          Something looks wrong
+        </Act>
+      </div>
+      <Adopted element={coat.place} />
+      <div class="paper">
+        <dl class="facts">
+          {facts.map(([name, says]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{says}</dd>
+            </div>
+          ))}
+        </dl>
+        <details class="piece">
+          <summary>Change what is noted of the piece</summary>
+          <Adopted element={about} />
+        </details>
+        <div class="sheet">
+          <div>
+            <FilmSection card={card} data={data} us={us} />
+            <Notes card={card} hands={hands} />
+          </div>
+          <div class="lists">
+            <CoatList
+              card={card}
+              data={data}
+              us={us}
+              correct={(one: CardCoat) => coat.correct(one)}
+              takeOff={takeOff('coats', 'The coat', withoutCoat)}
+            />
+            <FlawList
+              card={card}
+              data={data}
+              settle={(flaw) => hands.now(settled(flaw))}
+              takeOff={takeOff('flaws', 'The flaw', withoutFlaw)}
+            />
+            <RepairList card={card} data={data} takeOff={takeOff('repairs', 'The repair', withoutRepair)} />
+            <PhotoBoard card={card} hands={hands} />
+          </div>
+        </div>
+      </div>
+      <CardActs card={card} data={data} hands={hands} written={written} />
+    </>
+  );
+};

@@ -1,0 +1,154 @@
+import { type ComponentChildren, type ComponentType, render } from 'preact';
+import { JOBS, type JobsPlace, readJobsPlace } from '../../../shared/jobs-urls.ts';
+import { NetworkFault } from '../../shared/fetch-json.ts';
+import { onJobsTrouble } from '../store/db.ts';
+import { CardRefused, JobsFault, TROUBLE_SAYS } from '../store/fault.ts';
+import { onOtherTabs } from '../store/tabs.ts';
+import { askIn } from './ask.tsx';
+import { FrameProvider, type JobsFrame } from './frame.ts';
+import { ListView } from './list.tsx';
+
+const viewOf = async (place: JobsPlace): Promise<ComponentType<{ id: string }>> => {
+  switch (place.kind) {
+    case 'list':
+      return ListView;
+    case 'new':
+      return (await import('./new.tsx')).NewView;
+    case 'card':
+      return (await import('./card.tsx')).CardView;
+    case 'care':
+      return (await import('./care.tsx')).CareView;
+    default:
+      return place satisfies never;
+  }
+};
+
+/** What an error is to her. Only one of the store says anything of what was saved; a bug is told as one, and reported. */
+const sayError = (error: unknown): string => {
+  if (typeof error === 'string') return error;
+  if (error instanceof JobsFault || error instanceof CardRefused) return error.message;
+  if (error instanceof NetworkFault)
+    return 'The names and figures that belong to the cards could not be loaded: no signal? The cards are safe on this device. Load the page again when there is one.';
+  reportError(error);
+  return 'This page has a fault of its own and can not show this. The cards are as they were saved. Load the page again.';
+};
+
+type Shown = { readonly hash: string; readonly stop: AbortController; mayLeave: () => Promise<boolean> };
+
+/** The job cards: a list, one card, or its care card, by what stands in the address behind #. */
+export class JobsElement extends HTMLElement {
+  #stop = new AbortController();
+  #shown: Shown | undefined;
+
+  connectedCallback() {
+    this.#stop = new AbortController();
+    const { signal } = this.#stop;
+    this.hidden = false;
+    addEventListener('hashchange', () => void this.#go(), { signal });
+    onJobsTrouble((trouble) => (trouble ? this.#trouble(TROUBLE_SAYS[trouble]) : this.#calm()), signal);
+    void this.#go();
+  }
+
+  disconnectedCallback() {
+    this.#stop.abort();
+    this.#shown?.stop.abort();
+    this.#shown = undefined;
+    const view = this.#part('.view');
+    if (view) render(null, view);
+  }
+
+  #part(selector: string): HTMLElement | undefined {
+    return this.querySelector<HTMLElement>(selector) ?? undefined;
+  }
+
+  async #go(): Promise<void> {
+    const { hash } = location;
+    const before = this.#shown;
+    if (before?.hash === hash) return;
+    if (before && !(await before.mayLeave())) {
+      history.replaceState(history.state, '', `${JOBS}${before.hash}`);
+      return;
+    }
+    before?.stop.abort();
+    const place = readJobsPlace(hash);
+    const view = this.#part('.view');
+    if (!view) return;
+    const shown: Shown = { hash, stop: new AbortController(), mayLeave: async () => true };
+    this.#shown = shown;
+    document.body.dataset['view'] = place.kind;
+    this.#calm();
+    this.#say();
+    try {
+      const View = await viewOf(place);
+      if (this.#shown !== shown) return;
+      render(
+        <FrameProvider key={hash} value={this.#frame(shown, before !== undefined)}>
+          <View id={'id' in place ? place.id : ''} />
+        </FrameProvider>,
+        view,
+      );
+    } catch (error) {
+      this.#trouble(sayError(error));
+    }
+  }
+
+  #frame(shown: Shown, again: boolean): JobsFrame {
+    const { signal } = shown.stop;
+    return {
+      host: this,
+      signal,
+      title: (text) => {
+        const title = document.getElementById('jobs-title');
+        if (title) title.textContent = text;
+        document.title = `${text} · Halfdry`;
+      },
+      say: (words) => this.#say(words),
+      calm: () => this.#calm(),
+      trouble: (error, more) => this.#trouble(sayError(error), more),
+      ask: (question) => askIn(this, question),
+      shown: () => {
+        if (!again) return;
+        scrollTo(0, 0);
+        const title = document.getElementById('jobs-title');
+        title?.setAttribute('tabindex', '-1');
+        title?.focus({ preventScroll: true });
+      },
+      onOthers: (changed) => onOtherTabs(changed, signal),
+      beforeLeaving: (may) => {
+        shown.mayLeave = may;
+      },
+    };
+  }
+
+  /** Written anew each time, so that it is read out each time. */
+  #say(words?: ComponentChildren): void {
+    const place = this.#part('.told');
+    if (!place) return;
+    render(null, place);
+    place.replaceChildren();
+    const frame = this.#shown && this.#frame(this.#shown, false);
+    if (words !== undefined) render(<FrameProvider value={frame}>{words}</FrameProvider>, place);
+  }
+
+  #trouble(text: string, more?: ComponentChildren): void {
+    const place = this.#part('.trouble');
+    if (!place) return;
+    const frame = this.#shown && this.#frame(this.#shown, false);
+    render(
+      <FrameProvider value={frame}>
+        {text}
+        {more !== undefined && ' '}
+        {more}
+      </FrameProvider>,
+      place,
+    );
+    place.hidden = false;
+  }
+
+  #calm(): void {
+    const place = this.#part('.trouble');
+    if (!place) return;
+    render(null, place);
+    place.hidden = true;
+  }
+}

@@ -1,0 +1,274 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { sayDate } from '../../shared/say-date.ts';
+import { exportAll, saveFound } from '../files/export.ts';
+import { counted, plainId } from '../parts/names.ts';
+import {
+  type CardList,
+  countCards,
+  dropAside,
+  JobsFault,
+  listCards,
+  putAsideBack,
+  readAside,
+  readOne,
+} from '../store/index.ts';
+import type { Listed } from '../store/listed.ts';
+import { REMIND_AFTER, readMarks } from '../store/marks.ts';
+import type { SetAside } from '../store/set-aside.ts';
+import { Act } from './controls.tsx';
+import { type JobsFrame, useFrame } from './frame.ts';
+
+/** Rows that are made at once; more come as she scrolls, so that two thousand cards open like twenty. */
+const ROWS = 40;
+/** From here on there is a field to find a card by its name. */
+const FIND_FROM = 8;
+/** More coats than these look alike at the size of a thumbnail. */
+const MOST_DRAWN = 6;
+
+const STATES = {
+  planned: 'no coat yet',
+  'under-way': 'under way',
+  curing: 'curing',
+  'handed-over': 'handed over',
+} as const;
+
+const UNREADABLE = 'could not be read; open it to mend it, or to save what is there';
+const stateOf = ({ summary }: Listed): string => {
+  if (!summary) return UNREADABLE;
+  const { coats, openFlaws, lastCoat, state } = summary;
+  return [
+    STATES[state] ?? plainId(state),
+    coats && lastCoat ? `${counted(coats, 'coat')}, the last ${sayDate(lastCoat.laidAt)}` : '',
+    openFlaws ? counted(openFlaws, 'open flaw') : '',
+  ]
+    .filter(Boolean)
+    .join('; ');
+};
+
+const Row = ({ listed, broken }: { readonly listed: Listed; readonly broken: boolean }) => (
+  <li>
+    <a href={cardUrl(listed.id)}>
+      {/* The coats as a stack on their base: what the words beside it say, at a glance. */}
+      <span class="stack" aria-hidden="true">
+        {Array.from({ length: Math.min(listed.summary?.coats ?? 0, MOST_DRAWN) }, (_, coat) => (
+          <i key={coat} />
+        ))}
+      </span>
+      <b>{listed.summary?.name ?? `Card ${listed.id}`}</b>
+      <span class="state">{broken ? UNREADABLE : stateOf(listed)}</span>
+    </a>
+  </li>
+);
+
+/** Cards that could not be read and are out of the way. */
+const Aside = ({
+  all,
+  again,
+}: {
+  readonly all: readonly SetAside[];
+  readonly again: () => Promise<void>;
+}) => {
+  const frame = useFrame();
+  if (!all.length) return null;
+  const back = (one: SetAside) => async () => {
+    if (!(await putAsideBack(one)))
+      frame.say(`“${one.name}” stands in the list by now, so the damaged one stays aside.`);
+    await again();
+  };
+  const away = (one: SetAside) => async () => {
+    const sure = await frame.ask({
+      says: `Take what was set aside of “${one.name}” away for good?`,
+      yes: 'Take it away',
+      no: 'Keep it',
+    });
+    if (sure) await dropAside(one.id);
+    if (sure) await again();
+  };
+  return (
+    <details class="aside">
+      <summary>{`Set aside: ${counted(all.length, 'damaged card')}`}</summary>
+      <ul>
+        {all.map((one) => (
+          <li key={one.id}>
+            <b>{one.name}</b>, {sayDate(one.at)}{' '}
+            <Act act={() => saveFound(one.id, one.raw, one.photos)}>Save it as a file</Act>{' '}
+            <Act act={back(one)}>Put it back into the list</Act>{' '}
+            <Act class="quiet away" act={away(one)}>
+              Take it away…
+            </Act>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+};
+
+const saveAll = async (photos: boolean, say: JobsFrame['say']): Promise<void> => {
+  const { cards, unreadable } = await exportAll(photos);
+  say(
+    `Handed to your downloads: ${counted(cards, 'card')}.${unreadable ? ` What could not be read is in a second file, as it lies here (${unreadable}).` : ''}`,
+  );
+};
+
+/** What is worth saying once the list stands: cards that were cleared, and changes that no file holds. */
+const lookAfter = async (say: JobsFrame['say']): Promise<void> => {
+  const before = readMarks();
+  const cards = await countCards();
+  if (!cards && before.cards)
+    say(
+      `This browser held ${counted(before.cards, 'card')}, and they are gone: its storage was cleared. If you saved them as a file, bring it in below.`,
+    );
+  else if (cards && before.changes >= REMIND_AFTER)
+    say(
+      <>
+        {before.changes} changes are in no file yet. A lost phone takes them along.{' '}
+        <Act class="plain" act={() => saveAll(true, say)}>
+          Save all as a file
+        </Act>
+      </>,
+    );
+};
+
+/** All cards of this browser, the last changed on top. */
+export const ListView = () => {
+  const frame = useFrame();
+  const [list, setList] = useState<CardList>();
+  /** What was found, or the beginning of the list. */
+  const [found, setFound] = useState<readonly Listed[]>([]);
+  const [rows, setRows] = useState(ROWS);
+  const [wanted, setWanted] = useState('');
+  const [tried, setTried] = useState(false);
+  const [broken, setBroken] = useState<ReadonlySet<string>>(new Set());
+  const [aside, setAside] = useState<readonly SetAside[]>([]);
+  const end = useRef<HTMLParagraphElement>(null);
+
+  const read = async () => {
+    try {
+      const fresh = await listCards();
+      setList(fresh);
+      setFound(wanted ? await finding(fresh, wanted) : fresh.first);
+      setAside(await readAside());
+    } finally {
+      setTried(true);
+    }
+  };
+  useEffect(() => {
+    frame.title('Job cards');
+    read()
+      .then(() => {
+        frame.shown();
+        return lookAfter(frame.say);
+      })
+      .catch(frame.trouble);
+    frame.onOthers(() => void read().catch(frame.trouble));
+  }, []);
+
+  const more = async () => {
+    if (list && found === list.first && found.length < list.count) setFound(await list.all());
+    setRows((count) => count + ROWS);
+  };
+  const latest = useRef(more);
+  latest.current = more;
+  useEffect(() => {
+    if (!end.current || !list) return undefined;
+    const watch = new IntersectionObserver(
+      ([seen]) => seen?.isIntersecting && void latest.current().catch(frame.trouble),
+      { rootMargin: '600px' },
+    );
+    watch.observe(end.current);
+    return () => watch.disconnect();
+  }, [list !== undefined, rows >= found.length && found === list?.first]);
+
+  const shown = found.slice(0, rows);
+  // A damaged card must not look sound in the list until it is opened.
+  useEffect(() => {
+    let on = true;
+    const look = async () => {
+      for (const { id } of shown) {
+        if (!on) return;
+        const one = await readOne(id);
+        if (one.kind === 'unreadable') setBroken((before) => new Set([...before, id]));
+      }
+    };
+    const timer = setTimeout(
+      () => void look().catch((error) => error instanceof JobsFault || frame.trouble(error)),
+      300,
+    );
+    return () => {
+      on = false;
+      clearTimeout(timer);
+    };
+  }, [shown.map(({ id }) => id).join(' ')]);
+
+  const find = async (text: string) => {
+    setWanted(text);
+    setRows(ROWS);
+    if (list) setFound(text.trim() ? await finding(list, text) : list.first);
+  };
+  const count = list?.count ?? 0;
+  return (
+    <>
+      <p class="lead">
+        One card for each piece: what lies on it, what went wrong, what mended it. Kept on this device alone.
+      </p>
+      <a class="go" href="#new">
+        New job card
+      </a>
+      {count >= FIND_FROM && (
+        <div class="fit find">
+          <label for="job-find">Find a card by its name</label>
+          <input
+            type="search"
+            id="job-find"
+            autocomplete="off"
+            onInput={({ currentTarget }) => void find(currentTarget.value).catch(frame.trouble)}
+          />
+        </div>
+      )}
+      <p class="small" role="status">
+        {wanted.trim() ? `${found.length} of ${count}` : count > FIND_FROM ? `${count} cards` : ''}
+      </p>
+      <ul class="cards">
+        {shown.map((listed) => (
+          <Row key={listed.id} listed={listed} broken={broken.has(listed.id)} />
+        ))}
+      </ul>
+      <p class="end" ref={end} />
+      <Aside all={aside} again={read} />
+      {tried && (
+        <section class="acts">
+          {count > 0 && (
+            <>
+              <Act act={() => saveAll(true, frame.say)}>Save all as a file, with photos</Act>
+              <Act act={() => saveAll(false, frame.say)}>Save all as a file, without photos</Act>
+            </>
+          )}
+          <label class="quiet file">
+            Bring cards in from a file
+            <input
+              type="file"
+              accept=".json,application/json"
+              class="unseen"
+              onChange={({ currentTarget }) => {
+                const [file] = currentTarget.files ?? [];
+                if (file) void bring(file, frame, read).catch(frame.trouble);
+                currentTarget.value = '';
+              }}
+            />
+          </label>
+        </section>
+      )}
+    </>
+  );
+};
+
+const finding = async (list: CardList, text: string): Promise<readonly Listed[]> => {
+  const wanted = text.trim().toLowerCase();
+  return (await list.all()).filter(({ summary }) => summary?.name.toLowerCase().includes(wanted));
+};
+
+const bring = async (file: File, frame: JobsFrame, done: () => Promise<void>): Promise<void> => {
+  const { previewFile } = await import('../files/import-preview.tsx');
+  await previewFile(file, frame, done);
+};
