@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { changed, MOST_LETTERS } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import type { CardHands } from '../views/hands.ts';
@@ -11,7 +11,7 @@ const NEAR = MOST - 400;
 export const Notes = ({ card, hands }: { readonly card: JobCard; readonly hands: CardHands }) => {
   const field = useRef<HTMLTextAreaElement>(null);
   const [length, setLength] = useState(card.notes.length);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { current } = field;
     // What she types is pending from the first key on, so that what is not pending is the card's.
     if (!current || hands.pending() || current.value === card.notes) return;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { fitting, MOST_LETTERS, withPhoto } from '#engine/jobs.ts';
 import type { CardPhoto, JobCard } from '#engine/model/job-card.ts';
 import { sayMoment } from '../../shared/say-date.ts';
@@ -24,7 +24,7 @@ type PhotoProps = {
 const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
   const [address, setAddress] = useState<string>();
   const [lost, setLost] = useState(!kept);
-  useEffect(() => {
+  useLayoutEffect(() => {
     setLost(!kept);
     if (kept) dataUrlOf(kept).then(setAddress, () => setLost(true));
   }, [kept]);
@@ -61,7 +61,7 @@ export const PhotoBoard = ({ card, hands }: { readonly card: JobCard; readonly h
   const frame = useFrame();
   const [kept, setKept] = useState<readonly KeptPhoto[]>();
   const ids = card.photos.map(({ id }) => id).join(' ');
-  useEffect(() => {
+  useLayoutEffect(() => {
     readPhotos(card.id).then(setKept, frame.trouble);
   }, [card.id, ids]);
   const room = Math.max(0, MOST_ADDED - card.photos.length);

@@ -1,12 +1,12 @@
 import { render } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /** A question before something is done, with what each answer does. */
 export type Question = { readonly says: string; readonly yes: string; readonly no: string };
 
 const AskDialog = ({ says, yes, no, answer }: Question & { answer: (yes: boolean) => void }) => {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  useLayoutEffect(() => dialog.current?.showModal(), []);
   const close = (value: string) => () => dialog.current?.close(value);
   return (
     <dialog

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { changed, putBack, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { seeUrl } from '../../../shared/urls.ts';
@@ -127,7 +127,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
     return saver.card;
   };
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     void adoptCoats(card, data.products, Date.now());
     const { signal } = frame;
     const flush = () => void saver.flush();
@@ -177,7 +177,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const shown = useRef<JobCard | undefined>(undefined);
   const [facts, setFacts] = useState<ReturnType<typeof pieceFacts>>([]);
   const { changedAt } = card;
-  useEffect(() => {
+  useLayoutEffect(() => {
     frame.title(card.name);
     fillPiece(about, card, shown.current, units);
     shown.current = card;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
@@ -71,7 +71,7 @@ export const CareView = ({ id }: { readonly id: string }) => {
     const [read, data] = await Promise.all([readOne(id), jobsData()]);
     return { read, data };
   }, `${id} ${version}`);
-  useEffect(() => {
+  useLayoutEffect(() => {
     frame.title('Care card');
     frame.onOthers((ids) => ids.includes(id) && setVersion((count) => count + 1));
   }, []);

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useLayoutEffect, useReducer, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useReducer, useRef, useState } from 'preact/hooks';
 import { everyTick } from '../../shared/tick.ts';
 import { useFrame } from './frame.ts';
 
@@ -44,14 +44,14 @@ export const Adopted = ({ element }: { readonly element: HTMLElement }) => {
 export const useLoaded = <T,>(load: () => Promise<T>, key: string): T | undefined => {
   const frame = useFrame();
   const [loaded, setLoaded] = useState<T>();
-  useEffect(() => {
+  useLayoutEffect(() => {
     let wanted = true;
     load().then((value) => wanted && setLoaded(() => value), frame.trouble);
     return () => {
       wanted = false;
     };
   }, [key]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (loaded !== undefined) frame.shown();
   }, [loaded !== undefined]);
   return loaded;
@@ -64,7 +64,7 @@ export const useRedraw = (): (() => void) => useReducer<number, void>((count) =>
 export const useNow = (): number => {
   const { signal } = useFrame();
   const [now, setNow] = useState(Date.now());
-  useEffect(() => everyTick(() => setNow(Date.now()), signal), []);
+  useLayoutEffect(() => everyTick(() => setNow(Date.now()), signal), []);
   return now;
 };
 

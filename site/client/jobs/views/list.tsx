@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { sayDate } from '../../shared/say-date.ts';
 import { exportAll, saveFound } from '../files/export.ts';
@@ -153,7 +153,7 @@ export const ListView = () => {
       setTried(true);
     }
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     frame.title('Job cards');
     read()
       .then(() => {
@@ -170,7 +170,7 @@ export const ListView = () => {
   };
   const latest = useRef(more);
   latest.current = more;
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!end.current || !list) return undefined;
     const watch = new IntersectionObserver(
       ([seen]) => seen?.isIntersecting && void latest.current().catch(frame.trouble),
@@ -182,7 +182,7 @@ export const ListView = () => {
 
   const shown = found.slice(0, rows);
   // A damaged card must not look sound in the list until it is opened.
-  useEffect(() => {
+  useLayoutEffect(() => {
     let on = true;
     const look = async () => {
       for (const { id } of shown) {

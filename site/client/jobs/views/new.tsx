@@ -1,4 +1,4 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { newCard } from '#engine/jobs.ts';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { draftIn, nameUnits, tellFaults } from '../../shared/form/in-page.ts';
@@ -39,7 +39,7 @@ export const NewView = () => {
       frame.trouble(error, <Act act={() => exportCards([card], false)}>Save this card as a file</Act>);
     }
   };
-  useEffect(() => {
+  useLayoutEffect(() => {
     const { signal } = frame;
     frame.title('A new job card');
     form.reset();
