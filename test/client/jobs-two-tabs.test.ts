@@ -114,3 +114,13 @@ it(`loses nothing over ${RUNS} random orders of two tabs`, { timeout: 300_000 },
   console.log('two tabs', JSON.stringify(tally));
   expect(tally.clashes).toBeGreaterThan(RUNS / 10);
 });
+
+it('shows one and the same card for as long as nothing changes, also while a change waits', async () => {
+  const saver = new CardSaver(START, () => undefined);
+  let at = NOW;
+  const written = saver.now((card) => changed(card, { sheen: 'matte' }, ++at));
+  expect(saver.card).toBe(saver.card);
+  expect(saver.card.sheen).toBe('matte');
+  await written;
+  expect(saver.card).toBe(saver.card);
+});

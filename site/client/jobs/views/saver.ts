@@ -23,6 +23,11 @@ export class CardSaver {
    */
   #kept: JobCard;
   #waiting: CardEdit[] = [];
+  /**
+   * The card with all that waits, as it is shown; nothing where that has to be put together anew. An edit notes the time
+   * at which it is made, so that each putting together gives another card.
+   */
+  #shown: JobCard | undefined;
   readonly #written = new WeakSet<CardEdit>();
   #timer: ReturnType<typeof setTimeout> | undefined;
   #running: Promise<void> = Promise.resolve();
@@ -35,7 +40,8 @@ export class CardSaver {
 
   /** The card with all that is not written yet. */
   get card(): JobCard {
-    return this.#waiting.reduce((card, edit) => edit(card), this.#kept);
+    this.#shown ??= this.#waiting.reduce((card, edit) => edit(card), this.#kept);
+    return this.#shown;
   }
 
   get pending(): boolean {
@@ -45,22 +51,20 @@ export class CardSaver {
   /** A newer card from another tab. Refused while changes wait: they are put onto it when they are written. */
   take(card: JobCard): boolean {
     if (this.pending) return false;
-    this.#kept = card;
+    this.#keep(card);
     return true;
   }
 
   /** Changes the card after a rest, for typing. */
   soon(edit: CardEdit): void {
-    this.#waiting.push(edit);
-    this.#tell({ kind: 'saving' });
+    this.#wait(edit);
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.flush(), REST);
   }
 
   /** Changes the card; true once it is written, false where it is refused or could not be. */
   async now(edit: CardEdit): Promise<boolean> {
-    this.#waiting.push(edit);
-    this.#tell({ kind: 'saving' });
+    this.#wait(edit);
     await this.flush();
     return this.#written.has(edit);
   }
@@ -70,7 +74,7 @@ export class CardSaver {
     const done = this.flush().then(async () => {
       try {
         const outcome = await work(this.#kept);
-        if (outcome.kind === 'saved' && !(outcome.merged && this.pending)) this.#kept = outcome.card;
+        if (outcome.kind === 'saved' && !(outcome.merged && this.pending)) this.#keep(outcome.card);
         this.#tell(outcome);
         return outcome.kind === 'saved';
       } catch (error) {
@@ -106,7 +110,7 @@ export class CardSaver {
     if (outcome.kind === 'saved' || outcome.kind === 'refused') this.#drop(edits);
     if (outcome.kind === 'saved') {
       const own = edits.reduce((card, edit) => edit(card), this.#kept);
-      this.#kept = outcome.merged && this.pending ? own : outcome.card;
+      this.#keep(outcome.merged && this.pending ? own : outcome.card);
       for (const edit of edits) this.#written.add(edit);
     }
     this.#tell(outcome);
@@ -116,5 +120,17 @@ export class CardSaver {
 
   #drop(edits: readonly CardEdit[]): void {
     this.#waiting = this.#waiting.filter((one) => !edits.includes(one));
+    this.#shown = undefined;
+  }
+
+  #wait(edit: CardEdit): void {
+    this.#shown = edit(this.card);
+    this.#waiting.push(edit);
+    this.#tell({ kind: 'saving' });
+  }
+
+  #keep(card: JobCard): void {
+    this.#kept = card;
+    this.#shown = undefined;
   }
 }
