@@ -1,6 +1,6 @@
 import { sayDegrees, sayValue } from './say-problem.ts';
 import type { Units } from './units.ts';
-import type { WeatherReason } from './weather.ts';
+import type { WeatherReason, WeatherVerdict } from './weather.ts';
 
 /** Before a coat is laid, or while one is drying. */
 export type Moment = 'before' | 'during';
@@ -60,3 +60,20 @@ const remedy = (reason: WeatherReason, moment: Moment): string => {
 /** Two short sentences for a reason: what the weather is against what is wanted, and what to do now. */
 export const sayWeather = (reason: WeatherReason, moment: Moment, units: Units = 'metric'): string =>
   `${what(reason, units)} ${remedy(reason, moment)}`;
+
+/**
+ * Every reason of a verdict in words. Where the verdict is a no, what would only call for care tells no way of laying the
+ * coat: two orders in one list would leave her to choose.
+ */
+export const sayWeatherReasons = (
+  { verdict, reasons }: Pick<WeatherVerdict, 'verdict' | 'reasons'>,
+  moment: Moment,
+  units: Units = 'metric',
+): readonly { readonly reason: WeatherReason; readonly says: string }[] =>
+  reasons.map((reason) => ({
+    reason,
+    says:
+      moment === 'before' && verdict === 'no' && reason.verdict !== 'no'
+        ? what(reason, units)
+        : sayWeather(reason, moment, units),
+  }));

@@ -8,10 +8,11 @@ import { wetBulbCelsius } from './wet-bulb.ts';
 
 /**
  * Gap between air and dew point, °C, for fast solvents that chill the film: below the first no spraying, below the
- * second only thin or retarded coats. A working rule drawn from two printed ones that disagree (air 20 °F above the
- * dew point; not above 65 % humidity).
+ * second only thin or retarded coats. A working rule drawn from two printed ones that disagree: air 20 °F (11.1 °C) above
+ * the dew point; not above 65 % humidity. The first would warn of an ordinary warm room at 50 %, so a degree of it is left
+ * to the meter.
  */
-const SOLVENT_GAP_CELSIUS = { no: 7, care: 11 } as const;
+const SOLVENT_GAP_CELSIUS = { no: 7, care: 10 } as const;
 
 const FAST_SOLVENT: readonly Family[] = ['shellac', 'lacquer'];
 

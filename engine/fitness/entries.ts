@@ -25,7 +25,8 @@ export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Layi
     trials: trialsOf(card),
     wear: 'normal',
     base: card.base,
-    ...(first && baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR }),
+    onOwnCoat: !first,
+    ...(baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR }),
     tone: card.tone,
     age: card.age,
     sheen: card.sheen,
@@ -40,6 +41,7 @@ export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Layi
 /** A coat that is about to be put on the clock, on a piece of which this is known; nothing of it where no one has said. */
 export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): Laying => ({
   ...piece,
+  onOwnCoat: coat.coatNumber > 1,
   sheen: coat.sheen ?? piece.sheen,
   tone: coat.baseTone ?? piece.tone,
   applicator: coat.applicator ?? piece.applicator,
@@ -57,22 +59,27 @@ const number = (on: Case, name: string): number | undefined => {
   return typeof value === 'number' ? value : undefined;
 };
 
+/** What a case knows of a piece that a coat is about to be laid on. */
+export const pieceOfCase = (on: Case): Omit<Laying, 'day'> => ({
+  kind: choice(on, 'piece'),
+  wear: 'normal',
+  base: choice(on, 'base'),
+  tone: choice(on, 'base-tone'),
+  age: choice(on, 'age'),
+  sheen: choice(on, 'sheen'),
+  applicator: choice(on, 'applicator'),
+});
+
 /** A coat that a repair calls for, from the facts of its walk. Nothing where the air is not known. */
 export const layingOfCase = (
   on: Case,
-  more: Pick<Laying, 'trials' | 'baseHours'> = {},
+  more: Pick<Laying, 'trials' | 'baseHours' | 'onOwnCoat'> = {},
 ): Laying | undefined => {
   const [celsius, relativeHumidity] = [number(on, 'air-celsius'), number(on, 'relative-humidity')];
   if (celsius === undefined || relativeHumidity === undefined) return undefined;
   return {
     ...more,
-    kind: choice(on, 'piece'),
-    wear: 'normal',
-    base: choice(on, 'base'),
-    tone: choice(on, 'base-tone'),
-    age: choice(on, 'age'),
-    sheen: choice(on, 'sheen'),
-    applicator: choice(on, 'applicator'),
+    ...pieceOfCase(on),
     day: airOf({ celsius, relativeHumidity, surfaceCelsius: number(on, 'surface-celsius') }),
   };
 };

@@ -1,5 +1,5 @@
 import { sayProblem } from '../calc/say-problem.ts';
-import { sayWeather } from '../calc/say-weather.ts';
+import { sayWeatherReasons } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
@@ -38,10 +38,24 @@ export type Judgement = {
 /** The tables that a judgement rests on. */
 export type JudgeTables = Pick<Plan, 'fitness' | 'waits' | 'prepare' | 'between' | 'refuse'>;
 
+/** Less than this is no wait: a table that says a day does not mean it to the minute. */
+const LEAST_WAIT_HOURS = 0.5;
+
+/** Hours that the base still needs, from when the coat would be laid. */
+const hoursLeft = (laying: Laying, row: BaseWait): number => {
+  if (laying.onOwnCoat || laying.baseHours === undefined) return 0;
+  const left = baseHoursOf(laying, row) - laying.baseHours;
+  return left < LEAST_WAIT_HOURS ? 0 : left;
+};
+
 /** Steps of sanding that come with a coat of this product over this base. */
-export const sandingOf = (plan: JudgeTables, { base }: Laying, { family }: LayingProduct): readonly Step[] =>
+export const sandingOf = (
+  plan: JudgeTables,
+  { base, onOwnCoat }: Laying,
+  { family }: LayingProduct,
+): readonly Step[] =>
   [
-    plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
+    onOwnCoat ? undefined : plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
     plan.between.find(({ families }) => families.includes(family)),
   ].flatMap((row) => (row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : []));
 
@@ -49,14 +63,12 @@ const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units)
   const judged = weatherVerdict(product, { ...day, inSun: inSun ?? false });
   if (!judged.ok)
     return { noes: [{ code: 'weather' as const, says: sayProblem(judged.problem, units) }], care: [] };
-  const { reasons } = judged.value;
+  const said = sayWeatherReasons(judged.value, 'before', units);
   return {
-    noes: reasons
-      .filter(({ verdict }) => verdict === 'no')
-      .map((reason): No => ({ code: 'weather', says: sayWeather(reason, 'before', units) })),
-    care: reasons
-      .filter(({ verdict }) => verdict === 'go-with-care')
-      .map((reason) => sayWeather(reason, 'before', units)),
+    noes: said
+      .filter(({ reason }) => reason.verdict === 'no')
+      .map(({ says }): No => ({ code: 'weather', says })),
+    care: said.filter(({ reason }) => reason.verdict === 'go-with-care').map(({ says }) => says),
   };
 };
 
@@ -85,16 +97,18 @@ export const judgeLaying = (
 ): Judgement => {
   const product = underCan(told, laying);
   const on = factsOfLaying(laying, product);
-  const ahead = [...sandingOf(plan, laying, product), coatStep(laying, product)];
+  const coat = coatStep(laying, product);
+  const ahead = [...sandingOf(plan, laying, product), coat];
   const { stops, cautions } = fire(known, on, ahead);
+  // A rub on her own film is warned of; only making the base ready for a coat can forbid it.
+  const { stops: forbidding } = laying.onOwnCoat ? fire(known, on, [coat]) : { stops };
   const before = ahead.flatMap((step) => rulesForStep(known, on, step));
   const fitness = fitnessOf(plan, laying, product);
   const row = baseWait(plan, laying, product);
-  const hours =
-    row && laying.baseHours !== undefined ? Math.max(0, baseHoursOf(laying, row) - laying.baseHours) : 0;
+  const hours = row ? hoursLeft(laying, row) : 0;
   const weather = weatherOf(product, laying, units);
   const noes: readonly No[] = [
-    ...stops
+    ...forbidding
       .filter(({ id }) => plan.refuse.includes(id as never))
       .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
     ...fitness
@@ -124,4 +138,18 @@ export const judgeLaying = (
     weatherCare: weather.care,
     cautions: [...new Set([...stops, ...before, ...cautions])].filter(({ kind }) => kind !== 'adjustment'),
   };
+};
+
+/** What forbids a coat whatever product of its kind it is: the noes that all of these give, in the words of the first. */
+export const noesOfAll = (
+  plan: JudgeTables,
+  known: Knowledge,
+  laying: Laying,
+  products: readonly LayingProduct[],
+  units: Units = 'metric',
+): readonly No[] => {
+  const [first = [], ...others] = products.map(
+    (product) => judgeLaying(plan, known, laying, product, { units }).noes,
+  );
+  return first.filter(({ code }) => others.every((noes) => noes.some((no) => no.code === code)));
 };

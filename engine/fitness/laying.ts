@@ -15,8 +15,10 @@ export type Laying = {
   /** What the buyer does to it. */
   readonly trials?: readonly (typeof TRIALS)[number][] | undefined;
   readonly wear?: (typeof WEARS)[number] | undefined;
-  /** What lies directly below; left out where a clear coat of her own lies there already. */
+  /** What lies below all clear coats. */
   readonly base?: ValueOf<'base'> | undefined;
+  /** A clear coat of her own lies there already: the base was made ready for it and is covered. */
+  readonly onOwnCoat?: boolean | undefined;
   /** Hours since the base was laid; nothing where it is long dry or bare. */
   readonly baseHours?: number | undefined;
   readonly tone?: ValueOf<'base-tone'> | undefined;

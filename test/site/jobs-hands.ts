@@ -37,12 +37,17 @@ export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<strin
 export const openPiece = (page: Page): Promise<void> =>
   page.locator('.piece').evaluate((piece) => piece.setAttribute('open', ''));
 
-export const layCoat = async (page: Page, tool = 'brush'): Promise<void> => {
+/** Lays the next coat, also one that is refused for such a reason, since it lies already. */
+export const layCoat = async (page: Page, tool = 'brush', refused?: RegExp): Promise<void> => {
   const before = await page.locator('.laid > li').count();
   await page.getByRole('button', { name: 'Lay a coat' }).click();
   await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
   await page.locator(`.lay-coat [name=tool][value=${tool}]`).check();
   await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();
+  if (refused) {
+    await soon(() => page.getByRole('dialog').innerText()).toMatch(refused);
+    await answer(page, 'It lies already: note it');
+  }
   await soon(() => page.locator('.laid > li').count()).toBe(before + 1);
   await page.locator('.told', { hasText: `Coat ${before + 1} is on the card.` }).waitFor();
 };

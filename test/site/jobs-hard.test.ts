@@ -65,6 +65,29 @@ it('hands nothing over without a coat, or with a wet one', async () => {
   await opened.close();
 });
 
+it('refuses before the coat what a plan refuses, and notes it only where it lies already', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  await openPiece(page);
+  await page.locator('.about [name=base]').selectOption('wax');
+  await saved(page);
+  await page.getByRole('button', { name: 'Lay a coat' }).click();
+  await soon(() => page.locator('.lay-coat .weather').innerText()).toMatch(/^Do not lay it[\s\S]*will peel/);
+  await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();
+  await soon(() => page.getByRole('dialog').innerText()).toContain('will peel');
+  await answer(page, 'Leave it: nothing is noted');
+  expect((await cardsIn(page))[0]?.coats).toEqual([]);
+  // Over bare wood the same form tells of the rags before oil is laid with a cloth.
+  await page.locator('.about [name=base]').selectOption('bare-wood');
+  await page.locator('.lay-coat [name=product]').selectOption('drying-oil');
+  await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
+  await page.locator('.lay-coat [name=tool][value=cloth]').check();
+  await soon(() => page.locator('.lay-coat .weather').innerText()).toMatch(/rags/i);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('mends a damaged card, and keeps what was found aside until it is taken away', async () => {
   const opened = await openPage();
   const { page } = opened;

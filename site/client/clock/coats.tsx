@@ -1,11 +1,13 @@
 import { render } from 'preact';
 import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf } from '#engine/clock.ts';
+import { type Judgement, layingOfCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import type { Units } from '../shared/form/units.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
+import { askBefore } from './before-coat.tsx';
 import { type CoatActs, CoatOnClock } from './coat.tsx';
 import { unitsIn } from './draft.ts';
 import { CoatForm } from './form.tsx';
@@ -45,7 +47,15 @@ export class CoatsElement extends HTMLElement {
     if (!form || !place) return;
     this.hidden = false;
     this.#questions = new Questions(place);
-    this.#form = new CoatForm(form, this.#products, (coat) => this.#lay(coat), signal);
+    this.#form = new CoatForm(
+      form,
+      {
+        products: this.#products,
+        layingOf: (coat) => layingOfCoat(coat, pieceOfCase(readCase())),
+        laid: (coat, judgement) => this.#lay(coat, judgement),
+      },
+      signal,
+    );
     form.addEventListener('change', () => this.#draw(), { signal });
     onClockChange(() => void this.#read(), signal);
     void this.#begin(signal);
@@ -89,13 +99,15 @@ export class CoatsElement extends HTMLElement {
   }
 
   /** A new coat buries the one below: one coat a piece is on the clock. What she said of the old film is over. */
-  async #lay(read: LaidCoat): Promise<boolean> {
+  async #lay(read: LaidCoat, judgement: Judgement | undefined): Promise<boolean> {
     const begunAs = this.#below;
     const { store } = await loadClock();
     const products = { ...store.products, ...this.#products };
     const style = { ...timeStyle(), units: this.#units };
     if (!this.#questions) return false;
-    const laying = await askToLay(read, begunAs, store.coats, products, this.#questions, Date.now(), style);
+    const now = Date.now();
+    const against = askBefore(judgement, read, now);
+    const laying = await askToLay(read, begunAs, store.coats, products, this.#questions, against, now, style);
     if (!laying) {
       this.querySelector<HTMLElement>('.go')?.focus();
       return false;

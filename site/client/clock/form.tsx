@@ -1,12 +1,16 @@
 import { render } from 'preact';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
+import type { Judgement, Laying } from '#engine/fitness.ts';
+import { NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, turnDraft } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
+import { judgeCoat } from '../shared/judge.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
+import { BeforeCoat } from './before-coat.tsx';
 import { coatIn, type DraftFault, faultsOf, twiceIn, unitsIn } from './draft.ts';
 import { CAN_FIELDS, COAT_FIELDS } from './fields.ts';
 import { offerProduct, readStanding, type Standing, type Touched, withdrawProduct } from './standing.ts';
@@ -15,21 +19,33 @@ import { Weather } from './weather.tsx';
 /** What belongs to one coat alone and is not offered again for the next. */
 const ONCE = ['when', 'ago', 'at', 'at-hour', 'surface', 'amount', 'area'];
 
-/** Takes a coat that was read without a fault; true once it is laid. */
-type Laid = (coat: LaidCoat) => Promise<boolean>;
+/** What the form is for. */
+type Use = {
+  readonly products: Products;
+  /** A coat as it comes to lie on its piece, for the judgement of it. */
+  readonly layingOf: (coat: LaidCoat) => Laying;
+  /**
+   * Takes a coat that was read without a fault, with the judgement of one that is new; nothing of that where its tables
+   * could not be had. True once it is laid.
+   */
+  readonly laid: (coat: LaidCoat, judgement: Judgement | undefined) => Promise<boolean>;
+};
 type Products = Readonly<Record<string, ClockProduct>>;
+
 /** The form of a new coat: remembers what is typed, judges the weather, and tells each fault beside its field. */
 export class CoatForm {
   readonly #form: HTMLFormElement;
-  readonly #products: Products;
+  readonly #use: Use;
   /** The units that the numbers in the form are in. */
   #units: Units = 'us';
   /** The coat that is corrected, and what stood in the form before. */
   #standing: (Standing & { readonly before: Draft }) | undefined;
+  /** Judgements that were asked for: of two that overtake each other the later one stands. */
+  #asked = 0;
 
-  constructor(form: HTMLFormElement, products: Products, laid: Laid, signal: AbortSignal) {
+  constructor(form: HTMLFormElement, use: Use, signal: AbortSignal) {
     this.#form = form;
-    this.#products = products;
+    this.#use = use;
     this.#recall();
     onWhole(form, ({ name }) => this.#changed(name), signal);
     // What is half typed outlives a locked phone, too.
@@ -39,7 +55,7 @@ export class CoatForm {
       'submit',
       (event) => {
         event.preventDefault();
-        void this.#submit(laid);
+        void this.#submit();
       },
       { signal },
     );
@@ -164,9 +180,9 @@ export class CoatForm {
   #product(draft: Draft): ClockProduct | undefined {
     const id = draft['product'] ?? '';
     // Of a product without figures here a slip of the pen is still one, by any figures.
-    return Object.hasOwn(this.#products, id)
-      ? this.#products[id]
-      : this.#standing && Object.values(this.#products)[0];
+    return Object.hasOwn(this.#use.products, id)
+      ? this.#use.products[id]
+      : this.#standing && Object.values(this.#use.products)[0];
   }
 
   /** The coat that the form tells of with its faults; of one that is corrected only those in what was touched. */
@@ -192,16 +208,50 @@ export class CoatForm {
     const output = this.#form.elements.namedItem('weather');
     if (!(output instanceof HTMLOutputElement)) return;
     if (!product) {
+      this.#asked += 1;
       render(null, output);
       return;
     }
     const { coat, faults } = this.#read(draft, product);
     tellFaults(this.#form, 'clock', faults);
-    const judged = this.#standing ? undefined : weatherVerdict(product, coat);
-    render(judged?.ok ? <Weather verdict={judged.value} units={this.#units} /> : null, output);
+    void this.#tellBefore(coat, product, output);
   }
 
-  async #submit(laid: Laid): Promise<void> {
+  /** What stands before a new coat: the weather at once, and all else as soon as the tables are here. */
+  async #tellBefore(coat: LaidCoat, product: ClockProduct, output: HTMLOutputElement): Promise<void> {
+    const asked = ++this.#asked;
+    const judged = this.#standing ? undefined : weatherVerdict(product, coat);
+    if (!judged?.ok) {
+      render(null, output);
+      return;
+    }
+    if (!output.hasChildNodes()) render(<Weather verdict={judged.value} units={this.#units} />, output);
+    const judgement = await this.#judgementOf(coat);
+    if (asked !== this.#asked) return;
+    render(
+      judgement ? (
+        <BeforeCoat judgement={judgement} />
+      ) : (
+        <Weather verdict={judged.value} units={this.#units} />
+      ),
+      output,
+    );
+  }
+
+  /** The judgement of a coat; nothing where its tables can not be had. */
+  async #judgementOf(coat: LaidCoat): Promise<Judgement | undefined> {
+    try {
+      return await judgeCoat(coat.product, this.#use.layingOf(coat), {
+        at: coat.laidAt,
+        units: this.#units,
+      });
+    } catch (error) {
+      if (error instanceof NetworkFault) return undefined;
+      throw error;
+    }
+  }
+
+  async #submit(): Promise<void> {
     const draft = this.#draft;
     const product = this.#product(draft);
     const said = document.getElementById('clock-form-fault');
@@ -218,6 +268,7 @@ export class CoatForm {
       first?.focus();
       return;
     }
-    if (await laid(coat)) this.#laid();
+    const judgement = this.#standing ? undefined : await this.#judgementOf(coat);
+    if (await this.#use.laid(coat, judgement)) this.#laid();
   }
 }

@@ -86,9 +86,22 @@ export const askToLay = async (
   coats: readonly LaidCoat[],
   products: Products,
   questions: Questions,
+  /** Why it should not be laid at all. */
+  against: readonly string[],
   now: number,
   style: TimeStyle,
 ): Promise<Laying | undefined> => {
+  if (against.length) {
+    const lies = await questions.ask({
+      title: 'Do not lay it',
+      says: against,
+      answers: [
+        ['back', 'Back to the form'],
+        ['lies', 'It lies already: start its clock'],
+      ],
+    });
+    if (lies !== 'lies') return undefined;
+  }
   const product = products[read.product];
   const odd = product ? askAboutLabel(product, read.label) : [];
   if (odd.length) {

@@ -1,8 +1,7 @@
 import type { Job, Outcome } from '#engine/schedule.ts';
-import type { PlanData } from '../../shared/plan-data.ts';
-import { PLAN_DATA } from '../../shared/urls.ts';
-import { fetchedOnce, NetworkFault } from '../shared/fetch-json.ts';
+import { NetworkFault } from '../shared/fetch-json.ts';
 import { draftIn, fillForm, nameUnits } from '../shared/form/in-page.ts';
+import { planTables } from '../shared/judge.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { turnForm } from '../shared/schedule-units.ts';
 import { keep, recall } from '../shared/storage.ts';
@@ -13,7 +12,6 @@ const PARTS = ['top', 'side', 'front', 'leg'];
 const SIDES = ['count', 'long', 'wide'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start'];
-const planTables = fetchedOnce<PlanData>(PLAN_DATA);
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {

@@ -1,10 +1,10 @@
 import { h, render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
-import { type AnyEntry, knowledgeOf } from '#engine/index.ts';
 import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
+import { rulesIn } from '../shared/judge.ts';
 import { day, make, ruleLine, type Shown, words } from '../shared/make.ts';
 import { sayDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -15,11 +15,10 @@ import { stepsOf } from './steps.ts';
 
 /** The plan by the tables that were sent. */
 export const outcomeOf = (job: Job, data: PlanData): Outcome => {
-  const known = knowledgeOf(data.rules.map((rule) => ({ ...rule, kindOf: 'rule' })) as unknown as AnyEntry[]);
   const product = data.products.find(({ id }) => id === job.product);
   if (!product) throw new Error(`no product ${job.product}`);
   const plan = { ...data.plan, presets: [] };
-  return schedule(plan, known, job, product as unknown as PlanProduct, calendarAt(job.start));
+  return schedule(plan, rulesIn(data), job, product as unknown as PlanProduct, calendarAt(job.start));
 };
 
 const KEY =

@@ -30,6 +30,13 @@ export const fetchJson = async <T>(address: string): Promise<T> => {
   }
 };
 
+/** What was asked of the network, or nothing where it did not give it. A bug is thrown on. */
+export const unlessOffline = <T>(asked: Promise<T>): Promise<T | undefined> =>
+  asked.catch((error: unknown) => {
+    if (error instanceof NetworkFault) return undefined;
+    throw error;
+  });
+
 /** A request that is made once and shared; one that failed is made anew when it is next asked for. */
 export const fetchedOnce = <T>(address: string): (() => Promise<T>) => {
   let asked: Promise<T> | undefined;

@@ -1,7 +1,9 @@
+import { layingOfCase } from '#engine/fitness.ts';
 import {
   type Case,
   cautionsApart,
   isOfSteps,
+  type Knowledge,
   knowledgeOf,
   type ResolvedStep,
   type RuleEntry,
@@ -13,12 +15,16 @@ import {
   withStanding,
 } from '#engine/index.ts';
 import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import type { Step } from '#engine/model/step.ts';
 import { fire } from '#engine/rules.ts';
 import { type AdviceData, adviceEntries } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
 import { ADVICE_DATA, readNodePath, walkDataUrl } from '../../shared/urls.ts';
 import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
 import { caseNow } from '../clock/case-now.ts';
+import { unlessOffline } from '../shared/fetch-json.ts';
+import { noesOfKind } from '../shared/judge.ts';
+import { pageUnits } from '../shared/say-date.ts';
 import { boxOf } from './rule-box.ts';
 
 const make = (name: string, words: string, className = ''): HTMLElement =>
@@ -128,6 +134,55 @@ const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Cas
   first.querySelector('.do')?.before(line);
 };
 
+/** The kind of top coat that a step lays; nothing where it lays none. */
+const kindLaid = (step: Step | undefined, on: Case): unknown => {
+  if (step?.kind !== 'coat') return undefined;
+  switch (step.product) {
+    case 'same':
+    case 'same-in-gloss':
+    case 'tinted-same':
+    case 'mist-of-same':
+      return on['family']?.value;
+    case 'dewaxed-shellac':
+      return 'shellac';
+    case 'water-based':
+    case 'wax':
+    case 'oil':
+      return step.product;
+    default:
+      return undefined;
+  }
+};
+
+/** What forbids the first coat of a repair in the air that is told, said before it as a plan would say it. */
+const tellCoat = async (known: Knowledge, procedure: HTMLElement, on: Case): Promise<void> => {
+  const { steps } = known.get('remedy', procedure.dataset['remedy'] ?? '');
+  const shown = [...procedure.querySelectorAll<HTMLElement>('.steps > [data-step]:not([hidden])')];
+  const sourceOf = ({ dataset }: HTMLElement) => steps[Number(dataset['step'])];
+  const first = shown.find((item) => kindLaid(sourceOf(item), on));
+  // What lay below is gone with a film that is taken off.
+  const stripped = shown.some(
+    (item, at) => first && at < shown.indexOf(first) && sourceOf(item)?.kind === 'strip',
+  );
+  const laying = first && layingOfCase(on, { onOwnCoat: !stripped });
+  const noes = laying
+    ? await unlessOffline(
+        noesOfKind(
+          kindLaid(sourceOf(first), on),
+          { ...laying, base: stripped ? undefined : laying.base },
+          pageUnits(),
+        ),
+      )
+    : undefined;
+  for (const old of procedure.querySelectorAll('.no-coat')) old.remove();
+  // The stops of the rules stand on the page already.
+  for (const { says, instead } of noes?.filter(({ code }) => code !== 'rule') ?? []) {
+    const line = make('p', '', 'limit no-coat');
+    line.append(make('b', 'As told, no: '), [says, instead].filter(Boolean).join(' '));
+    first?.querySelector('.do')?.before(line);
+  }
+};
+
 /** What she tells stays under her finger, however much comes or goes above it. */
 const inPlace = (change: () => void): void => {
   const panel = document.activeElement?.closest('hd-told');
@@ -181,6 +236,7 @@ const fitSheet = async (): Promise<void> => {
     fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on), whole);
     tellFilm(advice.sanding, procedure, on);
   });
+  await tellCoat(known, procedure, on);
 };
 
 /**
@@ -219,4 +275,5 @@ export const fitAdvice = async (): Promise<void> => {
         tellFilm(advice.sanding, procedure, on);
       }
   });
+  if (hers) for (const procedure of procedures) await tellCoat(known, procedure, on);
 };

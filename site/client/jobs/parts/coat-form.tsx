@@ -1,7 +1,9 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
+import { type Judgement, layingOfCard } from '#engine/fitness.ts';
 import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
+import { askBefore } from '../../clock/before-coat.tsx';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
 import { newId } from '../../shared/id.ts';
@@ -46,7 +48,10 @@ export class CoatOnCard {
     place.addEventListener(
       'keydown',
       (event) => {
-        if (event.key === 'Escape' && this.#coat) void this.#close();
+        if (event.key !== 'Escape' || !this.#coat) return;
+        // Else the same key would close the question that it opens.
+        event.preventDefault();
+        void this.#close();
       },
       { signal },
     );
@@ -90,7 +95,15 @@ export class CoatOnCard {
     if (!form) return undefined;
     this.place.hidden = false;
     const { signal } = this.#frame;
-    this.#form ??= new CoatForm(form, this.#data.products, (coat) => this.#laid(coat), signal);
+    this.#form ??= new CoatForm(
+      form,
+      {
+        products: this.#data.products,
+        layingOf: (coat) => layingOfCard(this.#hands.card(), cardCoatOf(coat)),
+        laid: (coat, judgement) => this.#laid(coat, judgement),
+      },
+      signal,
+    );
     this.#name(title, go);
     this.place.scrollIntoView({ block: 'start' });
     form.querySelector<HTMLElement>('select')?.focus({ preventScroll: true });
@@ -113,6 +126,19 @@ export class CoatOnCard {
     const at = sayInstant(passed.coat.laidAt, Date.now(), timeStyle());
     const says = `Coat ${passed.number}, ${passed.lies} it, was laid ${at}: this coat has to be ${passed.lies === 'below' ? 'later' : 'earlier'}. If the other time is wrong, correct that coat first.`;
     return [{ field: 'laidAt', says, stops: true }];
+  }
+
+  /** Whether a coat goes onto the card. One that is judged a no does only where it lies already. */
+  async #mayLay(laid: LaidCoat, judgement: Judgement | undefined): Promise<boolean> {
+    const against = askBefore(judgement, laid, Date.now());
+    return (
+      !against.length ||
+      this.#frame.ask({
+        says: `Do not lay it. ${against.join(' ')}`,
+        yes: 'It lies already: note it',
+        no: 'Leave it: nothing is noted',
+      })
+    );
   }
 
   /** A correction that was begun is not thrown away unasked. */
@@ -150,10 +176,10 @@ export class CoatOnCard {
   }
 
   /** True once a new coat is laid. */
-  async #laid(laid: LaidCoat): Promise<boolean> {
+  async #laid(laid: LaidCoat, judgement: Judgement | undefined): Promise<boolean> {
     try {
       const was = this.#coat;
-      if (!was) return await this.#lay(laid);
+      if (!was) return (await this.#mayLay(laid, judgement)) && (await this.#lay(laid));
       this.#forget();
       this.place.hidden = true;
       await this.#keep(was, cardCoatOf({ ...laid, id: was.id }));

@@ -1,0 +1,62 @@
+import type { LaidCoat } from '#engine/clock.ts';
+import type { Judgement } from '#engine/fitness.ts';
+import { sayMoment } from '../shared/say-date.ts';
+
+const VERDICTS = { go: 'Go', care: 'Go, with care', wait: 'Not yet', no: 'Do not lay it' } as const;
+
+const HOURS_IN_DAY = 24;
+const sayHours = (hours: number): string => {
+  const whole = Math.ceil(hours);
+  if (whole > 2 * HOURS_IN_DAY) return `${Math.ceil(whole / HOURS_IN_DAY)} days`;
+  return whole === 1 ? 'an hour' : `${whole} hours`;
+};
+
+type Because = Pick<Judgement, 'noes' | 'wait'>;
+
+/** Why a coat is not to be laid, or not yet, each reason with its way out. Empty where it may be. */
+const sayNoes = ({ noes, wait }: Because): readonly string[] => {
+  const says = noes.map(({ says: why, instead, earliest }) =>
+    [why, instead, earliest !== undefined && `Not before ${sayMoment(earliest)}.`].filter(Boolean).join(' '),
+  );
+  const waits = wait && !noes.some(({ code }) => code === 'base');
+  return waits ? [...says, `${wait.row.why} It needs about ${sayHours(wait.hours)} more.`] : says;
+};
+
+const MINUTE = 60_000;
+/** A coat that was laid longer ago than this lies already, whatever is said of it. */
+const JUST_NOW = 5 * MINUTE;
+
+/** Why she is asked once more before this coat is noted; empty where there is nothing to ask. */
+export const askBefore = (
+  judgement: Judgement | undefined,
+  { laidAt }: Pick<LaidCoat, 'laidAt'>,
+  now: number,
+): readonly string[] => (judgement && now - laidAt < JUST_NOW ? sayNoes(judgement) : []);
+
+/** What stands before a coat: whether it may be laid, the cautions, and what to mind of product, piece and weather. */
+export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => {
+  const { verdict, cautions, care, weatherCare } = judgement;
+  const stops = verdict === 'no' || verdict === 'wait';
+  return (
+    <>
+      <b class={stops ? 'tape label stop' : 'tape label'}>{VERDICTS[verdict]}</b>
+      {sayNoes(judgement).map((says) => (
+        <p key={says}>{says}</p>
+      ))}
+      {weatherCare.map((says) => (
+        <p key={says}>{says}</p>
+      ))}
+      {cautions.map(({ id, kind, title, say }) => (
+        <p key={id} class={kind === 'stop' ? 'caution stop' : 'caution'}>
+          <b>{`${kind === 'stop' ? 'Stop: ' : ''}${title}. `}</b>
+          {say}
+        </p>
+      ))}
+      {care.map(({ why, instead }) => (
+        <p key={why} class="small">
+          {why} {instead}
+        </p>
+      ))}
+    </>
+  );
+};
