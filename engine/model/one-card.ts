@@ -3,14 +3,12 @@ import { sayProblem } from '../calc/say-problem.ts';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_VERSION } from './card-limits.ts';
 import { JobCard } from './job-card.ts';
-import { type Migrated, type Migrations, migrate, type Raw } from './migrate.ts';
+import { type Migrated, migrate, type Raw } from './migrate.ts';
+import { MIGRATIONS } from './migrations.ts';
 
 export type CardRead<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly faults: readonly [CardFault, ...CardFault[]] };
-
-/** Version 2 only added fields that may be missing. */
-const MIGRATIONS: Migrations = { 1: (card) => card };
 
 /** Values and nestings in one card, before anything else looks at it: above what the fullest real card needs. */
 const MOST_VALUES = 200_000;

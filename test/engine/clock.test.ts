@@ -7,7 +7,6 @@ import {
   clockDoubt,
   clockNow,
   factsOf,
-  instantsOf,
   jumpedBack,
   type LaidCoat,
   labelHere,
@@ -241,15 +240,6 @@ it('tells the two hours apart that look alike when clocks are put back', () => {
   );
   expect(saySpan(first + 20 * MINUTE, second - 7 * MINUTE, first, newYork)).toBe('1:50 AM EDT – 1:23 AM EST');
   expect(sayInstant(second + 3 * HOUR, second, newYork)).toBe('4:30 AM');
-  const wall = { year: 2026, month: 11, day: 1, hour: 1, minute: 30 };
-  expect(instantsOf(wall, 'America/New_York')).toEqual([first, second]);
-  // The hour that is skipped on 8 March, an ordinary one, and the half hour of Lord Howe, 5 April.
-  expect(instantsOf({ ...wall, month: 3, day: 8, hour: 2 }, 'America/New_York')).toEqual([]);
-  expect(instantsOf({ ...wall, day: 2 }, 'America/New_York')).toHaveLength(1);
-  expect(instantsOf({ ...wall, month: 4, day: 5, hour: 1, minute: 45 }, 'Australia/Lord_Howe')).toHaveLength(
-    2,
-  );
-  expect(instantsOf({ ...wall, year: Number.NaN }, 'America/New_York')).toEqual([]);
 });
 
 it('doubts a device whose clock went back, far ahead or was never set', () => {

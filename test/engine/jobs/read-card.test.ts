@@ -8,6 +8,7 @@ import { migrate, type Raw } from '#engine/model/migrate.ts';
 import { jobFileOf, jobFileSchema, readCard, readJobFile } from '#engine/model/read-card.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 import { CARD_1 } from './version-1.ts';
+import { CARD_2 } from './version-2.ts';
 
 const PICTURE = 'data:image/jpeg;base64,AAAA';
 const fileOf = (...cards: unknown[]) => ({ format: 'halfdry-jobs', version: 1, writtenAt: START, cards });
@@ -42,6 +43,21 @@ describe('reading a card', () => {
       '“Navy dresser”: base must be one of chalk-paint, milk-paint, latex-paint, oil-paint, stain, bare-wood, old-finish, wax, laminate; correct it.',
       '“Navy dresser”: color is no field of a card; take it out.',
     ]);
+  });
+
+  it('reads a card of version 2 whose can promised what none prints: such times move into the notes', () => {
+    const read = readCard(CARD_2);
+    if (!read.ok) throw new Error(faultsOf(read).join());
+    expect(read.value.label).toEqual({ minutes: { recoat: { from: 120, to: 240 } } });
+    expect(read.value.coats[0]?.label).toEqual({ minutes: { recoat: { from: 1440, to: 4320 } } });
+    expect(read.value.notes).toMatch(/^two shelves\n.*card, cure: .*1440000000000.*coat 1, touch: /);
+    // The same card twice is one and the same, so that two tabs do not clash over it.
+    expect(readCard(CARD_2)).toEqual(read);
+    // As the present version it is refused: only what version 2 took is forgiven.
+    expect(readCard({ ...CARD_2, version: CARD_VERSION }).ok).toBe(false);
+    // Whatever else is wrong stays wrong.
+    for (const label of [7, null, { minutes: 7 }, { minutes: { cure: 'long' } }])
+      expect(readCard({ ...CARD_2, label }).ok).toBe(false);
   });
 
   it('refuses a card of a newer version with what to do, and one of no version', () => {

@@ -1,0 +1,67 @@
+import type { Migrations, Raw } from './migrate.ts';
+
+const isGroup = (value: unknown): value is Raw =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const DAY = 1440;
+/** The longest time that a can prints, minutes, as version 3 began to ask it. Frozen, whatever is asked later. */
+const MOST_MINUTES_3: Readonly<Record<string, number>> = {
+  open: 2 * DAY,
+  touch: 30 * DAY,
+  recoat: 90 * DAY,
+  'light-use': 365 * DAY,
+  cure: 1000 * DAY,
+  'sand-if-beyond': 365 * DAY,
+};
+const LEAST_MINUTES_3 = 0.1;
+const MOST_NOTES_3 = 4000;
+
+/** Whether a label time is one that version 2 took and no can prints. What is no time at all is left for the reader. */
+const isImpossible = (milestone: string, span: unknown): boolean => {
+  const most = MOST_MINUTES_3[milestone];
+  if (most === undefined || !isGroup(span)) return false;
+  return [span['from'], span['to']].some(
+    (minutes) =>
+      typeof minutes === 'number' && (minutes > most || (minutes > 0 && minutes < LEAST_MINUTES_3)),
+  );
+};
+
+/** A label without such times, and what was left out of it, in words. */
+const possible = (label: unknown, whose: string): { label: unknown; left: readonly string[] } => {
+  const minutes = isGroup(label) ? label['minutes'] : undefined;
+  if (!isGroup(label) || !isGroup(minutes)) return { label, left: [] };
+  const all = Object.entries(minutes);
+  const out = all.filter(([milestone, span]) => isImpossible(milestone, span));
+  if (!out.length) return { label, left: [] };
+  const kept = Object.fromEntries(all.filter((one) => !out.includes(one)));
+  const left = out.map(([milestone, span]) => `${whose}, ${milestone}: ${JSON.stringify(span)} minutes`);
+  return { label: { ...label, minutes: kept }, left };
+};
+
+/** Version 2 took label times that no can prints, and nothing could be reckoned with them: they move into the notes. */
+const withoutImpossibleTimes = (card: Raw): Raw => {
+  const own = possible(card['label'], 'card');
+  const coats = Array.isArray(card['coats']) ? card['coats'] : [];
+  const laid = coats.map((coat, index) => {
+    if (!isGroup(coat)) return { coat, left: [] };
+    const { label, left } = possible(coat['label'], `coat ${index + 1}`);
+    return { coat: left.length ? { ...coat, label } : coat, left };
+  });
+  const left = [...own.left, ...laid.flatMap((one) => one.left)];
+  if (!left.length) return card;
+  const notes = typeof card['notes'] === 'string' ? card['notes'] : '';
+  const told = `${notes}\nLeft out, since no can prints such a time: ${left.join('; ')}.`.trim();
+  return {
+    ...card,
+    ...(own.left.length && { label: own.label }),
+    coats: laid.map(({ coat }) => coat),
+    notes: told.length > MOST_NOTES_3 ? notes : told,
+  };
+};
+
+/** By the version that they start from. None may ever change: it stands for what lies in browsers and files. */
+export const MIGRATIONS: Migrations = {
+  // Version 2 only added fields that may be missing.
+  1: (card) => card,
+  2: withoutImpossibleTimes,
+};
