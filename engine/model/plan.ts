@@ -116,6 +116,7 @@ export const Plan = z.strictObject({
       aerosol: z.boolean().default(false),
     }),
   ),
+  spare: row({ share: z.number().min(0).max(1).describe('Bought beyond what the plan lays, 0–1.') }),
   fitness: z.array(
     row({
       verdict: z.enum(['no', 'care']),

@@ -12,21 +12,60 @@ export const litersOf = (plan: Plan, job: Job, build: Build, squareMeters: numbe
   return (squareMeters * build.wet * (build.coats + drinks) * (1 + loss)) / 1000;
 };
 
-/** Cans to buy: the smallest that holds it, or as many of the largest as are needed and the smallest for the rest. */
+/** What a can costs against others of another size: a quart about a third of a gallon. Common practice, no source. */
+const costOf = ({ liters }: Can): number => liters ** 0.75;
+/** More cans than this of sizes below the largest are not bought for one piece. */
+const MOST_SMALL = 4;
+
+type Bought = { readonly can: Can; readonly count: number };
+
+/** Every way to hold so much with these sizes, the largest first. */
+const waysTo = (
+  liters: number,
+  [size, ...smaller]: readonly Can[],
+  left: number,
+): readonly (readonly Bought[])[] => {
+  if (liters <= 0) return [[]];
+  if (!size) return [];
+  const enough = Math.min(left, Math.ceil(liters / size.liters));
+  return Array.from({ length: enough + 1 }, (_, count) => count).flatMap((count) =>
+    waysTo(liters - count * size.liters, smaller, left - count).map((rest) =>
+      count ? [{ can: size, count }, ...rest] : rest,
+    ),
+  );
+};
+
+const sum = (bought: readonly Bought[], of: (can: Can) => number): number =>
+  bought.reduce((total, { can, count }) => total + count * of(can), 0);
+
+const inLiters = ({ liters }: Can): number => liters;
+
+/**
+ * Cans to buy, with something to spare: those that cost least together. Of the largest as many as are needed, and a few
+ * smaller ones for the rest.
+ */
 export const cansFor = (
-  plan: Plan,
+  plan: Pick<Plan, 'cans' | 'spare'>,
   liters: number,
   units: Units,
   aerosol: boolean,
-): readonly { readonly can: Can; readonly count: number }[] => {
+): readonly Bought[] => {
   const sizes = plan.cans
     .filter((can) => can.units === units && can.aerosol === aerosol)
-    .sort((one, two) => one.liters - two.liters);
-  const largest = sizes.at(-1);
+    .sort((one, two) => two.liters - one.liters);
+  const [largest] = sizes;
   if (!largest || !(liters > 0)) return [];
-  const whole = Math.floor(liters / largest.liters);
-  const rest = liters - whole * largest.liters;
-  const last = rest > 0 ? sizes.find((can) => can.liters >= rest) : undefined;
-  if (last === largest) return [{ can: largest, count: whole + 1 }];
-  return [...(whole ? [{ can: largest, count: whole }] : []), ...(last ? [{ can: last, count: 1 }] : [])];
+  const wanted = liters * (1 + plan.spare.share);
+  const whole = Math.floor(wanted / largest.liters);
+  const base = whole ? [{ can: largest, count: whole }] : [];
+  const [best = []] = waysTo(wanted - whole * largest.liters, sizes, MOST_SMALL).toSorted(
+    (one, two) =>
+      sum(one, costOf) - sum(two, costOf) ||
+      one.length - two.length ||
+      sum(one, inLiters) - sum(two, inLiters),
+  );
+  const [first, ...rest] = best;
+  return first?.can === largest
+    ? [{ can: largest, count: whole + first.count }, ...rest]
+    : [...base, ...best];
 };

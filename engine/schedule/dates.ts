@@ -15,9 +15,12 @@ export type Dates = {
 };
 
 /** What the dates depend on, beside the film. */
-export type Use = Pick<Job, 'kind' | 'trials' | 'label'>;
+export type Use = Pick<Job, 'kind' | 'trials' | 'label'> & Partial<Pick<Job, 'wear'>>;
 
-/** Children, food, heat and water wait for full cure and never less than the table says; others for light use. */
+/**
+ * Children and food wait for full cure, and so do water and heat that come to it daily; never less than the table says.
+ * All others wait for light use.
+ */
 export const datesOf = (
   plan: Pick<Plan, 'careful' | 'handle' | 'airing'>,
   job: Use,
@@ -30,7 +33,7 @@ export const datesOf = (
   // A can that gives a cure time knows its film; without one the careful figure holds.
   const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
   const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
-  const strict = ['child', 'food'].some((trial) => job.trials.includes(trial as never));
+  const strict = job.trials.some((trial) => trial === 'child' || trial === 'food' || job.wear === 'high');
   const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
   const handOver =
     strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;

@@ -43,6 +43,8 @@ export type Job = {
   /** Where no humidity was measured, the night holds the water of the day. */
   readonly night: { readonly celsius: number; readonly relativeHumidity?: number | undefined };
   readonly inSun: boolean;
+  /** The end of the day that was promised to the buyer, epoch milliseconds. */
+  readonly promised?: number | undefined;
   /** Epoch milliseconds; nothing is planned before. */
   readonly start: number;
   /** Minutes of the day, and weekdays from Sunday on. */

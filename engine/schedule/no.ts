@@ -1,11 +1,12 @@
 import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import type { Units } from '../calc/units.ts';
 import type { No } from '../fitness/judge.ts';
 
 /** A night that spoils each coat before it is dry enough. */
-export const spoiledByNight = (problem: Problem): No => ({
+export const spoiledByNight = (problem: Problem, units: Units): No => ({
   code: 'drying',
-  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem)}`,
+  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem, units)}`,
   instead:
     'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
 });

@@ -34,6 +34,8 @@ export type Planned = Reckoned & {
   readonly coats: readonly CoatTimes[];
   readonly nights: readonly Night[];
   readonly dates: Dates;
+  /** Days by which the hand-over misses the promised day; 0 where none was promised, or it is kept. */
+  readonly lateDays: number;
   /** Rules that hold for the whole job. */
   readonly cautions: readonly RuleEntry[];
 };

@@ -1,4 +1,5 @@
 import type { Problem } from '../calc/quantity.ts';
+import type { Units } from '../calc/units.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
@@ -7,7 +8,7 @@ import type { Plan } from '../model/plan.ts';
 import { fire, isOfSteps } from '../rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
-import { datesOf } from './dates.ts';
+import { type Dates, datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
 import type { Calendar, Job, PlanProduct } from './job.ts';
 import { spoiledByNight } from './no.ts';
@@ -25,19 +26,26 @@ const STEP = 5;
 
 const rounded = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
 
-/** The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. */
+/**
+ * The whole schedule of a job, or why it is a no. Knows no clock: the calendar and the start come in. Numbers in its
+ * sentences stand in `units` first.
+ */
 export const schedule = (
   plan: Plan,
   known: Knowledge,
   job: Job,
   told: PlanProduct,
   calendar: Calendar,
+  units: Units = 'metric',
 ): Outcome => {
   const product = underCan(told, job);
   const on = factsOfLaying(job, product);
   const prepare = plan.prepare.find(({ bases }) => bases.includes(job.base));
   const between = plan.between.find(({ families }) => families.includes(product.family));
-  const { noes, wait, care, weatherCare } = judgeLaying(plan, known, job, product, { at: job.start });
+  const { noes, wait, care, weatherCare } = judgeLaying(plan, known, job, product, {
+    at: job.start,
+    units,
+  });
   const fired = fire(known, on, [...sandingOf(plan, job, product), coatStep(job, product)]);
   const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
   const squareMeters = areaOf(job.parts, plan.extra);
@@ -117,7 +125,7 @@ export const schedule = (
       }
       ready = calendar.at(day + 1, 0);
     }
-    if (!at || !dried?.ok) return refuse(spoiledByNight((dried as { problem: Problem }).problem));
+    if (!at || !dried?.ok) return refuse(spoiledByNight((dried as { problem: Problem }).problem, units));
     const { touch, recoat } = dried.value;
     if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
     const laidFrom = at.from + before * MINUTE;
@@ -180,9 +188,14 @@ export const schedule = (
     coats,
     nights,
     dates,
+    lateDays: lateDaysOf(job, dates),
     cautions: whole,
   };
 };
+
+const DAY = 24 * HOUR;
+const lateDaysOf = ({ promised }: Job, { handOver }: Dates): number =>
+  promised === undefined ? 0 : Math.max(0, Math.ceil((handOver - promised) / DAY));
 
 /** The calendar day in which an instant lies. */
 const dayOf = (calendar: Calendar, at: number): number => {

@@ -12,11 +12,12 @@ import {
   sayNow,
   sayReasons,
   type TimeStyle,
+  wetFilmOf,
 } from '#engine/clock.ts';
 import { cardUrl } from '../../shared/jobs-urls.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
-import { sayAir } from '../shared/say-units.ts';
+import { sayAir, sayFilm } from '../shared/say-units.ts';
 import { LifeLine } from './life-line.tsx';
 
 export type CoatActs = {
@@ -80,6 +81,12 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
   );
 };
 
+/** The wet film, where its amount was measured: a gauge reads the same. */
+const sayWetFilm = (product: ClockProduct, coat: LaidCoat, units: Units): string => {
+  const film = coat.amount && wetFilmOf(product, coat);
+  return film ? `, ${sayFilm(film, film, units === 'us')} wet` : '';
+};
+
 const UNKNOWN = (product: string) =>
   `This coat was kept with a product, “${product}”, that this clock does not know. Lay it again with the product that is on the can.`;
 const UNSET =
@@ -102,7 +109,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <h2>{coat.piece}</h2>
       <p class="small" data-part="what">
         {product &&
-          `Coat ${coat.coatNumber}, ${product.name.toLowerCase()}, laid ${sayInstant(coat.laidAt, now, style)} at ${sayAir(coat, style.units)}`}
+          `Coat ${coat.coatNumber}, ${product.name.toLowerCase()}, laid ${sayInstant(coat.laidAt, now, style)} at ${sayAir(coat, style.units)}${sayWetFilm(product, coat, style.units)}`}
       </p>
       <p class={`verdict ${said.doing}`}>
         <span data-part="verdict">

@@ -119,6 +119,9 @@ export const readJob = (
     ? new Date(draft['start']).getTime()
     : Math.ceil(now / FIVE_MINUTES) * FIVE_MINUTES;
   if (!Number.isFinite(start)) fault('start', 'Give the day and the time, or leave it empty for now.');
+  const promised = draft['promised'] ? new Date(`${draft['promised']}T23:59`).getTime() : undefined;
+  if (promised !== undefined && !(promised >= start))
+    fault('promised', 'Give a day that is not before the start, or leave it empty.');
   const from = minutesIn(draft['from']);
   const to = minutesIn(draft['to']);
   if (!(to > from)) fault('to', 'The hours must end after they begin, on the same day.');
@@ -148,6 +151,7 @@ export const readJob = (
       ...(nightHumidity !== undefined && { relativeHumidity: nightHumidity / 100 }),
     },
     inSun: draft['sun'] === 'yes',
+    promised,
     start,
     hours: { from, to, days: [0, 1, 2, 3, 4, 5, 6].map((day) => days.includes(String(day))) },
   };

@@ -11,7 +11,7 @@ type Preset = readonly [kind: string, wear: string, trials: readonly string[], .
 const PARTS = ['top', 'side', 'front', 'leg'];
 const SIDES = ['count', 'long', 'wide'];
 /** What a plan does without. */
-const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start'];
+const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
@@ -153,7 +153,7 @@ export class ScheduleElement extends HTMLElement {
     if (faults.length) return;
     try {
       const [data, { outcomeOf, show }] = await Promise.all([planTables(), import('./show.ts')]);
-      const outcome: Outcome = outcomeOf(job, data);
+      const outcome: Outcome = outcomeOf(job, data, this.#us);
       this.#keep();
       const link = this.#link(job);
       if (!linked) history.replaceState(history.state, '', link);

@@ -36,15 +36,10 @@ export const numbers = ({ outcome, job, us, data }: Shown): HTMLElement => {
     `${sayFilm(build.total.from, build.total.to, us)} dry${build.target ? `; wanted ${sayFilm(build.target, build.target, us)} or more` : ''}${build.most ? `, most ${sayFilm(build.most, build.most, us)}` : ''}`,
   );
   if (liters) {
-    const cans = cansFor(
-      { ...data.plan, presets: [] },
-      liters,
-      us ? 'us' : 'metric',
-      job.applicator === 'aerosol',
-    );
+    const cans = cansFor(data.plan, liters, us ? 'us' : 'metric', job.applicator === 'aerosol');
     row(
       'Buy',
-      `${sayLiters(liters, us)}, loss included: ${cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ')}`,
+      `${sayLiters(liters, us)}, loss included, and with some to spare: ${cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ')}`,
     );
   }
   if (wetEdge) {

@@ -14,11 +14,12 @@ import { careList, dateList, nightList, numbers } from './numbers.ts';
 import { stepsOf } from './steps.ts';
 
 /** The plan by the tables that were sent. */
-export const outcomeOf = (job: Job, data: PlanData): Outcome => {
+export const outcomeOf = (job: Job, data: PlanData, us: boolean): Outcome => {
   const product = data.products.find(({ id }) => id === job.product);
   if (!product) throw new Error(`no product ${job.product}`);
   const plan = { ...data.plan, presets: [] };
-  return schedule(plan, rulesIn(data), job, product as unknown as PlanProduct, calendarAt(job.start));
+  const units = us ? 'us' : 'metric';
+  return schedule(plan, rulesIn(data), job, product as unknown as PlanProduct, calendarAt(job.start), units);
 };
 
 const KEY =
@@ -29,6 +30,13 @@ const summary = ({ job, data, us, linked }: Shown): string => {
   const told = `${job.piece}: ${words(job.base)}, ${product.toLowerCase()}, ${job.sheen}, by ${words(job.applicator)}, used ${job.wear === 'high' ? 'hard' : job.wear === 'low' ? 'little' : 'normally'}${job.trials.length ? `, with ${job.trials.join(', ')}` : ''}; ${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
   return linked ? `From the link, reckoned anew here. ${told} Change anything below.` : told;
 };
+
+const tooLate = (days: number): HTMLElement =>
+  make(
+    'p.caution.stop',
+    make('b', `${days} ${days === 1 ? 'day' : 'days'} after the promised one. `),
+    'No date here can be brought forward by hand. Tell the buyer now, or plan a top coat that is ready sooner.',
+  );
 
 /** Shows the plan, or the no, in place of what stood there. */
 export const show = (place: HTMLElement, shown: Shown): void => {
@@ -68,6 +76,7 @@ export const show = (place: HTMLElement, shown: Shown): void => {
       'h2.verdict.repair',
       `${coats} ${coats === 1 ? 'coat' : 'coats'}, hand over ${day(outcome.dates.handOver)}`,
     ),
+    ...(outcome.lateDays ? [tooLate(outcome.lateDays)] : []),
     make('p.of', summary(shown)),
     make(
       'div.sheet',

@@ -9,6 +9,7 @@ import {
   type Planned,
   type PlanProduct,
   schedule,
+  type Units,
 } from '#engine/schedule.ts';
 import { readPlan } from '../../../content/tools/plan.ts';
 import { readContent } from '../../../content/tools/read.ts';
@@ -58,7 +59,8 @@ export const job = (more: Partial<Job> = {}, of = 'dresser'): Job => {
 
 export const productOf = (id: string): PlanProduct => known.get('product', id) as unknown as PlanProduct;
 
-export const outcome = (one: Job): Outcome => schedule(plan, known, one, productOf(one.product), calendar);
+export const outcome = (one: Job, units?: Units): Outcome =>
+  schedule(plan, known, one, productOf(one.product), calendar, units);
 
 export const planned = (one: Job): Planned => {
   const got = outcome(one);
