@@ -7,6 +7,7 @@ const SLOW = [
   ...[
     'bytes',
     'folder',
+    'killed-browser',
     'light',
     'offline-update',
     'pictures',

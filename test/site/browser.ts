@@ -3,7 +3,7 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playw
 import { chromium as playwright } from 'playwright-core';
 import { afterAll, expect, inject } from 'vitest';
 
-const ARGS = [
+export const BROWSER_ARGS = [
   '--no-sandbox',
   '--disable-gpu',
   '--disable-background-networking',
@@ -20,7 +20,7 @@ export const withoutPictures = (): void => {
 
 const launch = (): Promise<Browser> => {
   const path = inject('browser');
-  const args = pictures ? ARGS : [...ARGS, '--blink-settings=imagesEnabled=false'];
+  const args = pictures ? BROWSER_ARGS : [...BROWSER_ARGS, '--blink-settings=imagesEnabled=false'];
   return playwright.launch(path ? { executablePath: path, args } : { channel: 'chrome', args });
 };
 

@@ -10,9 +10,9 @@ export const JOBS = '/jobs/';
 /** Waits as long as a busy machine may take. */
 export const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeout: 20_000 });
 
-/** The store's own code for a page that has nothing else on it. */
-export const storeCode = async (): Promise<string> => {
-  const lib = { entry: 'site/client/jobs/store/index.ts', formats: ['iife' as const], name: 'store' };
+/** A module's own code for a page that has nothing else on it, where it goes by this name. */
+export const codeOf = async (entry: string, name: string): Promise<string> => {
+  const lib = { entry, formats: ['iife' as const], name };
   const built = await build({
     configFile: false,
     logLevel: 'silent',
@@ -20,8 +20,11 @@ export const storeCode = async (): Promise<string> => {
   });
   const [first] = [built].flat();
   if (!first || !('output' in first)) throw new Error('nothing was built');
-  return `${first.output[0].code};globalThis.store = store;`;
+  return `${first.output[0].code};globalThis.${name} = ${name};`;
 };
+
+/** The store of the cards for such a page. */
+export const storeCode = (): Promise<string> => codeOf('site/client/jobs/store/index.ts', 'store');
 
 export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<string> => {
   await page.goto(`${JOBS}#new`);
