@@ -23,9 +23,11 @@ it('changes little for a small turn, so that a slider runs smoothly', () => {
 it('shades a frame fast enough for 20 a second on a phone a quarter as fast', () => {
   let best = Number.POSITIVE_INFINITY;
   for (let n = 0; n < 25; n++) {
-    const start = performance.now();
+    // The time of this thread alone: what else the machine does is none of it.
+    const start = process.threadCpuUsage();
     turn({ azimuthDegrees: 142, elevationDegrees: 14 + (n % 9) });
-    best = Math.min(best, performance.now() - start);
+    const { user, system } = process.threadCpuUsage(start);
+    best = Math.min(best, (user + system) / 1000);
   }
   expect(best).toBeLessThan(1000 / 20 / 4);
 });
