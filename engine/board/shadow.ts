@@ -1,6 +1,9 @@
 import type { Board } from './field.ts';
 import type { Light } from './light.ts';
 
+/** So many pixels beyond the border the sweep begins. */
+const BEYOND = 60;
+
 /**
  * How deep each pixel lies in the shadow of the relief, 0 lit to 1 dark. One sweep from the light's side:
  * the edge of the shadow falls by the light's tangent from pixel to pixel.
@@ -22,8 +25,9 @@ export const castShadows = (b: Board, light: Light): Float32Array => {
   const shadow = new Float32Array(columns * rows);
   let edge = new Float32Array(minors).fill(-1e9);
   let next = new Float32Array(minors);
-  for (let n = 0; n < majors; n++) {
-    const m = step > 0 ? majors - 1 - n : n;
+  // The board goes on beyond the border as it is there.
+  for (let n = -BEYOND; n < majors; n++) {
+    const m = step > 0 ? majors - 1 - Math.max(0, n) : Math.max(0, n);
     for (let k = 0; k < minors; k++) {
       const from = Math.min(minors - 1, Math.max(0, k + shift));
       const beside = Math.min(minors - 1, Math.max(0, k + shift + 1));

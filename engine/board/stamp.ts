@@ -32,6 +32,10 @@ export const disc = (
 export const cover = (b: Board, inside: number, thickness: number): number =>
   Math.min(1, thickness / b.pitch) * Math.min(1, Math.max(0, inside / b.pitch + 0.5));
 
+/** Distance to the line under work, and how far along it that is; infinite where it is not near. Cleared after each line. */
+let nearest = new Float32Array(0);
+let runs = new Float32Array(0);
+
 /** Calls `visit` once for each pixel within `reach` mm of a line through the points. */
 export const stroke = (
   b: Board,
@@ -39,7 +43,11 @@ export const stroke = (
   reach: number,
   visit: (i: number, distance: number, along: number) => void,
 ): void => {
-  const near = new Map<number, [number, number]>();
+  if (nearest.length < b.height.length) {
+    nearest = new Float32Array(b.height.length).fill(Number.POSITIVE_INFINITY);
+    runs = new Float32Array(b.height.length);
+  }
+  const met: number[] = [];
   const wide = Math.max(reach, b.pitch * 0.72);
   let run = 0;
   for (let p = 1; p < points.length; p++) {
@@ -49,32 +57,31 @@ export const stroke = (
     if (length === 0) continue;
     const ux = (x1 - x0) / length;
     const uy = (y1 - y0) / length;
-    const steps = Math.ceil(length / b.pitch);
-    const span = Math.ceil(wide / b.pitch) + 1;
-    const steep = Math.abs(uy) > Math.abs(ux);
-    const before = p === 1 ? span : 0;
-    const beyond = p === points.length - 1 ? span : 0;
-    for (let s = -before; s <= steps + beyond; s++) {
-      const column = Math.floor((x0 + (ux * length * s) / steps) / b.pitch);
-      const row = Math.floor((y0 + (uy * length * s) / steps) / b.pitch);
-      const widest = Math.ceil(span * 1.42);
-      for (let k = -widest; k <= widest; k++) {
-        const c = steep ? column + k : column;
-        const r = steep ? row : row + k;
-        if (c < 0 || r < 0 || c >= b.columns || r >= b.rows) continue;
-        const px = (c + 0.5) * b.pitch - x0;
-        const py = (r + 0.5) * b.pitch - y0;
+    const left = Math.max(0, Math.floor((Math.min(x0, x1) - wide) / b.pitch));
+    const right = Math.min(b.columns - 1, Math.floor((Math.max(x0, x1) + wide) / b.pitch));
+    const top = Math.max(0, Math.floor((Math.min(y0, y1) - wide) / b.pitch));
+    const bottom = Math.min(b.rows - 1, Math.floor((Math.max(y0, y1) + wide) / b.pitch));
+    for (let row = top; row <= bottom; row++) {
+      const py = (row + 0.5) * b.pitch - y0;
+      for (let column = left; column <= right; column++) {
+        const px = (column + 0.5) * b.pitch - x0;
         const t = Math.min(length, Math.max(0, px * ux + py * uy));
-        const distance = Math.hypot(px - t * ux, py - t * uy);
+        const distance = Math.sqrt((px - t * ux) ** 2 + (py - t * uy) ** 2);
         if (distance > wide) continue;
-        const i = r * b.columns + c;
-        const known = near.get(i);
-        if (known === undefined || distance < known[0]) near.set(i, [distance, run + t]);
+        const i = row * b.columns + column;
+        if (distance >= nearest[i]!) continue;
+        if (nearest[i] === Number.POSITIVE_INFINITY) met.push(i);
+        nearest[i] = distance;
+        runs[i] = run + t;
       }
     }
     run += length;
   }
-  for (const [i, [distance, along]] of near) visit(i, distance, along);
+  for (const i of met) {
+    const distance = nearest[i]!;
+    nearest[i] = Number.POSITIVE_INFINITY;
+    visit(i, distance, runs[i]!);
+  }
 };
 
 /** The given place, or one in the middle half of the board. */

@@ -56,22 +56,16 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   );
   everywhere(b, (i, x, y) => {
     let share = 0;
+    // It creeps on in fine fingers, as ink does in paper.
+    const creep = 1.6 * rough(x / 5, y / 5, from + 9, 4);
     for (const edge of blots) {
-      const d = edge(x, y) + 0.25 * noise(x / 22, y / 0.8, from + 9);
+      const d = edge(x, y) + creep;
       // Thickest where the dye climbed, a wide pale halo round it.
       const core = 1 - ease(-radius * 0.65, radius * 0.1, d);
       const halo = Math.exp(-((Math.max(0, d + radius * 0.3) / (radius * 0.55)) ** 2));
       share = Math.max(share, 0.62 * core + 0.42 * halo);
     }
-    if (share > 0.01)
-      stain(
-        b,
-        i,
-        DYE,
-        f.strength *
-          share *
-          (0.9 + 0.3 * rough(x / 9, y / 7, from + 12, 2) + 0.06 * noise(x / 18, y / 0.6, from + 13)),
-      );
+    if (share > 0.01) stain(b, i, DYE, f.strength * share * (0.9 + 0.3 * rough(x / 9, y / 7, from + 12, 3)));
   });
 };
 

@@ -2,16 +2,17 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { ease, noise, rough } from '../noise.ts';
 
-/** Whitish matte of wrinkles too small to see singly: finely crumpled, a little denser where more oil stood. */
+/** Whitish matte of wrinkles too small to see singly: finely crumpled, whiter where more oil stood, with single sparks. */
 export const frosting = (b: Board, f: FeatureOf<'frosting'>, from: number): void => {
-  const fine = Math.max(0.3, b.pitch * 2.2);
+  const fine = Math.max(0.32, b.pitch * 2.4);
   everywhere(b, (i, x, y) => {
-    const bx = x + 0.5 * noise(x / 1.3, y / 1.3, from + 1);
-    const by = y + 0.5 * noise(x / 1.3, y / 1.3, from + 2);
+    const bx = x + 0.6 * noise(x / 1.3, y / 1.3, from + 1);
+    const by = y + 0.6 * noise(x / 1.3, y / 1.3, from + 2);
     const fold = 1 - Math.abs(noise(bx / fine, by / (fine * 0.8), from)) * 2;
-    const lies = 0.75 + 0.35 * ease(-0.5, 0.6, rough(x / 22, y / 12, from + 3, 2));
-    raise(b, i, 13 * f.strength * lies * fold);
-    scatter(b, i, Math.max(0, f.strength * lies * (0.17 + 0.05 * fold)));
-    roughen(b, i, 0.22, 0.9 * f.strength);
+    const lies = 0.45 + 0.75 * ease(-0.45, 0.6, rough(x / 24, y / 11, from + 3, 3));
+    const spark = ease(0.62, 0.85, noise(x / (fine * 0.7), y / (fine * 0.7), from + 6));
+    raise(b, i, f.strength * lies * (10 * fold + 14 * spark));
+    scatter(b, i, Math.max(0, f.strength * lies * (0.13 + 0.05 * fold + 0.14 * spark)));
+    roughen(b, i, 0.2, Math.min(1, 1.2 * f.strength * lies));
   });
 };

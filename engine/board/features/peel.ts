@@ -53,22 +53,29 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     if (d > radius) return;
     const film = b.film[i]!;
     if (d < 0) {
-      const bare = 1 - ease(-0.12, 0, d);
+      const bare = 1 - ease(-0.42, 0, d);
+      const torn = Math.exp(-(((d + 0.12) / 0.12) ** 2));
       const strokes = noise(x / 40, y / 0.8, from + 3);
       if (ground) uncover(b, i, ground, bare);
       b.film[i] = film * (1 - bare);
-      raise(b, i, (ground ? ground.height[i]! * 0.6 - film - 40 : 3 * strokes - film) * bare);
+      scatter(b, i, 0.2 * torn);
+      raise(b, i, (ground ? ground.height[i]! * 0.6 - film - 30 : 3 * strokes - film) * bare);
       roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
       const piece = flake(x, y);
-      if (piece < 0 && film > 0) {
+      const share = film > 0 ? ease(0, 0.35, -piece) : 0;
+      if (share > 0) {
         // It curls like a shaving: low where it still holds, high at its free tip.
         const out = ((center[0] - x) * Math.cos(hinge) + (center[1] - y) * Math.sin(hinge)) / radius + 0.5;
         const curl = Math.max(0, out);
-        raise(b, i, 60 + lift * (0.2 + 1.3 * curl * curl) + 22 * noise(x / 2.2, y / 2.2, from + 8));
-        b.film[i] = film;
-        scatter(b, i, 0.16 + 0.2 * Math.min(1, curl));
-        roughen(b, i, 0.05, 1);
+        raise(
+          b,
+          i,
+          share * (40 + lift * (0.15 + 1.1 * curl * curl) + 16 * noise(x / 2.2, y / 2.2, from + 8)),
+        );
+        b.film[i] = Math.max(b.film[i]!, film * share);
+        scatter(b, i, 0.12 + 0.14 * Math.min(1, curl) + 0.15 * (1 - share));
+        roughen(b, i, 0.05, share);
       }
       return;
     }

@@ -1,20 +1,31 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter, stain, tint } from '../field.ts';
-import { turned } from '../mask.ts';
+import { blot, turned } from '../mask.ts';
 import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
-import { cover, radians, stroke, wander } from '../stamp.ts';
+import { cover, placed, radians, stroke, wander } from '../stamp.ts';
 
 type RaisedGrain = FeatureOf<'raised-grain'>;
 const OIL = [0.1, 0.24, 0.5] as const;
 const FIBER = { dry: [0.74, 0.6, 0.42], oiled: [0.5, 0.32, 0.14] } as const;
 
+/** How much of it lies at a place, 0–1. */
+type Within = (x: number, y: number) => number;
+
+const within = (b: Board, f: RaisedGrain, from: number): Within => {
+  const radius = f['diameter-mm'] / 2;
+  if (radius === 0) return () => 1;
+  const edge = blot(placed(b, random(from), f.at), radius, from, 0.1);
+  return (x, y) => 1 - ease(-radius * 0.25, radius * 0.12, edge(x, y));
+};
+
 /** Single hairs of wood, fast at the root and standing at the tip, nearly all the same way; oil glues some to tufts. */
-const whiskers = (b: Board, f: RaisedGrain, from: number): void => {
+const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
   const half = 0.028;
   for (const point of places(b, next, f.oiled ? 3 : 16)) {
+    if (lies(...point) < 0.5) continue;
     const tuft = f.oiled ? Math.ceil(between(next, 2, 7)) : 1;
     const heading = f.angle + between(next, -9, 9);
     for (let n = 0; n < tuft; n++) {
@@ -40,20 +51,23 @@ const whiskers = (b: Board, f: RaisedGrain, from: number): void => {
 export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
   const { along, across } = turned(f.angle);
   const ridges = f.oiled ? 0.1 : 0.24;
+  const lies = within(b, f, from);
   everywhere(b, (i, x, y) => {
+    const share = lies(x, y);
+    if (share === 0) return;
     const u = along(x, y);
     const v = across(x, y) + 1.5 * noise(u / 40, across(x, y) / 15, from + 2);
     const ridge = 1 - Math.abs(noise(u / 9, v / 0.75, from));
     const fuzz = Math.max(0, noise(u / 1.8, v / 0.32, from + 1));
-    raise(b, i, f['height-um'] * (ridges * ridge ** 3 + 0.16 * fuzz));
+    raise(b, i, f['height-um'] * share * (ridges * ridge ** 3 + 0.16 * fuzz));
     if (f.oiled) {
       const soaked = ease(-0.4, 0.5, noise(u / 14, v / 3, from + 4) + 0.4 * noise(u / 5, v / 0.8, from + 5));
-      stain(b, i, OIL, 0.35 + 0.65 * soaked);
-      roughen(b, i, 0.22 - 0.14 * soaked, 0.9);
+      stain(b, i, OIL, share * (0.35 + 0.65 * soaked));
+      roughen(b, i, 0.22 - 0.14 * soaked, 0.9 * share);
     } else {
-      roughen(b, i, 0.22, 0.85);
-      scatter(b, i, 0.012 + 0.03 * fuzz);
+      roughen(b, i, 0.22, 0.85 * share);
+      scatter(b, i, share * (0.012 + 0.03 * fuzz));
     }
   });
-  whiskers(b, f, from);
+  whiskers(b, f, from, lies);
 };

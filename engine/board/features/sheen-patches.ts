@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, roughen, scatter, stain } from '../field.ts';
+import { type Board, everywhere, scatter, stain } from '../field.ts';
 import { patches } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 
@@ -13,8 +13,8 @@ type Dullness = (x: number, y: number) => number;
 
 /** Clouds drawn out along the strokes: the film sank in more or less. */
 const flashing = (size: number, from: number): Dullness => {
-  const island = patches(size * 1.35, from, 0.46, 0.75);
-  return (x, y) => island(x * 0.62, y) * 1.5 - 0.5 + 0.16 * noise(x / 40, y / 1.6, from + 5);
+  const island = patches(size * 1.35, from, 0.46, 0.42);
+  return (x, y) => island(x * 0.7, y) * 1.6 - 0.6 + 0.05 * noise(x / 40, y / 1.6, from + 5);
 };
 
 /** Islands that a cloth did not reach or that drank the wax: drawn out along the arc of the arm, with clear edges. */
@@ -54,9 +54,9 @@ export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
         : flashing(size, from);
   everywhere(b, (i, x, y) => {
     const dull = dullness(x, y);
-    const here = b.roughness[i]!;
-    if (dull < 0) roughen(b, i, here * 0.4, f.strength * Math.min(1, -1.6 * dull));
-    else roughen(b, i, here * 2.8 + 0.06, f.strength * Math.min(1, dull));
+    // One grade runs into the next: what shines more by as much as it shines less elsewhere.
+    const grade = Math.min(1, Math.max(-1, dull));
+    b.roughness[i] = Math.min(0.3, b.roughness[i]! * Math.exp(f.strength * (grade > 0 ? 1.35 : 0.9) * grade));
     if (f.follows === 'grain' && dull > 0) {
       stain(b, i, THIRST, f.strength * dull * 0.9);
       scatter(b, i, 0.025 * f.strength * dull);

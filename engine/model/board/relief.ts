@@ -77,6 +77,8 @@ export const RELIEF = [
   z.strictObject({
     kind: z.literal('raised-grain').describe('Wood fibers standing, ridged grain.'),
     'height-um': measure(90, 10, 300, 'Height of the fibers in µm.'),
+    at,
+    'diameter-mm': measure(0, 0, 120, 'Only within a place so wide; 0 all over.'),
     oiled: z.boolean().default(false).describe('Fibers soaked and stuck together in tufts by oil.'),
     angle,
   }),
