@@ -7,7 +7,7 @@ import { disc } from '../stamp.ts';
 /** The rim of a bubble bends light away from what lies below. */
 const RIM_SHADE = [0.22, 0.22, 0.22] as const;
 /** How tall a dome stands, as a share of its radius. */
-const TALL = 0.3;
+const TALL = 0.26;
 
 /** Domes of air under a skin, many small to each large one, and the ragged pits where they broke. */
 export const bubbles = (b: Board, f: FeatureOf<'bubbles'>, from: number): void => {
@@ -32,7 +32,7 @@ export const bubbles = (b: Board, f: FeatureOf<'bubbles'>, from: number): void =
         scaleFilm(b, i, 0.3);
         scatter(b, i, 0.06 * t);
       } else {
-        domes[i] = Math.max(domes[i]!, tall * (1 - t * t) ** 0.8);
+        domes[i] = Math.max(domes[i]!, tall * (1 - t * t));
         b.haze[i] = Math.max(b.haze[i]!, 0.012 + 0.06 * t ** 6);
         stain(b, i, RIM_SHADE, t ** 5);
         roughen(b, i, 0.016, 0.9);

@@ -33,6 +33,6 @@ export const burnish = (b: Board, f: FeatureOf<'burnish'>, from: number): void =
       const { share, thread } = at(x, y);
       shine += (1 - shine) * share * (0.42 + 0.16 * thread);
     }
-    if (shine > 0) roughen(b, i, 0.014, Math.min(1, 1.35 * f.strength * shine));
+    if (shine > 0) roughen(b, i, 0.034, Math.min(1, 1.2 * f.strength * shine));
   });
 };

@@ -37,7 +37,7 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
 const sunken = (b: Board, f: DarkBlotch, from: number): void => {
   const cloud = patches(f['size-mm'] * 1.3, from, 0.44, 0.6);
   everywhere(b, (i, x, y) => {
-    const fiber = rough(x / 10, y / 0.7, from + 3, 2);
+    const fiber = rough(x / 5, y / 0.7, from + 3, 2);
     const share = cloud(x * 0.6 + fiber, y + 1.2 * fiber);
     if (share === 0) return;
     const streaky = 0.75 + 0.5 * fiber + 0.3 * noise(x / 3, y / 0.3, from + 5);

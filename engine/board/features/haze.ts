@@ -9,6 +9,7 @@ const WORST_VEIL = 0.2;
 export const VEIL_TONE = {
   neutral: [1, 1, 1],
   blue: [0.78, 1, 1.3],
+  milk: [0.9, 1, 1.13],
   pink: [1.16, 0.92, 1.02],
   warm: [1.12, 1, 0.8],
 } as const;

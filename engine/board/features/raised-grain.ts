@@ -7,7 +7,7 @@ import { cover, placed, radians, stroke, wander } from '../stamp.ts';
 
 type RaisedGrain = FeatureOf<'raised-grain'>;
 const OIL = [0.1, 0.24, 0.5] as const;
-const FIBER = { dry: [0.74, 0.6, 0.42], oiled: [0.5, 0.32, 0.14] } as const;
+const FIBER = { dry: [0.74, 0.6, 0.42], oiled: [0.66, 0.46, 0.24] } as const;
 
 /** How much of it lies at a place, 0–1. */
 type Within = (x: number, y: number) => number;
@@ -24,12 +24,12 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
   const half = 0.028;
-  for (const point of places(b, next, f.oiled ? 3 : 16)) {
+  for (const point of places(b, next, f.oiled ? 7 : 16)) {
     if (lies(...point) < 0.5) continue;
-    const tuft = f.oiled ? Math.ceil(between(next, 2, 7)) : 1;
+    const tuft = f.oiled ? Math.ceil(between(next, 1, 5)) : 1;
     const heading = f.angle + between(next, -9, 9);
     for (let n = 0; n < tuft; n++) {
-      const length = between(next, 0.5, f.oiled ? 3.2 : 1.5, 1.5);
+      const length = between(next, 0.4, f.oiled ? 2.4 : 1.5, 1.7);
       const spread = f.oiled ? between(next, -28, 28) : between(next, -5, 5);
       const root = [
         point[0] + between(next, -0.1, 0.1) * tuft,
@@ -39,8 +39,8 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
       stroke(b, line, 0.1, (i, d, run) => {
         const t = Math.min(1, run / length);
         const share = Math.max(0, cover(b, half * (1.2 - 0.7 * t) - d, half * 2));
-        raise(b, i, f['height-um'] * (0.25 + 0.75 * t) * share);
-        tint(b, i, color, 0.5 * share);
+        raise(b, i, f['height-um'] * (f.oiled ? 0.18 + 0.3 * t : 0.25 + 0.75 * t) * share);
+        tint(b, i, color, 0.6 * share);
         if (f.oiled) roughen(b, i, 0.04, share);
       });
     }

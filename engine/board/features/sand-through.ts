@@ -21,7 +21,7 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
   everywhere(b, (i, x, y) => {
     if (y > border) return;
     const v = y + 0.07 * x;
-    const paper = noise(x / 18, v / 0.28, from + 3) + 0.5 * noise(x / 9, v / 0.16, from + 4);
+    const paper = noise(x / 8, v / 0.28, from + 3) + 0.5 * noise(x / 4, v / 0.16, from + 4);
     const d =
       (f.on === 'edge' ? onEdge(x, y) : edge(x, y)) +
       0.28 * paper +

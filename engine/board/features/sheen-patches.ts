@@ -13,8 +13,11 @@ type Dullness = (x: number, y: number) => number;
 
 /** Clouds drawn out along the strokes: the film sank in more or less. */
 const flashing = (size: number, from: number): Dullness => {
-  const island = patches(size * 1.35, from, 0.46, 0.42);
-  return (x, y) => island(x * 0.7, y) * 1.6 - 0.6 + 0.05 * noise(x / 40, y / 1.6, from + 5);
+  const island = patches(size * 1.35, from, 0.46, 0.5);
+  return (x, y) => {
+    const ragged = 1.6 * rough(x / 6, y / 5, from + 5, 2);
+    return 2 * island(x * 0.75 + ragged, y + ragged) - 1;
+  };
 };
 
 /** Islands that a cloth did not reach or that drank the wax: drawn out along the arc of the arm, with clear edges. */

@@ -17,7 +17,7 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     const thread = noise(u / 40, v / 0.7, from) + 0.5 * noise(u / 22, v / 0.3, from + 1);
     // Round where the finger came down, heaped up where it lifted.
     const lands = 1 - ease(-0.6, 0.6, Math.hypot(Math.min(0, u + half * 0.8), v) - wide);
-    const lifts = 1 - ease(half * 0.72, half, u + half * 0.1 * thread);
+    const lifts = 1 - ease(half * 0.72, half, u + half * 0.035 * thread);
     const inside = Math.min(
       u < -half * 0.8 ? lands : 1 - ease(wide * 0.82, wide, Math.abs(v) + 0.2 * thread),
       lifts,
@@ -34,7 +34,7 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
       b,
       i,
       f['ridge-um'] *
-        (side * (0.7 + 0.4 * noise(u / 3, 1, from)) + heap * (1 + 0.4 * thread) - 0.25 * cleared),
+        (side * (0.7 + 0.4 * noise(u / 3, 1, from)) + heap * (1 + 0.12 * thread) - 0.25 * cleared),
     );
     b.haze[i] = b.haze[i]! * (1 + 0.5 * Math.max(side, heap));
   });
