@@ -41,8 +41,10 @@ export const traceOf = ({ middle, heading, radius, half, wide, id }: Wipe) => {
   const long = Math.abs(radius);
   const base = Math.atan2(middle[1] - cy, middle[0] - cx);
   const trace: WipeTrace = { share: 0, run: 0, off: 0, thread: 0 };
+  const farthest = half * 1.3 + wide;
   return (x: number, y: number): WipeTrace => {
     trace.share = 0;
+    if (Math.abs(x - middle[0]) > farthest || Math.abs(y - middle[1]) > farthest) return trace;
     const dx = x - cx;
     const dy = y - cy;
     const off = Math.sqrt(dx * dx + dy * dy) - long;

@@ -45,26 +45,23 @@ const tannin = (b: Board, f: Bleed, from: number): void => {
 const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   const next = random(from + 1);
   const radius = f['size-mm'] / 2;
-  const blots = Array.from({ length: 6 }, (_, n) =>
-    blot(
-      n === 0 ? center : [next() * b.widthMm, next() * b.heightMm],
-      radius * (n === 0 ? 1 : between(next, 0.12, 0.55, 1.6)),
-      from + n,
-      0.7,
-      between(next, 1.1, 1.8),
-    ),
-  );
+  const blots = Array.from({ length: 6 }, (_, n) => {
+    const at: Point = n === 0 ? center : [next() * b.widthMm, next() * b.heightMm];
+    const size = radius * (n === 0 ? 1 : between(next, 0.12, 0.55, 1.6));
+    const stretch = between(next, 1.1, 1.8);
+    return { at, reach: size * stretch * 1.7 + radius, edge: blot(at, size, from + n, 0.7, stretch) };
+  });
   everywhere(b, (i, x, y) => {
-    let share = 0;
+    let d = 1e9;
+    for (const { at, reach, edge } of blots)
+      if (Math.abs(x - at[0]) < reach && Math.abs(y - at[1]) < reach) d = Math.min(d, edge(x, y));
+    if (d > radius * 1.4) return;
     // It creeps on in fine fingers, as ink does in paper.
-    const creep = 1.6 * rough(x / 5, y / 5, from + 9, 4);
-    for (const edge of blots) {
-      const d = edge(x, y) + creep;
-      // Thickest where the dye climbed, a wide pale halo round it.
-      const core = 1 - ease(-radius * 0.65, radius * 0.1, d);
-      const halo = Math.exp(-((Math.max(0, d + radius * 0.3) / (radius * 0.55)) ** 2));
-      share = Math.max(share, 0.62 * core + 0.42 * halo);
-    }
+    d += 1.6 * rough(x / 5, y / 5, from + 9, 3);
+    // Thickest where the dye climbed, a wide pale halo round it.
+    const core = 1 - ease(-radius * 0.65, radius * 0.1, d);
+    const halo = Math.exp(-((Math.max(0, d + radius * 0.3) / (radius * 0.55)) ** 2));
+    const share = 0.62 * core + 0.42 * halo;
     if (share > 0.01) stain(b, i, DYE, f.strength * share * (0.9 + 0.3 * rough(x / 9, y / 7, from + 12, 3)));
   });
 };

@@ -90,7 +90,10 @@ export const print = (b: Board, f: Print, from: number): void => {
   const patterns = { cloth, finger, wrap, object } as const;
   const press = patterns[f.pattern](f, from);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  // Nothing of a print lies farther from its middle, slid or not.
+  const farthest = f['size-mm'] * 1.4;
   everywhere(b, (i, x, y) => {
+    if (Math.abs(x - cx) > farthest || Math.abs(y - cy) > farthest) return;
     const p = press((x - cx) * c + (y - cy) * s, -(x - cx) * s + (y - cy) * c);
     if (p.inside === 0) return;
     // What is pressed down stands up along the border.

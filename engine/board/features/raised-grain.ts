@@ -15,8 +15,12 @@ type Within = (x: number, y: number) => number;
 const within = (b: Board, f: RaisedGrain, from: number): Within => {
   const radius = f['diameter-mm'] / 2;
   if (radius === 0) return () => 1;
-  const edge = blot(placed(b, random(from), f.at), radius, from, 0.1);
-  return (x, y) => 1 - ease(-radius * 0.25, radius * 0.12, edge(x, y));
+  const at = placed(b, random(from), f.at);
+  const edge = blot(at, radius, from, 0.1);
+  return (x, y) =>
+    Math.abs(x - at[0]) > radius * 1.3 || Math.abs(y - at[1]) > radius * 1.3
+      ? 0
+      : 1 - ease(-radius * 0.25, radius * 0.12, edge(x, y));
 };
 
 /** Single hairs of wood, fast at the root and standing at the tip, nearly all the same way; oil glues some to tufts. */
