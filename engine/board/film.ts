@@ -16,8 +16,8 @@ export const SHEEN_ROUGHNESS: Readonly<Record<Sheen, number>> = {
 /** A leveled film is never flat: swells of about a µm over a centimeter bend a reflection. */
 const SWELL_UM = 1.6;
 const SWELL_MM = 11;
-const RIPPLE_UM = 0.16;
-const RIPPLE_MM = 2.2;
+const RIPPLE_UM = 0.5;
+const RIPPLE_MM = 1.9;
 
 const levelled = kept(
   ({ columns, rows, pitch }: Grid, seed: number) => [columns, rows, pitch, seed].join(),

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise } from '../field.ts';
 import { between, ease, noise, random } from '../noise.ts';
-import { stroke, trickle } from '../stamp.ts';
+import { disc, stroke, trickle } from '../stamp.ts';
 
 type Runs = FeatureOf<'runs'>;
 
@@ -13,6 +13,12 @@ const tears = (b: Board, f: Runs, from: number): void => {
     const top = between(next, 0.04, Math.max(0.06, 0.9 - length / b.heightMm)) * b.heightMm;
     const half = (f['width-mm'] / 2) * between(next, 0.75, 1.1);
     const line = trickle(next, [x, top], length, 0.25);
+    // It broke out of a swelling that had gathered above.
+    disc(b, [x, top], half * 4, (i, _d, dx, dy) => {
+      const swell = 0.07 * f['height-um'] * Math.exp(-((dx / (half * 1.9)) ** 2) - (dy / (half * 1.1)) ** 2);
+      raise(b, i, swell);
+      pour(b, i, swell);
+    });
     stroke(b, line, half * 1.3, (i, d, run) => {
       const t = Math.min(1, run / length);
       const wide = half * (0.42 + 0.2 * ease(0, 0.7, t) + 0.42 * ease(0.68, 0.93, t));
