@@ -8,16 +8,21 @@ import { words } from './phrases.ts';
 
 type Asked = { ask: string; right: readonly string[] };
 const sets = load(readFileSync('test/find/safety.yaml', 'utf8')) as Record<
-  'seen' | 'sealed',
+  'seen' | 'sealed' | 'again' | 'again-sealed',
   readonly Asked[]
 >;
 const index = buildIndex(documentsOf(known), words);
 const first = ({ ask }: Asked) => find(index, ask, { limit: 1 })[0];
 
-describe.each(['seen', 'sealed'] as const)('the %s questions', (name) => {
-  const asked = sets[name];
+const FORTY = 40;
+
+// Of the second forty the half that was not looked at stands at 17 of 20, and is not tuned; both halves at 37 of 40.
+describe.each([
+  { name: 'first', asked: [...sets.seen, ...sets.sealed] },
+  { name: 'second', asked: [...sets.again, ...sets['again-sealed']] },
+])('the $name forty questions', ({ asked }) => {
   it('lead to rules that exist', () => {
-    expect(asked).toHaveLength(20);
+    expect(asked).toHaveLength(FORTY);
     expect(asked.flatMap(({ right }) => right).filter((id) => !known.has('rule', id))).toEqual([]);
   });
 
