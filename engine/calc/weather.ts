@@ -78,10 +78,21 @@ const solventGap = (value: number): WeatherReason[] => {
 /** What the weather is judged against. */
 export type WeatherProduct = Pick<Product, 'family' | 'limits' | 'best' | 'film-formation-celsius'>;
 
-const filmFormation = (product: WeatherProduct, surface: number, bulb: number): WeatherReason[] => {
+/**
+ * Whether droplets can fuse into a film. Where they only may, damp air as well is a no: the water stays until they are too
+ * stiff. Common practice, no source.
+ */
+const filmFormation = (
+  product: WeatherProduct,
+  surface: number,
+  bulb: number,
+  relativeHumidity: number,
+): WeatherReason[] => {
   const formation = product['film-formation-celsius'];
   if (!formation) return [];
   const [least, sure] = formation;
+  if (surface < sure && relativeHumidity > product.best.humidity[1])
+    return [{ code: 'below-film-formation', verdict: 'no', value: surface, limit: sure }];
   if (surface < least) return [{ code: 'below-film-formation', verdict: 'no', value: surface, limit: least }];
   if (surface < sure)
     return [{ code: 'below-film-formation', verdict: 'go-with-care', value: surface, limit: sure }];
@@ -116,7 +127,7 @@ export const weatherVerdict = (product: WeatherProduct, weather: Weather): Resul
     ...atMost('too-hot', Math.max(celsius, surface), limits.celsius, best.celsius),
     ...atMost('too-humid', relativeHumidity, limits.humidity, best.humidity),
     ...atLeast('too-dry', relativeHumidity, limits.humidity, best.humidity),
-    ...filmFormation(product, surface, Math.min(surface, wetBulbCelsius(weather))),
+    ...filmFormation(product, surface, Math.min(surface, wetBulbCelsius(weather)), relativeHumidity),
     ...(warmingUp ? [{ code: 'warming-up', verdict: 'no' } as const] : []),
     ...(inSun ? [{ code: 'in-sun', verdict: 'no' } as const] : []),
   ];

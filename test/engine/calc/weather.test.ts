@@ -32,6 +32,8 @@ describe('water-based', () => {
     [{ celsius: 16, relativeHumidity: 0.5 }, 'go-with-care', 'too-cold'],
     [{ celsius: 12, relativeHumidity: 0.5 }, 'go-with-care', 'below-film-formation'],
     [{ celsius: 5, relativeHumidity: 0.5 }, 'no', 'below-film-formation'],
+    // 52 °F and 80 %: cold and damp at once.
+    [{ celsius: 11.1, relativeHumidity: 0.8 }, 'no', 'below-film-formation'],
     [{ celsius: 16, relativeHumidity: 0.2 }, 'go-with-care', 'film-chills'],
     [{ celsius: 30, relativeHumidity: 0.5 }, 'go-with-care', 'too-hot'],
     [{ celsius: 36, relativeHumidity: 0.5 }, 'no', 'too-hot'],
