@@ -107,7 +107,7 @@ const judged = (row: Row) => {
   };
 };
 
-it('agree on every row, and the schedule itself refuses what is judged a no', () => {
+it('agree on every row, and the schedule itself refuses what is judged a no', { timeout: 900_000 }, () => {
   const some = THOROUGH ? rows : rows.filter((_, index) => index % 29 === 0);
   const verdicts: Record<string, number> = {};
   for (const row of some) {
