@@ -39,7 +39,7 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
   const stops = verdict === 'no' || verdict === 'wait';
   return (
     <>
-      <b class={stops ? 'tape label stop' : 'tape label'}>{VERDICTS[verdict]}</b>
+      <b class={stops ? 'label stop' : 'label'}>{VERDICTS[verdict]}</b>
       {sayNoes(judgement).map((says) => (
         <p key={says}>{says}</p>
       ))}

@@ -9,9 +9,7 @@ type Props = { readonly verdict: WeatherVerdict; readonly units: Units };
 /** Whether the weather is fit for a coat, and each reason why not. */
 export const Weather = ({ verdict, units }: Props) => (
   <>
-    <b class={verdict.verdict === 'no' ? 'tape label stop' : 'tape label'}>
-      The weather: {VERDICTS[verdict.verdict]}
-    </b>
+    <b class={verdict.verdict === 'no' ? 'label stop' : 'label'}>The weather: {VERDICTS[verdict.verdict]}</b>
     {sayWeatherReasons(verdict, 'before', units).map(({ reason, says }) => (
       <p key={reason.code}>{says}</p>
     ))}

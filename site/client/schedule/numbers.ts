@@ -39,7 +39,7 @@ export const numbers = ({ outcome, job, us, data }: Shown): HTMLElement => {
     const cans = cansFor(data.plan, liters, us ? 'us' : 'metric', job.applicator === 'aerosol');
     row(
       'Buy',
-      `${sayLiters(liters, us)}, loss included, and with some to spare: ${cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ')}`,
+      `${sayLiters(liters, us)}, loss included; with a tenth to spare: ${cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ')}`,
     );
   }
   if (wetEdge) {

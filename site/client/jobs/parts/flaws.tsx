@@ -28,7 +28,7 @@ const FlawRow = ({ flaw, data, settle, takeOff }: FlawProps) => {
     <li>
       {known ? <a href={walkOf(flaw)}>{known}</a> : <b>{nameIn(data.defects, flaw.defect)}</b>}
       <span class="when">
-        <b class={open ? 'tape label stop' : 'tape label'}>{open ? 'open' : 'settled'}</b>
+        <b class={open ? 'label stop' : 'label'}>{open ? 'open' : 'settled'}</b>
         {flaw.settledAt === undefined
           ? `Found ${sayMoment(flaw.foundAt)}`
           : `${sayDate(flaw.settledAt)}; found ${sayMoment(flaw.foundAt)}`}

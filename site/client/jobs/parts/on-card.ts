@@ -24,7 +24,7 @@ class OnCardElement extends HTMLElement {
     const card = cardInHand();
     if (!card) return;
     const link = Object.assign(document.createElement('a'), {
-      className: 'tape label',
+      className: 'label',
       href: cardUrl(card.id),
       textContent: `Job card: ${card.name}`,
     });

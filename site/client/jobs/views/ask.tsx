@@ -17,11 +17,11 @@ const AskDialog = ({ says, yes, no, answer }: Question & { answer: (yes: boolean
     >
       <p id="ask-says">{says}</p>
       <div class="acts">
-        <button type="button" class="go" onClick={close('yes')}>
+        <button type="button" class="quiet" onClick={close('yes')}>
           {yes}
         </button>
-        {/* The harmless answer comes first to the finger that pressed once too often. */}
-        <button type="button" class="quiet" autofocus onClick={close('no')}>
+        {/* The harmless answer comes first to the eye, and to the finger that pressed once too often. */}
+        <button type="button" class="go" autofocus onClick={close('no')}>
           {no}
         </button>
       </div>
