@@ -1,5 +1,6 @@
 import type { Hazard } from './model/hazard.ts';
 import type { EntryKind } from './model/kinds.ts';
+import type { UnknownName } from './model/knowledge.ts';
 import type { Weight } from './prove/needs.ts';
 
 /** Where an author has to look. Lines count from 1. */
@@ -15,6 +16,8 @@ export type Fault =
   | { code: 'bad-value'; at: string; message: string }
   | { code: 'bad-branch'; keys: readonly string[] }
   | { code: 'dead-link'; kind: EntryKind; id: string; nearest: string | undefined }
+  | UnknownName
+  | { code: 'unused-name'; what: string; name: string }
   | { code: 'retired-link'; kind: EntryKind; id: string; now: string }
   | { code: 'no-source'; says: string; grade: string }
   | { code: 'unknown-fact'; fact: string; nearest: string | undefined }

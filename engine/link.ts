@@ -49,6 +49,7 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
     tell(raw.broken.line, { code: 'bad-yaml', message: raw.broken.message });
     return [];
   }
+  for (const { path, fault } of raw.told ?? []) tell(raw.lineOf(path), fault);
   if (typeof raw.data !== 'object' || raw.data === null) {
     tell(1, { code: 'no-front-matter' });
     return [];

@@ -34,6 +34,13 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `there is no ${issue.kind} "${issue.id}"`,
         maybe(issue.nearest) || `write content/${FOLDERS[issue.kind]}/${issue.id}.mdx or link another`,
       ];
+    case 'unknown-name':
+      return [
+        `there is no ${issue.what} "${issue.name}" in ${issue.in}`,
+        maybe(issue.nearest) || `add it there, or write it out here`,
+      ];
+    case 'unused-name':
+      return [`nothing uses the ${issue.what} "${issue.name}"`, 'write its name in a remedy, or remove it'];
     case 'retired-link':
       return [`the ${issue.kind} "${issue.id}" was retired`, `link "${issue.now}" instead`];
     case 'no-source':

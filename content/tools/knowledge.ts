@@ -7,6 +7,7 @@ import { link, type Retired } from '#engine/link.ts';
 import { prove } from '#engine/prove/index.ts';
 import { plainWords } from './plain-words.ts';
 import { readContent } from './read.ts';
+import { sharedFaults } from './shared.ts';
 
 /** Ids that moved or merged, from content/retired.yaml. */
 export const readRetired = (root: string): Retired => {
@@ -27,6 +28,8 @@ const citedInTables = (root: string): ReadonlySet<string> => {
 
 /** The knowledge read and linked, or every issue found. The proofs take as long again and are left to `check`. */
 export const linkedKnowledge = (root: string): { known?: Knowledge; issues: readonly Issue[] } => {
+  const shared = sharedFaults(root);
+  if (shared.length) return { issues: shared };
   const linked = link(readContent(root), readRetired(root));
   return linked.ok ? { known: linked.value, issues: [] } : { issues: linked.issues };
 };

@@ -2,20 +2,35 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { CORE_SCHEMA, load } from 'js-yaml';
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
+import { filled } from '#engine/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
 
 const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
 
 /**
- * Every content file below `root`/content as a raw entry, sorted by path. The only place that opens content.
+ * Every content file below `root`/content as a raw entry, sorted by path, with what stands once filled in. The only place
+ * that opens content.
  * A file that can not be parsed comes back with `broken`; nothing throws for an author's fault.
  */
 export const readContent = (root: string): RawEntry[] =>
-  ENTRY_KINDS.flatMap((kind) => {
-    const folder = join(root, 'content', FOLDERS[kind]);
-    return names(folder).map((name) => readEntry(root, kind, join(folder, name)));
-  });
+  filled(
+    ENTRY_KINDS.flatMap((kind) => {
+      const folder = join(root, 'content', FOLDERS[kind]);
+      return names(folder).map((name) => readEntry(root, kind, join(folder, name)));
+    }),
+    { acts: tableIn(root, 'acts'), steps: tableIn(root, 'steps') },
+  );
+
+/** A table of what stands once for many files; its own faults are told by `shared.ts`. */
+const tableIn = (root: string, name: string): Record<string, unknown> => {
+  try {
+    const table = load(readFileSync(join(root, 'content', `${name}.yaml`), 'utf8'), { schema: CORE_SCHEMA });
+    return typeof table === 'object' && table !== null ? (table as Record<string, unknown>) : {};
+  } catch {
+    return {};
+  }
+};
 
 const names = (folder: string): string[] => {
   try {

@@ -18,11 +18,7 @@ no-boards: <Why there is no pair of boards yet.>
 name: <${words(id)}>
 summary: <One sentence - when this is the right thing to do.>
 now:
-  wet: { do: leave, say: <Why hands stay off a wet film.>, not: <What not to do now.> }
-  setting: { do: leave, say: <Why hands stay off a setting film.>, not: <What not to do now.> }
-  dry-to-touch: { do: wait, say: <Why it is too soon to work on.>, not: <What not to do now.> }
-  recoatable: { do: repair, say: <What is done now and why.>, not: <The tempting mistake.> }
-  cured: { do: repair, say: <What is done now and why.>, not: <The tempting mistake.> }
+  recoatable: { say: <What is done now and why.>, not: <The tempting mistake.> }
 steps:
   - { kind: look, say: <What to look at first - and in which light.> }
 worked: <How to know that it worked.>
@@ -32,7 +28,7 @@ prevent:
 claims:
   - { says: <A statement that this rests on.>, grade: common-practice }
 changes:
-  - { on: ${today}, what: First version., why: <Why this page exists.> }
+  - { on: ${today} }
 ---
 <Two to six sentences of hands' knowledge.>
 `,
@@ -45,8 +41,7 @@ often: occasional
 families: [water-based]
 looks: <What it looks and feels like - wet and dry and in low side light.>
 shows: <When it shows.>
-signs:
-  felt-with-eyes-shut: either
+signs: {}
 look-alikes: []
 tree:
   leave: <Why it is good enough as it is, until the tree is written.>
@@ -55,7 +50,7 @@ prevent:
 claims:
   - { says: <A statement that this rests on.>, grade: common-practice }
 changes:
-  - { on: ${today}, what: First version., why: <Why this page exists.> }
+  - { on: ${today} }
 ---
 <How to recognize it and why it happens.>
 `,

@@ -25,6 +25,15 @@ type Held = {
 /** Line of a path in the entry's front matter; with `atKey`, of the key itself. */
 export type LineOf = (path: readonly PropertyKey[], atKey?: boolean) => number;
 
+/** A name that stands for what is written once for many files, and is not there. */
+export type UnknownName = {
+  readonly code: 'unknown-name';
+  readonly what: string;
+  readonly name: string;
+  readonly nearest: string | undefined;
+  readonly in: string;
+};
+
 /** One content file as read: nothing is checked yet. */
 export type RawEntry = {
   readonly kind: EntryKind;
@@ -34,6 +43,8 @@ export type RawEntry = {
   readonly lineOf: LineOf;
   /** A fault of the file itself, found while reading. */
   readonly broken?: { readonly line: number; readonly message: string } | undefined;
+  /** Faults met while what stands once for many files was filled in. */
+  readonly told?: readonly { readonly path: readonly PropertyKey[]; readonly fault: UnknownName }[];
 };
 
 export type Entry<K extends EntryKind> = Held[K] & {

@@ -31,6 +31,10 @@ export const Question = z.strictObject({
     .enum(['yes', 'no'])
     .optional()
     .describe('What flaws show that do not give a sign for it: for a question about one special mark, no.'),
+  'every-flaw': z
+    .enum(['yes', 'no', 'mostly-yes', 'mostly-no', 'either'])
+    .optional()
+    .describe('For a first question, asked of every flaw: what those show that say nothing of it.'),
   boards: z
     .strictObject({ yes: BoardRecipe, no: BoardRecipe })
     .optional()
