@@ -1,12 +1,11 @@
 /** What stands once for many files is filled in, and told where it is not there. */
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { filled } from '#engine/fill.ts';
 import { link } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { say } from '#engine/say.ts';
-import { parseFrontMatter, readContent } from '../../content/tools/read.ts';
+import { parseFrontMatter } from '../../content/tools/read.ts';
 import { sharedFaults } from '../../content/tools/shared.ts';
 
 const act = (does: string) => ({ do: does, say: `Usually ${does} it for now.`, not: 'Do not touch it.' });
@@ -130,15 +129,4 @@ it('tells a shared act or step that nothing uses', () => {
     'content/acts.yaml:4: nothing uses the kind of repair "varnish"; write its name in a remedy, or remove it',
     'content/steps.yaml:3: nothing uses the common step "polish-up"; write its name in a remedy, or remove it',
   ]);
-});
-
-it('leaves every flaw of the real content with a sign for each question that is asked of all', () => {
-  const entries = readContent(process.cwd());
-  const asked = entries.filter((one) => one.kind === 'question' && 'every-flaw' in (one.data as object));
-  const flaws = entries.filter((one) => one.kind === 'defect');
-  expect(asked.length).toBeGreaterThan(20);
-  for (const { id, data } of flaws)
-    for (const question of asked)
-      expect((data as { signs: object }).signs, `${id} ${question.id}`).toHaveProperty(question.id);
-  expect(readFileSync('content/defects/lap-marks.mdx', 'utf8')).not.toContain('thread-shaped: no');
 });
