@@ -24,8 +24,9 @@ const SHRINK = 1e-4;
 const OTHERS = 0.5;
 /** Pairs met less often are left out. */
 const PAIR_TIMES = 2;
-/** Weights below this, in nature, are left out of the table. */
-const LEAST = 0.8;
+/** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
+const LEAST_FOR = 1.3;
+const LEAST_AGAINST = 2.6;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
 /** Logarithm of a share, of the likeliest, that is not worth reckoning. */
@@ -152,7 +153,7 @@ const packed = (
     const cells: number[] = [];
     for (let c = 0; c < classes; c++) {
       const weight = weights[row * classes + c] ?? 0;
-      if (Math.abs(weight) >= LEAST) cells.push(c, Math.round(weight * WEIGHT_UNIT));
+      if (weight >= LEAST_FOR || weight <= -LEAST_AGAINST) cells.push(c, Math.round(weight * WEIGHT_UNIT));
     }
     if (cells.length) {
       kept.push(feature);
