@@ -4,8 +4,11 @@ import { factsOfStep } from '#engine/hazards.ts';
 import { HAZARD_NAMES, HAZARDS } from '#engine/model/hazard.ts';
 import { CASES_OF_A_STEP, caseBook } from '#engine/prove/hazard-cases.ts';
 import { familiesByRemedy } from '#engine/prove/hazards-are-cautioned.ts';
+import { layingHazards } from '#engine/prove/laying-hazards.ts';
+import { hazardsOfLesson, lackedByLesson, rulesBefore } from '#engine/prove/lessons-are-cautioned.ts';
 import { weightOf } from '#engine/prove/needs.ts';
 import { provenKnowledge } from './knowledge.ts';
+import { readPlan } from './plan.ts';
 
 const { known } = provenKnowledge(process.cwd());
 if (!known) {
@@ -45,4 +48,33 @@ console.log(
     `${(ways * CASES_OF_A_STEP).toLocaleString('en-US')} in all. ` +
     `Equal ones are looked at once: ${book.looked.toLocaleString('en-US')}.`,
 );
-if (open.size) process.exitCode = 1;
+
+console.log('\nLessons: what the practice can do, and the rules before it');
+let lacked = 0;
+for (const lesson of known.lessons) {
+  const does = [...hazardsOfLesson(lesson)].map(([hazard, truth]) =>
+    truth === 'yes' ? hazard : `${hazard}?`,
+  );
+  const lacks = lackedByLesson(known, lesson);
+  lacked += lacks.length;
+  console.log(
+    `${lesson.id.padEnd(20)} ${String(lacks.length).padStart(3)} holes  ${does.join(', ') || 'nothing'}` +
+      `\n${' '.repeat(21)}${
+        rulesBefore(known, lesson)
+          .map(({ id }) => id)
+          .join(', ') || 'no rule'
+      }`,
+  );
+}
+
+const laid = layingHazards(known, readPlan(known, process.cwd()), book);
+const faults = [...laid.untold, ...laid.silenced];
+console.log(
+  `\nPlan and clock: ${laid.coats.toLocaleString('en-US')} coats by product, base, tool and coat below, ` +
+    `${laid.steps.toLocaleString('en-US')} steps, ${laid.cases.toLocaleString('en-US')} cases, ` +
+    `${laid.holes.length} holes, ${faults.length} left out.`,
+);
+for (const fault of faults.slice(0, 20)) console.log(fault);
+for (const { hazard, lacks, in: where } of laid.holes.slice(0, 20))
+  console.log(`${hazard} lacks a ${lacks}: ${where}`);
+if (open.size || lacked || laid.holes.length || faults.length) process.exitCode = 1;

@@ -4,7 +4,7 @@ import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
-import type { Step } from '../model/step.ts';
+import type { GRITS, Step } from '../model/step.ts';
 import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
 import { coatStep, factsOfLaying } from './case.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
@@ -48,6 +48,12 @@ const hoursLeft = (laying: Laying, row: BaseWait): number => {
   return left < LEAST_WAIT_HOURS ? 0 : left;
 };
 
+/** A row of the tables that is sanded, as a step that the rules know. */
+export const rubOf = (
+  { say, does }: { readonly say: string; readonly does?: Step['does'] | undefined },
+  grit: (typeof GRITS)[number],
+): Step => ({ kind: 'sand', grit, say, ...(does && { does }) });
+
 /** Steps of sanding that come with a coat of this product over this base. */
 export const sandingOf = (
   plan: JudgeTables,
@@ -57,7 +63,7 @@ export const sandingOf = (
   [
     onOwnCoat ? undefined : plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
     plan.between.find(({ families }) => families.includes(family)),
-  ].flatMap((row) => (row?.grit ? [{ kind: 'sand' as const, grit: row.grit, say: row.say }] : []));
+  ].flatMap((row) => (row?.grit ? [rubOf(row, row.grit)] : []));
 
 const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {
   const judged = weatherVerdict(product, { ...day, inSun: inSun ?? false });

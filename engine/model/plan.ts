@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
+import { HAZARD_NAMES } from './hazard.ts';
 import { DefectId, ProductId, RuleId, SourceId } from './ids.ts';
 import { GRADES } from './source.ts';
 import { GRITS } from './step.ts';
@@ -153,6 +154,11 @@ export const Plan = z.strictObject({
       bases: z.array(Base).min(1),
       grit: z.literal(GRITS).optional().describe('FEPA P grade; none where the base is not sanded.'),
       say: z.string().min(12),
+      does: z
+        .array(z.enum(HAZARD_NAMES))
+        .min(1)
+        .optional()
+        .describe('What it does that only its words tell.'),
     }),
   ),
   between: z.array(

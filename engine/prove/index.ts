@@ -4,6 +4,7 @@ import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
+import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
 import { signsCoverTheTree } from './signs-cover-the-tree.ts';
@@ -22,6 +23,7 @@ const PROOFS: readonly Proof[] = [
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
   hazardsAreCautioned,
+  lessonsAreCautioned,
   tintsStayWithinLimits,
   lookAlikesDiffer,
   signsCoverTheTree,

@@ -1,60 +1,21 @@
 import { factsOfStep, surelyOf } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
-import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
-
-/** What is said not to be done, and what is only named as a yardstick, does nothing. */
-const NOT_DONE =
-  /\b(never|not|no|without|don[’']t|instead of|keep off|away from|out of the (sun|wind))\b[^.;:]*|\b(until|than)\b[^.;:,]*|\bwait\b[^.]*\bpowder\b[^.]*/gi;
-
-/** Words that tell a hazard by themselves. A step that uses them has the hazard by its kind, its means or a mark. */
-const WORDS: readonly (readonly [Hazard, RegExp])[] = [
-  [
-    'mist',
-    /\b(spray|mist)(ed|ing)? (a|an|one|two|three|it|on|over|first|lacquer|the)\b|\bor spray\b|\b(try a card|on cardboard)\b/i,
-  ],
-  [
-    'old-film',
-    /\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bcross cut\b/i,
-  ],
-  [
-    'dust',
-    /\b(sand|scuff) (it|the|off|them|flush|with|lightly|and|on|out|again|by)\b|\bfiller dry and smooth\b/i,
-  ],
-  ['blade', /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|round)\b|\bcross cut\b/i],
-  [
-    'vapor',
-    /\b(mineral spirits|naphtha|denatured alcohol|(on|of) alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
-  ],
-  [
-    'solvent-on-skin',
-    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
-  ],
-  ['oily-cloth', /\b(linseed|drying oil|fresh oil|same oil|danish oil)\b|\bstain (it|the|all|this)\b/i],
-  ['stripper', /\b(use|with|on) a (paint )?stripper\b/i],
-  ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
-  ['caustic', /\b(lye|caustic|peroxide|ammonia)\b/i],
-  [
-    'heat',
-    /\b(heat gun|hair dryer|clothes iron|warm(, \w+)? room|even room warmth|the same warmth|in a room at \d+|warm (the|it|up)|keep the room at|heat the)\b/i,
-  ],
-  ['mold-spores', /\bHEPA\b/i],
-  ['waste', /\bthrow (it|that|them|the)\b|\bcan goes out\b/i],
-];
+import { hazardsSaid, orderedIn } from './hazard-words.ts';
 
 /** Beside an order to spray: it is left to her. */
 const OR_BY_HAND = /\bor (lay|brush|wipe|pad)\b/i;
 
 /** Means whose words stand in a step without being the whole of it are told by the step's kind. */
-const doesOf = (step: Step): ReadonlySet<Hazard> => new Set(factsOfStep(step).keys());
+const doesOf = (step: Step): ReadonlySet<string> => new Set(factsOfStep(step).keys());
 
 /** A step whose words tell of a hazard has it: by its kind, by what it uses, or by a mark under `does`. */
 export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
     for (const [index, step] of remedy.steps.entries()) {
       const does = doesOf(step);
-      const said = step.say.replace(NOT_DONE, ' ');
+      const said = orderedIn(step.say);
       const [spray] = said.match(/^(outdoors, )?spray\b/i) ?? [];
       if (spray && !OR_BY_HAND.test(said) && !surelyOf(step).has('mist'))
         yield {
@@ -65,9 +26,8 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
           hazard: 'mist',
           word: spray,
         };
-      for (const [hazard, words] of WORDS) {
-        const word = said.match(words)?.[0];
-        if (word && !does.has(hazard))
+      for (const [hazard, word] of hazardsSaid(step.say)) {
+        if (!does.has(hazard))
           yield {
             file: remedy.file,
             line: remedy.lineOf(['steps', index]),

@@ -142,6 +142,7 @@ export const schedule = (
         to: rubFrom + rub * MINUTE,
         grit: row.grit,
         say: row.say,
+        does: row.does,
         must: previous?.deadline !== undefined && laidFrom > previous.deadline,
       });
     raw.push({

@@ -1,6 +1,7 @@
 import type { Case } from '../case.ts';
 import { withFact } from '../case.ts';
 import { coatStep } from '../fitness/case.ts';
+import { rubOf } from '../fitness/judge.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
@@ -20,6 +21,8 @@ export type Raw = Stretch & {
   readonly must?: boolean;
   readonly final?: boolean;
   readonly say?: string | undefined;
+  /** What it does that only its words tell. */
+  readonly does?: Step['does'] | undefined;
 };
 type Look = Plan['looks'][number];
 export type PlanStep = Raw & {
@@ -31,7 +34,7 @@ export type PlanStep = Raw & {
 
 const ruleStep = (raw: Raw, job: Job, product: PlanProduct): Step | undefined => {
   const say = raw.say ?? 'As the plan says.';
-  if (raw.kind === 'sand' && raw.grit) return { kind: 'sand', grit: raw.grit, say };
+  if (raw.kind === 'sand' && raw.grit) return rubOf({ say, does: raw.does }, raw.grit);
   if (raw.kind === 'wipe') return { kind: 'wipe', with: 'dry-cloth', say };
   if (raw.kind === 'coat' || raw.kind === 'test-patch') return coatStep(job, product);
   return undefined;

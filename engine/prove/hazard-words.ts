@@ -1,0 +1,54 @@
+import type { Hazard } from '../model/hazard.ts';
+
+/** What is said not to be done, and what is only named as a yardstick, does nothing. */
+const NOT_DONE =
+  /\b(never|not|no|without|don[’']t|instead of|keep off|away from|out of the (sun|wind))\b[^.;:]*|\b(until|than)\b[^.;:,]*|\bwait\b[^.]*\bpowder\b[^.]*/gi;
+
+/** Words that tell a hazard by themselves. A step that uses them has the hazard by its kind, its means or a mark. */
+const WORDS: readonly (readonly [Hazard, RegExp])[] = [
+  [
+    'mist',
+    /\b(spray|mist)(ed|ing)? (a|an|one|two|three|it|on|over|first|lacquer|the)\b|\bor spray\b|\b(try a card|on cardboard)\b/i,
+  ],
+  [
+    'old-film',
+    /\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bcross cut\b/i,
+  ],
+  [
+    'dust',
+    /\b(sand|scuff) (it|the|off|them|flush|with|lightly|and|on|out|again|by)\b|\bfiller dry and smooth\b/i,
+  ],
+  ['blade', /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|round)\b|\bcross cut\b/i],
+  [
+    'vapor',
+    /\b(mineral spirits|naphtha|denatured alcohol|(on|of) alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
+  ],
+  [
+    'solvent-on-skin',
+    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
+  ],
+  ['oily-cloth', /\b(linseed|drying oil|fresh oil|same oil|danish oil)\b|\bstain (it|the|all|this)\b/i],
+  ['stripper', /\b(use|with|on) a (paint )?stripper\b/i],
+  ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
+  ['caustic', /\b(lye|caustic|peroxide|ammonia)\b/i],
+  [
+    'heat',
+    /\b(heat gun|hair dryer|clothes iron|warm(, \w+)? room|even room warmth|the same warmth|in a room at \d+|warm (the|it|up)|keep the room at|heat the)\b/i,
+  ],
+  ['mold-spores', /\bHEPA\b/i],
+  ['waste', /\bthrow (it|that|them|the)\b|\bcan goes out\b/i],
+];
+
+/** What is said to be done: without what is not to be done, and without yardsticks. */
+export const orderedIn = (say: string): string => say.replace(NOT_DONE, ' ');
+
+/** The hazards that the words of an order tell, each with the word that tells it. */
+export const hazardsSaid = (say: string): ReadonlyMap<Hazard, string> => {
+  const ordered = orderedIn(say);
+  const found = new Map<Hazard, string>();
+  for (const [hazard, words] of WORDS) {
+    const word = ordered.match(words)?.[0];
+    if (word) found.set(hazard, word);
+  }
+  return found;
+};

@@ -1,0 +1,81 @@
+import { coatStep, factsOfLaying } from '../fitness/case.ts';
+import { judgeLaying, sandingOf } from '../fitness/judge.ts';
+import type { Laying, LayingProduct } from '../fitness/laying.ts';
+import { factsOfStep } from '../hazards.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { FACTS } from '../model/facts.ts';
+import type { Plan } from '../model/plan.ts';
+import type { Step } from '../model/step.ts';
+import { rulesForStep } from '../rules.ts';
+import { CASES_OF_A_STEP, type caseBook, type Hole } from './hazard-cases.ts';
+import { hazardsSaid } from './hazard-words.ts';
+
+type Book = ReturnType<typeof caseBook>;
+
+/** A coat that can be planned or put on the clock: its product, what is below, and the tool. */
+type Coat = { readonly laying: Laying; readonly product: LayingProduct };
+
+const MILD = { celsius: 20, relativeHumidity: 0.5 };
+
+const coatsOf = (products: readonly LayingProduct[]): readonly Coat[] =>
+  products.flatMap((product) =>
+    [undefined, ...FACTS.base.values].flatMap((base) =>
+      [undefined, ...FACTS.applicator.values].flatMap((applicator) =>
+        [false, true].map((onOwnCoat) => ({ laying: { base, applicator, onOwnCoat, day: MILD }, product })),
+      ),
+    ),
+  );
+
+/** The steps before and of a coat, as the plan and the clock hand them to the rules. */
+const stepsOf = (plan: Plan, { laying, product }: Coat): readonly Step[] => [
+  ...sandingOf(plan, laying, product),
+  coatStep(laying, product),
+];
+
+/** Rows of the plan whose words tell of a hazard that neither their kind nor a mark gives. */
+const untoldRows = (plan: Plan): readonly string[] =>
+  [...plan.prepare, ...plan.between].flatMap(({ grit, say, does }) => {
+    const has = grit
+      ? new Set<string>(factsOfStep({ kind: 'sand', grit, say, ...(does && { does }) }).keys())
+      : new Set<string>(does);
+    return [...hazardsSaid(say)].flatMap(([hazard, word]) =>
+      has.has(hazard) ? [] : [`"${say}" says "${word}", but nothing tells of ${hazard}`],
+    );
+  });
+
+/** What stands before the coat in the end must hold every rule of its steps, for every age of what lies below. */
+const silencedIn = (plan: Plan, known: Knowledge, coat: Coat): readonly string[] =>
+  [undefined, ...FACTS.age.values].flatMap((age) => {
+    const laying = { ...coat.laying, age };
+    const said = new Set(judgeLaying(plan, known, laying, coat.product).cautions.map(({ id }) => id));
+    const on = factsOfLaying(laying, coat.product);
+    return stepsOf(plan, coat)
+      .flatMap((step) => rulesForStep(known, on, step))
+      .filter(({ id, kind }) => kind !== 'adjustment' && !said.has(id))
+      .map(({ id }) => `${id} is left out before ${coat.product.id}, age ${age ?? 'not told'}`);
+  });
+
+/**
+ * Every coat that a plan or the clock can lay, by every product, base, tool and age: what its steps can do, and whether
+ * the rule that each calls for stands before it.
+ */
+export const layingHazards = (known: Knowledge, plan: Plan, book: Book) => {
+  const coats = coatsOf(known.products as readonly LayingProduct[]);
+  const holes: Hole[] = [];
+  let steps = 0;
+  for (const coat of coats) {
+    const on = factsOfLaying(coat.laying, coat.product);
+    for (const step of stepsOf(plan, coat)) {
+      steps++;
+      holes.push(...book.holesOf(step, [], on));
+    }
+  }
+  return {
+    coats: coats.length,
+    steps,
+    cases: steps * CASES_OF_A_STEP,
+    holes,
+    untold: untoldRows(plan),
+    silenced: coats.flatMap((coat) => silencedIn(plan, known, coat)),
+  };
+};
