@@ -166,6 +166,11 @@ export const Plan = z.strictObject({
       families: z.array(Family).min(1),
       grit: z.literal(GRITS).optional().describe('FEPA P grade; none where it is not sanded.'),
       say: z.string().min(12),
+      does: z
+        .array(z.enum(HAZARD_NAMES))
+        .min(1)
+        .optional()
+        .describe('What it does that only its words tell.'),
     }),
   ),
   looks: z.array(

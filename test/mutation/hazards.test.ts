@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { link } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { hazardsAreCautioned } from '#engine/prove/hazards-are-cautioned.ts';
+import { lessonsAreCautioned } from '#engine/prove/lessons-are-cautioned.ts';
 import { stepsAreInOrder } from '#engine/prove/steps-are-in-order.ts';
 import { stepsTellWhatTheyDo } from '#engine/prove/steps-tell-what-they-do.ts';
 import { tintsStayWithinLimits } from '#engine/prove/tints-stay-within-limits.ts';
@@ -13,7 +14,13 @@ type Data = { hazards?: string[]; kind?: string; level?: string; steps?: Record<
 const faultsOf = (entries: readonly RawEntry[]): number => {
   const linked = link(entries, retired);
   if (!linked.ok) return linked.issues.length;
-  const proofs = [hazardsAreCautioned, stepsTellWhatTheyDo, stepsAreInOrder, tintsStayWithinLimits];
+  const proofs = [
+    hazardsAreCautioned,
+    lessonsAreCautioned,
+    stepsTellWhatTheyDo,
+    stepsAreInOrder,
+    tintsStayWithinLimits,
+  ];
   return proofs.reduce((sum, proof) => sum + [...proof(linked.value)].length, 0);
 };
 
@@ -29,6 +36,7 @@ const SECOND = [
   'asbestos',
   'lead-test-limits',
   'lead-work-wet',
+  'old-paint-in-reach',
   'solvent-limits',
   'sparks',
   'spray-room',

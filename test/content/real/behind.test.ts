@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { hazardsOf } from '#engine/hazards.ts';
 import { asksOf, nodesOf, remediesTold, resolve, stretches, walk, withFact } from '#engine/index.ts';
+import type { Step } from '#engine/model/step.ts';
 import { walkLines } from '../../../content/tools/walk-lines.ts';
 import { known } from './knowledge.ts';
 
@@ -9,6 +10,12 @@ import { known } from './knowledge.ts';
 const ends = known.defects.flatMap(({ id }) =>
   [...nodesOf(known, id)].filter(({ walked }) => remediesTold(walked).length).map(({ on }) => ({ id, on })),
 );
+
+/** Cuts, scrapes, strips or sands, with however fine a paper. */
+const disturbs = (on: (typeof ends)[number]['on'], step: Step | undefined) => {
+  const does = step ? hazardsOf(known, on, step) : undefined;
+  return does?.has('old-film') || does?.has('old-film-in-reach');
+};
 
 const openSteps = (remedy: string, on: (typeof ends)[number]['on'], id: string) => {
   const steps = resolve(known, remedy, on, walk(known, on, id).families);
@@ -24,7 +31,7 @@ it('opens no step that breaks into an older layer before the stop is settled', (
       return remediesTold(walk(known, of, id)).flatMap((remedy) =>
         openSteps(remedy, of, id)
           .map(({ at }) => known.get('remedy', remedy).steps[at])
-          .filter((step) => step && hazardsOf(known, of, step).has('old-film'))
+          .filter((step) => disturbs(of, step))
           .map((step) => `${id}: ${remedy}, age ${age}: ${step?.say}`),
       );
     }),
@@ -39,9 +46,7 @@ it('prints none of them in the terminal, but says for whom they are', () => {
     const walked = walk(known, on, id);
     const lines = walkLines(known, on, walked).join('\n');
     for (const remedy of remediesTold(walked)) {
-      const shut = known
-        .get('remedy', remedy)
-        .steps.filter((step) => hazardsOf(known, on, step).has('old-film'));
+      const shut = known.get('remedy', remedy).steps.filter((step) => disturbs(on, step));
       for (const { say } of shut) expect(lines, `${id}: ${remedy}`).not.toContain(`. ${say}`);
       if (shut.length) expect(lines).toMatch(/Closed from step \d+ of \d+ on\. (If|When) /);
     }
