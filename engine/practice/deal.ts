@@ -1,5 +1,6 @@
 import { emptyCase, withAnswer } from '../case.ts';
 import type { Knowledge } from '../knowledge.ts';
+import type { BoardRecipe } from '../model/board.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { QuestionId } from '../model/ids.ts';
 import type { Entry } from '../model/knowledge.ts';
@@ -15,6 +16,7 @@ import {
   handsOf,
   isConsistent,
   isPlain,
+  type Rival,
   rivalsOf,
 } from './choices.ts';
 import {
@@ -24,6 +26,7 @@ import {
   type PracticeItem,
   type PracticeKey,
   type PracticeLevel,
+  type PracticeRival,
   SOUND,
 } from './item.ts';
 import { situationOf, stagesMet } from './situation.ts';
@@ -72,7 +75,6 @@ const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
   const picked = chance.mixed(shown).slice(0, 4);
   const [rival] = picked;
   if (!rival) throw new Error('no flaw can be seen');
-  const [one, other] = besides(board, variedBoard(rival.board, chance));
   const because = ({ question, flaw }: (typeof picked)[number]) =>
     `${question.ask} Here: no. ${question.no} ${flaw.name}: yes. ${question.yes}`;
   return {
@@ -84,14 +86,17 @@ const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
     coat: undefined,
     story: [],
     found: [],
-    board: one,
-    rival: { flaw: rival.flaw.id, name: rival.flaw.name, board: other },
-    sign: {
-      question: rival.question.id,
-      ask: rival.question.ask,
-      here: rival.question.no,
-      there: rival.question.yes,
-    },
+    board,
+    rivals: picked.map(({ flaw, question, board: seenBoard }) => {
+      const [own, other] = besides(board, variedBoard(seenBoard, chance));
+      return {
+        flaw: flaw.id,
+        name: flaw.name,
+        board: other,
+        own,
+        sign: { question: question.id, ask: question.ask, here: question.no, there: question.yes },
+      };
+    }) as [PracticeRival, ...PracticeRival[]],
     asks: [
       {
         kind: 'flaw',
@@ -108,6 +113,21 @@ const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
       },
     ],
     verdict: undefined,
+  };
+};
+
+/** A rival's board beside the item's own, wet or dry alike, at one scale. */
+const besideBoard = (known: Knowledge, board: BoardRecipe, rival: Rival, chance: Chance): PracticeRival => {
+  const { flaw, sign } = rival;
+  const other = variedBoard(chance.one(flaw.boards.filter(({ wet }) => !wet)), chance);
+  const [own, beside] = besides(board, { ...other, wet: board.wet });
+  const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
+  return {
+    flaw: flaw.id,
+    name: flaw.name,
+    board: beside,
+    own,
+    sign: { question: sign.question, ask, here, there },
   };
 };
 
@@ -174,13 +194,6 @@ const tried = (
   };
   const unseen = rivals.filter(({ seen }) => !seen).map(({ sign }) => sign.question);
   const questions = new Set([...(level === 'look' ? [] : situation.answered), ...unseen]);
-  const other = variedBoard(chance.one(nearest.flaw.boards.filter(({ wet }) => !wet)), chance);
-  const [board, beside] = besides(situation.board, { ...other, wet: situation.board.wet });
-  const {
-    ask,
-    [nearest.sign.a]: here,
-    [nearest.sign.b]: there,
-  } = known.get('question', nearest.sign.question);
   return {
     ...key,
     id: idOf(key),
@@ -190,9 +203,11 @@ const tried = (
     coat: situation.coat,
     story: storyOf(words, situation, level, chance),
     found: [...questions].flatMap(told),
-    board,
-    rival: { flaw: nearest.flaw.id, name: nearest.flaw.name, board: beside },
-    sign: { question: nearest.sign.question, ask, here, there },
+    board: situation.board,
+    rivals: rivals.map((one) => besideBoard(known, situation.board, one, chance)) as [
+      PracticeRival,
+      ...PracticeRival[],
+    ],
     asks,
     verdict,
   };

@@ -43,6 +43,16 @@ type PracticeSign = {
   readonly there: string;
 };
 
+/** A flaw that it may be taken for: both boards, cut alike, and what tells them apart. */
+export type PracticeRival = {
+  readonly flaw: string;
+  readonly name: string;
+  readonly board: BoardRecipe;
+  /** The item's own board, cut as wide as this one. */
+  readonly own: BoardRecipe;
+  readonly sign: PracticeSign;
+};
+
 /** The coat of a whole case: when it was laid, in what air, and what stands on its can. */
 export type PracticeCoat = {
   readonly laid: LaidCoat;
@@ -68,9 +78,8 @@ export type PracticeItem = {
   readonly story: readonly string[];
   readonly found: readonly PracticeFinding[];
   readonly board: BoardRecipe;
-  /** The flaw that it is taken for, cut and lit alike. */
-  readonly rival: { readonly flaw: string; readonly name: string; readonly board: BoardRecipe };
-  readonly sign: PracticeSign;
+  /** Every flaw that is offered beside it, the nearest first. */
+  readonly rivals: readonly [PracticeRival, ...PracticeRival[]];
   readonly asks: readonly PracticeAsk[];
   /** What hands do, in the words of the verdict, and until when it holds. */
   readonly verdict: { readonly say: string; readonly why: string; readonly not: string } | undefined;

@@ -21,7 +21,7 @@ export const PART_WORDS: Readonly<Record<(typeof LESSON_PARTS)[number], string>>
 
 /** The set of practice boards that belongs to a lesson. */
 export const practiceOf = ({ title, items }: Lesson): string => {
-  const boards = items.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('~');
+  const boards = items.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('_');
   return `${PRACTICE}#${new URLSearchParams({ class: title, boards })}`;
 };
 

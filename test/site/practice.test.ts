@@ -13,7 +13,7 @@ const SET = [
   { level: 'case', flaw: 'cloudy-film', seed: 4711 },
   { level: 'look', flaw: 'bubbles', seed: 12 },
 ] as const;
-const LINK = `/learn/practice/#class=Tuesday&boards=${SET.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('~')}`;
+const LINK = `/learn/practice/#class=Tuesday&boards=${SET.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('_')}`;
 
 it('judges at once, shows what decides, and keeps what was missed', async () => {
   const opened = await openPage({ ...PHONE, reducedMotion: 'reduce' });

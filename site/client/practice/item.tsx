@@ -19,6 +19,8 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) 
   const [taken, setTaken] = useState<readonly string[]>([]);
   const judged = useRef<HTMLDivElement>(null);
   const done = taken.length === item.asks.length;
+  // What it was taken for is laid beside it; the nearest where it was taken for nothing else.
+  const rival = item.rivals.find(({ flaw }) => taken.includes(flaw)) ?? item.rivals[0];
 
   useEffect(() => {
     judged.current?.focus();
@@ -105,12 +107,12 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) 
         {done && (
           <section class="decides">
             <h2>What decides</h2>
-            <p>{item.sign.ask}</p>
+            <p>{rival.sign.ask}</p>
             <div class="beside">
               {(
                 [
-                  [item.name, item.board, item.sign.here],
-                  [item.rival.name, item.rival.board, item.sign.there],
+                  [item.name, rival.own, rival.sign.here],
+                  [rival.name, rival.board, rival.sign.there],
                 ] as const
               ).map(([name, recipe, shows]) => (
                 <div key={name}>

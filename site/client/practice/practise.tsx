@@ -58,7 +58,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
       />
       <p class="small score">
         {deck.boards
-          ? `${deck.boards} boards so far, ${deck.right} all right. ${waiting ? `${waiting} to come back now.` : 'What you missed comes back.'}`
+          ? `${deck.boards} ${deck.boards === 1 ? 'board' : 'boards'} so far, ${deck.right} all right. ${waiting ? `${waiting} to come back now.` : 'What you missed comes back.'}`
           : 'One tap answers. What you miss comes back later on another board.'}
         {!kept && ' This browser keeps nothing, so it ends with this page.'}
       </p>

@@ -62,7 +62,7 @@ const PaperSet = ({ dealer, title, boards }: Props) => {
       <ol>
         {items.map((item) => (
           <li key={item.id}>
-            {rightLetters(item)} {item.name}. {item.sign.here}
+            {rightLetters(item)} {item.name}. {item.rivals[0].sign.here}
           </li>
         ))}
       </ol>

@@ -76,14 +76,15 @@ const slidesOf = (dealer: Dealer, hash: string): readonly Slide[] => {
   return readLink(hash)
     .boards.filter((key) => canDeal(dealer, key))
     .map((key) => {
-      const { name, story, board, rival, sign, verdict } = deal(dealer, key);
+      const { name, story, rivals, verdict } = deal(dealer, key);
+      const [rival] = rivals;
       return {
         ask: story.length ? story.join(' ') : ASKED,
-        boards: [[name, board] as const],
+        boards: [[name, rival.own] as const],
         hidden: [[rival.name, rival.board] as const],
         says: [
           name,
-          `${sign.ask} ${sign.here} ${rival.name}: ${sign.there}`,
+          `${rival.sign.ask} ${rival.sign.here} ${rival.name}: ${rival.sign.there}`,
           ...(verdict ? [`${verdict.say}. ${verdict.why}`] : []),
         ],
       };

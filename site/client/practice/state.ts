@@ -19,7 +19,7 @@ export const readLink = (hash: string): PracticeLink => {
     level: PRACTICE_LEVELS.find((one) => one === level),
     title: (given.get('class') ?? '').trim().slice(0, LONGEST_TITLE),
     boards: (given.get('boards') ?? '')
-      .split('~')
+      .split('_')
       .flatMap((id) => readPracticeId(id) ?? [])
       .slice(0, MOST_IN_A_SET),
   };
@@ -30,6 +30,6 @@ export const writeLink = ({ level, title, boards }: Partial<PracticeLink>): stri
   if (level) parts.set('level', level);
   if (title) parts.set('class', title);
   if (boards?.length)
-    parts.set('boards', boards.map((key) => `${key.level}.${key.flaw}.${key.seed}`).join('~'));
+    parts.set('boards', boards.map((key) => `${key.level}.${key.flaw}.${key.seed}`).join('_'));
   return parts.toString();
 };

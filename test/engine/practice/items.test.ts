@@ -219,11 +219,16 @@ describe('practice items', () => {
     expect(
       unless(
         all,
-        ({ board, rival }) =>
+        ({ board, rivals }) =>
           BoardRecipe.safeParse(board).success &&
-          BoardRecipe.safeParse(rival.board).success &&
-          board['width-mm'] === rival.board['width-mm'] &&
-          board.wet === rival.board.wet,
+          rivals.every(
+            ({ own, board: other }) =>
+              BoardRecipe.safeParse(own).success &&
+              BoardRecipe.safeParse(other).success &&
+              own['width-mm'] === other['width-mm'] &&
+              own.seed === board.seed &&
+              own.wet === other.wet,
+          ),
       ),
     ).toEqual([]);
   });
