@@ -25,8 +25,8 @@ const OTHERS = 0.5;
 /** Pairs met less often are left out. */
 const PAIR_TIMES = 2;
 /** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
-const LEAST_FOR = 1.3;
-const LEAST_AGAINST = 2.6;
+const LEAST_FOR = 1.4;
+const LEAST_AGAINST = 2.8;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
 /** Logarithm of a share, of the likeliest, that is not worth reckoning. */

@@ -141,7 +141,15 @@ const toldTimes = (ear: Ear, words: readonly Word[], matches: readonly Match[], 
       likely: (span.low + span.high) / 2,
       most: span.high * MORE,
       sure:
-        long && !ago && isWorkedOn(words, at, old) ? 0.5 : ago ? 0.9 : strong ? 0.8 : waited ? 0.72 : 0.71,
+        long && !(ago && isOfLaying(words, at)) && isWorkedOn(words, at, old)
+          ? 0.5
+          : ago
+            ? 0.9
+            : strong
+              ? 0.8
+              : waited
+                ? 0.72
+                : 0.71,
       laid: isOfLaying(words, at),
     });
     at = span.to - 1;
@@ -181,7 +189,7 @@ const tightest = (matches: readonly Match[]): Match[] => {
 };
 
 const LAYING =
-  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|polished|polyed|put|painted|wiped|sealed|did|done)$/;
+  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|polished|polyed|put|painted|wiped|sealed)$/;
 
 /** Whether a coat was worked on in another clause than that of a time, or anywhere where the age of a thing is told: the age of a piece is then not that of its coat. */
 const isWorkedOn = (words: readonly Word[], at: number, aged: boolean): boolean =>

@@ -76,6 +76,15 @@ describe('the facts of a text', () => {
     ['Canned shellac opened half a year ago. They say use it in six months', 'wet'],
     ['A present from last year. I used clear shellac on it and it dents', 'recoatable'],
     ['A 100 year old floor, three coats of satin on it, hairs in the last', 'recoatable'],
+    [
+      'Recoated with two coats of gloss poly, it peels. Water based twelve years ago never did it',
+      'recoatable',
+    ],
+    [
+      'Cloudy white areas in rings the way it turned on the lathe. Sealer first, then the finish',
+      'recoatable',
+    ],
+    ['Brushed it too cold, it dragged, sags folded over', 'wet'],
     ['Old oil on a box. 20 days later it is oily to the touch', 'dry-to-touch'],
   ] as const)('%s: no drier than %s', (text, driest) => {
     const stage = fact(text, 'stage');
