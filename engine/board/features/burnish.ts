@@ -4,6 +4,9 @@ import { between, random } from '../noise.ts';
 import { type Point, placed, radians } from '../stamp.ts';
 import { traceOf, type Wipe } from '../wipes.ts';
 
+/** However dull it was, rubbing brings it to about a semi-gloss; what shone already comes nearer to a mirror. */
+const RUBBED = 0.034;
+
 /** A matte film rubbed glossy: the same stroke a few times over, each a little aside, without relief or edge. */
 export const burnish = (b: Board, f: FeatureOf<'burnish'>, from: number): void => {
   const next = random(from);
@@ -33,6 +36,8 @@ export const burnish = (b: Board, f: FeatureOf<'burnish'>, from: number): void =
       const { share, thread } = at(x, y);
       shine += (1 - shine) * share * (0.42 + 0.16 * thread);
     }
-    if (shine > 0) roughen(b, i, 0.034, Math.min(1, 1.2 * f.strength * shine));
+    if (shine === 0) return;
+    const rubbed = Math.min(RUBBED, b.roughness[i]! * 0.3);
+    roughen(b, i, rubbed, Math.min(1, 1.2 * f.strength * shine));
   });
 };
