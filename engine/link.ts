@@ -10,6 +10,7 @@ import type { Claim } from './model/source.ts';
 import { nearest } from './nearest.ts';
 import { schemaFaults } from './schema-faults.ts';
 import { isAsk, visits } from './tree.ts';
+import { wetClaim } from './wet-claim.ts';
 
 /** Ids that moved or merged: `kind/old` → new id. */
 export type Retired = Readonly<Record<string, string>>;
@@ -111,6 +112,7 @@ function* conditions(entry: AnyEntry): Generator<{ condition: ConditionInput; pa
 function* claims(entry: AnyEntry): Generator<{ claim: Claim; path: PropertyKey[] }> {
   const list: readonly Claim[] = 'claims' in entry ? entry.claims : [];
   for (const [index, claim] of list.entries()) yield { claim, path: ['claims', index] };
+  if (isKind(entry, 'defect')) yield { claim: wetClaim(entry), path: ['while-wet-rests-on'] };
 }
 
 const checkReference = (

@@ -36,6 +36,7 @@ changes:
 name: <${words(id)}>
 summary: <What it is, in one or two plain sentences.>
 while-wet: <What she must hear while the coat is wet - is it normal, does it go, what makes it worse.>
+while-wet-rests-on: { grade: invented }
 also: [<what people type 1>, <what people type 2>, <what people type 3>, <what people type 4>]
 often: occasional
 families: [water-based]

@@ -3,7 +3,7 @@ import { BoardRecipe } from './board.ts';
 import { FAMILIES } from './family.ts';
 import { DefectId, QuestionId } from './ids.ts';
 import { Change } from './remedy.ts';
-import { Claim } from './source.ts';
+import { Claim, Ground } from './source.ts';
 import { Branch } from './tree.ts';
 
 /** What a defect shows for a question: always, mostly (some nine times in ten), or both alike. */
@@ -20,6 +20,7 @@ export const Defect = z.strictObject({
     .describe(
       'What she must hear of it while the coat is wet or setting: is it normal, does it go, what makes it worse.',
     ),
+  'while-wet-rests-on': Ground.describe('How we know what while-wet says.'),
   also: z.array(z.string().min(3)).min(4).describe('Other names and what people type, in lay words.'),
   standard: z
     .array(z.strictObject({ term: z.string(), in: z.string() }))

@@ -17,6 +17,12 @@ export const Claim = z
   .meta({ id: 'claim', description: 'A statement with its provenance.' });
 export type Claim = z.infer<typeof Claim>;
 
+/** What a sentence that stands elsewhere rests on. */
+export const Ground = Claim.omit({ says: true }).meta({
+  id: 'ground',
+  description: 'The provenance of a sentence that stands elsewhere.',
+});
+
 export const SOURCE_KINDS = [
   'standard',
   'handbook',

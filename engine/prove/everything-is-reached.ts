@@ -29,6 +29,11 @@ export function* everythingIsReached(known: Knowledge): Generator<Issue> {
     for (const entry of list)
       for (const claim of entry.claims) if (claim.source) used.source.add(claim.source);
 
+  for (const defect of known.defects) {
+    const { source } = defect['while-wet-rests-on'];
+    if (source) used.source.add(source);
+  }
+
   const orphans = (
     kind: EntryKind,
     entries: readonly { id: string; file: string }[],

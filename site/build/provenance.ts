@@ -1,5 +1,6 @@
 import type { Knowledge } from '#engine/index.ts';
 import type { Grade } from '#engine/model/source.ts';
+import { wetClaim } from '#engine/wet-claim.ts';
 import { defectUrl, remedyUrl, ruleUrl } from '../shared/urls.ts';
 
 /** How a grade is said after a statement. */
@@ -26,7 +27,8 @@ export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly R
     for (const { says, source, at } of claims)
       if (source) found.set(source, [...(found.get(source) ?? []), { says, at, from }]);
   };
-  for (const one of known.defects) add(one.claims, { name: one.name, url: defectUrl(one.id) });
+  for (const one of known.defects)
+    add([wetClaim(one), ...one.claims], { name: one.name, url: defectUrl(one.id) });
   for (const one of known.remedies) add(one.claims, { name: one.name, url: remedyUrl(one.id) });
   for (const one of known.questions) add(one.claims, { name: one.ask });
   for (const one of known.rules) add(one.claims, { name: one.title, url: ruleUrl(one.id) });

@@ -60,6 +60,7 @@ export const defect = (id: string, tree: unknown, more: Record<string, unknown> 
     name: `Flaw ${id}`,
     summary: 'Invented for a test of the engine.',
     'while-wet': 'Invented: it goes by itself, and touching makes it worse.',
+    'while-wet-rests-on': { grade: 'invented' },
     also: ['one name', 'two names', 'three names', 'four names'],
     often: 'common',
     families: ['water-based'],
