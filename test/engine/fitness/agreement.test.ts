@@ -2,7 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { withFact } from '#engine/case.ts';
 import { factsOf } from '#engine/clock.ts';
-import { type Judgement, judgeLaying, layingOfCard, layingOfCase, layingOfCoat } from '#engine/fitness.ts';
+import {
+  type Judgement,
+  judgeLaying,
+  layingOfCard,
+  layingOfCase,
+  layingOfCoat,
+  noesOfAll,
+} from '#engine/fitness.ts';
 import { factsOfCard, laidCoatOf, trialsOf } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { Job } from '#engine/schedule.ts';
@@ -181,4 +188,20 @@ describe('what a card once let pass', () => {
     const second = layingOfCard({ ...on, coats: [coat({ id: 'first', laidAt: START })] }, later);
     expect(judgeLaying(plan, known, second, productOf(next.product)).wait).toBeUndefined();
   });
+});
+
+it('of a kind of coat alone, what forbids every product of it is told', () => {
+  const [day] = AIRS;
+  if (!day) throw new Error('no air');
+  const codesOf = (family: string, base: Row['base'], air: Row['air']) =>
+    noesOfAll(
+      plan,
+      known,
+      { base, day: air, onOwnCoat: true },
+      known.products.filter((product) => product.family === family).map(({ id }) => productOf(id)),
+    ).map(({ code }) => code);
+  expect(codesOf('water-based', 'wax', day)).toEqual(['use']);
+  expect(codesOf('water-based', 'bare-wood', day)).toEqual([]);
+  expect(codesOf('water-based', 'bare-wood', { celsius: 5, relativeHumidity: 0.5 })).toContain('weather');
+  expect(codesOf('no-such-kind', 'wax', day)).toEqual([]);
 });
