@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { BoardRecipe } from '#engine/model/board.ts';
-import { lightSaid, PRACTICE_HEIGHT, PRACTICE_WIDTH, shadeOf } from './draw.ts';
+import { lightSaid, practiceSize, shadeOf } from './draw.ts';
 
 type Props = {
   readonly recipe: BoardRecipe;
@@ -24,16 +24,22 @@ export const PracticeBoard = ({
   recipe,
   turn,
   called,
-  width = PRACTICE_WIDTH,
-  height = PRACTICE_HEIGHT,
+  width = practiceSize().width,
+  height = practiceSize().height,
   children,
 }: Props) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const shade = useMemo(() => shadeOf(recipe, width, height), [recipe, width, height]);
   useEffect(() => {
-    // After the words are there: they can be read while it is drawn.
-    const frame = requestAnimationFrame(() => canvas.current && shade(canvas.current, turn));
-    return () => cancelAnimationFrame(frame);
+    // After the words are painted: they can be read while it is drawn.
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const frame = requestAnimationFrame(() => {
+      timer = setTimeout(() => canvas.current && shade(canvas.current, turn));
+    });
+    return () => {
+      cancelAnimationFrame(frame);
+      clearTimeout(timer);
+    };
   }, [shade, turn]);
   return (
     <figure class="board">

@@ -2,9 +2,11 @@ import type { LightAngles } from '#engine/board/light.ts';
 import { turnable } from '#engine/board/turn.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 
-/** As drawn: enough to tell a ridge from a dip, and quick on an old phone. */
-export const PRACTICE_WIDTH = 320;
-export const PRACTICE_HEIGHT = 240;
+/** As drawn: enough to tell a ridge from a dip, and on a phone small enough to be there at once. */
+const ON_PHONE = { width: 280, height: 210 } as const;
+const ON_DESK = { width: 400, height: 300 } as const;
+export const practiceSize = (): { readonly width: number; readonly height: number } =>
+  matchMedia('(min-width: 60rem)').matches ? ON_DESK : ON_PHONE;
 
 /** The lights of the two pictures that the site shows everywhere. */
 const LOW: LightAngles = { azimuthDegrees: 142, elevationDegrees: 14 };
