@@ -117,7 +117,7 @@ const scales = (b: Board, f: Cracks, from: number): void => {
   const s = f['spacing-mm'];
   const half = f['width-um'] / 2000;
   const cell = { first: 0, second: 0, id: 0 };
-  const fine = grown(b, s * 0.6, b.pitch * 1.6, from + 11, 0.02);
+  const fine = grown(b, s * 1.1, b.pitch * 1.6, from + 11, 0.02);
   everywhere(b, (i, x, y) => {
     const wide = 1.5 + 0.5 * noise(x / 22, y / 22, from + 6);
     const bend =
@@ -126,7 +126,7 @@ const scales = (b: Board, f: Cracks, from: number): void => {
     const inside = (cell.second - cell.first) * s * 0.5;
     const uneven = 0.8 + 0.7 * rough(x / 3, y / 3, from + 3, 1);
     const gap = 1 - ease(half * 0.2 * uneven, half * 1.5 * uneven, inside);
-    const plate = 75 * ease(0, s * 0.3, inside) + 7 * rough(x / 1.6, y / 1.6, from + 4, 2);
+    const plate = 75 * ease(0, s * 0.3, inside) + 5 * rough(x / 2.6, y / 2.6, from + 4, 1);
     const hair = Math.max(0, cover(b, 0.03 - fine[i]!, 0.06)) * (1 - gap);
     raise(b, i, plate * (1 - gap) - 90 * gap - 16 * hair);
     tint(b, i, DIRT, 0.92 * gap + 0.5 * hair);
