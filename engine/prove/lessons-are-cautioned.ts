@@ -70,12 +70,13 @@ export const hazardsOfLesson = ({ needs, practice }: LessonEntry): ReadonlyMap<H
 
 const RANK: Readonly<Record<Weight, number>> = { note: 0, limit: 0, care: 1, stop: 2 };
 
-/** The rules of a lesson that stand before its practice: those that guard what it does. */
+/** The rules of a lesson that stand before its practice, stops first: those that guard what it does. */
 export const rulesBefore = (known: Knowledge, lesson: LessonEntry): readonly RuleEntry[] => {
   const does = hazardsOfLesson(lesson);
   return lesson.rules
     .map((id) => known.get('rule', id))
-    .filter(({ hazards }) => hazards.some((hazard) => does.has(hazard)));
+    .filter(({ hazards }) => hazards.some((hazard) => does.has(hazard)))
+    .sort((one, other) => RANK[weightOf(other)] - RANK[weightOf(one)]);
 };
 
 /** What each hazard of a lesson calls for and its rules do not give. */
