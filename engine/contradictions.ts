@@ -21,7 +21,7 @@ const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 const isOfStain = (step: Step): boolean =>
   (step.kind === 'coat' && step.product === 'stain') ||
   (step.kind === 'test-patch' && step.tries === 'stain') ||
-  (step.kind === 'wait' && /\bstain (to )?dry\b/i.test(step.say));
+  (step.kind === 'wait' && step.of === 'stain');
 
 /** A coat of her own finish, laid as she lays it: neither surely by hand nor surely by spray. */
 const isHerCoat = (step: Step): boolean =>

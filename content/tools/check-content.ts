@@ -5,6 +5,7 @@ import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
+import { handsTable } from './hands.ts';
 import { factsTable, languageTable, questionsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
@@ -20,6 +21,7 @@ const tables = known
       planTable,
       careTable,
       choicesTable,
+      handsTable,
       languageTable,
       factsTable,
       questionsTable,

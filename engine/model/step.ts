@@ -69,6 +69,7 @@ export const Step = z.discriminatedUnion('kind', [
       ...common,
       until: z.enum(STAGES).optional().describe('The stage to wait for.'),
       hours: Hours.optional().describe('Hours from–to, where a stage does not say it.'),
+      of: z.literal('stain').optional().describe('What dries, where it is not the coat.'),
       from: z
         .literal('coat')
         .optional()

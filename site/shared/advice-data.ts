@@ -1,10 +1,11 @@
 import type { AnyEntry, Knowledge } from '#engine/index.ts';
+import type { Hands } from '#engine/model/hands.ts';
 import type { Sanding } from '#engine/model/plan.ts';
 import { ownWord } from './told-rule.ts';
 import { actsByStanding } from './walk-data.ts';
 
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
-export const adviceData = (known: Knowledge, sanding: Sanding) => ({
+export const adviceData = (known: Knowledge, sanding: Sanding, hands: Hands) => ({
   rules: known.rules.map(
     ({ id, kind, level, title, say, why, defers, when, hazards, open, sure, always, ...rule }) => ({
       id,
@@ -33,6 +34,7 @@ export const adviceData = (known: Knowledge, sanding: Sanding) => ({
     'safe-from': from,
   })),
   sanding,
+  hands,
 });
 export type AdviceData = ReturnType<typeof adviceData>;
 

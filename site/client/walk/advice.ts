@@ -1,4 +1,5 @@
 import { layingOfCase } from '#engine/fitness.ts';
+import { byHand } from '#engine/hands.ts';
 import {
   type Case,
   cautionsApart,
@@ -154,6 +155,24 @@ const kindLaid = (step: Step | undefined, on: Case): unknown => {
   }
 };
 
+/** How each step is done with what was told, how she knows that it is done, and what if not. */
+const tellHands = (known: Knowledge, hands: AdviceData['hands'], procedure: HTMLElement, on: Case): void => {
+  for (const old of procedure.querySelectorAll('[data-hand]')) old.remove();
+  const { steps } = known.get('remedy', procedure.dataset['remedy'] ?? '');
+  for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]:not([hidden])')) {
+    const step = steps[Number(item.dataset['step'])];
+    if (!step) continue;
+    const { how, done, ifNot } = byHand(known, hands, on, step);
+    const say = (words: string): void => {
+      const line = make('p', words, 'worked');
+      line.dataset['hand'] = '';
+      item.append(line);
+    };
+    if (how) say(how);
+    if (done && !item.querySelector('.worked:not([data-hand])')) say(`Done when: ${done} ${ifNot}`);
+  }
+};
+
 /** What forbids the first coat of a repair in the air that is told, said before it as a plan would say it. */
 const tellCoat = async (known: Knowledge, procedure: HTMLElement, on: Case): Promise<void> => {
   const { steps } = known.get('remedy', procedure.dataset['remedy'] ?? '');
@@ -235,6 +254,7 @@ const fitSheet = async (): Promise<void> => {
     );
     fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on), whole);
     tellFilm(advice.sanding, procedure, on);
+    tellHands(known, advice.hands, procedure, on);
   });
   await tellCoat(known, procedure, on);
 };
@@ -273,6 +293,7 @@ export const fitAdvice = async (): Promise<void> => {
           walked.fired.stops.filter(ofFacts),
         );
         tellFilm(advice.sanding, procedure, on);
+        tellHands(known, advice.hands, procedure, on);
       }
   });
   if (hers) for (const procedure of procedures) await tellCoat(known, procedure, on);

@@ -1,0 +1,57 @@
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { byHand } from '#engine/hands.ts';
+import { type Case, emptyCase, withFact } from '#engine/index.ts';
+import { FACTS } from '#engine/model/facts.ts';
+import { Step } from '#engine/model/step.ts';
+import { readHands } from '../../content/tools/hands.ts';
+import { known } from '../content/real/knowledge.ts';
+
+const hands = readHands(known, fileURLToPath(new URL('../..', import.meta.url)));
+const coat = Step.parse({ kind: 'coat', product: 'same', say: 'Lay one thin coat.' });
+const sand = Step.parse({
+  kind: 'sand',
+  grit: 320,
+  say: 'Sand it lightly.',
+  'worked-if': 'It is dull all over.',
+});
+const how = (on: Case, step = coat) => byHand(known, hands, on, step).how;
+
+describe('how a step is done with what was told', () => {
+  it('is told for every tool that lays a coat, and never names another tool', () => {
+    const others = {
+      brush: /gun|roller|spray/i,
+      roller: /gun/i,
+      'spray-gun': /brush|roller/i,
+      aerosol: /brush|roller|gun/i,
+    };
+    for (const applicator of FACTS.applicator.values) {
+      const told = how(withFact(emptyCase(), 'applicator', applicator));
+      expect(told, applicator).toBeDefined();
+      const wrong = others[applicator as keyof typeof others];
+      if (wrong) expect(told).not.toMatch(wrong);
+    }
+  });
+
+  it('is not told where nothing is known of it, nor of a coat that is surely laid otherwise', () => {
+    expect(how(emptyCase())).toBeUndefined();
+    const sprayed = Step.parse({ kind: 'coat', product: 'same', by: 'spray', say: 'Spray one light coat.' });
+    expect(how(withFact(emptyCase(), 'applicator', 'brush'), sprayed)).toBeUndefined();
+    const shellac = Step.parse({ kind: 'coat', product: 'dewaxed-shellac', say: 'Seal it thinly.' });
+    expect(how(withFact(emptyCase(), 'applicator', 'aerosol'), shellac)).toBeUndefined();
+  });
+
+  it('tells shellac by its own row, and sanding by what lies below', () => {
+    const brushed = withFact(emptyCase(), 'applicator', 'brush');
+    expect(how(withFact(brushed, 'family', 'shellac'))).not.toBe(
+      how(withFact(brushed, 'family', 'oil-based')),
+    );
+    expect(how(withFact(emptyCase(), 'base', 'chalk-paint'), sand)).toMatch(/soft/);
+  });
+
+  it('says when a step is done, but where it says so itself', () => {
+    expect(byHand(known, hands, emptyCase(), coat).done).toMatch(/wet all over/);
+    expect(byHand(known, hands, emptyCase(), coat).ifNot).toBeDefined();
+    expect(byHand(known, hands, emptyCase(), sand).done).toBeUndefined();
+  });
+});
