@@ -169,7 +169,7 @@ const tellHands = (known: Knowledge, hands: AdviceData['hands'], procedure: HTML
       item.append(line);
     };
     if (how) say(how);
-    if (done && !item.querySelector('.worked:not([data-hand])')) say(`Done when: ${done} ${ifNot}`);
+    if (done && !item.querySelector('.worked:not([data-hand])')) say(`Done when: ${done} If not: ${ifNot}`);
   }
 };
 
