@@ -48,7 +48,7 @@ export const actionOf = (known: Knowledge, acts: readonly Act[]): Action => {
     verdict: words.verdict,
     say: alike ? first.say : words.say,
     not: alike ? first.not : words.not,
-    again: words.again,
+    again: (alike && first.again) || words.again,
   };
 };
 

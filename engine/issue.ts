@@ -29,6 +29,7 @@ export type Fault =
   | { code: 'orphan'; kind: EntryKind; id: string }
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
+  | { code: 'times-differ'; stage: string; again: string }
   | { code: 'step-order'; step: string; needs: string }
   | { code: 'against-told'; step: string; told: string; why: string }
   | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }

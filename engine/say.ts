@@ -81,6 +81,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `at the stage ${issue.stage} this remedy says "${issue.doing}"`,
         `a film at this stage allows only ${list(issue.allowed)}`,
       ];
+    case 'times-differ':
+      return [
+        `at the stage ${issue.stage} what is said does not go with "${issue.again}"`,
+        'give the act an "again" of its own that names the same time',
+      ];
     case 'step-order':
       return [`the step "${issue.step}" comes before what it needs`, issue.needs];
     case 'against-told':

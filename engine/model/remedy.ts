@@ -27,6 +27,11 @@ export const Act = z.strictObject({
   do: z.enum(DOINGS),
   say: z.string().min(12).describe('What to do now and why, in one or two short sentences.'),
   not: z.string().min(6).describe('What not to do now.'),
+  again: z
+    .string()
+    .min(12)
+    .optional()
+    .describe('When to look again, where it is not when such acts commonly say.'),
 });
 export type Act = z.infer<typeof Act>;
 

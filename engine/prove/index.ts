@@ -11,6 +11,7 @@ import { signsCoverTheTree } from './signs-cover-the-tree.ts';
 import { stepsAreInOrder } from './steps-are-in-order.ts';
 import { stepsKeepToWhatIsTold } from './steps-keep-to-what-is-told.ts';
 import { stepsTellWhatTheyDo } from './steps-tell-what-they-do.ts';
+import { timesAgree } from './times-agree.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
 
 /** One thing that must hold of the whole knowledge. */
@@ -19,6 +20,7 @@ type Proof = (known: Knowledge) => Iterable<Issue>;
 const PROOFS: readonly Proof[] = [
   noQuestionTwice,
   actionsFitTheStage,
+  timesAgree,
   stepsAreInOrder,
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
