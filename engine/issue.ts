@@ -17,6 +17,11 @@ export type Fault =
   | { code: 'bad-branch'; keys: readonly string[] }
   | { code: 'dead-link'; kind: EntryKind; id: string; nearest: string | undefined }
   | UnknownName
+  | { code: 'left-over'; text: string }
+  | { code: 'still-there'; kind: EntryKind; id: string }
+  | { code: 'near-name'; kind: EntryKind; id: string; other: string }
+  | { code: 'needs-quotes'; why: 'colon' | 'comma'; text: string }
+  | { code: 'bad-choice'; at: string; value: string; nearest: string | undefined; allowed: readonly string[] }
   | { code: 'unused-name'; what: string; name: string }
   | { code: 'retired-link'; kind: EntryKind; id: string; now: string }
   | { code: 'no-source'; says: string; grade: string }

@@ -47,7 +47,8 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   const tell = (line: number, fault: Fault) => issues.push({ file: raw.file, line, ...fault } as Issue);
   if (!ID_PATTERN.test(raw.id)) tell(1, { code: 'bad-id', id: raw.id });
   if (raw.broken) {
-    tell(raw.broken.line, { code: 'bad-yaml', message: raw.broken.message });
+    const { line, message, colon } = raw.broken;
+    tell(line, colon ? { code: 'needs-quotes', why: 'colon', text: colon } : { code: 'bad-yaml', message });
     return [];
   }
   for (const { path, fault } of raw.told ?? []) tell(raw.lineOf(path), fault);
@@ -58,7 +59,7 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   const schema = SCHEMAS[raw.kind];
   const parsed = schema.safeParse(raw.data);
   if (!parsed.success) {
-    for (const found of schemaFaults(parsed.error, raw.data, Object.keys(schema.shape)))
+    for (const found of schemaFaults(parsed.error, raw.data, schema))
       tell(raw.lineOf(found.path, found.atKey), found.fault);
     return [];
   }

@@ -39,6 +39,30 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `there is no ${issue.what} "${issue.name}" in ${issue.in}`,
         maybe(issue.nearest) || `add it there, or write it out here`,
       ];
+    case 'left-over':
+      return [`"${issue.text}" is what the template left`, 'put your own words in its place'];
+    case 'still-there':
+      return [
+        `the ${issue.kind} "${issue.id}" is retired here and still there`,
+        `delete content/${FOLDERS[issue.kind]}/${issue.id}.mdx, or this line`,
+      ];
+    case 'near-name':
+      return [
+        `the ${issue.kind} "${issue.id}" is named almost like "${issue.other}"`,
+        'use that one, or name this one by what tells it apart',
+      ];
+    case 'needs-quotes':
+      return [
+        issue.why === 'colon'
+          ? `the text "${issue.text}" holds a colon, which begins a new field in YAML`
+          : `a comma cut this text in two: "${issue.text}" was read as a field of its own`,
+        "put the whole text between quotes: '…'",
+      ];
+    case 'bad-choice':
+      return [
+        `"${issue.value}" can not stand at ${issue.at}`,
+        maybe(issue.nearest) || `use one of ${list(issue.allowed)}`,
+      ];
     case 'unused-name':
       return [`nothing uses the ${issue.what} "${issue.name}"`, 'write its name in a remedy, or remove it'];
     case 'retired-link':

@@ -36,24 +36,69 @@ const inUnion = (
     return option.flatMap((inner) => locate(inner, data, path));
   }
   if (issue.errors.length === 0 || typeof value !== 'object')
-    return [{ path, atKey: false, fault: badValue(issue, path) }];
+    return [{ path, atKey: false, fault: badValue(issue, path, data) }];
   const options = [...issue.errors].sort((a, b) => cost(a) - cost(b));
   return (options[0] ?? []).flatMap((inner) => locate(inner, data, path));
 };
 
-const badValue = (issue: ZodIssue, path: readonly PropertyKey[]): Fault => ({
-  code: 'bad-value',
-  at: path.map(String).join('.') || 'front matter',
-  message: issue.message.replace(/^Invalid (input|option): /, ''),
-});
+/** `2-12` where two numbers are wanted, `28.11.2026` where a day is. */
+const written = (value: unknown, message: string): string => {
+  const pair =
+    typeof value === 'string' &&
+    /expected (tuple|array)/.test(message) &&
+    /^\s*([\d.]+)\s*(?:-|–|to)\s*([\d.]+)/.exec(value);
+  if (pair) return `write [${pair[1]}, ${pair[2]}]`;
+  const day =
+    typeof value === 'string' &&
+    /ISO date/i.test(message) &&
+    /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(value);
+  if (day) {
+    const [, one = '', mark, two = '', year] = day;
+    const [month, date] = mark === '/' ? [one, two] : [two, one];
+    return `write the year first: ${year}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`;
+  }
+  if (/ISO date/i.test(message)) return 'write a day as year-month-day: 2026-11-28';
+  return message;
+};
+
+const placeOf = (path: readonly PropertyKey[]): string => path.map(String).join('.') || 'front matter';
+
+const badValue = (issue: ZodIssue, path: readonly PropertyKey[], data: unknown): Fault => {
+  const value = at(data, path);
+  const choices = issue.code === 'invalid_value' ? issue.values.map(String) : [];
+  if (choices.length && (typeof value === 'string' || typeof value === 'number'))
+    return {
+      code: 'bad-choice',
+      at: placeOf(path),
+      value: String(value),
+      nearest: nearest(String(value), choices),
+      allowed: choices,
+    };
+  return {
+    code: 'bad-value',
+    at: placeOf(path),
+    message: written(
+      value,
+      (issue.code === 'invalid_key' ? (issue.issues[0]?.message ?? issue.message) : issue.message).replace(
+        /^Invalid (input|option): /,
+        '',
+      ),
+    ),
+  };
+};
 
 const locate = (issue: ZodIssue, data: unknown, prefix: PropertyKey[]): Located[] => {
   const path = [...prefix, ...issue.path];
   if (issue.code === 'unrecognized_keys') {
+    const value = at(data, path);
     return issue.keys.map((key) => ({
       path: [...path, key],
       atKey: true,
-      fault: { code: 'unknown-key', key, nearest: undefined, allowed: [] },
+      // In braces a comma ends a value: the rest of the sentence is read as a key with nothing behind it.
+      fault:
+        /\s/.test(key) && (value as Record<string, unknown>)[key] === null
+          ? { code: 'needs-quotes', why: 'comma', text: key }
+          : { code: 'unknown-key', key, nearest: undefined, allowed: [] },
     }));
   }
   if (issue.code === 'invalid_union')
@@ -62,22 +107,56 @@ const locate = (issue: ZodIssue, data: unknown, prefix: PropertyKey[]): Located[
     const key = String(path.at(-1) ?? '');
     return [{ path: path.slice(0, -1), atKey: false, fault: { code: 'missing-key', key } }];
   }
-  return [{ path, atKey: false, fault: badValue(issue, path) }];
+  return [{ path, atKey: false, fault: badValue(issue, path, data) }];
+};
+
+type Inner = {
+  readonly type: string;
+  readonly shape?: Readonly<Record<string, z.core.$ZodType>>;
+  readonly element?: z.core.$ZodType;
+  readonly items?: readonly z.core.$ZodType[];
+  readonly valueType?: z.core.$ZodType;
+  readonly innerType?: z.core.$ZodType;
+  readonly options?: readonly z.core.$ZodType[];
+  readonly getter?: () => z.core.$ZodType;
+  readonly out?: z.core.$ZodType;
+};
+
+/** The keys that a schema allows at a path of a value; none where it is no object. */
+const keysAt = (schema: z.core.$ZodType, data: unknown, path: readonly PropertyKey[]): readonly string[] => {
+  const inner = schema._zod.def as unknown as Inner;
+  const further = inner.innerType ?? inner.getter?.() ?? inner.out;
+  if (further) return keysAt(further, data, path);
+  if (inner.options) {
+    const kind = (data as { kind?: unknown } | undefined)?.kind;
+    const lists = inner.options.map((option) => {
+      const { shape } = option._zod.def as unknown as Inner;
+      const literal = (shape?.['kind']?._zod.def as unknown as { values?: readonly unknown[] } | undefined)
+        ?.values;
+      return !literal || literal.includes(kind) ? keysAt(option, data, path) : [];
+    });
+    return [...new Set(lists.flat())];
+  }
+  const [key, ...rest] = path;
+  if (key === undefined) return Object.keys(inner.shape ?? {});
+  const next = inner.shape?.[String(key)] ?? inner.element ?? inner.items?.[Number(key)] ?? inner.valueType;
+  return next ? keysAt(next, (data as Record<PropertyKey, unknown> | undefined)?.[key], rest) : [];
 };
 
 /** All faults of one value against its schema, each with its path; unknown keys name the nearest known one. */
-export const schemaFaults = (error: z.core.$ZodError, data: unknown, topKeys: readonly string[]): Located[] =>
+export const schemaFaults = (error: z.core.$ZodError, data: unknown, schema: z.core.$ZodType): Located[] =>
   error.issues
     .flatMap((issue) => locate(issue, data, []))
-    .map((found) =>
-      found.fault.code === 'unknown-key'
-        ? {
-            ...found,
-            fault: {
-              ...found.fault,
-              nearest: nearest(found.fault.key, topKeys),
-              allowed: found.path.length === 1 ? topKeys : [],
-            },
-          }
-        : found,
-    );
+    .map((found) => {
+      if (found.fault.code !== 'unknown-key') return found;
+      const { key } = found.fault;
+      const allowed = keysAt(schema, data, found.path.slice(0, -1));
+      return {
+        ...found,
+        fault: {
+          ...found.fault,
+          nearest: nearest(key, allowed) ?? allowed.find((one) => one.startsWith(`${key}-`)),
+          allowed,
+        },
+      };
+    });

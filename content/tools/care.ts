@@ -1,13 +1,14 @@
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { Care } from '#engine/model/care.ts';
+import type { ContentRoot } from './files.ts';
 import { gradeOf, HIGHEST_GRADE } from './plain-words.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FILE = 'content/care.yaml';
 
 /** The sentences of the care card, or every fault in them; a buyer must understand each at once. */
-export const careTable = (known: Knowledge, root: string): Table<Care> => {
+export const careTable = (known: Knowledge, root: ContentRoot): Table<Care> => {
   const table = readTable(known, root, FILE, Care);
   if (!table.ok) return table;
   const issues = Object.entries(table.value).flatMap(([part, rows]) =>
@@ -23,4 +24,4 @@ export const careTable = (known: Knowledge, root: string): Table<Care> => {
 };
 
 /** The sentences of the care card; throws every fault as a line `file:line: what; what to do`. */
-export const readCare = (known: Knowledge, root: string): Care => orThrow(careTable(known, root));
+export const readCare = (known: Knowledge, root: ContentRoot): Care => orThrow(careTable(known, root));

@@ -6,8 +6,9 @@ import { survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
 import { handsTable } from './hands.ts';
-import { factsTable, languageTable, questionsTable } from './hear.ts';
+import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
+import { termsTable } from './plain-words.ts';
 import { planTable } from './plan.ts';
 import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
@@ -22,6 +23,8 @@ const tables = known
       careTable,
       choicesTable,
       handsTable,
+      wordsTable,
+      termsTable,
       languageTable,
       factsTable,
       questionsTable,

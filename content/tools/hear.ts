@@ -1,30 +1,30 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { load } from 'js-yaml';
 import { buildLexicon, dryHoursOf, type Hearing } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { Words } from '#engine/model/words.ts';
+import type { ContentRoot } from './files.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FOLDER = 'content/hear';
 
-export const languageTable = (known: Knowledge, root: string): Table<HearLanguage> =>
+export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLanguage> =>
   readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage);
-export const factsTable = (known: Knowledge, root: string): Table<HearFacts> =>
+export const factsTable = (known: Knowledge, root: ContentRoot): Table<HearFacts> =>
   readTable(known, root, `${FOLDER}/facts.yaml`, HearFacts);
 /** Every question that it names must be there. */
-export const questionsTable = (known: Knowledge, root: string): Table<HearQuestions> =>
+export const questionsTable = (known: Knowledge, root: ContentRoot): Table<HearQuestions> =>
   readTable(known, root, `${FOLDER}/questions.yaml`, Object.assign(HearQuestions, { shape: {} }), (value) =>
     Object.keys(value).map((id) => ({ kind: 'question' as const, id, path: [id] })),
   );
 
+export const wordsTable = (known: Knowledge, root: ContentRoot): Table<Words> =>
+  readTable(known, root, 'content/words.yaml', Words);
+
 /** The lay words of the search, which the ear reads spellings from. */
-export const readWords = (root: string): Words =>
-  Words.parse(load(readFileSync(join(root, 'content/words.yaml'), 'utf8')));
+export const readWords = (root: ContentRoot): Words => orThrow(wordsTable(knowledgeOf([]), root));
 
 /** The ear of the content below `root`; throws every fault as a line. */
-export const readHearing = (known: Knowledge, root: string): Hearing => ({
+export const readHearing = (known: Knowledge, root: ContentRoot): Hearing => ({
   lexicon: buildLexicon(
     known,
     {

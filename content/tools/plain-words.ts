@@ -1,13 +1,12 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { fleschKincaid } from 'flesch-kincaid';
-import { load } from 'js-yaml';
 import { syllable } from 'syllable';
 import { z } from 'zod';
 import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
 import { STAGES } from '#engine/model/stage.ts';
 import { visits } from '#engine/tree.ts';
+import { type ContentRoot, textOf } from './files.ts';
+import { readTable, type Table } from './table.ts';
 
 /** A twelve-year-old reads this with ease. Flesch–Kincaid grade: Kincaid and others, US Navy report 8-75, 1975. */
 export const HIGHEST_GRADE = 7;
@@ -15,6 +14,12 @@ export const HIGHEST_GRADE = 7;
 const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
 type Term = z.infer<typeof Terms>[number];
 const FILE = 'content/plain-words.yaml';
+
+/** Trade terms that count as one plain word each; no file is no term. */
+export const termsTable = (_known: Knowledge, root: ContentRoot): Table<readonly Term[]> =>
+  textOf(root, FILE) === undefined
+    ? { ok: true, value: [], lineOf: () => 1 }
+    : readTable(knowledgeOf([]), root, FILE, Object.assign(Terms, { shape: {} }));
 
 type Text = { readonly file: string; readonly line: () => number; readonly text: string };
 
@@ -47,9 +52,10 @@ function* textsOf(known: Knowledge): Generator<Text> {
 }
 
 /** Texts that read too hard, and allowed terms that nothing needs any more. */
-export function* plainWords(known: Knowledge, root: string): Generator<Issue> {
-  const path = join(root, FILE);
-  const terms = existsSync(path) ? Terms.parse(load(readFileSync(path, 'utf8'))) : [];
+export function* plainWords(known: Knowledge, root: ContentRoot): Generator<Issue> {
+  const table = termsTable(known, root);
+  if (!table.ok) return;
+  const { value: terms, lineOf } = table;
   const texts = [...textsOf(known)];
   for (const { file, line, text } of texts) {
     const grade = gradeOf(text, terms);
@@ -58,5 +64,5 @@ export function* plainWords(known: Knowledge, root: string): Generator<Issue> {
   }
   for (const [index, { term }] of terms.entries())
     if (!texts.some(({ text }) => new RegExp(`\\b${term}\\b`, 'i').test(text)))
-      yield { file: FILE, line: index + 3, code: 'needless-exception', of: `the term "${term}"` };
+      yield { file: FILE, line: lineOf([index]), code: 'needless-exception', of: `the term "${term}"` };
 }

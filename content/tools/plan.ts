@@ -1,5 +1,6 @@
 import type { Knowledge } from '#engine/knowledge.ts';
 import { Plan } from '#engine/model/plan.ts';
+import type { ContentRoot } from './files.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
 const mentions = (plan: Plan): Mention[] => [
@@ -15,8 +16,8 @@ const mentions = (plan: Plan): Mention[] => [
 ];
 
 /** The tables of the finishing schedule, or every fault in them. */
-export const planTable = (known: Knowledge, root: string): Table<Plan> =>
+export const planTable = (known: Knowledge, root: ContentRoot): Table<Plan> =>
   readTable(known, root, 'content/plan.yaml', Plan, mentions);
 
 /** The tables of the finishing schedule; throws every fault as a line `file:line: what; what to do`. */
-export const readPlan = (known: Knowledge, root: string): Plan => orThrow(planTable(known, root));
+export const readPlan = (known: Knowledge, root: ContentRoot): Plan => orThrow(planTable(known, root));

@@ -1,13 +1,14 @@
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
+import type { ContentRoot } from './files.ts';
 import { gradeOf, HIGHEST_GRADE } from './plain-words.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FILE = 'content/practice/words.yaml';
 
 /** The words of practice boards, or every fault in them; a beginner must understand what was wrong at once. */
-export const practiceTable = (known: Knowledge, root: string): Table<PracticeWords> => {
+export const practiceTable = (known: Knowledge, root: ContentRoot): Table<PracticeWords> => {
   const table = readTable(known, root, FILE, PracticeWords, ({ shows }) =>
     Object.entries(shows).flatMap(([flaw, boards]) => [
       { kind: 'defect' as const, id: flaw, path: ['shows', flaw] },
@@ -40,5 +41,5 @@ export const practiceTable = (known: Knowledge, root: string): Table<PracticeWor
 };
 
 /** The words of practice boards; throws every fault as a line `file:line: what; what to do`. */
-export const readPractice = (known: Knowledge, root: string): PracticeWords =>
+export const readPractice = (known: Knowledge, root: ContentRoot): PracticeWords =>
   orThrow(practiceTable(known, root));

@@ -1,10 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join, relative } from 'node:path';
 import { CORE_SCHEMA, load } from 'js-yaml';
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
 import { filled } from '#engine/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
+import { type ContentRoot, filesIn, textOf } from './files.ts';
 
 const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
 
@@ -13,41 +12,30 @@ const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
  * that opens content.
  * A file that can not be parsed comes back with `broken`; nothing throws for an author's fault.
  */
-export const readContent = (root: string): RawEntry[] =>
+export const readContent = (root: ContentRoot): RawEntry[] =>
   filled(
-    ENTRY_KINDS.flatMap((kind) => {
-      const folder = join(root, 'content', FOLDERS[kind]);
-      return names(folder).map((name) => readEntry(root, kind, join(folder, name)));
-    }),
+    ENTRY_KINDS.flatMap((kind) =>
+      filesIn(root, `content/${FOLDERS[kind]}`, '.mdx').map((name) =>
+        readEntry(root, kind, `content/${FOLDERS[kind]}/${name}`),
+      ),
+    ),
     { acts: tableIn(root, 'acts'), steps: tableIn(root, 'steps') },
   );
 
 /** A table of what stands once for many files; its own faults are told by `shared.ts`. */
-const tableIn = (root: string, name: string): Record<string, unknown> => {
+const tableIn = (root: ContentRoot, name: string): Record<string, unknown> => {
   try {
-    const table = load(readFileSync(join(root, 'content', `${name}.yaml`), 'utf8'), { schema: CORE_SCHEMA });
+    const table = load(textOf(root, `content/${name}.yaml`) ?? '', { schema: CORE_SCHEMA });
     return typeof table === 'object' && table !== null ? (table as Record<string, unknown>) : {};
   } catch {
     return {};
   }
 };
 
-const names = (folder: string): string[] => {
-  try {
-    return readdirSync(folder)
-      .filter((name) => name.endsWith('.mdx'))
-      .sort();
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
-    throw error;
-  }
-};
-
-/** One file as a raw entry. */
-export const readEntry = (root: string, kind: EntryKind, path: string): RawEntry => {
-  const file = relative(root, path).replaceAll('\\', '/');
+/** One file, named from the root, as a raw entry. */
+export const readEntry = (root: ContentRoot, kind: EntryKind, file: string): RawEntry => {
   const id = file.slice(file.lastIndexOf('/') + 1, -'.mdx'.length);
-  return { kind, id, file, ...parseFrontMatter(readFileSync(path, 'utf8')) };
+  return { kind, id, file, ...parseFrontMatter(textOf(root, file) ?? '') };
 };
 
 /** The YAML between the first two lines of `---`, with the line of every path in it. */
@@ -74,6 +62,30 @@ const lineWhenAsked = (yaml: string): LineOf => {
   };
 };
 
+const COLON =
+  /Nested mappings are not allowed|Implicit keys need to be on a single line|Implicit map keys need/;
+
+/** What a parser says, for someone who has never seen YAML. */
+const inPlainWords = (yaml: string, at: number, message: string): { message: string; colon?: string } => {
+  const line = yaml.slice(yaml.lastIndexOf('\n', at - 1) + 1).split('\n')[0] ?? '';
+  const text = /^[\s-]*[\w-]+: (.*)$/.exec(line)?.[1];
+  return COLON.test(message) && text?.includes(': ') ? { message, colon: text } : { message };
+};
+
+const UNCLOSED = /Missing closing|must be sufficiently indented and end with/;
+
+/** Where a quote or a bracket was opened that nothing closes: a parser tells only where it gave up. */
+const openedAt = (yaml: string, at: number, message: string): number => {
+  if (!UNCLOSED.test(message)) return at;
+  const lines = yaml.slice(0, at).split('\n');
+  const open = lines.findLastIndex((line) => {
+    const value = /^[\s-]*[\w-]+:\s*(.*)$/.exec(line)?.[1] ?? '';
+    const closing = { "'": "'", '"': '"', '[': ']', '{': '}' }[value.charAt(0)];
+    return closing !== undefined && !value.slice(1).includes(closing);
+  });
+  return open < 0 ? at : lines.slice(0, open).join('\n').length + (open > 0 ? 1 : 0);
+};
+
 const withLines = (yaml: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
   const lines = new LineCounter();
   const document = parseDocument(yaml, { lineCounter: lines, prettyErrors: false });
@@ -83,7 +95,10 @@ const withLines = (yaml: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> =
     return {
       data: undefined,
       lineOf: () => 1,
-      broken: { line: lineAt(fault.pos[0]), message: fault.message },
+      broken: {
+        line: lineAt(openedAt(yaml, fault.pos[0], fault.message)),
+        ...inPlainWords(yaml, fault.pos[0], fault.message),
+      },
     };
   return { data: document.toJS(), lineOf: lineFinder(document.contents, lineAt) };
 };

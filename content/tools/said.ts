@@ -1,10 +1,9 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import type { SaidPhrase } from '#engine/find.ts';
 import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { Collected, SaidOfPages, TOOL_PAGES } from '#engine/model/said.ts';
+import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
@@ -21,31 +20,34 @@ const mentionOf = (name: string, path: readonly PropertyKey[]): Mention[] => {
   return [{ kind: kind as EntryKind, id: id ?? '', path }];
 };
 
-export const saidTable = (known: Knowledge, root: string): Table<SaidOfPages> =>
+export const saidTable = (known: Knowledge, root: ContentRoot): Table<SaidOfPages> =>
   readTable(known, root, PAGES, SaidOfPages, ({ said }) =>
     Object.keys(said).flatMap((name) => mentionOf(name, ['said', name])),
   );
 
-export const collectedTable = (known: Knowledge, root: string): Table<Collected> =>
+export const collectedTable = (known: Knowledge, root: ContentRoot): Table<Collected> =>
   readTable(known, root, COLLECTED, Collected, ({ phrases }) =>
     phrases.flatMap(({ is }, at) => is.flatMap((name, i) => mentionOf(name, ['phrases', at, 'is', i]))),
   );
 
 /** All that people said, the authors' lines and the collected ones. Throws every fault as a line. */
-const readSaid = (known: Knowledge, root: string): { phrases: SaidPhrase[]; tools: SaidOfPages['tools'] } => {
-  if (!existsSync(join(root, PAGES))) return { phrases: [], tools: [] };
+const readSaid = (
+  known: Knowledge,
+  root: ContentRoot,
+): { phrases: SaidPhrase[]; tools: SaidOfPages['tools'] } => {
+  if (textOf(root, PAGES) === undefined) return { phrases: [], tools: [] };
   const { said, tools } = orThrow(saidTable(known, root));
   const authored = Object.entries(said).flatMap(([name, lines]) =>
     lines.map((say) => ({ say, is: name === ELSEWHERE ? [] : [name] })),
   );
-  const collected = existsSync(join(root, COLLECTED)) ? orThrow(collectedTable(known, root)).phrases : [];
+  const collected = textOf(root, COLLECTED) !== undefined ? orThrow(collectedTable(known, root)).phrases : [];
   return { phrases: [...authored, ...collected], tools };
 };
 
 const indexes = new WeakMap<Knowledge, FindIndex>();
 
 /** The index of the search of the content below `root`, learned once for each knowledge read. */
-export const readIndex = (known: Knowledge, root: string): FindIndex => {
+export const readIndex = (known: Knowledge, root: ContentRoot): FindIndex => {
   const made = indexes.get(known);
   if (made) return made;
   const { phrases, tools } = readSaid(known, root);

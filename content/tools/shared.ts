@@ -1,19 +1,16 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
+import { type ContentRoot, filesIn, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
 
 const ACTS = 'content/acts.yaml';
 const STEPS = 'content/steps.yaml';
 
 /** The names of usual acts and of common steps that the remedies below `root` use. */
-const namesUsed = (root: string): ReadonlySet<string> => {
-  const folder = join(root, 'content/remedies');
-  const texts = readdirSync(folder)
-    .filter((name) => name.endsWith('.mdx'))
-    .map((name) => readFileSync(join(folder, name), 'utf8'));
+const namesUsed = (root: ContentRoot): ReadonlySet<string> => {
+  const folder = 'content/remedies';
+  const texts = filesIn(root, folder, '.mdx').map((name) => textOf(root, `${folder}/${name}`) ?? '');
   return new Set(
     texts.flatMap((text) =>
       [...text.matchAll(/^ {2}(?:- |as: )([a-z][a-z0-9-]*)$/gm)].map(([, name]) => name ?? ''),
@@ -22,10 +19,10 @@ const namesUsed = (root: string): ReadonlySet<string> => {
 };
 
 /** Faults of what stands once for many remedies: shape, and names that nothing uses. */
-export const sharedFaults = (root: string): readonly Issue[] => {
+export const sharedFaults = (root: ContentRoot): readonly Issue[] => {
   const none = knowledgeOf([]);
   const read = <T>(file: string, schema: Parameters<typeof readTable<T>>[3]): Table<T> | undefined =>
-    existsSync(join(root, file)) ? readTable(none, root, file, schema) : undefined;
+    textOf(root, file) !== undefined ? readTable(none, root, file, schema) : undefined;
   const acts = read(ACTS, Object.assign(SharedActs, { shape: {} }));
   const steps = read(STEPS, Object.assign(SharedSteps, { shape: {} }));
   const broken = [acts, steps].flatMap((table) => (table && !table.ok ? table.issues : []));

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { z } from 'zod';
 import type { Fault, Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
@@ -8,6 +6,7 @@ import type { LineOf } from '#engine/model/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
+import { type ContentRoot, textOf } from './files.ts';
 import { parseFrontMatter } from './read.ts';
 
 type Schema<T> = z.ZodType<T> & { readonly shape: Readonly<Record<string, unknown>> };
@@ -48,23 +47,27 @@ const nearestTo = (known: Knowledge, kind: EntryKind, id: string): string | unde
  */
 export const readTable = <T>(
   known: Knowledge,
-  root: string,
+  root: ContentRoot,
   file: string,
   schema: Schema<T>,
   mentions: (value: T) => readonly Mention[] = () => [],
 ): Table<T> => {
   // The reader of front matter knows the lines; the fence that it needs stands one line above the first.
-  const { data, lineOf, broken } = parseFrontMatter(`---\n${readFileSync(join(root, file), 'utf8')}\n---\n`);
+  const { data, lineOf, broken } = parseFrontMatter(`---\n${textOf(root, file) ?? ''}\n---\n`);
   const lineAt: LineOf = (path, atKey) => Math.max(1, lineOf(path, atKey) - 1);
   const issues: Issue[] = [];
   const tell = (line: number, fault: Fault) => issues.push({ file, line, ...fault });
   if (broken) {
-    tell(Math.max(1, broken.line - 1), { code: 'bad-yaml', message: broken.message });
+    const { line, message, colon } = broken;
+    tell(
+      Math.max(1, line - 1),
+      colon ? { code: 'needs-quotes', why: 'colon', text: colon } : { code: 'bad-yaml', message },
+    );
     return { ok: false, issues };
   }
   const parsed = schema.safeParse(data ?? {});
   if (!parsed.success) {
-    for (const { path, atKey, fault } of schemaFaults(parsed.error, data ?? {}, Object.keys(schema.shape)))
+    for (const { path, atKey, fault } of schemaFaults(parsed.error, data ?? {}, schema))
       tell(lineAt(path, atKey), fault);
     return { ok: false, issues };
   }

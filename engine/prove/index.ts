@@ -6,6 +6,7 @@ import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
+import { namesAreApart } from './names-are-apart.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
 import { signsCoverTheTree } from './signs-cover-the-tree.ts';
 import { stepsAreInOrder } from './steps-are-in-order.ts';
@@ -31,6 +32,7 @@ const PROOFS: readonly Proof[] = [
   signsCoverTheTree,
   everythingIsReached,
   boardsAreThere,
+  namesAreApart,
 ];
 
 /** Every issue that the proofs find, by file and line. */

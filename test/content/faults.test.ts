@@ -50,7 +50,7 @@ describe('faults of content', () => {
 
     it(`tells ${code} with its place and what to do`, () => {
       const kind = annotated(text, 'kind').find((value) => /^[a-z]+$/.test(value)) as EntryKind;
-      const issues = issuesWith([readEntry(root, kind, path)]);
+      const issues = issuesWith([readEntry(root, kind, `test/content/faults/${name}`)]);
       const file = `test/content/faults/${name}`;
       const wanted = annotated(text, 'expect').map((line) => `${file}:${line}`);
       if (text.includes('# also-expect-orphan'))
@@ -72,8 +72,16 @@ describe('faults of content', () => {
     const shown = files.map(
       (name) => annotated(readFileSync(join(folder, name), 'utf8'), 'code')[0] ?? basename(name, '.mdx'),
     );
-    // These have tests of their own: below, and in shared.test.ts.
-    const apart = ['needless-exception', 'unreachable-defect', 'unused-name'];
+    // These have tests of their own: below, in shared.test.ts and in slips.test.ts.
+    const apart = [
+      'needless-exception',
+      'unreachable-defect',
+      'unused-name',
+      'left-over',
+      'still-there',
+      'near-name',
+      'needs-quotes',
+    ];
     expect([...shown, ...apart].sort()).toEqual(codes.sort());
   });
 
@@ -82,7 +90,7 @@ describe('faults of content', () => {
       readEntry(
         root,
         ({ 'dead-link': 'defect', 'unknown-key': 'source', 'no-source': 'rule' } as const)[id] as EntryKind,
-        join(folder, `${id}.mdx`),
+        `test/content/faults/${id}.mdx`,
       ),
     );
     expect(

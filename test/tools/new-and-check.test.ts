@@ -20,7 +20,8 @@ describe('new', () => {
     term: 'terms',
   };
   /** What only the author knows: where it is linked from, how it looks, and what tells it from the others. */
-  const AUTHORS = /nothing leads to|has no board|can not be reached|reads at US grade/;
+  const AUTHORS =
+    /nothing leads to|has no board|can not be reached|reads at US grade|is what the template left/;
 
   it(
     'writes files of every kind that link as they stand, but for what only the author knows',

@@ -1,0 +1,40 @@
+import { z } from 'zod';
+import type { Issue } from '#engine/issue.ts';
+import { knowledgeOf } from '#engine/knowledge.ts';
+import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
+import type { EntryKind } from '#engine/model/kinds.ts';
+import type { RawEntry } from '#engine/model/knowledge.ts';
+import { nearest } from '#engine/nearest.ts';
+import { type ContentRoot, textOf } from './files.ts';
+import { readTable, type Table } from './table.ts';
+
+const FILE = 'content/retired.yaml';
+const MOVED = new RegExp(`^(${ENTRY_KINDS.join('|')})/${ID_PATTERN.source.slice(1)}`);
+
+const Retired = z.record(
+  z.string().regex(MOVED, `write kind/old-id, with one of ${ENTRY_KINDS.join(', ')}`),
+  z.string().regex(ID_PATTERN, 'the new id is lower-case words joined by hyphens'),
+);
+
+/** Ids that moved or merged, or every fault in the shape of the file; no file is none. */
+export const retiredTable = (root: ContentRoot): Table<Readonly<Record<string, string>>> =>
+  textOf(root, FILE) === undefined
+    ? { ok: true, value: {}, lineOf: () => 1 }
+    : readTable(knowledgeOf([]), root, FILE, Object.assign(Retired, { shape: {} }));
+
+/** Ids that are retired to what is not there, and ids that are retired and there as well. */
+export const retiredFaults = (entries: readonly RawEntry[], root: ContentRoot): readonly Issue[] => {
+  const table = retiredTable(root);
+  if (!table.ok) return table.issues;
+  const ids = new Map<string, Set<string>>();
+  for (const { kind, id } of entries) ids.set(kind, (ids.get(kind) ?? new Set()).add(id));
+  return Object.entries(table.value).flatMap(([moved, now]): Issue[] => {
+    const [kind = '', old = ''] = moved.split('/');
+    const known = ids.get(kind) ?? new Set<string>();
+    const where = { file: FILE, line: table.lineOf([moved], true) };
+    if (known.has(old)) return [{ ...where, code: 'still-there', kind: kind as EntryKind, id: old }];
+    return known.has(now)
+      ? []
+      : [{ ...where, code: 'dead-link', kind: kind as EntryKind, id: now, nearest: nearest(now, known) }];
+  });
+};
