@@ -31,7 +31,7 @@ export const collectedTable = (known: Knowledge, root: ContentRoot): Table<Colle
   );
 
 /** All that people said, the authors' lines and the collected ones. Throws every fault as a line. */
-const readSaid = (
+export const readSaid = (
   known: Knowledge,
   root: ContentRoot,
 ): { phrases: SaidPhrase[]; tools: SaidOfPages['tools'] } => {
