@@ -21,3 +21,6 @@ export const MORE_OF_A_RULE = 'Why, and where from';
 export type ToldRule = Pick<RuleEntry, 'kind' | 'level' | (typeof RULE_WORDS)[number]> & {
   readonly id: string;
 };
+
+/** The title of a rule as the beginning of its line: a question keeps its mark. */
+export const titleLine = (title: string): string => (/[.?!]$/.test(title) ? title : `${title}.`);

@@ -108,7 +108,7 @@ it('tells a coat that would be laid tomorrow, and a surface below the dew point'
   expect(await page.locator('#clock-at-fault').textContent()).toContain('tomorrow 9:00 AM');
   await page.fill('[name=at]', '2026-11-24T09:30');
   expect(await page.locator('#clock-surface-fault').textContent()).toContain('dew point');
-  expect(await page.locator('.weather').textContent()).toContain('Not now');
+  expect(await page.locator('.weather').textContent()).toContain('Do not lay it');
   await page.locator('.go').tap();
   await expect.poll(() => verdict(opened)).toBe('Hands off, and no time can be told');
   await opened.close();

@@ -49,7 +49,9 @@ export const deadLinks = (dist: string, base: string): readonly string[] => {
       else if (hash) {
         const parts = ids.get(path) ?? idsOf(pages.get(path) ?? '');
         ids.set(path, parts);
-        if (!parts.has(hash.slice(1))) faults.push(`${address} → ${link}: no such part`);
+        // What a page keeps in its address is no part of it.
+        const kept = hash.includes('=');
+        if (!kept && !parts.has(hash.slice(1))) faults.push(`${address} → ${link}: no such part`);
       }
     }
   }

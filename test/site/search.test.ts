@@ -56,7 +56,7 @@ it('lists every flaw without script', async () => {
   const { page, close } = await openPage({ javaScriptEnabled: false });
   await page.goto('/');
   await page.getByRole('searchbox').fill('cloudy');
-  await page.getByRole('button', { name: 'Find' }).click();
+  await page.getByRole('button', { name: 'Go' }).click();
   await page.waitForURL('**/search/?q=cloudy');
   await page.locator('main').getByRole('link', { name: 'Lap marks' }).click();
   await page.waitForURL('**/defects/lap-marks/');

@@ -8,10 +8,11 @@ it('hears a story, asks one thing, and says what to do', async () => {
   const opened = await openPage();
   const { page } = opened;
   await page.goto('/');
-  await page.getByRole('link', { name: /Tell the whole story/ }).click();
-  const field = page.getByRole('textbox', { name: /What it is/ });
-  await field.fill('water based poly went milky over navy paint ten minutes ago, it is still wet');
-  await page.getByRole('button', { name: 'Listen' }).click();
+  await page
+    .getByRole('searchbox')
+    .fill('water based poly went milky over navy paint ten minutes ago, it is still wet');
+  await page.getByRole('button', { name: 'Go' }).click();
+  await page.waitForURL('**/tell/**');
   await page.getByRole('heading', { name: 'Hands off' }).waitFor();
   await page.getByRole('button', { name: /Water-based clear.*not so/ }).waitFor();
   expect(await page.locator('.likely a').first().getAttribute('href')).toBe('/defects/cloudy-film/#how-dry');

@@ -1,5 +1,6 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
+import { titleLine } from '../../shared/told-rule.ts';
 import { sayMoment } from '../shared/say-date.ts';
 
 const VERDICTS = { go: 'Go', care: 'Go, with care', wait: 'Not yet', no: 'Do not lay it' } as const;
@@ -48,7 +49,7 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
       ))}
       {cautions.map(({ id, kind, title, say }) => (
         <p key={id} class={kind === 'stop' ? 'caution stop' : 'caution'}>
-          <b>{`${kind === 'stop' ? 'Stop: ' : ''}${title}. `}</b>
+          <b>{`${kind === 'stop' ? 'Stop: ' : ''}${titleLine(title)} `}</b>
           {say}
         </p>
       ))}

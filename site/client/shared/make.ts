@@ -2,6 +2,7 @@ import { sayInstant } from '#engine/clock.ts';
 import type { RuleEntry } from '#engine/index.ts';
 import type { Job, Outcome } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
+import { titleLine } from '../../shared/told-rule.ts';
 import { timeStyle } from './time-style.ts';
 
 /** All that one view of a plan is made of. */
@@ -34,7 +35,7 @@ export const ruleLine = (
 ): HTMLElement =>
   make(
     kind === 'stop' ? 'p.caution.stop' : 'p.caution',
-    make('b', `${kind === 'stop' ? 'Stop: ' : lead}${title}. `),
+    make('b', `${kind === 'stop' ? 'Stop: ' : lead}${titleLine(title)} `),
     say,
   );
 
