@@ -84,7 +84,7 @@ describe('the tables', () => {
     const value = spoiled('care', 'until: light-use, say', 'until: soon, say');
     expect(value.told).toHaveLength(1);
     expect(value.told[0]).toContain(
-      `content/care.yaml:${value.line}: the value at not-yet.1.until does not fit`,
+      `content/care.yaml:${value.line}: "soon" can not stand at not-yet.1.until; use one of hand-over`,
     );
     const missing = spoiled('care', 'promise:\n', 'promises:\n');
     expect(missing.told.join('\n')).toContain('"promise" is missing; add promise');

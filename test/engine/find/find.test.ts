@@ -47,7 +47,7 @@ describe('find', () => {
     expect(ids('fish eyes')).toEqual(['crater']);
   });
   it('reads apostrophes and capitals', () => expect(ids("My poly won't DRY!")).toEqual(['dry']));
-  it('reads misspelled words', () => expect(ids('cloudly')).toEqual(['glue']));
+  it('reads misspelled words', () => expect(ids('cloudly')[0]).toBe('glue'));
   it('reads lay words at less than the words themselves', () => {
     expect(ids('froth')[0]).toBe('bubbles');
     const [said] = find(index, 'fur');
