@@ -10,7 +10,9 @@ const fault = (from: string, href: string): string | undefined => {
   const html = pages.get(pathname);
   if (!html && (pathname.endsWith('/') || !existsSync(`dist${pathname}`)))
     return `${from} → ${href}: nothing there`;
-  if (hash && !html?.includes(`id="${hash.slice(1)}"`)) return `${from} → ${href}: no such part`;
+  // What a page keeps in its address is no part of it.
+  if (hash && !hash.includes('=') && !html?.includes(`id="${hash.slice(1)}"`))
+    return `${from} → ${href}: no such part`;
   return undefined;
 };
 

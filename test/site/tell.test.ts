@@ -9,7 +9,7 @@ it('hears a story, asks one thing, and says what to do', async () => {
   const { page } = opened;
   await page.goto('/');
   await page
-    .getByRole('searchbox')
+    .getByLabel('Say it, or paste what somebody wrote')
     .fill('water based poly went milky over navy paint ten minutes ago, it is still wet');
   await page.getByRole('button', { name: 'Go' }).click();
   await page.waitForURL('**/tell/**');
