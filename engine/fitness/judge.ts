@@ -54,7 +54,7 @@ export const rubOf = (
   grit: (typeof GRITS)[number],
 ): Step => ({ kind: 'sand', grit, say, ...(does && { does }) });
 
-/** Steps of sanding that come with a coat of this product over this base. */
+/** Steps of sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
 export const sandingOf = (
   plan: JudgeTables,
   { base, onOwnCoat }: Laying,
@@ -62,7 +62,9 @@ export const sandingOf = (
 ): readonly Step[] =>
   [
     onOwnCoat ? undefined : plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
-    plan.between.find(({ families }) => families.includes(family)),
+    onOwnCoat || base !== undefined
+      ? plan.between.find(({ families }) => families.includes(family))
+      : undefined,
   ].flatMap((row) => (row?.grit ? [rubOf(row, row.grit)] : []));
 
 const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {

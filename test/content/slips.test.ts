@@ -18,6 +18,7 @@ import { readContent } from '../../content/tools/read.ts';
 import { retiredFaults, retiredTable } from '../../content/tools/retired.ts';
 import { collectedTable, saidTable } from '../../content/tools/said.ts';
 import { sharedFaults } from '../../content/tools/shared.ts';
+import type { Table } from '../../content/tools/table.ts';
 import { known, rawContent, retired } from './real/knowledge.ts';
 
 const folder = process.cwd();
@@ -481,7 +482,7 @@ describe('a slip', () => {
 
 /** The faults of one table, whatever else it holds. */
 function of(
-  read: typeof planTable | typeof careTable | typeof wordsTable,
+  read: (of: typeof known, root: ContentRoot) => Table<unknown>,
 ): (root: ContentRoot) => readonly Issue[] {
   return (root) => {
     const table = read(known, root);
