@@ -50,7 +50,8 @@ describe('the words of facts', () => {
   });
 
   it('says times and air as people do, in both units', () => {
-    expect(factWords(LISTS, 'hours-since-coat', 12, [6, 20])).toBe('Laid 6 h to 20 h ago');
+    expect(factWords(LISTS, 'hours-since-coat', 12, [6, 20])).toBe('Laid 6 to 20 h ago');
+    expect(factWords(LISTS, 'hours-since-coat', 1 / 6, [0.15, 0.2])).toBe('Laid 10 min ago');
     expect(factWords(LISTS, 'hours-since-coat', 72)).toBe('Laid 3 days ago');
     expect(factWords(LISTS, 'air-celsius', 10)).toBe('About 50 °F (10 °C)');
   });

@@ -20,7 +20,7 @@ const askOf = (mind: Mind, question: string): string | undefined =>
 /** What was understood, a strip each; a tap takes off what is not so. What she told by a tap wins over what was heard. */
 export const Heard = ({ heard, told, mind, takeOff }: Props) => {
   const quoted = (spans: readonly { readonly from: number; readonly to: number }[]) =>
-    spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`).join(', ');
+    [...new Set(spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`))].join(', ');
   const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
     const ask = askOf(mind, name);
     const says = ask && isAnswer(value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);

@@ -5,10 +5,15 @@ import { STAGE_WORDS } from '../../shared/stages.ts';
 /** The facts that are told by a choice, as the forms word them. */
 type Lists = Partial<Record<keyof Choices, { readonly values: Readonly<Record<string, string>> }>>;
 
-const hours = ([from, to]: readonly [number, number]): string => {
+/** In the unit that the longer of the two is told in: minutes, hours or days. */
+const span = ([from, to]: readonly [number, number]): string => {
+  const [unit, size] =
+    to < 1 ? (['min', 1 / 60] as const) : to < 48 ? (['h', 1] as const) : (['days', 24] as const);
   const one = (value: number) =>
-    value >= 48 ? `${Math.round(value / 24)} days` : `${Math.round(value * 10) / 10} h`;
-  return one(from) === one(to) ? one(from) : `${one(from)} to ${one(to)}`;
+    unit === 'min'
+      ? String(Math.max(5, Math.round(value / size / 5) * 5))
+      : String(Math.round((value / size) * 10) / 10);
+  return one(from) === one(to) ? `${one(from)} ${unit}` : `${one(from)} to ${one(to)} ${unit}`;
 };
 
 /** A fact in the words of the forms; nothing for what has no words there. */
@@ -31,7 +36,7 @@ export const factWords = (
     case 'coat-number':
       return `Coat ${value}`;
     case 'hours-since-coat':
-      return `Laid ${hours([from, to])} ago`;
+      return `Laid ${span([from, to])} ago`;
     case 'air-celsius':
       return `About ${Math.round(Number(value) * 1.8 + 32)} °F (${Math.round(Number(value))} °C)`;
     case 'relative-humidity':
