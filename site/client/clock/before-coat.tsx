@@ -3,7 +3,12 @@ import type { Judgement } from '#engine/fitness.ts';
 import { titleLine } from '../../shared/told-rule.ts';
 import { sayMoment } from '../shared/say-date.ts';
 
-const VERDICTS = { go: 'Go', care: 'Go, with care', wait: 'Not yet', no: 'Do not lay it' } as const;
+const VERDICTS = {
+  go: 'Fine for this coat',
+  care: 'Fine for this coat, with care',
+  wait: 'Not yet',
+  no: 'Do not lay it',
+} as const;
 
 const HOURS_IN_DAY = 24;
 const sayHours = (hours: number): string => {

@@ -73,22 +73,24 @@ const slidesOf = (dealer: Dealer, hash: string): readonly Slide[] => {
   const question = given.get('question') ?? '';
   if (dealer.known.has('defect', flaw)) return ofFlaw(dealer, flaw);
   if (dealer.known.has('question', question)) return ofQuestion(dealer, question);
-  return readLink(hash)
-    .boards.filter((key) => canDeal(dealer, key))
-    .map((key) => {
-      const { name, story, rivals, verdict } = deal(dealer, key);
-      const [rival] = rivals;
-      return {
-        ask: story.length ? story.join(' ') : ASKED,
-        boards: [[name, rival.own] as const],
-        hidden: [[rival.name, rival.board] as const],
-        says: [
-          name,
-          `${rival.sign.ask} ${rival.sign.here} ${rival.name}: ${rival.sign.there}`,
-          ...(verdict ? [`${verdict.say}. ${verdict.why}`] : []),
-        ],
-      };
-    });
+  const dealt = readLink(hash).boards.filter((key) => canDeal(dealer, key));
+  // An address that asks for nothing begins with a flaw that everybody meets.
+  const common = dealer.known.defects.find(({ often }) => often === 'common');
+  if (!dealt.length && common) return ofFlaw(dealer, common.id);
+  return dealt.map((key) => {
+    const { name, story, rivals, verdict } = deal(dealer, key);
+    const [rival] = rivals;
+    return {
+      ask: story.length ? story.join(' ') : ASKED,
+      boards: [[name, rival.own] as const],
+      hidden: [[rival.name, rival.board] as const],
+      says: [
+        name,
+        `${rival.sign.ask} ${rival.sign.here} ${rival.name}: ${rival.sign.there}`,
+        ...(verdict ? [`${verdict.say}. ${verdict.why}`] : []),
+      ],
+    };
+  });
 };
 
 /** Boards for a room: large, turned by keys, and told only when asked. */
