@@ -10,7 +10,7 @@ const page = z
 const said = z.coerce.string().min(2);
 
 /** The tools of the site, which the search finds beside the pages of the knowledge. */
-export const TOOL_PAGES = ['clock', 'schedule', 'jobs'] as const;
+export const TOOL_PAGES = ['clock', 'schedule', 'jobs', 'learn', 'first-coat'] as const;
 
 /** content/hear/pages.yaml: what people say when they want a page. */
 export const SaidOfPages = z.strictObject({

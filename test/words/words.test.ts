@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { DOINGS } from '#engine/model/remedy.ts';
+import { TOOL_PAGES } from '#engine/model/said.ts';
 import { STAGES } from '#engine/model/stage.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import {
@@ -136,7 +137,7 @@ describe.skipIf(!known)('the answers', () => {
     lesson: ids(known?.lessons),
     term: ids(known?.terms),
     product: ids(known?.products),
-    page: new Set(['clock', 'schedule', 'jobs']),
+    page: new Set<string>(TOOL_PAGES),
   };
   const isPage = (answer: string): boolean => {
     const [kind = '', id] = answer.split('/');
