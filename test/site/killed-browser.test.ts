@@ -106,8 +106,16 @@ const start = async (profile: string, code: string, acked: OnPage['acked']): Pro
 
 const killWhole = async ({ process: child, browser }: Running): Promise<void> => {
   const ended = once(child, 'exit');
-  if (child.pid) process.kill(-child.pid, 'SIGKILL');
+  const group = -(child.pid ?? Number.NaN);
+  process.kill(group, 'SIGKILL');
   await ended;
+  // The process that writes may end after its parent; a new browser must not open the files beside it.
+  for (let there = true; there; await wait(5))
+    try {
+      process.kill(group, 0);
+    } catch {
+      there = false;
+    }
   await browser.close().catch(() => undefined);
 };
 

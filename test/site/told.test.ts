@@ -181,6 +181,29 @@ it('prints every caution that fires, by itself or before its step, once', () => 
     }
 });
 
+it.each([true, false])(
+  'closes what sands behind the stop for old paint, on screen and on paper, until it is settled; script %s',
+  async (javaScriptEnabled) => {
+    const { page, close } = await openPage({ javaScriptEnabled });
+    await page.goto('/remedies/sand-and-recoat/');
+    const sanding = page.locator('.behind [data-kind=sand]');
+    await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor();
+    const seen = async () => {
+      const each: boolean[] = [];
+      for (const media of ['screen', 'print'] as const) {
+        await page.emulateMedia({ media });
+        for (const step of await sanding.all()) each.push(await step.isVisible());
+      }
+      return new Set(each);
+    };
+    expect(await seen()).toEqual(new Set([false]));
+    await page.emulateMedia({ media: 'screen' });
+    await page.locator('.behind > details:not([open]) > summary').first().click();
+    expect(await seen()).toEqual(new Set([true]));
+    await close();
+  },
+);
+
 it('puts the stop for a crib before everything, with one heading', async () => {
   const one = await opened({ piece: { value: 'crib', how: 'told' } });
   await one.page.goto('/defects/cloudy-film/stage-wet/');
