@@ -5,7 +5,8 @@ import type { PlanData } from '../../shared/plan-data.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
 import { rulesIn } from '../shared/judge.ts';
-import { day, make, ruleLine, type Shown, words } from '../shared/make.ts';
+import { day, make, ruleLine, type Shown } from '../shared/make.ts';
+import { plainId } from '../shared/plain-id.ts';
 import { sayDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { actsOf } from './acts.ts';
@@ -27,7 +28,7 @@ const KEY =
 
 const summary = ({ job, data, us, linked }: Shown): string => {
   const product = data.products.find(({ id }) => id === job.product)?.name ?? job.product;
-  const told = `${job.piece}: ${words(job.base)}, ${product.toLowerCase()}, ${job.sheen}, by ${words(job.applicator)}, used ${job.wear === 'high' ? 'hard' : job.wear === 'low' ? 'little' : 'normally'}${job.trials.length ? `, with ${job.trials.join(', ')}` : ''}; ${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
+  const told = `${job.piece}: ${plainId(job.base)}, ${product.toLowerCase()}, ${job.sheen}, by ${plainId(job.applicator)}, used ${job.wear === 'high' ? 'hard' : job.wear === 'low' ? 'little' : 'normally'}${job.trials.length ? `, with ${job.trials.join(', ')}` : ''}; ${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
   return linked ? `From the link, reckoned anew here. ${told} Change anything below.` : told;
 };
 

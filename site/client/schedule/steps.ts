@@ -1,7 +1,8 @@
 import { saySpan } from '#engine/clock.ts';
 import type { Planned } from '#engine/schedule.ts';
 import { defectUrl } from '../../shared/urls.ts';
-import { day, type Inside, make, ruleLine, type Shown, spanOn, words } from '../shared/make.ts';
+import { day, type Inside, make, ruleLine, type Shown, spanOn } from '../shared/make.ts';
+import { plainId } from '../shared/plain-id.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { linesOf } from './words.ts';
 
@@ -49,7 +50,7 @@ export const stepsOf = (shown: Shown & { outcome: Planned }): HTMLElement => {
     for (const look of step.looks) {
       const line = say('p.look', `${look.say} `);
       for (const id of look.defects) {
-        const anchor = make('a', data.defects[id] ?? words(id)) as HTMLAnchorElement;
+        const anchor = make('a', data.defects[id] ?? plainId(id)) as HTMLAnchorElement;
         anchor.href = defectUrl(id);
         line.append(...(id === look.defects[0] ? [] : [', ']), anchor);
       }

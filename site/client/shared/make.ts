@@ -39,7 +39,6 @@ export const ruleLine = (
     say,
   );
 
-export const words = (id: string): string => id.replaceAll('-', ' ');
 export const day = (at: number): string =>
   new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric' }).format(at);
 

@@ -1,5 +1,5 @@
 import type { ImportRow } from '#engine/jobs.ts';
-import { words } from '../../shared/make.ts';
+import { plainId } from '../../shared/plain-id.ts';
 import { sayDate } from '../../shared/say-date.ts';
 
 const KINDS: Readonly<Record<ImportRow['kind'], string>> = {
@@ -50,7 +50,7 @@ const changesOf = ({ kind, gains, losses, changes, withheld, fields }: ImportRow
           (count, what) => `${count} ${what} that you took off ${count === 1 ? 'stays' : 'stay'} off`,
         ),
         ...(fields.length
-          ? [`changed: ${fields.map((field) => FIELDS[field] ?? words(field)).join(', ')}`]
+          ? [`changed: ${fields.map((field) => FIELDS[field] ?? plainId(field)).join(', ')}`]
           : []),
       ].join('; ');
 

@@ -1,12 +1,13 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import { coatsInOrder } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
+import { plainId } from '../../shared/plain-id.ts';
 import { sayMoment } from '../../shared/say-date.ts';
 import { sayAir, sayArea, sayLiters } from '../../shared/say-units.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsData } from './data.ts';
 import { LimitNote } from './limit-note.tsx';
-import { plainId, productNameOf } from './names.ts';
+import { productNameOf } from './names.ts';
 
 /** A coat from the form of the clock, as it stands on a card: without what the card itself knows, or what is not told. */
 export const cardCoatOf = (laid: LaidCoat): CardCoat => {

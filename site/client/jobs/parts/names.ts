@@ -1,11 +1,9 @@
+import { plainId } from '../../shared/plain-id.ts';
 import type { JobsData } from './data.ts';
 
 /** The entry of a table by its key; a key that every object has by birth, such as `constructor`, is none. */
 export const entryOf = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
   key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
-
-/** An id as words, for what is not known here. */
-export const plainId = (id: string): string => id.replaceAll('-', ' ');
 
 /** What a thing is called. */
 export const nameIn = (names: Readonly<Record<string, string>>, id: string): string =>

@@ -1,8 +1,8 @@
 import { bothTexts, changed, withMine } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { plainId } from '../../shared/plain-id.ts';
 import { fileName, saveFile } from '../../shared/save-file.ts';
 import { sayMoment } from '../../shared/say-date.ts';
-import { plainId } from '../parts/names.ts';
 import { type CardEdit, type KeptClash, settleClash } from '../store/index.ts';
 import { Act } from './controls.tsx';
 import type { CardHands } from './hands.ts';

@@ -1,8 +1,9 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { plainId } from '../../shared/plain-id.ts';
 import { sayDate } from '../../shared/say-date.ts';
 import { exportAll, saveFound } from '../files/export.ts';
-import { counted, plainId } from '../parts/names.ts';
+import { counted } from '../parts/names.ts';
 import {
   type CardList,
   countCards,
