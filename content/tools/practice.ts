@@ -22,13 +22,18 @@ export const practiceTable = (known: Knowledge, root: ContentRoot): Table<Practi
     ]),
   );
   if (!table.ok) return table;
-  const issues = table.value.temptations.flatMap(({ says }, index): Issue[] => {
+  const { temptations, waits } = table.value;
+  const sentences = [
+    ...temptations.map(({ says }, index) => ({ says, path: ['temptations', index, 'says'] })),
+    ...Object.entries(waits).map(([id, { says }]) => ({ says, path: ['waits', id, 'says'] })),
+  ];
+  const issues = sentences.flatMap(({ says, path }): Issue[] => {
     const grade = gradeOf(says);
     return grade > HIGHEST_GRADE
       ? [
           {
             file: FILE,
-            line: table.lineOf(['temptations', index, 'says']),
+            line: table.lineOf(path),
             code: 'too-hard',
             text: says,
             grade,

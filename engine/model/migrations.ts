@@ -55,7 +55,8 @@ const withoutImpossibleTimes = (card: Raw): Raw => {
     ...card,
     ...(own.left.length && { label: own.label }),
     coats: laid.map(({ coat }) => coat),
-    notes: told.length > MOST_NOTES_3 ? notes : told,
+    // Full notes keep what she wrote, and as much of this as still fits.
+    notes: told.slice(0, Math.max(notes.length, MOST_NOTES_3)),
   };
 };
 

@@ -19,6 +19,9 @@ const Temptation = Claim.extend({
   says: z.string().min(12).describe('What it would have done.'),
 });
 
+/** What is said of each answer to "until when?". */
+const WAITS = ['touched-now', 'worked-now', 'can', 'half', 'cure', 'range'] as const;
+
 /** What practice boards are told with: how people write, what hands are offered, and what each board of a flaw shows. */
 export const PracticeWords = z.strictObject({
   piece: oneOf,
@@ -40,6 +43,7 @@ export const PracticeWords = z.strictObject({
   times: oneOf.describe('{laid} and {now} are filled in.'),
   hands: z.record(z.enum(DOINGS), says).describe('What hands do, as an answer that can be chosen.'),
   temptations: z.array(Temptation).min(4),
+  waits: z.record(z.enum(WAITS), Claim).describe('What is said of each answer to until when.'),
   shows: z
     .record(DefectId, z.array(z.record(QuestionId, z.enum(['yes', 'no']))))
     .describe('Flaw → for each of its boards in their order, the answers that the picture gives.'),

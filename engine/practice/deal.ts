@@ -6,19 +6,12 @@ import type { QuestionId } from '../model/ids.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { walk } from '../walk.ts';
+import { askFlaw } from './ask-flaw.ts';
+import { askHands, handsOf, isPlain } from './ask-hands.ts';
+import { askRepair } from './ask-repair.ts';
+import { askUntil } from './ask-until.ts';
 import { besides, soundBoard, variedBoard } from './boards.ts';
 import { type Chance, chanceOf } from './chance.ts';
-import {
-  askFlaw,
-  askHands,
-  askRepair,
-  askUntil,
-  handsOf,
-  isConsistent,
-  isPlain,
-  type Rival,
-  rivalsOf,
-} from './choices.ts';
 import {
   PRACTICE_LEVELS,
   type PracticeAsk,
@@ -29,6 +22,7 @@ import {
   type PracticeRival,
   SOUND,
 } from './item.ts';
+import { isConsistent, type Rival, rivalsOf } from './rivals.ts';
 import { situationOf, stagesMet } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
@@ -183,7 +177,7 @@ const tried = (
         right === 'repair'
           ? askRepair(known, flaw, walked, rivals, chance)
           : situation.coat && (right === 'leave' || right === 'wait')
-            ? askUntil(situation.coat, right, chance)
+            ? askUntil(words, situation.coat, right, chance)
             : undefined;
       if (last) asks.push(last);
     }

@@ -1,0 +1,59 @@
+import { actOf } from '../act.ts';
+import { stageOf } from '../answers.ts';
+import type { Case } from '../case.ts';
+import type { Knowledge } from '../knowledge.ts';
+import { possible } from '../leaves.ts';
+import type { Entry } from '../model/knowledge.ts';
+import type { Doing } from '../model/remedy.ts';
+import type { Chance } from './chance.ts';
+import type { PracticeAsk, PracticeChoice } from './item.ts';
+import type { Rival } from './rivals.ts';
+
+type Flaw = Entry<'defect'>;
+
+const signSaid = (known: Knowledge, { sign, flaw }: Rival): string => {
+  const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
+  return `${ask} Here: ${sign.a}. ${here} ${flaw.name}: ${sign.b}. ${there}`;
+};
+
+/** What hands would have done, had they taken it for another flaw. */
+const mistaken = (known: Knowledge, on: Case, flaw: Flaw, right: Doing | undefined): string => {
+  const stage = stageOf(on);
+  if (!stage || !right) return '';
+  const acts = possible(known, on, flaw.id).leaves.map((leaf) => actOf(known, on, leaf, stage));
+  const [first] = acts;
+  if (!first || !acts.every((act) => act.do === first.do)) return '';
+  return first.do === right
+    ? ' For now your hands would do the same.'
+    : ` Taken for it, you would have done this: ${first.say}`;
+};
+
+/** What it is: the flaw among its rivals, each with the sign that rules it out. */
+export const askFlaw = (
+  known: Knowledge,
+  on: Case,
+  flaw: Flaw,
+  rivals: readonly Rival[],
+  right: Doing | undefined,
+  chance: Chance,
+): PracticeAsk => {
+  const [nearest] = rivals;
+  return {
+    kind: 'flaw',
+    ask: 'What is it?',
+    choices: chance.mixed<PracticeChoice>([
+      {
+        id: flaw.id,
+        says: flaw.name,
+        right: true,
+        because: nearest ? signSaid(known, nearest) : flaw.summary,
+      },
+      ...rivals.map((rival) => ({
+        id: rival.flaw.id,
+        says: rival.flaw.name,
+        right: false,
+        because: signSaid(known, rival) + mistaken(known, on, rival.flaw, right),
+      })),
+    ]),
+  };
+};

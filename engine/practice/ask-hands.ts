@@ -1,0 +1,87 @@
+import { actionKey, actOf } from '../act.ts';
+import { stageOf } from '../answers.ts';
+import type { Case } from '../case.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { PracticeWords } from '../model/practice.ts';
+import type { Doing } from '../model/remedy.ts';
+import type { Walked } from '../walk.ts';
+import type { Chance } from './chance.ts';
+import type { PracticeAsk, PracticeChoice } from './item.ts';
+import { OFFERED } from './rivals.ts';
+
+/** Doings that leave the piece alone: of these at most one is offered, since they look alike to hands. */
+const QUIET: readonly Doing[] = ['leave', 'wait', 'accept'];
+const OPEN_FILM: readonly Doing[] = ['lift', 'tip-off', 'wick', 'wash-off', 'wipe-back'];
+
+export type Outcome = Extract<Walked, { kind: 'outcome' }>;
+
+/** What hands do by the walk: a stop of the piece comes before everything that its verdict says. */
+export const handsOf = (walked: Outcome): Doing =>
+  walked.fired.stops.length && !QUIET.includes(walked.action.do) ? 'stop' : walked.action.do;
+
+/** All that any cause still possible would have hands do. */
+const doingsOf = (known: Knowledge, on: Case, walked: Outcome): ReadonlySet<Doing> => {
+  const stage = stageOf(on);
+  return new Set(stage ? walked.leaves.map((leaf) => actOf(known, on, leaf, stage).do) : []);
+};
+
+/** True where all causes still possible have hands do the same, so that one answer is right whatever it is. */
+export const isPlain = (known: Knowledge, on: Case, walked: Outcome): boolean => {
+  const stage = stageOf(on);
+  if (!stage) return false;
+  const keys = new Set(walked.leaves.map((leaf) => actionKey(actOf(known, on, leaf, stage), leaf)));
+  const doings = doingsOf(known, on, walked);
+  return keys.size === 1 || ([...doings].every((one) => one === 'repair') && walked.action.do === 'repair');
+};
+
+/** What hands do now, by the walk, against what tempts at this stage. */
+export const askHands = (
+  known: Knowledge,
+  words: PracticeWords,
+  on: Case,
+  walked: Outcome,
+  chance: Chance,
+): PracticeAsk => {
+  const right = handsOf(walked);
+  const stage = stageOf(on) ?? 'wet';
+  const possibleNow = doingsOf(known, on, walked);
+  const fresh = stage === 'wet' || stage === 'setting';
+  const stop = walked.fired.stops[0];
+  const wrong = (id: string, says: string, because: string): PracticeChoice => ({
+    id,
+    says,
+    right: false,
+    because,
+  });
+  const tempting = chance
+    .mixed(words.temptations.filter((one) => one.at.includes(stage) && !one.not.includes(right)))
+    .map(({ id, offer, says }) => wrong(id, offer, says));
+  const moves = chance
+    .mixed(OPEN_FILM.filter((one) => fresh && one !== right && !possibleNow.has(one)))
+    .slice(0, 1)
+    .map((one) => wrong(one, words.hands[one], walked.action.say));
+  const quiet: readonly PracticeChoice[] = QUIET.includes(right)
+    ? !fresh && right === 'accept'
+      ? [wrong('repair', words.hands.repair, walked.action.say)]
+      : []
+    : possibleNow.has('accept') || right === 'stop'
+      ? []
+      : fresh
+        ? [wrong('leave', words.hands.leave, walked.action.say)]
+        : [wrong('accept', words.hands.accept, walked.action.say)];
+  const others =
+    right === 'stop' ? [wrong('repair', words.hands.repair, stop?.say ?? walked.action.say)] : [];
+  return {
+    kind: 'hands',
+    ask: 'What do your hands do now?',
+    choices: chance.mixed([
+      {
+        id: right,
+        says: words.hands[right],
+        right: true,
+        because: right === 'stop' && stop ? stop.say : `${walked.action.say} ${walked.action.not}`,
+      },
+      ...[...others, ...quiet, ...moves, ...tempting].slice(0, OFFERED - 1),
+    ]),
+  };
+};
