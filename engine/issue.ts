@@ -44,6 +44,15 @@ export type Fault =
   | { code: 'too-hard'; text: string; grade: number; most: number }
   | { code: 'unreachable-defect'; defect: string; by: string }
   | { code: 'no-board'; kind: 'defect' | 'question'; id: string }
+  | {
+      code: 'off-the-board';
+      kind: string;
+      at: readonly [number, number];
+      wide: number;
+      high: number;
+    }
+  | { code: 'not-shown'; kind: string; field: string; mm: number; wide: number; why: 'large' | 'fine' }
+  | { code: 'size-differs'; said: string; field: string; drawn: readonly [number, number] }
   | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;

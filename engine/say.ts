@@ -154,6 +154,24 @@ const words = (issue: Issue): [what: string, mend: string] => {
           ? 'add its recipe under boards:'
           : 'add its pair under boards:, or say why it has none under no-boards:',
       ];
+    case 'off-the-board':
+      return [
+        `"${issue.kind}" is laid at ${list(issue.at.map(String))} mm, off a piece ${issue.wide} mm wide and ${issue.high} mm high`,
+        'give an at: within it, from the left and top edge, or leave at: out',
+      ];
+    case 'not-shown':
+      return [
+        `"${issue.kind}" has ${issue.field} ${issue.mm} on a piece ${issue.wide} mm wide: ` +
+          (issue.why === 'large' ? 'it is larger than the piece' : 'it is too fine to be seen'),
+        `change the size, or give the board ${issue.why === 'large' ? 'more' : 'less'} width-mm`,
+      ];
+    case 'size-differs': {
+      const [least, most] = issue.drawn;
+      return [
+        `the text says ${issue.said}, and the board draws ${issue.field} ${least === most ? least : `${least} to ${most}`}`,
+        'draw it as it is said, or mend the text',
+      ];
+    }
     case 'needless-exception':
       return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
     default:

@@ -2,6 +2,7 @@ import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
+import { boardsFit } from './boards-fit.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
@@ -32,6 +33,7 @@ const PROOFS: readonly Proof[] = [
   signsCoverTheTree,
   everythingIsReached,
   boardsAreThere,
+  boardsFit,
   namesAreApart,
 ];
 
