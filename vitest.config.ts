@@ -7,13 +7,16 @@ const SLOW = [
   ...[
     'bytes',
     'folder',
+    'jobs-hard',
     'killed-browser',
     'light',
     'offline-update',
     'pictures',
     'practice-draw',
     'quiet',
+    'storage-files',
     'storage-full',
+    'storage-killed',
     'storage-list',
     'walks',
     'zoom',
@@ -21,10 +24,20 @@ const SLOW = [
 ];
 /** These look at one of each kind, or at fewer at random, in `npm test`, and at everything in `npm run test:slow`. */
 const THOROUGH = [
-  'site/storage-killed',
-  'site/access',
-  'site/layout',
-  'site/jobs',
+  ...[
+    'access',
+    'case',
+    'clock',
+    'hostile',
+    'jobs',
+    'layout',
+    'lost',
+    'offline',
+    'practice',
+    'schedule',
+    'storage',
+    'told',
+  ].map((name) => `site/${name}`),
   'engine/schedule/properties',
   'client/jobs-form',
   'client/jobs-two-tabs',
@@ -38,7 +51,7 @@ const LONG = [
   'tools/new-and-check',
   'schedule/properties',
   'board/features',
-  ...['clock', 'jobs', 'access', 'layout', 'storage-killed'].map((name) => `site/${name}.`),
+  ...['clock', 'jobs', 'access', 'layout'].map((name) => `site/${name}.`),
 ];
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]) {

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { someOf } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -21,14 +22,16 @@ it('leads from a stale address on with the answers that still fit', async () => 
   await close();
 });
 
-it.each([
-  ['a tag', '/defects/<img src=x onerror=alert(1)>/'],
-  ['a script', '/defects/lap-marks/%3Cscript%3Ealert(1)%3C%2Fscript%3E-yes/'],
-  ['a way out', '/defects/..%2f..%2fetc%2fpasswd/x-yes/'],
-  ['names of the language', '/defects/__proto__/constructor-yes/'],
-  ['a long name', `/defects/lap-marks/${'a'.repeat(3000)}-yes/`],
-  ['bytes that are no text', '/%E0%A4%A'],
-])('shows the page for what is not there, and runs nothing: %s', async (_what, address) => {
+it.each(
+  someOf(2, [
+    ['a tag', '/defects/<img src=x onerror=alert(1)>/'],
+    ['a script', '/defects/lap-marks/%3Cscript%3Ealert(1)%3C%2Fscript%3E-yes/'],
+    ['a way out', '/defects/..%2f..%2fetc%2fpasswd/x-yes/'],
+    ['names of the language', '/defects/__proto__/constructor-yes/'],
+    ['a long name', `/defects/lap-marks/${'a'.repeat(3000)}-yes/`],
+    ['bytes that are no text', '/%E0%A4%A'],
+  ]),
+)('shows the page for what is not there, and runs nothing: %s', async (_what, address) => {
   const { page, close } = await openPage();
   let alerted = false;
   page.on('dialog', (dialog) => {

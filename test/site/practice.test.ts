@@ -5,6 +5,7 @@ import { readPractice } from '../../content/tools/practice.ts';
 import { renderBoard } from '../../engine/board/render.ts';
 import type { Knowledge } from '../../engine/index.ts';
 import { dealPractice } from '../../engine/practice.ts';
+import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE } from './browser.ts';
 
 const known = linkedKnowledge(process.cwd()).known as Knowledge;
@@ -39,48 +40,54 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await opened.close();
 });
 
-it('gives everybody of a class the same boards, as reckoned here, and a line to send back', async () => {
-  const opened = await openPage(PHONE);
-  const { page } = opened;
-  await page.goto(LINK);
-  await page.getByRole('heading', { name: 'Tuesday' }).waitFor();
-  for (const key of SET) {
-    const item = dealPractice(known, words, key);
-    for (const [index, { ask, choices }] of item.asks.entries()) {
-      const asked = page.locator('.asked').nth(index);
-      await asked.getByRole('heading', { name: ask }).waitFor();
-      expect(await asked.locator('button b').allTextContents()).toEqual(choices.map(({ says }) => says));
-      if (index === 0) {
-        // The very pixels: drawn there and here by the same renderer.
-        const there = await page.locator('.item .look canvas').evaluate(async (canvas: HTMLCanvasElement) => {
-          await new Promise((done) => setTimeout(done, 1500));
-          const data = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
-          return { width: canvas.width, height: canvas.height, data: Array.from(data) };
-        });
-        const here = renderBoard(item.board, {
-          light: 'raking',
-          width: there.width,
-          height: there.height,
-          scaleBar: true,
-        });
-        const off = there.data.filter((value, at) => Math.abs(value - (here.data[at] ?? -9)) > 1).length;
-        expect(off / there.data.length, item.id).toBeLessThan(0.001);
+itAtLength(
+  'gives everybody of a class the same boards, as reckoned here, and a line to send back',
+  async () => {
+    const opened = await openPage(PHONE);
+    const { page } = opened;
+    await page.goto(LINK);
+    await page.getByRole('heading', { name: 'Tuesday' }).waitFor();
+    for (const key of SET) {
+      const item = dealPractice(known, words, key);
+      for (const [index, { ask, choices }] of item.asks.entries()) {
+        const asked = page.locator('.asked').nth(index);
+        await asked.getByRole('heading', { name: ask }).waitFor();
+        expect(await asked.locator('button b').allTextContents()).toEqual(choices.map(({ says }) => says));
+        if (index === 0) {
+          // The very pixels: drawn there and here by the same renderer.
+          const there = await page
+            .locator('.item .look canvas')
+            .evaluate(async (canvas: HTMLCanvasElement) => {
+              await new Promise((done) => setTimeout(done, 1500));
+              const data =
+                canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+              return { width: canvas.width, height: canvas.height, data: Array.from(data) };
+            });
+          const here = renderBoard(item.board, {
+            light: 'raking',
+            width: there.width,
+            height: there.height,
+            scaleBar: true,
+          });
+          const off = there.data.filter((value, at) => Math.abs(value - (here.data[at] ?? -9)) > 1).length;
+          expect(off / there.data.length, item.id).toBeLessThan(0.001);
+        }
+        const right = choices.find((one) => one.right)?.says ?? '';
+        await asked.getByRole('button', { name: right, exact: true }).click();
       }
-      const right = choices.find((one) => one.right)?.says ?? '';
-      await asked.getByRole('button', { name: right, exact: true }).click();
+      await page.locator('.decides .go').click();
     }
-    await page.locator('.decides .go').click();
-  }
-  await page.getByRole('heading', { name: '2 of 2 right at once' }).waitFor();
-  const line = 'Halfdry results | Tuesday | Ann | 2/2 | + +';
-  await page.getByLabel(/Your name/).fill('Ann');
-  await page.getByText(line, { exact: true }).waitFor();
-  await page.getByText('For the teacher').click();
-  await page.getByLabel(/Paste them/).fill(`${line}\nHalfdry results | Tuesday | Bo | 1/2 | pools +`);
-  await page.getByRole('cell', { name: '1 of 2' }).waitFor();
-  expectQuiet(opened);
-  await opened.close();
-});
+    await page.getByRole('heading', { name: '2 of 2 right at once' }).waitFor();
+    const line = 'Halfdry results | Tuesday | Ann | 2/2 | + +';
+    await page.getByLabel(/Your name/).fill('Ann');
+    await page.getByText(line, { exact: true }).waitFor();
+    await page.getByText('For the teacher').click();
+    await page.getByLabel(/Paste them/).fill(`${line}\nHalfdry results | Tuesday | Bo | 1/2 | pools +`);
+    await page.getByRole('cell', { name: '1 of 2' }).waitFor();
+    expectQuiet(opened);
+    await opened.close();
+  },
+);
 
 it('is a sheet on paper without script, with the answers behind', async () => {
   const plain = await openPage({ javaScriptEnabled: false });

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -72,7 +73,7 @@ describe('a dresser', () => {
     await close();
   });
 
-  it('goes into a calendar and a table', async () => {
+  itAtLength('goes into a calendar and a table', async () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
@@ -111,7 +112,7 @@ describe('a no', () => {
     await opened.close();
   });
 
-  it('over a fresh oil stain it offers the day from which it is a yes', async () => {
+  itAtLength('over a fresh oil stain it offers the day from which it is a yes', async () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
@@ -149,7 +150,7 @@ describe('what is typed', () => {
     await opened.close();
   });
 
-  it('turns units over and plans the same', async () => {
+  itAtLength('turns units over and plans the same', async () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
@@ -221,7 +222,7 @@ describe('a link from elsewhere', () => {
     await close();
   });
 
-  it('lets a bug be one', async () => {
+  itAtLength('lets a bug be one', async () => {
     const { page, errors, close } = await openPage();
     await page.route('**/schedule/data.json', (route) => route.fulfill({ json: { products: [] } }));
     await page.goto(PAGE);

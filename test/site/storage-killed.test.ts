@@ -3,7 +3,6 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { summaryOf } from '#engine/jobs/summary.ts';
 import { readCard } from '#engine/model/read-card.ts';
-import { THOROUGH } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 import { cardsIn, JOBS, makeCard, storeCode, summariesIn } from './jobs-hands.ts';
 
@@ -111,8 +110,8 @@ const killing = async (kills: number, hand: number, tally: Tally, way: Way): Pro
 };
 
 /** Tabs that die: in each of two hands on a bare page, and through the page of a card. */
-const BARE_KILLS = THOROUGH ? 96 : 8;
-const HAND_KILLS = THOROUGH ? 8 : 2;
+const BARE_KILLS = 96;
+const HAND_KILLS = 8;
 const KILLS = 2 * BARE_KILLS + HAND_KILLS;
 
 it(`loses nothing that was told as saved, over ${KILLS} tabs killed while they write`, {

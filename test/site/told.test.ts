@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { readChoices } from '../../content/tools/choices.ts';
 import { known } from '../content/real/knowledge.ts';
+import { itAtLength, someOf } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
 
@@ -47,7 +48,7 @@ const headingsSeen = (page: Page) =>
     return { counts: [...counts], words: [...words] };
   });
 
-it('has one heading at any moment, also where what it is fitted to comes late', async () => {
+itAtLength('has one heading at any moment, also where what it is fitted to comes late', async () => {
   const one = await opened({ age: { value: 'since-1993', how: 'told' } });
   const { page } = one;
   let release = () => {};
@@ -181,7 +182,7 @@ it('prints every caution that fires, by itself or before its step, once', () => 
     }
 });
 
-it.each([true, false])(
+it.each(someOf(1, [true, false]))(
   'closes what sands behind the stop for old paint, on screen and on paper, until it is settled; script %s',
   async (javaScriptEnabled) => {
     const { page, close } = await openPage({ javaScriptEnabled });
