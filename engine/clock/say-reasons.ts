@@ -6,5 +6,5 @@ export const sayReasons = (reasons: readonly Widening[]): string => {
   const last = words.at(-1);
   if (!last) return '';
   const rest = words.slice(0, -1).join(', ');
-  return `It is not certain because ${rest ? `${rest} and ${last}` : last}.`;
+  return `A range, because ${rest ? `${rest} and ${last}` : last}.`;
 };

@@ -19,6 +19,10 @@ export const STAGE_WORDS = {
   },
 } as const satisfies Record<Standing, { name: string; tell: string }>;
 
+/** How dry a coat is by the clock, as it stands in a sentence. */
+export const standingNow = (stage: Standing, sureness: 'surely' | 'probably'): string =>
+  `${sureness === 'surely' ? '' : 'probably '}${STAGE_WORDS[stage].name.toLowerCase()}`;
+
 /** The stage at which it is worth looking again. */
 export const LOOK_AGAIN: Partial<Record<Standing, Stage>> = {
   wet: 'dry-to-touch',

@@ -189,7 +189,7 @@ it('draws the life of the film in order, with now moving on', () => {
 
 it('joins the reasons into one sentence', () => {
   expect(sayReasons([])).toBe('');
-  expect(sayReasons(['weather'])).toBe('It is not certain because the weather is not that of the figures.');
+  expect(sayReasons(['weather'])).toBe('A range, because the weather is not that of the table.');
   expect(sayReasons(['product-varies', 'weather', 'thick-film'])).toMatch(/, .+ and .+\.$/);
 });
 

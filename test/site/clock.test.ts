@@ -32,7 +32,7 @@ it('lays a coat in one tap and says first until when hands stay off', async () =
   const opened = await openAt('2026-11-24T17:00:00Z');
   await opened.page.locator('.go').tap();
   await expect.poll(() => verdict(opened)).toMatch(/^Hands off until \d+:\d\d/);
-  expect(await opened.page.locator('[data-part=stage]').textContent()).toContain('wet, surely');
+  expect(await opened.page.locator('[data-part=stage]').textContent()).toBe('Now: wet.');
   expectQuiet(opened);
   await opened.close();
 });
@@ -194,7 +194,7 @@ it('leads from the first page to hands off until … in two taps at most', async
   await page.locator('.go').tap();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
-  await page.locator('hd-clock').getByText('Setting, surely').waitFor();
+  await page.locator('hd-clock').getByText('Now setting').waitFor();
   await page.locator('.sights summary').getByText('White, milky or foggy').tap();
   await page.locator('.sights a[href="/defects/cloudy-film/"]').tap();
   await page.waitForURL('**/stage-setting/**');
@@ -210,10 +210,10 @@ it('lets her word win over the clock until she takes it back', async () => {
   await page.locator('.go').tap();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/defects/cloudy-film/#how-dry');
-  await page.locator('.by-clock').getByText('Says the clock: setting, surely').waitFor();
+  await page.locator('.by-clock').getByText('The clock says: setting').waitFor();
   await page.locator('.stages a[href*=stage-dry-to-touch]').tap();
   await page.waitForURL('**/stage-dry-to-touch/**');
-  await page.getByText('You said: dry to the touch. The clock says: setting, surely').waitFor();
+  await page.getByText('You said: dry to the touch. The clock says: setting').waitFor();
   expect(await page.locator('#verdict').textContent()).not.toContain('until');
   await page.goto('/defects/bubbles/#how-dry');
   await page.getByRole('button', { name: 'Go by the clock again' }).tap();

@@ -105,8 +105,8 @@ it('mends a damaged card, and keeps what was found aside until it is taken away'
   await page.goto(`${JOBS}#card-${id}`);
   await page.getByRole('button', { name: 'Set it aside, out of the list' }).click();
   await page.locator('.aside summary').click();
-  await page.getByRole('button', { name: 'Take it away…' }).click();
-  await answer(page, 'Take it away');
+  await page.getByRole('button', { name: 'Delete it…' }).click();
+  await answer(page, 'Delete it');
   await soon(() => page.locator('.aside').count()).toBe(0);
   expect(await cardsIn(page)).toEqual([]);
   expectQuiet(opened);

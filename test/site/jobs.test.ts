@@ -212,11 +212,11 @@ it('takes a card away when told twice, and puts it back', async () => {
   const { page } = opened;
   await makeCard(page);
   const [card] = await cardsIn(page);
-  await page.getByRole('button', { name: 'Take this card away' }).click();
+  await page.getByRole('button', { name: 'Delete this card' }).click();
   await answer(page, 'Keep it');
   expect((await cardsIn(page)).length).toBe(1);
-  await page.getByRole('button', { name: 'Take this card away' }).click();
-  await answer(page, 'Take it away');
+  await page.getByRole('button', { name: 'Delete this card' }).click();
+  await answer(page, 'Delete it');
   await page.locator('.told', { hasText: 'is taken away' }).waitFor();
   expect(await cardsIn(page)).toEqual([]);
   await page.getByRole('button', { name: 'Put it back' }).click();

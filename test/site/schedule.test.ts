@@ -23,7 +23,7 @@ describe('a dresser', () => {
     const { page } = opened;
     await page.goto(PAGE);
     await page.getByLabel('Its name').fill('Navy dresser');
-    await page.getByLabel('Start; empty: now').fill('2027-03-08T09:00');
+    await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
     expect(await verdict(page)).toMatch(/^3 coats, hand over /);
     const told = await page.locator('.plan').innerText();
@@ -66,7 +66,7 @@ describe('a dresser', () => {
     expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
     await page.getByLabel('What piece is it?').selectOption('dining-table');
     await page.getByLabel('What lies below it?').selectOption('oil-paint');
-    await page.getByLabel('Its age at the start; empty: long dry').fill('80');
+    await page.getByLabel('Dry for how long? Empty if it is old').fill('80');
     await plan(page);
     await page.getByText('Coat 5 of 5').first().waitFor();
     expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
@@ -122,7 +122,7 @@ describe('a no', () => {
     await page.getByRole('button', { name: /^Plan from/ }).click();
     await page.getByText('Coat 1 of 3').first().waitFor();
     // 72 h at 20 °C; day and night are 1.1 °C colder on average, and 10 °C double it.
-    expect(await page.getByLabel('Its age at the start; empty: long dry').inputValue()).toBe('78');
+    expect(await page.getByLabel('Dry for how long? Empty if it is old').inputValue()).toBe('78');
     expectQuiet(opened);
     await opened.close();
   });
@@ -154,7 +154,7 @@ describe('what is typed', () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE);
-    await page.getByLabel('Start; empty: now').fill('2027-03-08T09:00');
+    await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
     const coats = await verdict(page);
     await page.getByLabel('°C, cm').check();

@@ -72,8 +72,8 @@ const takenAway = async (page: Page, mine: JobCard): Promise<void> => {
   // Taken away here: a file that still has it does not bring it back, unless she says so.
   const chair = (await cardsIn(page)).find(({ id }) => id === 'other');
   await page.getByRole('link', { name: 'Chair' }).click();
-  await page.getByRole('button', { name: 'Take this card away' }).click();
-  await answer(page, 'Take it away');
+  await page.getByRole('button', { name: 'Delete this card' }).click();
+  await answer(page, 'Delete it');
   await page.locator('.told', { hasText: 'is taken away' }).waitFor();
   expect(await bringIn(page, JSON.stringify(file([chair])))).toMatch(
     /Chair: you took it away here, .+; stays away/,

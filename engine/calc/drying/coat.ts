@@ -30,7 +30,7 @@ export type Widening =
 export const WIDENING_WORDS: Readonly<Record<Widening, string>> = {
   'product-varies': 'cans of this kind differ',
   'label-range': 'the label gives a range',
-  weather: 'the weather is not that of the figures',
+  weather: 'the weather is not that of the table',
   'label-in-warmth': 'it is warmer than where the can’s times hold, and printed sheets dry sooner then',
   'thin-film': 'the film is thinner than usual',
   'thick-film': 'the film is thicker than usual',

@@ -15,7 +15,7 @@ import {
   wetFilmOf,
 } from '#engine/clock.ts';
 import { cardUrl } from '../../shared/jobs-urls.ts';
-import { STAGE_WORDS } from '../../shared/stages.ts';
+import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
 import { sayAir, sayFilm } from '../shared/say-units.ts';
 import { LifeLine } from './life-line.tsx';
@@ -121,10 +121,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
         {said.why}
       </p>
       <p role="status">
-        <b data-part="stage">
-          {running &&
-            `By the clock it is: ${STAGE_WORDS[running.stage].name.toLowerCase()}, ${running.sureness}.`}
-        </b>
+        <b data-part="stage">{running && `Now: ${standingNow(running.stage, running.sureness)}.`}</b>
       </p>
       {running && <LifeLine reading={running} coat={coat} now={now} />}
       {running && <Times coat={coat} reading={running} now={now} style={style} />}
@@ -149,7 +146,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
           </button>
         )}
         <button type="button" class="quiet" data-act="off" onClick={() => acts.off(coat)}>
-          Take it off the clock
+          Stop this clock
         </button>
         {coat.card && (
           <a class="quiet" href={cardUrl(coat.card)}>

@@ -8,7 +8,7 @@ import {
   without,
   withStanding,
 } from '#engine/index.ts';
-import { STAGE_WORDS } from '../../shared/stages.ts';
+import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
 import { keepCase, readCase } from '../case/store.ts';
@@ -27,10 +27,10 @@ const ownStage = (): Stage | undefined => STAGES.find((stage) => readCase().stag
 
 const says = ({ stage, sureness }: Running): string => {
   const own = ownStage();
-  const clock = `${STAGE_WORDS[stage].name.toLowerCase()}, ${sureness}`;
+  const clock = standingNow(stage, sureness);
   return own && own !== stage
     ? `You said: ${STAGE_WORDS[own].name.toLowerCase()}. The clock says: ${clock}`
-    : `Says the clock: ${clock}`;
+    : `The clock says: ${clock}`;
 };
 
 /** The page that goes on from what is known; the stage's own page where the tree can not be read now. */

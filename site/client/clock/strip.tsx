@@ -7,7 +7,7 @@ import {
   type Reading,
   sayNow,
 } from '#engine/clock.ts';
-import { STAGE_WORDS } from '../../shared/stages.ts';
+import { standingNow } from '../../shared/stages.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { tellSteps } from './on-steps.ts';
@@ -25,11 +25,7 @@ type Props = {
 const Strip = ({ url, coat, product, reading, now }: Props) => (
   <a class="tape" href={url}>
     <b>{coat.piece}</b>{' '}
-    {reading?.kind === 'running' && (
-      <i>
-        {STAGE_WORDS[reading.stage].name}, {reading.sureness}
-      </i>
-    )}{' '}
+    {reading?.kind === 'running' && <i>Now {standingNow(reading.stage, reading.sureness)}</i>}{' '}
     <span>
       {reading
         ? sayNow(reading, now, timeStyle()).verdict

@@ -53,8 +53,8 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
   const save = (photos: boolean) => async () => exportCards([await written()], photos);
   const takeAway = async () => {
     const sure = await frame.ask({
-      says: `Take away the card “${card.name}” with its photos?`,
-      yes: 'Take it away',
+      says: `Delete the card “${card.name}” with its photos?`,
+      yes: 'Delete it',
       no: 'Keep it',
     });
     if (!sure) return;
@@ -96,7 +96,7 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
           <Act act={save(true)}>Save as a file, with photos</Act>
           <Act act={save(false)}>Save as a file, without photos</Act>
           <Act class="quiet away" act={takeAway}>
-            Take this card away…
+            Delete this card…
           </Act>
         </div>
       </section>

@@ -260,7 +260,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
           ))}
         </dl>
         <details class="piece">
-          <summary>Change what is noted of the piece</summary>
+          <summary>Edit the details of the piece</summary>
           <Adopted element={about} />
         </details>
         <div class="sheet">

@@ -80,7 +80,7 @@ const Aside = ({
   const away = (one: SetAside) => async () => {
     const sure = await frame.ask({
       says: `Take what was set aside of “${one.name}” away for good?`,
-      yes: 'Take it away',
+      yes: 'Delete it',
       no: 'Keep it',
     });
     if (sure) await dropAside(one.id);
@@ -96,7 +96,7 @@ const Aside = ({
             <Act act={() => saveFound(one.id, one.raw, one.photos)}>Save it as a file</Act>{' '}
             <Act act={back(one)}>Put it back into the list</Act>{' '}
             <Act class="quiet away" act={away(one)}>
-              Take it away…
+              Delete it…
             </Act>
           </li>
         ))}

@@ -34,8 +34,8 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
   };
   const away = async () => {
     const sure = await frame.ask({
-      says: 'Take this card away with its photos? Save what is there as a file first, if anything of it may still be wanted.',
-      yes: 'Take it away',
+      says: 'Delete this card with its photos? Save what is there as a file first, if anything of it may still be wanted.',
+      yes: 'Delete it',
       no: 'Keep it',
     });
     if (!sure) return;
@@ -69,7 +69,7 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
         <Act act={() => saveFound(id, read.raw)}>Save what is there as a file</Act>
         <Act act={aside}>Set it aside, out of the list</Act>
         <Act class="quiet away" act={away}>
-          Take it away…
+          Delete it…
         </Act>
       </div>
       <p class="small">
