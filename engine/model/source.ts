@@ -40,6 +40,12 @@ export const Source = z.strictObject({
   author: z.string().optional(),
   edition: z.string().optional(),
   year: z.union([z.int().min(1800).max(2100), z.literal('undated')]).optional(),
+  link: z
+    .url({ protocol: /^https$/ })
+    .optional()
+    .describe(
+      'Where anyone may read it: an address of its own publisher, and only one that is known to be right.',
+    ),
   read: z
     .string()
     .min(5)

@@ -24,6 +24,10 @@ const linksOf = (html: string): readonly string[] =>
     ])
     .map(unescaped);
 
+/** Only the page of a source leads out, to the agency that has published it. */
+export const leadsToPublisher = (address: string, link: string): boolean =>
+  /\/sources\/[^/]+\/$/.test(address) && /^https:\/\/www\.[a-z]+\.gov\//.test(link);
+
 /**
  * Every link, picture, script and redirect of the site in `dist` that leads to nothing, to no part of a page, or out of
  * `base`, the folder that the site was built for.
@@ -40,7 +44,7 @@ export const deadLinks = (dist: string, base: string): readonly string[] => {
   const faults: string[] = [];
   for (const [address, html] of pages) {
     for (const link of new Set(linksOf(html))) {
-      if (/^(data:|https:\/\/halfdry\.example\/)/.test(link)) continue;
+      if (/^(data:|https:\/\/halfdry\.example\/)/.test(link) || leadsToPublisher(address, link)) continue;
       const { origin, pathname, hash } = new URL(link, `http://site${base}${address.slice(1)}`);
       const path = `/${pathname.slice(base.length)}`;
       if (origin !== 'http://site' || !pathname.startsWith(base))
