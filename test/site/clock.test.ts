@@ -211,6 +211,8 @@ it('lets her word win over the clock until she takes it back', async () => {
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/defects/cloudy-film/#how-dry');
   await page.locator('.by-clock').getByText('The clock says: setting').waitFor();
+  // In its own place: the question about old paint stays.
+  expect(await page.locator('.ask-age hd-told').count()).toBe(1);
   await page.locator('.stages a[href*=stage-dry-to-touch]').tap();
   await page.waitForURL('**/stage-dry-to-touch/**');
   await page.getByText('You said: dry to the touch. The clock says: setting').waitFor();

@@ -46,7 +46,7 @@ type Props = {
 /** Each coat in the order laid, with all that was noted. */
 export const CoatList = ({ card, data, us, correct, takeOff }: Props) => (
   <section>
-    <h2 class="tape">Coats</h2>
+    <h2>Coats</h2>
     {card.coats.length ? (
       <ol class="laid">
         {coatsInOrder(card).map((coat, index) => (

@@ -30,7 +30,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
   );
   return (
     <section class="layers">
-      <h2 class="tape">The film</h2>
+      <h2>The film</h2>
       <svg
         class="film"
         viewBox={`${-PAD} ${-PAD} ${width + 2 * PAD} ${height + 2 * PAD}`}

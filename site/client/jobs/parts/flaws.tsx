@@ -71,7 +71,7 @@ export const FlawList = ({
   takeOff,
 }: Entries<CardFlaw> & { readonly settle: (flaw: CardFlaw) => Promise<unknown> }) => (
   <section>
-    <h2 class="tape">Flaws</h2>
+    <h2>Flaws</h2>
     {card.flaws.length ? (
       <ul class="found">
         {card.flaws.map((flaw) => (
@@ -93,7 +93,7 @@ export const FlawList = ({
 
 export const RepairList = ({ card, data, takeOff }: Entries<CardRepair>) => (
   <section>
-    <h2 class="tape">Repairs</h2>
+    <h2>Repairs</h2>
     {card.repairs.length ? (
       <ul class="found">
         {card.repairs.map((repair) => {

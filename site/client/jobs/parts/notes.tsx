@@ -22,7 +22,7 @@ export const Notes = ({ card, hands }: { readonly card: JobCard; readonly hands:
   const over = length - MOST;
   return (
     <section class="notes">
-      <h2 class="tape">
+      <h2>
         <label for="job-notes">Notes</label>
       </h2>
       <textarea

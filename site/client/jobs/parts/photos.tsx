@@ -111,7 +111,7 @@ export const PhotoBoard = ({ card, hands }: { readonly card: JobCard; readonly h
   };
   return (
     <section>
-      <h2 class="tape">Photos</h2>
+      <h2>Photos</h2>
       {kept && card.photos.length > 0 && (
         <ul class="photos">
           {card.photos.map((photo) => (
