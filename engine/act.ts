@@ -3,6 +3,7 @@ import type { Knowledge } from './knowledge.ts';
 import type { Leaf } from './leaves.ts';
 import type { Act, Doing } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
+import type { Step } from './model/step.ts';
 
 /** What to do now, in the words shown. */
 export type Action = {
@@ -32,6 +33,22 @@ export const actOf = (known: Knowledge, on: Case, leaf: Leaf, stage: Stage): Act
   const overdue = on.overdue?.value === 'yes' && (stage === 'setting' || stage === 'dry-to-touch');
   return overdue && now.overdue ? now.overdue : now[stage];
 };
+
+/** A cloth full of finish is an oily rag whether a repair calls it a step or not. */
+const WIPED: Step = { kind: 'wipe', with: 'dry-cloth', of: 'same', say: 'Wipe it off.' };
+/** An open coat is washed off with what thins it. */
+const WASHED: Step = { kind: 'wipe', with: 'thinner', say: 'Wash it off.' };
+const BY_DOING: Partial<Record<Doing, readonly Step[]>> = {
+  'wash-off': [WIPED, WASHED],
+  'wipe-back': [WIPED],
+  wick: [WIPED],
+};
+
+/** What hands do in an act before any repair begins, as steps, so that the same cautions stand before them. */
+export const stepsOfAct = ({ do: doing, say, does }: Pick<Act, 'do' | 'say' | 'does'>): readonly Step[] => [
+  ...(BY_DOING[doing] ?? []),
+  ...(does ? [{ kind: 'look', say, does } as const] : []),
+];
 
 /** Acts are the same action where hands do the same: repairs only within one remedy. */
 export const actionKey = (act: Act, leaf: Leaf): string =>

@@ -21,7 +21,10 @@ const USUAL_KIND = 'film';
 /** `act` with what it does not say taken from `usual`; one that says what to do is whole. */
 const completed = (act: unknown, usual: unknown): unknown => {
   if (act === undefined) return usual;
-  return isData(act) && act['do'] === undefined && isData(usual) ? { ...usual, ...act } : act;
+  if (!isData(act) || act['do'] !== undefined || !isData(usual)) return act;
+  // A mark belongs to the words that it was written for.
+  const { does, ...rest } = usual;
+  return { ...rest, ...(does !== undefined && act['say'] === undefined && { does }), ...act };
 };
 
 /**

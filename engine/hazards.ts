@@ -15,7 +15,8 @@ type Does = readonly (readonly [Hazard, (ConditionInput | 'maybe')?])[];
 const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on'] };
 const WATER_BORNE = { family: ['water-based', 'water-lacquer'] };
 const BY_HAND = { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] };
-const SPRAYED = {
+/** That the coat is surely sprayed. */
+export const SPRAYED = {
   any: [{ applicator: ['spray-gun', 'aerosol'] }, { 'was-sprayed': 'yes', not: BY_HAND }],
 };
 const HEATS_ITSELF = {

@@ -13,8 +13,15 @@ export {
 export { dryHoursOf } from './hear/dry.ts';
 export { flawWords } from './hear/flaw-words.ts';
 export { type Hearing, hear } from './hear/hear.ts';
-export { type Heard, type HeardAmong, type HeardFact, type HeardSign, SURE } from './hear/heard.ts';
+export {
+  type Heard,
+  type HeardAmong,
+  type HeardDanger,
+  type HeardFact,
+  type HeardSign,
+  SURE,
+} from './hear/heard.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
-export { type Mind, mindOf, type StopRule, type Told } from './hear/mind.ts';
+export { type Mind, mindOf, type Told, type ToldRule } from './hear/mind.ts';
 export { type Reply, reply } from './hear/reply.ts';
 export type { Span } from './hear/words.ts';

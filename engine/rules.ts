@@ -32,6 +32,13 @@ const guards = (rule: RuleEntry, does: ReadonlyMap<Hazard, Truth>): boolean =>
 export const isOfSteps = (rule: Pick<RuleEntry, 'hazards' | 'always'>): boolean =>
   rule.hazards.length > 0 && !rule.always;
 
+/**
+ * Whether only the words of a post call for a rule: it hangs on no fact and no step, and tells what to do once something
+ * has happened.
+ */
+export const isHeardAlone = ({ hazards, when }: Pick<RuleEntry, 'hazards' | 'when'>): boolean =>
+  hazards.length === 0 && !when;
+
 const bitsOf = (table: RuleTable, codes: Uint8Array): Uint32Array => {
   const bits = new Uint32Array(table.stride);
   markHolding(table, codes, bits);
@@ -61,7 +68,8 @@ const rulesByFacts = (known: Knowledge, on: Case, families: readonly Family[]): 
   const each = on['family']
     ? []
     : families.map((family) => bitsOf(table, codesWith(known, table, codes, withFact(on, 'family', family))));
-  return known.rules.filter((_, bit) => {
+  return known.rules.filter((rule, bit) => {
+    if (isHeardAlone(rule)) return false;
     const holds = (of: Uint32Array) => hasBit(of, bit);
     return !each.length ? holds(bits) : holds(bits) ? each.some(holds) : each.every(holds);
   });

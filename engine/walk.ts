@@ -1,10 +1,11 @@
-import { type Action, actionKey, actionOf, actOf, beginWith, holdOff } from './act.ts';
+import { type Action, actionKey, actionOf, actOf, beginWith, holdOff, stepsOfAct } from './act.ts';
 import { canCheck, stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import { type Leaf, type Met, possible } from './leaves.ts';
 import type { Family } from './model/family.ts';
 import type { QuestionId } from './model/ids.ts';
+import type { Act } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
 import { isTaken } from './resolve.ts';
@@ -117,7 +118,7 @@ export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOp
     ...common(
       shared
         ? shared.at.flatMap((at) => known.get('remedy', shared.remedy).steps[at] ?? [])
-        : stepsAhead(known, on, action, leaves, families),
+        : stepsAhead(known, on, action, acts, leaves, families),
     ),
   };
 };
@@ -168,19 +169,20 @@ const endings = (known: Knowledge, on: Case, defect: string, stage: Stage): Read
 /** The first question on the way down that is not answered. One that can't be checked now is passed over. */
 const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one.open);
 
-/** A cloth full of finish is an oily rag whether the tree calls it a step or not. */
-const WIPING: Step = { kind: 'wipe', with: 'dry-cloth', of: 'same', say: 'Wipe it off.' };
-
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
 const stepsAhead = (
   known: Knowledge,
   on: Case,
   action: Action,
+  acts: readonly Act[],
   leaves: readonly Leaf[],
   families: readonly Family[],
 ): readonly Step[] => {
-  if (['wash-off', 'wipe-back', 'wick'].includes(action.do)) return [WIPING];
-  if (action.do !== 'repair') return [];
+  if (action.do !== 'repair') {
+    // Of several causes only what each of them asks for is sure to be done.
+    const does = (acts[0]?.does ?? []).filter((hazard) => acts.every((act) => act.does?.includes(hazard)));
+    return stepsOfAct({ do: action.do, say: action.say, ...(does.length && { does }) });
+  }
   return leaves
     .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))
     .filter((step) => isTaken(known, on, step, families) !== 'no');

@@ -51,18 +51,18 @@ const nextWords = (next: NextAsked): string =>
     question: () => (next.kind === 'question' ? `${next.ask} ${next.how}` : ''),
   })[next.kind]();
 
-const standing = ({ likely, stops, now, next }: Considered): string[] => [
+const standing = ({ likely, warnings, now, next }: Considered): string[] => [
   'Likely:',
   ...likely.slice(0, LISTED).map(({ name, defect, chance }) => `  ${percent(chance)} ${name} (${defect})`),
-  ...stops.map(({ title, say }) => `Stop: ${title}. ${say}`),
+  ...warnings.map(({ title, say, isStop }) => `${isStop ? 'Stop' : 'Caution'}: ${title}. ${say}`),
   ...(now ? [`Now${now.sure ? '' : ', not sure'}: ${now.verdict}. ${now.say}`] : []),
   ...(next ? [`Next: ${nextWords(next)}`] : []),
 ];
 
 /** The same as data. Spans count UTF-16 units of the text. */
 export const tellJson = (
-  { text, facts, among, signs }: Heard,
-  { likely, stage, stops, now, next }: Considered,
+  { text, facts, among, signs, dangers }: Heard,
+  { likely, stage, warnings, now, next }: Considered,
   answer: Reply,
 ) => ({
   text,
@@ -71,7 +71,9 @@ export const tellJson = (
   signs,
   likely: likely.slice(0, LISTED),
   stage,
-  stops: stops.map(({ id }) => id),
+  dangers,
+  stops: warnings.filter(({ isStop }) => isStop).map(({ id }) => id),
+  cautions: warnings.filter(({ isStop }) => !isStop).map(({ id }) => id),
   now,
   next,
   reply: answer,

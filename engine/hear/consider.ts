@@ -2,7 +2,8 @@ import { holds } from '../condition.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
-import type { ActWords, Mind, StopRule, Told } from './mind.ts';
+import type { HeardDanger } from './heard.ts';
+import type { ActWords, Mind, Told, ToldRule } from './mind.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
 export type NextAsked =
@@ -24,7 +25,8 @@ export type NowToDo = ActWords & {
 export type Considered = {
   readonly likely: readonly LikelyFlaw[];
   readonly stage: Stage | undefined;
-  readonly stops: readonly StopRule[];
+  /** Rules that what is told or said calls for: stops before cautions, and before both what has happened already. */
+  readonly warnings: readonly ToldRule[];
   readonly now: NowToDo | undefined;
   readonly next: NextAsked | undefined;
   readonly belief: Belief;
@@ -99,6 +101,19 @@ const questionNext = (mind: Mind, question: string | undefined): NextAsked | und
 const ageIsOpen = (told: Told): boolean =>
   told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
 
+/** The rules that facts fire and those that words call for, each once, the most pressing first. */
+const warningsOf = (mind: Mind, told: Told, dangers: readonly HeardDanger[]): readonly ToldRule[] => {
+  const of = (fact: string) => told[fact];
+  const fired = mind.fired.filter(({ when, and, isLenient }) => {
+    const truth = holds(when, of);
+    return (truth === 'yes' || (isLenient && truth === 'unknown')) && (!and || holds(and, of) === 'yes');
+  });
+  const said = mind.dangers.filter(({ id }) => dangers.some(({ rule }) => rule === id));
+  const all = [...said, ...fired];
+  const pressing = [...all.filter(({ isStop }) => isStop), ...all.filter(({ isStop }) => !isStop)];
+  return [...new Map(pressing.map((rule) => [rule.id, rule])).values()];
+};
+
 /**
  * Where it stands with all that is known: the likeliest flaws, the stops that the facts fire, what to do now, and what
  * to ask next. Never asks what is known, nor what harms the film at its stage. Pure.
@@ -114,14 +129,15 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
       chance: belief.chances[d] ?? 0,
     }))
     .sort((a, b) => b.chance - a.chance || (a.defect < b.defect ? -1 : 1));
-  const stops = mind.stops.filter(({ when }) => holds(when, (fact) => told[fact]) === 'yes');
+  const warnings = warningsOf(mind, told, evidence.heard?.dangers ?? []);
   const [first] = likely;
   const flaw = first && first.chance >= SURE_FLAW ? first : undefined;
   const asked = Object.values(evidence.told).filter((value) =>
     ['yes', 'no', 'unsure'].includes(String(value)),
   ).length;
 
-  if (stage === undefined) return { likely, stage, stops, belief, now: undefined, next: { kind: 'stage' } };
+  if (stage === undefined)
+    return { likely, stage, warnings, belief, now: undefined, next: { kind: 'stage' } };
   const row = rowOf(stage, told['overdue'] === 'yes');
   const hands = [...handsOf(mind, belief.chances, row)].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
   const [mark = 0, chance = 0] = hands[0] ?? [];
@@ -130,11 +146,11 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   if (isUrgent(stage, told)) {
     const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage);
     const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
-    return { likely, stage, stops, belief, now: verdict, next: questionNext(mind, question) };
+    return { likely, stage, warnings, belief, now: verdict, next: questionNext(mind, question) };
   }
-  if (ageIsOpen(told)) return { likely, stage, stops, belief, now, next: { kind: 'age' } };
+  if (ageIsOpen(told)) return { likely, stage, warnings, belief, now, next: { kind: 'age' } };
   const next = flaw ? undefined : nextAsked(mind, belief, stage);
-  return { likely, stage, stops, belief, now, next: questionNext(mind, next) };
+  return { likely, stage, warnings, belief, now, next: questionNext(mind, next) };
 };
 
 /** Where a wet film is not told apart nothing is lost by leaving it alone. */

@@ -1,13 +1,8 @@
 import type { FactName } from '../model/facts.ts';
 import type { HeardAmong, HeardFact } from './heard.ts';
 import type { Manner } from './manner.ts';
-import type { Ear, Match } from './match.ts';
+import { type Ear, type Match, spanOf } from './match.ts';
 import type { Span, Word } from './words.ts';
-
-const spanOf = (words: readonly Word[], { from, to }: Match): Span => ({
-  from: words[from]?.from ?? 0,
-  to: words[to - 1]?.to ?? 0,
-});
 
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
 const claimed = (matches: readonly Match[]): Match[] => {

@@ -1,4 +1,5 @@
 import { coatNumberOf } from './coats.ts';
+import { dangersOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
 import type { Heard } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
@@ -38,5 +39,6 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     ],
     among,
     signs: signsOf(words, matches, manner),
+    dangers: dangersOf(words, matches, manner),
   };
 };

@@ -25,12 +25,16 @@ export type HeardAmong = Ground & { readonly fact: FactName; readonly values: re
 /** An answer to a question that a text gives unasked. */
 export type HeardSign = Ground & { readonly question: string; readonly answer: Exclude<Answer, 'unsure'> };
 
+/** A rule that the words call for: what they name can hurt someone. */
+export type HeardDanger = { readonly rule: string; readonly rests: readonly Span[] };
+
 /** All that was understood of a text. Spans count UTF-16 units of the text. */
 export type Heard = {
   readonly text: string;
   readonly facts: readonly HeardFact[];
   readonly among: readonly HeardAmong[];
   readonly signs: readonly HeardSign[];
+  readonly dangers: readonly HeardDanger[];
 };
 
 /** From here on what was heard counts as told. */

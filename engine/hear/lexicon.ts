@@ -80,6 +80,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
         [`sign ${question} yes`, joined(yes)] as const,
         [`sign ${question} no`, joined(no)] as const,
       ]),
+      ...known.rules.map(({ id, heard }) => [`danger ${id}`, joined(heard)] as const),
       ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
       ...measured.flatMap((name) =>
         Object.entries(language[name]).map(

@@ -1,5 +1,5 @@
 import type { Lexicon } from './lexicon.ts';
-import type { Word } from './words.ts';
+import type { Span, Word } from './words.ts';
 
 /** A phrase found in a text: words `from` to before `to`, `size` of them its own. */
 export type Match = {
@@ -11,6 +11,12 @@ export type Match = {
   readonly to: number;
   readonly size: number;
 };
+
+/** Where a phrase stands in the text. */
+export const spanOf = (words: readonly Word[], { from, to }: Match): Span => ({
+  from: words[from]?.from ?? 0,
+  to: words[to - 1]?.to ?? 0,
+});
 
 type Pattern = {
   readonly sense: string;

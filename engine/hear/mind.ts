@@ -1,10 +1,12 @@
 import { actionKey, actOf } from '../act.ts';
 import { emptyCase, withFact } from '../case.ts';
 import { holds } from '../condition.ts';
+import { SPRAYED } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { possible } from '../leaves.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
+import { isHeardAlone, type RuleEntry } from '../rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
 
 /** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
@@ -30,8 +32,10 @@ export type Mind = {
   readonly acts: readonly string[];
   /** The words of each act, in the order of `acts`. */
   readonly words: readonly ActWords[];
-  /** Rules that stop the work, with the facts that fire them. */
-  readonly stops: readonly StopRule[];
+  /** Rules that facts alone fire: those that stop the work, and cautions that hang on no step. */
+  readonly fired: readonly FiredRule[];
+  /** Rules that words call for, in the order in which they are told: first what has happened, then stops, then the rest. */
+  readonly dangers: readonly ToldRule[];
 };
 
 /** What is said of an act: its verdict, what to do and what not to do; a repair names its remedy. */
@@ -43,13 +47,40 @@ export type ActWords = {
   readonly remedy?: string;
 };
 
-export type StopRule = {
+/** A rule in the words that are told of a post. */
+export type ToldRule = {
   readonly id: string;
   readonly title: string;
   readonly say: string;
   readonly defers: string;
-  readonly when: ConditionInput;
+  readonly isStop: boolean;
 };
+
+/** Told where the first condition holds, and the second too; a lenient one where nothing told speaks against it. */
+type FiredRule = ToldRule & {
+  readonly when: ConditionInput;
+  readonly and?: ConditionInput;
+  readonly isLenient: boolean;
+};
+
+const toldRule = ({ id, title, say, defers, level }: RuleEntry): ToldRule => ({
+  id,
+  title,
+  say,
+  defers,
+  isStop: level === 'stop',
+});
+
+/** A post has no steps: a rule before a step that sprays is told where the post says that the coat was sprayed. */
+const firedRule = (rule: RuleEntry): FiredRule => ({
+  ...toldRule(rule),
+  when: rule.when ?? {},
+  ...(rule.sure === 'yes' && rule.hazards.includes('mist') && { and: SPRAYED }),
+  isLenient: rule['unless-known-no'],
+});
+
+const rankOf = (rule: RuleEntry): number =>
+  isHeardAlone(rule) && rule.level === 'stop' ? 0 : rule.level === 'stop' ? 1 : 2;
 
 const wordsOf = (known: Knowledge, act: string): ActWords => {
   const [doing = 'leave', remedy = ''] = act.split(':');
@@ -90,10 +121,14 @@ export const mindOf = (known: Knowledge): Mind => {
     hands,
     acts,
     words: acts.map((act) => wordsOf(known, act)),
-    stops: known.rules
-      // A stop is told of a post only where a fact of it fires it; the others stand before their steps.
-      .filter(({ level, when }) => level === 'stop' && when && !('not' in when))
-      .map(({ id, title, say, defers, when = {} }) => ({ id, title, say, defers, when })),
+    fired: known.rules
+      // A rule is told of a post only where a fact of it fires it; the others stand before their steps.
+      .filter(({ level, always, when }) => (level === 'stop' || always) && when && !('not' in when))
+      .map(firedRule),
+    dangers: known.rules
+      .filter(({ heard }) => heard.length > 0)
+      .sort((a, b) => rankOf(a) - rankOf(b))
+      .map(toldRule),
   };
 };
 

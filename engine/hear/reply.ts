@@ -28,6 +28,11 @@ const whatItIs = ({ likely }: Considered): string => {
   return `Hard to say from here. It could be: ${names.join('; or ')}.`;
 };
 
+/** Cautions that a short reply names after the first. */
+const ALSO = 2;
+
+const ended = (title: string): string => (/[.!?]$/.test(title) ? title : `${title}.`);
+
 const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
 
 /** Joins what fits into `most` characters, what comes first being kept first. Whole parts only, the last one always. */
@@ -43,15 +48,18 @@ const fitted = (parts: readonly string[], last: string, most: number): string =>
 };
 
 /**
- * A reply to somebody else's post: the stop first if there is one, what it most likely is, what to do now, what not to
+ * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now, what not to
  * do, the one thing to check, the link.
  */
 export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply => {
-  const { likely, stops, now, next } = considered;
+  const { likely, warnings, now, next } = considered;
   const [first] = likely;
   const link = first ? linkTo(first.defect) : '';
-  const stop = stops[0] ? `First: ${stops[0].title}. ${stops[0].say}` : '';
-  const shortStop = stops[0] ? `First: ${stops[0].title}. ${firstSentence(stops[0].say)}` : '';
+  const [pressing, ...others] = warnings;
+  const named = others.slice(0, ALSO).map(({ title }) => ended(title));
+  const shortWarning = pressing ? `First: ${ended(pressing.title)} ${firstSentence(pressing.say)}` : '';
+  const shortAlso = named.length ? `Mind too: ${named.join(' ')}` : '';
+  const allWarnings = warnings.map(({ title, say }, at) => `${at ? 'And' : 'First'}: ${ended(title)} ${say}`);
   const what = whatItIs(considered);
   const doing = now?.sure || now?.flaw ? `${now.verdict}. ${now.say}` : 'Until it is clear, leave it alone.';
   const not = now?.sure ? now.not : 'No sanding and no new coat before you know.';
@@ -63,12 +71,16 @@ export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply =
         : next?.kind === 'age'
           ? 'One thing to tell: how old is the paint or varnish below?'
           : '';
-  const others = likely
+  const otherFlaws = likely
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect)}`);
   return {
-    short: fitted([shortStop, what, firstSentence(doing), not, firstSentence(check)], link, SHORT),
-    long: [stop, what, doing, not, check, link, ...others].filter(Boolean).join('\n\n'),
+    short: fitted(
+      [shortWarning, shortAlso, what, firstSentence(doing), not, firstSentence(check)],
+      link,
+      SHORT,
+    ),
+    long: [...allWarnings, what, doing, not, check, link, ...otherFlaws].filter(Boolean).join('\n\n'),
   };
 };

@@ -6,13 +6,13 @@ import { FAMILIES } from './family.ts';
  * Words in lower case without apostrophes; `a|b` means either word, `=word` this form of it alone. Up to two words may
  * stand between them in a text.
  */
-const phrase = z.coerce
+export const Phrase = z.coerce
   .string()
   .regex(
     /^=?[a-z0-9]+(\|=?[a-z0-9]+)*( =?[a-z0-9]+(\|=?[a-z0-9]+)*)*$/,
     'words in lower case without apostrophes or hyphens, a|b for either word, =word for this form alone',
   );
-const phrases = z.array(phrase);
+const phrases = z.array(Phrase);
 /** In hours: least, likeliest, most. */
 const span = z
   .tuple([z.number(), z.number(), z.number()])
@@ -32,12 +32,12 @@ export const HearLanguage = z.strictObject({
   laid: phrases.describe('Words of laying a coat.'),
   'other-time': phrases.describe('Words that tell that a time is of something else.'),
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
-  times: z.record(phrase, span).describe('Spans said in words, in hours.'),
-  numbers: z.record(phrase, z.number()),
-  units: z.record(phrase, z.number()).describe('Units of time, in hours.'),
+  times: z.record(Phrase, span).describe('Spans said in words, in hours.'),
+  numbers: z.record(Phrase, z.number()),
+  units: z.record(Phrase, z.number()).describe('Units of time, in hours.'),
   ago: phrases.describe('Words beside a span that tell how long ago it was.'),
-  'air-celsius': z.record(phrase, z.number()).describe('Weather in words, °C.'),
-  'relative-humidity': z.record(phrase, z.number()).describe('Weather in words, 0–1.'),
+  'air-celsius': z.record(Phrase, z.number()).describe('Weather in words, °C.'),
+  'relative-humidity': z.record(Phrase, z.number()).describe('Weather in words, 0–1.'),
 });
 export type HearLanguage = z.infer<typeof HearLanguage>;
 
@@ -47,7 +47,7 @@ const said = <V extends string>(values: readonly V[]) => z.partialRecord(z.enum(
 export const HearFacts = z.strictObject({
   family: said(FAMILIES).and(
     z.object({
-      among: z.array(z.strictObject({ say: phrase, values: z.array(z.enum(FAMILIES)).min(2) })).default([]),
+      among: z.array(z.strictObject({ say: Phrase, values: z.array(z.enum(FAMILIES)).min(2) })).default([]),
     }),
   ),
   sheen: said(FACTS.sheen.values),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { HAZARD_NAMES } from './hazard.ts';
 import { RemedyId } from './ids.ts';
 import { Claim } from './source.ts';
 import { Step } from './step.ts';
@@ -32,6 +33,11 @@ export const Act = z.strictObject({
     .min(12)
     .optional()
     .describe('When to look again, where it is not when such acts commonly say.'),
+  does: z
+    .array(z.enum(HAZARD_NAMES))
+    .min(1)
+    .optional()
+    .describe('What the words ask for that can hurt someone, as with a step: a room that is warmed.'),
 });
 export type Act = z.infer<typeof Act>;
 

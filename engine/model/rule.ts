@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Condition } from './condition.ts';
 import { HAZARD_NAMES } from './hazard.ts';
+import { Phrase } from './hear.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
@@ -17,7 +18,16 @@ const Fields = z.strictObject({
     .describe('stop: alone on the screen; care: on its step; note: in the sheet.'),
   title: z.string().min(4),
   also: z.array(z.string().min(3)).default([]).describe('What people type who look for it.'),
-  say: z.string().min(20).describe('The caution, calm and short.'),
+  heard: z
+    .array(Phrase)
+    .default([])
+    .describe(
+      'What a post says that calls for this rule, whatever else it tells. A rule with neither facts nor hazards is called for by these words alone.',
+    ),
+  say: z
+    .string()
+    .min(20)
+    .describe('The caution, calm and short. Its first sentence must do alone: a short reply has no more.'),
   why: z.string().min(20),
   when: Condition.optional(),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),
@@ -49,7 +59,13 @@ const Fields = z.strictObject({
   claims: z.array(Claim).min(1),
 });
 
-export const Rule = Fields.superRefine(({ kind, open }, context) => {
+export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard }, context) => {
+  if (!when && !hazards.length && !heard.length)
+    context.addIssue({
+      code: 'custom',
+      path: ['title'],
+      message: 'a rule says under when, hazards or heard what calls for it',
+    });
   if (kind === 'stop' && !open)
     context.addIssue({
       code: 'custom',

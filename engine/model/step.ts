@@ -28,6 +28,7 @@ const WIPES = [
   'fresh-wax',
   'clear-wax',
   'lacquer-retarder',
+  'thinner',
   'polish',
   'wood-bleach',
 ] as const;
@@ -47,7 +48,7 @@ const PRODUCTS = [
   'grain-filler',
 ] as const;
 const STRIPS = ['scraper-and-sanding', 'stripper', 'solvent'] as const;
-const TRIED = [...WIPES, ...PRODUCTS, 'thinner', 'tape'] as const;
+const TRIED = [...WIPES, ...PRODUCTS, 'tape'] as const;
 
 /** Whatever a step can work with. */
 export type Means = (typeof TRIED)[number] | (typeof STRIPS)[number];

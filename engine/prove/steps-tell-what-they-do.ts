@@ -1,6 +1,8 @@
+import { stepsOfAct } from '../act.ts';
 import { factsOfStep, surelyOf } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import type { Entry } from '../model/knowledge.ts';
 import type { Step } from '../model/step.ts';
 import { hazardsSaid, orderedIn } from './hazard-words.ts';
 
@@ -10,9 +12,39 @@ const OR_BY_HAND = /\bor (lay|brush|wipe|pad)\b/i;
 /** Means whose words stand in a step without being the whole of it are told by the step's kind. */
 const doesOf = (step: Step): ReadonlySet<string> => new Set(factsOfStep(step).keys());
 
-/** A step whose words tell of a hazard has it: by its kind, by what it uses, or by a mark under `does`. */
+type Told = { readonly remedy: Entry<'remedy'>; readonly line: number; readonly say: string };
+
+/** The hazards that words tell of and that nothing around them has. */
+function* untold({ remedy, line, say }: Told, does: ReadonlySet<string>): Generator<Issue> {
+  for (const [hazard, word] of hazardsSaid(say))
+    if (!does.has(hazard)) yield { file: remedy.file, line, code: 'hazard-untold', step: say, hazard, word };
+}
+
+const doesAll = (steps: readonly Step[]): ReadonlySet<string> =>
+  new Set(steps.flatMap((step) => [...doesOf(step)]));
+
+/** What is said before a repair may begin: its cautions hang on what it does, as those of a step. */
+function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
+  for (const [stage, act] of Object.entries(remedy.now)) {
+    if (!act || act.do === 'repair') continue;
+    const line = remedy.lineOf(['now', stage, 'say']);
+    yield* untold({ remedy, line, say: act.say }, doesAll(stepsOfAct(act)));
+  }
+}
+
+/** What is ordered where a repair has failed has its cautions in the steps above it, or in those it leads to. */
+function* nextTriesTell(known: Knowledge, remedy: Entry<'remedy'>): Generator<Issue> {
+  const { say, remedy: next } = remedy['if-not'];
+  const steps = [...remedy.steps, ...(next ? known.get('remedy', next).steps : [])];
+  yield* untold({ remedy, line: remedy.lineOf(['if-not', 'say']), say }, doesAll(steps));
+}
+
+/**
+ * A step whose words tell of a hazard has it: by its kind, by what it uses, or by a mark under `does`. So has what is
+ * said of a stage, and what is ordered where it has failed.
+ */
 export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
-  for (const remedy of known.remedies)
+  for (const remedy of known.remedies) {
     for (const [index, step] of remedy.steps.entries()) {
       const does = doesOf(step);
       const said = orderedIn(step.say);
@@ -26,16 +58,9 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
           hazard: 'mist',
           word: spray,
         };
-      for (const [hazard, word] of hazardsSaid(step.say)) {
-        if (!does.has(hazard))
-          yield {
-            file: remedy.file,
-            line: remedy.lineOf(['steps', index]),
-            code: 'hazard-untold',
-            step: step.say,
-            hazard,
-            word,
-          };
-      }
+      yield* untold({ remedy, line: remedy.lineOf(['steps', index]), say: step.say }, does);
     }
+    yield* actsTell(remedy);
+    yield* nextTriesTell(known, remedy);
+  }
 }

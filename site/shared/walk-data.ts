@@ -2,12 +2,12 @@ import { type AnyEntry, isAsk, type Knowledge, visits } from '#engine/index.ts';
 import type { Remedy } from '#engine/model/remedy.ts';
 import { STANDINGS } from '#engine/model/stage.ts';
 
-/** What hands do at each stage, and to a film that is overdue; the words stay on the pages. */
+/** What hands do at each stage, and to a film that is overdue, and what of it can hurt; the words stay on the pages. */
 export const actsByStanding = (now: Remedy['now']) =>
   Object.fromEntries(
     STANDINGS.flatMap((standing) => {
       const act = now[standing];
-      return act ? [[standing, { do: act.do }]] : [];
+      return act ? [[standing, { do: act.do, ...(act.does && { does: act.does }) }]] : [];
     }),
   );
 

@@ -6,25 +6,37 @@ const LIKELY = 0.5;
 
 type Props = { readonly considered: Considered; readonly whileWet: Readonly<Record<string, string>> };
 
-/** The stop first if there is one, then what to do now; nothing where it is not known yet how dry the film is. */
+/** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
 export const Verdict = ({ considered, whileWet }: Props) => {
-  const { stops, now, stage, likely } = considered;
+  const { warnings, now, stage, likely } = considered;
   const fresh = stage === 'wet' || stage === 'setting';
   const [first] = likely;
   const firm = now && (now.sure || fresh);
   return (
     <>
-      {stops.map((rule) => (
-        <section key={rule.id} class="stop-rule">
-          <h2 class="verdict stop">
-            <span>{rule.title}</span>
-          </h2>
-          <p>{rule.say}</p>
-          <p class="small">
-            {rule.defers} <a href={ruleUrl(rule.id)}>Why, and what to do</a>
-          </p>
-        </section>
-      ))}
+      {warnings.map((rule) =>
+        rule.isStop ? (
+          <section key={rule.id} class="stop-rule">
+            <h2 class="verdict stop">
+              <span>{rule.title}</span>
+            </h2>
+            <p>{rule.say}</p>
+            <p class="small">
+              {rule.defers} <a href={ruleUrl(rule.id)}>Why, and what to do</a>
+            </p>
+          </section>
+        ) : (
+          <section key={rule.id} class="caution">
+            <h2 class="label">{rule.title}</h2>
+            <p>
+              {rule.say}{' '}
+              <a class="small" href={ruleUrl(rule.id)}>
+                Why, and where from
+              </a>
+            </p>
+          </section>
+        ),
+      )}
       {firm && (
         <section>
           <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>

@@ -1,5 +1,6 @@
 /** Nothing that fires is lost: at every end of every walk each caution stands before its step or by itself. */
 import { describe, expect, it } from 'vitest';
+import { actOf } from '#engine/act.ts';
 import { hazardsOf } from '#engine/hazards.ts';
 import {
   type Case,
@@ -11,6 +12,8 @@ import {
   walk,
   withFact,
 } from '#engine/index.ts';
+import type { Stage } from '#engine/model/stage.ts';
+import { hazardsSaid } from '../../../engine/prove/hazard-words.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
 
@@ -36,6 +39,10 @@ const faultsAt = (defect: string, on: Case): string[] => {
     resolve(known, remedy, on, walked.families).flatMap((step) => step.before.map(({ id }) => id as string)),
   );
   const apart = cautionsApart(known, on, walked).map(({ id }) => id as string);
+  const { stage } = on as { stage?: { value: Stage } };
+  const saidNow = walked.leaves
+    .map((leaf) => new Set(stage ? hazardsSaid(actOf(known, on, leaf, stage.value).say).keys() : []))
+    .reduce((all, one) => all.intersection(one));
   const where = `${defect} ${JSON.stringify(Object.entries(on).map(([name, { value }]) => `${name}=${value}`))}`;
   return [
     ...walked.fired.cautions
@@ -44,8 +51,9 @@ const faultsAt = (defect: string, on: Case): string[] => {
     ...[...before, ...apart]
       .filter((id, at, all) => all.indexOf(id) !== at)
       .map((id) => `${id} is told twice: ${where}`),
-    // What is wiped now is no step of a remedy, so its caution stands beside the verdict.
+    // What is wiped or warmed now is no step of a remedy, so its caution stands beside the verdict.
     ...apart
+      .filter((id) => !known.get('rule', id).hazards.some((hazard) => saidNow.has(hazard)))
       .filter(() => walked.kind !== 'outcome' || !WIPED_NOW.includes(walked.action.do))
       .filter((id) => isOfSteps(known.get('rule', id)))
       .map((id) => `${id} stands without its step: ${where}`),
@@ -87,6 +95,17 @@ describe('the cautions', () => {
     expect(idsAt({ stage: 'wet', hardener: 'acid' })).toEqual(['hardener-acid']);
     expect(idsAt({ stage: 'dry-to-touch' })).toEqual(['cure-before-use']);
     expect(idsAt({ stage: 'dry-to-touch', piece: 'furniture' })).toEqual(['cure-before-use']);
+  });
+
+  it('stand beside what is done now, before any repair', () => {
+    const idsAt = (defect: string, facts: Record<string, string | number>) =>
+      walk(known, told(facts), defect).fired.cautions.map(({ id }) => id as string);
+    const warmed = { stage: 'dry-to-touch', overdue: 'yes', 'worst-where-thick': 'yes', 'is-shellac': 'no' };
+    expect(idsAt('tacky-film', warmed)).toContain('warm-without-a-flame');
+    const washed = { stage: 'wet', 'within-wash-time': 'yes', 'layer-below-would-lift': 'no' };
+    const spirits = idsAt('fisheyes', { ...washed, family: 'oil-based' });
+    expect(spirits).toEqual(expect.arrayContaining(['vapor-and-flame', 'skin-and-spirits']));
+    expect(idsAt('fisheyes', { ...washed, family: 'water-based' })).not.toContain('vapor-and-flame');
   });
 
   it('stop her before a flame in a cold place', () => {

@@ -1,0 +1,22 @@
+import type { HeardDanger } from './heard.ts';
+import type { Manner } from './manner.ts';
+import { type Match, spanOf } from './match.ts';
+import type { Word } from './words.ts';
+
+/**
+ * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
+ * caution comes before the deed; only what is denied does not.
+ */
+export const dangersOf = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): readonly HeardDanger[] => {
+  const found = new Map<string, HeardDanger>();
+  for (const match of matches) {
+    const [rule = ''] = match.of;
+    if (match.kind !== 'danger' || manner.denied(match) !== undefined) continue;
+    found.set(rule, { rule, rests: [...(found.get(rule)?.rests ?? []), spanOf(words, match)] });
+  }
+  return [...found.values()];
+};
