@@ -1,27 +1,154 @@
-/** `npm run new -- <kind> <id>`: a new content file that already checks, bar what only the author knows. */
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+/**
+ * `npm run new -- <kind> <id>`: a new content file that already checks, bar what only the author knows. Of a flaw it asks
+ * on a terminal what tells it from its neighbors; `--answers <file.json>` answers instead, `--blank` asks nothing.
+ */
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { createInterface } from 'node:readline/promises';
+import { parseArgs } from 'node:util';
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, ID_PATTERN } from '#engine/model/index.ts';
+import { say } from '#engine/say.ts';
+import { fromFile, fromTerminal } from './answers.ts';
+import { type Drafted, defectFile, questionFile, remedyFile, withSign } from './draft.ts';
+import { type Answers, type Interviewed, interview } from './interview.ts';
+import { linkedKnowledge, provenKnowledge } from './knowledge.ts';
+import { nearOf } from './near.ts';
 import { templates } from './templates.ts';
 
-const [kind, id] = process.argv.slice(2);
-const fail = (message: string) => {
+/** The author closed the terminal or pressed Ctrl-C before the last answer. */
+class Ended extends Error {}
+
+const root = process.cwd();
+const today = new Date().toISOString().slice(0, 10);
+const fail = (message: string): void => {
   console.error(message);
   process.exitCode = 1;
 };
 
-if (!kind || !(kind in templates)) {
-  fail(
-    `npm run new -- <kind> <id>; kinds: ${Object.keys(templates).join(', ')} (of ${ENTRY_KINDS.length} in all)`,
+const write = ({ file, text }: Drafted): void => {
+  mkdirSync(dirname(join(root, file)), { recursive: true });
+  writeFileSync(join(root, file), text);
+};
+
+/** What there is like it, told before anything is written. */
+const tellNear = (known: Knowledge, kind: EntryKind, id: string): void => {
+  const near = nearOf(known, root, kind, id);
+  if (near.length === 0) return;
+  console.log(`There is already, in content/${FOLDERS[kind]}/:`);
+  for (const { id: one, title, says } of near) console.log(`  ${title} (${one}): ${says}`);
+  console.log('If one of these is it, add to its file and delete the new one.');
+};
+
+const LOOK = /looks|picture|What yes|What no|pair of boards|recognize/i;
+const TYPE = /people type/i;
+
+/** `content/a.mdx:4, 17 and content/b.mdx:3`. */
+const placesOf = (left: readonly Issue[]): string =>
+  [...Map.groupBy(left, ({ file }) => file)]
+    .map(([file, issues]) => `${file}:${[...new Set(issues.map(({ line }) => line))].join(', ')}`)
+    .join('; ');
+
+/** The three things that nobody but the author knows, with the places where they go, and what else is not right yet. */
+const tellRest = (before: ReadonlySet<string>): void => {
+  const issues = provenKnowledge(root).issues.filter((issue) => !before.has(say(issue)));
+  const left = issues.flatMap((issue) => (issue.code === 'left-over' ? [issue] : []));
+  const typed = left.filter(({ text }) => TYPE.test(text));
+  const looks = left.filter((issue) => !typed.includes(issue) && LOOK.test(issue.text));
+  const rest = left.filter((issue) => !typed.includes(issue) && !looks.includes(issue));
+  console.log('Three things only you know; npm run check names each place until it is filled:');
+  console.log(`  1. what people type who have it: ${placesOf(typed)}`);
+  console.log(`  2. what it looks like, and its picture (npm run board -- --sheet): ${placesOf(looks)}`);
+  console.log(`  3. how we know it, and what hands do: ${placesOf(rest)}`);
+  const wrong = issues.filter(({ code }) => code !== 'left-over');
+  if (wrong.length) console.log(`And what was answered does not fit yet:\n${wrong.map(say).join('\n')}`);
+  console.log('Then npm run check, and npm run dev to look at it.');
+};
+
+/** The new flaw, the question and the repairs that are missing, and the sign of a new question in its look-alikes. */
+const draftsOf = ({ defect, mirrors }: Interviewed): { created: Drafted[]; changed: Drafted[] } => {
+  const created = [
+    defectFile(defect, today),
+    ...(defect.question ? [questionFile(defect.question)] : []),
+    ...defect.remedies.flatMap(({ remedy }) => (remedy.there ? [] : [remedyFile(remedy, today)])),
+  ];
+  const changed = [...mirrors].map(([id, sign]): Drafted => {
+    const file = `content/defects/${id}.mdx`;
+    return { file, text: withSign(readFileSync(join(root, file), 'utf8'), defect.question?.id ?? '', sign) };
+  });
+  return { created, changed };
+};
+
+const newDefect = async (known: Knowledge, id: string, answers: Answers): Promise<void> => {
+  const before = new Set(provenKnowledge(root).issues.map(say));
+  const told = await interview(known, root, id, answers);
+  const { created, changed } = draftsOf(told);
+  const taken = created.find(({ file }) => existsSync(join(root, file)));
+  if (taken) return fail(`${taken.file} is there already; nothing was written`);
+  for (const draft of [...created, ...changed]) write(draft);
+  const { signs, alike, question } = told.defect;
+  console.log(
+    `Wrote ${created.map(({ file }) => file).join(', ')}: ${signs.size} signs, mistaken for ${alike.join(', ')}.`,
   );
-} else if (!id || !ID_PATTERN.test(id)) {
-  fail(`"${id ?? ''}" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs`);
-} else {
-  const file = join('content', FOLDERS[kind as EntryKind], `${id}.mdx`);
-  if (existsSync(file)) fail(`${file} is there already; edit it or choose another id`);
-  else {
-    mkdirSync(dirname(file), { recursive: true });
-    writeFileSync(file, templates[kind as keyof typeof templates](id, new Date().toISOString().slice(0, 10)));
-    console.log(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.`);
+  if (question)
+    console.log(`Wrote what they show of ${question.id} into ${changed.map(({ file }) => file).join(', ')}.`);
+  tellRest(before);
+};
+
+const blank = (known: Knowledge | undefined, kind: EntryKind, id: string, file: string): void => {
+  if (known) tellNear(known, kind, id);
+  write({ file, text: templates[kind as keyof typeof templates](id, today) });
+  console.log(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.`);
+};
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { answers: { type: 'string' }, blank: { type: 'boolean', default: false } },
+});
+const [kind, id] = positionals;
+
+const begin = async (): Promise<void> => {
+  if (!kind || !(kind in templates))
+    return fail(
+      `npm run new -- <kind> <id>; kinds: ${Object.keys(templates).join(', ')} (of ${ENTRY_KINDS.length} in all)`,
+    );
+  if (!id || !ID_PATTERN.test(id))
+    return fail(
+      `"${id ?? ''}" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs`,
+    );
+  const file = `content/${FOLDERS[kind as EntryKind]}/${id}.mdx`;
+  if (existsSync(join(root, file))) return fail(`${file} is there already; edit it or choose another id`);
+  const { known, issues } = linkedKnowledge(root);
+  const asks = kind === 'defect' && !values.blank && (values.answers !== undefined || process.stdin.isTTY);
+  if (!known) {
+    console.error(`Nothing can be compared with it until these are mended:\n${issues.map(say).join('\n')}`);
+    return blank(undefined, kind as EntryKind, id, file);
   }
-}
+  if (!asks) return blank(known, kind as EntryKind, id, file);
+  if (values.answers !== undefined)
+    return newDefect(
+      known,
+      id,
+      fromFile(JSON.parse(readFileSync(values.answers === '-' ? 0 : values.answers, 'utf8'))),
+    );
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  // An iterator keeps lines that are pasted faster than they are asked for.
+  const typed = terminal[Symbol.asyncIterator]();
+  const line = async (question: string): Promise<string> => {
+    process.stdout.write(question);
+    const { value, done } = await typed.next();
+    if (done) throw new Ended();
+    return value;
+  };
+  try {
+    await newDefect(known, id, fromTerminal(line));
+  } catch (error) {
+    if (!(error instanceof Ended)) throw error;
+    fail('\nStopped; nothing was written.');
+  } finally {
+    terminal.close();
+  }
+};
+
+await begin();

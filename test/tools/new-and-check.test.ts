@@ -30,11 +30,13 @@ describe('new', () => {
       const copy = copyOfContent();
       for (const [kind, folder] of Object.entries(KINDS)) {
         const file = `content/${folder}/drips-on-legs.mdx`;
-        expect(await run('new', [kind, 'drips-on-legs'], copy)).toEqual({
-          code: 0,
-          out: `Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n`,
-          err: '',
-        });
+        const { code, out, err } = await run('new', [kind, 'drips-on-legs'], copy);
+        expect({ code, err }).toEqual({ code: 0, err: '' });
+        expect(out).toMatch(
+          new RegExp(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n$`),
+        );
+        // The trade's name for it is there already, and it is told.
+        if (kind === 'defect') expect(out).toContain('Runs and sags (runs-and-sags)');
         expect(read(copy, file)).toMatch(/<[A-Z][^>]+>/);
       }
       const { err } = await run('check', [], copy);

@@ -7,7 +7,7 @@ import { VEILS } from '#engine/model/board/veils.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 
 /** What an author may write of a feature: its name, what may stand there with its unit, what stands there if it is left out. */
-export type FeatureField = {
+type FeatureField = {
   readonly name: string;
   readonly values: string;
   readonly usually: string;

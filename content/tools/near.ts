@@ -1,0 +1,98 @@
+import { buildIndex, type FindDocument, find } from '#engine/find.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import type { EntryKind } from '#engine/model/kinds.ts';
+import { nearest } from '#engine/nearest.ts';
+import type { ContentRoot } from './files.ts';
+import { readWords } from './hear.ts';
+import { readIndex } from './said.ts';
+
+/** A page that is there already and may be what an author is about to write. */
+export type Near = { readonly id: string; readonly title: string; readonly says: string };
+
+/** Listed at most. */
+const LISTED = 5;
+
+/** What an entry says of itself, whatever its kind calls it. */
+type Titled = { readonly id: string; readonly title: string; readonly says: string };
+const titled = (known: Knowledge, kind: EntryKind): readonly Titled[] => {
+  switch (kind) {
+    case 'defect':
+    case 'remedy':
+      return known[kind === 'defect' ? 'defects' : 'remedies'].map(({ id, name, summary }) => ({
+        id,
+        title: name,
+        says: summary,
+      }));
+    case 'question':
+      return known.questions.map(({ id, ask, how }) => ({ id, title: ask, says: how }));
+    case 'rule':
+      return known.rules.map(({ id, title, say }) => ({ id, title, says: say }));
+    case 'term':
+      return known.terms.map(({ id, term, means }) => ({ id, title: term, says: means }));
+    case 'source':
+      return known.sources.map(({ id, title, kind: of }) => ({ id, title, says: of }));
+    default:
+      return [];
+  }
+};
+
+/** Entries of one kind as documents of a search of their own: the site's search has no questions and no sources. */
+const searched = (all: readonly Titled[], root: ContentRoot, words: string): readonly string[] => {
+  const documents = all.map(
+    ({ id, title, says }): FindDocument => ({
+      id,
+      kind: 'page',
+      title: `${title} ${id.replaceAll('-', ' ')}`,
+      also: [],
+      signs: [],
+      text: says,
+    }),
+  );
+  const index = buildIndex(documents, readWords(root), []);
+  return find(index, words, { limit: LISTED }).flatMap(({ id, perhaps }) => (perhaps ? [] : [id]));
+};
+
+/** Words of an id or a text that carry its meaning. */
+const gist = (text: string): ReadonlySet<string> =>
+  new Set(
+    text
+      .toLowerCase()
+      .split(/[^a-z0-9]+/)
+      .filter((word) => word.length > 3)
+      .map((word) => word.replace(/(ing|ed|es|s)$/, '')),
+  );
+
+/** Shares at least two words, or all that the shorter one has. */
+const shares = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean => {
+  const common = [...one].filter((word) => other.has(word)).length;
+  return common >= 2 || (common > 0 && common === Math.min(one.size, other.size));
+};
+
+/**
+ * What is named or worded like `id` and `words` (empty where nothing is told yet), nearest names first. `root` is where
+ * the lay words and the search of the site are read from.
+ */
+export const nearOf = (
+  known: Knowledge,
+  root: ContentRoot,
+  kind: EntryKind,
+  id: string,
+  words = '',
+): readonly Near[] => {
+  const all = titled(known, kind);
+  const spelled = nearest(
+    id,
+    all.map((one) => one.id),
+  );
+  const own = gist(id);
+  const named = all.filter((one) => one.id === spelled || shares(own, gist(one.id))).map((one) => one.id);
+  const asked = words || id.replaceAll('-', ' ');
+  const worded =
+    kind === 'defect'
+      ? find(readIndex(known, root), asked, { limit: 3 * LISTED }).flatMap((hit) =>
+          hit.kind === 'defect' ? [hit.id] : [],
+        )
+      : searched(all, root, asked);
+  const ids = [...new Set([...(words ? worded : named), ...(words ? named : worded)])].slice(0, LISTED);
+  return ids.flatMap((one) => all.find((entry) => entry.id === one) ?? []);
+};

@@ -1,0 +1,142 @@
+/** `npm run new -- defect …`: what it asks, in which order, and what it writes. The flaw and the answers are invented. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Sign } from '#engine/model/defect.ts';
+import { matrixOf } from '#engine/see/matrix.ts';
+import { fromFile, fromTerminal } from '../../content/tools/answers.ts';
+import { interview } from '../../content/tools/interview.ts';
+import { nearOf } from '../../content/tools/near.ts';
+import { MOST_SIGNS, tellingSign } from '../../content/tools/telling-signs.ts';
+import { known } from '../content/real/knowledge.ts';
+import { clearCopies, copyOfContent, run } from './command.ts';
+
+const PATIENCE = { timeout: 300_000 };
+const root = process.cwd();
+const GLUE = {
+  summary: 'A yellow, smooth spot next to a joint where dried glue kept the stain out.',
+  families: ['water-based', 'oil-based'],
+  alike: ['dull-spots', 'tannin-bleed'],
+  signs: { 'sheen-only': 'no', 'one-or-two-spots': 'mostly-yes', 'only-in-low-light': 'no' },
+  mark: 'Is it right beside a joint?',
+  repairs: ['sand-back-and-restain', 'Cut the glue away'],
+  decides: { 'sand-back-and-restain': 'bigger-than-a-coin' },
+};
+
+afterAll(clearCopies, 60_000);
+
+describe('what looks like a new page', () => {
+  it('is found by its words, for a flaw, a repair and a question', () => {
+    const ids = (
+      ...told: Parameters<typeof nearOf> extends [unknown, unknown, ...infer Rest] ? Rest : never
+    ) => nearOf(known, root, ...told).map(({ id }) => id);
+    expect(ids('remedy', 'scrape-off-glue')).toContain('scrape-the-glue-off');
+    expect(ids('question', 'pale-with-spirits')).toContain('pale-when-wet-with-spirits');
+    expect(ids('defect', 'white-circles', 'A white ring where a wet glass stood')[0]).toBe('white-rings');
+    expect(ids('question', 'x', 'Does it vanish when you wet it?')[0]).toBe('vanishes-when-wetted');
+  });
+});
+
+describe('the signs that are asked', () => {
+  const matrix = matrixOf(known);
+  /** Asks until nothing more tells; `answer` gives what the new flaw shows. */
+  const asked = (alike: readonly string[], answer: (id: string) => Sign): Map<string, Sign> => {
+    const signs = new Map<string, Sign>();
+    for (;;) {
+      const id = tellingSign(matrix, alike, signs);
+      if (id === undefined) return signs;
+      signs.set(id, answer(id));
+    }
+  };
+
+  it('are twelve at most, none twice, and begin with one that splits the look-alikes', () => {
+    const alike = ['dull-spots', 'white-rings'];
+    const signs = asked(alike, () => 'either');
+    expect(signs.size).toBe(MOST_SIGNS);
+    const [first = ''] = signs.keys();
+    const shown = alike.map(
+      (id) => matrix.signs[matrix.questions.indexOf(first)]?.[matrix.defects.indexOf(id)],
+    );
+    expect(new Set(shown).size).toBe(2);
+  });
+
+  it('tell every flaw from its own look-alikes, answered as its file answers', { timeout: 120_000 }, () => {
+    const share = known.defects.map((defect) => {
+      const row = matrix.defects.indexOf(defect.id);
+      const signAt = (id: string, at: number) => matrix.signs[matrix.questions.indexOf(id)]?.[at];
+      const NAMES: Record<string, Sign> = { 0: 'no', 1: 'yes', 2: 'either', 3: 'mostly-yes', 4: 'mostly-no' };
+      const signs = asked(defect['look-alikes'], (id) => NAMES[signAt(id, row) ?? '2'] ?? 'either');
+      const apart = defect['look-alikes'].filter((other) =>
+        [...signs].some(([id, sign]) => {
+          const theirs = signAt(id, matrix.defects.indexOf(other));
+          return (sign === 'yes' && theirs === '0') || (sign === 'no' && theirs === '1');
+        }),
+      );
+      return apart.length / Math.max(1, defect['look-alikes'].length);
+    });
+    const mean = share.reduce((sum, one) => sum + one, 0) / share.length;
+    expect(mean).toBeGreaterThan(0.9);
+  });
+});
+
+describe('the terminal', () => {
+  it('asks again where an answer can not be used, and tells how to check when asked', async () => {
+    const given = ['?', 'perhaps', 'y'];
+    const printed: string[] = [];
+    const answers = fromTerminal(
+      async () => given.shift() ?? '',
+      (line) => printed.push(line),
+    );
+    const refuse = (answer: string) => (answer === 'y' ? undefined : 'answer with y');
+    const prompt = { key: 'a', lines: ['List'], ask: 'Is it?', help: 'Look at it.', refuse };
+    expect(await answers(prompt)).toBe('y');
+    expect(printed).toEqual(['List', '  Look at it.', '  answer with y']);
+  });
+
+  it('takes what is usual where nothing is answered', async () => {
+    const { defect, mirrors } = await interview(known, root, 'glue-spots', async () => '');
+    expect(defect).toMatchObject({
+      name: 'Glue spots',
+      often: 'occasional',
+      question: undefined,
+      remedies: [],
+    });
+    expect(defect.alike.length).toBeGreaterThan(0);
+    expect(mirrors.size).toBe(0);
+  });
+
+  it('tells which answer of a file can not be used', async () => {
+    const answers = fromFile({ ...GLUE, often: 'sometimes' }, () => undefined);
+    await expect(interview(known, root, 'glue-spots', answers)).rejects.toThrow(
+      '"sometimes" at often: "sometimes" is none of these; give numbers or names',
+    );
+  });
+});
+
+describe('what is written', () => {
+  it('passes the check but for what only the author knows', PATIENCE, async () => {
+    const folder = copyOfContent();
+    writeFileSync(join(folder, 'answers.json'), JSON.stringify(GLUE));
+    const { code, out, err } = await run(
+      'new',
+      ['defect', 'glue-spots', '--answers', 'answers.json'],
+      folder,
+    );
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    for (const part of [
+      'Wrote content/defects/glue-spots.mdx, content/questions/right-beside-a-joint.mdx, content/remedies/cut-the-glue-away.mdx',
+      'Three things only you know',
+      '1. what people type who have it: content/defects/glue-spots.mdx:',
+    ])
+      expect(out).toContain(part);
+    expect(out).not.toContain('does not fit yet');
+    const read = (file: string) => readFileSync(join(folder, file), 'utf8');
+    expect(read('content/defects/glue-spots.mdx')).toContain('\n  right-beside-a-joint: yes\n');
+    for (const other of GLUE.alike)
+      expect(read(`content/defects/${other}.mdx`)).toContain('\nsigns:\n  right-beside-a-joint: no\n');
+    const checked = await run('check', [], folder);
+    const told = checked.err.split('\n').filter((line) => line.startsWith('content/'));
+    expect(told.length).toBeGreaterThan(10);
+    expect(told.filter((line) => !/^content\/.+:\d+: .* is what the template left;/.test(line))).toEqual([]);
+  });
+});
