@@ -11,7 +11,7 @@ import { readTable, type Table } from './table.ts';
 /** A twelve-year-old reads this with ease. Flesch–Kincaid grade: Kincaid and others, US Navy report 8-75, 1975. */
 export const HIGHEST_GRADE = 7;
 
-const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
+export const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
 type Term = z.infer<typeof Terms>[number];
 const FILE = 'content/plain-words.yaml';
 

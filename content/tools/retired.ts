@@ -11,7 +11,7 @@ import { readTable, type Table } from './table.ts';
 const FILE = 'content/retired.yaml';
 const MOVED = new RegExp(`^(${ENTRY_KINDS.join('|')})/${ID_PATTERN.source.slice(1)}`);
 
-const Retired = z.record(
+export const Retired = z.record(
   z.string().regex(MOVED, `write kind/old-id, with one of ${ENTRY_KINDS.join(', ')}`),
   z.string().regex(ID_PATTERN, 'the new id is lower-case words joined by hyphens'),
 );

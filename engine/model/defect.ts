@@ -30,13 +30,15 @@ export const Defect = z.strictObject({
     .array(z.string())
     .default([])
     .describe('Entries of the evidence that this page answers for (names of the flaws merged here).'),
-  often: z.enum(['common', 'occasional', 'rare']),
+  often: z
+    .enum(['common', 'occasional', 'rare'])
+    .describe('How often a refinisher meets it; the search for the flaw weighs it.'),
   families: z.array(z.enum(FAMILIES)).min(1).describe('Kinds of top coat that it is met on.'),
   looks: z.string().min(20).describe('What it looks like and feels like, wet, dry and in low side light.'),
   shows: z.string().min(8).describe('When it shows.'),
   signs: z.partialRecord(QuestionId, z.enum(SIGNS)).describe('Question → what this defect shows.'),
   'look-alikes': z.array(DefectId).describe('Defects that are mistaken for this one.'),
-  tree: Branch,
+  tree: Branch.describe('The conversation: questions, each with a yes and a no, down to a repair or an end.'),
   after: z
     .strictObject({
       rest: z
@@ -53,9 +55,13 @@ export const Defect = z.strictObject({
     })
     .optional()
     .describe('What to think of once it is mended. Common practice, no source.'),
-  prevent: z.array(z.string().min(8)).min(1),
-  boards: z.array(BoardRecipe).max(4).default([]),
-  claims: z.array(Claim).min(1),
-  changes: z.array(Change).default([]),
+  prevent: z.array(z.string().min(8)).min(1).describe('What prevents it, one thing a line.'),
+  boards: z
+    .array(BoardRecipe)
+    .max(4)
+    .default([])
+    .describe('Recipes of its pictures, the one that tells it best first.'),
+  claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
+  changes: z.array(Change).default([]).describe('What changed, and when; the oldest with its day alone.'),
 });
 export type Defect = z.infer<typeof Defect>;

@@ -45,11 +45,16 @@ const said = <V extends string>(values: readonly V[]) => z.partialRecord(z.enum(
 
 /** content/hear/facts.yaml: what people say for each value of a fact. */
 export const HearFacts = z.strictObject({
-  family: said(FAMILIES).and(
-    z.object({
-      among: z.array(z.strictObject({ say: Phrase, values: z.array(z.enum(FAMILIES)).min(2) })).default([]),
-    }),
-  ),
+  family: z.strictObject({
+    ...(Object.fromEntries(FAMILIES.map((family) => [family, phrases.optional()])) as Record<
+      (typeof FAMILIES)[number],
+      z.ZodOptional<typeof phrases>
+    >),
+    among: z
+      .array(z.strictObject({ say: Phrase, values: z.array(z.enum(FAMILIES)).min(2) }))
+      .default([])
+      .describe('Words that leave several kinds open.'),
+  }),
   sheen: said(FACTS.sheen.values),
   'base-tone': said(FACTS['base-tone'].values),
   base: said(FACTS.base.values),

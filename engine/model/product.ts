@@ -42,7 +42,8 @@ const figures = {
       z.enum(FACTS.applicator.values),
       span('Wet film that this applicator leaves in one coat, µm.', 1, 500),
     )
-    .refine((films) => Object.keys(films).length > 0, 'name at least one applicator'),
+    .refine((films) => Object.keys(films).length > 0, 'name at least one applicator')
+    .describe('Wet film in one coat by applicator, µm.'),
   'square-meters-per-liter': span('Area that a liter covers in one coat, m².', 1, 200),
   limits: Window('outside it no coat is laid'),
   best: Window('where it goes on and dries best'),
@@ -60,7 +61,7 @@ const ProductClaim = Claim.extend({
 
 const Fields = z.strictObject({
   name: z.string().min(3).describe('The kind of coating, in the words on a can. No brand.'),
-  family: z.enum(FAMILIES),
+  family: z.enum(FAMILIES).describe('What it is thinned with and how it hardens.'),
   mechanism: z.enum(MECHANISMS).describe('How it hardens.'),
   also: z
     .array(z.string().min(3))
@@ -68,11 +69,11 @@ const Fields = z.strictObject({
     .describe('Other names and what people type, in lay words. No brand.'),
   what: z.string().min(20).describe('What it is and what it is good for, in one or two sentences.'),
   ...figures,
-  thinner: z.enum(THINNERS),
-  cleanup: z.enum(THINNERS),
+  thinner: z.enum(THINNERS).describe('What thins it.'),
+  cleanup: z.enum(THINNERS).describe('What cleans the tools.'),
   ambering: z.enum(AMBERINGS).describe('How much it yellows, over white as seen after a year or two.'),
   'rags-self-heat': z.boolean().describe('Oily rags may heat up and catch fire by themselves.'),
-  claims: z.array(ProductClaim).min(1),
+  claims: z.array(ProductClaim).min(1).describe('How we know each figure.'),
 });
 
 type Fields = z.infer<typeof Fields>;

@@ -43,6 +43,6 @@ export const Question = z.strictObject({
     .string()
     .optional()
     .describe('Why a looking question has no pair (it is read off the can, say).'),
-  claims: z.array(Claim).default([]),
+  claims: z.array(Claim).default([]).describe('Statements that the question rests on, and how we know them.'),
 });
 export type Question = z.infer<typeof Question>;

@@ -42,31 +42,40 @@ export const Act = z.strictObject({
 export type Act = z.infer<typeof Act>;
 
 export const Change = z.strictObject({
-  on: z.preprocess((v) => (v instanceof Date ? v.toISOString().slice(0, 10) : v), z.iso.date()),
-  what: z.string().min(8),
-  why: z.string().min(8),
+  on: z
+    .preprocess((v) => (v instanceof Date ? v.toISOString().slice(0, 10) : v), z.iso.date())
+    .describe('The day, as year-month-day.'),
+  what: z.string().min(8).describe('What changed.'),
+  why: z.string().min(8).describe('Why it changed.'),
 });
 
 /** A procedure, with an answer for every stage of the film. */
 export const Remedy = z.strictObject({
   name: z.string().min(4).describe('What is done, as an order: "Sand back and recoat".'),
   summary: z.string().min(20).describe('One sentence: when this is right.'),
-  now: z.strictObject({
-    wet: Act,
-    setting: Act,
-    'dry-to-touch': Act,
-    recoatable: Act,
-    cured: Act,
-    overdue: Act.optional().describe('For a film that is still tacky after three times its drying time.'),
-  }),
-  steps: z.array(Step).min(1),
+  now: z
+    .strictObject({
+      wet: Act,
+      setting: Act,
+      'dry-to-touch': Act,
+      recoatable: Act,
+      cured: Act,
+      overdue: Act.optional().describe('For a film that is still tacky after three times its drying time.'),
+    })
+    .describe('What hands do at each stage of the film; what is usual stands in content/acts.yaml.'),
+  steps: z
+    .array(Step)
+    .min(1)
+    .describe('The procedure; a name of content/steps.yaml stands for common steps.'),
   worked: z.string().min(12).describe('How to know that it worked.'),
-  'if-not': z.strictObject({
-    say: z.string().min(12),
-    remedy: RemedyId.optional().describe('The next thing to try.'),
-  }),
-  prevent: z.array(z.string().min(8)).min(1),
-  claims: z.array(Claim).min(1),
-  changes: z.array(Change).default([]),
+  'if-not': z
+    .strictObject({
+      say: z.string().min(12).describe('What to do where it did not work.'),
+      remedy: RemedyId.optional().describe('The next thing to try.'),
+    })
+    .describe('What to do where it did not work.'),
+  prevent: z.array(z.string().min(8)).min(1).describe('What would have prevented it, one thing a line.'),
+  claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
+  changes: z.array(Change).default([]).describe('What changed, and when; the oldest with its day alone.'),
 });
 export type Remedy = z.infer<typeof Remedy>;

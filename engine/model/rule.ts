@@ -12,11 +12,15 @@ const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
  * (`hazards`), or by both together. With `unless-known-no`, an unknown fact counts as if it held.
  */
 const Fields = z.strictObject({
-  kind: z.enum(RULE_KINDS),
+  kind: z
+    .enum(RULE_KINDS)
+    .describe(
+      'hold: hands off until a stage; caution: before a step; adjustment: a limit; stop: before all else.',
+    ),
   level: z
     .enum(['stop', 'care', 'note'])
     .describe('stop: alone on the screen; care: on its step; note: in the sheet.'),
-  title: z.string().min(4),
+  title: z.string().min(4).describe('What it warns of, in a few words.'),
   also: z.array(z.string().min(3)).default([]).describe('What people type who look for it.'),
   heard: z
     .array(Phrase)
@@ -28,8 +32,8 @@ const Fields = z.strictObject({
     .string()
     .min(20)
     .describe('The caution, calm and short. Its first sentence must do alone: a short reply has no more.'),
-  why: z.string().min(20),
-  when: Condition.optional(),
+  why: z.string().min(20).describe('Why it matters, in one sentence.'),
+  when: Condition.optional().describe('The facts that call for it.'),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),
   hazards: z.array(z.enum(HAZARD_NAMES)).default([]).describe('Fires before a step that does one of these.'),
   sure: z
@@ -56,7 +60,7 @@ const Fields = z.strictObject({
     .string()
     .min(8)
     .describe('Whose word wins: the label, the safety data sheet, local rules, a professional.'),
-  claims: z.array(Claim).min(1),
+  claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
 });
 
 export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard }, context) => {

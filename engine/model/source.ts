@@ -35,11 +35,14 @@ export const SOURCE_KINDS = [
 
 /** A work that claims rest on. A maker's data sheet is cited without the maker. */
 export const Source = z.strictObject({
-  title: z.string().min(3),
-  kind: z.enum(SOURCE_KINDS),
-  author: z.string().optional(),
-  edition: z.string().optional(),
-  year: z.union([z.int().min(1800).max(2100), z.literal('undated')]).optional(),
+  title: z.string().min(3).describe('Its title; a data sheet without its maker.'),
+  kind: z.enum(SOURCE_KINDS).describe('What kind of work it is.'),
+  author: z.string().optional().describe('Who wrote it, where it is a work of one.'),
+  edition: z.string().optional().describe('Which edition or version.'),
+  year: z
+    .union([z.int().min(1800).max(2100), z.literal('undated')])
+    .optional()
+    .describe('The year of this edition, or undated.'),
   link: z
     .url({ protocol: /^https$/ })
     .optional()

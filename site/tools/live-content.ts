@@ -11,6 +11,14 @@ const FOLLOWED = /\/(content|engine)\//;
 export const liveContent = (): AstroIntegration => ({
   name: 'live-content',
   hooks: {
+    'astro:server:start': async ({ logger }) => {
+      const { linkedKnowledge } = await import('../../content/tools/knowledge.ts');
+      const { writeFrontMatterSchemas } = await import('../../content/tools/schemas.ts');
+      const { known } = linkedKnowledge(process.cwd());
+      if (!known) return;
+      writeFrontMatterSchemas(known, process.cwd());
+      logger.info('editors complete fields and ids of pages from .astro/collections');
+    },
     'astro:server:setup': ({ server, logger }) => {
       server.watcher.on('all', (_event, path) => {
         if (!FOLLOWED.test(path.replaceAll('\\', '/'))) return;
