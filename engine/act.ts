@@ -1,9 +1,19 @@
 import type { Case } from './case.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import type { Leaf } from './leaves.ts';
-import type { Act, Doing } from './model/remedy.ts';
+import type { DoingWords } from './model/doing.ts';
+import type { Act, Doing, Remedy } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
+
+/** An act for each stage, whole or no more than what hands do. */
+type ActsOf<A> = { readonly [S in Stage]: A } & { readonly overdue?: A | undefined };
+/** What hands do in an act, and what of it can hurt; without the words. */
+export type HandsDo = Pick<Act, 'do' | 'does'>;
+/** What hands do for each remedy. */
+export type DoingReads = { readonly remedy: { readonly now: ActsOf<HandsDo> } };
+/** What hands do, and the words for it. */
+export type ActReads = { readonly remedy: Pick<Remedy, 'now'>; readonly doing: DoingWords };
 
 /** What to do now, in the words shown. */
 export type Action = {
@@ -23,15 +33,21 @@ const LEAVE_IT: Record<Stage, Doing> = {
   cured: 'accept',
 };
 
-/** The act of one leaf at a stage. */
-export const actOf = (known: Knowledge, on: Case, leaf: Leaf, stage: Stage): Act => {
-  if ('leave' in leaf) {
-    const doing = LEAVE_IT[stage];
-    return { do: doing, say: leaf.leave, not: known.get('doing', doing).not };
-  }
-  const { now } = known.get('remedy', leaf.remedy);
+/** The act for a stage; for a film that is overdue its own, where there is one. */
+const actAt = <A>(now: ActsOf<A>, on: Case, stage: Stage): A => {
   const overdue = on.overdue?.value === 'yes' && (stage === 'setting' || stage === 'dry-to-touch');
-  return overdue && now.overdue ? now.overdue : now[stage];
+  return (overdue && now.overdue) || now[stage];
+};
+
+/** What hands do at one leaf at a stage. */
+export const doingOf = (known: Knows<DoingReads>, on: Case, leaf: Leaf, stage: Stage): HandsDo =>
+  'leave' in leaf ? { do: LEAVE_IT[stage] } : actAt(known.get('remedy', leaf.remedy).now, on, stage);
+
+/** The act of one leaf at a stage, in its words. */
+export const actOf = (known: Knows<ActReads>, on: Case, leaf: Leaf, stage: Stage): Act => {
+  if (!('leave' in leaf)) return actAt(known.get('remedy', leaf.remedy).now, on, stage);
+  const doing = LEAVE_IT[stage];
+  return { do: doing, say: leaf.leave, not: known.get('doing', doing).not };
 };
 
 /** A cloth full of finish is an oily rag whether a repair calls it a step or not. */
@@ -51,11 +67,11 @@ export const stepsOfAct = ({ do: doing, say, does }: Pick<Act, 'do' | 'say' | 'd
 ];
 
 /** Acts are the same action where hands do the same: repairs only within one remedy. */
-export const actionKey = (act: Act, leaf: Leaf): string =>
+export const actionKey = (act: Pick<Act, 'do'>, leaf: Leaf): string =>
   act.do === 'repair' || act.do === 'stop' ? `${act.do}:${'remedy' in leaf ? leaf.remedy : ''}` : act.do;
 
 /** The act in the words shown: a single cause speaks for itself, several share the general words. */
-export const actionOf = (known: Knowledge, acts: readonly Act[]): Action => {
+export const actionOf = (known: Knows<Pick<ActReads, 'doing'>>, acts: readonly Act[]): Action => {
   const [first] = acts;
   if (!first) throw new Error('no act to put into words: every tree ends in at least one leaf');
   const words = known.get('doing', first.do);
@@ -70,13 +86,13 @@ export const actionOf = (known: Knowledge, acts: readonly Act[]): Action => {
 };
 
 /** Causes that can not be told apart and ask for different hands: nothing is lost by leaving the film alone. */
-export const holdOff = (known: Knowledge): Action => {
+export const holdOff = (known: Knows<Pick<ActReads, 'doing'>>): Action => {
   const { verdict, say, not, again } = known.get('doing', 'unsure');
   return { do: 'leave', verdict, say, not, again };
 };
 
 /** Repairs that can not be told apart yet and begin alike: the beginning is right whichever it is. */
-export const beginWith = (known: Knowledge): Action => {
+export const beginWith = (known: Knows<Pick<ActReads, 'doing'>>): Action => {
   const { verdict, say, not, again } = known.get('doing', 'begin');
   return { do: 'repair', verdict, say, not, again };
 };

@@ -1,7 +1,11 @@
 import type { Answer, Case } from './case.ts';
 import { holds } from './condition.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
+import type { Question } from './model/question.ts';
 import { reached, type Stage } from './model/stage.ts';
+
+/** What is read of a question to answer it from other facts, and to know when it may be checked. */
+export type AnswerReads = { readonly question: Pick<Question, 'known' | 'safe-from'> };
 
 /** The drying stage of the film, where it is known: one that is overdue has a skin and is not dry inside. */
 export const stageOf = (on: Case): Stage | undefined =>
@@ -13,7 +17,7 @@ export const stageOf = (on: Case): Stage | undefined =>
  * Answers that follow from each other in a circle count as unknown.
  */
 export const answerOf = (
-  known: Knowledge,
+  known: Knows<AnswerReads>,
   on: Case,
   question: string,
   asking: readonly string[] = [],
@@ -30,13 +34,13 @@ export const answerOf = (
 };
 
 /** Whether checking harms nothing at the stage that the film is known to be in; unknown stages forbid nothing. */
-export const canCheck = (known: Knowledge, on: Case, question: string): boolean => {
+export const canCheck = (known: Knows<AnswerReads>, on: Case, question: string): boolean => {
   const stage = stageOf(on);
   return !stage || reached(stage, known.get('question', question)['safe-from']);
 };
 
 /** A lookup for conditions: facts and answers alike. */
 export const lookupIn =
-  (known: Knowledge, on: Case) =>
+  (known: Knows<AnswerReads>, on: Case) =>
   (fact: string): string | number | undefined =>
     known.has('question', fact) ? answerOf(known, on, fact) : on[fact]?.value;

@@ -1,11 +1,13 @@
+import type { AnswerReads } from './answers.ts';
 import { emptyCase } from './case.ts';
+import type { TreeReads } from './compiled/trees.ts';
 import { factsIn } from './condition.ts';
 import { factsOfStep } from './hazards.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import { possible } from './leaves.ts';
 import type { Step } from './model/step.ts';
-import type { ResolvedStep } from './resolve.ts';
-import { isOfSteps, type RuleEntry } from './rules.ts';
+import type { ResolvedStep, StepReads } from './resolve.ts';
+import { type FiringRule, isOfSteps, type RuleEntry, type Rules } from './rules.ts';
 
 /** Steps that lie open or closed together. What comes after a stop is closed until it is settled. */
 export type Stretch = {
@@ -14,10 +16,13 @@ export type Stretch = {
   readonly stops: readonly RuleEntry[];
 };
 
-const isStop = ({ kind }: RuleEntry): boolean => kind === 'stop';
+const isStop = ({ kind }: Pick<FiringRule, 'kind'>): boolean => kind === 'stop';
 
 /** The rules that can stand before a step, for some facts at least. */
-const canGuard = (known: Knowledge, step: Step): readonly RuleEntry[] => {
+const canGuard = <R extends FiringRule>(
+  known: { readonly rules: readonly R[] },
+  step: Step,
+): readonly R[] => {
   const does = factsOfStep(step);
   return known.rules.filter(({ hazards }) => hazards.some((hazard) => does.has(hazard)));
 };
@@ -27,7 +32,7 @@ const canGuard = (known: Knowledge, step: Step): readonly RuleEntry[] => {
  * before when more is told, so that a page built for unknown facts has its place for it.
  */
 export const stretches = (
-  known: Knowledge,
+  known: Rules & Knows<StepReads>,
   remedy: string,
   steps: readonly ResolvedStep[],
 ): readonly Stretch[] => {
@@ -52,7 +57,7 @@ export const stretches = (
  * in the remedy. What is asked there once need not be asked again.
  */
 export const asksOf = (
-  known: Knowledge,
+  known: Rules<FiringRule & Pick<RuleEntry, 'level'>> & Knows<StepReads>,
   remedy: string,
   steps: readonly ResolvedStep[],
 ): ReadonlyMap<number, readonly string[]> => {
@@ -77,7 +82,7 @@ export const asksOf = (
 };
 
 /** Whether any way of a flaw's tree ends in steps that can break into an older layer, hand-overs followed. */
-export const disturbsOldFilm = (known: Knowledge, defect: string): boolean =>
+export const disturbsOldFilm = (known: Knows<TreeReads & AnswerReads & StepReads>, defect: string): boolean =>
   possible(known, emptyCase(), defect).leaves.some(
     (leaf) =>
       'remedy' in leaf &&

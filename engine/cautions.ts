@@ -1,14 +1,15 @@
+import type { AnswerReads } from './answers.ts';
 import type { Case } from './case.ts';
-import type { Knowledge } from './knowledge.ts';
-import { resolve } from './resolve.ts';
-import type { RuleEntry } from './rules.ts';
-import type { Walked } from './walk.ts';
+import type { Knows } from './knowledge.ts';
+import { resolve, type StepReads } from './resolve.ts';
+import type { FiringRule, Rules } from './rules.ts';
+import type { Decided } from './walk.ts';
 
 /**
  * The remedies whose steps are told where a walk stands: of an outcome the repair, of repairs that only begin alike the
  * one that tells the beginning, of a cause alone all that fit.
  */
-export const remediesTold = (walked: Walked): readonly string[] => {
+export const remediesTold = (walked: Decided<unknown>): readonly string[] => {
   if (walked.kind === 'outcome' && walked.shared) return [walked.shared.remedy];
   const told = walked.kind === 'cause' || (walked.kind === 'outcome' && walked.action.do === 'repair');
   return told
@@ -17,7 +18,11 @@ export const remediesTold = (walked: Walked): readonly string[] => {
 };
 
 /** The cautions that fired and stand before none of the steps told: they stand by themselves, each once. */
-export const cautionsApart = (known: Knowledge, on: Case, walked: Walked): readonly RuleEntry[] => {
+export const cautionsApart = <R extends FiringRule>(
+  known: Rules<R> & Knows<AnswerReads & StepReads>,
+  on: Case,
+  walked: Decided<R>,
+): readonly R[] => {
   const shared = walked.kind === 'outcome' ? walked.shared : undefined;
   const before = new Set(
     remediesTold(walked).flatMap((remedy) =>

@@ -1,7 +1,7 @@
-import { lookupIn } from './answers.ts';
+import { type AnswerReads, lookupIn } from './answers.ts';
 import type { Case } from './case.ts';
 import { holds } from './condition.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import type { Hands } from './model/hands.ts';
 import type { Step } from './model/step.ts';
 
@@ -21,7 +21,7 @@ const rowsFor = (hands: Hands, step: Step): Hands['laying'] => {
 };
 
 /** The hands for a step of this case; empty where nothing that was told bears on it. Pure. */
-export const byHand = (known: Knowledge, hands: Hands, on: Case, step: Step): ByHand => {
+export const byHand = (known: Knows<AnswerReads>, hands: Hands, on: Case, step: Step): ByHand => {
   const row = rowsFor(hands, step).find(({ when }) => holds(when, lookupIn(known, on)) === 'yes');
   const end = step['worked-if'] === undefined ? hands.done[step.kind as keyof Hands['done']] : undefined;
   return { ...(row && { how: row.say }), ...(end && { done: end.say, ifNot: end['if-not'] }) };

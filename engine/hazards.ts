@@ -1,7 +1,7 @@
-import { lookupIn } from './answers.ts';
+import { type AnswerReads, lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
 import { factsIn, holds, type Truth } from './condition.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Family } from './model/family.ts';
 import type { Hazard } from './model/hazard.ts';
@@ -179,7 +179,7 @@ const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
  * where it hangs on facts that are not known. What it surely does not do is left out.
  */
 export const hazardsOf = (
-  known: Knowledge,
+  known: Knows<AnswerReads>,
   on: Case,
   step: Step,
   families: readonly Family[] = [],

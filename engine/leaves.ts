@@ -1,14 +1,15 @@
-import { answerOf, canCheck } from './answers.ts';
+import { type AnswerReads, answerOf, canCheck } from './answers.ts';
 import type { Answer, Case } from './case.ts';
 import { treesOf } from './compiled/compiled.ts';
-import { type Leaf, NODE, type Place } from './compiled/trees.ts';
-import type { Knowledge } from './knowledge.ts';
+import { type Leaf, NODE, type Place, type TreeReads } from './compiled/trees.ts';
+import type { Knows } from './knowledge.ts';
+import type { QuestionId } from './model/ids.ts';
 
 export type { Leaf };
 
 /** A question met on the way, in walking order. `open`: not answered, and it can be checked now. */
 export type Met = {
-  readonly question: string;
+  readonly question: QuestionId;
   readonly answer: Answer | undefined;
   readonly open: boolean;
   readonly of: string;
@@ -20,7 +21,7 @@ export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonl
  * All ends that the facts leave open, following hand-overs. A known answer follows its branch; anything else
  * (unknown, can't tell, can't be checked on this film) keeps both.
  */
-export const possible = (known: Knowledge, on: Case, defect: string): Possible => {
+export const possible = (known: Knows<TreeReads & AnswerReads>, on: Case, defect: string): Possible => {
   const { nodes, of, questions, leaves, roots } = treesOf(known);
   const ends = new Set<Leaf>();
   const met: Met[] = [];
@@ -30,7 +31,7 @@ export const possible = (known: Knowledge, on: Case, defect: string): Possible =
       return;
     }
     const at = place * NODE;
-    const question = questions[nodes[at] as number] as string;
+    const question = questions[nodes[at] as number] as QuestionId;
     const answer = answerOf(known, on, question);
     const open = answer === undefined && canCheck(known, on, question);
     met.push({ question, answer, open, of: of[place] as string });
@@ -42,6 +43,6 @@ export const possible = (known: Knowledge, on: Case, defect: string): Possible =
 };
 
 /** Throws, naming the defect. */
-const rootOfNone = (known: Knowledge, defect: string): never => {
+const rootOfNone = (known: Knows<TreeReads>, defect: string): never => {
   throw new Error(`no tree for ${known.get('defect', defect).id}`);
 };

@@ -51,26 +51,24 @@ function* below(
   if (walked.kind !== 'question' || over) return;
   const question = walked.question;
   for (const answer of ANSWERS)
-    yield* below(known, defect, stage, withAnswer(on, question as QuestionId, answer), [
-      ...answers,
-      [question, answer],
-    ]);
+    yield* below(known, defect, stage, withAnswer(on, question, answer), [...answers, [question, answer]]);
 }
 
 /** What an address says: the stage and the answers that the knowledge still knows. Anything else is dropped. */
 export const readAddress = (
-  known: Pick<Knowledge, 'has'>,
+  known: { readonly has: (kind: 'question', id: string) => boolean },
   segments: readonly string[],
-): { readonly stage: Standing | undefined; readonly answers: readonly (readonly [string, Answer])[] } => {
+): { readonly stage: Standing | undefined; readonly answers: readonly (readonly [QuestionId, Answer])[] } => {
   let stage: Standing | undefined;
-  const answers: [string, Answer][] = [];
+  const answers: [QuestionId, Answer][] = [];
+  const isQuestion = (id: string): id is QuestionId => known.has('question', id);
   for (const segment of segments) {
     const cut = segment.lastIndexOf('-');
-    const tail = segment.slice(cut + 1);
+    const question = segment.slice(0, cut);
+    const answer = ANSWERS.find((one) => one === segment.slice(cut + 1));
     const wanted = STANDINGS.find((one) => segment === `stage-${one}`);
     if (wanted) stage = wanted;
-    else if ((ANSWERS as readonly string[]).includes(tail) && known.has('question', segment.slice(0, cut)))
-      answers.push([segment.slice(0, cut), tail as Answer]);
+    else if (answer && isQuestion(question)) answers.push([question, answer]);
   }
   return { stage, answers };
 };

@@ -10,4 +10,5 @@ export {
   readPracticeId,
   SOUND,
 } from './practice/item.ts';
+export type { PracticeKnowledge } from './practice/knowledge.ts';
 export { PRACTICE_TIME } from './practice/story.ts';

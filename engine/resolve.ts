@@ -1,15 +1,19 @@
-import { lookupIn } from './answers.ts';
+import { type AnswerReads, lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
 import { holds, type Truth } from './condition.ts';
 import { contradicted } from './contradictions.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import type { Family } from './model/family.ts';
+import type { Remedy } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step, StepKind } from './model/step.ts';
-import { type RuleEntry, rulesForStep } from './rules.ts';
+import { type FiringRule, type RuleEntry, type Rules, rulesForStep } from './rules.ts';
+
+/** The steps of each remedy. */
+export type StepReads = { readonly remedy: Pick<Remedy, 'steps'> };
 
 /** A step made ready for this case. */
-export type ResolvedStep = {
+export type ResolvedStep<R = RuleEntry> = {
   readonly kind: StepKind;
   /** Its place in the remedy, from 0: steps that are left out leave a gap. */
   readonly at: number;
@@ -22,9 +26,9 @@ export type ResolvedStep = {
   readonly percent?: readonly [number, number];
   readonly workedIf?: string;
   /** Cautions and stops that stand before this step; each is told once, before the first step it belongs to. */
-  readonly before: readonly RuleEntry[];
+  readonly before: readonly R[];
   /** Limits for this step. */
-  readonly limits: readonly RuleEntry[];
+  readonly limits: readonly R[];
   /** The step holds only for some facts, and these are not known: say so. */
   readonly only: boolean;
 };
@@ -46,7 +50,12 @@ const hasPassed = (on: Case, step: Step): boolean =>
  * Whether a step is taken in this case, the top coat being one of `families`; unknown where its condition hangs on facts
  * that are not known. A step that what is told speaks against is never taken.
  */
-export const isTaken = (known: Knowledge, on: Case, step: Step, families: readonly Family[] = []): Truth => {
+export const isTaken = (
+  known: Knows<AnswerReads>,
+  on: Case,
+  step: Step,
+  families: readonly Family[] = [],
+): Truth => {
   const { when } = step;
   if (contradicted(step, (told) => holds(told, lookupIn(known, on)))) return 'no';
   if (hasPassed(on, step)) return 'no';
@@ -60,12 +69,12 @@ export const isTaken = (known: Knowledge, on: Case, step: Step, families: readon
  * A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. `families`
  * are the kinds of top coat that it can be, where the case does not tell; none named is any.
  */
-export const resolve = (
-  known: Knowledge,
+export const resolve = <R extends FiringRule>(
+  known: Rules<R> & Knows<AnswerReads & StepReads>,
   remedy: string,
   on: Case,
   families: readonly Family[] = [],
-): readonly ResolvedStep[] => {
+): readonly ResolvedStep<R>[] => {
   const told = new Set<string>();
   return known.get('remedy', remedy).steps.flatMap((step, at) => {
     const fits = isTaken(known, on, step, families);
@@ -92,14 +101,14 @@ const hoursOf = (on: Case, step: Step): { readonly hours?: readonly [number, num
   return hours ? { hours } : {};
 };
 
-const ready = (
+const ready = <R>(
   on: Case,
   step: Step,
   at: number,
-  before: readonly RuleEntry[],
-  limits: readonly RuleEntry[],
+  before: readonly R[],
+  limits: readonly R[],
   only: boolean,
-): ResolvedStep => ({
+): ResolvedStep<R> => ({
   kind: step.kind,
   at,
   say: step.say,

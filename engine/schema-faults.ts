@@ -120,20 +120,20 @@ type Inner = {
   readonly options?: readonly z.core.$ZodType[];
   readonly getter?: () => z.core.$ZodType;
   readonly out?: z.core.$ZodType;
+  readonly values?: readonly unknown[];
 };
 
 /** The keys that a schema allows at a path of a value; none where it is no object. */
 const keysAt = (schema: z.core.$ZodType, data: unknown, path: readonly PropertyKey[]): readonly string[] => {
-  const inner = schema._zod.def as unknown as Inner;
+  const inner: Inner = schema._zod.def;
   const further = inner.innerType ?? inner.getter?.() ?? inner.out;
   if (further) return keysAt(further, data, path);
   if (inner.options) {
     const kind = (data as { kind?: unknown } | undefined)?.kind;
     const lists = inner.options.map((option) => {
-      const { shape } = option._zod.def as unknown as Inner;
-      const literal = (shape?.['kind']?._zod.def as unknown as { values?: readonly unknown[] } | undefined)
-        ?.values;
-      return !literal || literal.includes(kind) ? keysAt(option, data, path) : [];
+      const { shape }: Inner = option._zod.def;
+      const literal: Inner | undefined = shape?.['kind']?._zod.def;
+      return !literal?.values || literal.values.includes(kind) ? keysAt(option, data, path) : [];
     });
     return [...new Set(lists.flat())];
   }

@@ -1,9 +1,10 @@
+import type { AnswerReads } from './answers.ts';
 import type { Case } from './case.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
 import type { Leaf } from './leaves.ts';
 import type { Family } from './model/family.ts';
 import type { Step } from './model/step.ts';
-import { isTaken } from './resolve.ts';
+import { isTaken, type StepReads } from './resolve.ts';
 
 /** The first steps that every repair still possible begins with, as the first of them tells these. */
 export type SharedSteps = {
@@ -26,7 +27,7 @@ const isWork = (step: Step): boolean => step.kind !== 'wait' && step.kind !== 'l
  * one of them is to leave it, or where nothing but waiting is shared. No coat is laid on a guess: it ends before one.
  */
 export const sharedSteps = (
-  known: Knowledge,
+  known: Knows<AnswerReads & StepReads>,
   on: Case,
   leaves: readonly Leaf[],
   families: readonly Family[],

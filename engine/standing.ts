@@ -1,6 +1,9 @@
 import { type Case, type How, withFact, without } from './case.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knows } from './knowledge.ts';
+import type { Defect } from './model/defect.ts';
+import type { Remedy } from './model/remedy.ts';
 import type { Standing } from './model/stage.ts';
+import { signOf } from './sign.ts';
 import { isHandover, visits } from './tree.ts';
 
 /** A case that is told how dry the film is, whatever was told of that before. A film that is overdue is not dry inside. */
@@ -10,9 +13,12 @@ export const withStanding = (on: Case, standing: Standing, how: How = 'told'): C
     : without(withFact(on, 'stage', standing, how), 'overdue');
 
 /** Whether some cause of the flaw, or of one that its tree leads over to, has an answer of its own to a film that is overdue. */
-export const answersOverdue = (known: Knowledge, defect: string): boolean =>
+export const answersOverdue = (
+  known: Knows<{ defect: Pick<Defect, 'tree' | 'signs'>; remedy: Pick<Remedy, 'now'> }>,
+  defect: string,
+): boolean =>
   [...visits(known.get('defect', defect).tree)].some(({ branch }) =>
     isHandover(branch)
-      ? known.get('defect', branch.defect).signs['still-tacky' as never] === 'yes'
+      ? signOf(known.get('defect', branch.defect), 'still-tacky') === 'yes'
       : 'remedy' in branch && known.get('remedy', branch.remedy).now.overdue !== undefined,
   );

@@ -3,7 +3,7 @@ import type { AskBranch, Branch, DefectLeaf } from './model/tree.ts';
 export const isAsk = (branch: Branch): branch is AskBranch => 'ask' in branch;
 export const isHandover = (branch: Branch): branch is DefectLeaf => 'defect' in branch;
 
-export type Answered = { readonly question: string; readonly answer: 'yes' | 'no' };
+export type Answered = { readonly question: AskBranch['ask']; readonly answer: 'yes' | 'no' };
 export type Visit = {
   readonly branch: Branch;
   readonly path: readonly ('yes' | 'no')[];

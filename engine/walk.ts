@@ -1,16 +1,36 @@
-import { type Action, actionKey, actionOf, actOf, beginWith, holdOff, stepsOfAct } from './act.ts';
-import { canCheck, stageOf } from './answers.ts';
+import {
+  type Action,
+  type ActReads,
+  actionKey,
+  actionOf,
+  actOf,
+  beginWith,
+  type DoingReads,
+  doingOf,
+  type HandsDo,
+  holdOff,
+  stepsOfAct,
+} from './act.ts';
+import { type AnswerReads, canCheck, stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { TreeReads } from './compiled/trees.ts';
+import type { Knows } from './knowledge.ts';
 import { type Leaf, type Met, possible } from './leaves.ts';
+import type { Defect } from './model/defect.ts';
 import type { Family } from './model/family.ts';
 import type { QuestionId } from './model/ids.ts';
-import type { Act } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
-import { isTaken } from './resolve.ts';
-import { type Fired, fire } from './rules.ts';
+import { isTaken, type StepReads } from './resolve.ts';
+import { type Fired, type FiringRule, fire, type RuleEntry, type Rules } from './rules.ts';
 import { type SharedSteps, sharedSteps } from './shared-steps.ts';
+
+/** What is read to find the next question. */
+export type WayReads = TreeReads & AnswerReads & DoingReads;
+/** What is read to decide what hands do, and what warns of it. */
+type DecideReads = WayReads & StepReads & { readonly defect: Pick<Defect, 'families'> };
+/** What is read to walk: all of that, and the words of what hands do. */
+type WalkReads = DecideReads & ActReads;
 
 /** A fact that the result rests on. */
 export type Used = { readonly fact: string; readonly value: string | number; readonly how: string };
@@ -20,112 +40,184 @@ export type Meaning = { readonly leaves: readonly Leaf[]; readonly action: Actio
 
 /** The check that decides between the causes still possible, and what either answer would mean. */
 export type Check = {
-  readonly question: string;
+  readonly question: QuestionId;
   /** The stage from which it harms nothing; undefined where it can be made now. */
   readonly from: Stage | undefined;
   readonly yes: Meaning;
   readonly no: Meaning;
 };
 
-type Common = {
+type AskedNext = { readonly question: QuestionId; readonly of: string };
+type Common<R> = {
   readonly leaves: readonly Leaf[];
   /** The kinds of top coat that show these flaws. */
   readonly families: readonly Family[];
-  readonly fired: Fired;
-  readonly trace: readonly Used[];
+  readonly fired: Fired<R>;
 };
 
-export type Walked =
-  /** How dry is it? Asked first, since it decides what hands may do. */
-  | ({ readonly kind: 'stage' } & Common)
-  | ({ readonly kind: 'question'; readonly question: string; readonly of: string } & Common)
-  /** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
-  | ({
-      readonly kind: 'outcome';
-      readonly action: Action;
-      readonly certain: boolean;
-      /** The question that would go on to the cause, though it changes nothing now. */
-      readonly goOn: string | undefined;
-      /** The question that she could not tell: its sure check would decide. */
-      readonly unsureAt: string | undefined;
-      /** What decides where causes are still open and nothing more is asked now. */
-      readonly check: Check | undefined;
-      /** Repairs still possible begin alike: these steps are right whichever it is. */
-      readonly shared: SharedSteps | undefined;
-    } & Common)
-  /** The cause alone, where the stage is left open: the remedy answers for every stage. */
-  | ({
-      readonly kind: 'cause';
-      readonly certain: boolean;
-      readonly unsureAt: string | undefined;
-      readonly check: Check | undefined;
-    } & Common);
+/** Where a walk stands and what hands do there, without the words for it. */
+export type Decided<R = RuleEntry> = Common<R> &
+  (
+    | { readonly kind: 'stage' }
+    | { readonly kind: 'cause' }
+    | ({ readonly kind: 'question' } & AskedNext)
+    | {
+        readonly kind: 'outcome';
+        readonly action: Pick<Action, 'do'>;
+        /** Repairs still possible begin alike: these steps are right whichever it is. */
+        readonly shared: SharedSteps | undefined;
+      }
+  );
+
+export type Walked<R = RuleEntry> = Common<R> & { readonly trace: readonly Used[] } & (
+    | /** How dry is it? Asked first, since it decides what hands may do. */
+    { readonly kind: 'stage' }
+    | ({
+        readonly kind: 'question';
+      } & AskedNext) /** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
+    | {
+        readonly kind: 'outcome';
+        readonly action: Action;
+        readonly certain: boolean;
+        /** The question that would go on to the cause, though it changes nothing now. */
+        readonly goOn: string | undefined;
+        /** The question that she could not tell: its sure check would decide. */
+        readonly unsureAt: string | undefined;
+        /** What decides where causes are still open and nothing more is asked now. */
+        readonly check: Check | undefined;
+        /** Repairs still possible begin alike: these steps are right whichever it is. */
+        readonly shared: SharedSteps | undefined;
+      } /** The cause alone, where the stage is left open: the remedy answers for every stage. */
+    | {
+        readonly kind: 'cause';
+        readonly certain: boolean;
+        readonly unsureAt: string | undefined;
+        readonly check: Check | undefined;
+      }
+  );
 
 export type WalkOptions = {
   /** Go on to the cause where the action is known already, or where the stage is not known. */
   readonly forCause?: boolean;
 };
 
+/** Where a walk stands, and all that it met on the way there. */
+type Stand = {
+  readonly kind: Walked['kind'];
+  readonly leaves: readonly Leaf[];
+  readonly met: readonly Met[];
+  readonly stage: Stage | undefined;
+  readonly unsureAt: string | undefined;
+  readonly next: Met | undefined;
+  /** Whether all causes still possible have hands do the same. */
+  readonly alike: boolean;
+};
+
+const keysOf = (
+  known: Knows<DoingReads>,
+  on: Case,
+  leaves: readonly Leaf[],
+  stage: Stage,
+): ReadonlySet<string> => new Set(leaves.map((leaf) => actionKey(doingOf(known, on, leaf, stage), leaf)));
+
+const standOf = (
+  known: Knows<WayReads>,
+  on: Case,
+  defect: string,
+  { forCause = false }: WalkOptions,
+): Stand => {
+  const { leaves, met } = possible(known, on, defect);
+  const stage = stageOf(on);
+  const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
+  const next = unsureAt ? undefined : nextOpen(met);
+  const alike = stage !== undefined && keysOf(known, on, leaves, stage).size === 1;
+  const asks = next && (forCause || (stage && !alike && endings(known, on, defect, stage).size > 1));
+  const kind = !stage && !forCause ? 'stage' : asks ? 'question' : stage ? 'outcome' : 'cause';
+  return { kind, leaves, met, stage, unsureAt, next, alike };
+};
+
+/** The question that a walk asks next, and the defect whose tree it stands in; nothing where it asks none. */
+export const nextQuestion = (
+  known: Knows<WayReads>,
+  on: Case,
+  defect: string,
+  options: WalkOptions = {},
+): AskedNext | undefined => {
+  const { kind, next } = standOf(known, on, defect, options);
+  return kind === 'question' && next ? { question: next.question, of: next.of } : undefined;
+};
+
+const decideAt = <R extends FiringRule>(
+  known: Knows<DecideReads> & Rules<R>,
+  on: Case,
+  { kind, leaves, stage, next, alike }: Stand,
+): Decided<R> => {
+  const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
+  const common = (ahead: readonly Step[] = []): Common<R> => ({
+    leaves,
+    families,
+    fired: fire(known, on, ahead, families),
+  });
+  if (kind === 'question' && next) return { kind, question: next.question, of: next.of, ...common() };
+  if (kind === 'cause') return { kind, ...common() };
+  if (kind !== 'outcome' || !stage) return { kind: 'stage', ...common() };
+  const acts = leaves.map((leaf) => doingOf(known, on, leaf, stage));
+  const repairs = !alike && acts.every((act) => act.do === 'repair');
+  const shared = repairs ? sharedSteps(known, on, leaves, families) : undefined;
+  const together = alike ? acts[0]?.do : undefined;
+  const action = { do: together ?? (shared ? 'repair' : 'leave') };
+  const ahead = shared
+    ? shared.at.flatMap((at) => known.get('remedy', shared.remedy).steps[at] ?? [])
+    : stepsAhead(known, on, action, acts, leaves, families);
+  return { kind, action, shared, ...common(ahead) };
+};
+
+/**
+ * What hands do for a case, or what is asked first, without the words: for a page that has them already. Pure.
+ * Throws only for a defect that the knowledge does not hold.
+ */
+export const decide = <R extends FiringRule>(
+  known: Knows<DecideReads> & Rules<R>,
+  on: Case,
+  defect: string,
+  options: WalkOptions = {},
+): Decided<R> => decideAt(known, on, standOf(known, on, defect, options));
+
 /**
  * The next question that can change what to do, or the outcome with its trace. Pure: same facts, same result.
  * Every walk ends: each question answered or doubted is never asked again, and trees are finite.
  * Throws only for a defect that the knowledge does not hold.
  */
-export const walk = (known: Knowledge, on: Case, defect: string, options: WalkOptions = {}): Walked => {
-  const { leaves, met } = possible(known, on, defect);
-  const stage = stageOf(on);
-  const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
-  const common = (ahead: readonly Step[] = []): Common => ({
-    leaves,
-    families,
-    fired: fire(known, on, ahead, families),
-    trace: traceOf(on, met),
-  });
-  const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
-  const next = unsureAt ? undefined : nextOpen(met);
+export const walk = <R extends FiringRule>(
+  known: Knows<WalkReads> & Rules<R>,
+  on: Case,
+  defect: string,
+  options: WalkOptions = {},
+): Walked<R> => {
+  const stand = standOf(known, on, defect, options);
+  const decided = decideAt(known, on, stand);
+  const { leaves, met, stage, unsureAt, next, alike } = stand;
+  const trace = traceOf(on, met);
   const certain = leaves.length === 1;
-
-  if (!stage) {
-    if (!options.forCause) return { kind: 'stage', ...common() };
-    if (next) return { kind: 'question', question: next.question, of: next.of, ...common() };
-    return {
-      kind: 'cause',
-      certain,
-      unsureAt,
-      check: checkThatDecides(known, on, defect, undefined, met),
-      ...common(),
-    };
-  }
-
-  const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
-  const keys = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf)));
-  if (next && (options.forCause || (keys.size > 1 && endings(known, on, defect, stage).size > 1)))
-    return { kind: 'question', question: next.question, of: next.of, ...common() };
-
-  const shared =
-    keys.size > 1 && acts.every((act) => act.do === 'repair')
-      ? sharedSteps(known, on, leaves, families)
-      : undefined;
-  const action = keys.size === 1 ? actionOf(known, acts) : shared ? beginWith(known) : holdOff(known);
+  const check = () => checkThatDecides(known, on, defect, stage, met);
+  if (decided.kind === 'cause') return { ...decided, certain, unsureAt, check: check(), trace };
+  if (decided.kind !== 'outcome') return { ...decided, trace };
+  const acts = alike && stage ? leaves.map((leaf) => actOf(known, on, leaf, stage)) : undefined;
+  const action = acts ? actionOf(known, acts) : decided.shared ? beginWith(known) : holdOff(known);
   return {
-    kind: 'outcome',
+    ...decided,
     action,
     certain,
     goOn: next?.question,
     unsureAt,
-    check: next ? undefined : checkThatDecides(known, on, defect, stage, met),
-    shared,
-    ...common(
-      shared
-        ? shared.at.flatMap((at) => known.get('remedy', shared.remedy).steps[at] ?? [])
-        : stepsAhead(known, on, action, acts, leaves, families),
-    ),
+    check: next ? undefined : check(),
+    trace,
   };
 };
 
 /** The first question on the way, not told or not to be checked now, whose answer would leave other causes. */
 const checkThatDecides = (
-  known: Knowledge,
+  known: Knows<WayReads & ActReads>,
   on: Case,
   defect: string,
   stage: Stage | undefined,
@@ -134,11 +226,11 @@ const checkThatDecides = (
   const one = met.find(({ answer }) => answer === 'unsure') ?? met.find(({ answer }) => answer === undefined);
   if (!one) return undefined;
   const meaning = (answer: 'yes' | 'no'): Meaning => {
-    const { leaves } = possible(known, withAnswer(on, one.question as QuestionId, answer), defect);
+    const { leaves } = possible(known, withAnswer(on, one.question, answer), defect);
     if (!stage) return { leaves, action: undefined };
+    if (keysOf(known, on, leaves, stage).size > 1) return { leaves, action: undefined };
     const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
-    const same = new Set(acts.map((act, index) => actionKey(act, leaves[index] as Leaf))).size === 1;
-    return { leaves, action: same ? actionOf(known, acts) : undefined };
+    return { leaves, action: actionOf(known, acts) };
   };
   return {
     question: one.question,
@@ -149,18 +241,17 @@ const checkThatDecides = (
 };
 
 /** What the answers that can still be given may lead hands to do; questions that can't be checked now are left open. */
-const endings = (known: Knowledge, on: Case, defect: string, stage: Stage): ReadonlySet<string> => {
+const endings = (known: Knows<WayReads>, on: Case, defect: string, stage: Stage): ReadonlySet<string> => {
   const { leaves, met } = possible(known, on, defect);
   const next = nextOpen(met);
   if (!next) {
-    const keys = new Set(leaves.map((leaf) => actionKey(actOf(known, on, leaf, stage), leaf)));
+    const keys = keysOf(known, on, leaves, stage);
     const [only] = keys;
     return new Set([keys.size === 1 && only ? only : 'leave']);
   }
   const found = new Set<string>();
   for (const answer of ['yes', 'no'] as const) {
-    for (const key of endings(known, withAnswer(on, next.question as QuestionId, answer), defect, stage))
-      found.add(key);
+    for (const key of endings(known, withAnswer(on, next.question, answer), defect, stage)) found.add(key);
     if (found.size > 1) break; // told apart: that is all that is asked
   }
   return found;
@@ -171,17 +262,17 @@ const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one
 
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
 const stepsAhead = (
-  known: Knowledge,
+  known: Knows<AnswerReads & StepReads>,
   on: Case,
-  action: Action,
-  acts: readonly Act[],
+  action: Pick<Action, 'do'>,
+  acts: readonly HandsDo[],
   leaves: readonly Leaf[],
   families: readonly Family[],
 ): readonly Step[] => {
   if (action.do !== 'repair') {
     // Of several causes only what each of them asks for is sure to be done.
     const does = (acts[0]?.does ?? []).filter((hazard) => acts.every((act) => act.does?.includes(hazard)));
-    return stepsOfAct({ do: action.do, say: action.say, ...(does.length && { does }) });
+    return stepsOfAct({ do: action.do, say: '', ...(does.length && { does }) });
   }
   return leaves
     .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))

@@ -57,6 +57,7 @@ const MAY_KNOW: Readonly<Record<string, readonly string[]>> = {
     'client/jobs',
     'client/page',
     'client/practice',
+    'client/shared',
     'client/tell',
     'client/walk',
   ],

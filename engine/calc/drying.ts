@@ -2,7 +2,7 @@ import type { Stage } from '../model/stage.ts';
 import { carried } from './drying/carried.ts';
 import { belowDewPoint, nearly, outsideClimate, REFERENCE_CLIMATE } from './drying/climate.ts';
 import type { Coat, Times, Widening } from './drying/coat.ts';
-import { type History, outsideHistory } from './drying/history.ts';
+import { outsideHistory, type Spell } from './drying/history.ts';
 import { underLabel, withLabel } from './drying/label.ts';
 import type { Milestone } from './drying/milestone.ts';
 import { timesOf } from './drying/times.ts';
@@ -48,10 +48,12 @@ export const drying = (told: Coat): Result<Drying> => {
   if (refused) return refused;
   // The can means an ordinary coat: a thin one does not shorten its times.
   const ordinary = label !== undefined && Object.keys(label.minutes).length > 0;
+  const near = (spell: Spell): Spell => ({ ...spell, ...nearly(spell, base) });
+  const [first, ...rest] = told.history;
   const coat: Coat = {
     ...told,
     relativeThickness: ordinary ? Math.max(1, relativeThickness) : relativeThickness,
-    history: told.history.map((spell) => ({ ...spell, ...nearly(spell, base) })) as unknown as History,
+    history: [near(first), ...rest.map(near)],
   };
   const product = underLabel(coat.product, label);
   const there = carried(coat.product.figures, product, REFERENCE_CLIMATE, base);

@@ -2,6 +2,7 @@ import type { Applicator } from '../calc/drying/figures.ts';
 import type { Label } from '../calc/drying/label.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Product } from '../model/product.ts';
+import { pick } from '../pick.ts';
 
 const KEPT = [
   'name',
@@ -24,10 +25,7 @@ const KEPT = [
 /** The figures of a product that the clock reckons with; its claims and words stay at home. */
 export type ClockProduct = Pick<Product, (typeof KEPT)[number]>;
 
-export const clockProduct = (product: ClockProduct): ClockProduct =>
-  Object.fromEntries(
-    KEPT.flatMap((key) => (product[key] === undefined ? [] : [[key, product[key]]])),
-  ) as unknown as ClockProduct;
+export const clockProduct = (product: ClockProduct): ClockProduct => pick(product, ...KEPT);
 
 /** One coat on one piece. The label's figures win over the product's. */
 export type LaidCoat = {

@@ -21,7 +21,8 @@ export type RuleTable = {
   readonly count: number;
 };
 
-type Conditioned = Pick<Rule, 'when' | 'unless-known-no'>;
+/** What is read of a rule to know whether its facts hold. */
+export type Conditioned = Pick<Rule, 'when' | 'unless-known-no'>;
 
 const OPPOSITE: Record<Truth, Truth> = { yes: 'no', no: 'yes', unknown: 'unknown' };
 const WORD = 32;

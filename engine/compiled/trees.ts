@@ -1,6 +1,11 @@
-import type { Knowledge } from '../knowledge.ts';
+import type { Knows } from '../knowledge.ts';
+import type { Defect } from '../model/defect.ts';
+import type { QuestionId } from '../model/ids.ts';
 import type { Branch, LeaveLeaf, RemedyLeaf } from '../model/tree.ts';
 import { isAsk, isHandover } from '../tree.ts';
+
+/** What is read of a flaw to walk its tree. */
+export type TreeReads = { readonly defect: Pick<Defect, 'tree'> };
 
 /** An end of a tree, and the defect whose tree it belongs to. */
 export type Leaf = (RemedyLeaf | LeaveLeaf) & { readonly of: string };
@@ -16,7 +21,7 @@ export type TreeTable = {
   readonly nodes: Int32Array;
   /** The defect whose tree a node belongs to. */
   readonly of: readonly string[];
-  readonly questions: readonly string[];
+  readonly questions: readonly QuestionId[];
   /** Each end once. */
   readonly leaves: readonly Leaf[];
   readonly roots: ReadonlyMap<string, Place>;
@@ -26,11 +31,11 @@ export type TreeTable = {
 export const NODE = 3;
 
 /** The table of all trees. Trees that hand over in a circle are refused by the proofs before; here they would not end. */
-export const tableOf = ({ defects, get }: Pick<Knowledge, 'defects' | 'get'>): TreeTable => {
+export const tableOf = ({ defects, get }: Knows<TreeReads>): TreeTable => {
   const nodes: number[] = [];
   const of: string[] = [];
   const leaves = new Map<string, { readonly at: number; readonly leaf: Leaf }>();
-  const questions = new Map<string, number>();
+  const questions = new Map<QuestionId, number>();
   const roots = new Map<string, Place>();
   const root = (defect: string): Place => {
     const known = roots.get(defect);

@@ -2,10 +2,9 @@ import { sayProblem } from '../calc/say-problem.ts';
 import { sayWeatherReasons } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
-import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
-import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
+import { type Firing, fire, rulesForStep, type SaidRule } from '../rules.ts';
 import { coatStep, factsOfLaying } from './case.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
 import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from './rows.ts';
@@ -32,7 +31,7 @@ export type Judgement = {
   /** What to mind in this weather. Where the weather is a no, what only adds to it and nothing to do. */
   readonly weatherCare: readonly string[];
   /** What stands before the coat: rags, vapor, mask, lead and the like, each once. */
-  readonly cautions: readonly RuleEntry[];
+  readonly cautions: readonly SaidRule[];
 };
 
 /** The tables that a judgement rests on. */
@@ -98,7 +97,7 @@ const toolOf = (product: LayingProduct, { applicator, label }: Laying): No[] =>
  */
 export const judgeLaying = (
   plan: JudgeTables,
-  known: Knowledge,
+  known: Firing<SaidRule>,
   laying: Laying,
   told: LayingProduct,
   { at, units = 'metric' }: { readonly at?: number; readonly units?: Units } = {},
@@ -117,7 +116,7 @@ export const judgeLaying = (
   const weather = weatherOf(product, laying, units);
   const noes: readonly No[] = [
     ...forbidding
-      .filter(({ id }) => plan.refuse.includes(id as never))
+      .filter(({ id }) => (plan.refuse as readonly string[]).includes(id))
       .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
     ...fitness
       .filter(({ verdict }) => verdict === 'no')
@@ -151,7 +150,7 @@ export const judgeLaying = (
 /** What forbids a coat whatever product of its kind it is: the noes that all of these give, in the words of the first. */
 export const noesOfAll = (
   plan: JudgeTables,
-  known: Knowledge,
+  known: Firing<SaidRule>,
   laying: Laying,
   products: readonly LayingProduct[],
   units: Units = 'metric',

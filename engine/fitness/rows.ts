@@ -5,7 +5,7 @@ export type FitnessRow = Plan['fitness'][number];
 export type BaseWait = Plan['waits'][number];
 
 /** Whether a row that names these speaks of this; what is not known no row speaks of. */
-const named = <T>(list: readonly T[] | undefined, value: T | undefined): boolean =>
+const named = (list: readonly string[] | undefined, value: string | undefined): boolean =>
   !list || (value !== undefined && list.includes(value));
 
 /** What speaks against this product for this use, the hardest first. Empty: it is fit. */
@@ -18,7 +18,7 @@ export const fitnessOf = (
     .filter(
       (row) =>
         named(row.families, product.family) &&
-        named(row.products, product.id as never) &&
+        named(row.products, product.id) &&
         named(row.wear, wear) &&
         named(row.bases, base) &&
         named(row.tones, tone) &&

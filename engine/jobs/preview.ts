@@ -72,10 +72,11 @@ const otherwise = (mine: JobCard, merged: JobCard, list: CardList): number => {
 };
 
 const fieldsChanged = (mine: JobCard, merged: JobCard): readonly string[] => {
-  const [was, is] = [fieldsOf(mine), fieldsOf(merged)] as unknown as Record<string, unknown>[];
-  const names = new Set([...Object.keys(was ?? {}), ...Object.keys(is ?? {})]);
+  const fields = (card: JobCard) => new Map<string, unknown>(Object.entries(fieldsOf(card)));
+  const [was, is] = [fields(mine), fields(merged)];
+  const names = new Set([...was.keys(), ...is.keys()]);
   return [...names].filter(
-    (name) => !SILENT.includes(name) && canonical(was?.[name] ?? null) !== canonical(is?.[name] ?? null),
+    (name) => !SILENT.includes(name) && canonical(was.get(name) ?? null) !== canonical(is.get(name) ?? null),
   );
 };
 

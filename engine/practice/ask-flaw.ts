@@ -1,23 +1,25 @@
 import { actOf } from '../act.ts';
 import { stageOf } from '../answers.ts';
 import type { Case } from '../case.ts';
-import type { Knowledge } from '../knowledge.ts';
 import { possible } from '../leaves.ts';
-import type { Entry } from '../model/knowledge.ts';
 import type { Doing } from '../model/remedy.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
+import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import type { Rival } from './rivals.ts';
 
-type Flaw = Entry<'defect'>;
-
-const signSaid = (known: Knowledge, { sign, flaw }: Rival): string => {
+const signSaid = (known: PracticeKnowledge, { sign, flaw }: Rival): string => {
   const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
   return `${ask} Here: ${sign.a}. ${here} ${flaw.name}: ${sign.b}. ${there}`;
 };
 
 /** What hands would have done, had they taken it for another flaw. */
-const mistaken = (known: Knowledge, on: Case, flaw: Flaw, right: Doing | undefined): string => {
+const mistaken = (
+  known: PracticeKnowledge,
+  on: Case,
+  flaw: PracticeFlaw,
+  right: Doing | undefined,
+): string => {
   const stage = stageOf(on);
   if (!stage || !right) return '';
   const acts = possible(known, on, flaw.id).leaves.map((leaf) => actOf(known, on, leaf, stage));
@@ -30,9 +32,9 @@ const mistaken = (known: Knowledge, on: Case, flaw: Flaw, right: Doing | undefin
 
 /** What it is: the flaw among its rivals, each with the sign that rules it out. */
 export const askFlaw = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   on: Case,
-  flaw: Flaw,
+  flaw: PracticeFlaw,
   rivals: readonly Rival[],
   right: Doing | undefined,
   chance: Chance,

@@ -1,32 +1,33 @@
 import { actionKey, actOf } from '../act.ts';
 import { stageOf } from '../answers.ts';
 import type { Case } from '../case.ts';
-import type { Knowledge } from '../knowledge.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
+import type { SaidRule } from '../rules.ts';
 import type { Walked } from '../walk.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
+import type { PracticeKnowledge } from './knowledge.ts';
 import { OFFERED } from './rivals.ts';
 
 /** Doings that leave the piece alone: of these at most one is offered, since they look alike to hands. */
 const QUIET: readonly Doing[] = ['leave', 'wait', 'accept'];
 const OPEN_FILM: readonly Doing[] = ['lift', 'tip-off', 'wick', 'wash-off', 'wipe-back'];
 
-export type Outcome = Extract<Walked, { kind: 'outcome' }>;
+export type Outcome = Extract<Walked<SaidRule>, { kind: 'outcome' }>;
 
 /** What hands do by the walk: a stop of the piece comes before everything that its verdict says. */
 export const handsOf = (walked: Outcome): Doing =>
   walked.fired.stops.length && !QUIET.includes(walked.action.do) ? 'stop' : walked.action.do;
 
 /** All that any cause still possible would have hands do. */
-const doingsOf = (known: Knowledge, on: Case, walked: Outcome): ReadonlySet<Doing> => {
+const doingsOf = (known: PracticeKnowledge, on: Case, walked: Outcome): ReadonlySet<Doing> => {
   const stage = stageOf(on);
   return new Set(stage ? walked.leaves.map((leaf) => actOf(known, on, leaf, stage).do) : []);
 };
 
 /** True where all causes still possible have hands do the same, so that one answer is right whatever it is. */
-export const isPlain = (known: Knowledge, on: Case, walked: Outcome): boolean => {
+export const isPlain = (known: PracticeKnowledge, on: Case, walked: Outcome): boolean => {
   const stage = stageOf(on);
   if (!stage) return false;
   const keys = new Set(walked.leaves.map((leaf) => actionKey(actOf(known, on, leaf, stage), leaf)));
@@ -36,7 +37,7 @@ export const isPlain = (known: Knowledge, on: Case, walked: Outcome): boolean =>
 
 /** What hands do now, by the walk, against what tempts at this stage. */
 export const askHands = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   words: PracticeWords,
   on: Case,
   walked: Outcome,

@@ -1,16 +1,13 @@
-import type { Knowledge } from '../knowledge.ts';
 import type { Leaf } from '../leaves.ts';
-import type { Entry } from '../model/knowledge.ts';
 import { isHandover, visits } from '../tree.ts';
 import type { Outcome } from './ask-hands.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk } from './item.ts';
+import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { OFFERED, type Rival } from './rivals.ts';
 
-type Flaw = Entry<'defect'>;
-
 /** Every repair that some branch of the flaw's tree leads to, hand-overs followed. */
-const repairsOf = (known: Knowledge, flaw: string, found = new Set<string>()): Set<string> => {
+const repairsOf = (known: PracticeKnowledge, flaw: string, found = new Set<string>()): Set<string> => {
   for (const { branch } of visits(known.get('defect', flaw).tree)) {
     if ('remedy' in branch) found.add(branch.remedy);
     else if (isHandover(branch)) repairsOf(known, branch.defect, found);
@@ -20,8 +17,8 @@ const repairsOf = (known: Knowledge, flaw: string, found = new Set<string>()): S
 
 /** What mends it: the repair of this cause against repairs of what it is taken for, none of which mends this flaw. */
 export const askRepair = (
-  known: Knowledge,
-  flaw: Flaw,
+  known: PracticeKnowledge,
+  flaw: PracticeFlaw,
   walked: Outcome,
   rivals: readonly Rival[],
   chance: Chance,

@@ -1,10 +1,8 @@
 import { emptyCase, withAnswer } from '../case.ts';
-import type { Knowledge } from '../knowledge.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import { FREQUENCY } from '../model/frequency.ts';
-import type { QuestionId } from '../model/ids.ts';
-import type { Entry } from '../model/knowledge.ts';
 import type { PracticeWords } from '../model/practice.ts';
+import { signOf } from '../sign.ts';
 import { walk } from '../walk.ts';
 import { askFlaw } from './ask-flaw.ts';
 import { askHands, handsOf, isPlain } from './ask-hands.ts';
@@ -22,6 +20,7 @@ import {
   type PracticeRival,
   SOUND,
 } from './item.ts';
+import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { isConsistent, type Rival, rivalsOf } from './rivals.ts';
 import { situationOf, stagesMet } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
@@ -34,7 +33,7 @@ const [PICK, BOARD] = [1, 2];
 const tryOf = (level: PracticeLevel, n: number): number => 1000 * (1 + PRACTICE_LEVELS.indexOf(level)) + n;
 
 /** Flaws that a level can be practised on: at the stage where a film is asked about they must be met at all. */
-export const practised = (known: Knowledge, level: PracticeLevel): readonly string[] => [
+export const practised = (known: PracticeKnowledge, level: PracticeLevel): readonly string[] => [
   ...known.defects
     .filter((one) => one.boards.some((board) => !board.wet) && (level === 'look' || stagesMet(one).length))
     .map(({ id }) => id),
@@ -42,7 +41,7 @@ export const practised = (known: Knowledge, level: PracticeLevel): readonly stri
 ];
 
 /** The flaw that a seed alone picks, each as often as it is met; some boards are sound. */
-export const flawOfSeed = (known: Knowledge, level: PracticeLevel, seed: number): string => {
+export const flawOfSeed = (known: PracticeKnowledge, level: PracticeLevel, seed: number): string => {
   const chance = chanceOf(seed, PICK);
   if (level === 'look' && chance.under(SOUND_ONE_IN) === 0) return SOUND;
   return chance.weighted(
@@ -55,14 +54,14 @@ export const flawOfSeed = (known: Knowledge, level: PracticeLevel, seed: number)
 const idOf = ({ level, flaw, seed }: PracticeKey): string => `${level}.${flaw}.${seed}`;
 
 /** A board with nothing on it, against one that has a flaw which can be seen. */
-const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
+const dealSound = (known: PracticeKnowledge, key: PracticeKey): PracticeItem => {
   const chance = chanceOf(key.seed, BOARD);
   const board = soundBoard(chance);
   const seen = known.questions.filter(
     ({ by, boards, usually }) => by === 'look' && boards && usually !== 'yes',
   );
   const shown = known.defects.flatMap((flaw) => {
-    const question = seen.find(({ id }) => flaw.signs[id as QuestionId] === 'yes');
+    const question = seen.find(({ id }) => signOf(flaw, id) === 'yes');
     const dry = flaw.boards.filter(({ wet }) => !wet);
     return question && dry[0] && flaw.often !== 'rare' ? [{ flaw, question, board: dry[0] }] : [];
   });
@@ -111,7 +110,12 @@ const dealSound = (known: Knowledge, key: PracticeKey): PracticeItem => {
 };
 
 /** A rival's board beside the item's own, wet or dry alike, at one scale. */
-const besideBoard = (known: Knowledge, board: BoardRecipe, rival: Rival, chance: Chance): PracticeRival => {
+const besideBoard = (
+  known: PracticeKnowledge,
+  board: BoardRecipe,
+  rival: Rival,
+  chance: Chance,
+): PracticeRival => {
   const { flaw, sign } = rival;
   const other = variedBoard(chance.one(flaw.boards.filter(({ wet }) => !wet)), chance);
   const [own, beside] = besides(board, { ...other, wet: board.wet });
@@ -126,9 +130,9 @@ const besideBoard = (known: Knowledge, board: BoardRecipe, rival: Rival, chance:
 };
 
 const tried = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   words: PracticeWords,
-  flaw: Entry<'defect'>,
+  flaw: PracticeFlaw,
   key: PracticeKey,
   chance: Chance,
 ): PracticeItem | undefined => {
@@ -139,10 +143,7 @@ const tried = (
   const [nearest] = rivals ?? [];
   if (!rivals || !nearest || !rivals.every((one) => isConsistent(known, situation.on, one))) return undefined;
   // What the picture does not show of the signs is told.
-  const on = rivals.reduce(
-    (of, { sign }) => withAnswer(of, sign.question as QuestionId, sign.a),
-    situation.on,
-  );
+  const on = rivals.reduce((of, { sign }) => withAnswer(of, sign.question, sign.a), situation.on);
   const walked = walk(known, on, flaw.id, { forCause: level === 'look' });
   const asks: PracticeAsk[] = [];
   let verdict: PracticeItem['verdict'];
@@ -213,7 +214,7 @@ const tried = (
  * Throws for a flaw that the knowledge does not hold or that this level has none of.
  */
 export const dealPractice = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   words: PracticeWords,
   {
     level,

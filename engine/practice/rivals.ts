@@ -1,28 +1,30 @@
 import { answerOf } from '../answers.ts';
 import type { Case } from '../case.ts';
-import type { Knowledge } from '../knowledge.ts';
 import { FREQUENCY } from '../model/frequency.ts';
-import type { Entry } from '../model/knowledge.ts';
 import { type Separation, separatedBy } from '../prove/look-alikes-differ.ts';
 import type { Chance } from './chance.ts';
+import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { canBeTold } from './situation.ts';
 
-type Flaw = Entry<'defect'>;
-
 /** A flaw that is offered and is not it, and the sign that rules it out. */
-export type Rival = { readonly flaw: Flaw; readonly sign: Separation; readonly seen: boolean };
+export type Rival = { readonly flaw: PracticeFlaw; readonly sign: Separation; readonly seen: boolean };
 
 /** Answers to choose from, the right one among them. */
 export const OFFERED = 4;
 
 /** Seen on the board, or at least by looking at the piece; what must be told stands last. */
-const bySight = (known: Knowledge, { question }: Separation): number => {
+const bySight = (known: PracticeKnowledge, { question }: Separation): number => {
   const { by, boards, effort } = known.get('question', question);
   return (by !== 'look' ? 10 : boards ? 0 : 5) + effort;
 };
 
 /** The sign that best rules `other` out for this case; nothing where none may be told at this stage. */
-const rivalOf = (known: Knowledge, on: Case, flaw: Flaw, other: Flaw): Rival | undefined => {
+const rivalOf = (
+  known: PracticeKnowledge,
+  on: Case,
+  flaw: PracticeFlaw,
+  other: PracticeFlaw,
+): Rival | undefined => {
   const [sign] = separatedBy(flaw, other)
     .filter(({ question, a }) => canBeTold(known, on, question, a))
     .sort((one, two) => bySight(known, one) - bySight(known, two));
@@ -36,16 +38,16 @@ const rivalOf = (known: Knowledge, on: Case, flaw: Flaw, other: Flaw): Rival | u
  * a sign that the board shows or that is told.
  */
 export const rivalsOf = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   on: Case,
-  flaw: Flaw,
+  flaw: PracticeFlaw,
   chance: Chance,
 ): readonly Rival[] | undefined => {
   const alike = new Set<string>(flaw['look-alikes']);
   const back = known.defects.filter((one) => (one['look-alikes'] as readonly string[]).includes(flaw.id));
   const family = on['family']?.value;
-  const fits = ({ id, families }: Flaw) => id !== flaw.id && families.some((one) => one === family);
-  const rivals = (of: readonly Flaw[]) =>
+  const fits = ({ id, families }: PracticeFlaw) => id !== flaw.id && families.some((one) => one === family);
+  const rivals = (of: readonly PracticeFlaw[]) =>
     chance.mixed(of.filter(fits)).flatMap((other) => rivalOf(known, on, flaw, other) ?? []);
   const own = rivals(known.defects.filter(({ id }) => alike.has(id)));
   // A look-alike of another kind of coat is still one, where no own kind has any.
@@ -69,7 +71,7 @@ export const rivalsOf = (
 };
 
 /** The answer that the case itself gives to the question of a sign, so that nothing told contradicts it. */
-export const isConsistent = (known: Knowledge, on: Case, { sign }: Rival): boolean => {
+export const isConsistent = (known: PracticeKnowledge, on: Case, { sign }: Rival): boolean => {
   const told = answerOf(known, on, sign.question);
   return told === undefined || told === sign.a;
 };

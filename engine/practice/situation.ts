@@ -1,21 +1,20 @@
 import { answerOf, canCheck } from '../answers.ts';
 import type { Applicator } from '../calc/drying/figures.ts';
 import { type Case, emptyCase, withAnswer, withFact } from '../case.ts';
-import { clockNow, type LaidCoat, type Running } from '../clock.ts';
-import type { Knowledge } from '../knowledge.ts';
+import { type ClockProduct, clockNow, type LaidCoat, type Running } from '../clock.ts';
 import { possible } from '../leaves.ts';
 import type { BoardRecipe, Paint, Sheen } from '../model/board.ts';
 import type { Defect } from '../model/defect.ts';
 import type { ValueOf } from '../model/facts.ts';
 import { UNSANDED } from '../model/family.ts';
-import type { QuestionId } from '../model/ids.ts';
-import type { Entry } from '../model/knowledge.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { STAGES, type Stage, type Standing } from '../model/stage.ts';
+import { signOf } from '../sign.ts';
 import { withStanding } from '../standing.ts';
 import { variedBoard } from './boards.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeLevel } from './item.ts';
+import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
@@ -69,15 +68,13 @@ export type Situation = {
   readonly answered: readonly string[];
 };
 
-type Flaw = Entry<'defect'>;
 type Told = 'yes' | 'no';
 
-const signOf = (defect: Defect, question: string) => defect.signs[question as QuestionId];
-const strictly = (defect: Defect, question: string): Told | undefined => {
+const strictly = (defect: Pick<Defect, 'signs'>, question: string): Told | undefined => {
   const sign = signOf(defect, question);
   return sign === 'yes' || sign === 'no' ? sign : undefined;
 };
-const mostly = (defect: Defect, question: string): Told | undefined => {
+const mostly = (defect: Pick<Defect, 'signs'>, question: string): Told | undefined => {
   const sign = signOf(defect, question);
   return sign === 'yes' || sign === 'mostly-yes'
     ? 'yes'
@@ -87,7 +84,7 @@ const mostly = (defect: Defect, question: string): Told | undefined => {
 };
 
 /** Flaws that come later than the coat, or only from work on a dry one, are not met on a fresh film. */
-const metAt = (defect: Defect, stage: Stage): boolean => {
+const metAt = (defect: Pick<Defect, 'signs'>, stage: Stage): boolean => {
   const later = ['came-in-use', 'fine-when-first-dry', 'appeared-after-sanding', 'comes-off-in-flakes'];
   if (later.some((question) => mostly(defect, question) === 'yes'))
     return stage === 'recoatable' || stage === 'cured';
@@ -98,12 +95,12 @@ const metAt = (defect: Defect, stage: Stage): boolean => {
   return stage !== 'setting' || mostly(defect, 'film-is-weak') !== 'yes';
 };
 
-export const stagesMet = (defect: Defect): readonly (readonly [Stage, number])[] =>
+export const stagesMet = (defect: Pick<Defect, 'signs'>): readonly (readonly [Stage, number])[] =>
   STAGES.filter((stage) => metAt(defect, stage)).map((stage) => [stage, WHEN[stage]] as const);
 
 /** A board of the flaw that goes with the stage, and what it shows of what the flaw leaves open. */
 const chosenBoard = (
-  flaw: Flaw,
+  flaw: PracticeFlaw,
   words: PracticeWords,
   stage: Stage | undefined,
   chance: Chance,
@@ -145,7 +142,7 @@ const nice = (minutes: number): number =>
   NICE.reduce((best, one) => (Math.abs(one - minutes) < Math.abs(best - minutes) ? one : best));
 
 const coatOf = (
-  product: Entry<'product'>,
+  product: ClockProduct & { readonly id: string },
   applicator: Applicator,
   coatNumber: number,
   stage: Stage,
@@ -196,9 +193,9 @@ const HOURS: Readonly<Record<Stage, number | undefined>> = {
  * stage. Nothing where the choices contradict the flaw: another try makes others.
  */
 export const situationOf = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   words: PracticeWords,
-  flaw: Flaw,
+  flaw: PracticeFlaw,
   level: PracticeLevel,
   chance: Chance,
 ): Situation | undefined => {
@@ -262,13 +259,13 @@ export const situationOf = (
         : { board, on, standing, applicator, coat, answered };
     }
     const answer = wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<Told>(['yes', 'no']);
-    on = withAnswer(on, next.question as QuestionId, answer);
+    on = withAnswer(on, next.question, answer);
     answered.push(next.question);
   }
 };
 
 /** Whether a check harms nothing at this stage, and its answer is what the flaw shows. */
-export const canBeTold = (known: Knowledge, on: Case, question: string, answer: Told): boolean => {
+export const canBeTold = (known: PracticeKnowledge, on: Case, question: string, answer: Told): boolean => {
   if (!canCheck(known, on, question)) return false;
   const told = answerOf(known, on, question);
   return told === undefined || told === answer;

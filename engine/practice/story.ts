@@ -1,13 +1,13 @@
 import { answerOf } from '../answers.ts';
 import type { Case } from '../case.ts';
 import { sayInstant, type TimeStyle } from '../clock.ts';
-import type { Knowledge } from '../knowledge.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Family } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeFinding, PracticeLevel } from './item.ts';
+import type { PracticeKnowledge } from './knowledge.ts';
 import type { Situation } from './situation.ts';
 
 /** Times of a made-up day stand in no time zone, so that everybody reads the same ones. */
@@ -75,7 +75,7 @@ export const storyOf = (
 
 /** A question with its answer, as a check on the piece found it. */
 export const findingOf = (
-  known: Knowledge,
+  known: PracticeKnowledge,
   on: Case,
   question: string,
   answer = answerOf(known, on, question),

@@ -41,7 +41,7 @@ const productOf = (facts: readonly string[], at: Case): readonly Case[] =>
         fact in at
           ? [one]
           : (MATTERS[fact] ?? [undefined]).map((value) =>
-              value === undefined ? one : withFact(one, fact as never, value as never),
+              value === undefined ? one : { ...one, [fact]: { value, how: 'told' as const } },
             ),
       ),
     [at],

@@ -2,7 +2,6 @@ import { answerOf } from '../answers.ts';
 import { emptyCase, withAnswer } from '../case.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
-import type { QuestionId } from '../model/ids.ts';
 import { isAsk, visits } from '../tree.ts';
 
 /** No path asks what it has asked, or what its answers already tell; no question is without consequence. */
@@ -15,10 +14,7 @@ export function* noQuestionTwice(known: Knowledge): Generator<Issue> {
         yield { ...where(), code: 'asked-twice', question: branch.ask };
         continue;
       }
-      const on = answers.reduce(
-        (sum, one) => withAnswer(sum, one.question as QuestionId, one.answer),
-        emptyCase(),
-      );
+      const on = answers.reduce((sum, one) => withAnswer(sum, one.question, one.answer), emptyCase());
       const answer = answerOf(known, on, branch.ask);
       if (answer) yield { ...where(), code: 'known-already', question: branch.ask, answer };
       if (JSON.stringify(branch.yes) === JSON.stringify(branch.no))

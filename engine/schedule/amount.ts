@@ -1,12 +1,12 @@
 import type { Units } from '../calc/units.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Build } from './build.ts';
-import type { Job } from './job.ts';
+import type { Job, PlanTables } from './job.ts';
 
 export type Can = Plan['cans'][number];
 
 /** Liters for all coats: area × wet film, with what a thirsty base drinks in the first coat and what the tool loses. */
-export const litersOf = (plan: Plan, job: Job, build: Build, squareMeters: number): number => {
+export const litersOf = (plan: PlanTables, job: Job, build: Build, squareMeters: number): number => {
   const loss = plan.tools.find(({ applicator }) => applicator === job.applicator)?.loss[1] ?? 0;
   const drinks = plan.thirst.bases.includes(job.base) ? plan.thirst.times - 1 : 0;
   return (squareMeters * build.wet * (build.coats + drinks) * (1 + loss)) / 1000;

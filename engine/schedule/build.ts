@@ -1,5 +1,4 @@
-import type { Plan } from '../model/plan.ts';
-import type { Job, PlanProduct } from './job.ts';
+import type { Job, PlanProduct, PlanTables } from './job.ts';
 
 /** Coats and film. Wet and dry film in µm; `dry` and `total` as from–to, since cans differ in solids. */
 export type Build = {
@@ -38,7 +37,7 @@ const HAIR = 1e-9;
  * How many coats, and how thick. The wear sets the count, the target may add to it, the greatest film takes away:
  * first by thinner coats, then by fewer. Nothing where the tool does not suit the product.
  */
-export const buildOf = (plan: Plan, job: Job, product: PlanProduct): Build | undefined => {
+export const buildOf = (plan: PlanTables, job: Job, product: PlanProduct): Build | undefined => {
   const wetFilm = wetOf(job, product);
   const row = plan.coats.find((one) => fits(one, product));
   if (!wetFilm || !row) return undefined;

@@ -4,8 +4,7 @@ import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
-import type { Plan } from '../model/plan.ts';
-import type { Calendar, Job, PlanProduct } from './job.ts';
+import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
 import { historyFrom, nightOf, nightsIn } from './weather.ts';
 import { MINUTE, type Stretch } from './windows.ts';
 
@@ -21,7 +20,7 @@ export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
  * the day of full cure forward: that is a promise to a buyer.
  */
 export const driedAt = (
-  plan: Plan,
+  plan: PlanTables,
   job: Job,
   product: PlanProduct,
   calendar: Calendar,
@@ -69,7 +68,7 @@ export type Night = Stretch & {
 
 /** The nights that fall on a wait. */
 export const nightsOn = (
-  plan: Plan,
+  plan: PlanTables,
   job: Job,
   product: PlanProduct,
   calendar: Calendar,

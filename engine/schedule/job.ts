@@ -9,6 +9,9 @@ export type Parts = Plan['presets'][number]['parts'];
 export type Wear = (typeof WEARS)[number];
 export type Trial = (typeof TRIALS)[number];
 
+/** All tables that planning reads; the ready-made pieces are for forms alone. */
+export type PlanTables = Omit<Plan, 'presets'>;
+
 /** A product as planning needs it: the clock's figures with its id. */
 export type PlanProduct = ClockProduct & Pick<Product, 'ambering'> & { readonly id: string };
 

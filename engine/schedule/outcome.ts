@@ -1,6 +1,6 @@
 import type { No } from '../fitness/judge.ts';
 import type { FitnessRow } from '../fitness/rows.ts';
-import type { RuleEntry } from '../rules.ts';
+import type { SaidRule } from '../rules.ts';
 import type { Build } from './build.ts';
 import type { Dates } from './dates.ts';
 import type { Night } from './dry.ts';
@@ -37,11 +37,11 @@ export type Planned = Reckoned & {
   /** Days by which the hand-over misses the promised day; 0 where none was promised, or it is kept. */
   readonly lateDays: number;
   /** Rules that hold for the whole job. */
-  readonly cautions: readonly RuleEntry[];
+  readonly cautions: readonly SaidRule[];
 };
 export type Refusal = Reckoned & {
   readonly kind: 'no';
   readonly why: readonly [No, ...No[]];
-  readonly cautions: readonly RuleEntry[];
+  readonly cautions: readonly SaidRule[];
 };
 export type Outcome = Planned | Refusal;

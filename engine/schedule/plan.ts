@@ -3,14 +3,12 @@ import type { Units } from '../calc/units.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
-import type { Knowledge } from '../knowledge.ts';
-import type { Plan } from '../model/plan.ts';
-import { fire, isOfSteps } from '../rules.ts';
+import { type Firing, fire, isOfSteps, type SaidRule } from '../rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { type Dates, datesOf } from './dates.ts';
 import { driedAt, type Night, nightsOn } from './dry.ts';
-import type { Calendar, Job, PlanProduct } from './job.ts';
+import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
 import { spoiledByNight } from './no.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
@@ -31,8 +29,8 @@ const rounded = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
  * sentences stand in `units` first.
  */
 export const schedule = (
-  plan: Plan,
-  known: Knowledge,
+  plan: PlanTables,
+  known: Firing<SaidRule>,
   job: Job,
   told: PlanProduct,
   calendar: Calendar,

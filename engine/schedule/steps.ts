@@ -2,11 +2,10 @@ import type { Case } from '../case.ts';
 import { withFact } from '../case.ts';
 import { coatStep } from '../fitness/case.ts';
 import { rubOf } from '../fitness/judge.ts';
-import type { Knowledge } from '../knowledge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
-import { fire, type RuleEntry, rulesForStep } from '../rules.ts';
-import type { Job, PlanProduct } from './job.ts';
+import { type Firing, fire, rulesForStep, type SaidRule } from '../rules.ts';
+import type { Job, PlanProduct, PlanTables } from './job.ts';
 import type { Stretch } from './windows.ts';
 
 /** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
@@ -27,7 +26,7 @@ export type Raw = Stretch & {
 type Look = Plan['looks'][number];
 export type PlanStep = Raw & {
   /** Cautions before this step, each told once in a plan. */
-  readonly before: readonly RuleEntry[];
+  readonly before: readonly SaidRule[];
   /** What to look for now. */
   readonly looks: readonly Look[];
 };
@@ -40,7 +39,7 @@ const ruleStep = (raw: Raw, job: Job, product: PlanProduct): Step | undefined =>
   return undefined;
 };
 
-const looksAt = (plan: Plan, job: Job, { family }: PlanProduct, when: Look['when']): readonly Look[] =>
+const looksAt = (plan: PlanTables, job: Job, { family }: PlanProduct, when: Look['when']): readonly Look[] =>
   plan.looks.filter(
     (look) =>
       look.when === when &&
@@ -49,7 +48,7 @@ const looksAt = (plan: Plan, job: Job, { family }: PlanProduct, when: Look['when
   );
 
 /** When a step calls for looking, and at what. Wood and base show through in the first coat only. */
-const looksOf = (plan: Plan, job: Job, product: PlanProduct, raw: Raw): readonly Look[] => {
+const looksOf = (plan: PlanTables, job: Job, product: PlanProduct, raw: Raw): readonly Look[] => {
   const at = (when: Look['when']) => looksAt(plan, job, product, when);
   if (raw.kind === 'coat') return at('laid');
   if (raw.kind === 'sand' && (raw.coat ?? 0) > 1) return at('sanded');
@@ -64,13 +63,13 @@ const looksOf = (plan: Plan, job: Job, product: PlanProduct, raw: Raw): readonly
 
 /** Every step with the cautions of the rules and the flaws to look for. No plan can switch a rule off. */
 export const cautioned = (
-  plan: Plan,
-  known: Knowledge,
+  plan: PlanTables,
+  known: Firing<SaidRule>,
   on: Case,
   job: Job,
   product: PlanProduct,
   steps: readonly Raw[],
-  whole: readonly RuleEntry[],
+  whole: readonly SaidRule[],
 ): readonly PlanStep[] => {
   const told = new Set(whole.map(({ id }) => id));
   return steps.map((raw) => {

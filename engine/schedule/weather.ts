@@ -64,5 +64,6 @@ export const historyFrom = (
     now = to;
   }
   const last = { ...job.day, minutes: Number.POSITIVE_INFINITY };
-  return [...spells, last] as unknown as History;
+  const [first = last, ...rest] = [...spells, last];
+  return [first, ...rest];
 };

@@ -1,6 +1,5 @@
-import type { Plan } from '../model/plan.ts';
 import type { Build } from './build.ts';
-import type { Job } from './job.ts';
+import type { Job, PlanTables } from './job.ts';
 import { largestFace } from './piece.ts';
 
 /**
@@ -20,7 +19,12 @@ export type WetEdge = {
 };
 
 /** The time to lay the largest face against the open time, which comes in for the weather at hand. */
-export const wetEdgeOf = (plan: Plan, job: Job, build: Build, openMinutes: number): WetEdge | undefined => {
+export const wetEdgeOf = (
+  plan: PlanTables,
+  job: Job,
+  build: Build,
+  openMinutes: number,
+): WetEdge | undefined => {
   const tool = plan.tools.find(({ applicator }) => applicator === job.applicator);
   const face = largestFace(job.parts);
   if (!tool || !face) return undefined;

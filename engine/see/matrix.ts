@@ -1,8 +1,9 @@
 import { holds } from '../condition.ts';
-import type { Knowledge } from '../knowledge.ts';
-import type { Sign } from '../model/defect.ts';
+import type { Knows } from '../knowledge.ts';
+import type { Defect, Sign } from '../model/defect.ts';
 import { FREQUENCY } from '../model/frequency.ts';
-import type { Entry } from '../model/knowledge.ts';
+import type { Question } from '../model/question.ts';
+import { signOf } from '../sign.ts';
 
 /** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */
 export const NO = 0;
@@ -26,6 +27,13 @@ export type SignMatrix = {
   readonly signs: readonly string[];
 };
 
+/** What is read to make the table. */
+export type SeeReads = {
+  readonly defect: Pick<Defect, 'signs' | 'often' | 'families'>;
+  readonly question: Pick<Question, 'known' | 'usually' | 'effort'>;
+};
+type Asked = SeeReads['question'] & { readonly id: string };
+
 const CODE: Record<Sign, number> = {
   no: NO,
   yes: YES,
@@ -38,13 +46,10 @@ const CODE: Record<Sign, number> = {
  * What a defect shows for a question: what its author says; else what its kinds of top coat settle; else what
  * flaws usually show; else either.
  */
-const signOf = (defect: Entry<'defect'>, question: Entry<'question'>): Sign =>
-  (defect.signs as Record<string, Sign>)[question.id] ??
-  byFamilies(defect, question) ??
-  question.usually ??
-  'either';
+const shownBy = (defect: SeeReads['defect'], question: Asked): Sign =>
+  signOf(defect, question.id) ?? byFamilies(defect, question) ?? question.usually ?? 'either';
 
-const byFamilies = (defect: Entry<'defect'>, question: Entry<'question'>): Sign | undefined => {
+const byFamilies = (defect: SeeReads['defect'], question: Asked): Sign | undefined => {
   const answers = new Set(
     defect.families.map(
       (family) =>
@@ -58,11 +63,11 @@ const byFamilies = (defect: Entry<'defect'>, question: Entry<'question'>): Sign 
 };
 
 /** The table of the whole knowledge: the questions that tell at least two defects apart. */
-export const matrixOf = (known: Knowledge): SignMatrix => {
+export const matrixOf = (known: Knows<SeeReads>): SignMatrix => {
   const defects = known.defects;
   const total = defects.reduce((sum, defect) => sum + FREQUENCY[defect.often], 0);
   const rows = known.questions
-    .map((question) => ({ question, signs: defects.map((defect) => signOf(defect, question)) }))
+    .map((question) => ({ question, signs: defects.map((defect) => shownBy(defect, question)) }))
     .filter(({ signs }) => signs.includes('yes') && signs.includes('no'));
   return {
     defects: defects.map((defect) => defect.id),

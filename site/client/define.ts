@@ -5,6 +5,7 @@ import { SearchElement } from './find/search.ts';
 import { OfflineElement } from './page/offline.ts';
 import { ShareElement } from './page/share.ts';
 import { TurnLightElement } from './page/turn-light.ts';
+import { late, unlessOffline } from './shared/fetch-json.ts';
 import { LostElement } from './walk/lost.ts';
 import { QuestionElement } from './walk/question.ts';
 import { SeenElement } from './walk/seen.ts';
@@ -30,4 +31,4 @@ const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-practice, hd-show, hd-pictures': () => import('./practice/define.ts'),
 };
 for (const [name, load] of Object.entries(LATER))
-  if (document.querySelector(name)) void load().catch(() => undefined);
+  if (document.querySelector(name)) void unlessOffline(late(load));

@@ -1,47 +1,36 @@
-import type { AnyEntry, Knowledge } from '#engine/index.ts';
+import { type Knowledge, partOf } from '#engine/index.ts';
 import type { Hands } from '#engine/model/hands.ts';
 import type { Sanding } from '#engine/model/plan.ts';
+import { pick } from '#engine/pick.ts';
+import { ruleData } from './rule-data.ts';
 import { ownWord } from './told-rule.ts';
-import { actsByStanding } from './walk-data.ts';
+import { actsByStanding, type WalkData } from './walk-data.ts';
 
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding, hands: Hands) => ({
-  rules: known.rules.map(
-    ({ id, kind, level, title, say, why, defers, when, hazards, open, sure, always, ...rule }) => ({
-      id,
-      kind,
-      level,
-      title,
-      say,
-      why,
-      defers: ownWord({ defers }),
-      when,
-      hazards,
-      open,
-      sure,
-      always,
-      'unless-known-no': rule['unless-known-no'],
-    }),
-  ),
+  rules: known.rules.map((rule) => ({
+    ...ruleData(rule),
+    ...pick(rule, 'why', 'open'),
+    defers: ownWord(rule),
+  })),
   remedies: known.remedies.map(({ id, now, steps }) => ({
     id,
     now: actsByStanding(now),
-    steps: steps.map((step) => ({ ...step, say: '', 'worked-if': undefined })),
+    steps: steps.map(({ 'worked-if': _, ...step }) => ({ ...step, say: '' })),
   })),
-  questions: known.questions.map(({ id, known: answers, 'safe-from': from }) => ({
-    id,
-    known: answers,
-    'safe-from': from,
-  })),
+  questions: known.questions.map((question) => pick(question, 'id', 'known', 'safe-from')),
   sanding,
   hands,
 });
 export type AdviceData = ReturnType<typeof adviceData>;
+/** A rule as a page that is fitted to a case tells it. */
+export type AdviceRule = AdviceData['rules'][number];
 
-/** What was sent, as entries that `walk` and `resolve` can read. */
-export const adviceEntries = (data: AdviceData): readonly AnyEntry[] =>
-  [
-    ...data.rules.map((one) => ({ ...one, kindOf: 'rule' })),
-    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy' })),
-    ...data.questions.map((one) => ({ ...one, kindOf: 'question' })),
-  ] as unknown as AnyEntry[];
+/** What was sent, as knowledge that repairs are resolved from. */
+export const sheetKnowledge = ({ rules, remedies, questions }: AdviceData) =>
+  partOf({ rules, remedies, questions });
+export type SheetKnowledge = ReturnType<typeof sheetKnowledge>;
+
+/** Together with the walk of one flaw: what an outcome is decided from. */
+export const outcomeKnowledge = ({ rules, remedies, questions }: AdviceData, { defects }: WalkData) =>
+  partOf({ rules, remedies, questions, defects });

@@ -1,29 +1,22 @@
 import { clockProduct } from '#engine/clock.ts';
-import type { Knowledge } from '#engine/index.ts';
+import { type Knowledge, partOf } from '#engine/index.ts';
 import type { Plan } from '#engine/model/plan.ts';
+import { ruleData } from './rule-data.ts';
 
 /** What a browser needs to plan: the tables, the figures of the products, the rules, the names of the flaws. */
-export const planData = (known: Knowledge, plan: Plan) => ({
-  plan: { ...plan, presets: undefined },
+export const planData = (known: Knowledge, { presets: _, ...plan }: Plan) => ({
+  plan,
   products: known.products.map((product) => ({
     id: product.id,
     ...clockProduct(product),
     ambering: product.ambering,
   })),
-  rules: known.rules.map(({ id, kind, level, title, say, when, hazards, sure, always, ...rule }) => ({
-    id,
-    kind,
-    level,
-    title,
-    say,
-    when,
-    hazards,
-    sure,
-    always,
-    'unless-known-no': rule['unless-known-no'],
-  })),
+  rules: known.rules.map(ruleData),
   defects: Object.fromEntries(
     plan.looks.flatMap(({ defects }) => defects.map((id) => [id, known.get('defect', id).name])),
   ),
 });
 export type PlanData = ReturnType<typeof planData>;
+
+/** The rules that a plan fires. No question is asked where one is made, so none is sent. */
+export const planRules = ({ rules }: PlanData) => partOf({ rules, questions: [] as const });

@@ -14,4 +14,5 @@ export const TOLD = {
 };
 
 export type ToldFact = keyof typeof TOLD;
-export const TOLD_FACTS = Object.keys(TOLD) as readonly ToldFact[];
+export const isToldFact = (fact: string): fact is ToldFact => Object.hasOwn(TOLD, fact);
+export const TOLD_FACTS: readonly ToldFact[] = Object.keys(TOLD).filter(isToldFact);

@@ -1,18 +1,20 @@
-import { type AnyEntry, isAsk, type Knowledge, visits } from '#engine/index.ts';
+import { isAsk, type Knowledge, type PartOf, visits } from '#engine/index.ts';
 import type { Remedy } from '#engine/model/remedy.ts';
-import { STANDINGS } from '#engine/model/stage.ts';
+import { pick } from '#engine/pick.ts';
 
 /** What hands do at each stage, and to a film that is overdue, and what of it can hurt; the words stay on the pages. */
-export const actsByStanding = (now: Remedy['now']) =>
-  Object.fromEntries(
-    STANDINGS.flatMap((standing) => {
-      const act = now[standing];
-      return act ? [[standing, { do: act.do, ...(act.does && { does: act.does }) }]] : [];
-    }),
-  );
+export const actsByStanding = ({ overdue, ...now }: Remedy['now']) => ({
+  wet: pick(now.wet, 'do', 'does'),
+  setting: pick(now.setting, 'do', 'does'),
+  'dry-to-touch': pick(now['dry-to-touch'], 'do', 'does'),
+  recoatable: pick(now.recoatable, 'do', 'does'),
+  cured: pick(now.cured, 'do', 'does'),
+  ...(overdue && { overdue: pick(overdue, 'do', 'does') }),
+});
 
-/** What the walk of one defect needs and no more: trees, what answers a question, what hands do at each stage. */
+/** What the walk of one defect needs to find its next question, and no more: trees, what answers a question, what hands do. */
 export type WalkData = ReturnType<typeof walkData>;
+export type WalkKnowledge = PartOf<WalkData>;
 
 /** The part of the knowledge that one defect's walk rests on, its hand-overs included. */
 export const walkData = (known: Knowledge, id: string) => {
@@ -26,27 +28,8 @@ export const walkData = (known: Knowledge, id: string) => {
       else if ('remedy' in branch) remedies.add(branch.remedy);
     }
   return {
-    defects: [...defects].map((one) => {
-      const { tree, families } = known.get('defect', one);
-      return { id: one, tree, families };
-    }),
-    questions: [...asked].map((one) => {
-      const { 'safe-from': from, known: answers } = known.get('question', one);
-      return { id: one, 'safe-from': from, known: answers };
-    }),
-    remedies: [...remedies].map((one) => {
-      const { now } = known.get('remedy', one);
-      return { id: one, now: actsByStanding(now) };
-    }),
-    doings: known.doings.map((one) => ({ id: one.id })),
+    defects: [...defects].map((one) => pick(known.get('defect', one), 'id', 'tree', 'families')),
+    questions: [...asked].map((one) => pick(known.get('question', one), 'id', 'safe-from', 'known')),
+    remedies: [...remedies].map((one) => ({ id: one, now: actsByStanding(known.get('remedy', one).now) })),
   };
 };
-
-/** What was sent, as entries: cut down to what `walk` reads; the words and the steps stay on the pages. */
-export const entriesOf = (data: WalkData): readonly AnyEntry[] =>
-  [
-    ...data.defects.map((one) => ({ ...one, kindOf: 'defect' })),
-    ...data.questions.map((one) => ({ ...one, kindOf: 'question' })),
-    ...data.remedies.map((one) => ({ ...one, kindOf: 'remedy', steps: [] })),
-    ...data.doings.map((one) => ({ ...one, kindOf: 'doing' })),
-  ] as unknown as AnyEntry[];

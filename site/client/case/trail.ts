@@ -1,5 +1,6 @@
 import { without } from '#engine/index.ts';
 import { HOME } from '../../shared/urls.ts';
+import { button } from '../shared/element.ts';
 import { dropCardInHand } from './card-in-hand.ts';
 import { forgetCase, keepCase, readCase } from './store.ts';
 
@@ -12,11 +13,7 @@ export class TrailElement extends HTMLElement {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
     if (!Object.keys(readCase()).length) return;
-    this.#fresh = Object.assign(document.createElement('button'), {
-      type: 'button',
-      textContent: 'Start a new case: forget these answers',
-    });
-    this.#fresh.addEventListener('click', this.#forget, { signal: this.#stop.signal });
+    this.#fresh = button('Start a new case: forget these answers', this.#forget);
     this.querySelector('nav')?.append(this.#fresh);
   }
 
@@ -25,8 +22,8 @@ export class TrailElement extends HTMLElement {
     this.#fresh?.remove();
   }
 
-  #change = (event: Event) => {
-    const question = (event.target as Element).closest<HTMLElement>('[data-ask]')?.dataset['ask'];
+  #change = ({ target }: Event) => {
+    const question = target instanceof Element && target.closest<HTMLElement>('[data-ask]')?.dataset['ask'];
     if (question) keepCase(without(readCase(), question));
   };
 

@@ -1,9 +1,11 @@
 import { render } from 'preact';
+import * as v from 'valibot';
 import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf } from '#engine/clock.ts';
 import { type Judgement, layingOfCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import type { Units } from '../shared/form/units.ts';
+import { objectWith, readPageData } from '../shared/page-data.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -25,6 +27,7 @@ import {
 } from './store.ts';
 import { Trouble } from './trouble.tsx';
 
+const PRODUCTS = v.record(v.string(), objectWith<ClockProduct>('family', 'touch-minutes'));
 /** So many are shown at once: a clock that holds more was soiled, and must not hold up the page. */
 const SHOWN = 20;
 
@@ -72,9 +75,7 @@ export class CoatsElement extends HTMLElement {
     everyTick(() => void this.#read(), signal);
   }
 
-  get #products(): Readonly<Record<string, ClockProduct>> {
-    return JSON.parse(document.getElementById('clock-products')?.textContent ?? '{}');
-  }
+  readonly #products = readPageData(PRODUCTS, document.getElementById('clock-products')?.textContent ?? '{}');
 
   get #units(): Units {
     const units = this.querySelector<HTMLInputElement>('[name=units]:checked')?.value;

@@ -1,24 +1,23 @@
 import { type Running, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { element } from '../shared/element.ts';
 
 const MOMENT = { 'dry-to-touch': 'touch', recoatable: 'recoat', cured: 'cure' } as const;
+const isTold = (stage: string | undefined): stage is keyof typeof MOMENT =>
+  stage !== undefined && Object.hasOwn(MOMENT, stage);
 
 /** From these steps on it is another film, whose clock has not begun. */
 const NEW_FILM = ['coat', 'strip'];
 
 /** Writes the clock's time on every step that waits for this film. */
 export const tellSteps = ({ moments }: Running, now: number, style: TimeStyle): void => {
-  for (const list of document.querySelectorAll('.steps')) {
-    for (const step of list.children) {
-      if (NEW_FILM.includes((step as HTMLElement).dataset['kind'] ?? '')) break;
+  for (const list of document.querySelectorAll('.steps'))
+    for (const step of list.querySelectorAll<HTMLElement>(':scope > *')) {
+      if (NEW_FILM.includes(step.dataset['kind'] ?? '')) break;
       const label = step.querySelector<HTMLElement>('[data-until]');
-      const moment = moments[MOMENT[label?.dataset['until'] as keyof typeof MOMENT]];
+      const until = label?.dataset['until'];
+      const moment = isTold(until) ? moments[MOMENT[until]] : undefined;
       label?.querySelector('time')?.remove();
-      if (label && moment && now < moment.to)
-        label.append(
-          Object.assign(document.createElement('time'), {
-            textContent: `, ${sayUntil(moment.from, moment.to, now, style)}`,
-          }),
-        );
+      if (moment && now < moment.to)
+        label?.append(element('time', {}, `, ${sayUntil(moment.from, moment.to, now, style)}`));
     }
-  }
 };

@@ -12,12 +12,12 @@ import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
 import { keepCase, readCase } from '../case/store.ts';
+import { button, element } from '../shared/element.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
 import { wentForward } from '../shared/went-forward.ts';
 import { caseNow } from './case-now.ts';
 
-const make = (name: string, words: string, className = ''): HTMLElement =>
-  Object.assign(document.createElement(name), { textContent: words, className });
+const timeLine = (words: string): HTMLElement => element('time', { className: 'by-clock-time' }, words);
 
 const standingIn = (segment: string | undefined): Standing | undefined =>
   STANDINGS.find((standing) => segment === `stage-${standing}`);
@@ -35,7 +35,7 @@ const says = ({ stage, sureness }: Running): string => {
 
 /** The page that goes on from what is known; the stage's own page where the tree can not be read now. */
 const wayOn = async (defect: string, stage: Stage): Promise<string> => {
-  const known = await walkKnowledge(defect).catch(() => undefined);
+  const known = await walkKnowledge(defect);
   const address = known ? addressFor(known, defect, stage, await caseNow()) : [`stage-${stage}`];
   return nodeUrl(defect, address);
 };
@@ -63,21 +63,18 @@ const answerStage = (
     sayStage(there, running, now, style);
     return;
   }
-  const link = Object.assign(document.createElement('a'), {
-    className: 'tape strip by-clock',
-    href: nodeUrl(defect, [`stage-${stage}`]),
-  });
-  link.append(make('b', ''), make('span', ''));
+  const href = nodeUrl(defect, [`stage-${stage}`]);
+  const link = element('a', { className: 'tape strip by-clock', href }, element('b'), element('span'));
   sayStage(link, running, now, style);
   place?.replaceChildren(link);
-  void wayOn(defect, stage).then((href) => {
-    link.href = href;
-    if (goesOnByItself(defect, stage)) location.replace(href);
+  void wayOn(defect, stage).then((on) => {
+    link.href = on;
+    if (goesOnByItself(defect, stage)) location.replace(on);
   });
   document.querySelector('.stages')?.addEventListener(
     'click',
-    (event) => {
-      const strip = (event.target as Element).closest('a');
+    ({ target }) => {
+      const strip = target instanceof Element && target.closest('a');
       const said = strip && standingIn(readNodePath(new URL(strip.href).pathname)?.segments[0]);
       if (said) keepCase(withStanding(readCase(), said, 'answered'));
     },
@@ -87,12 +84,11 @@ const answerStage = (
 };
 
 const offerClock = (defect: string, stage: Stage): void => {
-  const again = Object.assign(make('button', 'Go by the clock again', 'quiet'), { type: 'button' });
-  again.addEventListener('click', () => {
+  const goAgain = () => {
     keepCase(without(without(readCase(), 'stage'), 'overdue'));
     void wayOn(defect, stage).then((href) => location.assign(href));
-  });
-  document.querySelector('.start')?.append(again);
+  };
+  document.querySelector('.start')?.append(button('Go by the clock again', goAgain, 'quiet'));
 };
 
 /** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */
@@ -112,15 +108,14 @@ const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
   if (!moment || now >= moment.to) return;
   const until = sayUntil(moment.from, moment.to, now, style);
-  verdict?.firstElementChild?.append(make('time', ` until ${until}`, 'by-clock-time'));
-  document.querySelector('.again b')?.append(make('time', ` By the clock: ${until}.`, 'by-clock-time'));
+  verdict?.firstElementChild?.append(timeLine(` until ${until}`));
+  document.querySelector('.again b')?.append(timeLine(` By the clock: ${until}.`));
 };
 
 /** On a page for another stage than the clock's, no time of the clock stands; it is said instead. */
 const tellOther = (defect: string, running: Running): void => {
-  const other = document.querySelector('.by-clock-other') ?? make('p', '', 'by-clock-other');
-  const link = make('a', 'See how dry it is.') as HTMLAnchorElement;
-  link.href = howDryUrl(defect);
+  const other = document.querySelector('.by-clock-other') ?? element('p', { className: 'by-clock-other' });
+  const link = element('a', { href: howDryUrl(defect) }, 'See how dry it is.');
   other.replaceChildren(`${says(running)}. `, link);
   document.querySelector('.now')?.append(other);
 };

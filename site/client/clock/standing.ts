@@ -1,6 +1,7 @@
 import type { ClockProduct, CoatFault, LaidCoat, TimeStyle } from '#engine/clock.ts';
 import type { Draft } from '../shared/form/form.ts';
 import type { Units } from '../shared/form/units.ts';
+import { plainId } from '../shared/plain-id.ts';
 import { coatIn, type DraftFault, faultsOf } from './draft.ts';
 import { FIELD_NAMES } from './fields.ts';
 
@@ -48,7 +49,7 @@ export const offerProduct = (form: HTMLFormElement, product: string): void => {
   const select = form.elements.namedItem('product');
   if (!(select instanceof HTMLSelectElement) || [...select.options].some(({ value }) => value === product))
     return;
-  const option = new Option(`${product.replaceAll('-', ' ')}, not known here`, product);
+  const option = new Option(`${plainId(product)}, not known here`, product);
   option.dataset['unknown'] = '';
   select.add(option);
 };

@@ -1,5 +1,6 @@
 import { type FindIndex, type FindKind, find } from '#engine/find.ts';
 import { FIND_INDEX, hitUrl } from '../../shared/urls.ts';
+import { fetchedOnce } from '../shared/fetch-json.ts';
 
 export type Found = {
   readonly title: string;
@@ -12,19 +13,8 @@ export type Found = {
   readonly perhaps: boolean;
 };
 
-let index: Promise<FindIndex> | undefined;
-
-/** Fetches the index once; a failed fetch is tried again at the next call. */
-export const loadIndex = (): Promise<FindIndex> => {
-  index ??= fetch(FIND_INDEX).then((response) => {
-    if (!response.ok) throw new Error(`${FIND_INDEX}: ${response.status}`);
-    return response.json() as Promise<FindIndex>;
-  });
-  index.catch(() => {
-    index = undefined;
-  });
-  return index;
-};
+/** The index of the search. Throws a `NetworkFault`; then it is tried again at the next call. */
+export const loadIndex = fetchedOnce<FindIndex>(FIND_INDEX);
 
 /** Hits looked through for pages: those that have none must not push others out. */
 const LOOKED_AT = 30;

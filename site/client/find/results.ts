@@ -1,4 +1,6 @@
 import { boardUrl, howDryUrl, seeUrl } from '../../shared/urls.ts';
+import { element, statusLine } from '../shared/element.ts';
+import { late, unlessOffline } from '../shared/fetch-json.ts';
 import type { Found } from './pages.ts';
 
 /** One large answer, then few others: a list to choose from is a second question. */
@@ -14,51 +16,48 @@ const KIND_WORDS: Readonly<Record<Found['kind'], string>> = {
   page: 'Tool',
 };
 
-const element = <K extends keyof HTMLElementTagNameMap>(
-  name: K,
-  className: string,
-  ...inside: readonly (string | Node)[]
-): HTMLElementTagNameMap[K] => {
-  const one = document.createElement(name);
-  if (className) one.className = className;
-  one.append(...inside);
-  return one;
-};
-
 /** The first board of a flaw, in the light that shows it; all other kinds have no picture. */
 const pictureOf = ({ kind, id }: Found): HTMLElement[] => {
   if (kind !== 'defect') return [];
-  const picture = document.createElement('img');
-  Object.assign(picture, {
+  const picture = element('img', {
     src: boardUrl(`defects/${id}-1`, 'raking'),
     alt: '',
     width: 480,
     height: 360,
     loading: 'lazy',
     decoding: 'async',
+    // A flaw that can not be seen, as a smell, has no board.
+    onerror: () => figure.remove(),
   });
-  const figure = element('figure', 'board', picture);
-  // A flaw that can not be seen, as a smell, has no board.
-  picture.addEventListener('error', () => figure.remove());
+  const figure = element('figure', { className: 'board' }, picture);
   return [figure];
 };
 
 const asHit = (found: Found): HTMLLIElement => {
-  const link = element('a', 'tape flag', found.title);
-  link.href = found.url;
+  const { kind, id, title, url, says, perhaps } = found;
   const words = element(
     'div',
-    'words',
-    link,
-    element('p', '', element('b', 'kind', KIND_WORDS[found.kind]), ` ${found.says}`),
+    { className: 'words' },
+    element('a', { className: 'tape flag', href: url }, title),
+    element('p', {}, element('b', { className: 'kind' }, KIND_WORDS[kind]), ` ${says}`),
   );
-  if (found.kind === 'defect' && !found.perhaps) {
-    const dry = element('a', '', 'How dry is it? What to do now');
-    dry.href = howDryUrl(found.id);
-    words.append(element('p', 'now', dry));
-  }
-  return element('li', '', ...pictureOf(found), words);
+  const dry = () => element('a', { href: howDryUrl(id) }, 'How dry is it? What to do now');
+  if (kind === 'defect' && !perhaps) words.append(element('p', { className: 'now' }, dry()));
+  return element('li', {}, ...pictureOf(found), words);
 };
+
+const walkMe = (): HTMLElement =>
+  element(
+    'p',
+    {},
+    element(
+      'a',
+      { className: 'tape strip', href: seeUrl([]) },
+      element('b', {}, 'Walk me through it'),
+      ' ',
+      element('span', {}, 'A few questions about what you see'),
+    ),
+  );
 
 /** What fits the words in the address, above the list of all flaws. */
 export class ResultsElement extends HTMLElement {
@@ -74,23 +73,16 @@ export class ResultsElement extends HTMLElement {
   }
 
   async #answer(words: string) {
-    const said = element('p', '');
-    said.setAttribute('role', 'status');
+    const said = statusLine();
     this.replaceChildren(said);
-    try {
-      const { findPages } = await import('./pages.ts');
-      const found = await findPages(words, SHOWN);
-      said.textContent = this.#verdictOn(words, found);
-      if (found.length) this.append(element('ol', 'answers', ...found.map(asHit)));
-      if (!found.length || found[0]?.perhaps) {
-        const walk = element('a', 'tape strip', element('b', '', 'Walk me through it'), ' ');
-        walk.append(element('span', '', 'A few questions about what you see'));
-        walk.href = seeUrl([]);
-        this.append(element('p', '', walk));
-      }
-    } catch {
-      said.textContent = 'The search could not be loaded. All flaws are listed below.';
-    }
+    const found = await unlessOffline(
+      late(() => import('./pages.ts')).then(({ findPages }) => findPages(words, SHOWN)),
+    );
+    said.textContent = found
+      ? this.#verdictOn(words, found)
+      : 'The search could not be loaded. All flaws are listed below.';
+    if (found?.length) this.append(element('ol', { className: 'answers' }, ...found.map(asHit)));
+    if (found && (!found.length || found[0]?.perhaps)) this.append(walkMe());
   }
 
   #verdictOn(words: string, found: readonly Found[]): string {

@@ -1,6 +1,9 @@
+import { element } from '../shared/element.ts';
+import { late, unlessOffline } from '../shared/fetch-json.ts';
 import type { Found } from './pages.ts';
 
 const SHOWN = 6;
+const loadPages = () => late(() => import('./pages.ts'));
 /** So many words are a story, which is listened to; fewer are searched for. */
 const STORY = 6;
 let made = 0;
@@ -30,7 +33,7 @@ export class SearchElement extends HTMLElement {
     input.setAttribute('aria-controls', this.#list.id);
     input.addEventListener(
       'focus',
-      () => void import('./pages.ts').then((pages) => pages.loadIndex()).catch(() => undefined),
+      () => void unlessOffline(loadPages().then((pages) => pages.loadIndex())),
       { once: true, signal },
     );
     input.addEventListener('input', () => void this.#look(input), { signal });
@@ -39,9 +42,13 @@ export class SearchElement extends HTMLElement {
     input.addEventListener('blur', () => this.#close(input), { signal });
     // A press on a hit must not take the focus from the box before the click arrives.
     this.#list.addEventListener('pointerdown', (event) => event.preventDefault(), { signal });
-    this.#list.addEventListener('click', (event) => this.#open((event.target as HTMLElement).closest('li')), {
-      signal,
-    });
+    this.#list.addEventListener(
+      'click',
+      ({ target }) => this.#open(target instanceof Element ? target.closest('li') : null),
+      {
+        signal,
+      },
+    );
   }
 
   disconnectedCallback() {
@@ -52,9 +59,9 @@ export class SearchElement extends HTMLElement {
   async #look(input: HTMLInputElement) {
     const asked = ++this.#asked;
     const words = input.value;
-    const pages = await import('./pages.ts').catch(() => undefined);
     // Offline before the first search: the form still works, so nothing is said.
-    const found = (await pages?.findPages(words, SHOWN, true).catch(() => [])) ?? [];
+    const found =
+      (await unlessOffline(loadPages().then((pages) => pages.findPages(words, SHOWN, true)))) ?? [];
     if (asked !== this.#asked) return;
     this.#found = found;
     this.#at = -1;
@@ -63,11 +70,9 @@ export class SearchElement extends HTMLElement {
   }
 
   #option({ title }: Found, index: number): HTMLLIElement {
-    const option = document.createElement('li');
-    option.id = `${this.#list.id}-${index}`;
+    const option = element('li', { id: `${this.#list.id}-${index}` }, title);
     option.setAttribute('role', 'option');
     option.setAttribute('aria-selected', 'false');
-    option.textContent = title;
     return option;
   }
 
@@ -114,7 +119,7 @@ export class SearchElement extends HTMLElement {
   }
 
   #open(option: Element | null | undefined) {
-    const hit = this.#found[[...this.#list.children].indexOf(option as Element)];
+    const hit = option && this.#found[[...this.#list.children].indexOf(option)];
     if (hit) location.assign(hit.url);
   }
 }

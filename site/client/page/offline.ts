@@ -1,33 +1,27 @@
 import { BASE } from '../../shared/urls.ts';
+import { button, statusLine } from '../shared/element.ts';
 
 const WORKER = `${BASE}sw.js`;
 
 /** The page's policy lets no script in by address but this one. Older browsers know no such rule. */
 const trusted = (): string => {
-  type Factory = {
-    createPolicy(name: string, rules: { createScriptURL(url: string): string }): typeof rules;
-  };
-  type Rules = { createScriptURL(url: string): string };
-  const factory = (window as unknown as { trustedTypes?: Factory }).trustedTypes;
-  const rules: Rules = {
+  const rules: ScriptUrlRules = {
     createScriptURL: (url) => {
       if (url !== WORKER) throw new TypeError(`${url} is not the worker`);
       return url;
     },
   };
-  return factory ? factory.createPolicy('sw', rules).createScriptURL(WORKER) : WORKER;
+  return window.trustedTypes?.createPolicy('sw', rules).createScriptURL(WORKER) ?? WORKER;
 };
 
 /** Keeps the whole site on the device, says how far it is, and offers newer knowledge without ever forcing it. */
 export class OfflineElement extends HTMLElement {
-  #said = document.createElement('p');
+  #said = statusLine('', 'small');
   #stop = new AbortController();
 
   connectedCallback() {
     if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
     this.#stop = new AbortController();
-    this.#said.className = 'small';
-    this.#said.setAttribute('role', 'status');
     this.append(this.#said);
     const start = () => void this.#register().catch(() => this.#failed());
     // The page that she came for has the line to itself.
@@ -79,7 +73,7 @@ export class OfflineElement extends HTMLElement {
   }
 
   #progress(data: unknown) {
-    const { saved } = (data ?? {}) as { saved?: unknown };
+    const saved: unknown = typeof data === 'object' && data && 'saved' in data ? data.saved : undefined;
     if (saved === 1) this.#say('Everything is on this phone.');
     else if (typeof saved === 'number')
       this.#say(`All words are on this phone. Saving the pictures: ${Math.floor(saved * 100)} %`);
@@ -88,11 +82,6 @@ export class OfflineElement extends HTMLElement {
 
   #offer(waiting: ServiceWorker) {
     if (this.querySelector('button')) return;
-    const button = document.createElement('button');
-    button.type = 'button';
-    button.className = 'quiet';
-    button.textContent = 'New knowledge is here. Show it';
-    button.addEventListener('click', () => waiting.postMessage('take over'), { signal: this.#stop.signal });
-    this.append(button);
+    this.append(button('New knowledge is here. Show it', () => waiting.postMessage('take over'), 'quiet'));
   }
 }

@@ -1,4 +1,4 @@
-import { note } from '../shared/note.ts';
+import { button, statusLine } from '../shared/element.ts';
 
 /** What to pass on: the verdict first, then what the page is about, then an address that lasts. */
 const message = () => {
@@ -13,15 +13,8 @@ const canShare = (): boolean => typeof navigator.share === 'function';
 
 /** A button that hands the page to the phone's own sharing, or copies it where there is none. */
 export class ShareElement extends HTMLElement {
-  #button: HTMLButtonElement | undefined;
-
   connectedCallback() {
-    this.#button = document.createElement('button');
-    this.#button.type = 'button';
-    this.#button.className = 'quiet';
-    this.#button.textContent = canShare() ? 'Share' : 'Copy the link';
-    this.#button.addEventListener('click', () => void this.#share());
-    this.append(this.#button);
+    this.append(button(canShare() ? 'Share' : 'Copy the link', () => void this.#share(), 'quiet'));
   }
 
   disconnectedCallback() {
@@ -34,11 +27,11 @@ export class ShareElement extends HTMLElement {
     try {
       if (canShare()) return await navigator.share({ text, url });
       await navigator.clipboard.writeText(`${text}\n${url}`);
-      note(this, 'Copied.');
+      this.append(statusLine('Copied.', 'small'));
     } catch (error) {
       // She closed the sheet: nothing to say.
       if (error instanceof DOMException && error.name === 'AbortError') return;
-      note(this, `Not copied. The link is ${url}`);
+      this.append(statusLine(`Not copied. The link is ${url}`, 'small'));
     }
   }
 }

@@ -1,32 +1,27 @@
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { element } from '../shared/element.ts';
+import { late, NetworkFault } from '../shared/fetch-json.ts';
+import { lightAt } from '../shared/lights.ts';
+import { objectWith, readPageData } from '../shared/page-data.ts';
+
+const RECIPE = objectWith<BoardRecipe>('width-mm', 'features');
 
 /** As drawn: large enough to tell a ridge from a dip, small enough for an old phone to turn without a stutter. */
 const WIDTH = 240;
 const HEIGHT = 180;
-/** Where the slider begins and ends: the lights of the two pictures. */
-const LOW = { azimuthDegrees: 142, elevationDegrees: 14 };
-const FACING = { azimuthDegrees: 118, elevationDegrees: 58 };
 const WORDS = ['low from the left', 'higher from the left', 'high from the left', 'facing you'] as const;
-
-const lightAt = (share: number) => ({
-  azimuthDegrees: LOW.azimuthDegrees + (FACING.azimuthDegrees - LOW.azimuthDegrees) * share,
-  elevationDegrees: LOW.elevationDegrees + (FACING.elevationDegrees - LOW.elevationDegrees) * share,
-});
 
 /** A slider below a pair of boards: turns the light on the first. Nothing is loaded or drawn before it is moved. */
 export class TurnLightElement extends HTMLElement {
-  #slider = document.createElement('input');
+  #slider = element('input', { type: 'range', min: '0', max: '100', value: '0' });
   #canvas: HTMLCanvasElement | undefined;
   #draw: Promise<(share: number) => void> | undefined;
   #waiting = false;
 
   connectedCallback() {
-    const label = Object.assign(document.createElement('label'), { textContent: 'Turn the light ' });
-    Object.assign(this.#slider, { type: 'range', min: '0', max: '100', value: '0' });
     this.#slider.setAttribute('aria-valuetext', WORDS[0]);
     this.#slider.addEventListener('input', this.#turn);
-    label.append(this.#slider);
-    this.append(label);
+    this.append(element('label', {}, 'Turn the light ', this.#slider));
   }
 
   disconnectedCallback() {
@@ -54,19 +49,19 @@ export class TurnLightElement extends HTMLElement {
       this.#draw ??= this.#start();
       const draw = await this.#draw;
       draw(Number(this.#slider.value) / 100);
-    } catch {
-      // Offline before it was ever loaded: both pictures still stand there.
+    } catch (error) {
       this.#draw = undefined;
+      // Offline before it was ever loaded: both pictures still stand there.
+      if (!(error instanceof NetworkFault)) throw error;
     } finally {
       this.#waiting = false;
     }
   }
 
   async #start() {
-    const { turnable } = await import('#engine/board/turn.ts');
-    const recipe = JSON.parse(this.dataset['recipe'] ?? '') as BoardRecipe;
-    const at = turnable(recipe, WIDTH, HEIGHT);
-    const canvas = Object.assign(document.createElement('canvas'), { width: WIDTH, height: HEIGHT });
+    const { turnable } = await late(() => import('#engine/board/turn.ts'));
+    const at = turnable(readPageData(RECIPE, this.dataset['recipe']), WIDTH, HEIGHT);
+    const canvas = element('canvas', { width: WIDTH, height: HEIGHT });
     canvas.setAttribute('aria-hidden', 'true');
     this.#canvas = canvas;
     const on = canvas.getContext('2d');

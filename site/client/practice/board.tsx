@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { plainId } from '../shared/plain-id.ts';
 import { lightSaid, practiceSize, shadeOf } from './draw.ts';
 
 type Props = {
@@ -16,7 +17,7 @@ type Props = {
 /** What is said of a picture before it is answered: its size and its light, and never what is on it. */
 const sizeSaid = (recipe: BoardRecipe, turn: number): string => {
   const base = recipe.base.paint ?? recipe.base.wood ?? '';
-  return `${recipe.wet ? 'Wet' : 'Dry'} board over ${base.replace('-', ' ')}, ${recipe['width-mm']} mm wide, in ${lightSaid(turn)}`;
+  return `${recipe.wet ? 'Wet' : 'Dry'} board over ${plainId(base)}, ${recipe['width-mm']} mm wide, in ${lightSaid(turn)}`;
 };
 
 /** A board, drawn here and lit as told. */

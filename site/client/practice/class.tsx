@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { PracticeKey } from '#engine/practice.ts';
 import { PRACTICE } from '../../shared/urls.ts';
+import { copyText } from '../shared/copy-text.ts';
+import { plainId } from '../shared/plain-id.ts';
 import { PracticeItemView } from './item.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
 import { PrintSet } from './print-set.tsx';
@@ -61,16 +63,10 @@ const ClassResult = ({
   const [said, setSaid] = useState('');
   const right = wrong.filter((one) => one === undefined).length;
   const line = writeResult(title, { name, wrong });
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(line);
-      setSaid('Copied.');
-    } catch (error) {
-      // A browser that keeps its clipboard shut throws a DOMException; the text can be marked by hand.
-      if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
-      setSaid('This browser does not let it be copied. Mark the line instead.');
-    }
-  };
+  const copy = async () =>
+    setSaid(
+      (await copyText(line)) ? 'Copied.' : 'This browser does not let it be copied. Mark the line instead.',
+    );
   return (
     <section class="result">
       <h2>
@@ -99,7 +95,7 @@ const ClassResults = ({ dealer, boards }: Pick<Props, 'dealer' | 'boards'>) => {
   const [text, setText] = useState('');
   const results = readResults(text, boards.length);
   const nameOf = (id: string): string =>
-    dealer.known.has('defect', id) ? dealer.known.get('defect', id).name : id.replaceAll('-', ' ');
+    dealer.known.has('defect', id) ? dealer.known.get('defect', id).name : plainId(id);
   return (
     <details class="fold results">
       <summary>For the teacher: read the lines that came back</summary>

@@ -1,22 +1,12 @@
-import type { LightAngles } from '#engine/board/light.ts';
 import { turnable } from '#engine/board/turn.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { lightAt } from '../shared/lights.ts';
 
 /** As drawn: enough to tell a ridge from a dip, and on a phone small enough to be there at once. */
 const ON_PHONE = { width: 280, height: 210 } as const;
 const ON_DESK = { width: 400, height: 300 } as const;
 export const practiceSize = (): { readonly width: number; readonly height: number } =>
   matchMedia('(min-width: 60rem)').matches ? ON_DESK : ON_PHONE;
-
-/** The lights of the two pictures that the site shows everywhere. */
-const LOW: LightAngles = { azimuthDegrees: 142, elevationDegrees: 14 };
-const FACING: LightAngles = { azimuthDegrees: 118, elevationDegrees: 58 };
-
-/** @param turn 0 low from the side, 1 facing */
-const lightAt = (turn: number): LightAngles => ({
-  azimuthDegrees: LOW.azimuthDegrees + (FACING.azimuthDegrees - LOW.azimuthDegrees) * turn,
-  elevationDegrees: LOW.elevationDegrees + (FACING.elevationDegrees - LOW.elevationDegrees) * turn,
-});
 
 /** Shades a board into a canvas in any light; its maps are made at the first call and kept. */
 export type Shade = (canvas: HTMLCanvasElement, turn: number) => void;

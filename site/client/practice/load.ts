@@ -1,19 +1,24 @@
-import { type Knowledge, knowledgeOf } from '#engine/index.ts';
 import type { PracticeWords } from '#engine/model/practice.ts';
-import { dealPractice, type PracticeItem, type PracticeKey, practised } from '#engine/practice.ts';
-import { type PracticeData, practiceEntries } from '../../shared/practice-data.ts';
+import {
+  dealPractice,
+  type PracticeItem,
+  type PracticeKey,
+  type PracticeKnowledge,
+  practised,
+} from '#engine/practice.ts';
+import { type PracticeData, practiceKnowledge } from '../../shared/practice-data.ts';
 import { PRACTICE_DATA } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 
 /** All that boards are dealt from. */
-export type Dealer = { readonly known: Knowledge; readonly words: PracticeWords };
+export type Dealer = { readonly known: PracticeKnowledge; readonly words: PracticeWords };
 
 const dataOnce = fetchedOnce<PracticeData>(PRACTICE_DATA);
 
 /** Throws a `NetworkFault` where it does not come. */
 export const loadDealer = async (): Promise<Dealer> => {
   const data = await dataOnce();
-  return { known: knowledgeOf(practiceEntries(data)), words: data.words };
+  return { known: practiceKnowledge(data), words: data.words };
 };
 
 /** Whether this knowledge still has the flaw of a key: a link may be older than a merge. */

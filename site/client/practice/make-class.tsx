@@ -8,6 +8,7 @@ import {
   SOUND,
 } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
+import { copyText } from '../shared/copy-text.ts';
 import type { Dealer } from './load.ts';
 import { newSeed } from './seed.ts';
 import { LONGEST_TITLE, MOST_IN_A_SET, writeLink } from './state.ts';
@@ -48,15 +49,10 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
   const [said, setSaid] = useState('');
   const hash = writeLink({ title, boards });
   const link = new URL(`${PRACTICE}#${hash}`, location.origin).href;
-  const copy = async () => {
-    try {
-      await navigator.clipboard.writeText(link);
-      setSaid('Copied.');
-    } catch (error) {
-      if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
-      setSaid('This browser does not let it be copied. Mark the link instead.');
-    }
-  };
+  const copy = async () =>
+    setSaid(
+      (await copyText(link)) ? 'Copied.' : 'This browser does not let it be copied. Mark the link instead.',
+    );
   return (
     <details class="fold make-class">
       <summary>For a class: make a set by link</summary>

@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { signOf } from '#engine/sign.ts';
 import { shortUrl } from '../../shared/urls.ts';
+import { saveBlob } from '../shared/save-file.ts';
 import type { Dealer } from './load.ts';
 import { drawPost, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
 
@@ -17,8 +19,7 @@ const choicesOf = (
   if (!first) return [];
   const plain = (recipe: BoardRecipe, label = ''): PostPicture => ({ recipe, light: 'raking', label });
   const wet = flaw.boards.find((board) => board.wet) ?? { ...first, wet: true };
-  const freshFlaw =
-    flaw.signs['there-while-coating' as never] !== 'no' && flaw.signs['came-in-use' as never] !== 'yes';
+  const freshFlaw = signOf(flaw, 'there-while-coating') !== 'no' && signOf(flaw, 'came-in-use') !== 'yes';
   return [
     {
       says: 'Two lights',
@@ -82,11 +83,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
   const save = () =>
     canvas.current?.toBlob((blob) => {
       if (!blob) return setSaid('This browser can not make the picture.');
-      const anchor = document.createElement('a');
-      anchor.href = URL.createObjectURL(blob);
-      anchor.download = `${flaw}-${size}.png`;
-      anchor.click();
-      setTimeout(() => URL.revokeObjectURL(anchor.href), 60_000);
+      saveBlob(`${flaw}-${size}.png`, blob);
       setSaid('Saved.');
     }, 'image/png');
   return (

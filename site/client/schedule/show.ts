@@ -1,10 +1,9 @@
 import { h, render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
-import { type Job, type Outcome, type PlanProduct, schedule } from '#engine/schedule.ts';
-import type { PlanData } from '../../shared/plan-data.ts';
+import { type Job, type Outcome, schedule } from '#engine/schedule.ts';
+import { type PlanData, planRules } from '../../shared/plan-data.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
-import { rulesIn } from '../shared/judge.ts';
 import { day, make, ruleLine, type Shown } from '../shared/make.ts';
 import { plainId } from '../shared/plain-id.ts';
 import { sayDegrees } from '../shared/say-units.ts';
@@ -18,9 +17,8 @@ import { stepsOf } from './steps.ts';
 export const outcomeOf = (job: Job, data: PlanData, us: boolean): Outcome => {
   const product = data.products.find(({ id }) => id === job.product);
   if (!product) throw new Error(`no product ${job.product}`);
-  const plan = { ...data.plan, presets: [] };
   const units = us ? 'us' : 'metric';
-  return schedule(plan, rulesIn(data), job, product as unknown as PlanProduct, calendarAt(job.start), units);
+  return schedule(data.plan, planRules(data), job, product, calendarAt(job.start), units);
 };
 
 const KEY =

@@ -10,11 +10,8 @@ export class NetworkFault extends Error {
   }
 }
 
-/**
- * A data file of this site, written by the same build as the script that asks for it, so its type is that of the build.
- * Throws a `NetworkFault` where it does not come or is no JSON: a sign-in page of a hotel answers with 200, too.
- */
-export const fetchJson = async <T>(address: string): Promise<T> => {
+/** What lies at an address of this site. Throws a `NetworkFault` where it does not come. */
+export const fetched = async (address: string): Promise<Response> => {
   const url = new URL(address, location.href);
   let answer: Response;
   try {
@@ -23,12 +20,28 @@ export const fetchJson = async <T>(address: string): Promise<T> => {
     throw new NetworkFault(address, undefined, cause);
   }
   if (!answer.ok) throw new NetworkFault(address, answer.status);
+  return answer;
+};
+
+/**
+ * A data file of this site, written by the same build as the script that asks for it, so its type is that of the build.
+ * Throws a `NetworkFault` where it does not come or is no JSON: a sign-in page of a hotel answers with 200, too.
+ */
+export const fetchJson = async <T>(address: string): Promise<T> => {
+  const answer = await fetched(address);
   try {
     return await answer.json();
   } catch (cause) {
     throw new NetworkFault(address, answer.status, cause);
   }
 };
+
+/** A part of the program that comes late. A browser tells a file that did not come as a `TypeError`, and names it. */
+export const late = <T>(load: () => Promise<T>): Promise<T> =>
+  load().catch((error: unknown) => {
+    if (error instanceof TypeError) throw new NetworkFault(error.message, undefined, error);
+    throw error;
+  });
 
 /** What was asked of the network, or nothing where it did not give it. A bug is thrown on. */
 export const unlessOffline = <T>(asked: Promise<T>): Promise<T | undefined> =>

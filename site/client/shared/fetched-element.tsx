@@ -1,4 +1,5 @@
 import { type ComponentChild, render } from 'preact';
+import { statusLine } from './element.ts';
 import { NetworkFault } from './fetch-json.ts';
 
 /**
@@ -27,9 +28,7 @@ export const fetchedElement = <T,>(
       } catch (error) {
         if (!(error instanceof NetworkFault)) throw error;
         this.querySelector('.before-script')?.classList.remove('before-script');
-        const said = Object.assign(document.createElement('p'), { textContent: sorry });
-        said.setAttribute('role', 'status');
-        this.prepend(said);
+        this.prepend(statusLine(sorry));
       }
     }
   };

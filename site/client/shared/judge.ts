@@ -1,22 +1,11 @@
 import { type Judgement, judgeLaying, type Laying, noesOfAll } from '#engine/fitness.ts';
-import { type AnyEntry, type Knowledge, knowledgeOf } from '#engine/index.ts';
-import type { PlanData } from '../../shared/plan-data.ts';
+import { type PlanData, planRules } from '../../shared/plan-data.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
 import { fetchedOnce } from './fetch-json.ts';
 import type { Units } from './form/units.ts';
 
 /** The tables and rules of the schedule. Throws a `NetworkFault`; then it is tried again at the next call. */
 export const planTables = fetchedOnce<PlanData>(PLAN_DATA);
-
-/** The rules as the engine reads them, put together once. */
-export const rulesIn = (data: PlanData): Knowledge => {
-  const found =
-    rulesOf.get(data) ??
-    knowledgeOf(data.rules.map((rule) => ({ ...rule, kindOf: 'rule' })) as unknown as AnyEntry[]);
-  rulesOf.set(data, found);
-  return found;
-};
-const rulesOf = new WeakMap<PlanData, Knowledge>();
 
 /** When the coat would be laid, epoch milliseconds, and the units that numbers are said in. */
 type How = { readonly at?: number; readonly units: Units };
@@ -34,7 +23,7 @@ export const judgeCoat = async (
   if (!Number.isFinite(celsius) || !Number.isFinite(relativeHumidity)) return undefined;
   const data = await planTables();
   const found = data.products.find(({ id }) => id === product);
-  return found && judgeLaying(data.plan, rulesIn(data), laying, found, how);
+  return found && judgeLaying(data.plan, planRules(data), laying, found, how);
 };
 
 /** What forbids a coat of which only the kind is known, the `family` of the facts. */
@@ -45,5 +34,5 @@ export const noesOfKind = async (
 ): Promise<Judgement['noes']> => {
   const data = await planTables();
   const products = data.products.filter((product) => product.family === family);
-  return noesOfAll(data.plan, rulesIn(data), laying, products, units);
+  return noesOfAll(data.plan, planRules(data), laying, products, units);
 };

@@ -1,11 +1,17 @@
+/** So long a browser may take to read what it is to save. */
+const KEPT_FOR = 60_000;
+
 /** Hands a file to the browser's downloads. */
-export const saveFile = (name: string, type: string, text: string): void => {
+export const saveBlob = (name: string, blob: Blob): void => {
   const anchor = document.createElement('a');
-  anchor.href = URL.createObjectURL(new Blob([text], { type }));
+  anchor.href = URL.createObjectURL(blob);
   anchor.download = name;
   anchor.click();
-  setTimeout(() => URL.revokeObjectURL(anchor.href), 60_000);
+  setTimeout(() => URL.revokeObjectURL(anchor.href), KEPT_FOR);
 };
+
+export const saveFile = (name: string, type: string, text: string): void =>
+  saveBlob(name, new Blob([text], { type }));
 
 /** A name that every file system takes. */
 export const fileName = (name: string): string =>

@@ -1,9 +1,13 @@
-import { type Knowledge, knowledgeOf } from '#engine/index.ts';
+import { partOf } from '#engine/index.ts';
 import { walkDataUrl } from '../../shared/urls.ts';
-import { entriesOf, type WalkData } from '../../shared/walk-data.ts';
+import type { WalkData, WalkKnowledge } from '../../shared/walk-data.ts';
+import { fetchJson, unlessOffline } from './fetch-json.ts';
 
-/** The part of the knowledge that a defect's walk needs, fetched; nothing where there is no such defect. */
-export const walkKnowledge = async (defect: string): Promise<Knowledge | undefined> => {
-  const response = await fetch(walkDataUrl(encodeURIComponent(defect)));
-  return response.ok ? knowledgeOf(entriesOf((await response.json()) as WalkData)) : undefined;
+export const walkDataOf = (defect: string): Promise<WalkData> =>
+  fetchJson(walkDataUrl(encodeURIComponent(defect)));
+
+/** The part of the knowledge that a defect's walk needs; nothing where it does not come, or there is no such defect. */
+export const walkKnowledge = async (defect: string): Promise<WalkKnowledge | undefined> => {
+  const data = await unlessOffline(walkDataOf(defect));
+  return data && partOf(data);
 };

@@ -1,19 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { Reply } from '#engine/hear.ts';
+import { copyText } from '../shared/copy-text.ts';
 
 /** A reply to somebody else's post, short and long, to copy. Never surer than what stands above it. */
 export const ReplyToCopy = ({ answer }: { readonly answer: Reply }) => {
   const [said, setSaid] = useState('');
-  const copy = async (text: string) => {
-    try {
-      await navigator.clipboard.writeText(text);
-      setSaid('Copied.');
-    } catch (error) {
-      // A browser that keeps its clipboard shut throws a DOMException; the text can be marked by hand.
-      if (!(error instanceof DOMException || error instanceof TypeError)) throw error;
-      setSaid('This browser does not let it be copied. Mark the text instead.');
-    }
-  };
+  const copy = async (text: string) =>
+    setSaid(
+      (await copyText(text)) ? 'Copied.' : 'This browser does not let it be copied. Mark the text instead.',
+    );
   return (
     <details class="reply">
       <summary>Answer somebody with this</summary>

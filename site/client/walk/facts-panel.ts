@@ -1,15 +1,14 @@
-import { type Case, withFact, without } from '#engine/index.ts';
-import { TOLD, type ToldFact } from '../../shared/told.ts';
+import { type Case, without } from '#engine/index.ts';
+import { isToldFact, TOLD, TOLD_FACTS, type ToldFact } from '../../shared/told.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
 import { keepCase, readCase } from '../case/store.ts';
-import { note } from '../shared/note.ts';
-
-const make = <K extends keyof HTMLElementTagNameMap>(name: K, words = ''): HTMLElementTagNameMap[K] =>
-  Object.assign(document.createElement(name), { textContent: words });
+import { button, element, statusLine } from '../shared/element.ts';
+import { late, unlessOffline } from '../shared/fetch-json.ts';
 
 const tell = (host: Element, fact: ToldFact, value: string): void => {
-  const on = value ? withFact(readCase(), fact, value as never) : without(readCase(), fact);
-  if (!keepCase(on)) note(host, 'This browser keeps no notes, so this can not be remembered.');
+  const on: Case = value ? { ...readCase(), [fact]: { value, how: 'told' } } : without(readCase(), fact);
+  if (!keepCase(on))
+    host.append(statusLine('This browser keeps no notes, so this can not be remembered.', 'small'));
   document.dispatchEvent(new Event(TOLD_EVENT));
 };
 
@@ -20,27 +19,21 @@ const given = (on: Case, fact: ToldFact): string => {
 
 /** One fact as a row of strips, where a caution hangs on it. */
 const asStrips = (host: Element, fact: ToldFact): HTMLElement => {
-  const group = make('fieldset');
-  group.append(make('legend', TOLD[fact].ask));
-  for (const [value, words] of Object.entries(TOLD[fact].values)) {
-    const button = Object.assign(make('button', words), { type: 'button' });
-    button.setAttribute('aria-pressed', String(given(readCase(), fact) === value));
-    button.addEventListener('click', () => tell(host, fact, value));
-    group.append(button);
-  }
-  return group;
+  const strips = Object.entries(TOLD[fact].values).map(([value, words]) => {
+    const strip = button(words, () => tell(host, fact, value));
+    strip.setAttribute('aria-pressed', String(given(readCase(), fact) === value));
+    return strip;
+  });
+  return element('fieldset', {}, element('legend', {}, TOLD[fact].ask), ...strips);
 };
 
 /** One fact as a list to choose from. */
 const asList = (host: Element, fact: ToldFact): HTMLElement => {
-  const label = make('label', TOLD[fact].ask);
-  const list = make('select');
   const choices = [['', 'Not told'], ...Object.entries(TOLD[fact].values)] as const;
-  for (const [value, words] of choices) list.append(new Option(words, value));
+  const options = choices.map(([value, words]) => new Option(words, value));
+  const list = element('select', { onchange: () => tell(host, fact, list.value) }, ...options);
   list.value = given(readCase(), fact);
-  list.addEventListener('change', () => tell(host, fact, list.value));
-  label.append(list);
-  return label;
+  return element('label', {}, TOLD[fact].ask, list);
 };
 
 const MANY = 4;
@@ -51,10 +44,9 @@ class ToldElement extends HTMLElement {
 
   connectedCallback() {
     this.#stop = new AbortController();
-    const fact = this.dataset['fact'] as ToldFact | undefined;
-    if (fact && !(fact in TOLD)) return;
-    if (fact) this.#askOne(fact);
-    else this.#askAll();
+    const { fact } = this.dataset;
+    if (!fact) this.#askAll();
+    else if (isToldFact(fact)) this.#askOne(fact);
   }
 
   #askOne(fact: ToldFact) {
@@ -63,7 +55,7 @@ class ToldElement extends HTMLElement {
     if (chips && given(readCase(), fact)) return;
     const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
     const show = () => {
-      const at = [...this.querySelectorAll('button')].indexOf(document.activeElement as HTMLButtonElement);
+      const at = [...this.querySelectorAll('button')].findIndex((one) => one.matches(':focus'));
       this.replaceChildren(ask(this, fact));
       this.querySelectorAll('button')[at]?.focus();
     };
@@ -72,15 +64,14 @@ class ToldElement extends HTMLElement {
   }
 
   #askAll() {
-    const details = make('details');
-    const facts = Object.keys(TOLD) as ToldFact[];
-    const summary = make('summary');
+    const summary = element('summary');
     const count = () => {
-      const told = facts.filter((one) => given(readCase(), one)).length;
+      const told = TOLD_FACTS.filter((one) => given(readCase(), one)).length;
       summary.textContent = told ? `Your piece: ${told} details` : 'Add details of your piece';
     };
     count();
-    details.append(summary, ...facts.map((one) => asList(this, one)));
+    const lists = TOLD_FACTS.map((one) => asList(this, one));
+    const details = element('details', {}, summary, ...lists);
     this.replaceChildren(details);
     if (document.documentElement.dataset['fit'] !== undefined) void this.#fit();
     document.addEventListener(
@@ -88,7 +79,7 @@ class ToldElement extends HTMLElement {
       () => {
         count();
         void this.#fit();
-        for (const [index, one] of facts.entries()) {
+        for (const [index, one] of TOLD_FACTS.entries()) {
           const list = details.querySelectorAll('select')[index];
           if (list) list.value = given(readCase(), one);
         }
@@ -100,7 +91,7 @@ class ToldElement extends HTMLElement {
   /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
     if (document.querySelector('#verdict, .procedure[data-remedy]'))
-      await import('./advice.ts').then(({ fitAdvice }) => fitAdvice()).catch(() => undefined);
+      await unlessOffline(late(() => import('./advice.ts')).then(({ fitAdvice }) => fitAdvice()));
     delete document.documentElement.dataset['fit'];
   }
 

@@ -1,12 +1,11 @@
-import type { RuleEntry } from '#engine/index.ts';
-import { RULE_WORDS } from '../../shared/told-rule.ts';
+import { RULE_WORDS, type ToldRule } from '../../shared/told-rule.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 
 /** The markup of a rule as the page itself has it (RuleModels.astro). */
 type Model = 'care' | 'note' | 'stop' | 'apart-care' | 'apart-note' | 'stop-first' | 'stops';
 
 /** A copy of the page's model with the words of the rule. Throws where the page has no such model. */
-export const boxOf = (model: Model, rule?: RuleEntry): HTMLElement => {
+export const boxOf = (model: Model, rule?: ToldRule): HTMLElement => {
   const found = document.querySelector<HTMLTemplateElement>(`template[data-model=${model}]`);
   const box = found?.content.firstElementChild?.cloneNode(true);
   if (!(box instanceof HTMLElement)) throw new Error(`no model of ${model} on this page`);

@@ -5,7 +5,7 @@ export class TreeElement extends HTMLElement {
   connectedCallback() {
     const on = readCase();
     for (const branch of this.querySelectorAll('li')) {
-      const question = branch.closest('ul')?.dataset['ask'] as keyof typeof on;
+      const question = branch.closest('ul')?.dataset['ask'] ?? '';
       const before = branch.parentElement?.closest('li');
       const reached = !before || before.classList.contains('taken');
       if (reached && on[question]?.value === branch.dataset['said']) branch.classList.add('taken');

@@ -12,6 +12,7 @@ import {
   walk,
   withFact,
 } from '#engine/index.ts';
+import type { Hazard } from '#engine/model/hazard.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { hazardsSaid } from '../../../engine/prove/hazard-words.ts';
 import { known } from './knowledge.ts';
@@ -40,9 +41,10 @@ const faultsAt = (defect: string, on: Case): string[] => {
   );
   const apart = cautionsApart(known, on, walked).map(({ id }) => id as string);
   const { stage } = on as { stage?: { value: Stage } };
-  const saidNow = walked.leaves
-    .map((leaf) => new Set(stage ? hazardsSaid(actOf(known, on, leaf, stage.value).say).keys() : []))
-    .reduce((all, one) => all.intersection(one));
+  const [first = new Set<Hazard>(), ...others] = walked.leaves.map(
+    (leaf) => new Set(stage ? hazardsSaid(actOf(known, on, leaf, stage.value).say).keys() : []),
+  );
+  const saidNow = [...first].filter((hazard) => others.every((one) => one.has(hazard)));
   const where = `${defect} ${JSON.stringify(Object.entries(on).map(([name, { value }]) => `${name}=${value}`))}`;
   return [
     ...walked.fired.cautions
@@ -53,7 +55,7 @@ const faultsAt = (defect: string, on: Case): string[] => {
       .map((id) => `${id} is told twice: ${where}`),
     // What is wiped or warmed now is no step of a remedy, so its caution stands beside the verdict.
     ...apart
-      .filter((id) => !known.get('rule', id).hazards.some((hazard) => saidNow.has(hazard)))
+      .filter((id) => !known.get('rule', id).hazards.some((hazard) => saidNow.includes(hazard)))
       .filter(() => walked.kind !== 'outcome' || !WIPED_NOW.includes(walked.action.do))
       .filter((id) => isOfSteps(known.get('rule', id)))
       .map((id) => `${id} stands without its step: ${where}`),

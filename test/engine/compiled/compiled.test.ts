@@ -10,6 +10,7 @@ import { endOf, markEnds, NO, OPEN, YES } from '#engine/compiled/trees.ts';
 import { holds } from '#engine/condition.ts';
 import { emptyCase, isAsk, type Knowledge, possible } from '#engine/index.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
 import type { Branch } from '#engine/model/tree.ts';
 import { isHandover } from '#engine/tree.ts';
 import { provenKnowledge } from '../../../content/tools/knowledge.ts';
@@ -23,7 +24,7 @@ const rules = rulesOf(known);
 const endsByHand = (
   knowledge: Knowledge,
   defect: string,
-  answer: (question: string) => string | undefined,
+  answer: (question: QuestionId) => string | undefined,
 ): ReadonlySet<string> => {
   const ends = new Set<string>();
   const follow = (branch: Branch, of: string): void => {

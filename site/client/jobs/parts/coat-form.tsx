@@ -6,6 +6,7 @@ import { CLOCK } from '../../../shared/urls.ts';
 import { askBefore } from '../../clock/before-coat.tsx';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
+import { button } from '../../shared/element.ts';
 import { newId } from '../../shared/id.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { Act } from '../views/controls.tsx';
@@ -28,7 +29,7 @@ export class CoatOnCard {
   #form: CoatForm | undefined;
   /** The coat that is corrected, as the form found it. */
   #coat: CardCoat | undefined;
-  readonly #leave = document.createElement('button');
+  readonly #leave = button('Leave it as it was', () => void this.#close(), 'quiet leave-it');
 
   constructor(frame: JobsFrame, data: JobsData, hands: CardHands) {
     this.#frame = frame;
@@ -39,12 +40,6 @@ export class CoatOnCard {
     this.place = place;
     place.hidden = true;
     const { signal } = frame;
-    Object.assign(this.#leave, {
-      type: 'button',
-      className: 'quiet leave-it',
-      textContent: 'Leave it as it was',
-    });
-    this.#leave.addEventListener('click', () => void this.#close(), { signal });
     place.addEventListener(
       'keydown',
       (event) => {

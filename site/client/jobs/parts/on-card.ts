@@ -2,12 +2,16 @@ import { readAddress } from '#engine/index.ts';
 import { cardUrl } from '../../../shared/jobs-urls.ts';
 import { BASE, readNodePath } from '../../../shared/urls.ts';
 import { cardInHand } from '../../case/card-in-hand.ts';
+import { button, element, statusLine } from '../../shared/element.ts';
+import { late, unlessOffline } from '../../shared/fetch-json.ts';
 import { walkKnowledge } from '../../shared/walk-knowledge.ts';
 
 const SAID = {
   saved: 'It stands on the card.',
   gone: 'That card is no longer in this browser, so nothing was noted.',
   full: 'The card holds as many as a card can, so nothing was noted. Take one off the card, or begin a second card for this piece.',
+  unloaded:
+    'Nothing was noted: what writes to the card could not be loaded. Try again when there is a signal.',
   refused:
     'The card could not be written: its storage is full, closed or damaged. Nothing on it was changed.',
 } as const;
@@ -23,15 +27,9 @@ class OnCardElement extends HTMLElement {
   connectedCallback() {
     const card = cardInHand();
     if (!card) return;
-    const link = Object.assign(document.createElement('a'), {
-      className: 'label',
-      href: cardUrl(card.id),
-      textContent: `Job card: ${card.name}`,
-    });
-    const told = document.createElement('p');
-    told.setAttribute('role', 'status');
-    const line = document.createElement('p');
-    line.append(link);
+    const href = cardUrl(card.id);
+    const line = element('p', {}, element('a', { className: 'label', href }, `Job card: ${card.name}`));
+    const told = statusLine();
     const { remedy } = this.dataset;
     this.replaceChildren(line);
     if (readNodePath(location.pathname)?.segments.length)
@@ -39,7 +37,7 @@ class OnCardElement extends HTMLElement {
     if (remedy)
       this.append(
         this.#button('I did this repair: note it', told, async () => {
-          const { noteRepair } = await import('../store/index.ts');
+          const { noteRepair } = await late(() => import('../store/index.ts'));
           return noteRepair(card.id, { remedy, ...afterRepair() });
         }),
       );
@@ -51,26 +49,25 @@ class OnCardElement extends HTMLElement {
   }
 
   #button(words: string, told: HTMLElement, act: () => Promise<keyof typeof SAID>): HTMLElement {
-    const button = Object.assign(document.createElement('button'), {
-      type: 'button',
-      className: 'quiet',
-      textContent: words,
-    });
-    button.addEventListener('click', async () => {
-      button.disabled = true;
-      told.textContent = '';
-      told.textContent = SAID[await act().catch((): keyof typeof SAID => 'refused')];
-      button.disabled = false;
-    });
-    return button;
+    const noting = button(
+      words,
+      async () => {
+        noting.disabled = true;
+        told.textContent = '';
+        told.textContent = SAID[(await unlessOffline(act())) ?? 'unloaded'];
+        noting.disabled = false;
+      },
+      'quiet',
+    );
+    return noting;
   }
 
-  async #flaw(id: string) {
+  async #flaw(id: string): Promise<keyof typeof SAID> {
     const place = readNodePath(location.pathname);
     const known = place && (await walkKnowledge(place.defect));
-    if (!place || !known) return 'refused';
+    if (!place || !known) return 'unloaded';
     const { answers } = readAddress(known, place.segments);
-    const { noteFlaw } = await import('../store/index.ts');
+    const { noteFlaw } = await late(() => import('../store/index.ts'));
     return noteFlaw(id, {
       defect: place.defect,
       answers: answers.map(([question, answer]) => [question, answer]),

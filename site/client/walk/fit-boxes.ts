@@ -1,0 +1,112 @@
+import type { ResolvedStep } from '#engine/index.ts';
+import type { AdviceRule } from '../../shared/advice-data.ts';
+import { waitWords } from '../../shared/span.ts';
+import { element } from '../shared/element.ts';
+import { boxOf } from './rule-box.ts';
+
+type AdviceStep = ResolvedStep<AdviceRule>;
+
+const boxesIn = (place: ParentNode, selector: string): ReadonlyMap<string, HTMLElement> =>
+  new Map([...place.querySelectorAll<HTMLElement>(selector)].map((one) => [one.dataset['rule'] ?? '', one]));
+
+/** Of the boxes that stand there those that no longer hold go, and those that now hold come. */
+const fitBoxes = (
+  there: ReadonlyMap<string, HTMLElement>,
+  rules: readonly AdviceRule[],
+  come: (rule: AdviceRule) => void,
+): void => {
+  for (const [id, box] of there) box.hidden = !rules.some((rule) => rule.id === id);
+  for (const rule of rules) if (!there.has(rule.id)) come(rule);
+};
+
+/** The cautions of one step; its stops stand before the stretch that it lies in. */
+const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
+  fitBoxes(
+    boxesIn(step, '[data-rule]'),
+    rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
+    (rule) => step.prepend(boxOf('care', rule)),
+  );
+
+/** Closes what lies behind stops, and opens it when none is left; what she opened herself stays open. */
+const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: readonly AdviceRule[]): void => {
+  const front = behind.querySelector<HTMLElement>(':scope > .front');
+  const details = behind.querySelector<HTMLDetailsElement>(':scope > details');
+  const summary = details?.querySelector<HTMLElement>(':scope > summary');
+  if (!front || !details || !summary) return;
+  fitBoxes(boxesIn(front, '[data-rule]'), stops, (rule) => front.prepend(boxOf('stop', rule)));
+  const standing = [...whole, ...stops];
+  const ids = standing.map(({ id }) => id).join(' ');
+  if (behind.dataset['stops'] === ids) return;
+  behind.dataset['stops'] = ids;
+  details.open = !standing.length;
+  summary.hidden = !standing.length;
+  const words = summary.querySelector('[data-open]');
+  if (words) words.textContent = standing.map(({ open }) => open ?? '').join('. ');
+};
+
+/** The cautions that stand before no step. */
+export const fitApart = (rules: readonly AdviceRule[]): void => {
+  const place = document.querySelector('.outcome > .then');
+  fitBoxes(boxesIn(document, '.outcome > .then > [data-rule]'), rules, (rule) =>
+    rule.level === 'note'
+      ? place?.append(boxOf('apart-note', rule))
+      : place?.prepend(boxOf('apart-care', rule)),
+  );
+};
+
+/** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
+export const fitStops = (stops: readonly AdviceRule[], mayGo: (rule: string) => boolean): void => {
+  let section = document.querySelector<HTMLElement>('.stops');
+  if (!section && stops.length) {
+    section = boxOf('stops');
+    document.querySelector('article.outcome')?.before(section);
+  }
+  if (!section) return;
+  const there = boxesIn(section, '[data-rule]');
+  for (const [id, box] of there) box.hidden = mayGo(id) && !stops.some((rule) => rule.id === id);
+  for (const rule of stops)
+    if (!there.has(rule.id)) section.querySelector('h1')?.after(boxOf('stop-first', rule));
+  section.hidden = !section.querySelector('[data-rule]:not([hidden])');
+  const verdict = document.getElementById('verdict');
+  const level = section.hidden ? 'h1' : 'h2';
+  if (verdict && verdict.localName !== level)
+    verdict.replaceWith(
+      element(level, { id: verdict.id, className: verdict.className }, ...verdict.childNodes),
+    );
+};
+
+/** The stops of a sheet that belong to the whole repair. */
+export const fitWholeStops = (procedure: HTMLElement, stops: readonly AdviceRule[]): void =>
+  fitBoxes(boxesIn(procedure, ':scope > .stop[data-rule]'), stops, (rule) =>
+    procedure.querySelector('.all-steps')?.before(boxOf('stop', rule)),
+  );
+
+/** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */
+export const fitProcedure = (
+  procedure: HTMLElement,
+  steps: readonly AdviceStep[],
+  whole: readonly AdviceRule[],
+): void => {
+  const stepOf = (item: HTMLElement) => steps.find(({ at }) => at === Number(item.dataset['step']));
+  for (const [index, behind] of [...procedure.querySelectorAll<HTMLElement>('.behind')].entries()) {
+    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > .steps > [data-step]')];
+    const stops = inside.flatMap((item) => stepOf(item)?.before ?? []).filter(({ kind }) => kind === 'stop');
+    fitBehind(behind, stops, index ? [] : whole);
+  }
+  for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
+    const step = stepOf(item);
+    item.hidden = !step;
+    item.querySelector('[data-only]')?.toggleAttribute('hidden', !step?.only);
+    const hours = item.querySelector<HTMLElement>('[data-hours]');
+    if (hours) {
+      hours.hidden = !step?.hours;
+      if (step?.hours) hours.textContent = waitWords(step.hours);
+    }
+    if (step) fitStep(item, step.before);
+  }
+  fitBoxes(
+    boxesIn(procedure, ':scope > [data-rule]'),
+    steps.flatMap((step) => step.before).filter(({ level }) => level === 'note'),
+    (rule) => procedure.querySelector('.all-steps')?.after(boxOf('note', rule)),
+  );
+};

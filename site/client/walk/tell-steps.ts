@@ -1,0 +1,115 @@
+import { layingOfCase } from '#engine/fitness.ts';
+import { byHand } from '#engine/hands.ts';
+import type { Case } from '#engine/index.ts';
+import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import type { Step } from '#engine/model/step.ts';
+import type { AdviceData, SheetKnowledge } from '../../shared/advice-data.ts';
+import { element } from '../shared/element.ts';
+import { unlessOffline } from '../shared/fetch-json.ts';
+import { noesOfKind } from '../shared/judge.ts';
+import { pageUnits } from '../shared/say-date.ts';
+
+const SHOWN_STEPS = '.steps > [data-step]:not([hidden])';
+
+/** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
+const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
+  for (const old of procedure.querySelectorAll('.film-so-far')) old.remove();
+  const says = sayFilmToSand(sanding, on);
+  const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
+  if (!says || !first?.matches('[data-kind=sand]')) return;
+  first
+    .querySelector('.do')
+    ?.before(element('p', { className: 'limit film-so-far' }, element('b', {}, 'The film so far: '), says));
+};
+
+/** The kind of top coat that a step lays; nothing where it lays none. */
+const kindLaid = (step: Step | undefined, on: Case): unknown => {
+  if (step?.kind !== 'coat') return undefined;
+  switch (step.product) {
+    case 'same':
+    case 'same-in-gloss':
+    case 'tinted-same':
+    case 'mist-of-same':
+      return on['family']?.value;
+    case 'dewaxed-shellac':
+      return 'shellac';
+    case 'water-based':
+    case 'wax':
+    case 'oil':
+      return step.product;
+    default:
+      return undefined;
+  }
+};
+
+const stepsOf = (known: Pick<SheetKnowledge, 'get'>, procedure: HTMLElement): readonly Step[] =>
+  known.get('remedy', procedure.dataset['remedy'] ?? '').steps;
+
+/** How each step is done with what was told, how she knows that it is done, and what if not. */
+const tellHands = (
+  known: SheetKnowledge,
+  hands: AdviceData['hands'],
+  procedure: HTMLElement,
+  on: Case,
+): void => {
+  for (const old of procedure.querySelectorAll('[data-hand]')) old.remove();
+  const steps = stepsOf(known, procedure);
+  for (const item of procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)) {
+    const step = steps[Number(item.dataset['step'])];
+    if (!step) continue;
+    const { how, done, ifNot } = byHand(known, hands, on, step);
+    const say = (words: string): void => {
+      const line = element('p', { className: 'worked' }, words);
+      line.dataset['hand'] = '';
+      item.append(line);
+    };
+    if (how) say(how);
+    if (done && !item.querySelector('.worked:not([data-hand])')) say(`Done when: ${done} If not: ${ifNot}`);
+  }
+};
+
+/** What stands at the steps of a repair beside its rules: the film so far, and how each is done by these hands. */
+export const tellSteps = (
+  known: SheetKnowledge,
+  { sanding, hands }: AdviceData,
+  procedure: HTMLElement,
+  on: Case,
+): void => {
+  tellFilm(sanding, procedure, on);
+  tellHands(known, hands, procedure, on);
+};
+
+/** What forbids the first coat of a repair in the air that is told, said before it as a plan would say it. */
+export const tellCoat = async (known: SheetKnowledge, procedure: HTMLElement, on: Case): Promise<void> => {
+  const steps = stepsOf(known, procedure);
+  const shown = [...procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)];
+  const sourceOf = ({ dataset }: HTMLElement) => steps[Number(dataset['step'])];
+  const first = shown.find((item) => kindLaid(sourceOf(item), on));
+  // What lay below is gone with a film that is taken off.
+  const stripped = shown.some(
+    (item, at) => first && at < shown.indexOf(first) && sourceOf(item)?.kind === 'strip',
+  );
+  const laying = first && layingOfCase(on, { onOwnCoat: !stripped });
+  const noes =
+    laying &&
+    (await unlessOffline(
+      noesOfKind(
+        kindLaid(sourceOf(first), on),
+        { ...laying, base: stripped ? undefined : laying.base },
+        pageUnits(),
+      ),
+    ));
+  for (const old of procedure.querySelectorAll('.no-coat')) old.remove();
+  // The stops of the rules stand on the page already.
+  for (const { says, instead } of noes?.filter(({ code }) => code !== 'rule') ?? [])
+    first
+      ?.querySelector('.do')
+      ?.before(
+        element(
+          'p',
+          { className: 'limit no-coat' },
+          element('b', {}, 'As told, no: '),
+          [says, instead].filter(Boolean).join(' '),
+        ),
+      );
+};
