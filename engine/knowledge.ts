@@ -35,23 +35,14 @@ export type PartOf<L extends Lists> = Knows<{
   [K in EntryKind as Plural<K> extends keyof L ? K : never]: OneOf<L[Plural<K> & keyof L]>;
 }>;
 
-const PLURALS: { readonly [K in EntryKind]: Plural<K> } = {
-  defect: 'defects',
-  question: 'questions',
-  remedy: 'remedies',
-  rule: 'rules',
-  product: 'products',
-  lesson: 'lessons',
-  source: 'sources',
-  term: 'terms',
-  doing: 'doings',
-};
-
 const lookUpIn = (lists: Lists) => {
   // Asked for all the time, so no key is put together for it.
   const byId = new Map<string, ReadonlyMap<string, unknown>>();
-  for (const [kind, plural] of Object.entries(PLURALS))
-    byId.set(kind, new Map(lists[plural]?.map((entry) => [entry.id, entry])));
+  for (const [plural, entries] of Object.entries(lists))
+    byId.set(
+      plural === 'remedies' ? 'remedy' : plural.slice(0, -1),
+      new Map(entries.map((entry) => [entry.id, entry])),
+    );
   return {
     get: (kind: string, id: string) => {
       const entry = byId.get(kind)?.get(id);

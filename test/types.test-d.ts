@@ -19,8 +19,8 @@ import {
 import type { DefectId, QuestionId, RemedyId } from '#engine/model/ids.ts';
 import type { dealPractice } from '#engine/practice.ts';
 import type { matrixOf } from '#engine/see/matrix.ts';
-import type { outcomeKnowledge, SheetKnowledge } from '../site/shared/advice-data.ts';
-import type { practiceKnowledge } from '../site/shared/practice-data.ts';
+import type { outcomeKnowledge, SheetKnowledge } from '../site/shared/advice-knowledge.ts';
+import type { practiceKnowledge } from '../site/shared/practice-knowledge.ts';
 import type { WalkData } from '../site/shared/walk-data.ts';
 
 it('refuses a wrong value of a fact', () => {

@@ -1,30 +1,27 @@
 import { TrailElement } from './case/trail.ts';
 import { ClockElement } from './clock/watch.ts';
-import { ResultsElement } from './find/results.ts';
 import { SearchElement } from './find/search.ts';
 import { OfflineElement } from './page/offline.ts';
 import { ShareElement } from './page/share.ts';
-import { TurnLightElement } from './page/turn-light.ts';
 import { late, unlessOffline } from './shared/fetch-json.ts';
-import { LostElement } from './walk/lost.ts';
 import { QuestionElement } from './walk/question.ts';
 import { SeenElement } from './walk/seen.ts';
 import { TreeElement } from './walk/tree.ts';
 
 customElements.define('hd-search', SearchElement);
-customElements.define('hd-results', ResultsElement);
 customElements.define('hd-question', QuestionElement);
 customElements.define('hd-trail', TrailElement);
-customElements.define('hd-lost', LostElement);
 customElements.define('hd-seen', SeenElement);
 customElements.define('hd-share', ShareElement);
 customElements.define('hd-offline', OfflineElement);
 customElements.define('hd-clock', ClockElement);
 customElements.define('hd-tree', TreeElement);
-customElements.define('hd-turn-light', TurnLightElement);
 
 /** Only some pages have these, so only they load them. */
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
+  'hd-results': () => import('./find/results.ts'),
+  'hd-lost': () => import('./walk/lost.ts'),
+  'hd-turn-light': () => import('./page/turn-light.ts'),
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),
   'hd-tell': () => import('./tell/define.ts'),

@@ -1,10 +1,10 @@
-import { type Knowledge, partOf } from '#engine/index.ts';
+import type { Knowledge } from '#engine/index.ts';
 import type { Hands } from '#engine/model/hands.ts';
 import type { Sanding } from '#engine/model/plan.ts';
 import { pick } from '#engine/pick.ts';
 import { ruleData } from './rule-data.ts';
 import { ownWord } from './told-rule.ts';
-import { actsByStanding, type WalkData } from './walk-data.ts';
+import { actsByStanding } from './walk-data.ts';
 
 /** What rules and steps hang on, the words of the rules, and what a film allows; the words of the steps stand on the pages. */
 export const adviceData = (known: Knowledge, sanding: Sanding, hands: Hands) => ({
@@ -25,12 +25,3 @@ export const adviceData = (known: Knowledge, sanding: Sanding, hands: Hands) => 
 export type AdviceData = ReturnType<typeof adviceData>;
 /** A rule as a page that is fitted to a case tells it. */
 export type AdviceRule = AdviceData['rules'][number];
-
-/** What was sent, as knowledge that repairs are resolved from. */
-export const sheetKnowledge = ({ rules, remedies, questions }: AdviceData) =>
-  partOf({ rules, remedies, questions });
-export type SheetKnowledge = ReturnType<typeof sheetKnowledge>;
-
-/** Together with the walk of one flaw: what an outcome is decided from. */
-export const outcomeKnowledge = ({ rules, remedies, questions }: AdviceData, { defects }: WalkData) =>
-  partOf({ rules, remedies, questions, defects });

@@ -1,5 +1,5 @@
 import { clockProduct } from '#engine/clock.ts';
-import { type Knowledge, partOf } from '#engine/index.ts';
+import type { Knowledge } from '#engine/index.ts';
 import type { Plan } from '#engine/model/plan.ts';
 import { ruleData } from './rule-data.ts';
 
@@ -17,6 +17,3 @@ export const planData = (known: Knowledge, { presets: _, ...plan }: Plan) => ({
   ),
 });
 export type PlanData = ReturnType<typeof planData>;
-
-/** The rules that a plan fires. No question is asked where one is made, so none is sent. */
-export const planRules = ({ rules }: PlanData) => partOf({ rules, questions: [] as const });

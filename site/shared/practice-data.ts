@@ -1,5 +1,5 @@
 import { clockProduct } from '#engine/clock.ts';
-import { type Knowledge, partOf } from '#engine/index.ts';
+import type { Knowledge } from '#engine/index.ts';
 import type { PracticeWords } from '#engine/model/practice.ts';
 import { pick } from '#engine/pick.ts';
 import { ruleData } from './rule-data.ts';
@@ -27,6 +27,3 @@ export const practiceData = (known: Knowledge, words: PracticeWords) => ({
   products: known.products.map((product) => ({ id: product.id, ...clockProduct(product) })),
 });
 export type PracticeData = ReturnType<typeof practiceData>;
-
-/** What was sent, as knowledge that a practice board is dealt from. */
-export const practiceKnowledge = ({ words: _, ...lists }: PracticeData) => partOf(lists);

@@ -1,7 +1,7 @@
 import { boardUrl, howDryUrl, seeUrl } from '../../shared/urls.ts';
 import { element, statusLine } from '../shared/element.ts';
-import { late, unlessOffline } from '../shared/fetch-json.ts';
-import type { Found } from './pages.ts';
+import { unlessOffline } from '../shared/fetch-json.ts';
+import { type Found, findPages } from './pages.ts';
 
 /** One large answer, then few others: a list to choose from is a second question. */
 const SHOWN = 6;
@@ -60,7 +60,7 @@ const walkMe = (): HTMLElement =>
   );
 
 /** What fits the words in the address, above the list of all flaws. */
-export class ResultsElement extends HTMLElement {
+class ResultsElement extends HTMLElement {
   connectedCallback() {
     const words = new URLSearchParams(location.search).get('q')?.trim() ?? '';
     const input = document.querySelector('input');
@@ -75,9 +75,7 @@ export class ResultsElement extends HTMLElement {
   async #answer(words: string) {
     const said = statusLine();
     this.replaceChildren(said);
-    const found = await unlessOffline(
-      late(() => import('./pages.ts')).then(({ findPages }) => findPages(words, SHOWN)),
-    );
+    const found = await unlessOffline(findPages(words, SHOWN));
     said.textContent = found
       ? this.#verdictOn(words, found)
       : 'The search could not be loaded. All flaws are listed below.';
@@ -91,3 +89,5 @@ export class ResultsElement extends HTMLElement {
     return found[0]?.perhaps ? `Nothing fits “${words}” well. Perhaps one of these:` : `For “${words}”:`;
   }
 }
+
+customElements.define('hd-results', ResultsElement);

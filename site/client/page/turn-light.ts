@@ -12,7 +12,7 @@ const HEIGHT = 180;
 const WORDS = ['low from the left', 'higher from the left', 'high from the left', 'facing you'] as const;
 
 /** A slider below a pair of boards: turns the light on the first. Nothing is loaded or drawn before it is moved. */
-export class TurnLightElement extends HTMLElement {
+class TurnLightElement extends HTMLElement {
   #slider = element('input', { type: 'range', min: '0', max: '100', value: '0' });
   #canvas: HTMLCanvasElement | undefined;
   #draw: Promise<(share: number) => void> | undefined;
@@ -73,3 +73,5 @@ export class TurnLightElement extends HTMLElement {
     };
   }
 }
+
+customElements.define('hd-turn-light', TurnLightElement);

@@ -6,7 +6,8 @@ import {
   type PracticeKnowledge,
   practised,
 } from '#engine/practice.ts';
-import { type PracticeData, practiceKnowledge } from '../../shared/practice-data.ts';
+import type { PracticeData } from '../../shared/practice-data.ts';
+import { practiceKnowledge } from '../../shared/practice-knowledge.ts';
 import { PRACTICE_DATA } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 

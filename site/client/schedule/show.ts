@@ -1,7 +1,8 @@
 import { h, render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
 import { type Job, type Outcome, schedule } from '#engine/schedule.ts';
-import { type PlanData, planRules } from '../../shared/plan-data.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
+import { planRules } from '../../shared/plan-rules.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
 import { day, make, ruleLine, type Shown } from '../shared/make.ts';

@@ -1,5 +1,6 @@
 import { type Judgement, judgeLaying, type Laying, noesOfAll } from '#engine/fitness.ts';
-import { type PlanData, planRules } from '../../shared/plan-data.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
+import { planRules } from '../../shared/plan-rules.ts';
 import { PLAN_DATA } from '../../shared/urls.ts';
 import { fetchedOnce } from './fetch-json.ts';
 import type { Units } from './form/units.ts';

@@ -10,7 +10,8 @@ import {
   withStanding,
 } from '#engine/index.ts';
 import { fire } from '#engine/rules.ts';
-import { type AdviceData, outcomeKnowledge, sheetKnowledge } from '../../shared/advice-data.ts';
+import type { AdviceData } from '../../shared/advice-data.ts';
+import { outcomeKnowledge, sheetKnowledge } from '../../shared/advice-knowledge.ts';
 import { ADVICE_DATA, readNodePath } from '../../shared/urls.ts';
 import { caseNow } from '../clock/case-now.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';

@@ -17,7 +17,7 @@ const movedTo = async (defect: string): Promise<string | undefined> => {
 };
 
 /** On the page for a dead address: reads the answers that still fit and leads to the page that goes on from them. */
-export class LostElement extends HTMLElement {
+class LostElement extends HTMLElement {
   connectedCallback() {
     const seen = readSeePath(location.pathname);
     void (seen ? unlessOffline(this.#leadToSee(seen)) : this.#lead());
@@ -55,3 +55,5 @@ export class LostElement extends HTMLElement {
     );
   }
 }
+
+customElements.define('hd-lost', LostElement);
