@@ -1,6 +1,6 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
-import { titleLine } from '../../shared/told-rule.ts';
+import { Caution } from '../shared/caution.tsx';
 import { sayMoment } from '../shared/say-date.ts';
 
 const VERDICTS = {
@@ -52,11 +52,8 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
       {weatherCare.map((says) => (
         <p key={says}>{says}</p>
       ))}
-      {cautions.map(({ id, kind, title, say }) => (
-        <p key={id} class={kind === 'stop' ? 'caution stop' : 'caution'}>
-          <b>{`${kind === 'stop' ? 'Stop: ' : ''}${titleLine(title)} `}</b>
-          {say}
-        </p>
+      {cautions.map((rule) => (
+        <Caution key={rule.id} rule={rule} />
       ))}
       {care.map(({ why, instead }) => (
         <p key={why} class="small">

@@ -4,6 +4,7 @@ import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf
 import { type Judgement, layingOfCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
+import { unitsIn } from '../shared/form/form.ts';
 import type { Units } from '../shared/form/units.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
 import { saveFile } from '../shared/save-file.ts';
@@ -11,7 +12,6 @@ import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { askBefore } from './before-coat.tsx';
 import { type CoatActs, CoatOnClock } from './coat.tsx';
-import { unitsIn } from './draft.ts';
 import { CoatForm } from './form.tsx';
 import { askToLay } from './lay.ts';
 import { Questions } from './question.tsx';

@@ -1,9 +1,8 @@
 import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
-import { type Draft, type FieldFault, readForm, type Values } from '../shared/form/form.ts';
+import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
-import type { Units } from '../shared/form/units.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 
 /** A fault beside a field. One that does not stop is told, and no time is promised. */
@@ -11,8 +10,6 @@ export type DraftFault = FieldFault & { readonly stops: boolean };
 
 type Told = Partial<Values<typeof COAT_FIELDS>>;
 const MINUTE = 60_000;
-
-export const unitsIn = (draft: Draft): Units => (draft['units'] === 'us' ? 'us' : 'metric');
 
 const labelOf = (told: Told): Label | undefined => {
   const minutes: Partial<Record<(typeof CAN_MILESTONES)[number], { from: number; to: number }>> = {};

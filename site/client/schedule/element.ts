@@ -1,28 +1,35 @@
-import type { Job, Outcome } from '#engine/schedule.ts';
-import { NetworkFault } from '../shared/fetch-json.ts';
-import { draftIn, fillForm, nameUnits } from '../shared/form/in-page.ts';
+import * as v from 'valibot';
+import type { Job } from '#engine/schedule.ts';
+import { late, NetworkFault } from '../shared/fetch-json.ts';
+import { type Draft, type FieldFault, turnDraft, unitsIn } from '../shared/form/form.ts';
+import { draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
+import { localText } from '../shared/form/local-time.ts';
 import { planTables } from '../shared/judge.ts';
+import { readPageData } from '../shared/page-data.ts';
 import { sayLength } from '../shared/say-units.ts';
-import { turnForm } from '../shared/schedule-units.ts';
 import { keep, recall } from '../shared/storage.ts';
-import { type Draft, linkOf, readJob, readLink } from './draft.ts';
+import { linkOf, readJob, readLink, rounded } from './draft.ts';
+import { PLAN_FIELDS } from './fields.ts';
 
-type Preset = readonly [kind: string, wear: string, trials: readonly string[], ...(readonly number[])[]];
+/** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
+const PRESETS = v.record(
+  v.string(),
+  v.tupleWithRest([v.string(), v.string(), v.array(v.string())], v.array(v.number())),
+);
 const PARTS = ['top', 'side', 'front', 'leg'];
-const SIDES = ['count', 'long', 'wide'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
+const HOUR = 3_600_000;
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
   #stop = new AbortController();
-  #us = true;
 
   connectedCallback() {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
-    const { form } = this;
-    form.addEventListener('change', (event) => this.#changed(event.target as HTMLInputElement), { signal });
+    const form = this.#form;
+    form.addEventListener('change', ({ target }) => this.#changed(target), { signal });
     form.addEventListener(
       'submit',
       (event) => {
@@ -39,16 +46,22 @@ export class ScheduleElement extends HTMLElement {
     this.#stop.abort();
   }
 
-  get form(): HTMLFormElement {
-    return this.querySelector('form') as HTMLFormElement;
+  get #form(): HTMLFormElement {
+    return this.#part('form');
   }
 
   get #place(): HTMLElement {
-    return this.querySelector('.plan') as HTMLElement;
+    return this.#part('.plan');
   }
 
-  get draft(): Draft {
-    return { ...draftIn(this.form), kind: this.form.dataset['kind'] ?? 'furniture' };
+  #part<E extends HTMLElement>(selector: string): E {
+    const found = this.querySelector<E>(selector);
+    if (!found) throw new Error(`the page brought no ${selector} for the plan`);
+    return found;
+  }
+
+  get #draft(): Draft {
+    return { ...draftIn(this.#form), kind: this.#form.dataset['kind'] ?? 'furniture' };
   }
 
   /**
@@ -56,62 +69,63 @@ export class ScheduleElement extends HTMLElement {
    * empty; all else is as it usually is, so that a link that was cut still makes a plan.
    */
   #fill(draft: Draft): void {
-    this.form.reset();
-    const left = Object.keys(this.draft).filter(
+    this.#form.reset();
+    const emptied = Object.keys(this.#draft).filter(
       (name) => name.startsWith('can-') || MAY_BE_EMPTY.includes(name),
     );
-    fillForm(this.form, {
+    this.#put({
       trials: '',
       sun: '',
-      ...Object.fromEntries(left.map((name) => [name, ''])),
+      kind: 'furniture',
+      ...Object.fromEntries(emptied.map((name) => [name, ''])),
       ...draft,
     });
-    this.form.dataset['kind'] = draft['kind'] ?? 'furniture';
-    this.#nameUnits();
+    nameUnits(this.#form, unitsIn(this.#draft));
   }
 
-  #nameUnits(): void {
-    this.#us = this.draft['units'] === 'us';
-    nameUnits(this.form, this.#us ? 'us' : 'metric');
+  /** What kind of thing it is comes with its preset, so no field holds it. */
+  #put({ kind, ...draft }: Draft): void {
+    if (kind !== undefined) this.#form.dataset['kind'] = kind;
+    fillForm(this.#form, draft);
   }
 
-  #changed(field: HTMLInputElement): void {
-    if (field.name === 'units') {
-      turnForm(this.form, field.value === 'us');
-      this.#nameUnits();
+  #changed(target: EventTarget | null): void {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    if (target.name === 'units') {
+      const units = unitsIn(this.#draft);
+      this.#put(turnDraft(PLAN_FIELDS, this.#draft, units));
+      nameUnits(this.#form, units);
     }
-    if (field.name === 'preset') this.#preset(field.value);
+    if (target.name === 'preset') this.#preset(target.value);
     this.#keep();
   }
 
   #preset(id: string): void {
-    const presets = JSON.parse(this.form.dataset['presets'] ?? '{}') as Record<string, Preset>;
-    const found = presets[id];
+    const found = readPageData(PRESETS, this.#form.dataset['presets'])[id];
     if (!found) return;
     const [kind, wear, trials, ...parts] = found;
-    this.form.dataset['kind'] = kind;
-    const set = (name: string, value: string) => {
-      (this.form.elements.namedItem(name) as HTMLInputElement).value = value;
-    };
-    set('wear', wear);
-    for (const tick of this.querySelectorAll<HTMLInputElement>('[name=trials]'))
-      tick.checked = trials.includes(tick.value);
-    for (const [index, part] of PARTS.entries())
-      for (const [at, side] of SIDES.entries()) {
-        const size = parts[index]?.[at] ?? 0;
-        set(`${part}-${side}`, side === 'count' ? String(size) : sayLength(size, this.#us));
-      }
+    const us = unitsIn(this.#draft) === 'us';
+    const sizes = PARTS.flatMap((part, index) => {
+      const [count = 0, ...sides] = parts[index] ?? [];
+      const [long = '', wide = ''] = sides.map((side) => sayLength(side, us));
+      return [
+        [`${part}-count`, String(count)],
+        [`${part}-long`, long],
+        [`${part}-wide`, wide],
+      ];
+    });
+    this.#put({ kind, wear, trials: trials.join(','), ...Object.fromEntries(sizes) });
   }
 
   /** A half-filled form outlives a locked phone; a browser that keeps nothing loses only that. */
   #keep(): void {
-    keep('schedule-form', { version: 1, draft: this.draft });
+    keep('schedule-form', { version: 1, draft: this.#draft });
   }
 
   async #follow(): Promise<void> {
     const linked = readLink(location.hash);
     if (linked) {
-      if (linkOf(linked) === linkOf(this.draft) && !this.#place.hidden) return;
+      if (linkOf(linked) === linkOf(this.#draft) && !this.#place.hidden) return;
       this.#fill(linked);
       return this.#plan(true);
     }
@@ -120,58 +134,35 @@ export class ScheduleElement extends HTMLElement {
     return undefined;
   }
 
-  #faults(faults: readonly { field: string; says: string }[]): void {
-    for (const place of this.querySelectorAll('.fault')) place.textContent = '';
-    for (const field of this.querySelectorAll('[aria-invalid]')) field.removeAttribute('aria-invalid');
-    for (const { field, says } of faults) {
-      const place = this.querySelector(`#plan-${field}-fault`);
-      if (place) place.textContent = says;
-      const input =
-        this.form.querySelector<HTMLElement>(`input[name="${field}"]`) ??
-        this.form.querySelector<HTMLElement>(`[name="${field}-long"]`);
-      input?.setAttribute('aria-invalid', 'true');
-      input?.closest('details')?.setAttribute('open', '');
-    }
-    const first = this.querySelector<HTMLElement>('[aria-invalid]');
-    this.#say(
-      faults.length
-        ? `Mend ${faults.length === 1 ? 'one field' : `${faults.length} fields`} above; nothing is lost.`
-        : '',
-    );
+  #tell(faults: readonly FieldFault[]): void {
+    const first = tellFaults(this.#form, 'plan', faults);
+    for (const field of this.querySelectorAll('[aria-invalid]'))
+      field.closest('details')?.setAttribute('open', '');
+    const fields = faults.length === 1 ? 'one field' : `${faults.length} fields`;
+    this.#say(faults.length ? `Mend ${fields} above; nothing is lost.` : '');
     first?.focus();
   }
 
   #say(text: string): void {
-    const place = this.querySelector('#plan-form-fault');
-    if (place) place.textContent = text;
+    this.#part('#plan-form-fault').textContent = text;
   }
 
   async #plan(linked: boolean): Promise<void> {
     const now = Date.now();
-    const { job, faults } = readJob(this.draft, now);
-    this.#faults(faults);
-    if (faults.length) return;
+    const { job, faults } = readJob(this.#draft, now);
+    this.#tell(faults);
+    if (!job) return;
     try {
-      const [data, { outcomeOf, show }] = await Promise.all([planTables(), import('./show.ts')]);
-      const outcome: Outcome = outcomeOf(job, data, this.#us);
+      const [data, { showPlan }] = await Promise.all([planTables(), late(() => import('./view.tsx'))]);
       this.#keep();
       const link = this.#link(job);
-      if (!linked) history.replaceState(history.state, '', link);
-      show(this.#place, {
-        job,
-        outcome,
-        data,
-        us: this.#us,
-        linked,
-        link,
-        now,
-        planFrom: (at) => this.#from(at, job),
-      });
-      this.#place.hidden = false;
-      if (!linked) {
-        this.#place.focus();
-        this.#place.scrollIntoView({ block: 'start' });
-      }
+      const us = unitsIn(this.#draft) === 'us';
+      const planFrom = (at: number) => this.#planFrom(at, job);
+      showPlan(this.#place, { job, data, us, linked, link, now, planFrom });
+      if (linked) return;
+      history.replaceState(history.state, '', link);
+      this.#place.focus();
+      this.#place.scrollIntoView({ block: 'start' });
     } catch (error) {
       if (!(error instanceof NetworkFault)) throw error;
       this.#say(
@@ -182,27 +173,14 @@ export class ScheduleElement extends HTMLElement {
 
   /** The address of this very plan: the start is written out, so that it stays the same tomorrow. */
   #link(job: Job): string {
-    return `#${linkOf({ ...this.draft, start: localInput(job.start) })}`;
+    return `#${linkOf({ ...this.#draft, start: localText(job.start) })}`;
   }
 
   /** Plans anew from a later start; the base goes on drying until then. */
-  #from(at: number, job: Job): void {
-    const set = (name: string, value: string) => {
-      (this.form.elements.namedItem(name) as HTMLInputElement).value = value;
-    };
-    const start = localInput(at);
-    set('start', start);
-    if (job.baseHours !== undefined)
-      set(
-        'base-age',
-        String(Math.round(job.baseHours + (new Date(start).getTime() - job.start) / 3_600_000)),
-      );
+  #planFrom(at: number, { baseHours, start: before }: Job): void {
+    const start = rounded(at);
+    const age = baseHours !== undefined && Math.round(baseHours + (start - before) / HOUR);
+    this.#put({ start: localText(start), ...(age !== false && { 'base-age': String(age) }) });
     void this.#plan(false);
   }
 }
-
-/** An instant as a field for day and time writes it, rounded up to the next five minutes. */
-const localInput = (at: number): string => {
-  const date = new Date(Math.ceil(at / 300_000) * 300_000);
-  return new Date(date.getTime() - date.getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-};

@@ -1,15 +1,13 @@
 import type { Job, Planned } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
+import { late } from '../shared/fetch-json.ts';
+import { localText } from '../shared/form/local-time.ts';
 import { type Line, linesOf } from './words.ts';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
 /** A cell that a table program would take for a formula is kept from being one. */
 const cell = (text: string): string => quoted(/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
-const local = (at: number): string => {
-  const date = new Date(at);
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())} ${two(date.getHours())}:${two(date.getMinutes())}`;
-};
+const local = (at: number): string => localText(at).replace('T', ' ');
 
 /** The steps as a table for any spreadsheet (RFC 4180), local times. */
 export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
@@ -36,7 +34,7 @@ export const calendarOf = async (
   data: PlanData,
   now: number,
 ): Promise<string> => {
-  const { default: ical, ICalAlarmType } = await import('ical-generator');
+  const { default: ical, ICalAlarmType } = await late(() => import('ical-generator'));
   const calendar = ical({ name: `Halfdry: ${job.piece}`, prodId: '//Halfdry//Schedule//EN' });
   const lines = linesOf(job, outcome, data).filter(({ step }: Line) => RUNG.includes(step.kind));
   for (const { step, title, notes } of lines) {

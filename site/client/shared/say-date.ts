@@ -12,10 +12,21 @@ export const sayDate = (at: number): string =>
     day: 'numeric',
   }).format(at);
 
+/** `Mon, Nov 23`: a day of this year. */
+export const sayDay = (at: number): string =>
+  new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric' }).format(at);
+
 /** The date with the time of day. */
 export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayInstant(at, at, timeStyle())}`;
 
 export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
+
+/** From–to as it may stand on paper: the weekday wherever it is not that of `on`, never 'tomorrow'. */
+export const spanOn = (on: number, from: number, to: number): string => {
+  const at = (instant: number, beside: number) =>
+    sayDay(instant) === sayDay(beside) ? sayTime(instant) : `${sayDay(instant)}, ${sayTime(instant)}`;
+  return from === to ? at(from, on) : `${at(from, on)} – ${at(to, from)}`;
+};
 
 /** The units of the page: those that were chosen on a form, else those of the device’s language. */
 export const pageUnits = (): Units => {

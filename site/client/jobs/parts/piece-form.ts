@@ -2,7 +2,6 @@ import * as v from 'valibot';
 import { type Change, type Given, MOST_LETTERS } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import type { Trial } from '#engine/schedule.ts';
 import {
   anyOf,
   type Field,
@@ -13,10 +12,9 @@ import {
 } from '../../shared/form/fields.ts';
 import { type Draft, type FieldFault, readForm, type Values, writeForm } from '../../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits } from '../../shared/form/in-page.ts';
+import { TRIALS } from '../../shared/form/trials.ts';
 import type { Units } from '../../shared/form/units.ts';
 import type { Refusal } from '../store/fault.ts';
-
-const TRIALS = ['water', 'heat', 'child', 'food'] as const satisfies readonly Trial[];
 
 const pieceName: Field<string> = {
   schema: () =>

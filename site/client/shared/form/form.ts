@@ -5,6 +5,9 @@ import type { Units } from './units.ts';
 /** What stands in a form, by name, as typed; of ticks all that are set, joined by commas. */
 export type Draft = Readonly<Record<string, string>>;
 
+/** The units that a form is filled in with, where it asks for them. */
+export const unitsIn = (draft: Draft): Units => (draft['units'] === 'us' ? 'us' : 'metric');
+
 /** What is wrong with one field, in a sentence that says what to do. */
 export type FieldFault = { readonly field: string; readonly says: string };
 

@@ -59,8 +59,9 @@ export const tellFaults = (
     if (place.id !== `${prefix}-form-fault`) write(place, said.get(place.id)?.says ?? '');
   let first: HTMLElement | undefined;
   for (const control of controlsOf(form)) {
-    const fault = control
-      .getAttribute('aria-describedby')
+    const told = control.closest('[aria-describedby]');
+    const fault = told
+      ?.getAttribute('aria-describedby')
       ?.split(' ')
       .map((id) => said.get(id))
       .find((one) => one && one.stops !== false);

@@ -1,0 +1,137 @@
+import { saySpan } from '#engine/clock.ts';
+import { cansFor, nightOf, type Outcome } from '#engine/schedule.ts';
+import { sayDay, sayTime } from '../shared/say-date.ts';
+import { sayArea, sayDegrees, sayFilm, sayLiters } from '../shared/say-units.ts';
+import { timeStyle } from '../shared/time-style.ts';
+import type { PlannedShown, PlanShown } from './shown.ts';
+
+const EDGE = {
+  fits: 'it fits: lay it in one go.',
+  split:
+    'not all of it stays open. Full-length strokes, each on the wet edge of the last, no pause; if you must stop, stop at an edge.',
+  slower:
+    'not even one stroke stays open. Take a slower product, a little extender if the can allows it, a wider tool, or a second pair of hands.',
+} as const;
+
+type Row = readonly [name: string, says: string];
+
+const Rows = ({ rows }: { readonly rows: readonly Row[] }) => (
+  <dl class="numbers">
+    {rows.map(([name, says]) => (
+      <div key={name}>
+        <dt>{name}</dt>
+        <dd>{says}</dd>
+      </div>
+    ))}
+  </dl>
+);
+
+const sayMinutes = (minutes: number): string =>
+  minutes < 1 ? `${Math.round(minutes * 60)} s` : `${minutes.toFixed(1)} min`;
+
+const sayNotes = ({ thinned, short, over }: NonNullable<Outcome['build']>): string =>
+  [
+    thinned && ' Lay it a little thinner than usual, so that all coats stay below the most.',
+    short && ' Thinner than wanted for this use, but more coats are not laid of it.',
+    over &&
+      ' The can’s own figures give more film than the usual most; the can wins, but thick film may crack.',
+  ]
+    .filter(Boolean)
+    .join('');
+
+const filmRows = ({ outcome: { build }, us }: PlanShown): readonly Row[] => {
+  if (!build) return [];
+  const film = (from: number, to = from) => sayFilm(from, to, us);
+  const { coats, wet, dry, total, target, most } = build;
+  const notes = sayNotes(build);
+  const wanted = target ? `; wanted ${film(target)} or more` : '';
+  return [
+    ['Coats', `${coats}${notes && `.${notes}`}`],
+    ['Each coat', `${film(wet)} wet, ${film(dry.from, dry.to)} dry`],
+    ['All coats', `${film(total.from, total.to)} dry${wanted}${most ? `, most ${film(most)}` : ''}`],
+  ];
+};
+
+const buyRows = ({ outcome: { liters }, job, us, data }: PlanShown): readonly Row[] => {
+  if (!liters) return [];
+  const cans = cansFor(data.plan, liters, us ? 'us' : 'metric', job.applicator === 'aerosol');
+  const list = cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ');
+  return [['Buy', `${sayLiters(liters, us)}, loss included; with a tenth to spare: ${list}`]];
+};
+
+const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly Row[] => {
+  if (!wetEdge) return [];
+  const { part, faceMinutes, strokeMinutes, openMinutes, verdict, loadSquareMeters } = wetEdge;
+  const times = `${sayMinutes(faceMinutes)} to lay, one stroke ${sayMinutes(strokeMinutes)}, open ${sayMinutes(openMinutes)}`;
+  const load = `One load covers about ${sayArea(loadSquareMeters, us)}.`;
+  return [['Wet edge', `Largest face, the ${part}: ${times}: ${EDGE[verdict]} ${load}`]];
+};
+
+/** What she buys and lays, in short lines. */
+export const PlanNumbers = (shown: PlanShown) => (
+  <Rows
+    rows={[
+      ['Area', sayArea(shown.outcome.squareMeters, shown.us)],
+      ...filmRows(shown),
+      ...(shown.outcome.build ? [...buyRows(shown), ...edgeRows(shown)] : []),
+    ]}
+  />
+);
+
+export const CareList = ({ outcome: { care, weatherCare } }: Pick<PlanShown, 'outcome'>) => {
+  const all = [...care.map(({ why, instead }) => `${why} ${instead}`), ...weatherCare];
+  return all.length ? (
+    <>
+      <h3>Mind</h3>
+      <ul>
+        {all.map((says) => (
+          <li key={says}>{says}</li>
+        ))}
+      </ul>
+    </>
+  ) : null;
+};
+
+/** From here on a wait is told to be slower by night. */
+const SLOWER = 1.05;
+
+/** What the nights do to each wait. */
+export const NightList = ({ outcome: { nights }, job, us, data }: PlannedShown) => {
+  const { celsius, relativeHumidity } = nightOf(data.plan, job);
+  const air = `${sayDegrees(celsius, us)}, ${Math.round(relativeHumidity * 100)} % humidity`;
+  return (
+    <>
+      <h3>By night</h3>
+      <p>
+        {`${air}. ${nights.length ? 'What it does to a wait:' : 'Every coat is ready before night; the cold only delays the cure.'}`}
+      </p>
+      <ul>
+        {nights.map(({ from, coat, rests, slower }) => (
+          <li key={`${coat} ${from}`}>
+            {`${sayDay(from)}, coat ${coat}: `}
+            {rests
+              ? 'too cold to count on any drying; it rests until morning.'
+              : slower.to > SLOWER
+                ? `it dries about ${slower.from.toFixed(1)} to ${slower.to.toFixed(1)} times slower.`
+                : 'no slower than by day.'}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+export const DateList = ({ outcome, now, job }: PlannedShown) => {
+  const { handle, lightUse, fullUse, handOver } = outcome.dates;
+  const style = timeStyle();
+  return (
+    <Rows
+      rows={[
+        ['Handle with care', `${sayDay(handle)}, ${sayTime(handle)}`],
+        ['Light use', saySpan(lightUse.from, lightUse.to, now, style)],
+        ['Full use', saySpan(fullUse.from, fullUse.to, now, style)],
+        ['Hand over', `${sayDay(handOver)}${job.trials.length ? '' : ', with a care card'}`],
+      ]}
+    />
+  );
+};

@@ -1,0 +1,18 @@
+import type { Job, Outcome, Planned } from '#engine/schedule.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
+
+/** What a plan is asked with, and how it is shown. */
+export type PlanAsked = {
+  readonly job: Job;
+  readonly data: PlanData;
+  readonly us: boolean;
+  /** Read from a link, not from the form. */
+  readonly linked: boolean;
+  readonly link: string;
+  readonly now: number;
+  /** Plans anew from a later start. */
+  readonly planFrom: (at: number) => void;
+};
+/** All that the view of a plan, or of a no, is made of. */
+export type PlanShown<O = Outcome> = PlanAsked & { readonly outcome: O };
+export type PlannedShown = PlanShown<Planned>;

@@ -1,0 +1,139 @@
+import { render } from 'preact';
+import { sayInstant } from '#engine/clock.ts';
+import { type Refusal, schedule } from '#engine/schedule.ts';
+import { planRules } from '../../shared/plan-rules.ts';
+import { CLOCK } from '../../shared/urls.ts';
+import { calendarAt } from '../shared/calendar.ts';
+import { Caution } from '../shared/caution.tsx';
+import { plainId } from '../shared/plain-id.ts';
+import { sayDay } from '../shared/say-date.ts';
+import { sayDegrees } from '../shared/say-units.ts';
+import { timeStyle } from '../shared/time-style.ts';
+import { PlanActs } from './acts.tsx';
+import { TimeLine } from './line.tsx';
+import { CareList, DateList, NightList, PlanNumbers } from './numbers.tsx';
+import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
+import { StepList } from './steps.tsx';
+
+const KEY =
+  'White: your hours. Red: look, sand, wipe. Green: a coat. Yellow: surely too soft; dashed: until surely ready.';
+const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
+
+/** The product of a job; nothing of one that is not known here. */
+const productOf = ({ job, data }: PlanAsked) => data.products.find(({ id }) => id === job.product);
+
+const summaryOf = (asked: PlanAsked): string => {
+  const { job, us, linked } = asked;
+  const product = productOf(asked)?.name ?? job.product;
+  const told = [
+    `${job.piece}: ${plainId(job.base)}`,
+    product.toLowerCase(),
+    job.sheen,
+    `by ${plainId(job.applicator)}`,
+    `used ${USED[job.wear]}`,
+    ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
+  ].join(', ');
+  const air = `${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
+  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${linked ? ' Change anything below.' : ''}`;
+};
+
+/** What a job can wait for; all else no later start mends. */
+const PASSES = ['base', 'weather', 'drying'];
+
+const RefusalView = (shown: PlanShown<Refusal>) => {
+  const { outcome, now, planFrom } = shown;
+  return (
+    <>
+      <h2 class="verdict stop">
+        {outcome.why.every(({ code }) => PASSES.includes(code)) ? 'No, not now' : 'No'}
+      </h2>
+      <p class="of">{summaryOf(shown)}</p>
+      {outcome.why.map(({ says, instead, earliest }) => (
+        <>
+          <p class="why">{says}</p>
+          {instead && (
+            <p>
+              <b>Instead: </b>
+              {instead}
+            </p>
+          )}
+          {earliest && (
+            <button type="button" class="quiet" onClick={() => planFrom(earliest)}>
+              Plan from {sayInstant(earliest, now, timeStyle())}
+            </button>
+          )}
+        </>
+      ))}
+      {outcome.cautions.map((rule) => (
+        <Caution key={rule.id} rule={rule} />
+      ))}
+      <PlanNumbers {...shown} />
+    </>
+  );
+};
+
+const PlannedView = (shown: PlannedShown) => {
+  const { job, outcome } = shown;
+  const { coats, lateDays, dates, cautions } = outcome;
+  return (
+    <>
+      <h2 class="verdict repair">
+        {`${coats.length} ${coats.length === 1 ? 'coat' : 'coats'}, hand over ${sayDay(dates.handOver)}`}
+      </h2>
+      {lateDays > 0 && (
+        <p class="caution stop">
+          <b>{`${lateDays} ${lateDays === 1 ? 'day' : 'days'} after the promised one. `}</b>
+          No date here can be brought forward by hand. Tell the buyer now, or plan a top coat that is ready
+          sooner.
+        </p>
+      )}
+      <p class="of">{summaryOf(shown)}</p>
+      <div class="sheet">
+        <div>
+          <h3>What to buy and lay</h3>
+          <PlanNumbers {...shown} />
+          <CareList outcome={outcome} />
+        </div>
+        <div>
+          <h3>When</h3>
+          <div>
+            <TimeLine plan={outcome} hours={job.hours} />
+          </div>
+          <p class="small">{KEY}</p>
+          <DateList {...shown} />
+          <NightList {...shown} />
+        </div>
+      </div>
+      {cautions.map((rule) => (
+        <Caution key={rule.id} rule={rule} />
+      ))}
+      <h3>Steps</h3>
+      <StepList {...shown} />
+      <PlanActs {...shown} />
+      <p class="small">
+        Each time counts on the late end of a range. When a coat is down, start the{' '}
+        <a href={CLOCK}>coat clock</a>.
+      </p>
+    </>
+  );
+};
+
+/** Plans by the tables that were sent, and shows the plan, or the no, in its place. */
+export const showPlan = (place: HTMLElement, asked: PlanAsked): void => {
+  const product = productOf(asked);
+  if (!product) throw new Error(`no product ${asked.job.product}`);
+  const { job, data, us, link, now } = asked;
+  const units = us ? 'us' : 'metric';
+  const outcome = schedule(data.plan, planRules(data), job, product, calendarAt(job.start), units);
+  // Another plan is another view: what its buttons have said is over.
+  const key = `${link} ${now}`;
+  render(
+    outcome.kind === 'no' ? (
+      <RefusalView key={key} {...asked} outcome={outcome} />
+    ) : (
+      <PlannedView key={key} {...asked} outcome={outcome} />
+    ),
+    place,
+  );
+  place.hidden = false;
+};

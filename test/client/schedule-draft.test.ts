@@ -1,0 +1,104 @@
+/** What the planner reads from its form, without a form. All values are our own. */
+import { describe, expect, it } from 'vitest';
+import { linkOf, readJob, readLink } from '../../site/client/schedule/draft.ts';
+
+/** A Monday, on this device's calendar. */
+const NOW = new Date(2027, 2, 8, 9, 3).getTime();
+const DRESSER = {
+  units: 'us',
+  preset: 'dresser',
+  piece: ' Navy dresser ',
+  kind: 'furniture',
+  'top-count': '1',
+  'top-long': '40',
+  'top-wide': '20',
+  'side-count': '0',
+  'side-long': 'far',
+  base: 'latex-paint',
+  'base-age': '24',
+  tone: 'dark',
+  age: 'none',
+  wear: 'normal',
+  trials: 'water,heat',
+  product: 'water-based-polyurethane',
+  sheen: 'satin',
+  tool: 'brush',
+  air: '70',
+  humidity: '50',
+  night: '62',
+  from: '09:00',
+  to: '18:00',
+  days: '1,2,3',
+};
+const faultsOf = (change: Readonly<Record<string, string>>) =>
+  readJob({ ...DRESSER, ...change }, NOW).faults.map(({ field }) => field);
+
+describe('the form of a plan', () => {
+  it('is read in metric units, beginning at the next five minutes', () => {
+    const { job, faults } = readJob(DRESSER, NOW);
+    expect(faults).toEqual([]);
+    expect(job).toMatchObject({
+      piece: 'Navy dresser',
+      parts: { top: { count: 1, long: 1016, wide: 508 }, side: { count: 0, long: 0, wide: 0 } },
+      baseHours: 24,
+      trials: ['water', 'heat'],
+      day: { relativeHumidity: 0.5 },
+      start: new Date(2027, 2, 8, 9, 5).getTime(),
+      hours: { from: 540, to: 1080, days: [false, true, true, true, false, false, false] },
+      inSun: false,
+    });
+    expect(job?.day.celsius).toBeCloseTo(21.11, 2);
+    expect(job).not.toHaveProperty('label');
+  });
+
+  it('says the same in either unit', () => {
+    const metric = { ...DRESSER, units: 'metric', 'top-long': '101,6', 'top-wide': '50.8' };
+    const { job } = readJob({ ...metric, air: '21.1111', night: '16.6667' }, NOW);
+    const { job: us } = readJob(DRESSER, NOW);
+    expect(job?.day.celsius).toBeCloseTo(us?.day.celsius ?? 0, 3);
+    expect(job?.parts.top.long).toBeCloseTo(us?.parts.top.long ?? 0, 6);
+  });
+
+  it('reads the can: times in their units, shares of one, and its limits', () => {
+    const can = {
+      'can-recoat': '2',
+      'can-light': '1',
+      'can-solids': '30',
+      'can-damp': '80',
+      'can-cold': '50',
+    };
+    expect(readJob({ ...DRESSER, ...can }, NOW).job?.label).toMatchObject({
+      minutes: { recoat: { from: 120, to: 120 }, 'light-use': { from: 1440, to: 1440 } },
+      volumeSolids: 0.3,
+      limits: { celsius: { from: 10, to: 35 }, relativeHumidity: { to: 0.8 } },
+    });
+  });
+
+  it.each([
+    ['a word for a number', { air: 'warm' }, ['air']],
+    ['a humidity beyond all', { humidity: '500' }, ['humidity']],
+    ['half a coat', { 'can-coats': '1.5' }, ['can-coats']],
+    ['a face without a size', { 'top-wide': '' }, ['top']],
+    ['a face larger than a wall', { 'top-wide': '400' }, ['top']],
+    ['no face at all', { 'top-count': '0' }, ['top']],
+    ['limits that cross', { 'can-cold': '70', 'can-hot': '60' }, ['can-hot']],
+    ['times in the wrong order', { 'can-touch': '600', 'can-recoat': '1' }, ['can-recoat']],
+    ['hours that end before they begin', { to: '08:00' }, ['to']],
+    ['no day of work', { days: '' }, ['days']],
+    ['a promise before the start', { promised: '2027-03-07' }, ['promised']],
+    ['a base that nobody knows', { base: 'marble' }, ['base']],
+  ])('tells %s beside its field', (_, change, fields) => {
+    expect(faultsOf(change)).toEqual(fields);
+  });
+
+  it('takes a promise for the day of the start: its end is meant', () => {
+    expect(readJob({ ...DRESSER, promised: '2027-03-08' }, NOW).job?.promised).toBe(
+      new Date(2027, 2, 8, 23, 59).getTime(),
+    );
+  });
+});
+
+it('goes into a link and comes back', () => {
+  expect(readLink(`#${linkOf(DRESSER)}`)).toEqual(DRESSER);
+  expect(readLink('#x=1&product=oil')).toBeUndefined();
+});
