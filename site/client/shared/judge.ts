@@ -1,12 +1,7 @@
 import { type Judgement, judgeLaying, type Laying, noesOfAll } from '#engine/fitness.ts';
-import type { PlanData } from '../../shared/plan-data.ts';
 import { planRules } from '../../shared/plan-rules.ts';
-import { PLAN_DATA } from '../../shared/urls.ts';
-import { fetchedOnce } from './fetch-json.ts';
 import type { Units } from './form/units.ts';
-
-/** The tables and rules of the schedule. Throws a `NetworkFault`; then it is tried again at the next call. */
-export const planTables = fetchedOnce<PlanData>(PLAN_DATA);
+import { planTables } from './plan-tables.ts';
 
 /** When the coat would be laid, epoch milliseconds, and the units that numbers are said in. */
 type How = { readonly at?: number; readonly units: Units };
