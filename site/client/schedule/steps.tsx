@@ -26,10 +26,10 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
   const style = timeStyle();
   // What an earlier step has told in the same words is left out on paper, where room is short.
   const told = new Set<string>();
-  const again = (text: string): string => {
-    const before = told.has(text);
+  const classOf = (text: string, ...names: readonly string[]): string | undefined => {
+    const all = told.has(text) ? [...names, 'again'] : names;
     told.add(text);
-    return before ? 'again' : '';
+    return all.join(' ') || undefined;
   };
   let last = '';
   return (
@@ -47,9 +47,9 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
             {step.before.map((rule) => (
               <Caution key={rule.id} rule={rule} lead="Before this step: " />
             ))}
-            {words && <p class={again(words)}>{words}</p>}
+            {words && <p class={classOf(words)}>{words}</p>}
             {step.looks.map(({ say, defects }) => (
-              <p key={say} class={`look ${again(say)}`}>
+              <p key={say} class={classOf(say, 'look')}>
                 {say}{' '}
                 {defects.map((id, at) => (
                   <>
