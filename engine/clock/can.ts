@@ -4,8 +4,9 @@ import type { Label } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { sayDegrees } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
+import { MINUTE } from '../time.ts';
 import { type ClockProduct, climateOf, type LaidCoat } from './coat.ts';
-import { MINUTE, type Running } from './reading.ts';
+import type { Running } from './reading.ts';
 
 /** Cans of one kind differ, but not by so many times from what their kind does. Our own choice. */
 const FAR = 2;

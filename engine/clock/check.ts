@@ -3,11 +3,11 @@ import { outsideLabel } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import { DAY } from '../time.ts';
 import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
-import { AHEAD_MILLISECONDS, clockNow, MINUTE } from './reading.ts';
+import { AHEAD_MILLISECONDS, clockNow } from './reading.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
 
-const DAY = 1440 * MINUTE;
 /** A coat older than this is cured, whatever it is. */
 const OLDEST_DAYS = 180;
 

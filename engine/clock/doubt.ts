@@ -1,7 +1,6 @@
-import { MINUTE } from './reading.ts';
+import { DAY, MINUTE } from '../time.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
 
-const DAY = 1440 * MINUTE;
 /** Phones and watches are set by a minute or two. */
 const LITTLE = 2 * MINUTE;
 /** Not looked at for so long, the device more likely got a wrong date than the coats nobody. Our own choice. */

@@ -1,9 +1,9 @@
 import { type Case, emptyCase, withFact } from '../case.ts';
+import { HOUR, MINUTE } from '../time.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { wetFilmOf } from './coat.ts';
-import { clockNow, MINUTE } from './reading.ts';
+import { clockNow } from './reading.ts';
 
-const HOUR = 60 * MINUTE;
 /** The ranges of the fact table; a value beyond them says nothing, so it is left out. */
 const within = (value: number, min: number, max: number): boolean => value >= min && value <= max;
 

@@ -4,11 +4,11 @@ import { steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
+import { entryOf } from '../entry-of.ts';
 import { UNSANDED } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
+import { MINUTE } from '../time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from './coat.ts';
-
-export const MINUTE = 60_000;
 
 /** Phones and watches differ a little: a coat this far ahead still counts as laid now. */
 export const AHEAD_MILLISECONDS = MINUTE;
@@ -76,7 +76,7 @@ export const clockNow = (
   const found = momentsOf(product, coat, now);
   if (!found.ok) return { kind: 'refused', problem: found.problem };
   const below = (coat.below ?? []).flatMap((one) => {
-    const known = Object.hasOwn(products, one.product) ? products[one.product] : undefined;
+    const known = entryOf(products, one.product);
     const reached = known && momentsOf(known, one, now);
     return reached?.ok ? reached.value.moments : [];
   });

@@ -1,5 +1,5 @@
 import type { Units } from '../calc/units.ts';
-import { MINUTE } from './reading.ts';
+import { DAY, HOUR, MINUTE } from '../time.ts';
 
 /** How times are printed. Without a time zone, that of the device. */
 export type TimeStyle = {
@@ -9,8 +9,6 @@ export type TimeStyle = {
   readonly units?: Units | undefined;
 };
 
-const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
 /** From here on the hour would be false precision, and the day is told. */
 const BY_DAY = { width: 30 * HOUR, away: 60 * HOUR } as const;
 

@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.ts';
 import type { FindIndex, Hit } from './document.ts';
 import type { Token } from './language.ts';
 import { nameMark } from './names.ts';
@@ -105,7 +106,7 @@ export const weighed = (index: FindIndex, query: string, typing = false): Weighe
   const half = unfinished && last !== undefined && !ready.features.has(last.stem);
   const learned = learnedChances(ready, half ? all.slice(0, -1) : all);
   const mark = nameMark(ready.say, query);
-  const named = (Object.hasOwn(index.names, mark) ? index.names[mark] : undefined) ?? [];
+  const named = entryOf(index.names, mark) ?? [];
   const byKind = counted.scores.map((score, at) => score * KIND[index.documents[at]?.kind ?? 'defect']);
   return {
     chances: mixed(index, byKind, learned),

@@ -3,9 +3,8 @@ import type { LaidCoat } from '../clock/coat.ts';
 import { coatsInOrder, labelOf } from '../jobs/coat.ts';
 import { trialsOf } from '../jobs/use.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
+import { HOUR } from '../time.ts';
 import type { Laying } from './laying.ts';
-
-const HOUR = 3_600_000;
 
 /** What a coat itself tells, whoever lays it: its air, its tool and its can. */
 type Coming = Pick<CardCoat, 'celsius' | 'relativeHumidity' | 'surfaceCelsius' | 'applicator'>;

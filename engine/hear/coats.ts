@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.ts';
 import type { HeardFact } from './heard.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
@@ -38,7 +39,7 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
       return { low: count, high: count, sure: 0.85, span };
     }
     if (there.word === 'more' || ear.units.has(there.word)) return undefined;
-    const vague = Object.hasOwn(VAGUE, there.word) ? VAGUE[there.word] : undefined;
+    const vague = entryOf(VAGUE, there.word);
     if (vague) return { low: vague[0], high: vague[1], sure: 0.72, span };
     if (/^(a|an|half|another|next|each|every)$/.test(there.word)) continue;
     const high = numberAt(ear, there);

@@ -1,4 +1,5 @@
 import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
+import { entryOf } from '../entry-of.ts';
 import type { Family } from '../model/family.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
 import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
@@ -48,7 +49,7 @@ const SAYS: Readonly<Record<FilmGround, string>> = {
 
 /** The product of a coat; a key of the prototype is none. */
 export const productOf = (products: Products, id: string | undefined): ClockProduct | undefined =>
-  id !== undefined && Object.hasOwn(products, id) ? products[id] : undefined;
+  entryOf(products, id);
 
 /** Wet film, µm, with its ground: the can wins, then what was measured, then the tool, then the usual film. */
 const wetOf = (card: JobCard, coat: CardCoat, product: ClockProduct | undefined): [FilmGround, number?] => {

@@ -1,3 +1,4 @@
+import { isKeyOf } from '../entry-of.ts';
 import { CARD_LISTS, type CardList } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
 import { canonical } from './canonical.ts';
@@ -52,7 +53,7 @@ const FIELDS: Readonly<Record<CardField, true>> = {
   finishedAt: true,
   handedOverAt: true,
 };
-const isField = (name: string): name is CardField => Object.hasOwn(FIELDS, name);
+const isField = (name: string): name is CardField => isKeyOf(FIELDS, name);
 
 const same = (one: unknown, two: unknown): boolean => canonical(one ?? null) === canonical(two ?? null);
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { entryOf } from '../entry-of.ts';
 import { type CardFault, cardFault } from './card-fault.ts';
 import { CARD_VERSION, MOST_CARDS_REMOVED } from './card-limits.ts';
 import { type JobCard, JobFile, RemovedCard } from './job-card.ts';
@@ -38,7 +39,7 @@ const picturesOf = (raw: unknown, cards: readonly JobCard[]): [Record<string, st
     ];
   for (const { name, photos } of cards)
     for (const [index, { id }] of photos.entries()) {
-      const picture = Object.hasOwn(raw, id) ? raw[id] : undefined;
+      const picture = entryOf(raw, id);
       if (picture === undefined) continue;
       if (typeof picture === 'string' && picture.length <= MOST_PICTURE && PICTURE.test(picture))
         pictures.push([id, picture]);
@@ -138,7 +139,7 @@ export const jobFileOf = (
 ): JobFile => {
   const ids = cards.flatMap(({ photos }) => photos.map(({ id }) => id));
   const held = ids.flatMap((id) => {
-    const picture = Object.hasOwn(pictures, id) ? pictures[id] : undefined;
+    const picture = entryOf(pictures, id);
     return picture === undefined ? [] : [[id, picture] as const];
   });
   return {

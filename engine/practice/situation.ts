@@ -11,14 +11,12 @@ import type { PracticeWords } from '../model/practice.ts';
 import { STAGES, type Stage, type Standing } from '../model/stage.ts';
 import { signOf } from '../sign.ts';
 import { withStanding } from '../standing.ts';
+import { DAY, HOUR, MINUTE } from '../time.ts';
 import { variedBoard } from './boards.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeLevel } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 
-const MINUTE = 60_000;
-const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
 /** A Saturday in May at nine; coats of practice are laid on that day. */
 const MORNING = Date.UTC(2026, 4, 2, 9);
 

@@ -1,10 +1,8 @@
 import type { Family } from '../model/family.ts';
 import type { Plan } from '../model/plan.ts';
+import { DAY, HOUR } from '../time.ts';
 import type { Job } from './job.ts';
-import { MINUTE, type Stretch } from './windows.ts';
-
-const HOUR = 60 * MINUTE;
-const DAY = 24 * HOUR;
+import type { Stretch } from './windows.ts';
 
 /** When the buyer may do what, epoch milliseconds. Of a range the late end is the one to promise. */
 export type Dates = {

@@ -4,6 +4,7 @@ import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
 import { type Firing, fire, isOfSteps, type SaidRule } from '../rules.ts';
+import { DAY, HOUR, MINUTE } from '../time.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { type Dates, datesOf } from './dates.ts';
@@ -14,9 +15,8 @@ import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
 import { cautioned, type Raw } from './steps.ts';
 import { wetEdgeOf } from './wet-edge.ts';
-import { firstFit, MINUTE, type Stretch } from './windows.ts';
+import { firstFit, type Stretch } from './windows.ts';
 
-const HOUR = 60 * MINUTE;
 /** Windows tried for one coat before it is said that the weather never lets it dry. */
 const TRIES = 8;
 /** A part of a session is told in steps of five minutes. */
@@ -192,7 +192,6 @@ export const schedule = (
   };
 };
 
-const DAY = 24 * HOUR;
 const lateDaysOf = ({ promised }: Job, { handOver }: Dates): number =>
   promised === undefined ? 0 : Math.max(0, Math.ceil((handOver - promised) / DAY));
 

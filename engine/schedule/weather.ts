@@ -2,8 +2,9 @@ import type { History, Spell } from '../calc/drying/history.ts';
 import { saturationPascals } from '../calc/saturation-pressure.ts';
 import { vaporPascals } from '../calc/vapor-pressure-deficit.ts';
 import type { Plan } from '../model/plan.ts';
+import { MINUTE } from '../time.ts';
 import type { Calendar, Job } from './job.ts';
-import { MINUTE, type Stretch } from './windows.ts';
+import type { Stretch } from './windows.ts';
 
 /** What the air of a place depends on. */
 export type Air = Pick<Job, 'day' | 'night' | 'hours'>;

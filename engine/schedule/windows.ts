@@ -1,6 +1,6 @@
+import { MINUTE } from '../time.ts';
 import type { Calendar, Job } from './job.ts';
 
-export const MINUTE = 60_000;
 const DAYS = 7;
 
 /** A stretch of time, epoch milliseconds. */

@@ -16,7 +16,7 @@ export const readJobsPlace = (fragment: string): JobsPlace => {
   const [, kind, id] = /^#(card|care)-(.{1,600})$/.exec(fragment) ?? [];
   if (!kind || !id) return { kind: fragment === '#new' ? 'new' : 'list' };
   try {
-    return { kind: kind as 'card' | 'care', id: decodeURIComponent(id) };
+    return { kind: kind === 'care' ? kind : 'card', id: decodeURIComponent(id) };
   } catch {
     return { kind: 'list' };
   }

@@ -1,3 +1,4 @@
+import { isKeyOf } from '#engine/entry-of.ts';
 import { choices } from './choices.ts';
 
 const { age, piece, family, base, applicator, hardener } = choices;
@@ -14,5 +15,5 @@ export const TOLD = {
 };
 
 export type ToldFact = keyof typeof TOLD;
-export const isToldFact = (fact: string): fact is ToldFact => Object.hasOwn(TOLD, fact);
+export const isToldFact = (fact: string): fact is ToldFact => isKeyOf(TOLD, fact);
 export const TOLD_FACTS: readonly ToldFact[] = Object.keys(TOLD).filter(isToldFact);

@@ -11,12 +11,20 @@ export type PackHead = {
 
 type Found = { readonly type: string; readonly parts: readonly Uint8Array<ArrayBuffer>[] };
 
+const isHead = (head: unknown): head is PackHead =>
+  typeof head === 'object' &&
+  head !== null &&
+  'parts' in head &&
+  Array.isArray(head.parts) &&
+  'files' in head;
+
 /** Reads one address out of a pack; nothing where it is not in there. */
 export type Pack = (path: string) => Found | undefined;
 
 export const readPack = (bytes: ArrayBuffer): Pack => {
   const length = new DataView(bytes).getUint32(0);
-  const head = JSON.parse(new TextDecoder().decode(new Uint8Array(bytes, 4, length))) as PackHead;
+  const head: unknown = JSON.parse(new TextDecoder().decode(new Uint8Array(bytes, 4, length)));
+  if (!isHead(head)) throw new SyntaxError('a pack without a head');
   const starts: number[] = [];
   let at = 4 + length;
   for (const part of head.parts) {

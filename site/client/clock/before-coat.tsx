@@ -1,5 +1,6 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
+import { MINUTE } from '#engine/time.ts';
 import { Caution } from '../shared/caution.tsx';
 import { sayMoment } from '../shared/say-date.ts';
 
@@ -28,7 +29,6 @@ const sayNoes = ({ noes, wait }: Because): readonly string[] => {
   return waits ? [...says, `${wait.row.why} It needs about ${sayHours(wait.hours)} more.`] : says;
 };
 
-const MINUTE = 60_000;
 /** A coat that was laid longer ago than this lies already, whatever is said of it. */
 const JUST_NOW = 5 * MINUTE;
 

@@ -14,6 +14,7 @@ import {
   type TimeStyle,
   wetFilmOf,
 } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import { cardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
@@ -94,7 +95,7 @@ const UNSET =
 
 /** One coat on the clock: what hands do now, until when, and what comes later. */
 export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: Props) => {
-  const product = Object.hasOwn(products, coat.product) ? products[coat.product] : undefined;
+  const product = entryOf(products, coat.product);
   const why = product
     ? (doubt ?? (laidBeforeClocks(coat.laidAt) ? UNSET : undefined))
     : UNKNOWN(coat.product);

@@ -1,6 +1,7 @@
 import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
+import { MINUTE } from '#engine/time.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
@@ -9,7 +10,6 @@ import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 export type DraftFault = FieldFault & { readonly stops: boolean };
 
 type Told = Partial<Values<typeof COAT_FIELDS>>;
-const MINUTE = 60_000;
 
 const labelOf = (told: Told): Label | undefined => {
   const minutes: Partial<Record<(typeof CAN_MILESTONES)[number], { from: number; to: number }>> = {};

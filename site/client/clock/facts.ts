@@ -1,4 +1,5 @@
 import { clockDoubt, clockNow, factsOf, laidBeforeClocks } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import { type Case, emptyCase } from '#engine/index.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { currentCoat, loadClock } from './store.ts';
@@ -7,8 +8,8 @@ import { currentCoat, loadClock } from './store.ts';
 export const clockFacts = async (now = Date.now()): Promise<Case> => {
   const { store } = await loadClock();
   const coat = currentCoat(store);
-  const product = coat && Object.hasOwn(store.products, coat.product) && store.products[coat.product];
-  if (!product || laidBeforeClocks(coat.laidAt) || clockDoubt(store.seenAt, now, timeStyle()))
+  const product = entryOf(store.products, coat?.product);
+  if (!coat || !product || laidBeforeClocks(coat.laidAt) || clockDoubt(store.seenAt, now, timeStyle()))
     return emptyCase();
   const reading = clockNow(product, coat, now, store.products);
   const over = reading.kind === 'future' || (reading.kind === 'running' && reading.stage === 'cured');

@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import type { Judgement, Laying } from '#engine/fitness.ts';
 import { NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, turnDraft, unitsIn } from '../shared/form/form.ts';
@@ -180,9 +181,7 @@ export class CoatForm {
   #product(draft: Draft): ClockProduct | undefined {
     const id = draft['product'] ?? '';
     // Of a product without figures here a slip of the pen is still one, by any figures.
-    return Object.hasOwn(this.#use.products, id)
-      ? this.#use.products[id]
-      : this.#standing && Object.values(this.#use.products)[0];
+    return entryOf(this.#use.products, id) ?? (this.#standing && Object.values(this.#use.products)[0]);
   }
 
   /** The coat that the form tells of with its faults; of one that is corrected only those in what was touched. */

@@ -10,6 +10,7 @@ import {
   type TimeStyle,
   withLaid,
 } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import type { ClockQuestion, Questions } from './question.tsx';
 
 /** What is done with a coat that was read from the form. */
@@ -28,7 +29,7 @@ const freeName = (piece: string, coats: readonly LaidCoat[]): string => {
 
 /** Why it is too early to lay over a coat; nothing where it is not. */
 const tooEarly = (below: LaidCoat, products: Products, now: number, style: TimeStyle): string | undefined => {
-  const product = Object.hasOwn(products, below.product) ? products[below.product] : undefined;
+  const product = entryOf(products, below.product);
   const reading = product && clockNow(product, below, now, products);
   if (reading?.kind !== 'running' || now >= reading.moments.recoat.to) return undefined;
   return `Its coat ${below.coatNumber} is ready for another only from ${sayInstant(reading.moments.recoat.to, now, style)} on. A coat laid over it sooner can wrinkle it, and keeps it soft.`;
@@ -73,8 +74,10 @@ const inPlaceOf =
     seenAt: now,
   });
 
-const productOf = ({ product }: LaidCoat, products: Products): Products =>
-  Object.hasOwn(products, product) && products[product] ? { [product]: products[product] } : {};
+const productOf = ({ product }: LaidCoat, products: Products): Products => {
+  const found = entryOf(products, product);
+  return found ? { [product]: found } : {};
+};
 
 /**
  * Asks what has to be known before a coat goes on the clock: whether far-off times are this can's, and which coat of

@@ -1,9 +1,8 @@
 import { type Running, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { isKeyOf } from '#engine/entry-of.ts';
 import { element } from '../shared/element.ts';
 
 const MOMENT = { 'dry-to-touch': 'touch', recoatable: 'recoat', cured: 'cure' } as const;
-const isTold = (stage: string | undefined): stage is keyof typeof MOMENT =>
-  stage !== undefined && Object.hasOwn(MOMENT, stage);
 
 /** From these steps on it is another film, whose clock has not begun. */
 const NEW_FILM = ['coat', 'strip'];
@@ -15,7 +14,7 @@ export const tellSteps = ({ moments }: Running, now: number, style: TimeStyle): 
       if (NEW_FILM.includes(step.dataset['kind'] ?? '')) break;
       const label = step.querySelector<HTMLElement>('[data-until]');
       const until = label?.dataset['until'];
-      const moment = isTold(until) ? moments[MOMENT[until]] : undefined;
+      const moment = isKeyOf(MOMENT, until) ? moments[MOMENT[until]] : undefined;
       label?.querySelector('time')?.remove();
       if (moment && now < moment.to)
         label?.append(element('time', {}, `, ${sayUntil(moment.from, moment.to, now, style)}`));

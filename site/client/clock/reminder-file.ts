@@ -1,7 +1,6 @@
 import ical, { ICalAlarmType } from 'ical-generator';
 import type { Reminder } from '#engine/clock.ts';
-
-const MINUTE = 60_000;
+import { MINUTE } from '#engine/time.ts';
 
 /** The reminders of one coat as a calendar file: a quarter of an hour each, ringing at its start. */
 export const reminderFile = (reminders: readonly Reminder[], coat: string, now: number): string => {

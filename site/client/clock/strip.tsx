@@ -7,6 +7,7 @@ import {
   type Reading,
   sayNow,
 } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -47,7 +48,7 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     }
     const now = Date.now();
     const style = timeStyle();
-    const product = Object.hasOwn(store.products, coat.product) ? store.products[coat.product] : undefined;
+    const product = entryOf(store.products, coat.product);
     const doubt = clockDoubt(store.seenAt, now, style);
     const reading = product && !doubt ? clockNow(product, coat, now, store.products) : undefined;
     host.setAttribute('role', 'region');

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { PracticeKey } from '#engine/practice.ts';
 import { PRACTICE } from '../../shared/urls.ts';
 import { copyText } from '../shared/copy-text.ts';
+import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
 import { PracticeItemView } from './item.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
@@ -105,9 +106,7 @@ const ClassResults = ({ dealer, boards }: Pick<Props, 'dealer' | 'boards'>) => {
       </label>
       {text.trim() !== '' && (
         <p role="status">
-          {results.length === 0
-            ? 'No line of this set is in it.'
-            : `${results.length} ${results.length === 1 ? 'result' : 'results'}.`}
+          {results.length === 0 ? 'No line of this set is in it.' : `${counted(results.length, 'result')}.`}
         </p>
       )}
       {results.length > 0 && (

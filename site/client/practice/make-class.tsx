@@ -9,6 +9,7 @@ import {
 } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
 import { copyText } from '../shared/copy-text.ts';
+import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { newSeed } from './seed.ts';
 import { LONGEST_TITLE, MOST_IN_A_SET, writeLink } from './state.ts';
@@ -103,11 +104,7 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
             setFlaws([...currentTarget.selectedOptions].map(({ value }) => value))
           }
         >
-          {dealer.known.defects.map(({ id, name }) => (
-            <option key={id} value={id}>
-              {name}
-            </option>
-          ))}
+          <FlawOptions of={dealer} />
         </select>
       </label>
       <button

@@ -1,13 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { isKeyOf } from '#engine/entry-of.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 import { signOf } from '#engine/sign.ts';
 import { shortUrl } from '../../shared/urls.ts';
 import { saveBlob } from '../shared/save-file.ts';
+import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { drawPost, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
 
 const LONGEST_LINE = 110;
-const isSize = (value: string): value is PostSize => Object.hasOwn(POST_SIZES, value);
 
 /** What can be put into a post: a board, two lights, wet and dry, or a flaw beside one that it is mistaken for. */
 const choicesOf = (
@@ -100,11 +101,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
               history.replaceState(history.state, '', `#flaw=${currentTarget.value}`);
             }}
           >
-            {dealer.known.defects.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
+            <FlawOptions of={dealer} />
           </select>
         </label>
         <label>
@@ -128,7 +125,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
           <select
             value={size}
             onChange={({ currentTarget: { value } }) => {
-              if (isSize(value)) setSize(value);
+              if (isKeyOf(POST_SIZES, value)) setSize(value);
             }}
           >
             {Object.entries(POST_SIZES).map(([name, { says }]) => (

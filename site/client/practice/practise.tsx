@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { flawOfSeed, PRACTICE_LEVELS, type PracticeKey, type PracticeLevel } from '#engine/practice.ts';
+import { counted } from '../shared/counted.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { answered, dueFlaws, EMPTY_DECK } from './deck.ts';
 import { DeckFile } from './deck-file.tsx';
@@ -58,7 +59,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
       />
       <p class="small score">
         {deck.boards
-          ? `${deck.boards} ${deck.boards === 1 ? 'board' : 'boards'} so far, ${deck.right} all right. ${waiting ? `${waiting} to come back now.` : 'What you missed comes back.'}`
+          ? `${counted(deck.boards, 'board')} so far, ${deck.right} all right. ${waiting ? `${waiting} to come back now.` : 'What you missed comes back.'}`
           : 'One tap answers. What you miss comes back later on another board.'}
         {!kept && ' This browser keeps nothing, so it ends with this page.'}
       </p>

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { separatedBy } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 import { PracticeBoard, TurnLight } from './board.tsx';
+import { FlawOptions } from './flaw-options.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
 import { readLink } from './state.ts';
 
@@ -124,7 +125,9 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
     };
     const press = (event: KeyboardEvent) => {
       const act = keys[event.key];
-      const busy = (event.target as Element | null)?.closest('input, select, textarea, button, a, summary');
+      const busy =
+        event.target instanceof Element &&
+        event.target.closest('input, select, textarea, button, a, summary');
       if (!act || busy || event.altKey || event.ctrlKey || event.metaKey) return;
       event.preventDefault();
       act();
@@ -132,7 +135,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
     addEventListener('keydown', press);
     return () => removeEventListener('keydown', press);
   });
-  const { defects, questions } = dealer.known;
+  const { questions } = dealer.known;
   return (
     <>
       {slide && (
@@ -185,11 +188,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             }}
           >
             <option value="">Choose</option>
-            {defects.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
+            <FlawOptions of={dealer} />
           </select>
         </label>
         <label>

@@ -2,6 +2,7 @@ import { outsideLabel } from '#engine/calc/drying/label.ts';
 import type { Milestone } from '#engine/calc/drying/milestone.ts';
 import { sayProblem } from '#engine/calc/say-problem.ts';
 import type { CanLabel, Job, Part } from '#engine/schedule.ts';
+import { MINUTE } from '#engine/time.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
 import type { Units } from '../shared/form/units.ts';
@@ -9,7 +10,6 @@ import { PLAN_FIELDS } from './fields.ts';
 
 type Told = Partial<Values<typeof PLAN_FIELDS>>;
 
-const MINUTE = 60_000;
 /** A plan that begins now begins at the next five minutes, so that its link tells the same. */
 const NEXT = 5 * MINUTE;
 export const rounded = (at: number): number => Math.ceil(at / NEXT) * NEXT;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import type { Job } from '#engine/schedule.ts';
+import { HOUR } from '#engine/time.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, type FieldFault, turnDraft, unitsIn } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
@@ -19,7 +20,6 @@ const PRESETS = v.record(
 const PARTS = ['top', 'side', 'front', 'leg'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
-const HOUR = 3_600_000;
 
 /** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {

@@ -1,5 +1,6 @@
 import { saySpan } from '#engine/clock.ts';
 import { cansFor, nightOf, type Outcome } from '#engine/schedule.ts';
+import { type DefinitionRow, DefinitionRows } from '../shared/definition-rows.tsx';
 import { sayDay, sayTime } from '../shared/say-date.ts';
 import { sayArea, sayDegrees, sayFilm, sayLiters } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -12,19 +13,6 @@ const EDGE = {
   slower:
     'not even one stroke stays open. Take a slower product, a little extender if the can allows it, a wider tool, or a second pair of hands.',
 } as const;
-
-type Row = readonly [name: string, says: string];
-
-const Rows = ({ rows }: { readonly rows: readonly Row[] }) => (
-  <dl class="numbers">
-    {rows.map(([name, says]) => (
-      <div key={name}>
-        <dt>{name}</dt>
-        <dd>{says}</dd>
-      </div>
-    ))}
-  </dl>
-);
 
 const sayMinutes = (minutes: number): string =>
   minutes < 1 ? `${Math.round(minutes * 60)} s` : `${minutes.toFixed(1)} min`;
@@ -39,7 +27,7 @@ const sayNotes = ({ thinned, short, over }: NonNullable<Outcome['build']>): stri
     .filter(Boolean)
     .join('');
 
-const filmRows = ({ outcome: { build }, us }: PlanShown): readonly Row[] => {
+const filmRows = ({ outcome: { build }, us }: PlanShown): readonly DefinitionRow[] => {
   if (!build) return [];
   const film = (from: number, to = from) => sayFilm(from, to, us);
   const { coats, wet, dry, total, target, most } = build;
@@ -52,14 +40,14 @@ const filmRows = ({ outcome: { build }, us }: PlanShown): readonly Row[] => {
   ];
 };
 
-const buyRows = ({ outcome: { liters }, job, us, data }: PlanShown): readonly Row[] => {
+const buyRows = ({ outcome: { liters }, job, us, data }: PlanShown): readonly DefinitionRow[] => {
   if (!liters) return [];
   const cans = cansFor(data.plan, liters, us ? 'us' : 'metric', job.applicator === 'aerosol');
   const list = cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ');
   return [['Buy', `${sayLiters(liters, us)}, loss included; with a tenth to spare: ${list}`]];
 };
 
-const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly Row[] => {
+const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly DefinitionRow[] => {
   if (!wetEdge) return [];
   const { part, faceMinutes, strokeMinutes, openMinutes, verdict, loadSquareMeters } = wetEdge;
   const times = `${sayMinutes(faceMinutes)} to lay, one stroke ${sayMinutes(strokeMinutes)}, open ${sayMinutes(openMinutes)}`;
@@ -69,8 +57,9 @@ const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly Row[] => {
 
 /** What she buys and lays, in short lines. */
 export const PlanNumbers = (shown: PlanShown) => (
-  <Rows
-    rows={[
+  <DefinitionRows
+    class="numbers"
+    of={[
       ['Area', sayArea(shown.outcome.squareMeters, shown.us)],
       ...filmRows(shown),
       ...(shown.outcome.build ? [...buyRows(shown), ...edgeRows(shown)] : []),
@@ -125,8 +114,9 @@ export const DateList = ({ outcome, now, job }: PlannedShown) => {
   const { handle, lightUse, fullUse, handOver } = outcome.dates;
   const style = timeStyle();
   return (
-    <Rows
-      rows={[
+    <DefinitionRows
+      class="numbers"
+      of={[
         ['Handle with care', `${sayDay(handle)}, ${sayTime(handle)}`],
         ['Light use', saySpan(lightUse.from, lightUse.to, now, style)],
         ['Full use', saySpan(fullUse.from, fullUse.to, now, style)],

@@ -5,6 +5,7 @@ import { planRules } from '../../shared/plan-rules.ts';
 import { CLOCK } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
 import { Caution } from '../shared/caution.tsx';
+import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
 import { sayDay } from '../shared/say-date.ts';
 import { sayDegrees } from '../shared/say-units.ts';
@@ -78,11 +79,11 @@ const PlannedView = (shown: PlannedShown) => {
   return (
     <>
       <h2 class="verdict repair">
-        {`${coats.length} ${coats.length === 1 ? 'coat' : 'coats'}, hand over ${sayDay(dates.handOver)}`}
+        {`${counted(coats.length, 'coat')}, hand over ${sayDay(dates.handOver)}`}
       </h2>
       {lateDays > 0 && (
         <p class="caution stop">
-          <b>{`${lateDays} ${lateDays === 1 ? 'day' : 'days'} after the promised one. `}</b>
+          <b>{`${counted(lateDays, 'day')} after the promised one. `}</b>
           No date here can be brought forward by hand. Tell the buyer now, or plan a top coat that is ready
           sooner.
         </p>

@@ -3,21 +3,17 @@ import { type Units, unitsOf } from './form/units.ts';
 import { recall } from './storage.ts';
 import { timeStyle } from './time-style.ts';
 
+const inWords = (format: Intl.DateTimeFormatOptions) => (at: number) =>
+  new Intl.DateTimeFormat('en-US', format).format(at);
+
 /** `Mon, Nov 23, 2026`: a date that still tells its year in a year. */
-export const sayDate = (at: number): string =>
-  new Intl.DateTimeFormat('en-US', {
-    weekday: 'short',
-    year: 'numeric',
-    month: 'short',
-    day: 'numeric',
-  }).format(at);
+export const sayDate = inWords({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' });
 
 /** `Mon, Nov 23`: a day of this year. */
-export const sayDay = (at: number): string =>
-  new Intl.DateTimeFormat('en-US', { weekday: 'short', month: 'short', day: 'numeric' }).format(at);
+export const sayDay = inWords({ weekday: 'short', month: 'short', day: 'numeric' });
 
 /** The date with the time of day. */
-export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayInstant(at, at, timeStyle())}`;
+export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayTime(at)}`;
 
 export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
 
@@ -35,10 +31,4 @@ export const pageUnits = (): Units => {
 };
 
 /** `Monday, November 23, 2026`: a date in words, for paper that others read. */
-export const sayLongDate = (at: number): string =>
-  new Intl.DateTimeFormat('en-US', {
-    weekday: 'long',
-    year: 'numeric',
-    month: 'long',
-    day: 'numeric',
-  }).format(at);
+export const sayLongDate = inWords({ weekday: 'long', year: 'numeric', month: 'long', day: 'numeric' });

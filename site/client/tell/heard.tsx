@@ -1,3 +1,4 @@
+import { isKeyOf } from '#engine/entry-of.ts';
 import type { Heard as HeardText, Mind } from '#engine/hear.ts';
 import { choices } from '../../shared/choices.ts';
 import { factWords, isTaken } from './words.ts';
@@ -12,7 +13,6 @@ type Props = {
 };
 
 const SAID = { yes: 'Yes', no: 'No', unsure: 'Can’t tell' } as const;
-const isAnswer = (value: string): value is keyof typeof SAID => Object.hasOwn(SAID, value);
 
 const askOf = (mind: Mind, question: string): string | undefined =>
   mind.questions[mind.matrix.questions.indexOf(question)]?.ask;
@@ -23,7 +23,7 @@ export const Heard = ({ heard, told, mind, takeOff }: Props) => {
     [...new Set(spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`))].join(', ');
   const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
     const ask = askOf(mind, name);
-    const says = ask && isAnswer(value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);
+    const says = ask && isKeyOf(SAID, value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);
     return says ? [{ name, says, rests: '' }] : [];
   });
   const facts = heard.facts

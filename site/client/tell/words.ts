@@ -1,3 +1,4 @@
+import { entryOf, isKeyOf } from '#engine/entry-of.ts';
 import { type HeardFact, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
@@ -23,14 +24,12 @@ export const factWords = (
   value: string | number,
   range?: readonly [number, number],
 ): string | undefined => {
-  const listed = Object.hasOwn(lists, fact) ? lists[fact as keyof Choices]?.values : undefined;
-  if (listed) return Object.hasOwn(listed, value) ? listed[value] : undefined;
+  const listed = isKeyOf(lists, fact) ? lists[fact]?.values : undefined;
+  if (listed) return entryOf(listed, String(value));
   const [from, to] = range ?? [Number(value), Number(value)];
   switch (fact) {
     case 'stage':
-      return Object.hasOwn(STAGE_WORDS, value)
-        ? STAGE_WORDS[value as keyof typeof STAGE_WORDS].name
-        : undefined;
+      return isKeyOf(STAGE_WORDS, value) ? STAGE_WORDS[value].name : undefined;
     case 'overdue':
       return value === 'yes' ? 'Sticky long past its time' : undefined;
     case 'coat-number':

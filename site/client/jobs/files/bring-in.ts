@@ -3,8 +3,9 @@ import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { markChange } from '../store/marks.ts';
 import { dropPhotos, type KeptPhoto, putPhoto } from '../store/photos.ts';
 import { cardReader } from '../store/reader.ts';
+import { keepRemoved, type Removed, takeOut } from '../store/removal.ts';
 import { tellTabs } from '../store/tabs.ts';
-import { cardIn, keepRemoved, putCard, type Removed, takeOut, write } from '../store/write.ts';
+import { cardIn, putCard, write } from '../store/write.ts';
 
 /** What of a file is to come in: its cards with their photos, and the cards that go since they were taken away there. */
 export type Wanted = {

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
+import { entryOf } from '#engine/entry-of.ts';
 import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
-import { type CardFault, sayCardFault } from '#engine/jobs.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
-import { counted } from '../parts/names.ts';
+import { counted } from '../../shared/counted.ts';
+import { FaultList } from '../parts/fault-list.tsx';
 import { photoOf } from '../parts/photo.ts';
 import { mendCard, putCards, readOne, readRemoved, restoreCards } from '../store/index.ts';
 import type { KeptPhoto } from '../store/photos.ts';
@@ -30,19 +31,10 @@ const photosOf = ({ cards, photos = {} }: JobFile, ids: ReadonlySet<string>): re
     .filter(({ id }) => ids.has(id))
     .flatMap((card) =>
       card.photos.flatMap(({ id }) => {
-        const address = Object.hasOwn(photos, id) ? photos[id] : undefined;
+        const address = entryOf(photos, id);
         return (address && photoOf(id, card.id, address)) || [];
       }),
     );
-
-const FaultList = ({ faults }: { readonly faults: readonly CardFault[] }) =>
-  faults.length ? (
-    <ul>
-      {faults.map((fault, index) => (
-        <li key={index}>{sayCardFault(fault)}</li>
-      ))}
-    </ul>
-  ) : null;
 
 type RowProps = {
   readonly row: ImportRow;

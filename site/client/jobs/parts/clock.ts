@@ -7,6 +7,7 @@ import {
   type Reading,
   withLaid,
 } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import { type Case, without } from '#engine/index.ts';
 import { coatsInOrder, factsOfCard, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
@@ -16,9 +17,6 @@ import { timeStyle } from '../../shared/time-style.ts';
 
 type Products = Readonly<Record<string, ClockProduct>>;
 
-const known = (products: Products, id: string): ClockProduct | undefined =>
-  Object.hasOwn(products, id) ? products[id] : undefined;
-
 /** The card's uppermost coat as the clock reads it, with what the clock says of it now. */
 export const lastCoatNow = (
   card: JobCard,
@@ -26,7 +24,7 @@ export const lastCoatNow = (
   now: number,
 ): { readonly coat: LaidCoat; readonly reading: Reading } | undefined => {
   const last = coatsInOrder(card).at(-1);
-  const product = last && known(products, last.product);
+  const product = last && entryOf(products, last.product);
   if (!product) return undefined;
   const coat = laidCoatOf(card, last);
   return { coat, reading: clockNow(product, coat, now) };
@@ -37,7 +35,7 @@ export const lastCoatNow = (
  * keep it, or the clock of the device is to be doubted.
  */
 export const startClock = async (coat: LaidCoat, products: Products, now: number): Promise<boolean> => {
-  const product = known(products, coat.product);
+  const product = entryOf(products, coat.product);
   if (!product) return false;
   const doubted = (seenAt: number) => clockDoubt(seenAt, now, timeStyle()) !== undefined;
   const { store, onDisk } = await changeClock((there) =>
@@ -56,7 +54,7 @@ export const startClock = async (coat: LaidCoat, products: Products, now: number
 
 /** Corrects a coat that is on the clock; one that is not there stays off it. */
 export const correctClock = async (coat: LaidCoat, products: Products): Promise<void> => {
-  const product = known(products, coat.product);
+  const product = entryOf(products, coat.product);
   await changeClock((there) =>
     there.coats.some(({ id }) => id === coat.id)
       ? {

@@ -1,10 +1,12 @@
+import { entryOf } from '#engine/entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
+import { counted } from '../../shared/counted.ts';
 import { sayDate, sayMoment } from '../../shared/say-date.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsData } from './data.ts';
 import { LimitNote } from './limit-note.tsx';
-import { counted, entryOf, nameIn } from './names.ts';
+import { nameIn } from './names.ts';
 
 const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 

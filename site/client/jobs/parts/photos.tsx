@@ -1,13 +1,13 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { fitting, MOST_LETTERS, withPhoto } from '#engine/jobs.ts';
 import type { CardPhoto, JobCard } from '#engine/model/job-card.ts';
+import { counted } from '../../shared/counted.ts';
 import { sayMoment } from '../../shared/say-date.ts';
 import { addPhoto, readPhotos, removePhoto } from '../store/index.ts';
 import type { KeptPhoto } from '../store/photos.ts';
 import { Act } from '../views/controls.tsx';
 import { useFrame } from '../views/frame.ts';
 import type { CardHands } from '../views/hands.ts';
-import { counted } from './names.ts';
 import { dataUrlOf, NoPicture, scalePhoto } from './photo.ts';
 
 /** So many are taken on the page; a card that was put together of two may hold more. */

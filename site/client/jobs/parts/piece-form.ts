@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { isKeyOf } from '#engine/entry-of.ts';
 import { type Change, type Given, MOST_LETTERS } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
@@ -14,6 +15,7 @@ import { type Draft, type FieldFault, readForm, type Values, writeForm } from '.
 import { draftIn, fillForm, nameUnits } from '../../shared/form/in-page.ts';
 import { TRIALS } from '../../shared/form/trials.ts';
 import type { Units } from '../../shared/form/units.ts';
+import { onlyDefined } from '../../shared/only-defined.ts';
 import type { Refusal } from '../store/fault.ts';
 
 const pieceName: Field<string> = {
@@ -62,7 +64,7 @@ const PIECE_FIELDS = {
 type PieceField = keyof typeof PIECE_FIELDS;
 type PieceValues = Values<typeof PIECE_FIELDS>;
 
-const isPieceField = (name: string): name is PieceField => Object.hasOwn(PIECE_FIELDS, name);
+const isPieceField = (name: string): name is PieceField => isKeyOf(PIECE_FIELDS, name);
 
 const within = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
@@ -124,18 +126,11 @@ export const readPiece = (draft: Draft, units: Units): PieceRead => {
             base: read.values.base,
             tone: read.values.tone,
             age: read.values.age,
-            ...told(Object.assign({}, ...fields.map((field) => changeOf(field, values)))),
+            ...onlyDefined(Object.assign({}, ...fields.map((field) => changeOf(field, values)))),
           }
         : undefined,
   };
 };
-
-/** Without what is not told. */
-const told = <T extends object>(values: T): T =>
-  Object.assign(
-    {},
-    ...Object.entries(values).map(([key, value]) => (value === undefined ? {} : { [key]: value })),
-  );
 
 const EMPTY: Draft = Object.fromEntries(Object.keys(PIECE_FIELDS).map((field) => [field, '']));
 

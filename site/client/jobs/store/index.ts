@@ -12,6 +12,7 @@ export {
   readRaw,
   readRemoved,
 } from './read.ts';
+export { type Removed, removeCard, restoreCards } from './removal.ts';
 export { dropAside, mendCard, putAsideBack, readAside, setCardAside } from './set-aside.ts';
 export {
   addCard,
@@ -20,9 +21,6 @@ export {
   type Changed,
   changeCard,
   putCards,
-  type Removed,
-  removeCard,
   removePhoto,
-  restoreCards,
   settleClash,
 } from './write.ts';

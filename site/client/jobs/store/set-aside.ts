@@ -5,9 +5,10 @@ import { markChange } from './marks.ts';
 import type { KeptPhoto } from './photos.ts';
 import { putPhoto } from './photos.ts';
 import { cardReader } from './reader.ts';
+import { nameOn, type Removed, restoreCards, takeOut } from './removal.ts';
 import { tellTabs } from './tabs.ts';
 import { withinTime } from './time-limit.ts';
-import { nameOn, putCard, type Removed, restoreCards, takeOut, write } from './write.ts';
+import { putCard, write } from './write.ts';
 
 /** A record that could not be read, out of the way of the list: exactly as it was found, with its photos. */
 export type SetAside = Removed & { readonly at: number };

@@ -1,14 +1,13 @@
 import { withoutPhoto } from '#engine/jobs/card.ts';
-import { cardsRemoved } from '#engine/jobs/removed.ts';
 import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
-import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
-import { clashesIn, dropClashes, type KeptClash, keepClashes } from './clashes.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { type KeptClash, keepClashes } from './clashes.ts';
 import { type JobsDb, jobsDb } from './db.ts';
 import { CardRefused, faultOf, type Refusal } from './fault.ts';
-import { listedOf, unreadableListed } from './listed.ts';
+import { listedOf } from './listed.ts';
 import { markChange } from './marks.ts';
-import { dropPhotos, type KeptPhoto, photosIn, putPhoto } from './photos.ts';
+import { dropPhotos, type KeptPhoto, putPhoto } from './photos.ts';
 import type { Read } from './read.ts';
 import { type CardReader, cardReader } from './reader.ts';
 import { asOnlyWriter, tellTabs } from './tabs.ts';
@@ -88,7 +87,7 @@ export const cardIn = async (change: Change, read: CardReader, id: string): Prom
 };
 
 /** Later than both, so that a device whose clock went back still has the newest card on top. */
-const stamped = (card: JobCard, ...before: readonly number[]): JobCard => ({
+export const stamped = (card: JobCard, ...before: readonly number[]): JobCard => ({
   ...card,
   changedAt: Math.min(LATEST_INSTANT, Math.max(Date.now(), ...before.map((at) => at + 1))),
 });
@@ -180,90 +179,6 @@ export const removePhoto = (card: string, photo: string, seen?: JobCard): Promis
     plainly((there) => withoutPhoto(there, photo, Date.now()), seen),
     (change) => dropPhotos(change, card, (id) => id === photo),
   );
-
-/** A card that was taken out of the store, readable or not, with all that belongs to it. */
-export type Removed = {
-  readonly id: string;
-  readonly name: string;
-  readonly raw: unknown;
-  readonly photos: readonly KeptPhoto[];
-  readonly clashes: readonly KeptClash[];
-};
-
-const LONGEST_NAME = 80;
-/** The name on a record that may be no card. */
-export const nameOn = (raw: unknown, id: string): string =>
-  typeof raw === 'object' && raw !== null && 'name' in raw && typeof raw.name === 'string' && raw.name.trim()
-    ? raw.name.slice(0, LONGEST_NAME)
-    : `Card ${id}`.slice(0, LONGEST_NAME);
-const changedOn = (raw: unknown): number =>
-  typeof raw === 'object' && raw !== null && 'changedAt' in raw && Number.isSafeInteger(raw.changedAt)
-    ? Number(raw.changedAt)
-    : 0;
-
-/** Takes a card with its photos and clashes out of the store. */
-export const takeOut = async (change: Change, id: string): Promise<Removed | undefined> => {
-  const raw = await change.objectStore('cards').get(id);
-  const photos = photosIn(id, await change.objectStore('photos').index('card').getAll(id));
-  const clashes = await clashesIn(change, id);
-  await Promise.all([
-    change.objectStore('cards').delete(id),
-    change.objectStore('summaries').delete(id),
-    dropPhotos(change, id),
-    dropClashes(change, id),
-  ]);
-  return raw === undefined ? undefined : { id, name: nameOn(raw, id), raw, photos, clashes };
-};
-
-/** Notes which cards are taken away, in place of what was noted: so many as are remembered. */
-export const keepRemoved = async (change: Change, removed: readonly RemovedCard[]): Promise<void> => {
-  const store = change.objectStore('removed');
-  await store.clear();
-  await Promise.all(cardsRemoved(removed).map((one) => store.put(one)));
-};
-
-/** Takes a card and its photos away, notes when, and hands them back, so that it can be undone. */
-export const removeCard = async (id: string): Promise<Removed | undefined> => {
-  const removed = await write(async (change) => {
-    const out = await takeOut(change, id);
-    const known = await change.objectStore('removed').getAll();
-    if (out) {
-      const at = Math.min(LATEST_INSTANT, Math.max(Date.now(), changedOn(out.raw) + 1));
-      await keepRemoved(change, [{ id, name: out.name, at }, ...known]);
-    }
-    return out;
-  });
-  if (removed) markChange(-1);
-  tellTabs([id]);
-  return removed;
-};
-
-/**
- * Puts back what was taken out, as it was; one that could not be read is again one that can not be read. With `later` a
- * card counts as changed now, so that it stands against the note of its removal. One that is there meanwhile is left.
- */
-export const restoreCards = async (removed: readonly Removed[], later = false): Promise<void> => {
-  const read = await cardReader();
-  const back = await write(async (change) => {
-    let count = 0;
-    for (const { id, raw, photos, clashes } of removed) {
-      if ((await change.objectStore('cards').get(id)) !== undefined) continue;
-      const card = read(raw);
-      if (card.ok) await putCard(change, read, later ? stamped(card.value) : card.value);
-      else {
-        await change.objectStore('cards').put(raw);
-        await change.objectStore('summaries').put(unreadableListed(id));
-        await change.objectStore('removed').delete(id);
-      }
-      for (const photo of photos) await putPhoto(change, photo);
-      for (const clash of clashes) await change.objectStore('clashes').put(clash);
-      count += 1;
-    }
-    return count;
-  });
-  markChange(back);
-  tellTabs(removed.map(({ id }) => id));
-};
 
 /** Puts cards with their photos in place, all or none; what can not be read is left as it lies there. */
 export const putCards = async (cards: readonly JobCard[], photos: readonly KeptPhoto[]): Promise<void> => {

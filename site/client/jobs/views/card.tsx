@@ -4,9 +4,9 @@ import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';
+import { DefinitionRows } from '../../shared/definition-rows.tsx';
 import { draftIn, onWhole, tellFaults } from '../../shared/form/in-page.ts';
-import { pageUnits, sayTime } from '../../shared/say-date.ts';
-import { exportCards } from '../files/export.ts';
+import { pageUnits } from '../../shared/say-date.ts';
 import { adoptCoats, caseOfCard } from '../parts/clock.ts';
 import { CoatOnCard } from '../parts/coat-form.tsx';
 import { CoatList } from '../parts/coats.tsx';
@@ -15,17 +15,17 @@ import { FilmSection } from '../parts/drawing.tsx';
 import { FlawList, RepairList } from '../parts/flaws.tsx';
 import { Notes } from '../parts/notes.tsx';
 import { PhotoBoard } from '../parts/photos.tsx';
-import { fillPiece, pieceFacts, readPiece, refusedFields } from '../parts/piece-form.ts';
+import { fillPiece, pieceFacts, readPiece } from '../parts/piece-form.ts';
 import { cardVerdict } from '../parts/verdict.ts';
-import { CardRefused, JobsFault } from '../store/fault.ts';
 import { type CardEdit, type KeptClash, readClashes, readOne } from '../store/index.ts';
 import { CardActs } from './card-acts.tsx';
 import { ClashChoice } from './clash-choice.tsx';
 import { Act, Adopted, LIST, pieceFormIn, useLoaded, useNow, useRedraw } from './controls.tsx';
-import { type JobsFrame, useFrame } from './frame.ts';
+import { useFrame } from './frame.ts';
 import type { CardHands } from './hands.ts';
 import { Missing } from './missing.tsx';
-import { CardSaver, type SaverEvent } from './saver.ts';
+import { CardSaver } from './saver.ts';
+import { tellSaver } from './saver-words.tsx';
 
 /** One card: what is to do now, what lies on the piece, and all that was noted. Each change is written at once. */
 export const CardView = ({ id }: { readonly id: string }) => {
@@ -39,46 +39,6 @@ export const CardView = ({ id }: { readonly id: string }) => {
   const { read, data, clashes } = loaded;
   if (read.kind !== 'card') return <Missing id={id} read={read} />;
   return <OpenCard first={read.card} data={data} found={clashes} />;
-};
-
-const GONE =
-  'This card is not in the store any more: it was taken away in another tab, or the browser cleared its storage. What you see here can be saved as a file and brought in again.';
-const DAMAGED =
-  'What lies in the store for this card could not be read any more, so nothing was written over it.';
-const MERGED =
-  'Another tab had changed this card meanwhile. What you see now is the newer card, with your change in it.';
-const CLASHED =
-  'Another tab had changed the same thing meanwhile. What you see now is the newer card; both versions are kept below until you choose.';
-
-/** What the saver tells, where the page shows it. */
-const tellSaver = (event: SaverEvent, frame: JobsFrame, saver: CardSaver, about: HTMLFormElement): string => {
-  const rescue = <Act act={() => exportCards([saver.card], false)}>Save this card as a file</Act>;
-  switch (event.kind) {
-    case 'saving':
-      return 'Saving…';
-    case 'saved':
-      frame.calm();
-      if (event.merged) frame.say(event.clashes.length ? CLASHED : MERGED);
-      return `Saved ${sayTime(Date.now())}`;
-    case 'refused':
-      frame.trouble(new CardRefused(event.refusals));
-      tellFaults(about, 'plan', refusedFields(event.refusals));
-      return 'Not saved.';
-    case 'gone':
-    case 'unreadable':
-      frame.trouble(event.kind === 'gone' ? GONE : DAMAGED, rescue);
-      return 'Not saved yet.';
-    case 'failed':
-      frame.trouble(
-        event.error,
-        <>
-          {rescue} {event.error instanceof JobsFault && <Act act={() => saver.flush()}>Try again</Act>}
-        </>,
-      );
-      return 'Not saved yet.';
-    default:
-      return event satisfies never;
-  }
 };
 
 type OpenProps = {
@@ -251,14 +211,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       </div>
       <Adopted element={coat.place} />
       <div class="paper">
-        <dl class="facts">
-          {facts.map(([name, says]) => (
-            <div key={name}>
-              <dt>{name}</dt>
-              <dd>{says}</dd>
-            </div>
-          ))}
-        </dl>
+        <DefinitionRows class="facts" of={facts} />
         <details class="piece">
           <summary>Edit the details of the piece</summary>
           <Adopted element={about} />

@@ -1,110 +1,19 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { cardUrl } from '../../../shared/jobs-urls.ts';
-import { plainId } from '../../shared/plain-id.ts';
-import { sayDate } from '../../shared/say-date.ts';
-import { exportAll, saveFound } from '../files/export.ts';
-import { counted } from '../parts/names.ts';
-import {
-  type CardList,
-  countCards,
-  dropAside,
-  JobsFault,
-  listCards,
-  putAsideBack,
-  readAside,
-  readOne,
-} from '../store/index.ts';
+import { counted } from '../../shared/counted.ts';
+import { exportAll } from '../files/export.ts';
+import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
 import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
 import type { SetAside } from '../store/set-aside.ts';
+import { CardRow } from './card-row.tsx';
 import { Act } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
+import { AsideList } from './set-aside.tsx';
 
 /** Rows that are made at once; more come as she scrolls, so that two thousand cards open like twenty. */
 const ROWS = 40;
 /** From here on there is a field to find a card by its name. */
 const FIND_FROM = 8;
-/** More coats than these look alike at the size of a thumbnail. */
-const MOST_DRAWN = 6;
-
-const STATES = {
-  planned: 'no coat yet',
-  'under-way': 'under way',
-  curing: 'curing',
-  'handed-over': 'handed over',
-} as const;
-
-const UNREADABLE = 'could not be read; open it to mend it, or to save what is there';
-const stateOf = ({ summary }: Listed): string => {
-  if (!summary) return UNREADABLE;
-  const { coats, openFlaws, lastCoat, state } = summary;
-  return [
-    STATES[state] ?? plainId(state),
-    coats && lastCoat ? `${counted(coats, 'coat')}, the last ${sayDate(lastCoat.laidAt)}` : '',
-    openFlaws ? counted(openFlaws, 'open flaw') : '',
-  ]
-    .filter(Boolean)
-    .join('; ');
-};
-
-const Row = ({ listed, broken }: { readonly listed: Listed; readonly broken: boolean }) => (
-  <li>
-    <a href={cardUrl(listed.id)}>
-      {/* The coats as a stack on their base: what the words beside it say, at a glance. */}
-      <span class="stack" aria-hidden="true">
-        {Array.from({ length: Math.min(listed.summary?.coats ?? 0, MOST_DRAWN) }, (_, coat) => (
-          <i key={coat} />
-        ))}
-      </span>
-      <b>{listed.summary?.name ?? `Card ${listed.id}`}</b>
-      <span class="state">{broken ? UNREADABLE : stateOf(listed)}</span>
-    </a>
-  </li>
-);
-
-/** Cards that could not be read and are out of the way. */
-const Aside = ({
-  all,
-  again,
-}: {
-  readonly all: readonly SetAside[];
-  readonly again: () => Promise<void>;
-}) => {
-  const frame = useFrame();
-  if (!all.length) return null;
-  const back = (one: SetAside) => async () => {
-    if (!(await putAsideBack(one)))
-      frame.say(`“${one.name}” stands in the list by now, so the damaged one stays aside.`);
-    await again();
-  };
-  const away = (one: SetAside) => async () => {
-    const sure = await frame.ask({
-      says: `Take what was set aside of “${one.name}” away for good?`,
-      yes: 'Delete it',
-      no: 'Keep it',
-    });
-    if (sure) await dropAside(one.id);
-    if (sure) await again();
-  };
-  return (
-    <details class="aside">
-      <summary>{`Set aside: ${counted(all.length, 'damaged card')}`}</summary>
-      <ul>
-        {all.map((one) => (
-          <li key={one.id}>
-            <b>{one.name}</b>, {sayDate(one.at)}{' '}
-            <Act act={() => saveFound(one.id, one.raw, one.photos)}>Save it as a file</Act>{' '}
-            <Act act={back(one)}>Put it back into the list</Act>{' '}
-            <Act class="quiet away" act={away(one)}>
-              Delete it…
-            </Act>
-          </li>
-        ))}
-      </ul>
-    </details>
-  );
-};
-
 const saveAll = async (photos: boolean, say: JobsFrame['say']): Promise<void> => {
   const { cards, unreadable } = await exportAll(photos);
   say(
@@ -232,11 +141,11 @@ export const ListView = () => {
       </p>
       <ul class="cards">
         {shown.map((listed) => (
-          <Row key={listed.id} listed={listed} broken={broken.has(listed.id)} />
+          <CardRow key={listed.id} listed={listed} broken={broken.has(listed.id)} />
         ))}
       </ul>
       <p class="end" ref={end} />
-      <Aside all={aside} again={read} />
+      <AsideList all={aside} again={read} />
       {tried && (
         <section class="acts">
           {count > 0 && (

@@ -1,5 +1,6 @@
-import { type CardFault, sayCardFault } from '#engine/jobs.ts';
+import type { CardFault } from '#engine/jobs.ts';
 import { saveFound } from '../files/export.ts';
+import { FaultList } from '../parts/fault-list.tsx';
 import { mendCard, type Read, removeCard, setCardAside } from '../store/index.ts';
 import { offerBack } from './card-acts.tsx';
 import { Act, LIST, useLoaded } from './controls.tsx';
@@ -7,13 +8,9 @@ import { useFrame } from './frame.ts';
 
 type Unreadable = Extract<Read, { kind: 'unreadable' }>;
 
-const FaultList = ({ faults }: { readonly faults: readonly CardFault[] }) => (
-  <ul>
-    {faults.map((fault) => (
-      <li key={fault.field}>{sayCardFault({ ...fault, card: '' }).trim()}</li>
-    ))}
-  </ul>
-);
+/** Of the one card that stands here: no other is meant. */
+const unnamed = (faults: readonly CardFault[]): readonly CardFault[] =>
+  faults.map((fault) => ({ ...fault, card: '' }));
 
 /** A damaged record: never shown as a card, never written over; mended, set aside or taken away as she says. */
 const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable }) => {
@@ -52,14 +49,14 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
       {read.faults.length > 0 && (
         <details>
           <summary>What is wrong with it</summary>
-          <FaultList faults={read.faults} />
+          <FaultList faults={unnamed(read.faults)} />
         </details>
       )}
       {salvaged?.found && (
         <section>
           <h2>Most of it can be read</h2>
           <p>The card can be mended by leaving this out; the damaged one is set aside, as it was found:</p>
-          <FaultList faults={salvaged.found.leftOut} />
+          <FaultList faults={unnamed(salvaged.found.leftOut)} />
           <Act class="go" act={mend}>
             Mend it so
           </Act>

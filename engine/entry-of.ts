@@ -1,0 +1,7 @@
+/** Whether a table has this key itself; one that every object has by birth, such as `constructor`, is none. */
+export const isKeyOf = <T extends object>(table: T, key: PropertyKey | undefined): key is keyof T =>
+  key !== undefined && Object.hasOwn(table, key);
+
+/** The entry of a table by its key; nothing where it has none. */
+export const entryOf = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
+  isKeyOf(table, key) ? table[key] : undefined;
