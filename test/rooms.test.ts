@@ -49,6 +49,8 @@ const MAY_KNOW: Readonly<Record<string, readonly string[]>> = {
   components: PAGE,
   layouts: [...PAGE, 'client'],
   pages: [...PAGE, 'layouts', 'content/tools', 'client/clock', 'client/schedule', 'client/jobs'],
+  // Pages that an author alone sees, in the live preview.
+  preview: [...PAGE, 'layouts', 'content/tools'],
   // On the phone: what every page loads, the drawer that all features share, and the features.
   client: [
     'client/case',

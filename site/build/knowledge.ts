@@ -1,14 +1,23 @@
+import type { Knowledge } from '#engine/knowledge.ts';
 import { say } from '#engine/say.ts';
-import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { linkedKnowledge, provenKnowledge } from '../../content/tools/knowledge.ts';
 
-const read = () => {
+/** In the preview this module is read anew at every edit; what was whole before the edit is kept beside it. */
+const kept = globalThis as { halfdryLastWhole?: Knowledge };
+
+/** The preview shows what links, at once; the proofs run beside it and stand over the page (`site/tools/fault-watch.ts`). */
+const readForPreview = (): Knowledge => {
+  const { known = kept.halfdryLastWhole, issues } = linkedKnowledge(process.cwd());
+  if (!known) throw new Error(`content/ has faults:\n${issues.map(say).join('\n')}`);
+  kept.halfdryLastWhole = known;
+  return known;
+};
+
+const read = (): Knowledge => {
   const { known, issues } = provenKnowledge(process.cwd());
-  const told = issues.map(say).join('\n');
-  // While an author writes, a page with an unproved tree is still worth seeing; a broken link is not.
-  if (known && import.meta.env.DEV && issues.length) console.error(told);
-  else if (!known || issues.length) throw new Error(`content/ has faults:\n${told}`);
+  if (!known || issues.length) throw new Error(`content/ has faults:\n${issues.map(say).join('\n')}`);
   return known;
 };
 
 /** Everything that the content says, read once for the whole build. */
-export const knowledge = read();
+export const knowledge = import.meta.env.DEV ? readForPreview() : read();
