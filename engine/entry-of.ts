@@ -5,3 +5,7 @@ export const isKeyOf = <T extends object>(table: T, key: PropertyKey | undefined
 /** The entry of a table by its key; nothing where it has none. */
 export const entryOf = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
   isKeyOf(table, key) ? table[key] : undefined;
+
+/** The keys of an object that holds no others than its type says. */
+export const keysOf = <T extends object>(of: T): readonly (keyof T & string)[] =>
+  Object.keys(of).filter((key) => isKeyOf(of, key));

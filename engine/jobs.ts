@@ -39,6 +39,7 @@ export { type CardState, type CardSummary, summaryOf } from './jobs/summary.ts';
 export {
   bothTexts,
   type CardEntry,
+  type CardField,
   type Clash,
   mergeChange,
   sameCard,

@@ -1,4 +1,4 @@
-import { isKeyOf } from '../entry-of.ts';
+import { isKeyOf, keysOf } from '../entry-of.ts';
 import { CARD_LISTS, type CardList } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
 import { canonical } from './canonical.ts';
@@ -19,7 +19,7 @@ import { removedOfBoth, stillRemoved } from './removed.ts';
 
 export type CardEntry = CardCoat | CardFlaw | CardRepair | CardPhoto;
 /** The fields of a card beside its lists. */
-type CardField = Exclude<keyof Change, CardList | 'removed'>;
+export type CardField = Exclude<keyof Change, CardList | 'removed'>;
 
 /**
  * What was changed here and elsewhere: the other change (`theirs`) stands on the card, this one (`mine`) is handed back.
@@ -35,25 +35,19 @@ export type Clash =
     };
 export type ThreeWayMerge = { readonly card: JobCard; readonly clashes: readonly Clash[] };
 
-const FIELDS: Readonly<Record<CardField, true>> = {
-  name: true,
-  kind: true,
-  base: true,
-  baseLaidAt: true,
-  tone: true,
-  age: true,
-  sheen: true,
-  product: true,
-  label: true,
-  parts: true,
-  trials: true,
-  plan: true,
-  notes: true,
-  night: true,
-  finishedAt: true,
-  handedOverAt: true,
-};
-const isField = (name: string): name is CardField => isKeyOf(FIELDS, name);
+/** What of a card is no field that two tabs may change: lists are put together entry by entry, the rest changes by itself. */
+const NO_FIELDS = {
+  version: true,
+  id: true,
+  madeAt: true,
+  changedAt: true,
+  removed: true,
+  coats: true,
+  flaws: true,
+  repairs: true,
+  photos: true,
+} as const satisfies Record<Exclude<keyof JobCard, CardField>, true>;
+const isField = (name: keyof JobCard): name is CardField => !isKeyOf(NO_FIELDS, name);
 
 const same = (one: unknown, two: unknown): boolean => canonical(one ?? null) === canonical(two ?? null);
 
@@ -100,7 +94,7 @@ const fieldChange = <K extends CardField>(
  */
 export const mergeChange = (base: JobCard, mine: JobCard, theirs: JobCard): ThreeWayMerge => {
   const clashes: Clash[] = [];
-  const changes = Object.keys({ ...theirs, ...mine })
+  const changes = keysOf({ ...theirs, ...mine })
     .filter(isField)
     .map((field) => fieldChange(field, base, mine, theirs, clashes));
   const sides = <L extends CardList>(list: L) => ({

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { isKeyOf } from '#engine/entry-of.ts';
-import { type Change, type Given, MOST_LETTERS } from '#engine/jobs.ts';
+import { type CardField, type Change, type Given, MOST_LETTERS } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import {
@@ -42,6 +42,13 @@ const product: Field<string | undefined> = {
 
 const COLDEST = -30;
 const WARMEST = 50;
+/** What of a card the form does not ask: it comes of a plan, of other parts of the page, or under another name. */
+type NotAsked = 'label' | 'parts' | 'plan' | 'notes' | 'finishedAt' | 'handedOverAt' | 'baseLaidAt';
+/** A field that the card gets does not compile until it stands in the form, or above. */
+type AskedOfPiece = Exclude<CardField, NotAsked>;
+/** Fields of the card that the form calls otherwise. */
+const NAMED_OTHERWISE: Readonly<Record<string, PieceField>> = { baseLaidAt: 'base-laid' };
+
 /** What is asked of a piece, by the names of the form’s fields. */
 const PIECE_FIELDS = {
   name: pieceName,
@@ -60,7 +67,7 @@ const PIECE_FIELDS = {
     quantity: 'fine-degrees',
   }),
   'night-humidity': optionalNumber({ what: 'the humidity by night, in %', least: 0, most: 100, digits: 0 }),
-} as const;
+} as const satisfies Readonly<Record<AskedOfPiece, unknown> & Record<string, unknown>>;
 type PieceField = keyof typeof PIECE_FIELDS;
 type PieceValues = Values<typeof PIECE_FIELDS>;
 
@@ -140,14 +147,8 @@ export const pieceDraft = (card: JobCard, units: Units): Draft => ({
   ...writeForm(
     PIECE_FIELDS,
     {
-      name: card.name,
-      kind: card.kind,
-      base: card.base,
+      ...card,
       'base-laid': card.baseLaidAt,
-      tone: card.tone,
-      age: card.age,
-      product: card.product,
-      sheen: card.sheen,
       trials: card.trials ?? [],
       night: card.night?.celsius,
       'night-humidity':
@@ -174,23 +175,12 @@ export const fillPiece = (
   nameUnits(form, units);
 };
 
-const FIELD_OF: Readonly<Record<string, PieceField>> = {
-  name: 'name',
-  kind: 'kind',
-  base: 'base',
-  baseLaidAt: 'base-laid',
-  tone: 'tone',
-  age: 'age',
-  product: 'product',
-  sheen: 'sheen',
-  trials: 'trials',
-  night: 'night',
-};
 /** Why the store would not take a card, beside the fields that it lies in. */
 export const refusedFields = (refusals: readonly Refusal[]): readonly FieldFault[] =>
   refusals.flatMap(({ field: at, says }) => {
-    const field = FIELD_OF[at.split(', ')[0] ?? ''];
-    return field ? [{ field, says }] : [];
+    const [name = ''] = at.split(', ');
+    const field = NAMED_OTHERWISE[name] ?? name;
+    return isPieceField(field) ? [{ field, says }] : [];
   });
 
 /** What the form holds, as the head of the card: each thing by the name of its field, what is not said left out. */
