@@ -11,11 +11,15 @@ import {
 import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
+import looks from '../../styles/by-clock.css?inline';
 import { keepCase, readCase } from '../case/store.ts';
 import { button, element } from '../shared/element.ts';
+import { wear } from '../shared/late-style.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
 import { wentForward } from '../shared/went-forward.ts';
 import { caseNow } from './case-now.ts';
+
+wear(looks);
 
 const timeLine = (words: string): HTMLElement => element('time', { className: 'by-clock-time' }, words);
 

@@ -1,6 +1,10 @@
 import { type FindIndex, type FindKind, find } from '#engine/find.ts';
 import { FIND_INDEX, hitUrl } from '../../shared/urls.ts';
+import hits from '../../styles/hits.css?inline';
 import { fetchedOnce } from '../shared/fetch-json.ts';
+import { wear } from '../shared/late-style.ts';
+
+wear(hits);
 
 export type Found = {
   readonly title: string;
