@@ -1,5 +1,5 @@
 import { factsIn } from './condition.ts';
-import type { Fault, Issue, Result } from './issue.ts';
+import { type Fault, type Issue, type Result, unreadable } from './issue.ts';
 import { type Knowledge, knowledgeOf } from './knowledge.ts';
 import type { ConditionInput } from './model/condition.ts';
 import { FACTS } from './model/facts.ts';
@@ -47,8 +47,7 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   const tell = (line: number, fault: Fault) => issues.push({ file: raw.file, line, ...fault } as Issue);
   if (!ID_PATTERN.test(raw.id)) tell(1, { code: 'bad-id', id: raw.id });
   if (raw.broken) {
-    const { line, message, colon } = raw.broken;
-    tell(line, colon ? { code: 'needs-quotes', why: 'colon', text: colon } : { code: 'bad-yaml', message });
+    tell(raw.broken.line, unreadable(raw.broken));
     return [];
   }
   for (const { path, fault } of raw.told ?? []) tell(raw.lineOf(path), fault);

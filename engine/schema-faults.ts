@@ -90,16 +90,29 @@ const badValue = (issue: ZodIssue, path: readonly PropertyKey[], data: unknown):
 const locate = (issue: ZodIssue, data: unknown, prefix: PropertyKey[]): Located[] => {
   const path = [...prefix, ...issue.path];
   if (issue.code === 'unrecognized_keys') {
-    const value = at(data, path);
-    return issue.keys.map((key) => ({
-      path: [...path, key],
-      atKey: true,
-      // In braces a comma ends a value: the rest of the sentence is read as a key with nothing behind it.
-      fault:
-        /\s/.test(key) && (value as Record<string, unknown>)[key] === null
-          ? { code: 'needs-quotes', why: 'comma', text: key }
-          : { code: 'unknown-key', key, nearest: undefined, allowed: [] },
-    }));
+    const value = at(data, path) as Record<string, unknown>;
+    // In braces a comma ends a value: the rest of the sentence is read as keys with nothing behind them.
+    const empty = issue.keys.filter((key) => value[key] === null);
+    const cut = empty.some((key) => /\s/.test(key)) ? empty : [];
+    const [first] = cut;
+    return [
+      ...(first === undefined
+        ? []
+        : [
+            {
+              path: [...path, first],
+              atKey: true,
+              fault: { code: 'needs-quotes', why: 'comma', text: cut.join(', ') } as const,
+            },
+          ]),
+      ...issue.keys
+        .filter((key) => !cut.includes(key))
+        .map((key) => ({
+          path: [...path, key],
+          atKey: true,
+          fault: { code: 'unknown-key', key, nearest: undefined, allowed: [] } as const,
+        })),
+    ];
   }
   if (issue.code === 'invalid_union')
     return inUnion(issue as ZodIssue & { code: 'invalid_union' }, data, path);
@@ -144,19 +157,25 @@ const keysAt = (schema: z.core.$ZodType, data: unknown, path: readonly PropertyK
 };
 
 /** All faults of one value against its schema, each with its path; unknown keys name the nearest known one. */
-export const schemaFaults = (error: z.core.$ZodError, data: unknown, schema: z.core.$ZodType): Located[] =>
-  error.issues
+export const schemaFaults = (error: z.core.$ZodError, data: unknown, schema: z.core.$ZodType): Located[] => {
+  const found = error.issues
     .flatMap((issue) => locate(issue, data, []))
-    .map((found) => {
-      if (found.fault.code !== 'unknown-key') return found;
-      const { key } = found.fault;
-      const allowed = keysAt(schema, data, found.path.slice(0, -1));
-      return {
-        ...found,
-        fault: {
-          ...found.fault,
-          nearest: nearest(key, allowed) ?? allowed.find((one) => one.startsWith(`${key}-`)),
-          allowed,
-        },
-      };
+    .map((one): Located => {
+      if (one.fault.code !== 'unknown-key') return one;
+      const { key } = one.fault;
+      const allowed = keysAt(schema, data, one.path.slice(0, -1));
+      const meant = nearest(key, allowed) ?? allowed.find((other) => other.startsWith(`${key}-`));
+      return { ...one, fault: { ...one.fault, nearest: meant, allowed } };
     });
+  // A misspelt key is missing under its right name as well: one slip is told once.
+  const misspelt = new Set(
+    found.flatMap(({ path, fault }) =>
+      fault.code === 'unknown-key' && fault.nearest
+        ? [JSON.stringify([...path.slice(0, -1), fault.nearest])]
+        : [],
+    ),
+  );
+  return found.filter(
+    ({ path, fault }) => fault.code !== 'missing-key' || !misspelt.has(JSON.stringify([...path, fault.key])),
+  );
+};

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Fault, Issue } from '#engine/issue.ts';
+import { type Fault, type Issue, unreadable } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
@@ -58,11 +58,7 @@ export const readTable = <T>(
   const issues: Issue[] = [];
   const tell = (line: number, fault: Fault) => issues.push({ file, line, ...fault });
   if (broken) {
-    const { line, message, colon } = broken;
-    tell(
-      Math.max(1, line - 1),
-      colon ? { code: 'needs-quotes', why: 'colon', text: colon } : { code: 'bad-yaml', message },
-    );
+    tell(Math.max(1, broken.line - 1), unreadable(broken));
     return { ok: false, issues };
   }
   const parsed = schema.safeParse(data ?? {});

@@ -5,6 +5,7 @@ import { parseArgs } from 'node:util';
 import sharp from 'sharp';
 import { z } from 'zod';
 import { lightBoard, makeBoard } from '#engine/board/render.ts';
+import { unreadable } from '#engine/issue.ts';
 import { BoardRecipe } from '#engine/model/board.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
@@ -55,9 +56,7 @@ const boardsOf = (entry: RawEntry): readonly (readonly [name: string, recipe: Bo
 
 const drawEntry = async (entry: RawEntry): Promise<void> => {
   if (entry.broken)
-    return fail(
-      say({ file: entry.file, line: entry.broken.line, code: 'bad-yaml', message: entry.broken.message }),
-    );
+    return fail(say({ file: entry.file, line: entry.broken.line, ...unreadable(entry.broken) }));
   const boards = boardsOf(entry);
   if (!boards) return;
   if (boards.length === 0)
