@@ -53,17 +53,14 @@ export type Fault =
     }
   | { code: 'not-shown'; kind: string; field: string; mm: number; wide: number; why: 'large' | 'fine' }
   | { code: 'size-differs'; said: string; field: string; drawn: readonly [number, number] }
+  | { code: 'misspelt'; word: string; nearest: string | undefined }
+  | { code: 'other-word'; word: string; write: string }
+  | { code: 'past-the-reader'; word: string }
+  | { code: 'one-system'; figure: string; wants: string }
+  | { code: 'figures-differ'; figure: string; beside: string; is: string }
+  | { code: 'figure-unclaimed'; figure: string }
   | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;
-
-/** What a file that can not be read is told for: a colon in a plain text where that is it, else what the parser says. */
-export const unreadable = ({
-  message,
-  colon,
-}: {
-  readonly message: string;
-  readonly colon?: string;
-}): Fault => (colon ? { code: 'needs-quotes', why: 'colon', text: colon } : { code: 'bad-yaml', message });
 
 export type Result<T> = { ok: true; value: T } | { ok: false; issues: readonly [Issue, ...Issue[]] };

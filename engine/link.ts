@@ -1,5 +1,5 @@
 import { factsIn } from './condition.ts';
-import { type Fault, type Issue, type Result, unreadable } from './issue.ts';
+import type { Fault, Issue, Result } from './issue.ts';
 import { type Knowledge, knowledgeOf } from './knowledge.ts';
 import type { ConditionInput } from './model/condition.ts';
 import { FACTS } from './model/facts.ts';
@@ -10,6 +10,7 @@ import type { Claim } from './model/source.ts';
 import { nearest } from './nearest.ts';
 import { schemaFaults } from './schema-faults.ts';
 import { isAsk, visits } from './tree.ts';
+import { unreadable } from './unreadable.ts';
 import { wetClaim } from './wet-claim.ts';
 
 /** Ids that moved or merged: `kind/old` → new id. */

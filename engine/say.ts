@@ -172,6 +172,30 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'draw it as it is said, or mend the text',
       ];
     }
+    case 'misspelt':
+      return [
+        `"${issue.word}" is in no American dictionary`,
+        `${maybe(issue.nearest)} If it is right, add it under spelled: in content/wording.yaml`.trim(),
+      ];
+    case 'other-word':
+      return [`this site does not write "${issue.word}"`, `write "${issue.write}"`];
+    case 'past-the-reader':
+      return [`"${issue.word}" speaks past the reader`, 'speak to the reader: you, your'];
+    case 'one-system':
+      return [
+        `"${issue.figure}" stands in one system of units alone`,
+        `write "${issue.figure} (${issue.wants})"`,
+      ];
+    case 'figures-differ':
+      return [
+        `"${issue.figure}" and "${issue.beside}" are not the same`,
+        `${issue.figure} is ${issue.is}; mend the one that is wrong`,
+      ];
+    case 'figure-unclaimed':
+      return [
+        `no claim holds the figure "${issue.figure}"`,
+        'add a claim that says it and how we know it, or use a figure that one has',
+      ];
     case 'needless-exception':
       return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
     default:

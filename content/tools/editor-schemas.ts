@@ -12,6 +12,7 @@ import { Collected, SaidOfPages } from '#engine/model/said.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
 import { Words } from '#engine/model/words.ts';
 import { Terms } from './plain-words.ts';
+import { Wording } from './prose/check.ts';
 import { Retired } from './retired.ts';
 
 /** A JSON Schema, as far as it is changed here. */
@@ -27,6 +28,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'plan.yaml': Plan,
   'retired.yaml': Retired,
   'steps.yaml': SharedSteps,
+  'wording.yaml': Wording,
   'words.yaml': Words,
   'hear/collected.yaml': Collected,
   'hear/facts.yaml': HearFacts,

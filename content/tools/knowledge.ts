@@ -5,6 +5,7 @@ import { prove } from '#engine/prove/index.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { leftOver } from './left-over.ts';
 import { plainWords } from './plain-words.ts';
+import { proseFaults } from './prose/check.ts';
 import { readContent } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
@@ -43,5 +44,5 @@ export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   const proved = prove(known).filter(
     (issue) => !(issue.code === 'orphan' && issue.kind === 'source' && cited.has(issue.id)),
   );
-  return { known, issues: [...proved, ...plainWords(known, root), ...leftOver(root)] };
+  return { known, issues: [...proved, ...plainWords(known, root), ...leftOver(root), ...proseFaults(root)] };
 };

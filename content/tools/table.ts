@@ -1,11 +1,12 @@
 import type { z } from 'zod';
-import { type Fault, type Issue, unreadable } from '#engine/issue.ts';
+import type { Fault, Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
+import { unreadable } from '#engine/unreadable.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { parseFrontMatter } from './read.ts';
 

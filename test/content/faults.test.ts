@@ -81,6 +81,13 @@ describe('faults of content', () => {
       'still-there',
       'near-name',
       'needs-quotes',
+      // In prose.test.ts.
+      'misspelt',
+      'other-word',
+      'past-the-reader',
+      'one-system',
+      'figures-differ',
+      'figure-unclaimed',
     ];
     expect([...shown, ...apart].sort()).toEqual(codes.sort());
   });
