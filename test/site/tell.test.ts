@@ -31,6 +31,23 @@ it('hears a story, asks one thing, and says what to do', async () => {
   }
 });
 
+it('lets a caution that words called for be taken off, and keeps it off in the link', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto(`/tell/#say=${encodeURIComponent('my oily rags are dry, the wax smears')}`);
+  const stop = page.locator('.stop-rule', { hasText: 'Oily rags catch fire by themselves' });
+  await stop.waitFor();
+  await page.getByRole('button', { name: /^Oily rags catch fire.*not so/ }).click();
+  await stop.waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: /wax.*not so/i }).waitFor();
+  expect(page.url()).toContain('off=rule-oily-rags');
+  await page.reload();
+  await page.getByRole('button', { name: /wax.*not so/i }).waitFor();
+  expect(await stop.count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('shows hostile words as text, and without script leads on', async () => {
   const opened = await openPage();
   await opened.page.goto(`/tell/#say=${encodeURIComponent('<img src=x onerror=alert(1)> milky')}`);

@@ -1,6 +1,7 @@
 import { isKeyOf } from '#engine/entry-of.ts';
 import type { Heard as HeardText, Mind } from '#engine/hear.ts';
 import { choices } from '../../shared/choices.ts';
+import { dangerName } from './state.ts';
 import { factWords, isTaken } from './words.ts';
 
 type Strip = { readonly name: string; readonly says: string; readonly rests: string };
@@ -38,7 +39,11 @@ export const Heard = ({ heard, told, mind, takeOff }: Props) => {
       const words = values.flatMap((value) => factWords(choices, fact, value) ?? []);
       return { name: fact, says: words.join(' or '), rests: quoted(rests) };
     });
-  const strips = [...tapped, ...facts, ...among];
+  const dangers = heard.dangers.flatMap(({ rule, rests }): Strip[] => {
+    const title = mind.dangers.find(({ id }) => id === rule)?.title;
+    return title ? [{ name: dangerName(rule), says: title, rests: quoted(rests) }] : [];
+  });
+  const strips = [...tapped, ...facts, ...among, ...dangers];
   if (!strips.length) return null;
   return (
     <section class="heard">

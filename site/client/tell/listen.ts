@@ -3,7 +3,7 @@ import { type Considered, consider, flawWords, type Heard, hear, type Reply, rep
 import type { Ear } from '../../shared/ear.ts';
 import { defectUrl, EAR, FIND_INDEX } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
-import type { TellState } from './state.ts';
+import { dangerName, type TellState } from './state.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 export type Understood = { readonly heard: Heard; readonly considered: Considered; readonly answer: Reply };
@@ -22,6 +22,7 @@ const kept = (heard: Heard, off: readonly string[]): Heard => ({
   facts: heard.facts.filter(({ fact }) => !off.includes(fact)),
   among: heard.among.filter(({ fact }) => !off.includes(fact)),
   signs: heard.signs.filter(({ question }) => !off.includes(question)),
+  dangers: heard.dangers.filter(({ rule }) => !off.includes(dangerName(rule))),
 });
 
 /** All that follows from the words and the taps. */

@@ -5,7 +5,7 @@
 export type TellState = {
   readonly text: string;
   readonly told: Readonly<Record<string, string>>;
-  /** Names of facts and questions that were heard wrongly. */
+  /** Names of facts, questions and dangers that were heard wrongly. */
   readonly off: readonly string[];
 };
 
@@ -14,6 +14,9 @@ export const LONGEST = 4000;
 const NAME = /^[a-z][a-z0-9-]{0,60}$/;
 
 export const NOTHING_TOLD: TellState = { text: '', told: {}, off: [] };
+
+/** What a danger is called among facts and questions, whose ids may be the same as that of its rule. */
+export const dangerName = (rule: string): string => `rule-${rule}`;
 
 export const readState = (hash: string): TellState => {
   const given = new URLSearchParams(hash.replace(/^#/, ''));

@@ -29,6 +29,15 @@ describe('a danger that is named', () => {
     ['I am pregnant, can I strip a chair', ['pregnant']],
     ['black mold inside the drawer, varnish over it?', ['mold']],
     ['poured the thinner down the sink', ['waste']],
+    ['smoking while brushing shellac', ['vapor-and-flame']],
+    ['my husband smokes in the garage where I varnish', ['vapor-and-flame']],
+    ['fan on wet lacquer', ['vapor-and-flame']],
+    ['a box fan blowing on my fresh lacquer', ['vapor-and-flame']],
+    ['put the varnish can on the stove to warm it', ['vapor-and-flame']],
+    ['the rag felt warm after I wiped the tung oil off', ['oily-rags']],
+    ['is it safe to sleep in the room with fresh poly', ['cure-before-use']],
+    ['woolly gray board behind the stove cabinet', ['asbestos']],
+    ['a ten year old stripper from the shed', ['stripper-with-dichloromethane', 'stripper-care']],
   ])('is heard: %s', (text, rules) => {
     expect(warned(text)).toEqual(expect.arrayContaining(rules));
     expect(warned(text)[0]).toBe(rules[0]);
@@ -40,6 +49,10 @@ describe('a danger that is named', () => {
     'the paint drank the wax in places',
     'a candle dripped wax on my waxed table',
     'cloudy satin poly over navy',
+    'no fan, and the wet lacquer went white',
+    'dried the water based poly with a fan',
+    'wiped it with a cloth and warm water',
+    'brown runs on a piece from a home of smokers',
   ])('is not heard where there is none: %s', (text) => {
     expect(warned(text)).toEqual([]);
   });

@@ -231,6 +231,8 @@ describe('the care card', () => {
     );
     expect(wordsOf(card())).not.toMatch(/catch fire/);
     expect(wordsOf(card({ coats: [coat({ product: 'soft-wax' })] }))).toMatch(/No water on the wax/);
+    // No card says whether the tin of a wax names oil, so the buyer is told on what it hangs.
+    expect(wordsOf(card({ coats: [coat({ product: 'soft-wax' })] }))).toMatch(/names linseed.*catch fire/);
     expect(wordsOf(card())).not.toMatch(/wax and buff/);
   });
 
