@@ -12,13 +12,16 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'old-film',
-    /\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bcross cut\b/i,
+    /\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bsix cuts\b|\bcross cut\b/i,
   ],
   [
     'dust',
     /\b(sand|scuff) (it|the|off|them|flush|with|lightly|and|on|out|again|by)\b|\bfiller dry and smooth\b/i,
   ],
-  ['blade', /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|round)\b|\bcross cut\b/i],
+  [
+    'blade',
+    /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|round)\b|\bsix cuts\b|\bcross cut\b/i,
+  ],
   [
     'vapor',
     /\b(mineral spirits|naphtha|denatured alcohol|(on|of) alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
@@ -27,8 +30,11 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
     'solvent-on-skin',
     /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
   ],
-  ['oily-cloth', /\b(linseed|drying oil|fresh oil|same oil|danish oil)\b|\bstain (it|the|all|this)\b/i],
-  ['stripper', /\b(use|with|on) a (paint )?stripper\b/i],
+  [
+    'oily-cloth',
+    /\b(linseed|drying oil|fresh oil|same oil|danish oil|oil-based( stain-blocking)? primer)\b|\bstain (it|the|all|this)\b/i,
+  ],
+  ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
   ['caustic', /\b(lye|caustic|peroxide|ammonia)\b/i],
   [

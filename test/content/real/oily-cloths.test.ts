@@ -1,0 +1,29 @@
+/**
+ * Cloths that take up an oil which heats by itself have their stop whatever the top coat is: oil drawn out of the wood,
+ * cooking oil (a fire chief's warning; NFPA's handbook lists corn and soybean oil, from memory) and oil-based primer.
+ */
+import { expect, it } from 'vitest';
+import { emptyCase, withFact } from '#engine/index.ts';
+import { rulesForStep } from '#engine/rules.ts';
+import { known } from './knowledge.ts';
+
+/** Water-based finish alone makes no oily cloth, so what fires here is the step's own. */
+const on = withFact(emptyCase(), 'family', 'water-based');
+const stopsOf = (remedy: string): readonly string[] =>
+  known
+    .get('remedy', remedy)
+    .steps.flatMap((step) => rulesForStep(known, on, step).map(({ id }) => id as string));
+
+it.each([
+  'wash-the-wrong-oil-out',
+  'seal-off-the-oil',
+  'block-the-dye',
+  'lift-the-skin',
+  'feed-the-dry-spots',
+])('%s has the stop of oily rags', (remedy) => {
+  expect(stopsOf(remedy)).toContain('oily-rags');
+});
+
+it('is not said of a repair with water-based finish alone', () => {
+  expect(stopsOf('sand-and-recoat')).not.toContain('oily-rags');
+});
