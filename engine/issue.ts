@@ -53,6 +53,10 @@ export type Fault =
     }
   | { code: 'not-shown'; kind: string; field: string; mm: number; wide: number; why: 'large' | 'fine' }
   | { code: 'size-differs'; said: string; field: string; drawn: readonly [number, number] }
+  | { code: 'against-the-trade'; what: string; mend: string }
+  | { code: 'sign-differs'; question: string; sign: string; says: string }
+  | { code: 'stray-file'; should: string }
+  | { code: 'word-twice'; word: string }
   | { code: 'misspelt'; word: string; nearest: string | undefined }
   | { code: 'other-word'; word: string; write: string }
   | { code: 'past-the-reader'; word: string }

@@ -172,6 +172,14 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'draw it as it is said, or mend the text',
       ];
     }
+    case 'against-the-trade':
+      return [issue.what, issue.mend];
+    case 'sign-differs':
+      return [`"${issue.question}" is ${issue.sign}, and ${issue.says}`, 'mend the one that is wrong'];
+    case 'stray-file':
+      return ['nothing reads this file', `name it ${issue.should}, or delete it`];
+    case 'word-twice':
+      return [`"${issue.word}" stands twice in a row`, 'remove one of them'];
     case 'misspelt':
       return [
         `"${issue.word}" is in no American dictionary`,

@@ -1,48 +1,12 @@
 /** What `check.ts` runs: proves the content; one fault a line; exit 1 on any. Prints what the search for the flaw costs. */
 
 import { say } from '#engine/say.ts';
-import { matrixOf } from '#engine/see/matrix.ts';
-import { survey } from '#engine/see/survey.ts';
-import { careTable } from './care.ts';
-import { choicesTable } from './choices.ts';
-import { handsTable } from './hands.ts';
-import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
-import { provenKnowledge } from './knowledge.ts';
-import { termsTable } from './plain-words.ts';
-import { planTable } from './plan.ts';
-import { practiceTable } from './practice.ts';
-import { reachable } from './reachable.ts';
-import { collectedTable, readIndex, saidTable } from './said.ts';
+import { everyFault } from './every-fault.ts';
 
-const root = process.cwd();
-const { known, issues } = provenKnowledge(root);
-const figures = known && survey(matrixOf(known));
-const tables = known
-  ? [
-      planTable,
-      careTable,
-      choicesTable,
-      handsTable,
-      wordsTable,
-      termsTable,
-      languageTable,
-      factsTable,
-      questionsTable,
-      practiceTable,
-      saidTable,
-      collectedTable,
-    ].flatMap((read) => {
-      const table = read(known, root);
-      return table.ok ? [] : table.issues;
-    })
-  : [];
-const all =
-  known && figures && tables.length === 0
-    ? [...issues, ...reachable(known, figures, readIndex(known, root))]
-    : [...issues, ...tables];
-for (const issue of all) console.error(say(issue));
-if (all.length) {
-  console.error(`\n${all.length} ${all.length === 1 ? 'fault' : 'faults'}.`);
+const { known, figures, issues } = everyFault(process.cwd());
+for (const issue of issues) console.error(say(issue));
+if (issues.length) {
+  console.error(`\n${issues.length} ${issues.length === 1 ? 'fault' : 'faults'}.`);
   process.exitCode = 1;
 }
 if (known && figures) {

@@ -9,6 +9,7 @@ import { proseFaults } from './prose/check.ts';
 import { readContent } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
+import { strayFiles } from './stray.ts';
 
 /** Ids that moved or merged, from content/retired.yaml. */
 export const readRetired = (root: ContentRoot): Retired => {
@@ -30,7 +31,7 @@ export const linkedKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   const shared = sharedFaults(root);
   if (shared.length) return { issues: shared };
   const entries = readContent(root);
-  const told = retiredFaults(entries, root);
+  const told = [...retiredFaults(entries, root), ...strayFiles(root)];
   const linked = link(entries, readRetired(root));
   if (!linked.ok) return { issues: [...told, ...linked.issues] };
   return told.length ? { issues: told } : { known: linked.value, issues: [] };

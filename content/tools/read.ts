@@ -35,7 +35,19 @@ const tableIn = (root: ContentRoot, name: string): Record<string, unknown> => {
 /** One file, named from the root, as a raw entry. */
 export const readEntry = (root: ContentRoot, kind: EntryKind, file: string): RawEntry => {
   const id = file.slice(file.lastIndexOf('/') + 1, -'.mdx'.length);
-  return { kind, id, file, ...parseFrontMatter(textOf(root, file) ?? '') };
+  return { kind, id, file, ...parsedOnce(file, textOf(root, file) ?? '') };
+};
+
+type Parsed = ReturnType<typeof parseFrontMatter>;
+const lastParsed = new Map<string, { readonly text: string; readonly parsed: Parsed }>();
+
+/** A file that is as it was when this process read it last is not parsed again: the preview reads all at each save. */
+const parsedOnce = (file: string, text: string): Parsed => {
+  const last = lastParsed.get(file);
+  if (last?.text === text) return last.parsed;
+  const parsed = parseFrontMatter(text);
+  lastParsed.set(file, { text, parsed });
+  return parsed;
 };
 
 /** The YAML between the first two lines of `---`, with the line of every path in it. */

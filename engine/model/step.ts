@@ -58,7 +58,11 @@ const By = z
   .optional()
   .describe('Surely by hand or surely by spray; left out, as she lays her top coat.');
 
-const Hours = z.tuple([z.number().positive(), z.number().positive()]);
+/** From–to: the smaller number stands first. */
+const inOrder = ([from, to]: readonly [number, number]): boolean => from <= to;
+const IN_ORDER = 'write the smaller number first';
+
+const Hours = z.tuple([z.number().positive(), z.number().positive()]).refine(inOrder, IN_ORDER);
 
 /** P grades a hand may use on a finish. */
 export const GRITS = [120, 150, 180, 220, 240, 280, 320, 400, 500, 600, 800, 1000, 1200, 1500, 2000] as const;
@@ -112,6 +116,7 @@ export const Step = z.discriminatedUnion('kind', [
       what: z.enum(['stir', 'tint', 'thin', 'extender', 'fresh-batch', 'wood-bleach']),
       percent: z
         .tuple([z.number().min(0), z.number().max(100)])
+        .refine(inOrder, IN_ORDER)
         .optional()
         .describe('Parts in a hundred, from–to.'),
     })

@@ -9,6 +9,8 @@ import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
 import { namesAreApart } from './names-are-apart.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
+import { repairsKeepToTheTrade } from './repairs-keep-to-the-trade.ts';
+import { signsAgree } from './signs-agree.ts';
 import { signsCoverTheTree } from './signs-cover-the-tree.ts';
 import { stepsAreInOrder } from './steps-are-in-order.ts';
 import { stepsKeepToWhatIsTold } from './steps-keep-to-what-is-told.ts';
@@ -24,6 +26,7 @@ const PROOFS: readonly Proof[] = [
   actionsFitTheStage,
   timesAgree,
   stepsAreInOrder,
+  repairsKeepToTheTrade,
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
   hazardsAreCautioned,
@@ -31,6 +34,7 @@ const PROOFS: readonly Proof[] = [
   tintsStayWithinLimits,
   lookAlikesDiffer,
   signsCoverTheTree,
+  signsAgree,
   everythingIsReached,
   boardsAreThere,
   boardsFit,

@@ -83,6 +83,8 @@ describe('faults of content', () => {
       'needs-quotes',
       // In prose.test.ts.
       'misspelt',
+      'word-twice',
+      'stray-file',
       'other-word',
       'past-the-reader',
       'one-system',

@@ -8,6 +8,7 @@ import { say } from '#engine/say.ts';
 import type { ContentRoot } from '../../content/tools/files.ts';
 import { proseFaults } from '../../content/tools/prose/check.ts';
 import { unitFaults } from '../../content/tools/prose/units.ts';
+import { strayFiles } from '../../content/tools/stray.ts';
 
 const WORDING = `spelled: [recoat]
 write:
@@ -52,6 +53,21 @@ describe('the wording of the content', () => {
       '---\nterm: a word\nalso: [colur, topcoat]\nmeans: It is as good as new.\nstandard: ISO colourr\n---\n\nSee https://example.org/colour for it.\n';
     expect(toldOf(text)).toEqual([]);
     expect(toldOf(page('It is so.'), { 'content/sources/x.mdx': '---\ntitle: Colour\n---\n' })).toEqual([]);
+  });
+
+  it('tells a word that stands twice', () => {
+    expect(toldOf(page('Wait for the the can to warm. It had had a coat.'))).toEqual([
+      `${FILE}:3: "the" stands twice in a row; remove one of them`,
+    ]);
+  });
+
+  it('tells a file that nothing reads', () => {
+    const more = { 'content/defects/spot.md': page('So.'), 'content/defect/spot.mdx': page('So.') };
+    expect(strayFiles(rootOf(page('It is so.'), more)).map(say)).toEqual([
+      'content/defects/spot.md:1: nothing reads this file; name it content/defects/spot.mdx, or delete it',
+      'content/defect/spot.mdx:1: nothing reads this file; name it content/defects/spot.mdx, or delete it',
+    ]);
+    expect(strayFiles(process.cwd())).toEqual([]);
   });
 
   it('tells a word for which this site has another', () => {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Issue } from '#engine/issue.ts';
+import type { Fault, Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from '../files.ts';
@@ -8,7 +8,7 @@ import { notAmerican } from './dictionary.ts';
 import { claimedIn, unclaimedIn } from './figures.ts';
 import { lineAt, type Prose, proseOf } from './texts.ts';
 import { unitFaults } from './units.ts';
-import { bareWord, pastTheReader, placesOf, wordsIn } from './words.ts';
+import { bareWord, pastTheReader, placesOf, twiceIn, wordsIn } from './words.ts';
 
 const FILE = 'content/wording.yaml';
 
@@ -34,19 +34,13 @@ const wordingTable = (root: ContentRoot): Table<Wording> =>
     ? { ok: true, value: { spelled: [], write: {}, 'of-others': [] }, lineOf: () => 1 }
     : readTable(knowledgeOf([]), root, FILE, Wording);
 
-type Fault = { readonly prose: Prose; readonly at: number } & (
-  | { readonly code: 'misspelt'; readonly word: string; readonly nearest: string | undefined }
-  | { readonly code: 'other-word'; readonly word: string; readonly write: string }
-  | { readonly code: 'past-the-reader'; readonly word: string }
-  | { readonly code: 'one-system'; readonly figure: string; readonly wants: string }
-  | { readonly code: 'figures-differ'; readonly figure: string; readonly beside: string; readonly is: string }
-  | { readonly code: 'figure-unclaimed'; readonly figure: string }
-);
+/** A fault, and where it stands in the text. */
+type Placed = { readonly prose: Prose; readonly at: number; readonly fault: Fault };
 
 /** A text with its words, which most checks ask first. */
 type Read = { readonly prose: Prose; readonly words: ReadonlySet<string>; readonly lower: string };
 
-const spelling = (texts: readonly Read[], { spelled, write }: Wording): Fault[] => {
+const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[] => {
   // What has a word of its own here is told with that word.
   const passed = new Set([...spelled, ...Object.values(write).flat()].map((word) => word.toLowerCase()));
   const all = new Set(texts.flatMap(({ words }) => [...words]));
@@ -62,36 +56,36 @@ const spelling = (texts: readonly Read[], { spelled, write }: Wording): Fault[] 
       .flatMap((word) => {
         const meant = nearest(bareWord(word).toLowerCase(), right);
         return placesOf(prose.text, word).map(
-          ({ at }): Fault => ({ prose, at, code: 'misspelt', word, nearest: meant }),
+          ({ at }): Placed => ({ prose, at, fault: { code: 'misspelt', word, nearest: meant } }),
         );
       }),
   );
 };
 
-const otherWords = ({ prose, words, lower }: Read, { write }: Wording): Fault[] =>
+const otherWords = ({ prose, words, lower }: Read, { write }: Wording): Placed[] =>
   Object.entries(write).flatMap(([word, others]) =>
     others
       .filter((other) =>
         /^[a-z]+$/.test(other) ? words.has(other) || lower.includes(other) : lower.includes(other),
       )
       .flatMap((other) => placesOf(prose.text, `${other}s?`, 'giu'))
-      .map(({ at, word: found }): Fault => {
+      .map(({ at, word: found }): Placed => {
         const plural = found.endsWith('s') && !others.includes(found.toLowerCase());
-        return { prose, at, code: 'other-word', word: found, write: plural ? `${word}s` : word };
+        return { prose, at, fault: { code: 'other-word', word: found, write: plural ? `${word}s` : word } };
       }),
   );
 
-const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Fault[] =>
+const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Placed[] =>
   /\d/.test(prose.text)
     ? [
         ...unitFaults(prose.text).map(
-          ({ at, figure, ...found }): Fault =>
+          ({ at, figure, ...found }): Placed =>
             found.why === 'alone'
-              ? { prose, at, code: 'one-system', figure, wants: found.wants }
-              : { prose, at, code: 'figures-differ', figure, beside: found.beside, is: found.is },
+              ? { prose, at, fault: { code: 'one-system', figure, wants: found.wants } }
+              : { prose, at, fault: { code: 'figures-differ', figure, beside: found.beside, is: found.is } },
         ),
         ...unclaimedIn(prose.raw, claimed).map(
-          ({ at, figure }): Fault => ({ prose, at, code: 'figure-unclaimed', figure }),
+          ({ at, figure }): Placed => ({ prose, at, fault: { code: 'figure-unclaimed', figure } }),
         ),
       ]
     : [];
@@ -108,14 +102,19 @@ export const proseFaults = (root: ContentRoot): readonly Issue[] => {
   const claimed = new Set(texts.flatMap(({ prose }) => claimedIn(prose.raw)));
   const faults = [
     ...spelling(texts, wording),
-    ...texts.flatMap((read): Fault[] => {
+    ...texts.flatMap((read): Placed[] => {
       const { prose, words } = read;
       if (prose.read === 'words') return otherWords(read, wording);
       const past = ofOthers.has(prose.file) ? [] : pastTheReader(prose.text, words);
       return [
         ...otherWords(read, wording),
+        ...twiceIn(prose.text).map(
+          ({ at, word }): Placed => ({ prose, at, fault: { code: 'word-twice', word } }),
+        ),
         ...past.flatMap((word) =>
-          placesOf(prose.text, word).map(({ at }): Fault => ({ prose, at, code: 'past-the-reader', word })),
+          placesOf(prose.text, word).map(
+            ({ at }): Placed => ({ prose, at, fault: { code: 'past-the-reader', word } }),
+          ),
         ),
         ...figures(read, claimed),
       ];
@@ -127,7 +126,7 @@ export const proseFaults = (root: ContentRoot): readonly Issue[] => {
       : [],
   );
   const told = faults.map(
-    ({ prose, at, ...fault }): Issue => ({ file: prose.file, line: lineAt(prose.text, at), ...fault }),
+    ({ prose, at, fault }): Issue => ({ file: prose.file, line: lineAt(prose.text, at), ...fault }),
   );
   return [
     ...stale,

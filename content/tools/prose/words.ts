@@ -21,6 +21,11 @@ export const placesOf = (
     }),
   );
 
+/** Words that may stand twice: "what it had had", "so that that stays". */
+const TWICE = /(?<![\p{L}\d-])(?!(?:had|that)\b)(\p{L}+) \1(?![\p{L}\d-])/gu;
+export const twiceIn = (text: string): readonly { readonly at: number; readonly word: string }[] =>
+  [...text.matchAll(TWICE)].map(({ 1: word = '', index }) => ({ word, at: index }));
+
 /** The reader is "you", and nobody here says "I". */
 const PAST_THE_READER = 'she her hers herself he him his himself I my mine me myself'.split(' ');
 const NAMED = ['the user', 'the reader', 'the customer'];

@@ -1,0 +1,49 @@
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import { matrixOf } from '#engine/see/matrix.ts';
+import { type Survey, survey } from '#engine/see/survey.ts';
+import { careTable } from './care.ts';
+import { choicesTable } from './choices.ts';
+import type { ContentRoot } from './files.ts';
+import { handsTable } from './hands.ts';
+import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
+import { provenKnowledge } from './knowledge.ts';
+import { termsTable } from './plain-words.ts';
+import { planTable } from './plan.ts';
+import { practiceTable } from './practice.ts';
+import { reachable } from './reachable.ts';
+import { collectedTable, readIndex, saidTable } from './said.ts';
+
+const TABLES = [
+  planTable,
+  careTable,
+  choicesTable,
+  handsTable,
+  wordsTable,
+  termsTable,
+  languageTable,
+  factsTable,
+  questionsTable,
+  practiceTable,
+  saidTable,
+  collectedTable,
+];
+
+/** Every fault of the tables, each against the knowledge. */
+const tableFaults = (known: Knowledge, root: ContentRoot): readonly Issue[] =>
+  TABLES.flatMap((read) => {
+    const table = read(known, root);
+    return table.ok ? [] : table.issues;
+  });
+
+/** All that `npm run check` tells, with what it has read. */
+export const everyFault = (
+  root: ContentRoot,
+): { readonly known?: Knowledge; readonly figures?: Survey; readonly issues: readonly Issue[] } => {
+  const { known, issues } = provenKnowledge(root);
+  if (!known) return { issues };
+  const figures = survey(matrixOf(known));
+  const tables = tableFaults(known, root);
+  const more = tables.length ? tables : [...reachable(known, figures, readIndex(known, root))];
+  return { known, figures, issues: [...issues, ...more] };
+};

@@ -1,0 +1,131 @@
+import type { Issue } from '../issue.ts';
+import type { Knowledge } from '../knowledge.ts';
+import type { Remedy } from '../model/remedy.ts';
+import type { Step } from '../model/step.ts';
+
+type Against = { readonly index: number; readonly what: string; readonly mend: string };
+type Held = (remedy: Remedy) => Against[];
+
+const HARD_WORK: readonly Step['kind'][] = ['sand', 'scrape', 'strip', 'coat'];
+/** Laid thin and rubbed in or wiped off, so that what comes next is part of the same work. */
+const NO_FILM = ['wax', 'oil', 'grain-filler'];
+const CLEAR = ['same', 'same-in-gloss', 'tinted-same', 'water-based', 'mist-of-same'];
+/** Hours after which lacquer may be rubbed out: a week. */
+const A_WEEK = 168;
+
+/** A coat dries before anything else is done to it. */
+const coatsAreWaitedFor: Held = ({ steps }) =>
+  steps.flatMap((step, index) => {
+    if (step.kind !== 'coat' || NO_FILM.includes(step.product)) return [];
+    const next = steps[index + 1];
+    // Two coats for other kinds of top coat: one of them is laid.
+    if (next?.kind === 'wait' || (step.when && next?.when && next.kind === 'coat')) return [];
+    const what = next ? `"${next.say}" comes right after a coat` : 'nothing comes after the last coat';
+    return [{ index: next ? index + 1 : index, what, mend: 'let the coat dry first: add a wait' }];
+  });
+
+/**
+ * Whoever took the stage for later than it is, meets a wait before anything cuts, wets or covers the film; only a
+ * coat that never hardens is stripped without one.
+ */
+const repairsBeginByWaiting: Held = ({ steps }) => {
+  const index = steps.findIndex(
+    (step) => HARD_WORK.includes(step.kind) || (step.kind === 'wipe' && step.with !== 'dry-cloth'),
+  );
+  const first = steps[index];
+  const waited = steps.slice(0, Math.max(index, 0)).some(({ kind }) => kind === 'wait');
+  return first && !waited && first.kind !== 'strip'
+    ? [
+        {
+          index,
+          what: `the repair begins with "${first.say}"`,
+          mend: 'begin with a wait: the film may be softer than it seems',
+        },
+      ]
+    : [];
+};
+
+/**
+ * Extender to 15 %, water-based finish thinned to 10 % (a dealer's sheet, instructions for a waterborne clear, undated);
+ * varnish to 25 % for a last coat (Flexner, 'The 7 myths of polyurethane', 2008).
+ */
+const mixesStayWithinTheTrade: Held = ({ steps }) =>
+  steps.flatMap((step, index) => {
+    if (step.kind !== 'mix' || !step.percent || step.what === 'tint') return [];
+    const families = [step.when?.['family']].flat();
+    const waterBased = families.includes('water-based') || families.includes('water-lacquer');
+    const most = step.what === 'extender' ? 15 : waterBased ? 10 : 25;
+    return step.percent[1] > most
+      ? [
+          {
+            index,
+            what: `this step takes ${step.what} to ${step.percent[1]} %`,
+            mend: `the trade goes to ${most} % at most`,
+          },
+        ]
+      : [];
+  });
+
+/**
+ * Varnish is rubbed and polished two to six weeks on (Van Dyke 2021; Dresdner), lacquer after a week (common practice):
+ * a film is cured, or a week old, before polish.
+ */
+const polishWaitsForCure: Held = ({ steps }) => {
+  const index = steps.findIndex((step) => step.kind === 'wipe' && step.with === 'polish');
+  const cured = steps
+    .slice(0, Math.max(index, 0))
+    .some((step) => step.kind === 'wait' && (step.until === 'cured' || (step.hours?.[0] ?? 0) >= A_WEEK));
+  return index >= 0 && !cured
+    ? [
+        {
+          index,
+          what: 'the film is polished before it is cured',
+          mend: 'wait until cured, or a week, before polish',
+        },
+      ]
+    : [];
+};
+
+/** Common practice, no source: 300 grit or finer between clear coats. A stripped piece begins afresh. */
+const sandedFineBetweenCoats: Held = ({ steps }) => {
+  let last: { grit: number; index: number } | undefined;
+  let stripped = false;
+  return steps.flatMap((step, index) => {
+    if (step.kind === 'strip') stripped = true;
+    if (step.kind === 'sand') last = { grit: step.grit, index };
+    if (step.kind !== 'coat') return [];
+    const [sanded, bare] = [last, stripped];
+    last = undefined;
+    stripped = false;
+    return CLEAR.includes(step.product) && sanded && sanded.grit < 320 && !bare
+      ? [
+          {
+            index: sanded.index,
+            what: `P${sanded.grit} is the last paper before a clear coat`,
+            mend: 'sand on with P320 or finer before it',
+          },
+        ]
+      : [];
+  });
+};
+
+const HELD: readonly Held[] = [
+  coatsAreWaitedFor,
+  repairsBeginByWaiting,
+  mixesStayWithinTheTrade,
+  polishWaitsForCure,
+  sandedFineBetweenCoats,
+];
+
+/** Repairs do as the trade does: they wait, sand fine, thin no further than it does, and polish what is cured. */
+export function* repairsKeepToTheTrade(known: Knowledge): Generator<Issue> {
+  for (const remedy of known.remedies)
+    for (const { index, what, mend } of HELD.flatMap((held) => held(remedy)))
+      yield {
+        file: remedy.file,
+        line: remedy.lineOf(['steps', index]),
+        code: 'against-the-trade',
+        what,
+        mend,
+      };
+}
