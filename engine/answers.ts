@@ -1,15 +1,18 @@
 import type { Answer, Case } from './case.ts';
 import { holds } from './condition.ts';
+import { isOneOf } from './entry-of.ts';
 import type { Knows } from './knowledge.ts';
 import type { Question } from './model/question.ts';
-import { reached, type Stage } from './model/stage.ts';
+import { reached, STAGES, type Stage } from './model/stage.ts';
 
 /** What is read of a question to answer it from other facts, and to know when it may be checked. */
 export type AnswerReads = { readonly question: Pick<Question, 'known' | 'safe-from'> };
 
 /** The drying stage of the film, where it is known: one that is overdue has a skin and is not dry inside. */
-export const stageOf = (on: Case): Stage | undefined =>
-  (on.stage?.value as Stage | undefined) ?? (on.overdue?.value === 'yes' ? 'dry-to-touch' : undefined);
+export const stageOf = ({ stage, overdue }: Case): Stage | undefined => {
+  if (isOneOf(STAGES, stage?.value)) return stage.value;
+  return overdue?.value === 'yes' ? 'dry-to-touch' : undefined;
+};
 
 /**
  * The answer to a question as far as the case knows it: given by her, or following from other facts. What she could not

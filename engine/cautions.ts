@@ -12,9 +12,7 @@ import type { Decided } from './walk.ts';
 export const remediesTold = (walked: Decided<unknown>): readonly string[] => {
   if (walked.kind === 'outcome' && walked.shared) return [walked.shared.remedy];
   const told = walked.kind === 'cause' || (walked.kind === 'outcome' && walked.action.do === 'repair');
-  return told
-    ? [...new Set(walked.leaves.flatMap((leaf) => ('remedy' in leaf ? [leaf.remedy as string] : [])))]
-    : [];
+  return told ? [...new Set(walked.leaves.flatMap((leaf) => ('remedy' in leaf ? [leaf.remedy] : [])))] : [];
 };
 
 /** The cautions that fired and stand before none of the steps told: they stand by themselves, each once. */

@@ -18,6 +18,12 @@ const builtBy = (): string =>
     .map((name) => readFileSync(join(BUILDER, name), 'utf8'))
     .join();
 
+/** What lies in the cache was written below, but the folder is anybody's. */
+const isIndex = (value: unknown): value is FindIndex =>
+  typeof value === 'object' &&
+  value !== null &&
+  ['documents', 'postings', 'learned'].every((key) => key in value);
+
 /**
  * The index that was built from `madeOf` before, or the one that `build` makes now: learning takes as long as all proofs
  * together, and most commands meet the same words again.
@@ -25,7 +31,8 @@ const builtBy = (): string =>
 export const keptIndex = (madeOf: readonly unknown[], build: () => FindIndex): FindIndex => {
   const name = sha256(JSON.stringify(madeOf) + builtBy()).slice(0, 40);
   const file = join(FOLDER, `${name}.json`);
-  if (existsSync(file)) return JSON.parse(readFileSync(file, 'utf8')) as FindIndex;
+  const kept: unknown = existsSync(file) && JSON.parse(readFileSync(file, 'utf8'));
+  if (isIndex(kept)) return kept;
   const index = build();
   mkdirSync(FOLDER, { recursive: true });
   writeFileSync(`${file}.${process.pid}`, JSON.stringify(index));

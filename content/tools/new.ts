@@ -6,6 +6,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { parseArgs } from 'node:util';
+import { isKeyOf } from '#engine/entry-of.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, ID_PATTERN } from '#engine/model/index.ts';
@@ -109,7 +110,7 @@ const { values, positionals } = parseArgs({
 const [kind, id] = positionals;
 
 const begin = async (): Promise<void> => {
-  if (!kind || !(kind in templates))
+  if (!isKeyOf(templates, kind))
     return fail(
       `npm run new -- <kind> <id>; kinds: ${Object.keys(templates).join(', ')} (of ${ENTRY_KINDS.length} in all)`,
     );
@@ -117,15 +118,15 @@ const begin = async (): Promise<void> => {
     return fail(
       `"${id ?? ''}" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs`,
     );
-  const file = `content/${FOLDERS[kind as EntryKind]}/${id}.mdx`;
+  const file = `content/${FOLDERS[kind]}/${id}.mdx`;
   if (existsSync(join(root, file))) return fail(`${file} is there already; edit it or choose another id`);
   const { known, issues } = linkedKnowledge(root);
   const asks = kind === 'defect' && !values.blank && (values.answers !== undefined || process.stdin.isTTY);
   if (!known) {
     console.error(`Nothing can be compared with it until these are mended:\n${issues.map(say).join('\n')}`);
-    return blank(undefined, kind as EntryKind, id, file);
+    return blank(undefined, kind, id, file);
   }
-  if (!asks) return blank(known, kind as EntryKind, id, file);
+  if (!asks) return blank(known, kind, id, file);
   if (values.answers !== undefined)
     return newDefect(
       known,

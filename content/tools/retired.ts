@@ -1,8 +1,8 @@
 import { z } from 'zod';
+import { isOneOf } from '#engine/entry-of.ts';
 import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
-import type { EntryKind } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { nearest } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
@@ -29,12 +29,14 @@ export const retiredFaults = (entries: readonly RawEntry[], root: ContentRoot): 
   const ids = new Map<string, Set<string>>();
   for (const { kind, id } of entries) ids.set(kind, (ids.get(kind) ?? new Set()).add(id));
   return Object.entries(table.value).flatMap(([moved, now]): Issue[] => {
-    const [kind = '', old = ''] = moved.split('/');
+    const [kind, old = ''] = moved.split('/');
+    // The table was read by its schema, which names the kinds.
+    if (!isOneOf(ENTRY_KINDS, kind)) return [];
     const known = ids.get(kind) ?? new Set<string>();
     const where = { file: FILE, line: table.lineOf([moved], true) };
-    if (known.has(old)) return [{ ...where, code: 'still-there', kind: kind as EntryKind, id: old }];
+    if (known.has(old)) return [{ ...where, code: 'still-there', kind, id: old }];
     return known.has(now)
       ? []
-      : [{ ...where, code: 'dead-link', kind: kind as EntryKind, id: now, nearest: nearest(now, known) }];
+      : [{ ...where, code: 'dead-link', kind, id: now, nearest: nearest(now, known) }];
   });
 };

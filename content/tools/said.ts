@@ -1,8 +1,9 @@
+import { isOneOf } from '#engine/entry-of.ts';
 import type { SaidPhrase } from '#engine/find.ts';
 import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import type { EntryKind } from '#engine/model/kinds.ts';
-import { Collected, SaidOfPages, TOOL_PAGES } from '#engine/model/said.ts';
+import { ENTRY_KINDS } from '#engine/model/kinds.ts';
+import { Collected, SaidOfPages } from '#engine/model/said.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
@@ -12,12 +13,10 @@ const PAGES = 'content/hear/pages.yaml';
 const COLLECTED = 'content/hear/collected.yaml';
 const ELSEWHERE = 'elsewhere';
 
-/** The entry that a page's name points at; the tools and what is elsewhere are no entries. */
+/** The entry that a page's name points at; the tools, whose names the schema knows, and what is elsewhere are none. */
 const mentionOf = (name: string, path: readonly PropertyKey[]): Mention[] => {
-  const [kind, id] = name.includes('/') ? name.split('/') : ['defect', name];
-  if (name === ELSEWHERE || (kind === 'page' && (TOOL_PAGES as readonly string[]).includes(id ?? '')))
-    return [];
-  return [{ kind: kind as EntryKind, id: id ?? '', path }];
+  const [kind, id = ''] = name.includes('/') ? name.split('/') : ['defect', name];
+  return name !== ELSEWHERE && isOneOf(ENTRY_KINDS, kind) ? [{ kind, id, path }] : [];
 };
 
 export const saidTable = (known: Knowledge, root: ContentRoot): Table<SaidOfPages> =>

@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
-import { type Answer, type Case, emptyCase } from '#engine/index.ts';
+import { isOneOf } from '#engine/entry-of.ts';
+import { type Case, emptyCase } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { nearest } from '#engine/nearest.ts';
@@ -66,14 +67,14 @@ const withAnswered = (known: Knowledge, on: Case, text: string): Case => {
       known.questions.map((one) => one.id),
     );
   if (!['yes', 'no', 'unsure'].includes(value)) fail(`${name} is "${value}"; answer yes, no or unsure`);
-  return { ...on, [name]: { value: value as Answer, how: 'answered' } };
+  return { ...on, [name]: { value, how: 'answered' } };
 };
 
 /** A `--fact` names a fact of the table or a question; anything else is told with the nearest name. */
 const told = (known: Knowledge, on: Case, text: string): Case =>
   known.has('question', pair(text)[0]) ? withAnswered(known, on, text) : withTold(known, on, text);
 
-const isOfClock = (text: string): boolean => (CLOCK_FACTS as readonly string[]).includes(pair(text)[0]);
+const isOfClock = (text: string): boolean => isOneOf(CLOCK_FACTS, pair(text)[0]);
 
 /** `product=` and `minutes-since-coat=` go together: the clock reckons the stage from them. */
 const clockOf = (known: Knowledge, on: Case, texts: readonly string[]) => {
@@ -108,9 +109,8 @@ const read = (args: readonly string[]) => {
       },
     });
   } catch (error) {
-    return fail(
-      `${(error as Error).message.split('. ')[0]}; options: --fact name=value, --for-cause, --settled, --json`,
-    );
+    const [says] = error instanceof Error ? error.message.split('. ') : [];
+    return fail(`${says}; options: --fact name=value, --for-cause, --settled, --json`);
   }
 };
 

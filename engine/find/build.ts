@@ -1,3 +1,4 @@
+import { keysOf } from '../entry-of.ts';
 import { type FindDocument, type FindIndex, type LayWords, pageName, type SaidPhrase } from './document.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
@@ -14,10 +15,9 @@ const weights = (document: FindDocument, said: readonly string[], say: Language)
     text: [document.text],
   };
   const found = new Map<string, number>();
-  for (const [field, phrases] of Object.entries(fields))
-    for (const phrase of phrases)
-      for (const { stem } of say.tokens(phrase))
-        found.set(stem, (found.get(stem) ?? 0) + FIELD[field as keyof typeof FIELD]);
+  for (const field of keysOf(fields))
+    for (const phrase of fields[field])
+      for (const { stem } of say.tokens(phrase)) found.set(stem, (found.get(stem) ?? 0) + FIELD[field]);
   return found;
 };
 

@@ -116,7 +116,7 @@ export const judgeLaying = (
   const weather = weatherOf(product, laying, units);
   const noes: readonly No[] = [
     ...forbidding
-      .filter(({ id }) => (plan.refuse as readonly string[]).includes(id))
+      .filter(({ id }) => plan.refuse.some((refused) => refused === id))
       .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
     ...fitness
       .filter(({ verdict }) => verdict === 'no')

@@ -3,6 +3,8 @@ import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import type { Span, Word } from './words.ts';
 
+/** What a phrase answers, and what it answers where it is denied. */
+const plainly = (answer: string): 'yes' | 'no' => (answer === 'no' ? 'no' : 'yes');
 const opposite = (answer: string): 'yes' | 'no' => (answer === 'yes' ? 'no' : 'yes');
 
 /** A phrase inside a longer one of the same question is part of it. */
@@ -38,7 +40,7 @@ export const signsOf = (words: readonly Word[], matches: readonly Match[], manne
     const [question = '', said = ''] = match.of;
     if (manner.feared(match) || (manner.notYet(match) && isOfCoats(question))) continue;
     const denial = manner.denied(match);
-    const answer = denial === undefined ? (said as 'yes' | 'no') : opposite(said);
+    const answer = denial === undefined ? plainly(said) : opposite(said);
     const sure =
       (BY_SIZE[Math.min(match.size, BY_SIZE.length) - 1] ?? 0.7) *
       (denial === undefined ? 1 : DENIED) *

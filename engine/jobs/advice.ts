@@ -1,5 +1,5 @@
 import type { Case } from '../case.ts';
-import type { Family } from '../model/family.ts';
+import { isOneOf } from '../entry-of.ts';
 import type { SAND_RISKS, Sanding } from '../model/plan.ts';
 import type { Layers } from './layers.ts';
 
@@ -16,8 +16,7 @@ export type FilmAdvice = {
   readonly grounds: readonly Ground[];
 };
 
-const liesInTheWood = (sanding: Sanding, family: unknown): boolean =>
-  sanding['in-the-wood'].includes(family as Family);
+const liesInTheWood = (sanding: Sanding, family: unknown): boolean => isOneOf(sanding['in-the-wood'], family);
 
 /** The risk of a film of so many coats and at least so many µm dry. */
 const riskOfFilm = ({ thin, bears, coats: { least } }: Sanding, coats: number, film: number) => {

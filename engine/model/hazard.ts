@@ -1,3 +1,5 @@
+import { keysOf } from '../entry-of.ts';
+
 /**
  * What a step can do to her, to those who use the piece, or to the piece. A step has these by its kind and what it
  * works with (`engine/hazards.ts`); what only its words tell stands under `does`. Rules name these, never products.
@@ -25,4 +27,4 @@ export const HAZARDS = {
 } as const;
 
 export type Hazard = keyof typeof HAZARDS;
-export const HAZARD_NAMES = Object.keys(HAZARDS) as [Hazard, ...Hazard[]];
+export const HAZARD_NAMES = keysOf(HAZARDS);

@@ -95,7 +95,9 @@ const readParsed = (raw: Raw): JobFileRead => {
   if (list.length > MOST_CARDS)
     return refused(`holds more than ${MOST_CARDS} cards; export fewer at a time.`);
   const { cards, faults, leftOut } = readCards(list);
-  if (leftOut && !cards.length) return { ok: false, faults: faults.slice(0, MOST_FAULTS) as [CardFault] };
+  const [fault, ...others] = faults;
+  if (leftOut && !cards.length && fault)
+    return { ok: false, faults: [fault, ...others.slice(0, MOST_FAULTS - 1)] };
   const [photos, lost] = picturesOf(raw['photos'], cards);
   const [removed, blurred] = removedOf(raw['removed']);
   const at = raw['writtenAt'];

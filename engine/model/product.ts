@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
+import { keysOf } from '../entry-of.ts';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { Claim } from './source.ts';
@@ -53,7 +54,7 @@ const figures = {
   ).optional(),
 };
 
-const FIGURES = Object.keys(figures) as [keyof typeof figures, ...(keyof typeof figures)[]];
+const FIGURES = keysOf(figures);
 
 const ProductClaim = Claim.extend({
   for: z.array(z.enum(FIGURES)).default([]).describe('The figures of this file that rest on this claim.'),

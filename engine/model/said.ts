@@ -1,16 +1,18 @@
 import { z } from 'zod';
 
+/** The tools of the site, which the search finds beside the pages of the knowledge. */
+export const TOOL_PAGES = ['clock', 'schedule', 'jobs', 'learn', 'first-coat'] as const;
+
 /** The name of a page in what people said: the id of a flaw, else its kind and id. */
 const page = z
   .string()
   .regex(
-    /^(?:(?:rule|remedy|lesson|product|term|page)\/)?[a-z][a-z0-9]*(-[a-z0-9]+)*$/,
-    'the id of a flaw, or rule/…, remedy/…, lesson/…, product/…, term/…, page/…',
+    new RegExp(
+      `^(?:page/(?:${TOOL_PAGES.join('|')})|(?:(?:rule|remedy|lesson|product|term)/)?[a-z][a-z0-9]*(?:-[a-z0-9]+)*)$`,
+    ),
+    `the id of a flaw, or rule/…, remedy/…, lesson/…, product/…, term/…, or page/ with one of ${TOOL_PAGES.join(', ')}`,
   );
 const said = z.coerce.string().min(2);
-
-/** The tools of the site, which the search finds beside the pages of the knowledge. */
-export const TOOL_PAGES = ['clock', 'schedule', 'jobs', 'learn', 'first-coat'] as const;
 
 /** content/hear/pages.yaml: what people say when they want a page. */
 export const SaidOfPages = z.strictObject({

@@ -85,7 +85,9 @@ const leaveOutSlips = (card: Loose): void => {
  */
 export const salvageCard = (raw: unknown, id: string, now: number): SalvagedCard | undefined => {
   if (!isRaw(raw) || typeof raw['version'] !== 'number' || raw['version'] > CARD_VERSION) return undefined;
-  const card: Loose = { ...JSON.parse(JSON.stringify(raw)), id, version: CARD_VERSION };
+  const copied = JSON.parse(JSON.stringify(raw));
+  if (!isRaw(copied)) return undefined;
+  const card: Loose = { ...copied, id, version: CARD_VERSION };
   const defaults = defaultsOf(id, now);
   const leftOut: CardFault[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {

@@ -1,5 +1,6 @@
 import type { Case } from '../case.ts';
 import type { LaidCoat, Running } from '../clock.ts';
+import { isOneOf } from '../entry-of.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { Standing } from '../model/stage.ts';
 
@@ -88,14 +89,14 @@ export type PracticeItem = {
 /** What an item is known by. */
 export type PracticeKey = Pick<PracticeItem, 'level' | 'seed' | 'flaw'>;
 
-const KEY = /^(look|stage|case)\.([a-z][a-z0-9-]{0,60})\.(\d{1,10})$/;
+const KEY = /^([a-z]+)\.([a-z][a-z0-9-]{0,60})\.(\d{1,10})$/;
 const MOST_PRACTICE_SEED = 2_147_483_647;
 
 /** The key that an id spells; nothing where it spells none. Whether the flaw is there, the knowledge must tell. */
 export const readPracticeId = (id: string): PracticeKey | undefined => {
   const [, level, flaw, digits] = KEY.exec(id) ?? [];
   const seed = Number(digits);
-  return level && flaw && seed <= MOST_PRACTICE_SEED
-    ? { level: level as PracticeLevel, flaw, seed }
+  return isOneOf(PRACTICE_LEVELS, level) && flaw && seed <= MOST_PRACTICE_SEED
+    ? { level, flaw, seed }
     : undefined;
 };

@@ -44,7 +44,7 @@ export const rivalsOf = (
   chance: Chance,
 ): readonly Rival[] | undefined => {
   const alike = new Set<string>(flaw['look-alikes']);
-  const back = known.defects.filter((one) => (one['look-alikes'] as readonly string[]).includes(flaw.id));
+  const back = known.defects.filter((one) => one['look-alikes'].some((id) => id === flaw.id));
   const family = on['family']?.value;
   const fits = ({ id, families }: PracticeFlaw) => id !== flaw.id && families.some((one) => one === family);
   const rivals = (of: readonly PracticeFlaw[]) =>

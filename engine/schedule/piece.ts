@@ -1,3 +1,4 @@
+import { keysOf } from '../entry-of.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Part, Parts } from './job.ts';
 
@@ -8,8 +9,8 @@ const faceSquareMeters = ({ long, wide }: Parts[Part]): number => (long * wide) 
 
 /** Area to coat, m²: all faces, and a share for moldings and edges. */
 export const areaOf = (parts: Parts, extra: Plan['extra']): number => {
-  const faces = (Object.entries(parts) as [Part, Parts[Part]][]).map(
-    ([part, sizes]) => sizes.count * faceSquareMeters(sizes) * (part === 'leg' ? 4 : 1),
+  const faces = keysOf(parts).map(
+    (part) => parts[part].count * faceSquareMeters(parts[part]) * (part === 'leg' ? 4 : 1),
   );
   return faces.reduce((sum, face) => sum + face, 0) * (1 + extra.share);
 };
@@ -18,11 +19,11 @@ export type Face = { readonly part: Part; readonly squareMeters: number; readonl
 
 /** The largest face that has to be laid in one go; nothing where there is none. */
 export const largestFace = (parts: Parts): Face | undefined =>
-  (Object.entries(parts) as [Part, Parts[Part]][])
-    .filter(([, { count }]) => count > 0)
-    .map(([part, sizes]) => ({
+  keysOf(parts)
+    .filter((part) => parts[part].count > 0)
+    .map((part) => ({
       part,
-      squareMeters: faceSquareMeters(sizes),
-      longMillimeters: Math.max(sizes.long, sizes.wide),
+      squareMeters: faceSquareMeters(parts[part]),
+      longMillimeters: Math.max(parts[part].long, parts[part].wide),
     }))
     .sort((one, two) => two.squareMeters - one.squareMeters)[0];

@@ -1,4 +1,3 @@
-import type { Problem } from '../calc/quantity.ts';
 import type { Units } from '../calc/units.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
@@ -123,7 +122,8 @@ export const schedule = (
       }
       ready = calendar.at(day + 1, 0);
     }
-    if (!at || !dried?.ok) return refuse(spoiledByNight((dried as { problem: Problem }).problem, units));
+    if (!at || !dried) return tooShort(minutes);
+    if (!dried.ok) return refuse(spoiledByNight(dried.problem, units));
     const { touch, recoat } = dried.value;
     if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
     const laidFrom = at.from + before * MINUTE;

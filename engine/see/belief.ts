@@ -1,6 +1,7 @@
 import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
-export type SeenAnswer = 'yes' | 'no' | 'unsure';
+export const SEEN_ANSWERS = ['yes', 'no', 'unsure'] as const;
+export type SeenAnswer = (typeof SEEN_ANSWERS)[number];
 export type Seen = ReadonlyMap<string, SeenAnswer>;
 
 /** How likely an answer is for a sign. */

@@ -1,4 +1,5 @@
-import type { SeenAnswer } from './belief.ts';
+import { isOneOf } from '../entry-of.ts';
+import { SEEN_ANSWERS, type SeenAnswer } from './belief.ts';
 import { type Sighting, see } from './index.ts';
 import type { SignMatrix } from './matrix.ts';
 
@@ -40,8 +41,9 @@ function* below(matrix: SignMatrix, seen: readonly (readonly [string, SeenAnswer
 export const readSeeAddress = (matrix: SignMatrix, segments: readonly string[]): Map<string, SeenAnswer> => {
   const seen = new Map<string, SeenAnswer>();
   for (const segment of segments) {
-    const [, question, answer] = /^(.+)-(yes|no|unsure)$/.exec(segment) ?? [];
-    if (question && matrix.questions.includes(question)) seen.set(question, answer as SeenAnswer);
+    const [, question, answer] = /^(.+)-([a-z]+)$/.exec(segment) ?? [];
+    if (question && matrix.questions.includes(question) && isOneOf(SEEN_ANSWERS, answer))
+      seen.set(question, answer);
   }
   return seen;
 };

@@ -5,7 +5,7 @@ import { TOLD_FACTS } from '../shared/told.ts';
 /** The facts of the piece that would settle these stops; each is asked once. */
 export const askedBy = (stops: readonly { when?: ConditionInput | undefined }[]): readonly string[] => {
   const named = new Set(
-    stops.flatMap(({ when }) => (when ? [...factsIn(when)].map(({ fact }) => fact as string) : [])),
+    stops.flatMap(({ when }) => (when ? [...factsIn(when)].map(({ fact }) => fact) : [])),
   );
   return TOLD_FACTS.filter((fact) => named.has(fact));
 };

@@ -18,9 +18,9 @@ export const timesByHand = knowledge.products.map((product) => ({
   use: span(product['light-use-days'], 'd'),
   cure: span(product['cure-days'], 'd'),
   limits: span(
-    [toFahrenheit(product.limits.celsius[0]), toFahrenheit(product.limits.celsius[1])].map(Math.round) as [
-      number,
-      number,
+    [
+      Math.round(toFahrenheit(product.limits.celsius[0])),
+      Math.round(toFahrenheit(product.limits.celsius[1])),
     ],
     '°F',
   ),

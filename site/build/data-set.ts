@@ -27,18 +27,20 @@ export const dataSet = () => ({
 });
 
 /** A schema set into a larger one: its references point into its own place there. */
-const placed = <T extends object>(schema: T, kind: string): T =>
+const placed = (schema: object, kind: string): unknown =>
   JSON.parse(JSON.stringify(schema).replaceAll('"#/$defs/', `"#/$defs/${kind}/$defs/`));
 
 /** A JSON Schema for the data set: one definition a kind, each with the id that the file name gives. */
 export const dataSchema = () => {
   const definitions = ENTRY_KINDS.map((kind) => {
-    const { $schema: _draft, ...schema } = placed(z.toJSONSchema(SCHEMAS[kind], { io: 'input' }), kind);
+    const { $schema: _draft, ...schema } = z.toJSONSchema(SCHEMAS[kind], { io: 'input' });
     const { properties = {}, required = [] } = schema;
-    return [
-      kind,
-      { ...schema, properties: { id: { type: 'string' }, ...properties }, required: ['id', ...required] },
-    ] as const;
+    const whole = {
+      ...schema,
+      properties: { id: { type: 'string' }, ...properties },
+      required: ['id', ...required],
+    };
+    return [kind, placed(whole, kind)] as const;
   });
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',

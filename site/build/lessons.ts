@@ -27,4 +27,4 @@ export const practiceOf = ({ title, items }: Lesson): string => {
 
 /** Lessons that lead to a flaw or a repair. */
 export const lessonsOn = (kind: 'defects' | 'remedies', id: string): readonly Lesson[] =>
-  lessonsInOrder.filter((lesson) => (lesson[kind] as readonly string[]).includes(id));
+  lessonsInOrder.filter((lesson) => lesson[kind].some((one) => one === id));

@@ -1,4 +1,6 @@
+import { entryOf } from '#engine/entry-of.ts';
 import type { Entry } from '#engine/index.ts';
+import type { Sign } from '#engine/model/defect.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
 
 type Sight = { readonly title: string; readonly signs: readonly string[] };
@@ -38,8 +40,8 @@ export const bySight = (defects: readonly Entry<'defect'>[]) => {
   const groups = new Map<string, Entry<'defect'>[]>();
   for (const { title } of SIGHTS) groups.set(title, []);
   for (const defect of defects) {
-    const signs = defect.signs as Record<string, string | undefined>;
-    const shows = (how: string) => SIGHTS.find((one) => one.signs.some((sign) => signs[sign] === how));
+    const shows = (how: Sign) =>
+      SIGHTS.find((one) => one.signs.some((sign) => entryOf(defect.signs, sign) === how));
     const sight = shows('yes') ?? shows('mostly-yes');
     const title = sight?.title ?? OTHER;
     groups.set(title, [...(groups.get(title) ?? []), defect]);

@@ -1,7 +1,9 @@
 /** In the preview alone: what `npm run check` says of the content as it is saved, over the page that is looked at. */
+import * as v from 'valibot';
 
-type Fault = { readonly file: string; readonly line: number; readonly says: string };
-type Told = { readonly faults: readonly Fault[]; readonly checking: boolean };
+const FAULT = v.object({ file: v.string(), line: v.number(), says: v.string() });
+const STATE = v.object({ faults: v.array(FAULT), checking: v.boolean() });
+type Fault = v.InferOutput<typeof FAULT>;
 
 const LOOK = `
 hd-faults { position: fixed; z-index: 99; inset: auto 1rem 1rem auto; max-inline-size: min(46rem, calc(100vw - 2rem));
@@ -33,7 +35,8 @@ const panel = element('hd-faults');
 panel.setAttribute('role', 'status');
 panel.hidden = true;
 
-const show = ({ faults, checking }: Told): void => {
+const show = (state: unknown): void => {
+  const { faults, checking } = v.parse(STATE, state);
   panel.hidden = faults.length === 0;
   const many = `${faults.length} ${faults.length === 1 ? 'fault' : 'faults'} in the content${checking ? ', checking again …' : ''}`;
   const list = element('ol', ...faults.map((fault) => element('li', place(fault), ` ${fault.says}`)));
@@ -51,5 +54,5 @@ if (window.top === window) {
   import.meta.hot?.on('halfdry:faults', show);
   void fetch('/preview/faults.json')
     .then((answer) => answer.json())
-    .then((told) => show(told as Told));
+    .then(show);
 }

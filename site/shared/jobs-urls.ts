@@ -1,7 +1,6 @@
 import { JOBS } from './urls.ts';
 
 export { JOBS };
-export const JOBS_DATA = `${JOBS}data.json`;
 
 /** What the part of the address behind # asks for: the list, a new card, a card, or its care card. */
 export type JobsPlace =

@@ -8,7 +8,6 @@ export const HOME = BASE;
 export const CLOCK = `${BASE}clock/`;
 export const SCHEDULE = `${BASE}schedule/`;
 export const JOBS = `${BASE}jobs/`;
-export const PLAN_DATA = `${SCHEDULE}data.json`;
 export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
 export const LEARN = `${BASE}learn/`;
@@ -29,7 +28,6 @@ export const MANIFEST = `${BASE}manifest.webmanifest`;
 export const TELL = `${BASE}tell/`;
 export const PRACTICE = `${BASE}learn/practice/`;
 export const PRACTICE_SHEET = `${PRACTICE}sheet/`;
-export const PRACTICE_DATA = `${PRACTICE}data.json`;
 /** Boards, flaws and questions for a big screen. */
 export const SHOW = `${BASE}learn/show/`;
 /** Boards as pictures for a post. */
@@ -38,15 +36,6 @@ export const PICTURES = `${BASE}learn/pictures/`;
 export const WALL_CARD = `${BASE}learn/wall-card/`;
 export const SIGN_KEY = `${BASE}learn/sign-key/`;
 export const BOARD_SHEET = `${BASE}learn/board-sheet/`;
-export const FIND_INDEX = `${BASE}data/find.json`;
-/** What a phone needs to hear a text and to weigh what it says. */
-export const EAR = `${BASE}data/ear.json`;
-
-/** Rules and steps, for the script that fits an outcome to what is told of the piece. */
-export const ADVICE_DATA = `${DEFECTS}advice.json`;
-
-/** The signs of all defects, for the script of the search for the flaw. */
-export const SIGN_TABLE = `${BASE}see/table.json`;
 
 /** Where on a defect's page the question about the stage stands. */
 export const HOW_DRY = 'how-dry';
@@ -56,7 +45,6 @@ export const defectUrl = (id: string) => `${BASE}defects/${id}/`;
 export const howDryUrl = (id: string) => `${BASE}defects/${id}/#${HOW_DRY}`;
 export const nodeUrl = (id: string, address: readonly string[]) =>
   `${BASE}defects/${id}/${address.join('/')}/`;
-export const walkDataUrl = (id: string) => `${BASE}defects/${id}/walk.json`;
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
 export const iconUrl = (name: string) => `${BASE}icons/${name}.png`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;

@@ -15,7 +15,7 @@ export const setAside = async (folder: string): Promise<void> => {
   try {
     renameSync(folder, aside);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EXDEV') throw error;
+    if (!(error instanceof Error && 'code' in error && error.code === 'EXDEV')) throw error;
     rmSync(folder, { recursive: true });
     return;
   }

@@ -11,8 +11,8 @@ declare const VERSION: string;
 declare const PACKS: PackList;
 declare const HEADERS: Readonly<Record<string, string>>;
 
-const worker = self as unknown as Surroundings;
-const folder = new URL(worker.registration.scope).pathname;
+declare const self: Surroundings;
+const folder = new URL(self.registration.scope).pathname;
 const family = `halfdry ${folder} `;
 const store = new Store(family, folder, VERSION, PACKS);
 
@@ -40,15 +40,15 @@ const answer = async (request: Request, url: URL): Promise<Response> => {
   return (await answerWith('404.html', 404)) ?? fetch(request);
 };
 
-worker.addEventListener('install', (event) => {
+self.addEventListener('install', (event) => {
   event.waitUntil(store.keepAll(words).then(() => store.keepAll(later, false)));
 });
 
-worker.addEventListener('activate', (event) => {
-  event.waitUntil(store.alone(family).then(() => worker.clients.claim()));
+self.addEventListener('activate', (event) => {
+  event.waitUntil(store.alone(family).then(() => self.clients.claim()));
 });
 
-worker.addEventListener('fetch', (event) => {
+self.addEventListener('fetch', (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== location.origin || !url.pathname.startsWith(folder)) return;
@@ -66,9 +66,9 @@ const fill = async (tell: (data: unknown) => void): Promise<void> => {
   tell({ saved: 1 });
 };
 
-worker.addEventListener('message', (event) => {
+self.addEventListener('message', (event) => {
   const { source } = event;
-  if (event.data === 'take over') event.waitUntil(worker.skipWaiting());
+  if (event.data === 'take over') event.waitUntil(self.skipWaiting());
   if (event.data === 'fill')
     event.waitUntil(
       fill((data) => source.postMessage(data)).catch(() => source.postMessage({ saved: 'failed' })),

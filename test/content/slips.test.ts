@@ -396,6 +396,11 @@ describe('a slip', () => {
             (line) => line.replace('blush', 'blushh'),
             /no defect "blushh"; did you mean "blush"\?/,
           ],
+          [
+            /^ {2}page\/clock: /,
+            (line) => line.replace('clock', 'clok'),
+            /or page\/ with one of clock, schedule/,
+          ],
         ],
       ],
       [

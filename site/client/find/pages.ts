@@ -1,5 +1,6 @@
-import { type FindIndex, type FindKind, find } from '#engine/find.ts';
-import { FIND_INDEX, hitUrl } from '../../shared/urls.ts';
+import { type FindKind, find } from '#engine/find.ts';
+import { FIND_INDEX } from '../../shared/data-files.ts';
+import { hitUrl } from '../../shared/urls.ts';
 import hits from '../../styles/hits.css?inline';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { wear } from '../shared/late-style.ts';
@@ -18,7 +19,7 @@ export type Found = {
 };
 
 /** The index of the search. Throws a `NetworkFault`; then it is tried again at the next call. */
-export const loadIndex = fetchedOnce<FindIndex>(FIND_INDEX);
+export const loadIndex = fetchedOnce(FIND_INDEX);
 
 /** Hits looked through for pages: those that have none must not push others out. */
 const LOOKED_AT = 30;

@@ -6,15 +6,14 @@ import {
   type PracticeKnowledge,
   practised,
 } from '#engine/practice.ts';
-import type { PracticeData } from '../../shared/practice-data.ts';
+import { PRACTICE_DATA } from '../../shared/data-files.ts';
 import { practiceKnowledge } from '../../shared/practice-knowledge.ts';
-import { PRACTICE_DATA } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 
 /** All that boards are dealt from. */
 export type Dealer = { readonly known: PracticeKnowledge; readonly words: PracticeWords };
 
-const dataOnce = fetchedOnce<PracticeData>(PRACTICE_DATA);
+const dataOnce = fetchedOnce(PRACTICE_DATA);
 
 /** Throws a `NetworkFault` where it does not come. */
 export const loadDealer = async (): Promise<Dealer> => {

@@ -1,3 +1,5 @@
+import type { DataFile } from '../../shared/data-files.ts';
+
 /** The network, or whoever answered in its place, did not give what was asked for. Everything else is a bug and stays one. */
 export class NetworkFault extends Error {
   /** What the host answered; nothing where nobody did. */
@@ -27,12 +29,12 @@ export const fetched = async (address: string): Promise<Response> => {
  * A data file of this site, written by the same build as the script that asks for it, so its type is that of the build.
  * Throws a `NetworkFault` where it does not come or is no JSON: a sign-in page of a hotel answers with 200, too.
  */
-export const fetchJson = async <T>(address: string): Promise<T> => {
-  const answer = await fetched(address);
+export const fetchJson = async <T>({ url }: DataFile<T>): Promise<T> => {
+  const answer = await fetched(url);
   try {
     return await answer.json();
   } catch (cause) {
-    throw new NetworkFault(address, answer.status, cause);
+    throw new NetworkFault(url, answer.status, cause);
   }
 };
 
@@ -51,10 +53,10 @@ export const unlessOffline = <T>(asked: Promise<T>): Promise<T | undefined> =>
   });
 
 /** A request that is made once and shared; one that failed is made anew when it is next asked for. */
-export const fetchedOnce = <T>(address: string): (() => Promise<T>) => {
+export const fetchedOnce = <T>(file: DataFile<T>): (() => Promise<T>) => {
   let asked: Promise<T> | undefined;
   return () => {
-    asked ??= fetchJson<T>(address).catch((error: unknown) => {
+    asked ??= fetchJson(file).catch((error: unknown) => {
       asked = undefined;
       throw error;
     });

@@ -1,10 +1,10 @@
 import { partOf } from '#engine/index.ts';
-import { walkDataUrl } from '../../shared/urls.ts';
+import { walkDataFile } from '../../shared/data-files.ts';
 import type { WalkData, WalkKnowledge } from '../../shared/walk-data.ts';
 import { fetchJson, unlessOffline } from './fetch-json.ts';
 
 export const walkDataOf = (defect: string): Promise<WalkData> =>
-  fetchJson(walkDataUrl(encodeURIComponent(defect)));
+  fetchJson(walkDataFile(encodeURIComponent(defect)));
 
 /** The part of the knowledge that a defect's walk needs; nothing where it does not come, or there is no such defect. */
 export const walkKnowledge = async (defect: string): Promise<WalkKnowledge | undefined> => {

@@ -1,15 +1,16 @@
 import type { FindIndex } from '#engine/find.ts';
 import { type Considered, consider, flawWords, type Heard, hear, type Reply, reply } from '#engine/hear.ts';
+import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { defectUrl, EAR, FIND_INDEX } from '../../shared/urls.ts';
+import { defectUrl } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { dangerName, type TellState } from './state.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 export type Understood = { readonly heard: Heard; readonly considered: Considered; readonly answer: Reply };
 
-const earOnce = fetchedOnce<Ear>(EAR);
-const indexOnce = fetchedOnce<FindIndex>(FIND_INDEX);
+const earOnce = fetchedOnce(EAR);
+const indexOnce = fetchedOnce(FIND_INDEX);
 
 export const loadListening = async (): Promise<Listening> => {
   const [ear, index] = await Promise.all([earOnce(), indexOnce()]);

@@ -10,9 +10,9 @@ import {
   withStanding,
 } from '#engine/index.ts';
 import { fire } from '#engine/rules.ts';
-import type { AdviceData } from '../../shared/advice-data.ts';
 import { outcomeKnowledge, sheetKnowledge } from '../../shared/advice-knowledge.ts';
-import { ADVICE_DATA, readNodePath } from '../../shared/urls.ts';
+import { ADVICE_DATA } from '../../shared/data-files.ts';
+import { readNodePath } from '../../shared/urls.ts';
 import { caseNow } from '../clock/case-now.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { walkDataOf } from '../shared/walk-knowledge.ts';
@@ -20,7 +20,7 @@ import { fitApart, fitProcedure, fitStops, fitWholeStops } from './fit-boxes.ts'
 import { withAnswers } from './tapped.ts';
 import { tellCoat, tellSteps } from './tell-steps.ts';
 
-const adviceOnce = fetchedOnce<AdviceData>(ADVICE_DATA);
+const adviceOnce = fetchedOnce(ADVICE_DATA);
 
 /** The answers that the address of this page holds; they count before all else. */
 const onPage = (known: Parameters<typeof readAddress>[0], segments: readonly string[]): Case => {

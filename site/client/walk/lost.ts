@@ -1,6 +1,6 @@
 import { readAddress } from '#engine/index.ts';
-import type { SignMatrix } from '#engine/see/matrix.ts';
-import { defectUrl, nodeUrl, readNodePath, readSeePath, SIGN_TABLE, seeUrl } from '../../shared/urls.ts';
+import { SIGN_TABLE } from '../../shared/data-files.ts';
+import { defectUrl, nodeUrl, readNodePath, readSeePath, seeUrl } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
 import { readCase } from '../case/store.ts';
 import { element } from '../shared/element.ts';
@@ -37,7 +37,7 @@ class LostElement extends HTMLElement {
   }
 
   async #leadToSee(segments: readonly string[]) {
-    const matrix = await fetchJson<SignMatrix>(SIGN_TABLE);
+    const matrix = await fetchJson(SIGN_TABLE);
     const { nearestSeeAddress, readSeeAddress } = await late(() => import('#engine/see/nodes.ts'));
     const address = nearestSeeAddress(matrix, readSeeAddress(matrix, segments));
     this.#offer(seeUrl(address), address.length, 'No answer in the link fits any more; it begins anew.');

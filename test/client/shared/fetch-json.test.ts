@@ -12,7 +12,7 @@ const answering = (answer: () => Response | Promise<Response>) => {
 
 it('gives what was sent', async () => {
   const asked = answering(() => Response.json({ a: 1 }));
-  expect(await fetchJson('/data.json')).toEqual({ a: 1 });
+  expect(await fetchJson({ url: '/data.json' })).toEqual({ a: 1 });
   expect(asked.mock.calls[0]?.[0].href).toBe('https://halfdry.example/data.json');
 });
 
@@ -24,21 +24,21 @@ it.each([
   ['the answer is cut', () => new Response('{"a":'), 200],
 ])('tells where %s', async (_what, answer, status) => {
   answering(answer);
-  const fault = await fetchJson('/data.json').catch((error: unknown) => error);
+  const fault = await fetchJson({ url: '/data.json' }).catch((error: unknown) => error);
   expect(fault).toBeInstanceOf(NetworkFault);
   expect(fault).toMatchObject({ status });
 });
 
 it('takes an address that is none for the bug it is', async () => {
   answering(() => Response.json(1));
-  const fault = await fetchJson('https://').catch((error: unknown) => error);
+  const fault = await fetchJson({ url: 'https://' }).catch((error: unknown) => error);
   expect(fault).toBeInstanceOf(TypeError);
 });
 
 it('asks once, and again only after it failed', async () => {
   let up = false;
   const asked = answering(() => (up ? Response.json(1) : new Response('', { status: 500 })));
-  const data = fetchedOnce<number>('/data.json');
+  const data = fetchedOnce<number>({ url: '/data.json' });
   await expect(data()).rejects.toBeInstanceOf(NetworkFault);
   up = true;
   expect(await Promise.all([data(), data()])).toEqual([1, 1]);

@@ -1,8 +1,10 @@
 import type { APIRoute } from 'astro';
+import { dataAnswer } from '../../../build/data-answer.ts';
 import { knowledge } from '../../../build/knowledge.ts';
+import { walkDataFile } from '../../../shared/data-files.ts';
 import { walkData } from '../../../shared/walk-data.ts';
 
 export const getStaticPaths = () => knowledge.defects.map(({ id }) => ({ params: { id } }));
 
 export const GET: APIRoute<Record<string, never>, { id: string }> = ({ params }) =>
-  Response.json(walkData(knowledge, params.id));
+  dataAnswer(walkDataFile(params.id), walkData(knowledge, params.id));

@@ -1,5 +1,7 @@
+import { dataAnswer } from '../../../build/data-answer.ts';
 import { knowledge } from '../../../build/knowledge.ts';
 import { practiceWords } from '../../../build/practice.ts';
+import { PRACTICE_DATA } from '../../../shared/data-files.ts';
 import { practiceData } from '../../../shared/practice-data.ts';
 
-export const GET = () => Response.json(practiceData(knowledge, practiceWords));
+export const GET = () => dataAnswer(PRACTICE_DATA, practiceData(knowledge, practiceWords));
