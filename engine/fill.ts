@@ -10,7 +10,7 @@ export type Shared = {
 };
 
 type Data = Record<string, unknown>;
-type Told = { path: PropertyKey[]; fault: UnknownName };
+type LocatedFault = { path: PropertyKey[]; fault: UnknownName };
 
 const isData = (value: unknown): value is Data =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -31,7 +31,7 @@ const completed = (act: unknown, usual: unknown): unknown => {
  * An act that says what to `do` is whole. One without takes what it does not say from the usual one, and one that is left
  * out is the usual one. `cured` is like `recoatable` unless it is said.
  */
-const withActs = (now: Data, acts: Shared['acts'], told: Told[]): Data => {
+const withActs = (now: Data, acts: Shared['acts'], told: LocatedFault[]): Data => {
   const { as = USUAL_KIND, ...own } = now;
   const kind = String(as);
   const usual = acts[kind];
@@ -60,7 +60,7 @@ const withActs = (now: Data, acts: Shared['acts'], told: Told[]): Data => {
 const withSteps = (
   steps: readonly unknown[],
   shared: Shared['steps'],
-  told: Told[],
+  told: LocatedFault[],
 ): { steps: unknown[]; from: number[] } => {
   const filled: unknown[] = [];
   const from: number[] = [];
@@ -117,7 +117,7 @@ const withFirstVersion = (changes: unknown): unknown => {
 };
 
 const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => {
-  const told: Told[] = [];
+  const told: LocatedFault[] = [];
   const { now, steps } = data;
   const own = Array.isArray(steps) ? withSteps(steps, shared.steps, told) : undefined;
   return {

@@ -12,7 +12,7 @@ export { reached, STAGES, STANDINGS, type Stage, type Standing } from './model/s
 export { addressOf, nodesOf, readAddress, type TreeNode } from './nodes.ts';
 export { separatedBy } from './prove/look-alikes-differ.ts';
 export { type ResolvedStep, resolve } from './resolve.ts';
-export { type Fired, type FiringRule, isOfSteps, type RuleEntry } from './rules.ts';
+export { type FiredRules, type FiringRule, isOfSteps, type RuleEntry } from './rules.ts';
 export { answersOverdue, withStanding } from './standing.ts';
 export { isAsk, visits } from './tree.ts';
 export {

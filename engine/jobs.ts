@@ -4,9 +4,9 @@
  */
 export { adviceOf, type FilmAdvice, type SandRisk } from './jobs/advice.ts';
 export {
-  type Change,
+  type CardChange,
+  type CardStart,
   changed,
-  type Given,
   newCard,
   putBack,
   withCoat,

@@ -8,14 +8,14 @@ import type { QuestionId } from './model/ids.ts';
 export type { Leaf };
 
 /** A question met on the way, in walking order. `open`: not answered, and it can be checked now. */
-export type Met = {
+export type MetQuestion = {
   readonly question: QuestionId;
   readonly answer: Answer | undefined;
   readonly open: boolean;
   readonly of: string;
 };
 
-export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonly Met[] };
+export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonly MetQuestion[] };
 
 /**
  * All ends that the facts leave open, following hand-overs. A known answer follows its branch; anything else
@@ -24,7 +24,7 @@ export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonl
 export const possible = (known: Knows<TreeReads & AnswerReads>, on: Case, defect: string): Possible => {
   const { nodes, of, questions, leaves, roots } = treesOf(known);
   const ends = new Set<Leaf>();
-  const met: Met[] = [];
+  const met: MetQuestion[] = [];
   const follow = (place: Place): void => {
     if (place < 0) {
       ends.add(leaves[~place] as Leaf);

@@ -24,7 +24,7 @@ export type Rules<R extends FiringRule = FiringRule> = { readonly rules: readonl
 export type Firing<R extends FiringRule = FiringRule> = Rules<R> & Knows<AnswerReads>;
 
 /** Rules that fired, by authority: a stop comes before everything, a hold before any step. */
-export type Fired<R = RuleEntry> = {
+export type FiredRules<R = RuleEntry> = {
   readonly stops: readonly R[];
   readonly holds: readonly R[];
   readonly cautions: readonly R[];
@@ -124,7 +124,7 @@ export const fire = <R extends FiringRule>(
   on: Case,
   ahead: readonly Step[],
   families: readonly Family[] = [],
-): Fired<R> => {
+): FiredRules<R> => {
   const does = ahead.map((step) => hazardsOf(known, on, step, families));
   const fired = holding(known, on, families).filter(
     (rule) => !isOfSteps(rule) || does.some((one) => guards(rule, one)),

@@ -15,14 +15,14 @@ import { type AnswerReads, canCheck, stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
 import type { TreeReads } from './compiled/trees.ts';
 import type { Knows } from './knowledge.ts';
-import { type Leaf, type Met, possible } from './leaves.ts';
+import { type Leaf, type MetQuestion, possible } from './leaves.ts';
 import type { Defect } from './model/defect.ts';
 import type { Family } from './model/family.ts';
 import type { QuestionId } from './model/ids.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
 import { isTaken, type StepReads } from './resolve.ts';
-import { type Fired, type FiringRule, fire, type RuleEntry, type Rules } from './rules.ts';
+import { type FiredRules, type FiringRule, fire, type RuleEntry, type Rules } from './rules.ts';
 import { type SharedSteps, sharedSteps } from './shared-steps.ts';
 
 /** What is read to find the next question. */
@@ -52,7 +52,7 @@ type Common<R> = {
   readonly leaves: readonly Leaf[];
   /** The kinds of top coat that show these flaws. */
   readonly families: readonly Family[];
-  readonly fired: Fired<R>;
+  readonly fired: FiredRules<R>;
 };
 
 /** Where a walk stands and what hands do there, without the words for it. */
@@ -105,10 +105,10 @@ export type WalkOptions = {
 type Stand = {
   readonly kind: Walked['kind'];
   readonly leaves: readonly Leaf[];
-  readonly met: readonly Met[];
+  readonly met: readonly MetQuestion[];
   readonly stage: Stage | undefined;
   readonly unsureAt: string | undefined;
-  readonly next: Met | undefined;
+  readonly next: MetQuestion | undefined;
   /** Whether all causes still possible have hands do the same. */
   readonly alike: boolean;
 };
@@ -221,7 +221,7 @@ const checkThatDecides = (
   on: Case,
   defect: string,
   stage: Stage | undefined,
-  met: readonly Met[],
+  met: readonly MetQuestion[],
 ): Check | undefined => {
   const one = met.find(({ answer }) => answer === 'unsure') ?? met.find(({ answer }) => answer === undefined);
   if (!one) return undefined;
@@ -258,7 +258,7 @@ const endings = (known: Knows<WayReads>, on: Case, defect: string, stage: Stage)
 };
 
 /** The first question on the way down that is not answered. One that can't be checked now is passed over. */
-const nextOpen = (met: readonly Met[]): Met | undefined => met.find((one) => one.open);
+const nextOpen = (met: readonly MetQuestion[]): MetQuestion | undefined => met.find((one) => one.open);
 
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
 const stepsAhead = (
@@ -279,7 +279,7 @@ const stepsAhead = (
     .filter((step) => isTaken(known, on, step, families) !== 'no');
 };
 
-const traceOf = (on: Case, met: readonly Met[]): Used[] => {
+const traceOf = (on: Case, met: readonly MetQuestion[]): Used[] => {
   const stage = on.stage;
   const used: Used[] = stage ? [{ fact: 'stage', value: stage.value, how: stage.how }] : [];
   for (const one of met)

@@ -2,7 +2,7 @@ import { reached, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { nextQuestion as planned } from '../see/plan.ts';
 import { type Heard, SURE as TAKEN } from './heard.ts';
-import { answerTold, type Mind, type Told } from './mind.ts';
+import { answerTold, type Mind, type ToldFacts } from './mind.ts';
 
 /** Share of answers that we reckon to be wrong, given to a question and given by the clock or a fact. Our estimate. */
 const ERRS = 0.04;
@@ -21,7 +21,7 @@ const WRONG_KIND = 0.04;
 
 /** Everything that weighs: what was told for certain, what a text says, and the chance of each flaw by its words. */
 export type Evidence = {
-  readonly told: Told;
+  readonly told: ToldFacts;
   readonly heard?: Heard | undefined;
   /** By the search: chance of each flaw of the table, 0 to 1; not normalized. */
   readonly words?: ArrayLike<number> | undefined;
@@ -37,7 +37,7 @@ export type Belief = {
 export const bent = (yes: number, errs: number): number => yes * (1 - 2 * errs) + errs;
 
 /** Facts and answers that a text tells surely enough to be taken as told. */
-export const toldBy = (heard: Heard): Told => ({
+export const toldBy = (heard: Heard): ToldFacts => ({
   ...Object.fromEntries(
     heard.facts.filter(({ sure }) => sure >= TAKEN).map(({ fact, value }) => [fact, value]),
   ),
@@ -46,7 +46,7 @@ export const toldBy = (heard: Heard): Told => ({
 /** One belief: prior × kind of finish × words × each answer with its chance of error. Nothing is ruled out by one answer. */
 export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief => {
   const { matrix } = mind;
-  const all: Told = { ...(heard ? toldBy(heard) : {}), ...told };
+  const all: ToldFacts = { ...(heard ? toldBy(heard) : {}), ...told };
   const logs = Float64Array.from(matrix.prior, (share) => Math.log(share) * (words ? PRIOR_BESIDE_WORDS : 1));
   if (words)
     for (let d = 0; d < logs.length; d++)

@@ -3,7 +3,7 @@ import { STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { HeardDanger } from './heard.ts';
-import type { ActWords, Mind, Told, ToldRule } from './mind.ts';
+import type { ActWords, Mind, ToldFacts, ToldRule } from './mind.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
 export type NextAsked =
@@ -88,7 +88,7 @@ const forHands = (mind: Mind, belief: Belief, stage: Stage): string | undefined 
   return best?.question;
 };
 
-const isUrgent = (stage: Stage, told: Told): boolean =>
+const isUrgent = (stage: Stage, told: ToldFacts): boolean =>
   (stage === 'wet' || stage === 'setting') && told['overdue'] !== 'yes';
 
 const questionNext = (mind: Mind, question: string | undefined): NextAsked | undefined => {
@@ -98,11 +98,11 @@ const questionNext = (mind: Mind, question: string | undefined): NextAsked | und
 };
 
 /** Old paint may lie below, and nobody has told how old it is. */
-const ageIsOpen = (told: Told): boolean =>
+const ageIsOpen = (told: ToldFacts): boolean =>
   told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
 
 /** The rules that facts fire and those that words call for, each once, the most pressing first. */
-const warningsOf = (mind: Mind, told: Told, dangers: readonly HeardDanger[]): readonly ToldRule[] => {
+const warningsOf = (mind: Mind, told: ToldFacts, dangers: readonly HeardDanger[]): readonly ToldRule[] => {
   const of = (fact: string) => told[fact];
   const fired = mind.fired.filter(({ when, and, isLenient }) => {
     const truth = holds(when, of);
@@ -120,7 +120,7 @@ const warningsOf = (mind: Mind, told: Told, dangers: readonly HeardDanger[]): re
  */
 export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const belief = believe(mind, evidence);
-  const told: Told = { ...(evidence.heard ? toldBy(evidence.heard) : {}), ...evidence.told };
+  const told: ToldFacts = { ...(evidence.heard ? toldBy(evidence.heard) : {}), ...evidence.told };
   const stage = told['stage'] as Stage | undefined;
   const likely = [...belief.chances.keys()]
     .map((d) => ({

@@ -102,7 +102,7 @@ const ageOf = (text: string): Mention[] =>
     place: undefined,
   }));
 
-export type Told = { readonly facts: readonly HeardFact[]; readonly among: readonly HeardAmong[] };
+export type HeardChoices = { readonly facts: readonly HeardFact[]; readonly among: readonly HeardAmong[] };
 
 /** Of what is told beside each other, the first of each pair is meant: paint lies over the wood and the old finish. */
 const BEATS: Readonly<Partial<Record<FactName, readonly (readonly [string, readonly string[]])[]>>> = {
@@ -134,7 +134,11 @@ const FILMS = ['water-based', 'oil-based', 'wipe-on', 'shellac', 'lacquer', 'wat
 const isUnderlay = (family: string): boolean => ['wax', 'shellac', 'oil', 'lacquer'].includes(family);
 
 /** The kind of top coat, and kinds that are left open. Of several, the one said to lie on top; else the last named. */
-const familyOf = (all: readonly Mention[], open: readonly Mention[], against: readonly Span[]): Told => {
+const familyOf = (
+  all: readonly Mention[],
+  open: readonly Mention[],
+  against: readonly Span[],
+): HeardChoices => {
   const film = all.some(({ value, place }) => FILMS.includes(value) && place !== 'below');
   const mentions = film ? all.filter(({ value }) => value !== 'wax') : all;
   const top = mentions.filter(({ place }) => place === 'top');
@@ -207,7 +211,7 @@ export const choicesOf = (
   words: readonly Word[],
   matches: readonly Match[],
   manner: Manner,
-): Told => {
+): HeardChoices => {
   const mentions = new Map<string, Mention[]>();
   const against = new Map<string, Span[]>();
   for (const match of claimed(matches)) {

@@ -133,12 +133,12 @@ export const mindOf = (known: Knowledge): Mind => {
 };
 
 /** What is known for certain: facts and answers by name. */
-export type Told = Readonly<Record<string, string | number>>;
+export type ToldFacts = Readonly<Record<string, string | number>>;
 
 /** The answer to a question of the table as far as what is told gives it. Circles count as unknown. */
 export const answerTold = (
   mind: Mind,
-  told: Told,
+  told: ToldFacts,
   question: string,
   asking: readonly string[] = [],
 ): 'yes' | 'no' | 'unsure' | undefined => {

@@ -4,7 +4,7 @@ import type { Ear, Match } from './match.ts';
 import type { Span, Word } from './words.ts';
 
 /** A time told: how long ago, in hours. */
-type Told = Span & {
+type SpokenSpan = Span & {
   readonly least: number;
   readonly likely: number;
   readonly most: number;
@@ -111,8 +111,13 @@ const WORK = /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stri
 const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
 const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only)$/;
 
-const toldTimes = (ear: Ear, words: readonly Word[], matches: readonly Match[], manner: Manner): Told[] => {
-  const found: Told[] = [];
+const toldTimes = (
+  ear: Ear,
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): SpokenSpan[] => {
+  const found: SpokenSpan[] = [];
   for (let at = 0; at < words.length; at++) {
     const span = spanAt(ear, words, at);
     const here = words[at];

@@ -4,19 +4,19 @@ import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../mode
 import { isRemoved, unnamed, withoutRemoval, withRemoval } from './removed.ts';
 
 /** What a card must be told at its start; the rest may come later. */
-export type Given = Pick<JobCard, 'name' | 'kind' | 'base' | 'tone' | 'age'> &
+export type CardStart = Pick<JobCard, 'name' | 'kind' | 'base' | 'tone' | 'age'> &
   Partial<Omit<JobCard, 'version' | 'id' | 'madeAt' | 'changedAt'>>;
 
 type Fixed = 'version' | 'id' | 'madeAt' | 'changedAt';
 /** Fields to set. A field that may be missing is taken away with `undefined`. */
-export type Change = {
+export type CardChange = {
   readonly [K in Exclude<keyof JobCard, Fixed>]?: undefined extends JobCard[K]
     ? JobCard[K] | undefined
     : JobCard[K];
 };
 
 /** A new card. The id has letters, digits and hyphens; `now` is in epoch milliseconds. */
-export const newCard = (given: Given, id: string, now: number): JobCard => ({
+export const newCard = (given: CardStart, id: string, now: number): JobCard => ({
   coats: [],
   flaws: [],
   repairs: [],
@@ -30,7 +30,7 @@ export const newCard = (given: Given, id: string, now: number): JobCard => ({
 });
 
 /** A card with some fields set anew. Its `changedAt` always rises, even where the clock of the device went back. */
-export const changed = (card: JobCard, change: Change, now: number): JobCard => {
+export const changed = (card: JobCard, change: CardChange, now: number): JobCard => {
   const fields = Object.entries({ ...card, ...change }).filter(([, value]) => value !== undefined);
   return {
     ...(Object.fromEntries(fields) as JobCard),
@@ -74,7 +74,7 @@ const put = (card: JobCard, list: CardList, item: Item, now: number): JobCard =>
 };
 
 /** The card without an entry, and what goes with it. */
-const takeOff = (card: JobCard, list: CardList, id: string, more: Change, now: number): JobCard => {
+const takeOff = (card: JobCard, list: CardList, id: string, more: CardChange, now: number): JobCard => {
   const items: readonly { readonly id: string }[] = card[list];
   if (!items.some((item) => item.id === id)) return changed(card, more, now);
   const removed = withRemoval(card, { list, id, at: timeOfChange(card, now) });

@@ -3,7 +3,7 @@ import { CARD_LISTS, type CardList } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
 import { canonical } from './canonical.ts';
 import {
-  type Change,
+  type CardChange,
   changed,
   inOrder,
   withCoat,
@@ -19,7 +19,7 @@ import { removedOfBoth, stillRemoved } from './removed.ts';
 
 export type CardEntry = CardCoat | CardFlaw | CardRepair | CardPhoto;
 /** The fields of a card beside its lists. */
-export type CardField = Exclude<keyof Change, CardList | 'removed'>;
+export type CardField = Exclude<keyof CardChange, CardList | 'removed'>;
 
 /**
  * What was changed here and elsewhere: the other change (`theirs`) stands on the card, this one (`mine`) is handed back.
@@ -81,7 +81,7 @@ const fieldChange = <K extends CardField>(
   mine: JobCard,
   theirs: JobCard,
   clashes: Clash[],
-): Change => {
+): CardChange => {
   if (same(mine[field], base[field]) || same(mine[field], theirs[field])) return {};
   if (same(theirs[field], base[field])) return { [field]: mine[field] };
   clashes.push({ field, mine: mine[field], theirs: theirs[field] });
@@ -109,7 +109,7 @@ export const mergeChange = (base: JobCard, mine: JobCard, theirs: JobCard): Thre
     photos: inOrder(mergeLists<CardPhoto>('photos', sides('photos'), clashes)),
   };
   const removed = stillRemoved(removedOfBoth(mine, theirs), [lists]);
-  const change: Change = Object.assign({}, ...changes, lists, { removed });
+  const change: CardChange = Object.assign({}, ...changes, lists, { removed });
   return { card: changed(theirs, change, Math.max(mine.changedAt, theirs.changedAt)), clashes };
 };
 

@@ -66,13 +66,13 @@ export type Situation = {
   readonly answered: readonly string[];
 };
 
-type Told = 'yes' | 'no';
+type PlainAnswer = 'yes' | 'no';
 
-const strictly = (defect: Pick<Defect, 'signs'>, question: string): Told | undefined => {
+const strictly = (defect: Pick<Defect, 'signs'>, question: string): PlainAnswer | undefined => {
   const sign = signOf(defect, question);
   return sign === 'yes' || sign === 'no' ? sign : undefined;
 };
-const mostly = (defect: Pick<Defect, 'signs'>, question: string): Told | undefined => {
+const mostly = (defect: Pick<Defect, 'signs'>, question: string): PlainAnswer | undefined => {
   const sign = signOf(defect, question);
   return sign === 'yes' || sign === 'mostly-yes'
     ? 'yes'
@@ -102,9 +102,10 @@ const chosenBoard = (
   words: PracticeWords,
   stage: Stage | undefined,
   chance: Chance,
-): readonly [BoardRecipe, Readonly<Record<string, Told>>] => {
+): readonly [BoardRecipe, Readonly<Record<string, PlainAnswer>>] => {
   const fresh = stage === 'wet' || stage === 'setting';
-  const shows = (words.shows as Readonly<Record<string, readonly Record<string, Told>[]>>)[flaw.id] ?? [];
+  const shows =
+    (words.shows as Readonly<Record<string, readonly Record<string, PlainAnswer>[]>>)[flaw.id] ?? [];
   const all = flaw.boards.map((recipe, index) => [recipe, shows[index] ?? {}] as const);
   const wet = all.filter(([recipe]) => recipe.wet);
   const dry = all.filter(([recipe]) => !recipe.wet);
@@ -238,7 +239,7 @@ export const situationOf = (
   if (standing) on = withStanding(on, standing, coat ? 'computed' : 'told');
 
   // What the facts already tell must be what the flaw and the picture show.
-  const wanted = (question: string): Told | undefined => shows[question] ?? strictly(flaw, question);
+  const wanted = (question: string): PlainAnswer | undefined => shows[question] ?? strictly(flaw, question);
   for (const question of new Set([...Object.keys(flaw.signs), ...Object.keys(shows)])) {
     const told = answerOf(known, on, question);
     const sign = wanted(question);
@@ -256,14 +257,20 @@ export const situationOf = (
         ? undefined
         : { board, on, standing, applicator, coat, answered };
     }
-    const answer = wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<Told>(['yes', 'no']);
+    const answer =
+      wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<PlainAnswer>(['yes', 'no']);
     on = withAnswer(on, next.question, answer);
     answered.push(next.question);
   }
 };
 
 /** Whether a check harms nothing at this stage, and its answer is what the flaw shows. */
-export const canBeTold = (known: PracticeKnowledge, on: Case, question: string, answer: Told): boolean => {
+export const canBeTold = (
+  known: PracticeKnowledge,
+  on: Case,
+  question: string,
+  answer: PlainAnswer,
+): boolean => {
   if (!canCheck(known, on, question)) return false;
   const told = answerOf(known, on, question);
   return told === undefined || told === answer;

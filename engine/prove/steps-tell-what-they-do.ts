@@ -13,14 +13,14 @@ const OR_BY_HAND = /\bor (lay|brush|wipe|pad)\b/i;
 const doesOf = (step: Step): ReadonlySet<string> => new Set(factsOfStep(step).keys());
 
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */
-type Told = {
+type ToldText = {
   readonly remedy: Entry<'remedy'>;
   readonly at: readonly PropertyKey[];
   readonly say: string;
 };
 
 /** The hazards that words tell of and that nothing around them has. */
-function* untold({ remedy, at, say }: Told, does: ReadonlySet<string>): Generator<Issue> {
+function* untold({ remedy, at, say }: ToldText, does: ReadonlySet<string>): Generator<Issue> {
   for (const [hazard, word] of hazardsSaid(say))
     if (!does.has(hazard))
       yield {

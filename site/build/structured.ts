@@ -1,7 +1,7 @@
 /** What search engines may read of a page, in the words of schema.org. */
 import type { BreadcrumbList, HowTo, TechArticle, WithContext } from 'schema-dts';
 import type { Entry } from '#engine/index.ts';
-import { cardUrl, DEFECTS, defectUrl, HOME, REMEDIES, remedyUrl } from '../shared/urls.ts';
+import { cardImageUrl, DEFECTS, defectUrl, HOME, REMEDIES, remedyUrl } from '../shared/urls.ts';
 import { absolute } from './address.ts';
 
 const CONTEXT = 'https://schema.org' as const;
@@ -32,7 +32,7 @@ export const remedyData = (remedy: Entry<'remedy'>) => {
     name: remedy.name,
     description: remedy.summary,
     url: absolute(remedyUrl(remedy.id)),
-    image: absolute(cardUrl(remedyUrl(remedy.id))),
+    image: absolute(cardImageUrl(remedyUrl(remedy.id))),
     step: remedy.steps.map(({ say }, index) => ({ '@type': 'HowToStep', position: index + 1, text: say })),
   };
   return [
@@ -58,7 +58,7 @@ export const defectData = (defect: Entry<'defect'>) => {
     description: defect.summary,
     alternativeHeadline: defect.also.slice(0, 4),
     url: absolute(defectUrl(defect.id)),
-    image: absolute(cardUrl(defectUrl(defect.id))),
+    image: absolute(cardImageUrl(defectUrl(defect.id))),
     ...(date ? { dateModified: date } : {}),
   };
   return [

@@ -73,7 +73,7 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
 const BESIDE_LESSONS = [PRACTICE, SHOW, PICTURES, WALL_CARD, SIGN_KEY, BOARD_SHEET];
 
 /** The card image of a page, by its address: of the flaw, repair or lesson that it is about, else of the site. */
-export const cardUrl = (path: string): string => {
+export const cardImageUrl = (path: string): string => {
   const [top = '', id] = segmentsOf(path);
   if (BESIDE_LESSONS.some((tool) => path.startsWith(tool))) return `${BASE}cards/halfdry.jpg`;
   const folder = { defects: 'defects', remedies: 'remedies', learn: 'lessons' }[top];

@@ -1,7 +1,7 @@
 /** The little of a service worker's surroundings that is used; the compiler's own list excludes that of pages. */
 type Lasting = Event & { waitUntil(work: Promise<unknown>): void };
 type Fetching = Lasting & { readonly request: Request; respondWith(answer: Promise<Response>): void };
-type Told = Lasting & {
+type Messaging = Lasting & {
   readonly data: unknown;
   readonly source: { postMessage(data: unknown): void };
 };
@@ -12,7 +12,7 @@ export type Surroundings = {
   skipWaiting(): Promise<void>;
   addEventListener(type: 'install' | 'activate', hear: (event: Lasting) => void): void;
   addEventListener(type: 'fetch', hear: (event: Fetching) => void): void;
-  addEventListener(type: 'message', hear: (event: Told) => void): void;
+  addEventListener(type: 'message', hear: (event: Messaging) => void): void;
 };
 
 /** What the build writes in front of the worker: the packs of this version, each with the hash of its bytes. */

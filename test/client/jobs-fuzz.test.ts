@@ -7,7 +7,7 @@ import { newCard } from '#engine/jobs/card.ts';
 import { previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { jobFileOf, readCard, readJobFile } from '#engine/model/read-card.ts';
-import { bringIn } from '../../site/client/jobs/files/bring-in.ts';
+import { importCards } from '../../site/client/jobs/files/import-cards.ts';
 import { closeJobsDb } from '../../site/client/jobs/store/db.ts';
 import { addCard, readRaw } from '../../site/client/jobs/store/index.ts';
 
@@ -77,7 +77,7 @@ it('reads whole cards or none, and keeps all coats of hers', async () => {
     const rows = previewShelves({ cards: [MINE], removed: [] }, { cards, removed });
     expect(rows.length).toBeGreaterThanOrEqual(cards.length);
     const going = rows.filter(({ kind }) => kind === 'goes');
-    await bringIn({ cards, photos: [], removed, rows: going });
+    await importCards({ cards, photos: [], removed, rows: going });
     const kept = await readRaw();
     for (const raw of kept) expect(readCard(raw).ok).toBe(true);
     const mine = (kept as JobCard[]).find(({ id }) => id === 'one');

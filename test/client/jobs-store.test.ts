@@ -5,7 +5,7 @@ import { beforeEach, expect, it } from 'vitest';
 import { newCard, withoutPhoto } from '#engine/jobs/card.ts';
 import { previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { bringIn } from '../../site/client/jobs/files/bring-in.ts';
+import { importCards } from '../../site/client/jobs/files/import-cards.ts';
 import { closeJobsDb, jobsDb } from '../../site/client/jobs/store/db.ts';
 import {
   addCard,
@@ -166,7 +166,7 @@ it('brings in a file whole: what was taken off there goes with its photo, what w
     ['one', 'theirs-newer'],
     ['two', 'goes'],
   ]);
-  const gone = await bringIn({ cards: [theirs], photos: [photoOf('p1', 'one')], removed, rows });
+  const gone = await importCards({ cards: [theirs], photos: [photoOf('p1', 'one')], removed, rows });
   expect((await kept('one')).photos).toEqual([]);
   expect(await readPhotos('one')).toEqual([]);
   expect(await readOne('two')).toEqual({ kind: 'gone' });
@@ -175,7 +175,7 @@ it('brings in a file whole: what was taken off there goes with its photo, what w
   expect((await listCards()).count).toBe(1);
   // A card that was changed here meanwhile stays, whatever the preview said.
   await addCard({ ...cardOf('two', 'Chair'), changedAt: Date.now() + 2e6 });
-  expect(await bringIn({ cards: [], photos: [], removed, rows })).toEqual([]);
+  expect(await importCards({ cards: [], photos: [], removed, rows })).toEqual([]);
   expect((await kept('two')).name).toBe('Chair');
   expect(await readRemoved()).toEqual([]);
 });

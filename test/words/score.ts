@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { find, pageName } from '#engine/find.ts';
-import { consider, flawWords, hear, mindOf, SURE, type Told } from '#engine/hear.ts';
+import { consider, flawWords, hear, mindOf, SURE, type ToldFacts } from '#engine/hear.ts';
 import { STAGES, type Stage } from '#engine/model/stage.ts';
 import { readHearing } from '../../content/tools/hear.ts';
 import { linkedKnowledge, readRetired } from '../../content/tools/knowledge.ts';
@@ -114,7 +114,7 @@ for (const post of lines<Post>('posts')) {
   const [true_] = right;
   if (!true_) continue;
   flaws++;
-  let told: Told = {};
+  let told: ToldFacts = {};
   let standing = consider(mind, { told, heard, words });
   const rank = standing.likely.findIndex(({ defect }) => right.includes(defect));
   if (rank === 0) first++;

@@ -33,7 +33,7 @@ const sayNoes = ({ noes, wait }: Because): readonly string[] => {
 const JUST_NOW = 5 * MINUTE;
 
 /** Why she is asked once more before this coat is noted; empty where there is nothing to ask. */
-export const askBefore = (
+export const reasonsAgainst = (
   judgement: Judgement | undefined,
   { laidAt }: Pick<LaidCoat, 'laidAt'>,
   now: number,

@@ -15,7 +15,7 @@ import {
   wetFilmOf,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
-import { cardUrl } from '../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
 import { sayAir, sayFilm } from '../shared/say-units.ts';
@@ -150,7 +150,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
           Stop this clock
         </button>
         {coat.card && (
-          <a class="quiet" href={cardUrl(coat.card)}>
+          <a class="quiet" href={jobCardUrl(coat.card)}>
             Its job card
           </a>
         )}

@@ -10,11 +10,11 @@ import { objectWith, readPageData } from '../shared/page-data.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
-import { askBefore } from './before-coat.tsx';
+import { reasonsAgainst } from './before-coat.tsx';
 import { type CoatActs, CoatOnClock } from './coat.tsx';
 import { CoatForm } from './form.tsx';
-import { askToLay } from './lay.ts';
 import { Questions } from './question.tsx';
+import { askBeforeStart } from './start-coat.ts';
 import {
   changeClock,
   currentCoat,
@@ -46,10 +46,10 @@ export class CoatsElement extends HTMLElement {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
     const form = this.querySelector('form');
-    const place = this.querySelector<HTMLElement>('.asked');
-    if (!form || !place) return;
+    const asked = this.querySelector<HTMLElement>('.asked');
+    if (!form || !asked) return;
     this.hidden = false;
-    this.#questions = new Questions(place);
+    this.#questions = new Questions(asked);
     this.#form = new CoatForm(
       form,
       {
@@ -66,7 +66,7 @@ export class CoatsElement extends HTMLElement {
 
   disconnectedCallback() {
     this.#stop.abort();
-    for (const place of this.querySelectorAll('.coats, .troubles')) render(null, place);
+    for (const host of this.querySelectorAll('.coats, .troubles')) render(null, host);
   }
 
   async #begin(signal: AbortSignal): Promise<void> {
@@ -107,8 +107,17 @@ export class CoatsElement extends HTMLElement {
     const style = { ...timeStyle(), units: this.#units };
     if (!this.#questions) return false;
     const now = Date.now();
-    const against = askBefore(judgement, read, now);
-    const laying = await askToLay(read, begunAs, store.coats, products, this.#questions, against, now, style);
+    const against = reasonsAgainst(judgement, read, now);
+    const laying = await askBeforeStart(
+      read,
+      begunAs,
+      store.coats,
+      products,
+      this.#questions,
+      against,
+      now,
+      style,
+    );
     if (!laying) {
       this.querySelector<HTMLElement>('.go')?.focus();
       return false;

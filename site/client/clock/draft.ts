@@ -9,9 +9,9 @@ import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 /** A fault beside a field. One that does not stop is told, and no time is promised. */
 export type DraftFault = FieldFault & { readonly stops: boolean };
 
-type Told = Partial<Values<typeof COAT_FIELDS>>;
+type CoatValues = Partial<Values<typeof COAT_FIELDS>>;
 
-const labelOf = (told: Told): Label | undefined => {
+const labelOf = (told: CoatValues): Label | undefined => {
   const minutes: Partial<Record<(typeof CAN_MILESTONES)[number], { from: number; to: number }>> = {};
   for (const milestone of CAN_MILESTONES) {
     const from = told[`label-${milestone}`];
@@ -36,7 +36,7 @@ export const twiceIn = (draft: Draft): readonly number[] => {
   return all.length > 1 ? all : [];
 };
 
-const laidAtOf = (told: Told, draft: Draft, now: number): number => {
+const laidAtOf = (told: CoatValues, draft: Draft, now: number): number => {
   if (told.when === 'ago') return wholeMinute(now - (told.ago ?? Number.NaN) * MINUTE);
   if (told.when !== 'at') return wholeMinute(now);
   const twice = twiceIn(draft);
@@ -52,7 +52,7 @@ const inUse =
 /** The fault of a second field stands beside the first of the pair. */
 const beside = (field: string): string => field.replace(/-to$/, '');
 
-const missing = (told: Told, draft: Draft): readonly FieldFault[] => [
+const missing = (told: CoatValues, draft: Draft): readonly FieldFault[] => [
   ...((told.amount === undefined) !== (told.area === undefined) && draft['amount'] !== draft['area']
     ? [{ field: 'amount', says: 'Give both the amount and the area, or neither.' }]
     : []),
@@ -78,7 +78,7 @@ export const coatIn = (
   now: number,
 ): { readonly coat: LaidCoat; readonly faults: readonly DraftFault[] } => {
   const read = readForm(COAT_FIELDS, draft, unitsIn(draft));
-  const told: Told = read.values;
+  const told: CoatValues = read.values;
   const { amount, area } = told;
   const coat: LaidCoat = {
     id: String(now),

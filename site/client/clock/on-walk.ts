@@ -15,8 +15,8 @@ import looks from '../../styles/by-clock.css?inline';
 import { keepCase, readCase } from '../case/store.ts';
 import { button, element } from '../shared/element.ts';
 import { wear } from '../shared/late-style.ts';
+import { openedAfresh } from '../shared/opened-afresh.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
-import { wentForward } from '../shared/went-forward.ts';
 import { caseNow } from './case-now.ts';
 
 wear(looks);
@@ -60,7 +60,7 @@ const answerStage = (
   style: TimeStyle,
   signal: AbortSignal,
 ): void => {
-  const place = document.querySelector('.judge');
+  const judge = document.querySelector('.judge');
   const stage = ownStage() ?? running.stage;
   const there = document.querySelector('.by-clock');
   if (there) {
@@ -70,7 +70,7 @@ const answerStage = (
   const href = nodeUrl(defect, [`stage-${stage}`]);
   const link = element('a', { className: 'tape strip by-clock', href }, element('b'), element('span'));
   sayStage(link, running, now, style);
-  place?.replaceChildren(link);
+  judge?.replaceChildren(link);
   void wayOn(defect, stage).then((on) => {
     link.href = on;
     if (goesOnByItself(defect, stage)) location.replace(on);
@@ -98,7 +98,7 @@ const offerClock = (defect: string, stage: Stage): void => {
 /** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */
 const goesOnByItself = (defect: string, stage: Stage): boolean => {
   const from = document.referrer && readNodePath(new URL(document.referrer).pathname)?.defect;
-  return wentForward() && !location.hash && from !== defect && !reached(stage, 'recoatable');
+  return openedAfresh() && !location.hash && from !== defect && !reached(stage, 'recoatable');
 };
 
 /** The clock's time in the verdict, and when to look again. */
@@ -125,20 +125,25 @@ const tellOther = (defect: string, running: Running): void => {
 };
 
 /** Tells the pages of a walk what the clock knows of the film. */
-export const tellWalk = (running: Running, now: number, style: TimeStyle, signal: AbortSignal): void => {
-  const place = readNodePath(location.pathname);
-  if (!place) return;
-  if (!place.segments.length) {
-    answerStage(place.defect, running, now, style, signal);
+export const showClockOnWalk = (
+  running: Running,
+  now: number,
+  style: TimeStyle,
+  signal: AbortSignal,
+): void => {
+  const node = readNodePath(location.pathname);
+  if (!node) return;
+  if (!node.segments.length) {
+    answerStage(node.defect, running, now, style, signal);
     return;
   }
-  const here = standingIn(place.segments[0]);
+  const here = standingIn(node.segments[0]);
   if (!here) return;
   if (here === running.stage) {
     document.querySelector('.by-clock-other')?.remove();
     tellVerdict(running, now, style);
   } else {
     for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
-    tellOther(place.defect, running);
+    tellOther(node.defect, running);
   }
 };

@@ -9,11 +9,11 @@ export type ClockQuestion<A extends string> = {
 
 /** Asks in the page, beside what is asked about, and keeps one question at a time. */
 export class Questions {
-  readonly #place: HTMLElement;
+  readonly #host: HTMLElement;
   #leave: (() => void) | undefined;
 
-  constructor(place: HTMLElement) {
-    this.#place = place;
+  constructor(host: HTMLElement) {
+    this.#host = host;
   }
 
   /** The answer; nothing where another question took its place. */
@@ -22,7 +22,7 @@ export class Questions {
     return new Promise((done) => {
       const answer = (given?: A) => {
         this.#leave = undefined;
-        render(null, this.#place);
+        render(null, this.#host);
         done(given);
       };
       this.#leave = () => answer();
@@ -50,9 +50,9 @@ export class Questions {
             ))}
           </p>
         </section>,
-        this.#place,
+        this.#host,
       );
-      this.#place.querySelector<HTMLElement>('h3')?.focus();
+      this.#host.querySelector<HTMLElement>('h3')?.focus();
     });
   }
 }

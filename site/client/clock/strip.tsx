@@ -11,8 +11,8 @@ import { entryOf } from '#engine/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
-import { tellSteps } from './on-steps.ts';
-import { tellWalk } from './on-walk.ts';
+import { showClockOnWalk } from './on-walk.ts';
+import { showStepTimes } from './step-times.ts';
 import { currentCoat, loadClock, noteSeen, onClockChange } from './store.ts';
 
 type Props = {
@@ -55,8 +55,8 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     host.setAttribute('aria-label', 'Coat clock');
     render(<Strip url={url} coat={coat} product={product} reading={reading} now={now} />, host);
     if (reading?.kind === 'running' && reading.stage !== 'cured') {
-      tellSteps(reading, now, style);
-      tellWalk(reading, now, style, signal);
+      showStepTimes(reading, now, style);
+      showClockOnWalk(reading, now, style, signal);
     }
     if (!doubt) await noteSeen(store, now);
   };

@@ -7,7 +7,7 @@ import { wear } from '../shared/late-style.ts';
 
 wear(hits);
 
-export type Found = {
+export type FoundPage = {
   readonly title: string;
   readonly url: string;
   readonly kind: FindKind;
@@ -25,7 +25,7 @@ export const loadIndex = fetchedOnce(FIND_INDEX);
 const LOOKED_AT = 30;
 
 /** Pages that answer the words, best first. */
-export const findPages = async (words: string, limit: number, typing = false): Promise<Found[]> =>
+export const findPages = async (words: string, limit: number, typing = false): Promise<FoundPage[]> =>
   find(await loadIndex(), words, { limit: LOOKED_AT, typing })
     .flatMap(({ title, kind, id, says, perhaps }) => {
       const url = hitUrl(kind, id);

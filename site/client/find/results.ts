@@ -1,12 +1,12 @@
 import { boardUrl, howDryUrl, seeUrl } from '../../shared/urls.ts';
 import { element, statusLine } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
-import { type Found, findPages } from './pages.ts';
+import { type FoundPage, findPages } from './pages.ts';
 
 /** One large answer, then few others: a list to choose from is a second question. */
 const SHOWN = 6;
 
-const KIND_WORDS: Readonly<Record<Found['kind'], string>> = {
+const KIND_WORDS: Readonly<Record<FoundPage['kind'], string>> = {
   defect: 'Flaw',
   remedy: 'Repair',
   rule: 'Safety',
@@ -17,7 +17,7 @@ const KIND_WORDS: Readonly<Record<Found['kind'], string>> = {
 };
 
 /** The first board of a flaw, in the light that shows it; all other kinds have no picture. */
-const pictureOf = ({ kind, id }: Found): HTMLElement[] => {
+const pictureOf = ({ kind, id }: FoundPage): HTMLElement[] => {
   if (kind !== 'defect') return [];
   const picture = element('img', {
     src: boardUrl(`defects/${id}-1`, 'raking'),
@@ -33,7 +33,7 @@ const pictureOf = ({ kind, id }: Found): HTMLElement[] => {
   return [figure];
 };
 
-const asHit = (found: Found): HTMLLIElement => {
+const asHit = (found: FoundPage): HTMLLIElement => {
   const { kind, id, title, url, says, perhaps } = found;
   const words = element(
     'div',
@@ -83,7 +83,7 @@ class ResultsElement extends HTMLElement {
     if (found && (!found.length || found[0]?.perhaps)) this.append(walkMe());
   }
 
-  #verdictOn(words: string, found: readonly Found[]): string {
+  #verdictOn(words: string, found: readonly FoundPage[]): string {
     if (!found.length)
       return `Nothing fits “${words}”. Try what you see: its color, its shape, what it feels like.`;
     return found[0]?.perhaps ? `Nothing fits “${words}” well. Perhaps one of these:` : `For “${words}”:`;

@@ -1,6 +1,6 @@
 import { element } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
-import type { Found } from './pages.ts';
+import type { FoundPage } from './pages.ts';
 
 const SHOWN = 6;
 const loadPages = () => late(() => import('./pages.ts'));
@@ -12,7 +12,7 @@ let made = 0;
 export class SearchElement extends HTMLElement {
   #stop = new AbortController();
   #list = document.createElement('ul');
-  #found: readonly Found[] = [];
+  #found: readonly FoundPage[] = [];
   #at = -1;
   #asked = 0;
 
@@ -69,7 +69,7 @@ export class SearchElement extends HTMLElement {
     this.#show(input, found.length > 0);
   }
 
-  #option({ title }: Found, index: number): HTMLLIElement {
+  #option({ title }: FoundPage, index: number): HTMLLIElement {
     const option = element('li', { id: `${this.#list.id}-${index}` }, title);
     option.setAttribute('role', 'option');
     option.setAttribute('aria-selected', 'false');

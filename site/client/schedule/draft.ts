@@ -8,7 +8,7 @@ import { readNumber } from '../shared/form/number.ts';
 import type { Units } from '../shared/form/units.ts';
 import { PLAN_FIELDS } from './fields.ts';
 
-type Told = Partial<Values<typeof PLAN_FIELDS>>;
+type PlanValues = Partial<Values<typeof PLAN_FIELDS>>;
 
 /** A plan that begins now begins at the next five minutes, so that its link tells the same. */
 const NEXT = 5 * MINUTE;
@@ -24,7 +24,7 @@ const ON_CAN = [
 /** Where the can names only one end of a range of temperatures, the other is what most cans say. */
 const USUAL_LIMITS = { cold: 10, hot: 35, dry: 0.1 };
 
-const labelOf = (told: Told): CanLabel => {
+const labelOf = (told: PlanValues): CanLabel => {
   const minutes: Partial<Record<Milestone, { from: number; to: number }>> = {};
   for (const [milestone, field] of ON_CAN) {
     const time = told[field];
@@ -49,7 +49,7 @@ const labelOf = (told: Told): CanLabel => {
 };
 
 /** How many faces of a part there are, and their sides in millimeters. */
-const facesOf = (told: Told, part: Part) => ({
+const facesOf = (told: PlanValues, part: Part) => ({
   count: told[`${part}-count`] ?? 0,
   long: (told[`${part}-long`] ?? 0) * 10,
   wide: (told[`${part}-wide`] ?? 0) * 10,
@@ -73,7 +73,12 @@ const besidePart = ({ field, says }: FieldFault): FieldFault => ({
 });
 
 /** What can not be right together. */
-const contradictions = (told: Told, label: CanLabel, start: number, units: Units): readonly FieldFault[] => {
+const contradictions = (
+  told: PlanValues,
+  label: CanLabel,
+  start: number,
+  units: Units,
+): readonly FieldFault[] => {
   const faults: FieldFault[] = [];
   const fault = (field: string, says: string) => faults.push({ field, says });
   const unsized = PARTS.filter((part) => {
@@ -145,7 +150,7 @@ export type PlanRead =
 export const readJob = (draft: Draft, now: number): PlanRead => {
   const units = unitsIn(draft);
   const read = readForm(PLAN_FIELDS, asked(draft), units);
-  const told: Told = read.values;
+  const told: PlanValues = read.values;
   const label = labelOf(told);
   const start = told.start ?? rounded(now);
   const unread = read.faults.map(besidePart);

@@ -120,7 +120,7 @@ const PlannedView = (shown: PlannedShown) => {
 };
 
 /** Plans by the tables that were sent, and shows the plan, or the no, in its place. */
-export const showPlan = (place: HTMLElement, asked: PlanAsked): void => {
+export const showPlan = (host: HTMLElement, asked: PlanAsked): void => {
   const product = productOf(asked);
   if (!product) throw new Error(`no product ${asked.job.product}`);
   const { job, data, us, link, now } = asked;
@@ -134,7 +134,7 @@ export const showPlan = (place: HTMLElement, asked: PlanAsked): void => {
     ) : (
       <PlannedView key={key} {...asked} outcome={outcome} />
     ),
-    place,
+    host,
   );
-  place.hidden = false;
+  host.hidden = false;
 };

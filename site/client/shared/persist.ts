@@ -1,5 +1,5 @@
 /** Asks the browser not to clear the cards by itself. False where it refuses or can not be asked. */
-export const askToStay = async (): Promise<boolean> => {
+export const askForLastingStorage = async (): Promise<boolean> => {
   try {
     const { storage } = navigator;
     return (await storage.persisted()) || (await storage.persist());

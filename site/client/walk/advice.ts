@@ -17,8 +17,8 @@ import { caseNow } from '../clock/case-now.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { walkDataOf } from '../shared/walk-knowledge.ts';
 import { fitApart, fitProcedure, fitStops, fitWholeStops } from './fit-boxes.ts';
+import { fitCoatRefusal, fitStepNotes } from './step-notes.ts';
 import { withAnswers } from './tapped.ts';
-import { tellCoat, tellSteps } from './tell-steps.ts';
 
 const adviceOnce = fetchedOnce(ADVICE_DATA);
 
@@ -50,9 +50,9 @@ const fitSheet = async (): Promise<void> => {
   inPlace(() => {
     fitWholeStops(procedure, whole);
     fitProcedure(procedure, resolve(known, procedure.dataset['remedy'] ?? '', on), whole);
-    tellSteps(known, advice, procedure, on);
+    fitStepNotes(known, advice, procedure, on);
   });
-  await tellCoat(known, procedure, on);
+  await fitCoatRefusal(known, procedure, on);
 };
 
 /**
@@ -61,14 +61,14 @@ const fitSheet = async (): Promise<void> => {
  * hang on facts alone come, and nothing goes that hangs on a step.
  */
 export const fitAdvice = async (): Promise<void> => {
-  const place = readNodePath(location.pathname);
+  const node = readNodePath(location.pathname);
   const verdict = document.getElementById('verdict');
   if (!verdict) return fitSheet();
-  if (!place) return;
-  const [data, advice] = await Promise.all([walkDataOf(place.defect), adviceOnce()]);
+  if (!node) return;
+  const [data, advice] = await Promise.all([walkDataOf(node.defect), adviceOnce()]);
   const known = outcomeKnowledge(advice, data);
-  const on: Case = { ...(await caseNow()), ...onPage(known, place.segments) };
-  const walked = decide(known, on, place.defect);
+  const on: Case = { ...(await caseNow()), ...onPage(known, node.segments) };
+  const walked = decide(known, on, node.defect);
   const hers = walked.kind === 'outcome' && verdict.classList.contains(walked.action.do);
   const procedures = [...document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')];
   const remedies = remediesTold(walked);
@@ -82,8 +82,8 @@ export const fitAdvice = async (): Promise<void> => {
       for (const procedure of procedures) {
         const steps = resolve(known, procedure.dataset['remedy'] ?? '', on, walked.families);
         fitProcedure(procedure, steps, stops.filter(isOfFacts));
-        tellSteps(known, advice, procedure, on);
+        fitStepNotes(known, advice, procedure, on);
       }
   });
-  if (hers) for (const procedure of procedures) await tellCoat(known, procedure, on);
+  if (hers) for (const procedure of procedures) await fitCoatRefusal(known, procedure, on);
 };

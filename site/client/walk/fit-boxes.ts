@@ -6,8 +6,8 @@ import { boxOf } from './rule-box.ts';
 
 type AdviceStep = ResolvedStep<AdviceRule>;
 
-const boxesIn = (place: ParentNode, selector: string): ReadonlyMap<string, HTMLElement> =>
-  new Map([...place.querySelectorAll<HTMLElement>(selector)].map((one) => [one.dataset['rule'] ?? '', one]));
+const boxesIn = (host: ParentNode, selector: string): ReadonlyMap<string, HTMLElement> =>
+  new Map([...host.querySelectorAll<HTMLElement>(selector)].map((one) => [one.dataset['rule'] ?? '', one]));
 
 /** Of the boxes that stand there those that no longer hold go, and those that now hold come. */
 const fitBoxes = (
@@ -46,11 +46,11 @@ const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: rea
 
 /** The cautions that stand before no step. */
 export const fitApart = (rules: readonly AdviceRule[]): void => {
-  const place = document.querySelector('.outcome > .then');
+  const section = document.querySelector('.outcome > .then');
   fitBoxes(boxesIn(document, '.outcome > .then > [data-rule]'), rules, (rule) =>
     rule.level === 'note'
-      ? place?.append(boxOf('apart-note', rule))
-      : place?.prepend(boxOf('apart-care', rule)),
+      ? section?.append(boxOf('apart-note', rule))
+      : section?.prepend(boxOf('apart-care', rule)),
   );
 };
 

@@ -24,12 +24,12 @@ class LostElement extends HTMLElement {
   }
 
   async #lead() {
-    const place = readNodePath(location.pathname);
-    if (!place || !ID.test(place.defect)) return;
-    const fresh = (await movedTo(place.defect)) ?? place.defect;
+    const node = readNodePath(location.pathname);
+    if (!node || !ID.test(node.defect)) return;
+    const fresh = (await movedTo(node.defect)) ?? node.defect;
     const known = await walkKnowledge(fresh);
     if (!known) return;
-    const { stage, answers } = readAddress(known, place.segments);
+    const { stage, answers } = readAddress(known, node.segments);
     const on = withAnswers(readCase(), answers);
     const href =
       stage || answers.length ? nodeUrl(fresh, addressFor(known, fresh, stage, on)) : defectUrl(fresh);

@@ -5,8 +5,8 @@ import { TOLD_EVENT } from '../case/facts-changed.ts';
 import { canKeep, readCase } from '../case/store.ts';
 import { caseNow } from '../clock/case-now.ts';
 import { element, statusLine } from '../shared/element.ts';
+import { openedAfresh } from '../shared/opened-afresh.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
-import { wentForward } from '../shared/went-forward.ts';
 import { keepTapped, questionOf, withAnswers } from './tapped.ts';
 
 /** The answers of a question's page: keeps what is tapped, and passes over a question that the case answers. */
@@ -24,7 +24,7 @@ export class QuestionElement extends HTMLElement {
         ),
       );
     this.#markGiven();
-    void this.#goOn(wentForward());
+    void this.#goOn(openedAfresh());
     document.addEventListener(TOLD_EVENT, () => void this.#goOn(true), { signal: this.#stop.signal });
   }
 
@@ -42,14 +42,14 @@ export class QuestionElement extends HTMLElement {
   async #goOn(forward: boolean) {
     if (!forward) return;
     const on = await caseNow();
-    const place = readNodePath(location.pathname);
-    if (!place || !Object.keys(on).length) return;
-    const known = await walkKnowledge(place.defect);
+    const node = readNodePath(location.pathname);
+    if (!node || !Object.keys(on).length) return;
+    const known = await walkKnowledge(node.defect);
     if (!known) return;
-    const { stage, answers } = readAddress(known, place.segments);
+    const { stage, answers } = readAddress(known, node.segments);
     const here = withAnswers(stage ? withStanding(on, stage) : on, answers);
-    const address = addressFor(known, place.defect, stage, here);
-    if (address.length > place.segments.length || (place.segments[0] === 'cause' && address[0] !== 'cause'))
-      location.replace(nodeUrl(place.defect, address));
+    const address = addressFor(known, node.defect, stage, here);
+    if (address.length > node.segments.length || (node.segments[0] === 'cause' && address[0] !== 'cause'))
+      location.replace(nodeUrl(node.defect, address));
   }
 }

@@ -2,8 +2,8 @@ import * as v from 'valibot';
 import { holds } from '#engine/condition.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import { caseNow } from '../clock/case-now.ts';
+import { openedAfresh } from '../shared/opened-afresh.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
-import { wentForward } from '../shared/went-forward.ts';
 import { keepTapped, questionOf } from './tapped.ts';
 
 const KNOWN = v.array(v.object({ when: objectWith<ConditionInput>(), answer: v.picklist(['yes', 'no']) }));
@@ -24,7 +24,7 @@ export class SeenElement extends HTMLElement {
 
   /** Someone who goes back wants to see the question again. Can't tell is asked again: she may know by now. */
   async #passOver() {
-    if (!wentForward()) return;
+    if (!openedAfresh()) return;
     const on = await caseNow();
     const given = on[questionOf(this) ?? '']?.value;
     const follows = readPageData(KNOWN, this.dataset['known']).find(

@@ -1,7 +1,7 @@
 /** What is asked and what is said, over all questions, stages and facts. Texts are of our own, invented. */
 import { describe, expect, it } from 'vitest';
 import { buildIndex, documentsOf } from '#engine/find.ts';
-import { consider, flawWords, mindOf, reply, type Told } from '#engine/hear.ts';
+import { consider, flawWords, mindOf, reply, type ToldFacts } from '#engine/hear.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { reached, STAGES } from '#engine/model/stage.ts';
 import { readWords } from '../../../content/tools/hear.ts';
@@ -9,7 +9,7 @@ import { heard, known } from './hearing.ts';
 
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readWords(process.cwd()));
-const considered = (text: string, told: Told = {}) =>
+const considered = (text: string, told: ToldFacts = {}) =>
   consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text) });
 const linkTo = (defect: string): string => `https://halfdry.example/defects/${defect}/`;
 
@@ -22,8 +22,8 @@ const dice = (seed: number) => () => {
 };
 
 /** Walks from `told` on with answers by chance, and gives every question asked with what was known by then. */
-const asked = (told: Told, chance: () => number, most = 16): { question: string; told: Told }[] => {
-  const found: { question: string; told: Told }[] = [];
+const asked = (told: ToldFacts, chance: () => number, most = 16): { question: string; told: ToldFacts }[] => {
+  const found: { question: string; told: ToldFacts }[] = [];
   let now = told;
   for (let step = 0; step < most; step++) {
     const { next } = consider(mind, { told: now });
@@ -38,7 +38,7 @@ describe('what is asked', () => {
   it.each(STAGES)('is fit for a film that is %s, for every kind of finish, and asked once', (stage) => {
     const chance = dice(3);
     for (const family of [undefined, ...FAMILIES]) {
-      const told: Told = { stage, ...(family ? { family } : {}) };
+      const told: ToldFacts = { stage, ...(family ? { family } : {}) };
       for (let round = 0; round < 1; round++) {
         const all = asked(told, chance);
         const questions = all.map(({ question }) => question);
@@ -54,7 +54,7 @@ describe('what is asked', () => {
   });
 
   it('is never what a fact gives already', () => {
-    const facts: Told[] = [
+    const facts: ToldFacts[] = [
       { family: 'shellac' },
       { family: 'oil' },
       { applicator: 'roller' },

@@ -9,7 +9,7 @@ import { mendCard, putCards, readOne, readRemoved, restoreCards } from '../store
 import type { KeptPhoto } from '../store/photos.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsFrame } from '../views/frame.ts';
-import { bringIn } from './bring-in.ts';
+import { importCards } from './import-cards.ts';
 import { sayRow } from './import-words.ts';
 
 const CHANGES: readonly ImportRow['kind'][] = ['new', 'theirs-newer', 'both-changed', 'goes'];
@@ -107,7 +107,7 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
     [...(coming.size ? [come] : []), ...(going.length ? [go] : [])].join(', ');
 
   const confirm = async () => {
-    const gone = await bringIn({
+    const gone = await importCards({
       cards: cards.filter(({ id }) => coming.has(id)),
       photos: photosOf(read.value, coming),
       removed,

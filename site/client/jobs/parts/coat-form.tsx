@@ -3,7 +3,7 @@ import { type Judgement, layingOfCard } from '#engine/fitness.ts';
 import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
-import { askBefore } from '../../clock/before-coat.tsx';
+import { reasonsAgainst } from '../../clock/before-coat.tsx';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
 import { button } from '../../shared/element.ts';
@@ -125,7 +125,7 @@ export class CoatOnCard {
 
   /** Whether a coat goes onto the card. One that is judged a no does only where it lies already. */
   async #mayLay(laid: LaidCoat, judgement: Judgement | undefined): Promise<boolean> {
-    const against = askBefore(judgement, laid, Date.now());
+    const against = reasonsAgainst(judgement, laid, Date.now());
     return (
       !against.length ||
       this.#frame.ask({

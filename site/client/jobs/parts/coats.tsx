@@ -31,8 +31,8 @@ const amountOf = ({ amount }: CardCoat, us: boolean): string =>
   amount ? `${sayLiters(amount.milliliters / 1000, us)} on ${sayArea(amount.squareMeters, us)}` : '';
 
 /** The row of a coat, by its id. */
-export const coatRow = (place: HTMLElement, id: string): HTMLElement | undefined =>
-  [...place.querySelectorAll<HTMLElement>('.laid > li')].find((row) => row.dataset['coat'] === id);
+export const coatRow = (list: HTMLElement, id: string): HTMLElement | undefined =>
+  [...list.querySelectorAll<HTMLElement>('.laid > li')].find((row) => row.dataset['coat'] === id);
 
 type CoatAct = (coat: CardCoat) => Promise<unknown>;
 type Props = {

@@ -1,10 +1,10 @@
 import { newCard } from '#engine/jobs.ts';
 import type { Job } from '#engine/schedule.ts';
 import { HOUR } from '#engine/time.ts';
-import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
-import { askToStay } from '../../shared/persist.ts';
+import { askForLastingStorage } from '../../shared/persist.ts';
 import { addCard } from '../store/index.ts';
 
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
@@ -30,6 +30,6 @@ export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
     Date.now(),
   );
   await addCard(card);
-  void askToStay();
-  return cardUrl(card.id);
+  void askForLastingStorage();
+  return jobCardUrl(card.id);
 };

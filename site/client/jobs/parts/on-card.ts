@@ -1,5 +1,5 @@
 import { readAddress } from '#engine/index.ts';
-import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { BASE, readNodePath } from '../../../shared/urls.ts';
 import { cardInHand } from '../../case/card-in-hand.ts';
 import { button, element, statusLine } from '../../shared/element.ts';
@@ -27,7 +27,7 @@ class OnCardElement extends HTMLElement {
   connectedCallback() {
     const card = cardInHand();
     if (!card) return;
-    const href = cardUrl(card.id);
+    const href = jobCardUrl(card.id);
     const line = element('p', {}, element('a', { className: 'label', href }, `Job card: ${card.name}`));
     const told = statusLine();
     const { remedy } = this.dataset;
@@ -63,13 +63,13 @@ class OnCardElement extends HTMLElement {
   }
 
   async #flaw(id: string): Promise<keyof typeof SAID> {
-    const place = readNodePath(location.pathname);
-    const known = place && (await walkKnowledge(place.defect));
-    if (!place || !known) return 'unloaded';
-    const { answers } = readAddress(known, place.segments);
+    const node = readNodePath(location.pathname);
+    const known = node && (await walkKnowledge(node.defect));
+    if (!node || !known) return 'unloaded';
+    const { answers } = readAddress(known, node.segments);
     const { noteFlaw } = await late(() => import('../store/index.ts'));
     return noteFlaw(id, {
-      defect: place.defect,
+      defect: node.defect,
       answers: answers.map(([question, answer]) => [question, answer]),
       address: `/${location.pathname.slice(BASE.length)}`,
     });

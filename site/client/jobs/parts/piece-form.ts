@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { isKeyOf } from '#engine/entry-of.ts';
-import { type CardField, type Change, type Given, MOST_LETTERS } from '#engine/jobs.ts';
+import { type CardChange, type CardField, type CardStart, MOST_LETTERS } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import {
@@ -84,7 +84,7 @@ const nightOf = ({ night, 'night-humidity': damp }: Partial<PieceValues>): JobCa
       };
 
 /** What each field is on the card. */
-const changeOf = (field: PieceField, read: Partial<PieceValues>): Change => {
+const changeOf = (field: PieceField, read: Partial<PieceValues>): CardChange => {
   if (field === 'night' || field === 'night-humidity') return { night: nightOf(read) };
   if (field === 'base-laid') return { baseLaidAt: read['base-laid'] };
   if (field === 'trials') return { trials: [...(read.trials ?? [])] };
@@ -106,9 +106,9 @@ export type PieceRead = {
   /** Every fault of the form, by its field. */
   readonly faults: readonly FieldFault[];
   /** What a field changes; nothing where it is at fault, or no field of the piece. */
-  readonly changeOf: (field: string) => Change | undefined;
+  readonly changeOf: (field: string) => CardChange | undefined;
   /** All of it, for a new card; nothing where a field is at fault. */
-  readonly given: Given | undefined;
+  readonly given: CardStart | undefined;
 };
 
 /** Reads the form of a piece as it stands, each field by itself. */

@@ -32,12 +32,12 @@ const AskDialog = ({ says, yes, no, answer }: Question & { answer: (yes: boolean
 /** Asks in the page; Escape and leaving are a no. */
 export const askIn = (host: HTMLElement, question: Question): Promise<boolean> =>
   new Promise((done) => {
-    const place = document.createElement('div');
-    host.append(place);
+    const dialog = document.createElement('div');
+    host.append(dialog);
     const answer = (yes: boolean) => {
-      render(null, place);
-      place.remove();
+      render(null, dialog);
+      dialog.remove();
       done(yes);
     };
-    render(<AskDialog {...question} answer={answer} />, place);
+    render(<AskDialog {...question} answer={answer} />, dialog);
   });

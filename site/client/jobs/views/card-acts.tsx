@@ -1,6 +1,6 @@
 import { changed, coatsInOrder } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { cardUrl, careUrl } from '../../../shared/jobs-urls.ts';
+import { careCardUrl, jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { SCHEDULE } from '../../../shared/urls.ts';
 import { exportCards } from '../files/export.ts';
 import type { JobsData } from '../parts/data.ts';
@@ -17,7 +17,7 @@ const OFFERED = 60_000;
 export const offerBack = (say: JobsFrame['say'], removed: Removed): void => {
   const back = async () => {
     await restoreCards([removed]);
-    location.assign(cardUrl(removed.id));
+    location.assign(jobCardUrl(removed.id));
   };
   const offer = (still: boolean) =>
     say(
@@ -71,7 +71,7 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
       <section>
         <h2>Hand over</h2>
         <div class="acts">
-          <a class="quiet" href={careUrl(card.id)}>
+          <a class="quiet" href={careCardUrl(card.id)}>
             Care card for the buyer
           </a>
           {last !== undefined && !over && (

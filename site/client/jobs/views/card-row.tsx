@@ -1,4 +1,4 @@
-import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { counted } from '../../shared/counted.ts';
 import { plainId } from '../../shared/plain-id.ts';
 import { sayDate } from '../../shared/say-date.ts';
@@ -30,7 +30,7 @@ const stateOf = ({ summary }: Listed): string => {
 /** One card in the list: its coats as a stack, its name, and how it stands. */
 export const CardRow = ({ listed, broken }: { readonly listed: Listed; readonly broken: boolean }) => (
   <li>
-    <a href={cardUrl(listed.id)}>
+    <a href={jobCardUrl(listed.id)}>
       {/* The coats as a stack on their base: what the words beside it say, at a glance. */}
       <span class="stack" aria-hidden="true">
         {Array.from({ length: Math.min(listed.summary?.coats ?? 0, MOST_DRAWN) }, (_, coat) => (

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
-import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { calendarAt } from '../../shared/calendar.ts';
 import { sayLongDate } from '../../shared/say-date.ts';
 import { jobsData } from '../parts/data.ts';
@@ -77,7 +77,7 @@ export const CareView = ({ id }: { readonly id: string }) => {
   }, []);
   const back = (
     <p class="back">
-      <a href={cardUrl(id)}>Back to the job card</a>
+      <a href={jobCardUrl(id)}>Back to the job card</a>
     </p>
   );
   if (!loaded) return null;

@@ -31,13 +31,13 @@ export const Act = ({ act, class: look = 'quiet', children, mark }: ActProps) =>
 
 /** A form that the page brought with it, shown in this place for as long as the place is there. */
 export const Adopted = ({ element }: { readonly element: HTMLElement }) => {
-  const place = useRef<HTMLDivElement>(null);
+  const holder = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const home = element.parentElement;
-    place.current?.append(element);
+    holder.current?.append(element);
     return () => home?.append(element);
   }, [element]);
-  return <div class="adopted" ref={place} />;
+  return <div class="adopted" ref={holder} />;
 };
 
 /** What is loaded before a view can stand; nothing until then. A fault is told. */

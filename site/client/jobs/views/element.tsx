@@ -1,5 +1,5 @@
 import { type ComponentChildren, type ComponentType, render } from 'preact';
-import { JOBS, type JobsPlace, readJobsPlace } from '../../../shared/jobs-urls.ts';
+import { JOBS, type JobsAddress, readJobsAddress } from '../../../shared/jobs-urls.ts';
 import { NetworkFault } from '../../shared/fetch-json.ts';
 import { onJobsTrouble } from '../store/db.ts';
 import { CardRefused, JobsFault, TROUBLE_SAYS } from '../store/fault.ts';
@@ -8,8 +8,8 @@ import { askIn } from './ask.tsx';
 import { FrameProvider, type JobsFrame } from './frame.ts';
 import { ListView } from './list.tsx';
 
-const viewOf = async (place: JobsPlace): Promise<ComponentType<{ id: string }>> => {
-  switch (place.kind) {
+const viewOf = async (address: JobsAddress): Promise<ComponentType<{ id: string }>> => {
+  switch (address.kind) {
     case 'list':
       return ListView;
     case 'new':
@@ -19,7 +19,7 @@ const viewOf = async (place: JobsPlace): Promise<ComponentType<{ id: string }>> 
     case 'care':
       return (await import('./care.tsx')).CareView;
     default:
-      return place satisfies never;
+      return address satisfies never;
   }
 };
 
@@ -33,12 +33,12 @@ const sayError = (error: unknown): string => {
   return 'This page has a fault of its own and can not show this. The cards are as they were saved. Load the page again.';
 };
 
-type Shown = { readonly hash: string; readonly stop: AbortController; mayLeave: () => Promise<boolean> };
+type ShownView = { readonly hash: string; readonly stop: AbortController; mayLeave: () => Promise<boolean> };
 
 /** The job cards: a list, one card, or its care card, by what stands in the address behind #. */
 export class JobsElement extends HTMLElement {
   #stop = new AbortController();
-  #shown: Shown | undefined;
+  #shown: ShownView | undefined;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -70,20 +70,20 @@ export class JobsElement extends HTMLElement {
       return;
     }
     before?.stop.abort();
-    const place = readJobsPlace(hash);
+    const address = readJobsAddress(hash);
     const view = this.#part('.view');
     if (!view) return;
-    const shown: Shown = { hash, stop: new AbortController(), mayLeave: async () => true };
+    const shown: ShownView = { hash, stop: new AbortController(), mayLeave: async () => true };
     this.#shown = shown;
-    document.body.dataset['view'] = place.kind;
+    document.body.dataset['view'] = address.kind;
     this.#calm();
     this.#say();
     try {
-      const View = await viewOf(place);
+      const View = await viewOf(address);
       if (this.#shown !== shown) return;
       render(
         <FrameProvider key={hash} value={this.#frame(shown, before !== undefined)}>
-          <View id={'id' in place ? place.id : ''} />
+          <View id={'id' in address ? address.id : ''} />
         </FrameProvider>,
         view,
       );
@@ -92,7 +92,7 @@ export class JobsElement extends HTMLElement {
     }
   }
 
-  #frame(shown: Shown, again: boolean): JobsFrame {
+  #frame(shown: ShownView, again: boolean): JobsFrame {
     const { signal } = shown.stop;
     return {
       host: this,
@@ -122,17 +122,17 @@ export class JobsElement extends HTMLElement {
 
   /** Written anew each time, so that it is read out each time. */
   #say(words?: ComponentChildren): void {
-    const place = this.#part('.told');
-    if (!place) return;
-    render(null, place);
-    place.replaceChildren();
+    const line = this.#part('.told');
+    if (!line) return;
+    render(null, line);
+    line.replaceChildren();
     const frame = this.#shown && this.#frame(this.#shown, false);
-    if (words !== undefined) render(<FrameProvider value={frame}>{words}</FrameProvider>, place);
+    if (words !== undefined) render(<FrameProvider value={frame}>{words}</FrameProvider>, line);
   }
 
   #trouble(text: string, more?: ComponentChildren): void {
-    const place = this.#part('.trouble');
-    if (!place) return;
+    const line = this.#part('.trouble');
+    if (!line) return;
     const frame = this.#shown && this.#frame(this.#shown, false);
     render(
       <FrameProvider value={frame}>
@@ -140,15 +140,15 @@ export class JobsElement extends HTMLElement {
         {more !== undefined && ' '}
         {more}
       </FrameProvider>,
-      place,
+      line,
     );
-    place.hidden = false;
+    line.hidden = false;
   }
 
   #calm(): void {
-    const place = this.#part('.trouble');
-    if (!place) return;
-    render(null, place);
-    place.hidden = true;
+    const line = this.#part('.trouble');
+    if (!line) return;
+    render(null, line);
+    line.hidden = true;
   }
 }

@@ -1,9 +1,9 @@
 import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { newCard } from '#engine/jobs.ts';
-import { cardUrl } from '../../../shared/jobs-urls.ts';
+import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { draftIn, nameUnits, tellFaults } from '../../shared/form/in-page.ts';
 import { newId } from '../../shared/id.ts';
-import { askToStay } from '../../shared/persist.ts';
+import { askForLastingStorage } from '../../shared/persist.ts';
 import { pageUnits } from '../../shared/say-date.ts';
 import { exportCards } from '../files/export.ts';
 import { readPiece, refusedFields } from '../parts/piece-form.ts';
@@ -28,8 +28,8 @@ export const NewView = () => {
     try {
       await addCard(card);
       form.reset();
-      void askToStay();
-      location.replace(cardUrl(card.id));
+      void askForLastingStorage();
+      location.replace(jobCardUrl(card.id));
     } catch (error) {
       if (error instanceof CardRefused) {
         tellFaults(form, 'plan', refusedFields(error.refusals));

@@ -55,8 +55,8 @@ export const tellFaults = (
   faults: readonly (FieldFault & { readonly stops?: boolean })[],
 ): HTMLElement | undefined => {
   const said = new Map(faults.toReversed().map((fault) => [`${prefix}-${fault.field}-fault`, fault]));
-  for (const place of form.querySelectorAll('.fault[id]'))
-    if (place.id !== `${prefix}-form-fault`) write(place, said.get(place.id)?.says ?? '');
+  for (const line of form.querySelectorAll('.fault[id]'))
+    if (line.id !== `${prefix}-form-fault`) write(line, said.get(line.id)?.says ?? '');
   let first: HTMLElement | undefined;
   for (const control of controlsOf(form)) {
     const told = control.closest('[aria-describedby]');

@@ -70,7 +70,7 @@ const tellHands = (
 };
 
 /** What stands at the steps of a repair beside its rules: the film so far, and how each is done by these hands. */
-export const tellSteps = (
+export const fitStepNotes = (
   known: SheetKnowledge,
   { sanding, hands }: AdviceData,
   procedure: HTMLElement,
@@ -81,7 +81,11 @@ export const tellSteps = (
 };
 
 /** What forbids the first coat of a repair in the air that is told, said before it as a plan would say it. */
-export const tellCoat = async (known: SheetKnowledge, procedure: HTMLElement, on: Case): Promise<void> => {
+export const fitCoatRefusal = async (
+  known: SheetKnowledge,
+  procedure: HTMLElement,
+  on: Case,
+): Promise<void> => {
   const steps = stepsOf(known, procedure);
   const shown = [...procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)];
   const sourceOf = ({ dataset }: HTMLElement) => steps[Number(dataset['step'])];

@@ -14,7 +14,7 @@ import { entryOf } from '#engine/entry-of.ts';
 import type { ClockQuestion, Questions } from './question.tsx';
 
 /** What is done with a coat that was read from the form. */
-export type Laying = { readonly coat: LaidCoat; readonly change: (store: ClockStore) => ClockStore };
+export type CoatStart = { readonly coat: LaidCoat; readonly change: (store: ClockStore) => ClockStore };
 
 type Products = Readonly<Record<string, ClockProduct>>;
 
@@ -83,7 +83,7 @@ const productOf = ({ product }: LaidCoat, products: Products): Products => {
  * Asks what has to be known before a coat goes on the clock: whether far-off times are this can's, and which coat of
  * which piece it is, so that none silently takes the place of another. Nothing where she goes back to the form.
  */
-export const askToLay = async (
+export const askBeforeStart = async (
   read: LaidCoat,
   begunAs: LaidCoat | undefined,
   coats: readonly LaidCoat[],
@@ -93,7 +93,7 @@ export const askToLay = async (
   against: readonly string[],
   now: number,
   style: TimeStyle,
-): Promise<Laying | undefined> => {
+): Promise<CoatStart | undefined> => {
   if (against.length) {
     const lies = await questions.ask({
       title: 'Do not lay it',

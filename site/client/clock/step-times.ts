@@ -8,7 +8,7 @@ const MOMENT = { 'dry-to-touch': 'touch', recoatable: 'recoat', cured: 'cure' } 
 const NEW_FILM = ['coat', 'strip'];
 
 /** Writes the clock's time on every step that waits for this film. */
-export const tellSteps = ({ moments }: Running, now: number, style: TimeStyle): void => {
+export const showStepTimes = ({ moments }: Running, now: number, style: TimeStyle): void => {
   for (const list of document.querySelectorAll('.steps'))
     for (const step of list.querySelectorAll<HTMLElement>(':scope > *')) {
       if (NEW_FILM.includes(step.dataset['kind'] ?? '')) break;

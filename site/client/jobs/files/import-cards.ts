@@ -8,7 +8,7 @@ import { tellTabs } from '../store/tabs.ts';
 import { cardIn, putCard, write } from '../store/write.ts';
 
 /** What of a file is to come in: its cards with their photos, and the cards that go since they were taken away there. */
-export type Wanted = {
+export type CardsToImport = {
   readonly cards: readonly JobCard[];
   readonly photos: readonly KeptPhoto[];
   readonly removed: readonly RemovedCard[];
@@ -19,7 +19,12 @@ export type Wanted = {
  * Brings a file in as its preview said, all or nothing, each card merged with what lies there by then. Hands back the
  * cards that went. Throws a `JobsFault` or a `CardRefused`: then nothing is changed.
  */
-export const bringIn = async ({ cards, photos, removed, rows }: Wanted): Promise<readonly Removed[]> => {
+export const importCards = async ({
+  cards,
+  photos,
+  removed,
+  rows,
+}: CardsToImport): Promise<readonly Removed[]> => {
   const read = await cardReader();
   const { gone, fresh } = await write(async (change) => {
     let count = 0;
