@@ -3,7 +3,7 @@ import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
 import type { Judgement, Laying } from '#engine/fitness.ts';
-import { NetworkFault } from '../shared/fetch-json.ts';
+import { unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, turnDraft, unitsIn } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
@@ -238,16 +238,10 @@ export class CoatForm {
   }
 
   /** The judgement of a coat; nothing where its tables can not be had. */
-  async #judgementOf(coat: LaidCoat): Promise<Judgement | undefined> {
-    try {
-      return await judgeCoat(coat.product, this.#use.layingOf(coat), {
-        at: coat.laidAt,
-        units: this.#units,
-      });
-    } catch (error) {
-      if (error instanceof NetworkFault) return undefined;
-      throw error;
-    }
+  #judgementOf(coat: LaidCoat): Promise<Judgement | undefined> {
+    return unlessOffline(
+      judgeCoat(coat.product, this.#use.layingOf(coat), { at: coat.laidAt, units: this.#units }),
+    );
   }
 
   async #submit(): Promise<void> {
