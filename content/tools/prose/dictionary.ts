@@ -4,6 +4,7 @@ import { createRequire, findPackageJSON } from 'node:module';
 import { dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { decodeTrie } from 'cspell-trie-lib';
+import { z } from 'zod';
 
 const require = createRequire(import.meta.url);
 const PROJECT = dirname(findPackageJSON('../..', import.meta.url) ?? process.cwd());
@@ -11,16 +12,13 @@ const PROJECT = dirname(findPackageJSON('../..', import.meta.url) ?? process.cwd
 const TRIE = join(dirname(require.resolve('@cspell/dict-en_us/cspell-ext.json')), 'en_US.trie.gz');
 const FILE = join(PROJECT, 'node_modules/.cache/halfdry-words.json');
 
-type Kept = {
-  readonly version: string;
-  readonly right: readonly string[];
-  readonly wrong: readonly string[];
-};
+const Kept = z.object({ version: z.string(), right: z.array(z.string()), wrong: z.array(z.string()) });
+type Kept = z.infer<typeof Kept>;
 
 const readKept = (version: string): Kept => {
   try {
-    const kept = JSON.parse(existsSync(FILE) ? readFileSync(FILE, 'utf8') : '{}') as Kept;
-    if (kept.version === version) return kept;
+    const { data } = Kept.safeParse(existsSync(FILE) && JSON.parse(readFileSync(FILE, 'utf8')));
+    if (data?.version === version) return data;
   } catch {
     // Another process was stopped while it wrote: looked up anew.
   }
