@@ -172,6 +172,20 @@ describe('rooms', () => {
     expect(circlesOf(all.filter(({ from }) => !from.startsWith(TYPES_MEET_IN)))).toEqual([]);
   });
 
+  it('finds the parts of a page by their names, so that a class can be changed for its looks alone', () => {
+    const BY_CLASS =
+      /(?:querySelector(?:All)?|closest|matches)(?:<[^>]*>)?\(\s*(['"`])(?:(?!\1)[^\n$])*\.[a-z]|classList\.contains/g;
+    expect(
+      [..."a.closest('[data-x] .go'); b.matches(\"p.go\"); c.closest('p[data-x]')".matchAll(BY_CLASS)].length,
+    ).toBe(2);
+    const found = files
+      .filter((file) => file.startsWith('site/client/'))
+      .flatMap((file) =>
+        [...readFileSync(file, 'utf8').matchAll(BY_CLASS)].map(([text]) => `${file}: ${text}`),
+      );
+    expect(found).toEqual([]);
+  });
+
   it('spells addresses in one file only', () => {
     const spelled = files
       .filter((file) => file.startsWith('site/') && file !== 'site/shared/urls.ts')

@@ -30,7 +30,7 @@ const WRITE = async ({ id, from }: { id: string; from: number }) => {
 /** The same by hand: changes the name on the page over and over, and tells each that the page shows as saved. */
 const TYPE = ({ from }: { id: string; from: number }) => {
   const name = document.querySelector<HTMLInputElement>('.about [name=name]');
-  const state = document.querySelector('.view [role=status]');
+  const state = document.querySelector('[data-part=view] [role=status]');
   const { acked } = window as unknown as { acked: Acked };
   if (!name || !state) return;
   let count = from;

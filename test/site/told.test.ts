@@ -81,7 +81,7 @@ it('takes the stop for old paint away when she says that there is none, and reme
   await page.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
   expect((await headingsSeen(page)).counts).toEqual([1]);
-  expect(await page.locator(`.front ${LEAD}`).isVisible()).toBe(false);
+  expect(await page.locator(`[data-part=front] ${LEAD}`).isVisible()).toBe(false);
   await page.reload();
   await page.locator('html:not([data-fit])').waitFor();
   expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
@@ -211,6 +211,18 @@ it('puts the stop for a crib before everything, with one heading', async () => {
   await one.page.locator('.stops [data-rule=not-a-crib]').waitFor();
   expect(await one.page.locator('h1:visible').allInnerTexts()).toEqual(['Stop first']);
   expect(await one.page.locator('.stops').textContent()).not.toMatch(/[{}]/);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('puts the stop for a crib before the steps of a repair that no walk has led to', async () => {
+  const one = await opened({ piece: { value: 'crib', how: 'told' } });
+  await one.page.goto('/remedies/sand-and-recoat/');
+  await one.page.locator('section [data-rule=not-a-crib]').waitFor();
+  await one.page.locator('html:not([data-fit])').waitFor();
+  expect(await one.page.locator('section > [data-rule=not-a-crib]').isVisible()).toBe(true);
+  expect(await one.page.locator('section > p[data-rule]').first().isVisible()).toBe(true);
+  expect(await one.page.locator('[data-step]:visible').count()).toBe(0);
   expectQuiet(one);
   await one.close();
 });

@@ -4,6 +4,7 @@ import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf
 import { type Judgement, layingOfCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
+import { partIn } from '../shared/element.ts';
 import { unitsIn } from '../shared/form/form.ts';
 import type { Units } from '../shared/form/units.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
@@ -46,7 +47,7 @@ export class CoatsElement extends HTMLElement {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
     const form = this.querySelector('form');
-    const asked = this.querySelector<HTMLElement>('.asked');
+    const asked = partIn(this, 'question');
     if (!form || !asked) return;
     this.hidden = false;
     this.#questions = new Questions(asked);
@@ -66,7 +67,10 @@ export class CoatsElement extends HTMLElement {
 
   disconnectedCallback() {
     this.#stop.abort();
-    for (const host of this.querySelectorAll('.coats, .troubles')) render(null, host);
+    for (const name of ['coats', 'troubles']) {
+      const host = partIn(this, name);
+      if (host) render(null, host);
+    }
   }
 
   async #begin(signal: AbortSignal): Promise<void> {
@@ -119,7 +123,7 @@ export class CoatsElement extends HTMLElement {
       style,
     );
     if (!laying) {
-      this.querySelector<HTMLElement>('.go')?.focus();
+      this.#focusSubmit();
       return false;
     }
     this.#below = undefined;
@@ -133,7 +137,11 @@ export class CoatsElement extends HTMLElement {
   }
 
   #open(open: boolean): void {
-    this.querySelector('details.new')?.toggleAttribute('open', open);
+    partIn(this, 'new')?.toggleAttribute('open', open);
+  }
+
+  #focusSubmit(): void {
+    this.querySelector<HTMLElement>('[type=submit]')?.focus();
   }
 
   readonly #acts: CoatActs = {
@@ -141,7 +149,7 @@ export class CoatsElement extends HTMLElement {
       this.#form?.next(coat);
       this.#below = coat;
       this.#open(true);
-      this.querySelector<HTMLElement>('.go')?.focus();
+      this.#focusSubmit();
     },
     look: (coat) => {
       keepCase(without(readCase(), 'stage'));
@@ -154,7 +162,7 @@ export class CoatsElement extends HTMLElement {
   async #off(coat: LaidCoat): Promise<void> {
     await this.#change((store) => ({ ...store, coats: store.coats.filter(({ id }) => id !== coat.id) }));
     this.#open(!this.#seen.store.coats.length);
-    this.querySelector<HTMLElement>('details.new > summary')?.focus();
+    partIn(this, 'new')?.querySelector('summary')?.focus();
   }
 
   async #remind(coat: LaidCoat, reading: Running): Promise<void> {
@@ -175,7 +183,7 @@ export class CoatsElement extends HTMLElement {
     const doubt = clockDoubt(store.seenAt, now, style);
     const current = currentCoat(store);
     const rest = store.coats.length - this.#shown;
-    const [troubles, coats] = [this.querySelector('.troubles'), this.querySelector('.coats')];
+    const [troubles, coats] = [partIn(this, 'troubles'), partIn(this, 'coats')];
     if (!troubles || !coats) return;
     render(
       <Trouble

@@ -163,7 +163,7 @@ export class CoatForm {
   }
 
   #step(target: EventTarget | null): void {
-    const button = target instanceof Element ? target.closest('.stepper button') : undefined;
+    const button = target instanceof Element ? target.closest('[data-from] > button') : undefined;
     const stepper = button?.parentElement;
     const field = stepper?.querySelector('input');
     if (!button || !stepper || !field) return;

@@ -1,4 +1,5 @@
 import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { entryOf } from '#engine/entry-of.ts';
 import {
   reached,
   STAGES,
@@ -13,7 +14,7 @@ import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
 import looks from '../../styles/by-clock.css?inline';
 import { keepCase, readCase } from '../case/store.ts';
-import { button, element } from '../shared/element.ts';
+import { asPart, button, dropParts, element, partIn } from '../shared/element.ts';
 import { wear } from '../shared/late-style.ts';
 import { openedAfresh } from '../shared/opened-afresh.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
@@ -21,7 +22,7 @@ import { caseNow } from './case-now.ts';
 
 wear(looks);
 
-const timeLine = (words: string): HTMLElement => element('time', { className: 'by-clock-time' }, words);
+const timeLine = (words: string): HTMLElement => asPart('clock-time', element('time', {}, words));
 
 const standingIn = (segment: string | undefined): Standing | undefined =>
   STANDINGS.find((standing) => segment === `stage-${standing}`);
@@ -60,9 +61,9 @@ const answerStage = (
   style: TimeStyle,
   signal: AbortSignal,
 ): void => {
-  const judge = document.querySelector('.judge');
+  const judge = partIn(document, 'judge');
   const stage = ownStage() ?? running.stage;
-  const there = document.querySelector('.by-clock');
+  const there = partIn(document, 'by-clock');
   if (there) {
     sayStage(there, running, now, style);
     return;
@@ -70,12 +71,12 @@ const answerStage = (
   const href = nodeUrl(defect, [`stage-${stage}`]);
   const link = element('a', { className: 'tape strip by-clock', href }, element('b'), element('span'));
   sayStage(link, running, now, style);
-  judge?.replaceChildren(link);
+  judge?.replaceChildren(asPart('by-clock', link));
   void wayOn(defect, stage).then((on) => {
     link.href = on;
     if (goesOnByItself(defect, stage)) location.replace(on);
   });
-  document.querySelector('.stages')?.addEventListener(
+  partIn(document, 'stages')?.addEventListener(
     'click',
     ({ target }) => {
       const strip = target instanceof Element && target.closest('a');
@@ -92,7 +93,7 @@ const offerClock = (defect: string, stage: Stage): void => {
     keepCase(without(without(readCase(), 'stage'), 'overdue'));
     void wayOn(defect, stage).then((href) => location.assign(href));
   };
-  document.querySelector('.start')?.append(button('Go by the clock again', goAgain, 'quiet'));
+  partIn(document, 'start')?.append(button('Go by the clock again', goAgain, 'quiet'));
 };
 
 /** Only on the way forward, and only while hands must be told: a hard film leaves time to read. */
@@ -104,24 +105,22 @@ const goesOnByItself = (defect: string, stage: Stage): boolean => {
 /** The clock's time in the verdict, and when to look again. */
 const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   const verdict = document.getElementById('verdict');
-  const moment = verdict?.classList.contains('leave')
-    ? running.moments.touch
-    : verdict?.classList.contains('wait')
-      ? running.moments.recoat
-      : undefined;
-  for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
+  const { leave, wait } = { leave: running.moments.touch, wait: running.moments.recoat };
+  const moment = entryOf({ leave, wait }, verdict?.dataset['do']);
+  dropParts(document, 'clock-time');
   if (!moment || now >= moment.to) return;
   const until = sayUntil(moment.from, moment.to, now, style);
   verdict?.firstElementChild?.append(timeLine(` until ${until}`));
-  document.querySelector('.again b')?.append(timeLine(` By the clock: ${until}.`));
+  partIn(document, 'again')?.append(timeLine(` By the clock: ${until}.`));
 };
 
 /** On a page for another stage than the clock's, no time of the clock stands; it is said instead. */
 const tellOther = (defect: string, running: Running): void => {
-  const other = document.querySelector('.by-clock-other') ?? element('p', { className: 'by-clock-other' });
+  const other =
+    partIn(document, 'clock-other') ?? asPart('clock-other', element('p', { className: 'by-clock-other' }));
   const link = element('a', { href: howDryUrl(defect) }, 'See how dry it is.');
   other.replaceChildren(`${says(running)}. `, link);
-  document.querySelector('.now')?.append(other);
+  partIn(document, 'now')?.append(other);
 };
 
 /** Tells the pages of a walk what the clock knows of the film. */
@@ -140,10 +139,10 @@ export const showClockOnWalk = (
   const here = standingIn(node.segments[0]);
   if (!here) return;
   if (here === running.stage) {
-    document.querySelector('.by-clock-other')?.remove();
+    dropParts(document, 'clock-other');
     tellVerdict(running, now, style);
   } else {
-    for (const old of document.querySelectorAll('.by-clock-time')) old.remove();
+    dropParts(document, 'clock-time');
     tellOther(node.defect, running);
   }
 };

@@ -9,7 +9,7 @@ const NEW_FILM = ['coat', 'strip'];
 
 /** Writes the clock's time on every step that waits for this film. */
 export const showStepTimes = ({ moments }: Running, now: number, style: TimeStyle): void => {
-  for (const list of document.querySelectorAll('.steps'))
+  for (const list of document.querySelectorAll('section[data-remedy] ol'))
     for (const step of list.querySelectorAll<HTMLElement>(':scope > *')) {
       if (NEW_FILM.includes(step.dataset['kind'] ?? '')) break;
       const label = step.querySelector<HTMLElement>('[data-until]');

@@ -3,7 +3,8 @@ import { button, statusLine } from '../shared/element.ts';
 /** What to pass on: the verdict first, then what the page is about, then an address that lasts. */
 const message = () => {
   const title = document.title.replace(/ · Halfdry$/, '');
-  const verdict = document.querySelector('main .verdict')?.textContent.replace(/\s+/g, ' ').trim() ?? '';
+  const verdict =
+    document.querySelector('main :is(#stop, #verdict)')?.textContent.replace(/\s+/g, ' ').trim() ?? '';
   const short = document.querySelector<HTMLLinkElement>('link[rel=shortlink]');
   const text = verdict && !title.startsWith(verdict) ? `${verdict}. ${title}` : title;
   return { text, url: short?.href ?? location.origin + location.pathname };

@@ -66,7 +66,7 @@ class TurnLightElement extends HTMLElement {
     this.#canvas = canvas;
     const on = canvas.getContext('2d');
     const picture = new ImageData(WIDTH, HEIGHT);
-    this.parentElement?.querySelector('.board img')?.after(canvas);
+    this.parentElement?.querySelector('img')?.after(canvas);
     return (share: number) => {
       picture.data.set(at(lightAt(share)).data);
       on?.putImageData(picture, 0, 0);

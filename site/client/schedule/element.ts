@@ -51,7 +51,7 @@ export class ScheduleElement extends HTMLElement {
   }
 
   get #place(): HTMLElement {
-    return this.#part('.plan');
+    return this.#part('[data-part=plan]');
   }
 
   #part<E extends HTMLElement>(selector: string): E {

@@ -1,5 +1,5 @@
 import { type ComponentChild, render } from 'preact';
-import { statusLine } from './element.ts';
+import { partIn, statusLine } from './element.ts';
 import { NetworkFault } from './fetch-json.ts';
 
 /**
@@ -27,7 +27,7 @@ export const fetchedElement = <T,>(
         render(view(fetched), this);
       } catch (error) {
         if (!(error instanceof NetworkFault)) throw error;
-        this.querySelector('.before-script')?.classList.remove('before-script');
+        partIn(this, 'before-script')?.classList.remove('before-script');
         this.prepend(statusLine(sorry));
       }
     }

@@ -41,7 +41,7 @@ const inPlace = (change: () => void): void => {
 
 /** Fits the sheet of a repair, which no walk has led to, to all that is told. */
 const fitSheet = async (): Promise<void> => {
-  const procedure = document.querySelector<HTMLElement>('.procedure[data-remedy]');
+  const procedure = document.querySelector<HTMLElement>('section[data-remedy]');
   if (!procedure) return;
   const advice = await adviceOnce();
   const known = sheetKnowledge(advice);
@@ -69,8 +69,8 @@ export const fitAdvice = async (): Promise<void> => {
   const known = outcomeKnowledge(advice, data);
   const on: Case = { ...(await caseNow()), ...onPage(known, node.segments) };
   const walked = decide(known, on, node.defect);
-  const hers = walked.kind === 'outcome' && verdict.classList.contains(walked.action.do);
-  const procedures = [...document.querySelectorAll<HTMLElement>('.procedure[data-remedy]')];
+  const hers = walked.kind === 'outcome' && verdict.dataset['do'] === walked.action.do;
+  const procedures = [...document.querySelectorAll<HTMLElement>('section[data-remedy]')];
   const remedies = remediesTold(walked);
   const toHerSteps = hers && procedures.every(({ dataset }) => remedies.includes(dataset['remedy'] ?? ''));
   const { stops, cautions } = walked.fired;

@@ -90,7 +90,7 @@ class ToldElement extends HTMLElement {
 
   /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
-    if (document.querySelector('#verdict, .procedure[data-remedy]'))
+    if (document.querySelector('#verdict, section[data-remedy]'))
       await unlessOffline(late(() => import('./advice.ts')).then(({ fitAdvice }) => fitAdvice()));
     delete document.documentElement.dataset['fit'];
   }

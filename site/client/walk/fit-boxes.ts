@@ -1,7 +1,7 @@
 import type { ResolvedStep } from '#engine/index.ts';
 import type { AdviceRule } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
-import { element } from '../shared/element.ts';
+import { element, partIn } from '../shared/element.ts';
 import { boxOf } from './rule-box.ts';
 
 type AdviceStep = ResolvedStep<AdviceRule>;
@@ -29,7 +29,7 @@ const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
 
 /** Closes what lies behind stops, and opens it when none is left; what she opened herself stays open. */
 const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: readonly AdviceRule[]): void => {
-  const front = behind.querySelector<HTMLElement>(':scope > .front');
+  const front = behind.querySelector<HTMLElement>(':scope > [data-part=front]');
   const details = behind.querySelector<HTMLDetailsElement>(':scope > details');
   const summary = details?.querySelector<HTMLElement>(':scope > summary');
   if (!front || !details || !summary) return;
@@ -46,20 +46,29 @@ const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: rea
 
 /** The cautions that stand before no step. */
 export const fitApart = (rules: readonly AdviceRule[]): void => {
-  const section = document.querySelector('.outcome > .then');
-  fitBoxes(boxesIn(document, '.outcome > .then > [data-rule]'), rules, (rule) =>
+  const section = partIn(document, 'then');
+  if (!section) return;
+  fitBoxes(boxesIn(section, ':scope > [data-rule]'), rules, (rule) =>
     rule.level === 'note'
-      ? section?.append(boxOf('apart-note', rule))
-      : section?.prepend(boxOf('apart-care', rule)),
+      ? section.append(boxOf('apart-note', rule))
+      : section.prepend(boxOf('apart-care', rule)),
   );
+};
+
+/** A heading of another level that is the same in all else. */
+const sameAs = (heading: HTMLElement, level: 'h1' | 'h2'): HTMLElement => {
+  const { id, className, dataset, childNodes } = heading;
+  const same = element(level, { id, className }, ...childNodes);
+  Object.assign(same.dataset, dataset);
+  return same;
 };
 
 /** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
 export const fitStops = (stops: readonly AdviceRule[], mayGo: (rule: string) => boolean): void => {
-  let section = document.querySelector<HTMLElement>('.stops');
+  let section = partIn(document, 'stops');
   if (!section && stops.length) {
     section = boxOf('stops');
-    document.querySelector('article.outcome')?.before(section);
+    document.querySelector('main article')?.before(section);
   }
   if (!section) return;
   const there = boxesIn(section, '[data-rule]');
@@ -69,16 +78,13 @@ export const fitStops = (stops: readonly AdviceRule[], mayGo: (rule: string) => 
   section.hidden = !section.querySelector('[data-rule]:not([hidden])');
   const verdict = document.getElementById('verdict');
   const level = section.hidden ? 'h1' : 'h2';
-  if (verdict && verdict.localName !== level)
-    verdict.replaceWith(
-      element(level, { id: verdict.id, className: verdict.className }, ...verdict.childNodes),
-    );
+  if (verdict && verdict.localName !== level) verdict.replaceWith(sameAs(verdict, level));
 };
 
-/** The stops of a sheet that belong to the whole repair. */
+/** The stops of a sheet that belong to the whole repair; beside them stand its notes, which are no boxes. */
 export const fitWholeStops = (procedure: HTMLElement, stops: readonly AdviceRule[]): void =>
-  fitBoxes(boxesIn(procedure, ':scope > .stop[data-rule]'), stops, (rule) =>
-    procedure.querySelector('.all-steps')?.before(boxOf('stop', rule)),
+  fitBoxes(boxesIn(procedure, ':scope > div[data-rule]'), stops, (rule) =>
+    partIn(procedure, 'all-steps')?.before(boxOf('stop', rule)),
   );
 
 /** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */
@@ -88,12 +94,12 @@ export const fitProcedure = (
   whole: readonly AdviceRule[],
 ): void => {
   const stepOf = (item: HTMLElement) => steps.find(({ at }) => at === Number(item.dataset['step']));
-  for (const [index, behind] of [...procedure.querySelectorAll<HTMLElement>('.behind')].entries()) {
-    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > .steps > [data-step]')];
+  for (const [index, behind] of [...procedure.querySelectorAll<HTMLElement>('[data-stops]')].entries()) {
+    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > ol > [data-step]')];
     const stops = inside.flatMap((item) => stepOf(item)?.before ?? []).filter(({ kind }) => kind === 'stop');
     fitBehind(behind, stops, index ? [] : whole);
   }
-  for (const item of procedure.querySelectorAll<HTMLElement>('.steps > [data-step]')) {
+  for (const item of procedure.querySelectorAll<HTMLElement>('[data-step]')) {
     const step = stepOf(item);
     item.hidden = !step;
     item.querySelector('[data-only]')?.toggleAttribute('hidden', !step?.only);
@@ -105,8 +111,8 @@ export const fitProcedure = (
     if (step) fitStep(item, step.before);
   }
   fitBoxes(
-    boxesIn(procedure, ':scope > [data-rule]'),
+    boxesIn(procedure, ':scope > p[data-rule]'),
     steps.flatMap((step) => step.before).filter(({ level }) => level === 'note'),
-    (rule) => procedure.querySelector('.all-steps')?.after(boxOf('note', rule)),
+    (rule) => partIn(procedure, 'all-steps')?.after(boxOf('note', rule)),
   );
 };

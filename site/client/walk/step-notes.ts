@@ -5,22 +5,21 @@ import { sayFilmToSand } from '#engine/jobs/advice.ts';
 import type { Step } from '#engine/model/step.ts';
 import type { AdviceData } from '../../shared/advice-data.ts';
 import type { SheetKnowledge } from '../../shared/advice-knowledge.ts';
-import { element } from '../shared/element.ts';
+import { asPart, dropParts, element, partIn } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
 import { noesOfKind } from '../shared/judge.ts';
 import { pageUnits } from '../shared/say-date.ts';
 
-const SHOWN_STEPS = '.steps > [data-step]:not([hidden])';
+const SHOWN_STEPS = '[data-step]:not([hidden])';
 
 /** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
 const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
-  for (const old of procedure.querySelectorAll('.film-so-far')) old.remove();
+  dropParts(procedure, 'film-so-far');
   const says = sayFilmToSand(sanding, on);
   const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
   if (!says || !first?.matches('[data-kind=sand]')) return;
-  first
-    .querySelector('.do')
-    ?.before(element('p', { className: 'limit film-so-far' }, element('b', {}, 'The film so far: '), says));
+  const film = element('p', { className: 'limit' }, element('b', {}, 'The film so far: '), says);
+  partIn(first, 'do')?.before(asPart('film-so-far', film));
 };
 
 /** The kind of top coat that a step lays; nothing where it lays none. */
@@ -65,7 +64,7 @@ const tellHands = (
       item.append(line);
     };
     if (how) say(how);
-    if (done && !item.querySelector('.worked:not([data-hand])')) say(`Done when: ${done} If not: ${ifNot}`);
+    if (done && !partIn(item, 'worked')) say(`Done when: ${done} If not: ${ifNot}`);
   }
 };
 
@@ -104,17 +103,11 @@ export const fitCoatRefusal = async (
         pageUnits(),
       ),
     ));
-  for (const old of procedure.querySelectorAll('.no-coat')) old.remove();
+  dropParts(procedure, 'no-coat');
   // The stops of the rules stand on the page already.
-  for (const { says, instead } of noes?.filter(({ code }) => code !== 'rule') ?? [])
-    first
-      ?.querySelector('.do')
-      ?.before(
-        element(
-          'p',
-          { className: 'limit no-coat' },
-          element('b', {}, 'As told, no: '),
-          [says, instead].filter(Boolean).join(' '),
-        ),
-      );
+  for (const { says, instead } of noes?.filter(({ code }) => code !== 'rule') ?? []) {
+    const why = [says, instead].filter(Boolean).join(' ');
+    const line = element('p', { className: 'limit' }, element('b', {}, 'As told, no: '), why);
+    if (first) partIn(first, 'do')?.before(asPart('no-coat', line));
+  }
 };

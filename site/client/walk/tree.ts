@@ -4,11 +4,14 @@ import { readCase } from '../case/store.ts';
 export class TreeElement extends HTMLElement {
   connectedCallback() {
     const on = readCase();
+    const taken = new Set<Element>();
     for (const branch of this.querySelectorAll('li')) {
       const question = branch.closest('ul')?.dataset['ask'] ?? '';
       const before = branch.parentElement?.closest('li');
-      const reached = !before || before.classList.contains('taken');
-      if (reached && on[question]?.value === branch.dataset['said']) branch.classList.add('taken');
+      const reached = !before || taken.has(before);
+      if (!reached || on[question]?.value !== branch.dataset['said']) continue;
+      taken.add(branch);
+      branch.classList.add('taken');
     }
   }
 }

@@ -3,6 +3,7 @@ import { entryOf } from '#engine/entry-of.ts';
 import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
 import { counted } from '../../shared/counted.ts';
+import { partIn } from '../../shared/element.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { photoOf } from '../parts/photo.ts';
 import { mendCard, putCards, readOne, readRemoved, restoreCards } from '../store/index.ts';
@@ -146,5 +147,5 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
       <Act act={() => frame.say()}>Leave all as it is</Act>
     </>,
   );
-  frame.host.querySelector('.told')?.scrollIntoView({ block: 'start' });
+  partIn(frame.host, 'said')?.scrollIntoView({ block: 'start' });
 };

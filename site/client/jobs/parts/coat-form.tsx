@@ -6,7 +6,7 @@ import { CLOCK } from '../../../shared/urls.ts';
 import { reasonsAgainst } from '../../clock/before-coat.tsx';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
-import { button } from '../../shared/element.ts';
+import { button, partIn } from '../../shared/element.ts';
 import { newId } from '../../shared/id.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { Act } from '../views/controls.tsx';
@@ -35,7 +35,7 @@ export class CoatOnCard {
     this.#frame = frame;
     this.#data = data;
     this.#hands = hands;
-    const place = frame.host.querySelector<HTMLElement>('.lay-coat');
+    const place = partIn(frame.host, 'lay-coat');
     if (!place) throw new Error('the page brought no form for a coat');
     this.place = place;
     place.hidden = true;
@@ -73,7 +73,7 @@ export class CoatOnCard {
     this.#forget();
     const number = this.#numberOf(coat);
     const form = this.#show(`Correct coat ${number}`, 'Save it as it stands here');
-    this.place.querySelector('.go')?.after(this.#leave);
+    this.place.querySelector('[type=submit]')?.after(this.#leave);
     this.#coat = coat;
     // Only its own label: what the card says of the can stays with the card.
     const was = laidCoatOf({ ...this.#hands.card(), label: undefined }, coat);
@@ -107,7 +107,7 @@ export class CoatOnCard {
 
   #name(title: string, go: string): void {
     this.place.querySelector('h2')?.replaceChildren(title);
-    this.place.querySelector('.go')?.replaceChildren(go);
+    this.place.querySelector('[type=submit]')?.replaceChildren(go);
   }
 
   #numberOf({ id }: CardCoat): number {

@@ -32,7 +32,7 @@ const amountOf = ({ amount }: CardCoat, us: boolean): string =>
 
 /** The row of a coat, by its id. */
 export const coatRow = (list: HTMLElement, id: string): HTMLElement | undefined =>
-  [...list.querySelectorAll<HTMLElement>('.laid > li')].find((row) => row.dataset['coat'] === id);
+  [...list.querySelectorAll<HTMLElement>('li[data-coat]')].find((row) => row.dataset['coat'] === id);
 
 type CoatAct = (coat: CardCoat) => Promise<unknown>;
 type Props = {

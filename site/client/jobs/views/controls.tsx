@@ -70,7 +70,7 @@ export const useNow = (): number => {
 
 /** The form of a piece that the page brought with it. */
 export const pieceFormIn = (host: HTMLElement): HTMLFormElement => {
-  const form = host.querySelector('form.about');
+  const form = host.querySelector('form[data-part=about]');
   if (!(form instanceof HTMLFormElement)) throw new Error('the page brought no form for the piece');
   form.hidden = false;
   return form;

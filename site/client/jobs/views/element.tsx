@@ -1,5 +1,6 @@
 import { type ComponentChildren, type ComponentType, render } from 'preact';
 import { JOBS, type JobsAddress, readJobsAddress } from '../../../shared/jobs-urls.ts';
+import { partIn } from '../../shared/element.ts';
 import { NetworkFault } from '../../shared/fetch-json.ts';
 import { onJobsTrouble } from '../store/db.ts';
 import { CardRefused, JobsFault, TROUBLE_SAYS } from '../store/fault.ts';
@@ -53,12 +54,8 @@ export class JobsElement extends HTMLElement {
     this.#stop.abort();
     this.#shown?.stop.abort();
     this.#shown = undefined;
-    const view = this.#part('.view');
+    const view = partIn(this, 'view');
     if (view) render(null, view);
-  }
-
-  #part(selector: string): HTMLElement | undefined {
-    return this.querySelector<HTMLElement>(selector) ?? undefined;
   }
 
   async #go(): Promise<void> {
@@ -71,7 +68,7 @@ export class JobsElement extends HTMLElement {
     }
     before?.stop.abort();
     const address = readJobsAddress(hash);
-    const view = this.#part('.view');
+    const view = partIn(this, 'view');
     if (!view) return;
     const shown: ShownView = { hash, stop: new AbortController(), mayLeave: async () => true };
     this.#shown = shown;
@@ -122,7 +119,7 @@ export class JobsElement extends HTMLElement {
 
   /** Written anew each time, so that it is read out each time. */
   #say(words?: ComponentChildren): void {
-    const line = this.#part('.told');
+    const line = partIn(this, 'said');
     if (!line) return;
     render(null, line);
     line.replaceChildren();
@@ -131,7 +128,7 @@ export class JobsElement extends HTMLElement {
   }
 
   #trouble(text: string, more?: ComponentChildren): void {
-    const line = this.#part('.trouble');
+    const line = partIn(this, 'trouble');
     if (!line) return;
     const frame = this.#shown && this.#frame(this.#shown, false);
     render(
@@ -146,7 +143,7 @@ export class JobsElement extends HTMLElement {
   }
 
   #calm(): void {
-    const line = this.#part('.trouble');
+    const line = partIn(this, 'trouble');
     if (!line) return;
     render(null, line);
     line.hidden = true;

@@ -55,7 +55,7 @@ export const tellFaults = (
   faults: readonly (FieldFault & { readonly stops?: boolean })[],
 ): HTMLElement | undefined => {
   const said = new Map(faults.toReversed().map((fault) => [`${prefix}-${fault.field}-fault`, fault]));
-  for (const line of form.querySelectorAll('.fault[id]'))
+  for (const line of form.querySelectorAll('[id$=-fault]'))
     if (line.id !== `${prefix}-form-fault`) write(line, said.get(line.id)?.says ?? '');
   let first: HTMLElement | undefined;
   for (const control of controlsOf(form)) {
