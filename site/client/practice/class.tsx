@@ -1,13 +1,14 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { PracticeKey } from '#engine/practice.ts';
 import { PRACTICE } from '../../shared/urls.ts';
-import { copyText } from '../shared/copy-text.ts';
 import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
+import { useCopied } from '../shared/use-copied.ts';
 import { PracticeItemView } from './item.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
 import { PrintSet } from './print-set.tsx';
 import { readResults, writeResult } from './results.ts';
+import { TextLine } from './text-line.tsx';
 
 type Props = {
   readonly dealer: Dealer;
@@ -61,29 +62,17 @@ const ClassResult = ({
   readonly wrong: readonly (string | undefined)[];
 }) => {
   const [name, setName] = useState('');
-  const [said, setSaid] = useState('');
+  const [said, copy] = useCopied('line');
   const right = wrong.filter((one) => one === undefined).length;
   const line = writeResult(title, { name, wrong });
-  const copy = async () =>
-    setSaid(
-      (await copyText(line)) ? 'Copied.' : 'This browser does not let it be copied. Mark the line instead.',
-    );
   return (
     <section class="result">
       <h2>
         {right} of {wrong.length} right at once
       </h2>
-      <label>
-        Your name, if your teacher wants it{' '}
-        <input
-          type="text"
-          maxLength={40}
-          value={name}
-          onInput={({ currentTarget }) => setName(currentTarget.value)}
-        />
-      </label>
+      <TextLine label="Your name, if your teacher wants it" most={40} value={name} type={setName} />
       <p class="post">{line}</p>
-      <button type="button" class="go" onClick={() => void copy()}>
+      <button type="button" class="go" onClick={() => copy(line)}>
         Copy the line to send back
       </button>
       <p role="status">{said}</p>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { isOneOf } from '#engine/entry-of.ts';
 import {
   flawOfSeed,
   PRACTICE_LEVELS,
@@ -8,11 +9,13 @@ import {
   SOUND,
 } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
-import { copyText } from '../shared/copy-text.ts';
+import { useCopied } from '../shared/use-copied.ts';
+import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { newSeed } from './seed.ts';
 import { LONGEST_TITLE, MOST_IN_A_SET, writeLink } from './state.ts';
+import { TextLine } from './text-line.tsx';
 
 const SAYS: Readonly<Record<PracticeLevel, string>> = {
   look: 'Look only',
@@ -47,41 +50,20 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
   const [count, setCount] = useState(10);
   const [flaws, setFlaws] = useState<readonly string[]>([]);
   const [boards, setBoards] = useState<readonly PracticeKey[]>([]);
-  const [said, setSaid] = useState('');
+  const [said, copy, forgetSaid] = useCopied('link');
   const hash = writeLink({ title, boards });
   const link = new URL(`${PRACTICE}#${hash}`, location.origin).href;
-  const copy = async () =>
-    setSaid(
-      (await copyText(link)) ? 'Copied.' : 'This browser does not let it be copied. Mark the link instead.',
-    );
   return (
     <details class="fold make-class">
       <summary>For a class: make a set by link</summary>
       <p>Everybody who opens the link sees the same boards. No account, and nothing is sent to anybody.</p>
-      <label>
-        Title{' '}
-        <input
-          type="text"
-          maxLength={LONGEST_TITLE}
-          value={title}
-          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
-        />
-      </label>
-      <label>
-        Level{' '}
-        <select
-          value={level}
-          onChange={({ currentTarget }) =>
-            setLevel(PRACTICE_LEVELS.find((one) => one === currentTarget.value) ?? 'look')
-          }
-        >
-          {PRACTICE_LEVELS.map((one) => (
-            <option key={one} value={one}>
-              {SAYS[one]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <TextLine label="Title" most={LONGEST_TITLE} value={title} type={setTitle} />
+      <Choice
+        label="Level"
+        value={level}
+        choose={(one) => isOneOf(PRACTICE_LEVELS, one) && setLevel(one)}
+        of={PRACTICE_LEVELS.map((one) => [one, SAYS[one]])}
+      />
       <label>
         How many boards{' '}
         <input
@@ -112,7 +94,7 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
         class="go"
         onClick={() => {
           setBoards(pickedBoards(dealer, level, count, flaws));
-          setSaid('');
+          forgetSaid();
         }}
       >
         Make the set
@@ -121,7 +103,7 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
         <div class="made" role="status">
           <p class="post">{link}</p>
           <p class="acts">
-            <button type="button" class="quiet" onClick={() => void copy()}>
+            <button type="button" class="quiet" onClick={() => copy(link)}>
               <b>Copy the link</b>
             </button>
             <a class="quiet" href={`${PRACTICE}#${hash}`}>

@@ -1,12 +1,14 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { isKeyOf } from '#engine/entry-of.ts';
+import { isKeyOf, keysOf } from '#engine/entry-of.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 import { signOf } from '#engine/sign.ts';
 import { shortUrl } from '../../shared/urls.ts';
 import { saveBlob } from '../shared/save-file.ts';
+import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { drawPost, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
+import { TextLine } from './text-line.tsx';
 
 const LONGEST_LINE = 110;
 
@@ -90,60 +92,34 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
   return (
     <div class="post-maker">
       <form class="choose" onSubmit={(event) => event.preventDefault()}>
-        <label>
-          Flaw{' '}
-          <select
-            value={flaw}
-            onChange={({ currentTarget }) => {
-              setFlaw(currentTarget.value);
-              setWhich(0);
-              setOwn(undefined);
-              history.replaceState(history.state, '', `#flaw=${currentTarget.value}`);
-            }}
-          >
-            <FlawOptions of={dealer} />
-          </select>
-        </label>
-        <label>
-          What is on it{' '}
-          <select
-            value={String(which)}
-            onChange={({ currentTarget }) => {
-              setWhich(Number(currentTarget.value));
-              setOwn(undefined);
-            }}
-          >
-            {choices.map(({ says }, index) => (
-              <option key={says} value={String(index)}>
-                {says}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          Size{' '}
-          <select
-            value={size}
-            onChange={({ currentTarget: { value } }) => {
-              if (isKeyOf(POST_SIZES, value)) setSize(value);
-            }}
-          >
-            {Object.entries(POST_SIZES).map(([name, { says }]) => (
-              <option key={name} value={name}>
-                {says}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label>
-          Line of text{' '}
-          <input
-            type="text"
-            maxLength={LONGEST_LINE}
-            value={line}
-            onInput={({ currentTarget }) => setOwn(currentTarget.value)}
-          />
-        </label>
+        <Choice
+          label="Flaw"
+          value={flaw}
+          choose={(id) => {
+            setFlaw(id);
+            setWhich(0);
+            setOwn(undefined);
+            history.replaceState(history.state, '', `#flaw=${id}`);
+          }}
+        >
+          <FlawOptions of={dealer} />
+        </Choice>
+        <Choice
+          label="What is on it"
+          value={String(which)}
+          choose={(index) => {
+            setWhich(Number(index));
+            setOwn(undefined);
+          }}
+          of={choices.map(({ says }, index) => [String(index), says])}
+        />
+        <Choice
+          label="Size"
+          value={size}
+          choose={(name) => isKeyOf(POST_SIZES, name) && setSize(name)}
+          of={keysOf(POST_SIZES).map((name) => [name, POST_SIZES[name].says])}
+        />
+        <TextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} />
         <button type="button" class="go" onClick={save}>
           Save the picture
         </button>

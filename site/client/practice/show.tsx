@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { separatedBy } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 import { PracticeBoard, TurnLight } from './board.tsx';
+import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
 import { readLink } from './state.ts';
@@ -11,7 +12,7 @@ type Slide = {
   readonly ask: string;
   /** Boards at once, and those that come with the answer. */
   readonly boards: readonly (readonly [name: string, recipe: BoardRecipe])[];
-  readonly hidden: readonly (readonly [name: string, recipe: BoardRecipe])[];
+  readonly hidden?: readonly (readonly [name: string, recipe: BoardRecipe])[];
   readonly says: readonly string[];
 };
 
@@ -25,7 +26,6 @@ const ofFlaw = ({ known }: Dealer, id: string): readonly Slide[] => {
     (recipe): Slide => ({
       ask: ASKED,
       boards: [[flaw.name, recipe]],
-      hidden: [],
       says: [flaw.name, flaw.looks],
     }),
   );
@@ -43,7 +43,6 @@ const ofFlaw = ({ known }: Dealer, id: string): readonly Slide[] => {
           [flaw.name, first],
           [twin.name, { ...board, 'width-mm': first['width-mm'] }],
         ],
-        hidden: [],
         says: [ask, `${flaw.name}: ${here}`, `${twin.name}: ${there}`],
       },
     ];
@@ -61,7 +60,6 @@ const ofQuestion = ({ known }: Dealer, id: string): readonly Slide[] => {
             ['Yes', boards.yes],
             ['No', boards.no],
           ],
-          hidden: [],
           says: [`Yes: ${yes}`, `No: ${no}`],
         },
       ]
@@ -135,14 +133,14 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
     addEventListener('keydown', press);
     return () => removeEventListener('keydown', press);
   });
-  const { questions } = dealer.known;
+  const asked = new URLSearchParams(hash.slice(1));
   return (
     <>
       {slide && (
         <div class="stage">
           <h2>{slide.ask}</h2>
           <div class="big">
-            {[...slide.boards, ...(told ? slide.hidden : [])].map(([name, recipe]) => (
+            {[...slide.boards, ...((told && slide.hidden) || [])].map(([name, recipe]) => (
               <PracticeBoard
                 key={`${at} ${name}`}
                 recipe={recipe}
@@ -179,36 +177,25 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
         </div>
       )}
       <form class="choose" onSubmit={(event) => event.preventDefault()}>
-        <label>
-          A flaw, with what it is mistaken for{' '}
-          <select
-            value={new URLSearchParams(hash.slice(1)).get('flaw') ?? ''}
-            onChange={({ currentTarget }) => {
-              location.hash = `flaw=${currentTarget.value}`;
-            }}
-          >
-            <option value="">Choose</option>
-            <FlawOptions of={dealer} />
-          </select>
-        </label>
-        <label>
-          A question, yes beside no{' '}
-          <select
-            value={new URLSearchParams(hash.slice(1)).get('question') ?? ''}
-            onChange={({ currentTarget }) => {
-              location.hash = `question=${currentTarget.value}`;
-            }}
-          >
-            <option value="">Choose</option>
-            {questions
-              .filter(({ boards }) => boards)
-              .map(({ id, ask }) => (
-                <option key={id} value={id}>
-                  {ask}
-                </option>
-              ))}
-          </select>
-        </label>
+        <Choice
+          label="A flaw, with what it is mistaken for"
+          value={asked.get('flaw') ?? ''}
+          choose={(id) => {
+            location.hash = `flaw=${id}`;
+          }}
+          none="Choose"
+        >
+          <FlawOptions of={dealer} />
+        </Choice>
+        <Choice
+          label="A question, yes beside no"
+          value={asked.get('question') ?? ''}
+          choose={(id) => {
+            location.hash = `question=${id}`;
+          }}
+          none="Choose"
+          of={dealer.known.questions.filter(({ boards }) => boards).map(({ id, ask }) => [id, ask])}
+        />
       </form>
     </>
   );

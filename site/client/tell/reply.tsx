@@ -1,14 +1,9 @@
-import { useState } from 'preact/hooks';
 import type { Reply } from '#engine/hear.ts';
-import { copyText } from '../shared/copy-text.ts';
+import { useCopied } from '../shared/use-copied.ts';
 
 /** A reply to somebody else's post, short and long, to copy. Never surer than what stands above it. */
 export const ReplyToCopy = ({ answer }: { readonly answer: Reply }) => {
-  const [said, setSaid] = useState('');
-  const copy = async (text: string) =>
-    setSaid(
-      (await copyText(text)) ? 'Copied.' : 'This browser does not let it be copied. Mark the text instead.',
-    );
+  const [said, copy] = useCopied('text');
   return (
     <details class="reply">
       <summary>Answer somebody with this</summary>
@@ -21,7 +16,7 @@ export const ReplyToCopy = ({ answer }: { readonly answer: Reply }) => {
         <section key={name}>
           <h3>{name}</h3>
           <p class="post">{text}</p>
-          <button type="button" class="quiet" onClick={() => void copy(text)}>
+          <button type="button" class="quiet" onClick={() => copy(text)}>
             <b>Copy the {name.toLowerCase()} one</b>
           </button>
         </section>

@@ -1,0 +1,19 @@
+type Props = {
+  readonly label: string;
+  readonly most: number;
+  readonly value: string;
+  readonly type: (value: string) => void;
+};
+
+/** A line of text under its label, no longer than `most` letters. */
+export const TextLine = ({ label, most, value, type }: Props) => (
+  <label>
+    {label}{' '}
+    <input
+      type="text"
+      maxLength={most}
+      value={value}
+      onInput={({ currentTarget }) => type(currentTarget.value)}
+    />
+  </label>
+);
