@@ -39,6 +39,7 @@ const THOROUGH = [
     'told',
   ].map((name) => `site/${name}`),
   'engine/schedule/properties',
+  'client/jobs-copies',
   'client/jobs-form',
   'client/jobs-two-tabs',
   'engine/calc/never-early.properties',

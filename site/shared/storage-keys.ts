@@ -10,6 +10,9 @@ export const LOCAL_KEYS = {
   'clock-form': 'halfdry.clock.form',
   /** That a coat runs: only so that a page keeps room for its strip. The coats themselves lie in a database. */
   'coat-runs': 'halfdry.coat-runs',
+  /** What was put back from the second copies, until she has been told. */
+  'cards-back': 'halfdry.jobs.back',
+  'coats-back': 'halfdry.clock.back',
   /** Where the coats on the clock were kept before they had a database; read once and taken over. */
   'old-clock': 'halfdry.clock',
   /** What was practised, and when each flaw comes back. */
@@ -21,3 +24,8 @@ export const SESSION_KEYS = {
   /** The form of the finishing schedule, as typed. */
   'schedule-form': 'halfdry.schedule',
 } as const;
+
+/** What second copies are made of, each kind in a cache of its own. */
+export type CopyKind = 'cards' | 'photos' | 'aside' | 'removed' | 'clock';
+/** Its name. The service worker clears no cache that is called so. */
+export const copyName = (kind: CopyKind): string => `halfdry.copy.${kind}`;

@@ -4,9 +4,12 @@ import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { type LaidCoat, withLaid } from '#engine/clock.ts';
 import { closeClockDb } from '../../site/client/clock/database.ts';
+import { coatMayRun } from '../../site/client/clock/key.ts';
 import { changeClock, dropAside, loadClock } from '../../site/client/clock/store.ts';
-import { LOCAL_KEYS } from '../../site/shared/storage-keys.ts';
+import { recall } from '../../site/client/shared/storage.ts';
+import { copyName, LOCAL_KEYS } from '../../site/shared/storage-keys.ts';
 import { product } from '../engine/calc/products.ts';
+import { MemoryCaches } from './memory-caches.ts';
 
 const LAID = Date.UTC(2026, 10, 24, 17);
 const POLY = 'water-based-polyurethane';
@@ -114,4 +117,84 @@ it('takes no bug for a refusal of the browser', async () => {
       throw new TypeError('a slip of ours');
     }),
   ).rejects.toThrow('a slip of ours');
+});
+
+/** The browser starts again without its databases, as one does that finds them torn. */
+const loseDatabase = async () => {
+  await closeClockDb();
+  vi.stubGlobal('indexedDB', new IDBFactory());
+};
+const withCopies = (): MemoryCaches => {
+  const memory = new MemoryCaches();
+  vi.stubGlobal('caches', memory);
+  return memory;
+};
+
+it('puts the coats back from the second copy where the browser has lost its database, and has it told', async () => {
+  withCopies();
+  kept.set(LOCAL_KEYS['old-clock'], '{"version":1,"coa');
+  await lay(coat('Chair'));
+  await lay(coat('Dresser'));
+  const before = await loadClock();
+  expect(before.aside).toHaveLength(1);
+  await loseDatabase();
+  kept.clear();
+  expect(await coatMayRun()).toBe(true);
+  expect(await loadClock()).toEqual(before);
+  expect(recall('coats-back')).toEqual({ coats: 2 });
+  await lay(coat('Table'));
+  await loseDatabase();
+  expect(await names()).toEqual(['Chair', 'Dresser', 'Table']);
+});
+
+it('brings back no coat that was taken off, and nothing that was let go', async () => {
+  const memory = withCopies();
+  kept.set(LOCAL_KEYS['old-clock'], '{"version":1,"coa');
+  await lay(coat('Chair'));
+  await dropAside();
+  await changeClock((store) => ({ ...store, coats: [] }));
+  expect(memory.standing(copyName('clock'))).toHaveLength(1);
+  memory.tear(copyName('clock'), () => true);
+  await loseDatabase();
+  expect(await loadClock()).toMatchObject({ store: { coats: [] }, aside: [] });
+});
+
+it('goes back to the copy before where the newest is torn', async () => {
+  const memory = withCopies();
+  await lay(coat('Chair'));
+  await lay(coat('Dresser'));
+  const newest = Math.max(...memory.standing(copyName('clock')).map(([, at]) => at));
+  memory.tear(copyName('clock'), (_id, at) => at === newest);
+  await loseDatabase();
+  expect(await names()).toEqual(['Chair']);
+});
+
+it('keeps the newest of what several tabs write at once as its copy, and no more than two', async () => {
+  const memory = withCopies();
+  await Promise.all(Array.from({ length: 12 }, (_, index) => lay(coat(`piece ${index}`))));
+  await lay(coat('last'));
+  expect(memory.standing(copyName('clock'))).toHaveLength(2);
+  await loseDatabase();
+  expect(await names()).toHaveLength(13);
+});
+
+it('copies what lay there before there were copies, once it is read', async () => {
+  vi.stubGlobal('caches', undefined);
+  await lay(coat('Chair'));
+  await startAgain();
+  const memory = withCopies();
+  await loadClock();
+  await expect.poll(() => memory.standing(copyName('clock'))).toHaveLength(1);
+  await loseDatabase();
+  expect(await names()).toEqual(['Chair']);
+});
+
+it('keeps a coat where there is no room for a copy of it', async () => {
+  const memory = withCopies();
+  memory.refuse = () => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  };
+  expect((await lay(coat('Chair'))).onDisk).toBe(true);
+  await startAgain();
+  expect(await names()).toEqual(['Chair']);
 });

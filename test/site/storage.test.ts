@@ -4,7 +4,17 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { someOf } from '../thorough.ts';
 import { expectQuiet, type Opened, openPage, withoutPictures } from './browser.ts';
-import { cardsIn, JOBS, makeCard, openPiece, putRecords, soon } from './jobs-hands.ts';
+import {
+  answer,
+  cardsIn,
+  JOBS,
+  layCoat,
+  makeCard,
+  openPiece,
+  putRecords,
+  recordsIn,
+  soon,
+} from './jobs-hands.ts';
 
 withoutPictures();
 
@@ -131,6 +141,16 @@ it.each(
   await opened.close();
 });
 
+/** All databases of the site gone, as a browser leaves them that finds them torn; with `copies`, as she clears them. */
+const loseDatabases = (page: Page, copies = false): Promise<void> =>
+  page.evaluate(async (all) => {
+    for (const { name } of await indexedDB.databases())
+      await new Promise((done) => {
+        indexedDB.deleteDatabase(name ?? '').onsuccess = done;
+      });
+    if (all) for (const name of await caches.keys()) await caches.delete(name);
+  }, copies);
+
 it('notices that its storage was cleared', async () => {
   const opened = await openPage();
   const { page } = opened;
@@ -138,13 +158,58 @@ it('notices that its storage was cleared', async () => {
   await page.goto(JOBS);
   await page.locator('.cards a').waitFor();
   await page.goto('/about/');
-  await page.evaluate(
-    () =>
-      new Promise((done) => {
-        indexedDB.deleteDatabase('halfdry').onsuccess = done;
-      }),
-  );
+  await loseDatabases(page, true);
   await page.goto(JOBS);
   await soon(() => page.locator('.told').innerText()).toContain('This browser held 1 card');
+  await opened.close();
+});
+
+it('puts cards, photos and coats back where the browser has lost its databases, and tells so once', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page, 'Chair');
+  await page.getByRole('button', { name: 'Delete this card' }).click();
+  await answer(page, 'Delete it');
+  await page.locator('.told', { hasText: 'is taken away' }).waitFor();
+  const id = await makeCard(page);
+  await layCoat(page);
+  const buffer = await page.screenshot({ clip: { x: 0, y: 0, width: 64, height: 48 } });
+  await page.locator('.lists .file input').setInputFiles({ name: 'flaw.png', mimeType: 'image/png', buffer });
+  await page.locator('.photos img').waitFor();
+  await saved(page);
+  const [cards, photos] = [await cardsIn(page), await recordsIn<{ id: string }>(page, 'photos')];
+  expect([cards.length, photos.length]).toEqual([1, 1]);
+
+  await page.goto('/robots.txt');
+  await loseDatabases(page);
+  expect(await page.evaluate(() => indexedDB.databases())).toEqual([]);
+  await page.goto(JOBS);
+  await soon(() => page.locator('.told').innerText()).toContain(
+    'This browser had lost its store; 1 card was put back from the second copy.',
+  );
+  expect(await cardsIn(page)).toEqual(cards);
+  expect((await recordsIn<{ id: string }>(page, 'photos')).map((photo) => photo.id)).toEqual(
+    photos.map((photo) => photo.id),
+  );
+  await page.getByRole('link', { name: 'Navy dresser' }).click();
+  await page.locator('.photos img').waitFor();
+  await page.goto('/clock/');
+  await page.locator('.troubles', { hasText: '1 coat was put back on the clock' }).waitFor();
+  expect(await page.locator('.coats').innerText()).toContain('Navy dresser');
+
+  // Told once; and what lies there by now is copied again.
+  await page.goto('/robots.txt');
+  await loseDatabases(page);
+  await page.evaluate(() => localStorage.clear());
+  await page.goto(`${JOBS}#card-${id}`);
+  await page.locator('.photos img').waitFor();
+  await page.goto(JOBS);
+  await soon(() => page.locator('.told').innerText()).toContain('1 card was put back');
+  await page.reload();
+  await page.locator('.cards a').waitFor();
+  expect(await page.locator('.told').innerText()).toBe('');
+  await page.goto('/clock/');
+  await page.locator('.troubles', { hasText: '1 coat was put back on the clock' }).waitFor();
+  expectQuiet(opened);
   await opened.close();
 });

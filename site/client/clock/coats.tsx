@@ -9,6 +9,7 @@ import { unitsIn } from '../shared/form/form.ts';
 import type { Units } from '../shared/form/units.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
 import { saveFile } from '../shared/save-file.ts';
+import { forget, recall } from '../shared/storage.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { reasonsAgainst } from './before-coat.tsx';
@@ -42,6 +43,7 @@ export class CoatsElement extends HTMLElement {
   #seen: OnClock = noClock;
   #shown = SHOWN;
   #reads = 0;
+  #back = 0;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -92,9 +94,18 @@ export class CoatsElement extends HTMLElement {
     const seen = await loadClock();
     if (read !== this.#reads) return;
     this.#seen = seen;
+    this.#noteBack();
     this.#draw();
     const now = Date.now();
     if (!clockDoubt(seen.store.seenAt, now, timeStyle())) await noteSeen(seen.store, now);
+  }
+
+  /** What was put back, here or on a page before, is told until she leaves this one. */
+  #noteBack(): void {
+    const back = recall('coats-back');
+    if (!back) return;
+    this.#back = back.coats;
+    forget('coats-back');
   }
 
   async #change(by: Parameters<typeof changeClock>[0]): Promise<void> {
@@ -190,6 +201,7 @@ export class CoatsElement extends HTMLElement {
         doubt={store.coats.length || doubt?.kind === 'unset' ? doubt : undefined}
         aside={aside}
         onDisk={onDisk}
+        back={this.#back}
         right={() => void this.#change((there) => ({ ...there, seenAt: Date.now() }))}
         drop={() => void dropAside().then(() => this.#read())}
       />,

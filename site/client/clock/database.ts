@@ -2,8 +2,11 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import { CLOCK_DB } from './key.ts';
 
 interface ClockSchema extends DBSchema {
-  /** `now` holds the coats on the clock; `aside`, what could not be read. Neither is trusted before it is read. */
-  clock: { key: 'now' | 'aside'; value: unknown };
+  /**
+   * `now` holds the coats on the clock; `aside`, what could not be read; `written`, when both were written last, later each
+   * time. None is trusted before it is read.
+   */
+  clock: { key: 'now' | 'aside' | 'written'; value: unknown };
 }
 export type ClockDb = IDBPDatabase<ClockSchema>;
 

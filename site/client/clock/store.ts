@@ -1,5 +1,6 @@
 import { type ClockStore, emptyStore, type LaidCoat, readStore } from '#engine/clock.ts';
 import { forget, keep, lookUp } from '../shared/storage.ts';
+import { copiedClock, copyClock } from './copy.ts';
 import { type ClockDb, clockDb } from './database.ts';
 
 /** What is on the clock, and how that stands. */
@@ -56,22 +57,55 @@ const joined = ({
 
 type Change = (store: ClockStore) => ClockStore;
 
-/** One transaction: what lies there is read, changed and written back, so that no other tab comes between. */
-const inOne = async (db: ClockDb, by: Change | undefined): Promise<OnClock> => {
+const numberOf = (value: unknown): number =>
+  typeof value === 'number' && Number.isFinite(value) ? value : 0;
+
+/** Has her told what was put back, when she comes to the page of the clock. */
+const noteBack = (coats: number): void => {
+  if (coats) keep('coats-back', { coats });
+};
+
+/**
+ * One transaction: what lies there is read, changed and written back, so that no other tab comes between. Where the
+ * browser has lost its database, its second copy stands for it. Once this resolves the copy has followed.
+ */
+const inOne = async (
+  db: ClockDb,
+  by: Change | undefined,
+  asideNow?: readonly unknown[],
+): Promise<OnClock> => {
   const old = oldClock();
+  const copy = (await db.count('clock')) ? undefined : await copiedClock();
   const change = db.transaction('clock', 'readwrite', STRICT);
   // Its end is told by the write that ended it; unheard, it would be told twice.
   change.done.catch(() => undefined);
-  const [now, aside] = await Promise.all([change.store.get('now'), change.store.get('aside')]);
-  const there = joined({ now, aside, old });
+  const { store: place } = change;
+  const [now, aside, before] = await Promise.all([
+    place.get('now'),
+    place.get('aside'),
+    place.get('written'),
+  ]);
+  const lost = now === undefined && aside === undefined ? copy : undefined;
+  const there = joined({ now: lost?.now ?? now, aside: lost?.aside ?? aside, old });
   const store = by ? by(there.store) : there.store;
-  const writes = by || old !== undefined || there.aside.length !== listOf(aside).length;
-  if (writes) await Promise.all([change.store.put(store, 'now'), change.store.put(there.aside, 'aside')]);
+  const left = asideNow ?? there.aside;
+  const writes = by || lost || old !== undefined || there.aside.length !== listOf(aside).length;
+  const last = Math.max(numberOf(before), lost?.written ?? 0);
+  const written = writes ? Math.max(Date.now(), last + 1) : last;
+  if (writes)
+    await Promise.all([place.put(store, 'now'), place.put(left, 'aside'), place.put(written, 'written')]);
   await change.done;
   if (old !== undefined) forget('old-clock');
   if (store.coats.length) keep('coat-runs', 1);
   else forget('coat-runs');
-  return { store, aside: there.aside, onDisk: true };
+  if (lost) noteBack(there.store.coats.length);
+  const copies = copyClock(
+    { now: store, aside: left, written },
+    store.coats.length < there.store.coats.length || left.length < there.aside.length,
+  );
+  // What is only read is not held up.
+  if (writes) await copies;
+  return { store, aside: left, onDisk: true };
 };
 
 /** The clock in this page alone, as far as nothing better can be had. */
@@ -110,8 +144,7 @@ export const changeClock = async (by: Change): Promise<OnClock> => {
 
 /** Lets go of what could not be read, when she has said so. */
 export const dropAside = async (): Promise<void> => {
-  const db = await clockDb();
-  await db.put('clock', [], 'aside');
+  await inOne(await clockDb(), (store) => store, []);
   tellTabs();
 };
 

@@ -1,4 +1,5 @@
 import type { ClockDoubt } from '#engine/clock.ts';
+import { counted } from '../shared/counted.ts';
 import { saveFile } from '../shared/save-file.ts';
 
 type Props = {
@@ -6,6 +7,8 @@ type Props = {
   /** What could not be read and is kept aside. */
   readonly aside: readonly unknown[];
   readonly onDisk: boolean;
+  /** So many coats were put back from the second copy. */
+  readonly back: number;
   /** She says that the device's clock is right now. */
   readonly right: () => void;
   /** She lets go of what could not be read. */
@@ -13,7 +16,7 @@ type Props = {
 };
 
 /** What stands against the clock, each with a way on. */
-export const Trouble = ({ doubt, aside, onDisk, right, drop }: Props) => (
+export const Trouble = ({ doubt, aside, onDisk, back, right, drop }: Props) => (
   <>
     {doubt && (
       <div class="trouble" role="alert">
@@ -27,6 +30,11 @@ export const Trouble = ({ doubt, aside, onDisk, right, drop }: Props) => (
           </button>
         )}
       </div>
+    )}
+    {back > 0 && (
+      <p class="trouble" role="status">
+        {`This browser had lost its store; ${counted(back, 'coat')} ${back === 1 ? 'was' : 'were'} put back on the clock from the second copy.`}
+      </p>
     )}
     {!onDisk && (
       <p class="trouble" role="alert">

@@ -80,6 +80,8 @@ const SCHEMAS = {
     ),
   ]),
   'coat-runs': v.literal(1),
+  'cards-back': v.object({ cards: count, photosLost: count }),
+  'coats-back': v.object({ coats: count }),
   'old-clock': v.unknown(),
   practice: DECK,
   'schedule-form': FORM,

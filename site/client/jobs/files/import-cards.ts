@@ -26,7 +26,8 @@ export const importCards = async ({
   rows,
 }: CardsToImport): Promise<readonly Removed[]> => {
   const read = await cardReader();
-  const { gone, fresh } = await write(async (change) => {
+  const touched = [...cards, ...removed, ...rows].map(({ id }) => id);
+  const { gone, fresh } = await write({ cards: touched, photos }, async (change) => {
     let count = 0;
     const offs = new Map<string, ReadonlySet<string>>();
     for (const card of cards) {

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { RemovedCard } from '#engine/model/job-card.ts';
+import { canCopy } from '../../shared/second-copy.ts';
 import type { KeptClash } from './clashes.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './fault.ts';
 import type { Listed } from './listed.ts';
@@ -95,13 +96,47 @@ const open = async (): Promise<JobsDb> => {
   }
 };
 
+/** What goes on beside the store is told where it ends in a bug, and is no reason to keep her from her cards. */
+const asFarAsCan = async (work: () => Promise<unknown>): Promise<void> => {
+  try {
+    await work();
+  } catch (error) {
+    if (!(error instanceof DOMException || error instanceof JobsFault)) reportError(error);
+  }
+};
+
+const whenIdle = (work: () => void): void => {
+  if ('requestIdleCallback' in globalThis) requestIdleCallback(work, { timeout: 5000 });
+  else setTimeout(work, 1000);
+};
+
+/** The store with all that it had: what the browser has lost of it is put back from the second copies. */
+const openWhole = async (): Promise<JobsDb> => {
+  const db = await open();
+  if (!canCopy()) return db;
+  await asFarAsCan(async () => {
+    if (await isEmpty(db)) await (await import('./whole.ts')).fillEmpty(db);
+  });
+  whenIdle(() => void asFarAsCan(async () => (await import('./whole.ts')).compareCopies(db)));
+  return db;
+};
+
 /** The store of this browser. Throws a `JobsFault`; a failed opening is tried again at the next call. */
 export const jobsDb = (): Promise<JobsDb> => {
-  opened ??= open().catch((error) => {
+  opened ??= openWhole().catch((error) => {
     opened = undefined;
     throw error;
   });
   return opened;
+};
+
+/** A store without a trace: where copies stand beside it, the browser has lost it. */
+export const isEmpty = async (db: JobsDb): Promise<boolean> => {
+  const change = db.transaction(['cards', 'aside', 'removed'], 'readonly');
+  const counts = await Promise.all(
+    (['cards', 'aside', 'removed'] as const).map((name) => change.objectStore(name).count()),
+  );
+  return counts.every((count) => count === 0);
 };
 
 /** Lets the store go, as a page does that is closed. */

@@ -17,7 +17,7 @@ export const TROUBLE_SAYS: Readonly<Record<JobsTrouble, string>> = {
   'newer-site':
     'Halfdry was renewed in another tab. Load this page again; the cards are safe. What stands in a field and was not shown as saved: copy it first.',
   deleted:
-    'The storage of the cards was just deleted, in another tab or by the browser: the cards are gone from it. What this page still shows can be saved as a file; do that before you close it.',
+    'The storage of the cards was just deleted, in another tab or by the browser. What this page still shows can be saved as a file; do that first. Then load the page again: cards that have a second copy come back.',
   blocked:
     'Another tab with an older Halfdry holds the cards. Close that tab; this page then goes on by itself. Nothing is lost.',
   'cut-off': 'The browser cut this page off from its storage. It is tried again with your next change.',

@@ -87,7 +87,7 @@ export const readOne = async (id: string): Promise<Read> => {
 };
 
 export const readPhotos = async (card: string): Promise<readonly KeptPhoto[]> =>
-  photosIn(card, await reading((db) => db.getAllFromIndex('photos', 'card', card)));
+  photosIn(await reading((db) => db.getAllFromIndex('photos', 'card', card)));
 
 /** Which cards were taken away here, and when. */
 export const readRemoved = (): Promise<readonly RemovedCard[]> => reading((db) => db.getAll('removed'));

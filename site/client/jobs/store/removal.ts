@@ -5,6 +5,7 @@ import { clashesIn, dropClashes, type KeptClash } from './clashes.ts';
 import { unreadableListed } from './listed.ts';
 import { markChange } from './marks.ts';
 import { dropPhotos, type KeptPhoto, photosIn, putPhoto } from './photos.ts';
+import { changedOn, nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
 import { tellTabs } from './tabs.ts';
 import { type Change, putCard, stamped, write } from './write.ts';
@@ -18,21 +19,10 @@ export type Removed = {
   readonly clashes: readonly KeptClash[];
 };
 
-const LONGEST_NAME = 80;
-/** The name on a record that may be no card. */
-export const nameOn = (raw: unknown, id: string): string =>
-  typeof raw === 'object' && raw !== null && 'name' in raw && typeof raw.name === 'string' && raw.name.trim()
-    ? raw.name.slice(0, LONGEST_NAME)
-    : `Card ${id}`.slice(0, LONGEST_NAME);
-const changedOn = (raw: unknown): number =>
-  typeof raw === 'object' && raw !== null && 'changedAt' in raw && Number.isSafeInteger(raw.changedAt)
-    ? Number(raw.changedAt)
-    : 0;
-
 /** Takes a card with its photos and clashes out of the store. */
 export const takeOut = async (change: Change, id: string): Promise<Removed | undefined> => {
   const raw = await change.objectStore('cards').get(id);
-  const photos = photosIn(id, await change.objectStore('photos').index('card').getAll(id));
+  const photos = photosIn(await change.objectStore('photos').index('card').getAll(id));
   const clashes = await clashesIn(change, id);
   await Promise.all([
     change.objectStore('cards').delete(id),
@@ -52,7 +42,7 @@ export const keepRemoved = async (change: Change, removed: readonly RemovedCard[
 
 /** Takes a card and its photos away, notes when, and hands them back, so that it can be undone. */
 export const removeCard = async (id: string): Promise<Removed | undefined> => {
-  const removed = await write(async (change) => {
+  const removed = await write({ cards: [id] }, async (change) => {
     const out = await takeOut(change, id);
     const known = await change.objectStore('removed').getAll();
     if (out) {
@@ -72,7 +62,8 @@ export const removeCard = async (id: string): Promise<Removed | undefined> => {
  */
 export const restoreCards = async (removed: readonly Removed[], later = false): Promise<void> => {
   const read = await cardReader();
-  const back = await write(async (change) => {
+  const cards = removed.map(({ id }) => id);
+  const back = await write({ cards, photos: removed.flatMap(({ photos }) => photos) }, async (change) => {
     let count = 0;
     for (const { id, raw, photos, clashes } of removed) {
       if ((await change.objectStore('cards').get(id)) !== undefined) continue;
@@ -90,5 +81,5 @@ export const restoreCards = async (removed: readonly Removed[], later = false): 
     return count;
   });
   markChange(back);
-  tellTabs(removed.map(({ id }) => id));
+  tellTabs(cards);
 };

@@ -4,8 +4,9 @@ import { faultOf } from './fault.ts';
 import { markChange } from './marks.ts';
 import type { KeptPhoto } from './photos.ts';
 import { putPhoto } from './photos.ts';
+import { nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
-import { nameOn, type Removed, restoreCards, takeOut } from './removal.ts';
+import { type Removed, restoreCards, takeOut } from './removal.ts';
 import { tellTabs } from './tabs.ts';
 import { withinTime } from './time-limit.ts';
 import { putCard, write } from './write.ts';
@@ -15,7 +16,7 @@ export type SetAside = Removed & { readonly at: number };
 
 /** Takes a card out of the list and keeps it beside, as it is. Throws a `JobsFault`. */
 export const setCardAside = async (id: string): Promise<void> => {
-  await write(async (change) => {
+  await write({ cards: [id] }, async (change) => {
     const out = await takeOut(change, id);
     if (out) await change.objectStore('aside').put({ ...out, at: Date.now() });
   });
@@ -30,7 +31,7 @@ export const setCardAside = async (id: string): Promise<void> => {
 export const mendCard = async (card: JobCard, photos: readonly KeptPhoto[] = []): Promise<void> => {
   const read = await cardReader();
   const { id } = card;
-  await write(async (change) => {
+  await write({ cards: [id], photos }, async (change) => {
     const raw = await change.objectStore('cards').get(id);
     if (raw !== undefined && !read(raw).ok) {
       const before: SetAside = { id, name: nameOn(raw, id), raw, photos: [], clashes: [], at: Date.now() };
@@ -63,6 +64,6 @@ export const putAsideBack = async (one: SetAside): Promise<boolean> => {
 
 /** Takes one that was set aside away for good. */
 export const dropAside = async (id: string): Promise<void> => {
-  await write((change) => change.objectStore('aside').delete(id));
+  await write({ cards: [id] }, (change) => change.objectStore('aside').delete(id));
   tellTabs([id]);
 };

@@ -20,11 +20,18 @@ export const onOtherTabs = (listener: (ids: readonly string[]) => void, signal: 
     { signal },
   );
 
-/** Milliseconds that another tab may hold the lock. Longer than it may take to write, so that it gives up first. */
-const LOCK_LIMIT = 20_000;
+/** Milliseconds that another tab may hold the lock. Longer than it may take to write and copy, so that it gives up first. */
+const LOCK_LIMIT = 45_000;
+/** Held by the one that looks whether the store has lost something. It may begin while a writer opens the store. */
+const WHOLE = `${NAME}.whole`;
 
 /** One writer at a time over all tabs. Older browsers have no locks: there the compared card alone guards. */
-export const asOnlyWriter = async <T>(work: () => Promise<T>): Promise<T> =>
+export const asOnlyWriter = <T>(work: () => Promise<T>): Promise<T> => alone(NAME, work);
+
+/** One at a time that puts back what the store has lost. */
+export const asOnlyMender = <T>(work: () => Promise<T>): Promise<T> => alone(WHOLE, work);
+
+const alone = async <T>(name: string, work: () => Promise<T>): Promise<T> =>
   typeof navigator !== 'undefined' && navigator.locks
-    ? await navigator.locks.request(NAME, { signal: AbortSignal.timeout(LOCK_LIMIT) }, work)
+    ? await navigator.locks.request(name, { signal: AbortSignal.timeout(LOCK_LIMIT) }, work)
     : work();

@@ -3,6 +3,7 @@ import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { type KeptClash, keepClashes } from './clashes.ts';
+import { dropPhotoCopies, followCopies, type Touched } from './copies.ts';
 import { type JobsDb, jobsDb } from './db.ts';
 import { CardRefused, faultOf, type Refusal } from './fault.ts';
 import { listedOf } from './listed.ts';
@@ -28,12 +29,13 @@ export type CardEdit = (card: JobCard) => JobCard;
 
 /** Forced onto the disk before it counts as saved. */
 const STRICT = { durability: 'strict' } as const;
-const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
+export const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
 const begin = (db: JobsDb) => db.transaction(ALL, 'readwrite', STRICT);
 export type Change = ReturnType<typeof begin>;
 
-const wholly = async <T>(work: (change: Change) => Promise<T>): Promise<T> => {
-  const change = begin(await jobsDb());
+/** Runs one change on a database that is open; all of it is on the disk when this resolves, or none. */
+export const wholly = async <T>(db: JobsDb, work: (change: Change) => Promise<T>): Promise<T> => {
+  const change = begin(db);
   // The transaction's own end is told by the error that ended it; unheard, it would be told twice.
   const done = change.done.then(
     () => undefined,
@@ -56,9 +58,33 @@ const wholly = async <T>(work: (change: Change) => Promise<T>): Promise<T> => {
   return result;
 };
 
-/** Runs one change as a whole: all of it is on the disk when this resolves, or none. Throws a `JobsFault`. */
-export const write = <T>(work: (change: Change) => Promise<T>): Promise<T> =>
-  asOnlyWriter(() => withinTime(wholly(work))).catch((error) => {
+type Written<T> = { readonly db: JobsDb; readonly result: T };
+const onDisk = async <T>(work: (change: Change) => Promise<T>): Promise<Written<T>> => {
+  const db = await jobsDb();
+  return { db, result: await wholly(db, work) };
+};
+
+/** As on the disk; where that is full, the second copies of photos make room first. */
+const withRoom = async <T>(work: (change: Change) => Promise<T>): Promise<Written<T>> => {
+  try {
+    return await withinTime(onDisk(work));
+  } catch (error) {
+    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
+    if (!full || !(await dropPhotoCopies())) throw error;
+    return withinTime(onDisk(work));
+  }
+};
+
+/**
+ * Runs one change as a whole: all of it is on the disk when this resolves, or none, and the second copies of what it
+ * touches have followed, as far as this browser makes copies. Throws a `JobsFault`.
+ */
+export const write = <T>(touched: Touched, work: (change: Change) => Promise<T>): Promise<T> =>
+  asOnlyWriter(async () => {
+    const { db, result } = await withRoom(work);
+    await followCopies(db, touched);
+    return result;
+  }).catch((error) => {
     throw faultOf(error);
   });
 
@@ -95,7 +121,7 @@ export const stamped = (card: JobCard, ...before: readonly number[]): JobCard =>
 /** Keeps a new card. Throws a `JobsFault`, also where its id is taken, or a `CardRefused`. */
 export const addCard = async (card: JobCard): Promise<void> => {
   const read = await cardReader();
-  await write(async (change) => {
+  await write({ cards: [card.id] }, async (change) => {
     await change.objectStore('cards').add(card);
     await putCard(change, read, card);
   });
@@ -108,11 +134,12 @@ const edit = async (
   id: string,
   by: (there: JobCard) => Edited,
   also: (change: Change) => Promise<unknown> = async () => undefined,
+  photos: Touched['photos'] = [],
 ): Promise<Changed> => {
   const read = await cardReader();
   let outcome: Changed;
   try {
-    outcome = await write(async (change): Promise<Changed> => {
+    outcome = await write({ cards: [id], photos, grows: true }, async (change): Promise<Changed> => {
       const there = await cardIn(change, read, id);
       if (there.kind !== 'card') return there;
       const edited = by(there.card);
@@ -170,7 +197,7 @@ export const settleClash = (
 
 /** Keeps a photo and its entry on the card together. */
 export const addPhoto = (photo: KeptPhoto, by: CardEdit, seen?: JobCard): Promise<Changed> =>
-  edit(photo.card, plainly(by, seen), (change) => putPhoto(change, photo));
+  edit(photo.card, plainly(by, seen), (change) => putPhoto(change, photo), [photo]);
 
 /** Takes a photo away with its entry on the card. */
 export const removePhoto = (card: string, photo: string, seen?: JobCard): Promise<Changed> =>
@@ -178,12 +205,14 @@ export const removePhoto = (card: string, photo: string, seen?: JobCard): Promis
     card,
     plainly((there) => withoutPhoto(there, photo, Date.now()), seen),
     (change) => dropPhotos(change, card, (id) => id === photo),
+    [{ card, id: photo }],
   );
 
 /** Puts cards with their photos in place, all or none; what can not be read is left as it lies there. */
 export const putCards = async (cards: readonly JobCard[], photos: readonly KeptPhoto[]): Promise<void> => {
   const read = await cardReader();
-  const added = await write(async (change) => {
+  const ids = cards.map(({ id }) => id);
+  const added = await write({ cards: ids, photos }, async (change) => {
     let fresh = 0;
     for (const card of cards) {
       const there = await cardIn(change, read, card.id);
@@ -196,5 +225,5 @@ export const putCards = async (cards: readonly JobCard[], photos: readonly KeptP
     return fresh;
   });
   markChange(added);
-  tellTabs(cards.map(({ id }) => id));
+  tellTabs(ids);
 };

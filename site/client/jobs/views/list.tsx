@@ -1,5 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { counted } from '../../shared/counted.ts';
+import { copiesLackRoom } from '../../shared/second-copy.ts';
+import { forget, recall } from '../../shared/storage.ts';
 import { exportAll } from '../files/export.ts';
 import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
 import type { Listed } from '../store/listed.ts';
@@ -21,13 +23,29 @@ const saveAll = async (photos: boolean, say: JobsFrame['say']): Promise<void> =>
   );
 };
 
-/** What is worth saying once the list stands: cards that were cleared, and changes that no file holds. */
+/** What is worth saying once the list stands: cards that were lost, or come back; and changes that no file holds. */
 const lookAfter = async (say: JobsFrame['say']): Promise<void> => {
   const before = readMarks();
   const cards = await countCards();
-  if (!cards && before.cards)
+  const back = recall('cards-back');
+  if (back) {
+    forget('cards-back');
+    const lost = back.photosLost ? `, without ${counted(back.photosLost, 'photo')} that had no copy` : '';
+    say(
+      `This browser had lost its store; ${counted(back.cards, 'card')} ${back.cards === 1 ? 'was' : 'were'} put back from the second copy${lost}. Look whether all is there, and save all as a file.`,
+    );
+  } else if (!cards && before.cards)
     say(
       `This browser held ${counted(before.cards, 'card')}, and they are gone: its storage was cleared. If you saved them as a file, bring it in below.`,
+    );
+  else if (cards && copiesLackRoom())
+    say(
+      <>
+        The storage of this browser has no room for a second copy of all cards and photos.{' '}
+        <Act class="plain" act={() => saveAll(true, say)}>
+          Save all as a file
+        </Act>
+      </>,
     );
   else if (cards && before.changes >= REMIND_AFTER)
     say(

@@ -1,0 +1,39 @@
+import { readData, Shelf, tryCopy } from '../shared/second-copy.ts';
+
+/** The second copy of the clock, by when the clock was written. */
+const SHELF = new Shelf('clock');
+const ID = 'now';
+
+/** What the database holds, or held. */
+export type Clock = { readonly now: unknown; readonly aside: unknown; readonly written: number };
+const isClock = (data: unknown): data is Omit<Clock, 'written'> =>
+  typeof data === 'object' && data !== null && 'now' in data && 'aside' in data;
+
+const versions = async (): Promise<readonly number[]> => (await SHELF.all()).get(ID) ?? [];
+
+/** The newest copy that can be read. */
+export const copiedClock = (): Promise<Clock | undefined> =>
+  tryCopy(async () => {
+    for (const written of await versions()) {
+      const data = await readData(SHELF, ID, written);
+      if (isClock(data)) return { now: data.now, aside: data.aside, written };
+    }
+    return undefined;
+  });
+
+/** What this page knows to be copied. */
+let copied = -1;
+
+/** Lets the copy follow what is on the disk. A coat that was taken off stays on no older copy. */
+export const copyClock = async (clock: Clock, fewer: boolean): Promise<void> => {
+  const { now, aside, written } = clock;
+  if (copied >= written) return;
+  await tryCopy(async () => {
+    const there = await versions();
+    // A later one is another tab's, which has this change in it.
+    const older = there.filter((one) => one < written);
+    if (older.length === there.length)
+      await SHELF.put(ID, written, JSON.stringify({ now, aside }), 'application/json', older, fewer ? 1 : 2);
+    copied = written;
+  });
+};
