@@ -27,7 +27,7 @@ import {
   setCardAside,
   settleClash,
 } from '../../site/client/jobs/store/index.ts';
-import { compareCopies } from '../../site/client/jobs/store/whole.ts';
+import { compareCopies, soundCopy } from '../../site/client/jobs/store/whole.ts';
 import { copiesLackRoom } from '../../site/client/shared/second-copy.ts';
 import { recall } from '../../site/client/shared/storage.ts';
 import { copyName } from '../../site/shared/storage-keys.ts';
@@ -294,9 +294,10 @@ it('puts back what a database has lost that is not empty', async () => {
   expect(recall('cards-back')).toEqual({ cards: 2, photosLost: 0 });
 });
 
-it('leaves a damaged card to her, and its sound copy where it is', async () => {
+it('leaves a damaged card to her, and has its sound copy for her', async () => {
   await addCard(cardOf('one'));
   await addCard(cardOf('two'));
+  const sound = await kept('one');
   const db = await jobsDb();
   await db.put('cards', { ...(await kept('one')), coats: 'gone' });
   const copies = memory.standing(copyName('cards'));
@@ -304,6 +305,13 @@ it('leaves a damaged card to her, and its sound copy where it is', async () => {
   await compareCopies(await jobsDb());
   expect((await readOne('one')).kind).toBe('unreadable');
   expect(memory.standing(copyName('cards'))).toEqual(copies);
+  const copy = await soundCopy('one');
+  expect(copy).toEqual(sound);
+  if (!copy) return;
+  await mendCard(copy);
+  expect(await kept('one')).toEqual(sound);
+  expect(await readAside()).toMatchObject([{ id: 'one', raw: { coats: 'gone' } }]);
+  expect(await soundCopy('none')).toBeUndefined();
 });
 
 it('makes room for a change where copies of photos take it', async () => {

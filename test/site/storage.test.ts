@@ -46,6 +46,22 @@ it('shows no damaged card, offers it as it lies there, and leaves it there', asy
   await opened.close();
 });
 
+it('offers the second copy in the place of a damaged card', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page);
+  const sound = await cardsIn(page);
+  await putRecords(page, 'cards', [{ ...sound[0], coats: 'gone' }]);
+  await page.reload();
+  await page.getByRole('button', { name: 'Take the second copy' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  expect(await cardsIn(page)).toEqual(sound);
+  await page.goto(JOBS);
+  await page.getByText('Set aside: 1 damaged card').waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
 const second = async ({ page }: Opened, id: string): Promise<Page> => {
   const tab = await page.context().newPage();
   await tab.goto(`${JOBS}#card-${id}`);

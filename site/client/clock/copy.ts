@@ -27,7 +27,7 @@ let copied = -1;
 /** Lets the copy follow what is on the disk. A coat that was taken off stays on no older copy. */
 export const copyClock = async (clock: Clock, fewer: boolean): Promise<void> => {
   const { now, aside, written } = clock;
-  if (copied >= written) return;
+  if (copied === written) return;
   await tryCopy(async () => {
     const there = await versions();
     // A later one is another tab's, which has this change in it.

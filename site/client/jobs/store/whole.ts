@@ -98,6 +98,12 @@ const readCopies = async (ids: readonly string[], there: Shelves): Promise<Found
   return found;
 };
 
+/** The newest second copy of a card that can be read: for one whose record can not. */
+export const soundCopy = async (id: string): Promise<JobCard | undefined> => {
+  const there = await tryCopy(readShelves);
+  return there && (await readCopies([id], there)).sound[0]?.card;
+};
+
 const isRemoved = (data: unknown): data is RemovedCard =>
   typeof data === 'object' && data !== null && 'id' in data && 'name' in data && 'at' in data;
 const isAside = (data: unknown): data is Omit<SetAside, 'photos'> & { readonly photos: readonly string[] } =>

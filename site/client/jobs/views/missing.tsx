@@ -1,4 +1,5 @@
 import type { CardFault } from '#engine/jobs.ts';
+import { sayMoment } from '../../shared/say-date.ts';
 import { saveFound } from '../files/export.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { mendCard, type Read, removeCard, setCardAside } from '../store/index.ts';
@@ -18,8 +19,14 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
   const salvaged = useLoaded(async () => {
     frame.title('This card could not be read');
     const { salvageCard } = await import('../store/schema.ts');
-    return { found: salvageCard(read.raw, id, Date.now()) };
+    const { soundCopy } = await import('../store/whole.ts');
+    return { found: salvageCard(read.raw, id, Date.now()), copy: await soundCopy(id) };
   }, id);
+  const takeCopy = async () => {
+    if (!salvaged?.copy) return;
+    await mendCard(salvaged.copy);
+    location.reload();
+  };
   const mend = async () => {
     if (!salvaged?.found) return;
     await mendCard(salvaged.found.card);
@@ -52,12 +59,23 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
           <FaultList faults={unnamed(read.faults)} />
         </details>
       )}
+      {salvaged?.copy && (
+        <section>
+          <h2>Its second copy is whole</h2>
+          <p>
+            {`It is the card as it was on ${sayMoment(salvaged.copy.changedAt)}. It can take the place of the damaged one, which is set aside as it was found.`}
+          </p>
+          <Act class="go" act={takeCopy}>
+            Take the second copy
+          </Act>
+        </section>
+      )}
       {salvaged?.found && (
         <section>
           <h2>Most of it can be read</h2>
           <p>The card can be mended by leaving this out; the damaged one is set aside, as it was found:</p>
           <FaultList faults={unnamed(salvaged.found.leftOut)} />
-          <Act class="go" act={mend}>
+          <Act class={salvaged.copy ? 'quiet' : 'go'} act={mend}>
             Mend it so
           </Act>
         </section>
