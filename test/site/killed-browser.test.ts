@@ -69,8 +69,9 @@ const WRITE = ({ id, from, coat, product, kept }: Begin) => {
 
 const READ = async (id: string) => {
   const { store, clock } = window as unknown as OnPage;
-  // A browser that finds its databases torn has none by now; what is read then comes from the second copies.
-  const wiped = !(await indexedDB.databases()).some(({ name }) => name === 'halfdry');
+  // A browser that finds its databases torn fails here, or has none; what is read then comes from the second copies.
+  const names = await indexedDB.databases().catch(() => []);
+  const wiped = !names.some(({ name }) => name === 'halfdry');
   const [read, on] = [await store.readOne(id), await clock.loadClock()];
   return {
     wiped,

@@ -16,6 +16,11 @@ export const coatMayRun = async (): Promise<boolean> => {
   try {
     const all = await indexedDB.databases?.();
     if (all === undefined || all.some(({ name }) => name === CLOCK_DB)) return true;
+  } catch (error) {
+    // Also where the browser has just found its databases torn.
+    if (!(error instanceof DOMException)) throw error;
+  }
+  try {
     return typeof caches !== 'undefined' && (await caches.has(copyName('clock')));
   } catch (error) {
     if (error instanceof DOMException) return false;

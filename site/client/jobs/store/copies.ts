@@ -19,7 +19,7 @@ export const SHELVES = {
   cards: new Shelf('cards'),
   /** A photo, by its card and its id; it has one version. */
   photos: new Shelf('photos'),
-  /** What was set aside, without its photos, which stand with the others. */
+  /** What was set aside, without its photos, which stand with the others under `asideOf`. */
   aside: new Shelf('aside'),
   removed: new Shelf('removed'),
 } as const;
@@ -27,6 +27,14 @@ export type Shelves = Readonly<Record<keyof typeof SHELVES, Versions>>;
 
 /** The one version of a photo. */
 export const PHOTO = 0;
+/** Whose photos those of a card that was set aside are: another of the same id may stand in the list. */
+const ASIDE = 'aside/';
+export const asideOf = (card: string): string => ASIDE + card;
+/** The card of a key among the copies of photos, also of one that was set aside. */
+export const cardOf = (key: string): string => {
+  const owner = cardUnder(key);
+  return owner.startsWith(ASIDE) ? owner.slice(ASIDE.length) : owner;
+};
 const JSON_TYPE = 'application/json';
 
 /** A record as text; nothing of one that no text can hold, as damage may have left it. */
@@ -89,39 +97,50 @@ const followEdit = async (db: JobsDb, { cards, photos = [] }: Touched): Promise<
   }
 };
 
+type Photos = ReadonlyMap<string, ReadonlySet<string>>;
+const NONE: ReadonlySet<string> = new Set();
+
+const dropPhotos = async (owner: string, copied: ReadonlySet<string>, wanted: readonly string[]) => {
+  for (const photo of copied)
+    if (!wanted.includes(photo)) await SHELVES.photos.drop(keyOf(owner, photo), [PHOTO]);
+};
+
 /** Makes the copies under an id what lies in the store under it, whatever stood there. */
 const followOne = async (
   db: JobsDb,
   id: string,
   there: Shelves,
-  copied: ReadonlySet<string>,
-  anew: ReadonlySet<string>,
+  copied: Photos,
+  written: Photos,
 ): Promise<void> => {
   const standing = await standingIn(db, id);
   const { raw, aside, removed } = standing;
   const versions = (shelf: keyof Shelves) => there[shelf].get(id) ?? [];
+  const own = copied.get(id) ?? NONE;
+  const beside = copied.get(asideOf(id)) ?? NONE;
   // First what comes, then what goes; and the note that a card was taken away before its copies are.
   if (removed) await putText(SHELVES.removed, id, removed.at, removed, versions('removed'));
-  const photos = new Map(aside?.photos.map((photo) => [photo.id, photo]));
-  if (standing.photos.some((photo) => anew.has(photo) || !copied.has(photo)))
-    for (const photo of await photosOf(db, id)) photos.set(photo.id, photo);
-  for (const [photo, found] of photos)
-    if (anew.has(photo) || !copied.has(photo)) await putPhoto({ ...found, card: id });
+  const missing = standing.photos.filter((photo) => !own.has(photo) || written.get(id)?.has(photo));
+  const found = missing.length ? await photosOf(db, id) : [];
+  for (const photo of found) if (missing.includes(photo.id)) await putPhoto(photo);
   if (aside) {
+    const other = !versions('aside').includes(aside.at);
+    for (const photo of aside.photos)
+      if (other || !beside.has(photo.id)) await putPhoto({ ...photo, card: asideOf(id) });
     const ids = aside.photos.map((photo) => photo.id);
     await putText(SHELVES.aside, id, aside.at, { ...aside, photos: ids }, versions('aside'));
   }
   if (raw !== undefined) await putCopy(id, standing, versions('cards'));
   else await SHELVES.cards.drop(id, versions('cards'));
   // One that stands on the card is wanted also where the store has not got it: there may have been no room for it.
-  const wanted = new Set([...standing.photos, ...photos.keys(), ...photosOn(raw)]);
-  for (const photo of copied) if (!wanted.has(photo)) await SHELVES.photos.drop(keyOf(id, photo), [PHOTO]);
+  await dropPhotos(id, own, [...standing.photos, ...photosOn(raw)]);
+  await dropPhotos(asideOf(id), beside, aside?.photos.map((photo) => photo.id) ?? []);
   if (!aside) await SHELVES.aside.drop(id, versions('aside'));
   if (!removed) await SHELVES.removed.drop(id, versions('removed'));
 };
 
 /** Ids of photos by their card, out of keys that name both. */
-export const photosByCard = (keys: Iterable<string>): ReadonlyMap<string, ReadonlySet<string>> => {
+export const photosByCard = (keys: Iterable<string>): Photos => {
   const found = new Map<string, Set<string>>();
   for (const key of keys) {
     const card = cardUnder(key);
@@ -141,12 +160,12 @@ export const followWhole = async (db: JobsDb, { cards, photos = [] }: Touched): 
   const there = await tryCopy(readShelves);
   if (!there) return;
   const copied = photosByCard([...there.photos.keys()]);
-  const anew = photosByCard(photos.map(({ card, id }) => keyOf(card, id)));
+  const written = photosByCard(photos.map(({ card, id }) => keyOf(card, id)));
   for (let from = 0; from < ids.length; from += BATCH) {
     const left = ids.slice(from, from + BATCH);
     const lane = async () => {
       for (let id = left.pop(); id !== undefined; id = left.pop()) {
-        await followOne(db, id, there, copied.get(id) ?? new Set(), anew.get(id) ?? new Set());
+        await followOne(db, id, there, copied, written);
       }
     };
     await tryCopy(async () => void (await Promise.all(Array.from({ length: LANES }, lane))));

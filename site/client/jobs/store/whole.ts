@@ -3,9 +3,18 @@ import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { canCopy, readData, type Shelf, tryCopy } from '../../shared/second-copy.ts';
 import { keep, recall } from '../../shared/storage.ts';
 import type { KeptClash } from './clashes.ts';
-import { followWhole, PHOTO, photosByCard, readShelves, SHELVES, type Shelves } from './copies.ts';
+import {
+  asideOf,
+  cardOf,
+  followWhole,
+  PHOTO,
+  photosByCard,
+  readShelves,
+  SHELVES,
+  type Shelves,
+} from './copies.ts';
 import { isEmpty, type JobsDb } from './db.ts';
-import { cardUnder, type KeptPhoto, keyOf, photoUnder, putPhoto } from './photos.ts';
+import { type KeptPhoto, keyOf, photoUnder, putPhoto } from './photos.ts';
 import { changedOn, nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
 import type { SetAside } from './set-aside.ts';
@@ -34,7 +43,7 @@ const standingIn = async (db: JobsDb) => {
     const at = line ? line.summary && line.changedAt : changedOn(await db.get('cards', id));
     cards.set(id, at);
   }
-  for (const one of aside) for (const { id } of one.photos) photos.push(keyOf(one.id, id));
+  for (const one of aside) for (const { id } of one.photos) photos.push(keyOf(asideOf(one.id), id));
   return {
     cards,
     photos: new Set(photos),
@@ -137,9 +146,7 @@ const PHOTOS_AT_ONCE = 12;
 /** Puts the photos of these cards back, as far as there is room. */
 const putPhotosBack = async (db: JobsDb, there: Shelves, cards: readonly JobCard[]): Promise<void> => {
   const copied = photosByCard(there.photos.keys());
-  const wanted = cards.flatMap(({ id }) =>
-    [...(copied.get(id) ?? [])].map((photo) => ({ card: id, id: photo })),
-  );
+  const wanted = cards.flatMap(({ id: card }) => [...(copied.get(card) ?? [])].map((id) => ({ card, id })));
   for (let from = 0; from < wanted.length; from += PHOTOS_AT_ONCE) {
     const some = wanted.slice(from, from + PHOTOS_AT_ONCE);
     const copies = await Promise.all(some.map(({ card, id }) => tryCopy(() => readPhoto(card, id))));
@@ -188,8 +195,8 @@ const putBack = async (db: JobsDb, ids: readonly string[], there: Shelves, whole
   const photos: KeptPhoto[] = [];
   for (const one of aside)
     for (const id of one.photos) {
-      const photo = await tryCopy(() => readPhoto(one.id, id));
-      if (photo) photos.push(photo);
+      const photo = await tryCopy(() => readPhoto(asideOf(one.id), id));
+      if (photo) photos.push({ ...photo, card: one.id });
     }
   await asFarAsItGoes(() =>
     putPhotosBack(
@@ -248,9 +255,9 @@ const behindIn = (standing: Standing, there: Shelves): readonly string[] => {
   for (const id of there.removed.keys()) if (!removed.has(id)) behind.add(id);
   for (const id of there.cards.keys())
     if (!cards.has(id) && (aside.has(id) || removed.has(id))) behind.add(id);
-  for (const key of photos) if (!there.photos.has(key)) behind.add(cardUnder(key));
+  for (const key of photos) if (!there.photos.has(key)) behind.add(cardOf(key));
   for (const key of there.photos.keys()) {
-    const card = cardUnder(key);
+    const card = cardOf(key);
     if (!photos.has(key) && (cards.has(card) || aside.has(card) || removed.has(card))) behind.add(card);
   }
   return [...behind];
