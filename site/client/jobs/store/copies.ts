@@ -153,11 +153,18 @@ export const photosByCard = (keys: Iterable<string>): Photos => {
 const BATCH = 24;
 const LANES = 6;
 
-/** Makes the copies of these cards what lies in the store. Only for the one that writes: see `asOnlyWriter`. */
-export const followWhole = async (db: JobsDb, { cards, photos = [] }: Touched): Promise<void> => {
+/**
+ * Makes the copies of these cards what lies in the store. Only for the one that writes: see `asOnlyWriter`. What was
+ * known to stand there may be older than that: what came since is newer than the store was then, and stays.
+ */
+export const followWhole = async (
+  db: JobsDb,
+  { cards, photos = [] }: Touched,
+  known?: Shelves,
+): Promise<void> => {
   const ids = [...new Set(cards)];
   if (!ids.length) return;
-  const there = await tryCopy(readShelves);
+  const there = known ?? (await tryCopy(readShelves));
   if (!there) return;
   const copied = photosByCard([...there.photos.keys()]);
   const written = photosByCard(photos.map(({ card, id }) => keyOf(card, id)));

@@ -280,5 +280,5 @@ export const compareCopies = async (db: JobsDb): Promise<void> => {
   if (lost.length) await asOnlyMender(() => putBack(db, lost, there, false));
   const behind = behindIn(standing, there).filter((id) => !lost.includes(id));
   for (let from = 0; from < behind.length; from += AT_ONCE)
-    await asOnlyWriter(() => followWhole(db, { cards: behind.slice(from, from + AT_ONCE) }));
+    await asOnlyWriter(() => followWhole(db, { cards: behind.slice(from, from + AT_ONCE) }, there));
 };
