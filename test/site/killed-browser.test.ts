@@ -154,8 +154,9 @@ it.skipIf(!inject('browser'))(
       dice = (dice * 1_103_515_245 + 12_345) % 2 ** 31;
       return (dice / 2 ** 31) * 250;
     };
+    let running: Running | undefined;
     try {
-      let running = await start(profile, code, acked);
+      running = await start(profile, code, acked);
       await running.page.evaluate(
         (one) => (window as unknown as OnPage).store.addCard(one as never),
         first as unknown,
@@ -185,8 +186,8 @@ it.skipIf(!inject('browser'))(
         told.card = countIn(found.card?.name);
         told.coat = newest;
       }
-      await killWhole(running);
     } finally {
+      if (running) await killWhole(running);
       rmSync(profile, { recursive: true, force: true });
     }
     console.log('browser kills', JSON.stringify(tally));
