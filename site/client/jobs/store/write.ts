@@ -29,7 +29,7 @@ export type CardEdit = (card: JobCard) => JobCard;
 
 /** Forced onto the disk before it counts as saved. */
 const STRICT = { durability: 'strict' } as const;
-export const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
+const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
 const begin = (db: JobsDb) => db.transaction(ALL, 'readwrite', STRICT);
 export type Change = ReturnType<typeof begin>;
 
