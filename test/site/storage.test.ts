@@ -207,7 +207,7 @@ it('puts cards, photos and coats back where the browser has lost its databases, 
   expect((await recordsIn<{ id: string }>(page, 'photos')).map((photo) => photo.id)).toEqual(
     photos.map((photo) => photo.id),
   );
-  await page.getByRole('link', { name: 'Navy dresser' }).click();
+  await page.locator('.cards a').click();
   await page.locator('.photos img').waitFor();
   await page.goto('/clock/');
   await page.locator('.troubles', { hasText: '1 coat was put back on the clock' }).waitFor();

@@ -11,15 +11,23 @@ const isClock = (data: unknown): data is Omit<Clock, 'written'> =>
 
 const versions = async (): Promise<readonly number[]> => (await SHELF.all()).get(ID) ?? [];
 
+/** Set once this page has looked and found none. */
+let none = false;
+/** Whether there is surely no copy, so that the first coat waits for no look at one. */
+export const knownUncopied = (): boolean => none;
+
 /** The newest copy that can be read. */
-export const copiedClock = (): Promise<Clock | undefined> =>
-  tryCopy(async () => {
+export const copiedClock = async (): Promise<Clock | undefined> => {
+  const copy = await tryCopy(async () => {
     for (const written of await versions()) {
       const data = await readData(SHELF, ID, written);
       if (isClock(data)) return { now: data.now, aside: data.aside, written };
     }
     return undefined;
   });
+  none = !copy;
+  return copy;
+};
 
 /** What this page knows to be copied. */
 let copied = -1;
@@ -35,5 +43,6 @@ export const copyClock = async (clock: Clock, fewer: boolean): Promise<void> => 
     if (older.length === there.length)
       await SHELF.put(ID, written, JSON.stringify({ now, aside }), 'application/json', older, fewer ? 1 : 2);
     copied = written;
+    none = false;
   });
 };

@@ -1,6 +1,6 @@
 import { type ClockStore, emptyStore, type LaidCoat, readStore } from '#engine/clock.ts';
 import { forget, keep, lookUp } from '../shared/storage.ts';
-import { copiedClock, copyClock } from './copy.ts';
+import { type Clock, copiedClock, copyClock, knownUncopied } from './copy.ts';
 import { type ClockDb, clockDb } from './database.ts';
 
 /** What is on the clock, and how that stands. */
@@ -73,9 +73,10 @@ const inOne = async (
   db: ClockDb,
   by: Change | undefined,
   asideNow?: readonly unknown[],
+  copy?: Clock,
+  looked = knownUncopied(),
 ): Promise<OnClock> => {
   const old = oldClock();
-  const copy = (await db.count('clock')) ? undefined : await copiedClock();
   const change = db.transaction('clock', 'readwrite', STRICT);
   // Its end is told by the write that ended it; unheard, it would be told twice.
   change.done.catch(() => undefined);
@@ -85,7 +86,10 @@ const inOne = async (
     place.get('aside'),
     place.get('written'),
   ]);
-  const lost = now === undefined && aside === undefined ? copy : undefined;
+  const empty = now === undefined && aside === undefined;
+  // No transaction waits for another store, so it begins again once the copy is read.
+  if (empty && !looked) return inOne(db, by, asideNow, await copiedClock(), true);
+  const lost = empty ? copy : undefined;
   const there = joined({ now: lost?.now ?? now, aside: lost?.aside ?? aside, old });
   const store = by ? by(there.store) : there.store;
   const left = asideNow ?? there.aside;
