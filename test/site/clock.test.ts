@@ -192,6 +192,7 @@ it('leads from the first page to hands off until … in two taps at most', async
   await page.fill('[name=air]', '64.4');
   await page.fill('[name=humidity]', '65');
   await page.locator('.go').tap();
+  await page.locator('.on-clock').waitFor();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
   await page.locator('hd-clock').getByText('Now setting').waitFor();
@@ -208,6 +209,7 @@ it('lets her word win over the clock until she takes it back', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
   await page.locator('.go').tap();
+  await page.locator('.on-clock').waitFor();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/defects/cloudy-film/#how-dry');
   await page.locator('.by-clock').getByText('The clock says: setting').waitFor();
