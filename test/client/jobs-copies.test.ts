@@ -5,7 +5,7 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { newCard } from '#engine/jobs/card.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { bringIn } from '../../site/client/jobs/files/bring-in.ts';
+import { importCards } from '../../site/client/jobs/files/import-cards.ts';
 import { closeJobsDb, jobsDb } from '../../site/client/jobs/store/db.ts';
 import {
   addCard,
@@ -432,12 +432,12 @@ const acts: Readonly<Record<Step['does'], (step: Step) => Promise<unknown>>> = {
     const card = { ...cardOf(id, `From a file ${byte}`), changedAt: NOW + byte, photos: [entryOf(photo)] };
     return byte % 2
       ? putCards([card], [photoOf(photo, id, byte)])
-      : bringIn({ cards: [card], photos: [photoOf(photo, id, byte)], removed: [], rows: [] });
+      : importCards({ cards: [card], photos: [photoOf(photo, id, byte)], removed: [], rows: [] });
   },
   'file-removes': async ({ id }) => {
     const removed = [{ id, name: 'Taken away there', at: Date.now() + 1e6 }];
     const row = { id, name: 'x', kind: 'goes', at: removed[0]?.at ?? 0 };
-    const gone = await bringIn({ cards: [], photos: [], removed, rows: [row as never] });
+    const gone = await importCards({ cards: [], photos: [], removed, rows: [row as never] });
     for (const one of gone) takenOut.set(one.id, one);
   },
   again: async () => {
