@@ -2,6 +2,7 @@ import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
 import { MINUTE } from '#engine/time.ts';
 import { Caution } from '../shared/caution.tsx';
+import { counted } from '../shared/counted.ts';
 import { sayMoment } from '../shared/say-date.ts';
 
 const VERDICTS = {
@@ -39,6 +40,27 @@ export const reasonsAgainst = (
   now: number,
 ): readonly string[] => (judgement && now - laidAt < JUST_NOW ? sayNoes(judgement) : []);
 
+/** Stops stand whole, each by itself; of the cautions the first does, and the others are folded below it. */
+const Cautions = ({ cautions }: Pick<Judgement, 'cautions'>) => {
+  const stops = cautions.filter(({ kind }) => kind === 'stop');
+  const [first, ...more] = cautions.filter(({ kind }) => kind !== 'stop');
+  return (
+    <>
+      {[...stops, ...(first ? [first] : [])].map((rule) => (
+        <Caution key={rule.id} rule={rule} />
+      ))}
+      {more.length > 0 && (
+        <details class="fold cautions">
+          <summary>{counted(more.length, 'more caution')}</summary>
+          {more.map((rule) => (
+            <Caution key={rule.id} rule={rule} />
+          ))}
+        </details>
+      )}
+    </>
+  );
+};
+
 /** What stands before a coat: whether it may be laid, the cautions, and what to mind of product, piece and weather. */
 export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => {
   const { verdict, cautions, care, weatherCare } = judgement;
@@ -52,9 +74,7 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
       {weatherCare.map((says) => (
         <p key={says}>{says}</p>
       ))}
-      {cautions.map((rule) => (
-        <Caution key={rule.id} rule={rule} />
-      ))}
+      <Cautions cautions={cautions} />
       {care.map(({ why, instead }) => (
         <p key={why} class="small">
           {why} {instead}
