@@ -1,0 +1,17 @@
+import type { Step } from '#engine/model/step.ts';
+import { choices } from '../shared/choices.ts';
+
+/** Facts whose answers name a thing, as it can stand behind "if yours is". */
+const NAMED: Readonly<Record<string, { readonly values: Readonly<Record<string, string>> }>> = {
+  family: choices.family,
+};
+
+/** For whom a step is that not all take, as its heading says it. */
+export const onlyIf = ({ when }: Pick<Step, 'when'>): string => {
+  const [[fact = '', test] = [], ...others] = Object.entries(when ?? {});
+  const words = NAMED[fact]?.values;
+  const wanted = typeof test === 'string' ? [test] : test;
+  if (!words || others.length || !Array.isArray(wanted)) return 'If it applies to yours';
+  const names = wanted.map((value) => words[String(value)]?.split(',')[0]?.toLowerCase());
+  return names.includes(undefined) ? 'If it applies to yours' : `If yours is ${names.join(' or ')}`;
+};
