@@ -1,6 +1,7 @@
 import { grainMicrometers } from '#engine/calc/abrasives.ts';
 import { dewPoint } from '#engine/calc/dew-point.ts';
 import { dryFilmMicrometers } from '#engine/calc/film.ts';
+import { toFahrenheit, toMils } from '#engine/calc/units.ts';
 import { type ClockProduct, clockNow, clockProduct } from '#engine/clock.ts';
 import type { Knowledge, Stage } from '#engine/index.ts';
 import type { LESSON_DRAWINGS } from '#engine/model/lesson.ts';
@@ -17,12 +18,20 @@ export type LessonDrawing = {
   readonly lines: readonly { d: string; is: string }[];
   readonly words: readonly { x: number; y: number; text: string; is: string }[];
 };
-export const WIDE = 640;
+/** So narrow that its words of 18 are read on a phone, where it is drawn about as wide as it says. */
+export const WIDE = 420;
 
 type Parts = {
   -readonly [K in 'boxes' | 'lines' | 'words']: LessonDrawing[K][number][];
 };
 const blank = (): Parts => ({ boxes: [], lines: [], words: [] });
+
+/** A thin length in both units, as it is read on a gauge. */
+const thin = (micrometers: number): string => {
+  const mils = toMils(micrometers).toFixed(1).replace('.0', '');
+  return `${mils} ${mils === '1' ? 'mil' : 'mils'} (${Math.round(micrometers)} µm)`;
+};
+const fahrenheit = (celsius: number): number => Math.round(toFahrenheit(celsius));
 
 const MINUTE = 60_000;
 const DAY = 1440;
@@ -56,7 +65,9 @@ const drying = (known: Knowledge): LessonDrawing => {
   const said: string[] = [];
   for (const [id, how] of kinds) {
     const product: ClockProduct = clockProduct(known.get('product', id));
-    parts.words.push({ x: left, y, text: `${product.name}: ${how.toLowerCase()}`, is: 'strong' });
+    parts.words.push({ x: left, y, text: product.name, is: 'strong' });
+    y += 22;
+    parts.words.push({ x: left, y, text: how, is: 'plain' });
     y += 10;
     for (const [celsius, relativeHumidity, where] of rooms) {
       const coat = { id: '', piece: '', product: id, laidAt: 0, celsius, relativeHumidity, coatNumber: 1 };
@@ -75,7 +86,7 @@ const drying = (known: Knowledge): LessonDrawing => {
         }
         at = to;
       });
-      y += 42;
+      y += 41;
       parts.words.push({ x: left, y, text: where, is: 'plain' });
       y += 9;
       said.push(
@@ -93,21 +104,21 @@ const drying = (known: Knowledge): LessonDrawing => {
     [21 * DAY, '3 weeks'],
   ] as const) {
     const x = onLog(minutes, first, last, left, right);
-    parts.lines.push({ d: `M${x} 32V${y - 20}`, is: 'grid' });
-    parts.words.push({ x: Math.min(x, WIDE - 80), y, text, is: 'plain' });
+    parts.lines.push({ d: `M${x} 54V${y - 18}`, is: 'grid' });
+    parts.words.push({ x: Math.min(x, WIDE - 60), y, text, is: 'plain' });
   }
   y += 14;
   SHOWN_STAGES.forEach(([stage, name], index) => {
-    const x = left + (index % 3) * 210;
-    const row = y + Math.floor(index / 3) * 30;
+    const x = left + (index % 2) * 200;
+    const row = y + Math.floor(index / 2) * 30;
     parts.boxes.push({ x, y: row, w: 26, h: 18, is: stage });
     parts.words.push({ x: x + 34, y: row + 15, text: name, is: 'plain' });
   });
-  parts.boxes.push({ x: left + 420, y: y + 30, w: 26, h: 18, is: 'perhaps' });
-  parts.words.push({ x: left + 454, y: y + 45, text: 'one or the other', is: 'plain' });
+  parts.boxes.push({ x: left + 200, y: y + 60, w: 26, h: 18, is: 'perhaps' });
+  parts.words.push({ x: left + 234, y: y + 75, text: 'one or the other', is: 'plain' });
   return {
     ...parts,
-    tall: y + 58,
+    tall: y + 88,
     says: `Stages of three coats over time. ${said.join('. ')}.`,
     caption:
       'Reckoned by the coat clock for thin coats. Each step to the right is ten times as long. The can wins.',
@@ -117,7 +128,7 @@ const drying = (known: Knowledge): LessonDrawing => {
 /** A top laid from end to end, the far side first. */
 const strokes = (): LessonDrawing => {
   const parts = blank();
-  const [left, top, wide, high, band, over] = [20, 34, 600, 250, 62, 12];
+  const [left, top, wide, high, band, over] = [16, 32, 388, 250, 62, 12];
   parts.boxes.push({ x: left, y: top, w: wide, h: high, is: 'base' });
   for (let n = 0; n < 5; n++) {
     const y = top + n * (band - over);
@@ -126,10 +137,10 @@ const strokes = (): LessonDrawing => {
     const mid = y + band / 2 + (n ? 6 : 0);
     parts.words.push({ x: left + 12, y: mid + 7, text: String(n + 1), is: 'strong' });
     parts.lines.push({
-      d: `M${left + 150} ${mid}H${left + wide - 8}m-12 -8l12 8l-12 8`,
+      d: `M${left + 112} ${mid}H${left + wide - 8}m-12 -8l12 8l-12 8`,
       is: 'arrow',
     });
-    parts.lines.push({ d: `M${left + 138} ${mid}H${left + 40}m12 -8l-12 8l12 8`, is: 'arrow thin' });
+    parts.lines.push({ d: `M${left + 100} ${mid}H${left + 32}m12 -8l-12 8l12 8`, is: 'arrow thin' });
   }
   parts.words.push({ x: left, y: 24, text: 'Far side', is: 'plain' });
   parts.words.push({ x: left, y: top + high + 38, text: 'You stand here', is: 'plain' });
@@ -150,35 +161,35 @@ const filmBuild = (known: Knowledge): LessonDrawing => {
   const [low, high] = product['volume-solids'];
   const found = dryFilmMicrometers(wet, (low + high) / 2);
   const dry = found.ok ? found.value : 0;
-  const [left, foot, each] = [70, 250, 1.5];
+  const [left, foot, each] = [8, 330, 1.7];
   for (const [um, text] of [
-    [25, 'a frame: 25 µm'],
-    [50, 'a dresser: 50 µm'],
-    [75, 'a table: 75 µm'],
+    [25, 'A frame'],
+    [50, 'A dresser'],
+    [75, 'A table'],
   ] as const) {
     const y = foot - um * each;
-    parts.lines.push({ d: `M${left} ${y}H${WIDE - 10}`, is: 'grid' });
-    parts.words.push({ x: WIDE - 190, y: y - 6, text, is: 'plain' });
+    parts.lines.push({ d: `M${left} ${y}H${WIDE - 8}`, is: 'grid' });
+    parts.words.push({ x: WIDE - 192, y: y - 6, text: `${text}: ${thin(um)}`, is: 'plain' });
   }
   for (let coats = 1; coats <= 4; coats++) {
-    const x = left + (coats - 1) * 92;
+    const x = left + (coats - 1) * 52;
     parts.boxes.push({
       x,
       y: foot - ((coats - 1) * dry + wet) * each,
-      w: 60,
+      w: 44,
       h: (wet - dry) * each,
       is: 'water',
     });
     for (let n = 0; n < coats; n++)
-      parts.boxes.push({ x, y: foot - (n + 1) * dry * each, w: 60, h: dry * each - 1, is: 'laid' });
-    parts.words.push({ x: x + 6, y: foot + 24, text: `coat ${coats}`, is: 'plain' });
+      parts.boxes.push({ x, y: foot - (n + 1) * dry * each, w: 44, h: dry * each - 1, is: 'laid' });
+    parts.words.push({ x: x + 17, y: foot + 24, text: String(coats), is: 'strong' });
   }
-  parts.words.push({ x: 4, y: foot - 4, text: '0 µm', is: 'plain' });
+  parts.words.push({ x: left + 212, y: foot + 24, text: 'coats', is: 'plain' });
   return {
     ...parts,
     tall: foot + 40,
-    says: `Four coats of ${wet} µm wet film. Each leaves about ${Math.round(dry)} µm when its water has gone: two coats make ${Math.round(2 * dry)}, three ${Math.round(3 * dry)}.`,
-    caption: `A coat of ${wet} µm, as thick as a hair, leaves about ${Math.round(dry)} µm: pale is the water that goes. A run is ten such coats in one place.`,
+    says: `Four coats of ${thin(wet)} wet film. Each leaves about ${thin(dry)} when its water has gone: two coats make ${thin(2 * dry)}, three ${thin(3 * dry)}.`,
+    caption: `A coat of ${thin(wet)}, about as thick as a hair, leaves about ${thin(dry)}: pale is the water that goes. A run is ten such coats in one place.`,
   };
 };
 
@@ -186,27 +197,28 @@ const filmBuild = (known: Knowledge): LessonDrawing => {
 const lowLight = (): LessonDrawing => {
   const parts = blank();
   const rows = [
-    [14, 130, 'Light at 14°: the shadow is four times as long as the bump is high'],
-    [58, 290, 'Light at 58°: hardly a shadow'],
+    [14, 110, ['Light at 14°: the shadow is four times', 'as long as the bump is high']],
+    [58, 300, ['Light at 58°: hardly a shadow']],
   ] as const;
-  for (const [degrees, foot, text] of rows) {
-    const [x, high] = [250, 40];
+  for (const [degrees, foot, texts] of rows) {
+    const [x, high] = [170, 40];
     const tangent = Math.tan((degrees * Math.PI) / 180);
     const long = high / tangent;
     parts.boxes.push({ x: 10, y: foot, w: WIDE - 20, h: 14, is: 'laid' });
     parts.boxes.push({ x: x + 16, y: foot - 5, w: long, h: 5, is: 'shadow' });
     parts.lines.push({ d: `M${x - 16} ${foot}q16 ${-2 * high} 32 0z`, is: 'bump' });
-    const back = Math.min(230, (foot - 20) / tangent);
+    const back = Math.min(150, (foot - 20) / tangent);
     for (const at of [0, -34, -68])
       parts.lines.push({
         d: `M${x + at - back} ${foot - high - (back * tangent) / 1}L${x + at} ${foot - high}`,
         is: 'ray',
       });
-    parts.words.push({ x: 10, y: foot + 38, text, is: 'plain' });
+    for (const [line, text] of texts.entries())
+      parts.words.push({ x: 10, y: foot + 38 + 22 * line, text, is: 'plain' });
   }
   return {
     ...parts,
-    tall: 340,
+    tall: 352,
     says: 'A bump under two lights. At 14 degrees its shadow is four times as long as it is high; at 58 degrees less than once.',
     caption:
       'The shadow is the height divided by the tangent of the angle. That is why a flashlight lies on the board.',
@@ -220,8 +232,8 @@ const grooves = (): LessonDrawing => {
   const said: string[] = [];
   const bar = (text: string, um: number, is: string) => {
     parts.words.push({ x: 8, y: y + 17, text, is: 'strong' });
-    parts.boxes.push({ x: 130, y, w: um * 4, h: 22, is });
-    parts.words.push({ x: 140 + um * 4, y: y + 17, text: `${Math.round(um)} µm`, is: 'plain' });
+    parts.boxes.push({ x: 72, y, w: um * 2.4, h: 22, is });
+    parts.words.push({ x: 80 + um * 2.4, y: y + 17, text: thin(um), is: 'plain' });
     y += 40;
   };
   bar('A hair', 70, 'water');
@@ -229,21 +241,21 @@ const grooves = (): LessonDrawing => {
     const grain = grainMicrometers('FEPA P', grade);
     if (!grain.ok) continue;
     bar(`P${grade}`, grain.value, 'laid');
-    said.push(`P${grade} ${Math.round(grain.value)}`);
+    said.push(`P${grade} ${thin(grain.value)}`);
   }
   return {
     ...parts,
     tall: y + 6,
-    says: `Width of a grain, about as wide as the groove that it leaves, in micrometers: ${said.join(', ')}; a hair has about 70.`,
+    says: `Width of a grain, about as wide as the groove that it leaves: ${said.join(', ')}; a hair has about ${thin(70)}.`,
     caption:
-      'The grain of each paper, about as wide as its groove, beside a hair of 70 µm. P320 and finer go under the next coat.',
+      'The grain of each paper, about as wide as its groove, beside a hair. P320 and finer go under the next coat.',
   };
 };
 
 /** The dew point of the air in a shop, by warmth and humidity. */
 const dewPoints = (): LessonDrawing => {
   const parts = blank();
-  const [left, right, top, foot] = [60, WIDE - 110, 20, 300];
+  const [left, right, top, foot] = [62, WIDE - 86, 20, 320];
   const x = (share: number) => left + ((right - left) * (share - 0.3)) / 0.6;
   const y = (celsius: number) => foot - ((foot - top) * celsius) / 26;
   for (const celsius of [0, 5, 10, 15, 20, 25]) {
@@ -251,12 +263,13 @@ const dewPoints = (): LessonDrawing => {
     parts.words.push({
       x: 4,
       y: y(celsius) + 6,
-      text: `${Math.round((celsius * 9) / 5 + 32)} °F`,
+      text: `${fahrenheit(celsius)} °F`,
       is: 'plain',
     });
+    parts.words.push({ x: 4, y: y(celsius) + 26, text: `${celsius} °C`, is: 'plain' });
   }
   for (const share of [0.3, 0.5, 0.7, 0.9])
-    parts.words.push({ x: x(share) - 16, y: foot + 26, text: `${share * 100} %`, is: 'plain' });
+    parts.words.push({ x: x(share) - 16, y: foot + 46, text: `${share * 100} %`, is: 'plain' });
   const said: string[] = [];
   for (const celsius of [12, 18, 24]) {
     const points = Array.from({ length: 13 }, (_, n) => 0.3 + n * 0.05).flatMap((share) => {
@@ -270,19 +283,20 @@ const dewPoints = (): LessonDrawing => {
     const [, end] = points.at(-1) ?? [0, 0];
     parts.words.push({
       x: right + 8,
-      y: y(end) + 6,
-      text: `air ${Math.round((celsius * 9) / 5 + 32)} °F`,
+      y: y(end) - 4,
+      text: `air ${fahrenheit(celsius)} °F`,
       is: 'strong',
     });
+    parts.words.push({ x: right + 8, y: y(end) + 16, text: `${celsius} °C`, is: 'plain' });
     const middle = dewPoint({ celsius, relativeHumidity: 0.7 });
     if (middle.ok)
       said.push(
-        `at ${Math.round((celsius * 9) / 5 + 32)} °F (${celsius} °C) and 70 % the dew point is ${Math.round((middle.value * 9) / 5 + 32)} °F (${Math.round(middle.value)} °C)`,
+        `at ${fahrenheit(celsius)} °F (${celsius} °C) and 70 % the dew point is ${fahrenheit(middle.value)} °F (${Math.round(middle.value)} °C)`,
       );
   }
   return {
     ...parts,
-    tall: foot + 40,
+    tall: foot + 58,
     says: `Dew point against humidity for three temperatures of the air: ${said.join('; ')}.`,
     caption: `Left: the dew point. ${said[1]?.replace(/^a/, 'A') ?? ''}. A piece must be 5 °F (3 °C) warmer than that, for shellac and lacquer the air 20 °F (11 °C).`,
   };
