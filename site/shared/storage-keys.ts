@@ -17,6 +17,8 @@ export const LOCAL_KEYS = {
   'old-clock': 'halfdry.clock',
   /** What was practised, and when each flaw comes back. */
   practice: 'halfdry.practice',
+  /** A number made of what was last told to the page that listens: words that give another came with a link. */
+  'told-here': 'halfdry.told-here',
 } as const;
 
 /** And in `sessionStorage`, as long as the tab is open. */

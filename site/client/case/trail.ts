@@ -1,6 +1,8 @@
 import { without } from '#engine/index.ts';
-import { HOME } from '../../shared/urls.ts';
+import { HOME, howDryUrl, seeUrl } from '../../shared/urls.ts';
+import { cameFromHere } from '../shared/came-from-here.ts';
 import { button } from '../shared/element.ts';
+import { lookUp } from '../shared/storage.ts';
 import { dropCardInHand } from './card-in-hand.ts';
 import { forgetCase, keepCase, readCase } from './store.ts';
 
@@ -12,14 +14,40 @@ export class TrailElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
-    if (!Object.keys(readCase()).length) return;
-    this.#fresh = button('Start a new case: forget these answers', this.#forget);
+    if (this.#ofSomebodyElse()) {
+      this.querySelector('h2')?.replaceChildren('Somebody else’s answers');
+      this.#offer('Start your own', () => location.assign(this.#beginning));
+      return;
+    }
+    if (Object.keys(readCase()).length) this.#offer('Start a new case: forget these answers', this.#forget);
+  }
+
+  #offer(words: string, act: () => void) {
+    this.#fresh = button(words, act);
     this.querySelector('nav')?.append(this.#fresh);
   }
 
   disconnectedCallback() {
     this.#stop.abort();
     this.#fresh?.remove();
+  }
+
+  /** Whether the answers of the address came with a link: none of them was given here. */
+  #ofSomebodyElse(): boolean {
+    const asked = [...this.querySelectorAll<HTMLElement>('[data-ask]')].map(({ dataset }) => dataset['ask']);
+    const on = readCase();
+    return (
+      asked.length > 0 &&
+      lookUp('case').kind !== 'denied' &&
+      !cameFromHere() &&
+      !asked.some((ask) => ask && on[ask])
+    );
+  }
+
+  /** Where the questions of this walk begin. */
+  get #beginning(): string {
+    const { defect } = this.dataset;
+    return defect ? howDryUrl(defect) : seeUrl([]);
   }
 
   #change = ({ target }: Event) => {

@@ -85,6 +85,7 @@ const SCHEMAS = {
   'old-clock': v.unknown(),
   practice: DECK,
   'schedule-form': FORM,
+  'told-here': count,
 } as const;
 
 type Key = keyof typeof SCHEMAS;

@@ -3,6 +3,7 @@ import { Heard } from './heard.tsx';
 import { LikelyFlaws } from './likely.tsx';
 import { type Listening, understand } from './listen.ts';
 import { NextQuestion } from './next.tsx';
+import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { ReplyToCopy } from './reply.tsx';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { Verdict } from './verdict.tsx';
@@ -10,14 +11,22 @@ import { Verdict } from './verdict.tsx';
 /** Her words, what was understood, what to do now or the next question, the likeliest flaws, and a reply to send. */
 export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const [state, setState] = useState<TellState>(() => readState(location.hash));
+  const [others, setOthers] = useState(() => isOfSomebodyElse(state));
   const field = useRef<HTMLTextAreaElement>(null);
   const answers = useRef<HTMLDivElement>(null);
   const go = (next: TellState) => {
     history.replaceState(history.state, '', `#${writeState(next)}`);
     setState(next);
+    markAsOwn(next);
   };
   const told = Boolean(state.text.trim()) || Object.keys(state.told).length > 0;
   const found = useMemo(() => (told ? understand(listening, state) : undefined), [listening, state, told]);
+  const empty = () => {
+    if (field.current) field.current.value = '';
+    setOthers(false);
+    go(NOTHING_TOLD);
+    field.current?.focus();
+  };
   const tellMore = (name: string, value: string) => {
     go({ ...state, told: { ...state.told, [name]: value }, off: state.off.filter((one) => one !== name) });
     answers.current?.focus();
@@ -29,10 +38,19 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   };
   return (
     <>
+      {others && (
+        <p class="of-others">
+          Somebody else’s words and answers.{' '}
+          <button type="button" onClick={empty}>
+            Start your own
+          </button>
+        </p>
+      )}
       <form
         class="say"
         onSubmit={(event) => {
           event.preventDefault();
+          setOthers(false);
           go({ ...NOTHING_TOLD, text: field.current?.value.trim() ?? '' });
           answers.current?.focus();
         }}
@@ -51,15 +69,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
         <p class="acts">
           <button type="submit">Listen</button>
           {told && (
-            <button
-              type="button"
-              class="quiet"
-              onClick={() => {
-                if (field.current) field.current.value = '';
-                go(NOTHING_TOLD);
-                field.current?.focus();
-              }}
-            >
+            <button type="button" class="quiet" onClick={empty}>
               Start anew
             </button>
           )}
