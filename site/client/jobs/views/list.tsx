@@ -1,4 +1,4 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { counted } from '../../shared/counted.ts';
 import { copiesLackRoom } from '../../shared/second-copy.ts';
 import { forget, recall } from '../../shared/storage.ts';
@@ -8,7 +8,7 @@ import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
 import type { SetAside } from '../store/set-aside.ts';
 import { CardRow } from './card-row.tsx';
-import { Act } from './controls.tsx';
+import { Act, Adopted } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
 import { AsideList } from './set-aside.tsx';
 
@@ -135,11 +135,21 @@ export const ListView = () => {
     if (list) setFound(text.trim() ? await finding(list, text) : list.first);
   };
   const count = list?.count ?? 0;
+  /** Nobody's first card yet: shown is what one is for, and what one looks like. */
+  const empty = tried && list !== undefined && !count && !aside.length;
+  const example = useMemo(() => exampleIn(frame.host), []);
   return (
     <>
       <p class="lead">
         One card for each piece: what lies on it, what went wrong, what mended it. Kept on this device alone.
       </p>
+      {empty && (
+        <ul class="gains">
+          <li>The clock, the sanding and every repair then know your piece.</li>
+          <li>A photo of today stands beside one of next week.</li>
+          <li>At the end it writes the care card for the buyer.</li>
+        </ul>
+      )}
       <a class="go" href="#new">
         New job card
       </a>
@@ -163,6 +173,7 @@ export const ListView = () => {
         ))}
       </ul>
       <p class="end" ref={end} />
+      {empty && example && <Adopted element={example} />}
       <AsideList all={aside} again={read} />
       {tried && (
         <section class="acts">
@@ -190,6 +201,9 @@ export const ListView = () => {
     </>
   );
 };
+
+/** The example that the page brought with it. */
+const exampleIn = (host: HTMLElement) => host.querySelector<HTMLElement>('.example');
 
 const finding = async (list: CardList, text: string): Promise<readonly Listed[]> => {
   const wanted = text.trim().toLowerCase();
