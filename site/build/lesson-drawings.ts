@@ -100,7 +100,7 @@ const drying = (known: Knowledge): LessonDrawing => {
     [10, '10'],
     [60, '1 h'],
     [600, '10 h'],
-    [3 * DAY, '3 days'],
+    [2 * DAY, '2 days'],
     [21 * DAY, '3 weeks'],
   ] as const) {
     const x = onLog(minutes, first, last, left, right);
@@ -169,7 +169,8 @@ const filmBuild = (known: Knowledge): LessonDrawing => {
   ] as const) {
     const y = foot - um * each;
     parts.lines.push({ d: `M${left} ${y}H${WIDE - 8}`, is: 'grid' });
-    parts.words.push({ x: WIDE - 192, y: y - 6, text: `${text}: ${thin(um)}`, is: 'plain' });
+    parts.words.push({ x: left + 220, y: y - 6, text, is: 'strong' });
+    parts.words.push({ x: left + 220, y: y + 19, text: thin(um), is: 'plain' });
   }
   for (let coats = 1; coats <= 4; coats++) {
     const x = left + (coats - 1) * 52;
@@ -197,17 +198,17 @@ const filmBuild = (known: Knowledge): LessonDrawing => {
 const lowLight = (): LessonDrawing => {
   const parts = blank();
   const rows = [
-    [14, 110, ['Light at 14°: the shadow is four times', 'as long as the bump is high']],
-    [58, 300, ['Light at 58°: hardly a shadow']],
+    [14, 10, 110, ['Light at 14°: the shadow is four times', 'as long as the bump is high']],
+    [58, 190, 300, ['Light at 58°: hardly a shadow']],
   ] as const;
-  for (const [degrees, foot, texts] of rows) {
+  for (const [degrees, top, foot, texts] of rows) {
     const [x, high] = [170, 40];
     const tangent = Math.tan((degrees * Math.PI) / 180);
     const long = high / tangent;
     parts.boxes.push({ x: 10, y: foot, w: WIDE - 20, h: 14, is: 'laid' });
     parts.boxes.push({ x: x + 16, y: foot - 5, w: long, h: 5, is: 'shadow' });
     parts.lines.push({ d: `M${x - 16} ${foot}q16 ${-2 * high} 32 0z`, is: 'bump' });
-    const back = Math.min(150, (foot - 20) / tangent);
+    const back = Math.min(150, (foot - high - top) / tangent);
     for (const at of [0, -34, -68])
       parts.lines.push({
         d: `M${x + at - back} ${foot - high - (back * tangent) / 1}L${x + at} ${foot - high}`,
@@ -255,7 +256,7 @@ const grooves = (): LessonDrawing => {
 /** The dew point of the air in a shop, by warmth and humidity. */
 const dewPoints = (): LessonDrawing => {
   const parts = blank();
-  const [left, right, top, foot] = [62, WIDE - 86, 20, 320];
+  const [left, right, top, foot] = [62, WIDE - 102, 20, 320];
   const x = (share: number) => left + ((right - left) * (share - 0.3)) / 0.6;
   const y = (celsius: number) => foot - ((foot - top) * celsius) / 26;
   for (const celsius of [0, 5, 10, 15, 20, 25]) {

@@ -6,6 +6,8 @@ const NAMED: Readonly<Record<string, { readonly values: Readonly<Record<string, 
   family: choices.family,
 };
 
+const OR = new Intl.ListFormat('en-US', { type: 'disjunction' });
+
 /** For whom a step is that not all take, as its heading says it. */
 export const onlyIf = ({ when }: Pick<Step, 'when'>): string => {
   const [[fact = '', test] = [], ...others] = Object.entries(when ?? {});
@@ -13,5 +15,6 @@ export const onlyIf = ({ when }: Pick<Step, 'when'>): string => {
   const wanted = typeof test === 'string' ? [test] : test;
   if (!words || others.length || !Array.isArray(wanted)) return 'If it applies to yours';
   const names = wanted.map((value) => words[String(value)]?.split(',')[0]?.toLowerCase());
-  return names.includes(undefined) ? 'If it applies to yours' : `If yours is ${names.join(' or ')}`;
+  const known = names.filter((name) => name !== undefined);
+  return known.length < names.length ? 'If it applies to yours' : `If yours is ${OR.format(known)}`;
 };

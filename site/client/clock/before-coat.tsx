@@ -68,7 +68,8 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
   return (
     <>
       <b class={stops ? 'label stop' : 'label'}>{VERDICTS[verdict]}</b>
-      {sayNoes(judgement).map((says) => (
+      {/* What a rule forbids stands whole below. */}
+      {sayNoes({ ...judgement, noes: judgement.noes.filter(({ code }) => code !== 'rule') }).map((says) => (
         <p key={says}>{says}</p>
       ))}
       {weatherCare.map((says) => (
