@@ -1,3 +1,5 @@
+import { LIGHT } from '../build/colors.ts';
+
 /** Addresses are relative to this file, so the site can stand in any folder. */
 const manifest = {
   name: 'Halfdry',
@@ -8,8 +10,8 @@ const manifest = {
   start_url: './',
   scope: './',
   display: 'standalone',
-  background_color: '#e8d8ca',
-  theme_color: '#eaddd0',
+  background_color: LIGHT.paper,
+  theme_color: LIGHT.paper,
   icons: [
     { src: 'icons/192.png', sizes: '192x192', type: 'image/png' },
     { src: 'icons/512.png', sizes: '512x512', type: 'image/png' },

@@ -4,12 +4,16 @@ import type { PracticeWords } from '#engine/model/practice.ts';
 import { pick } from '#engine/pick.ts';
 import { ruleData } from './rule-data.ts';
 
+/** What a picture for a post is drawn with. */
+type Colors = Readonly<Record<'paper' | 'ink' | 'tape' | 'cast', string>>;
+
 // What a picture is of must not stand beside it.
 const untold = <B extends object>(board: B) => ({ ...board, alt: '' });
 
 /** What a phone needs to deal practice boards and to judge them: all but claims, other names and the words of steps. */
-export const practiceData = (known: Knowledge, words: PracticeWords) => ({
+export const practiceData = (known: Knowledge, words: PracticeWords, { paper, ink, tape, cast }: Colors) => ({
   words,
+  colors: { paper, ink, tape, cast },
   defects: known.defects.map(({ boards, ...flaw }) => ({
     ...pick(flaw, 'id', 'name', 'summary', 'often', 'families', 'looks', 'signs', 'tree', 'look-alikes'),
     boards: boards.map(untold),

@@ -1,17 +1,12 @@
 /** What stands on a card image, as satori takes it. Sizes are pixels of the card. */
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { LIGHT } from '../colors.ts';
 
 export const CARD_WIDTH = 1200;
 export const CARD_HEIGHT = 630;
 
 /** Where the picture of the board lies. */
 export const PICTURE = { left: 48, top: 52, width: 560, height: 420 } as const;
-
-/** The colors of site/styles/tokens.css, in light. */
-const PAPER = 'linear-gradient(100deg, #f3e7dc, #e8d8ca 45%, #d5c0af)';
-const INK = '#0b332b';
-const TAPE = '#f7e7b4';
-const SHADE = '#b8a08c';
 
 export type Card = {
   /** What kind of page it is, in a word or two. */
@@ -49,7 +44,7 @@ const tape = (left: number, top: number, width: number, height: number, size: nu
     top: top + 5,
     width,
     height,
-    backgroundColor: SHADE,
+    backgroundColor: LIGHT.cast,
     clipPath: torn(width, height),
   }),
   box(
@@ -59,12 +54,12 @@ const tape = (left: number, top: number, width: number, height: number, size: nu
       top,
       width,
       height,
-      backgroundColor: TAPE,
+      backgroundColor: LIGHT.tape,
       clipPath: torn(width, height),
       alignItems: 'center',
       paddingLeft: 34,
       fontSize: size,
-      color: INK,
+      color: LIGHT.ink,
     },
     text,
   ),
@@ -88,7 +83,7 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
     {
       width: CARD_WIDTH,
       height: CARD_HEIGHT,
-      backgroundImage: PAPER,
+      backgroundColor: LIGHT.paper,
       fontFamily: 'Card',
       position: 'relative',
     },
@@ -101,7 +96,7 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
               top: PICTURE.top + 9,
               width: PICTURE.width,
               height: PICTURE.height,
-              backgroundColor: SHADE,
+              backgroundColor: LIGHT.cast,
             }),
           ]
         : []),
@@ -116,12 +111,12 @@ export const layout = ({ kind, title, address, picture }: Card): Node => {
           justifyContent: 'center',
         },
         [
-          box({ fontSize: 44, color: INK, fontWeight: 500, marginBottom: 10 }, kind),
+          box({ fontSize: 44, color: LIGHT.ink, fontWeight: 500, marginBottom: 10 }, kind),
           box(
             {
               fontSize: picture ? fit(title, width, 3, 120) : fit(title, width, 2, 150),
               lineHeight: 1,
-              color: INK,
+              color: LIGHT.ink,
               fontWeight: 700,
             },
             title,

@@ -6,6 +6,7 @@ import type { Pixels } from '#engine/board/pixels.ts';
 import { renderBoard } from '#engine/board/render.ts';
 import { type Knowledge, visits } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { LIGHT } from '../colors.ts';
 import { sha256 } from '../hash.ts';
 import { CARD_HEIGHT, CARD_WIDTH, layout, type NamedCard, PICTURE } from './card-layout.ts';
 import type { Drawing } from './drawing.ts';
@@ -24,11 +25,12 @@ const face = (weight: 500 | 700) => ({
 });
 const FACES = [face(500), face(700)];
 
-/** Changes with every line of this layout, with the fonts and the encoding. */
+/** Changes with every line of this layout, with its colors, the fonts and the encoding. */
 const LAID_OUT_BY = sha256(
   [
     ...['cards', 'card-layout'].map((file) => sha256(readFileSync(new URL(`./${file}.ts`, import.meta.url)))),
     ...FACES.map(({ data }) => sha256(data)),
+    JSON.stringify(LIGHT),
   ].join(),
 );
 

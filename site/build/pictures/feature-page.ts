@@ -4,15 +4,13 @@ import { createRequire } from 'node:module';
 import sharp from 'sharp';
 import { renderBoard } from '#engine/board/render.ts';
 import { BoardRecipe } from '#engine/model/board.ts';
+import { LIGHT } from '../colors.ts';
 import type { FeatureSheet, WrittenBoard } from './feature-fields.ts';
 
 const COLUMNS = 3;
 const TILE = 560;
 const GAP = 28;
 const PICTURE = { width: 320, height: 240 } as const;
-const PAPER = '#f3e7dc';
-const INK = '#0b332b';
-const QUIET = '#51645c';
 
 const require = createRequire(import.meta.url);
 const face = (weight: 400 | 700) => ({
@@ -45,14 +43,17 @@ const tile = async ({ kind, what, fields }: FeatureSheet, shown: WrittenBoard | 
     { type: 'img', props: { src, ...PICTURE } },
     box({ fontSize: 26, fontWeight: 700, marginTop: 8 }, kind),
     box({ fontSize: 18 }, what),
-    box({ fontSize: 15, color: QUIET, marginBottom: 4 }, shown ? `shown as in ${shown.file}` : 'shown alone'),
+    box(
+      { fontSize: 15, color: LIGHT['ink-soft'], marginBottom: 4 },
+      shown ? `shown as in ${shown.file}` : 'shown alone',
+    ),
     ...fields.map(({ name, values, usually, what: means }) =>
       box({ flexDirection: 'column', marginTop: 5 }, [
         box({ fontSize: 17 }, [
           box({ fontWeight: 700, marginRight: 8 }, `${name}:`),
           box({ flexShrink: 1 }, `${values}${usually ? `; usually ${usually}` : ''}`),
         ]),
-        box({ fontSize: 15, color: QUIET, paddingLeft: 14 }, means),
+        box({ fontSize: 15, color: LIGHT['ink-soft'], paddingLeft: 14 }, means),
       ]),
     ),
   ]);
@@ -74,7 +75,13 @@ export const featurePage = async (
   );
   const { default: satori } = await import('satori');
   const page = box(
-    { flexDirection: 'column', padding: 40, backgroundColor: PAPER, color: INK, fontFamily: 'Sheet' },
+    {
+      flexDirection: 'column',
+      padding: 40,
+      backgroundColor: LIGHT.paper,
+      color: LIGHT.ink,
+      fontFamily: 'Sheet',
+    },
     [
       box({ fontSize: 36, fontWeight: 700, marginBottom: 20 }, title),
       box({ alignItems: 'flex-start' }, columns),

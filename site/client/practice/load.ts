@@ -11,14 +11,18 @@ import { practiceKnowledge } from '../../shared/practice-knowledge.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 
 /** All that boards are dealt from. */
-export type Dealer = { readonly known: PracticeKnowledge; readonly words: PracticeWords };
+export type Dealer = {
+  readonly known: PracticeKnowledge;
+  readonly words: PracticeWords;
+  readonly colors: PracticeData['colors'];
+};
 
 const dataOnce = fetchedOnce(PRACTICE_DATA);
 
 /** Throws a `NetworkFault` where it does not come. */
 export const loadDealer = async (): Promise<Dealer> => {
   const data = await dataOnce();
-  return { known: practiceKnowledge(data), words: data.words };
+  return { known: practiceKnowledge(data), words: data.words, colors: data.colors };
 };
 
 /** Whether this knowledge still has the flaw of a key: a link may be older than a merge. */

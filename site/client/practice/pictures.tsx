@@ -77,7 +77,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
   const link = new URL(shortUrl(flaw), location.origin).href.replace(/^https?:\/\//, '');
   useEffect(() => {
     if (!choice || !canvas.current) return;
-    const post: Post = { size, pictures: choice.pictures, line, link };
+    const post: Post = { size, pictures: choice.pictures, line, link, colors: dealer.colors };
     const on = canvas.current;
     // Typing goes first: the picture follows when the hand rests.
     const timer = setTimeout(() => drawPost(on, post), 250);

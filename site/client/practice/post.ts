@@ -9,6 +9,14 @@ export const POST_SIZES = {
 } as const;
 export type PostSize = keyof typeof POST_SIZES;
 
+/** Those of the site in light, whatever the screen: a post is seen anywhere. */
+type PostColors = {
+  readonly paper: string;
+  readonly ink: string;
+  readonly tape: string;
+  readonly cast: string;
+};
+
 export type PostPicture = {
   readonly recipe: BoardRecipe;
   readonly light: 'raking' | 'facing';
@@ -20,26 +28,32 @@ export type Post = {
   readonly pictures: readonly PostPicture[];
   readonly line: string;
   readonly link: string;
+  readonly colors: PostColors;
 };
 
 const EDGE = 48;
 const GAP = 24;
 /** Room below the boards for the line and the link. */
 const FOOT = { square: 260, upright: 270, wide: 190 } as const;
-const INK = '#0b332b';
-const TAPE = '#f7e7b4';
 const FACE =
   '"Avenir Next Condensed", "Roboto Condensed", "Arial Narrow", "DejaVu Sans Condensed", sans-serif';
 
 /** A strip of tape with torn ends. */
-const tape = (on: CanvasRenderingContext2D, x: number, y: number, w: number, h: number): void => {
+const tape = (
+  on: CanvasRenderingContext2D,
+  { tape: strip, cast }: PostColors,
+  x: number,
+  y: number,
+  w: number,
+  h: number,
+): void => {
   const tear = [0, 7, 2, 9, 4, 6, 0];
   on.save();
-  on.shadowColor = '#4a301d66';
+  on.shadowColor = cast;
   on.shadowOffsetX = 5;
   on.shadowOffsetY = 3;
   on.shadowBlur = 4;
-  on.fillStyle = TAPE;
+  on.fillStyle = strip;
   on.beginPath();
   for (const [n, inset] of tear.entries()) on.lineTo(x + w - inset, y + (n * h) / (tear.length - 1));
   for (const [n, inset] of [...tear].reverse().entries())
@@ -77,21 +91,14 @@ const fitted = (
   return size;
 };
 
-/** Draws a post into the canvas: boards on rosin paper, what is said of them, and the short link. */
-export const drawPost = (canvas: HTMLCanvasElement, { size, pictures, line, link }: Post): void => {
+/** Draws a post into the canvas: boards on paper, what is said of them, and the short link. */
+export const drawPost = (canvas: HTMLCanvasElement, { size, pictures, line, link, colors }: Post): void => {
   const { width, height, pair } = POST_SIZES[size];
   canvas.width = width;
   canvas.height = height;
   const on = canvas.getContext('2d');
   if (!on) return;
-  const paper = on.createLinearGradient(0, 0, width, height / 3);
-  for (const [at, color] of [
-    [0, '#f3e7dc'],
-    [0.45, '#e8d8ca'],
-    [1, '#d5c0af'],
-  ] as const)
-    paper.addColorStop(at, color);
-  on.fillStyle = paper;
+  on.fillStyle = colors.paper;
   on.fillRect(0, 0, width, height);
 
   const count = Math.max(1, pictures.length);
@@ -102,7 +109,7 @@ export const drawPost = (canvas: HTMLCanvasElement, { size, pictures, line, link
   pictures.forEach(({ recipe, light, label }, index) => {
     const x = EDGE + (across > 1 ? index * (wide + GAP) : 0);
     const y = EDGE + (down > 1 ? index * (high + GAP) : 0);
-    on.fillStyle = '#4a301d55';
+    on.fillStyle = colors.cast;
     on.fillRect(x + 9, y + 7, wide, high);
     const { data } = lightBoard(makeBoard(recipe, wide, high), light, true);
     const picture = new ImageData(wide, high);
@@ -112,21 +119,21 @@ export const drawPost = (canvas: HTMLCanvasElement, { size, pictures, line, link
     const letters = fitted(on, label, wide - 90, 1, 40);
     on.font = `700 ${letters}px ${FACE}`;
     const long = Math.min(wide - 20, on.measureText(label).width + 48);
-    tape(on, x - 10, y + high - letters - 44, long, letters + 24);
-    on.fillStyle = INK;
+    tape(on, colors, x - 10, y + high - letters - 44, long, letters + 24);
+    on.fillStyle = colors.ink;
     on.fillText(label, x + 14, y + high - 32);
   });
 
   const top = height - FOOT[size];
   const letters = fitted(on, line, width - 2 * EDGE, 2, size === 'wide' ? 52 : 64);
   on.font = `700 ${letters}px ${FACE}`;
-  on.fillStyle = INK;
+  on.fillStyle = colors.ink;
   for (const [n, text] of broken(on, line, width - 2 * EDGE)
     .slice(0, 2)
     .entries())
     on.fillText(text, EDGE, top + 24 + letters * (n + 0.85) * 1.06);
-  tape(on, EDGE - 12, height - 88, width - 2 * EDGE + 24, 60);
-  on.fillStyle = INK;
+  tape(on, colors, EDGE - 12, height - 88, width - 2 * EDGE + 24, 60);
+  on.fillStyle = colors.ink;
   on.font = `600 ${fitted(on, link, width - 2 * EDGE - 40, 1, 38)}px ${FACE}`;
   on.fillText(link, EDGE + 12, height - 45);
 };

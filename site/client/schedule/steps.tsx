@@ -51,12 +51,14 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
             {step.looks.map(({ say, defects }) => (
               <p key={say} class={classOf(say, 'look')}>
                 {say}{' '}
-                {defects.map((id, at) => (
-                  <>
-                    {at > 0 && ', '}
-                    <a href={defectUrl(id)}>{data.defects[id] ?? plainId(id)}</a>
-                  </>
-                ))}
+                <span class="flaws">
+                  {defects.map((id, at) => (
+                    <>
+                      {at > 0 && ', '}
+                      <a href={defectUrl(id)}>{data.defects[id] ?? plainId(id)}</a>
+                    </>
+                  ))}
+                </span>
               </p>
             ))}
           </li>
