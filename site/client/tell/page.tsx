@@ -4,6 +4,7 @@ import { LikelyFlaws } from './likely.tsx';
 import { type Listening, understand } from './listen.ts';
 import { NextQuestion } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
+import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { Verdict } from './verdict.tsx';
@@ -78,6 +79,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       <div ref={answers} tabIndex={-1} class="understood" aria-live="polite">
         {found && (
           <>
+            {state.text && <PageFor index={listening.index} text={state.text} />}
             <Verdict considered={found.considered} whileWet={listening.ear.whileWet} />
             <Heard heard={found.heard} told={state.told} mind={listening.ear.mind} takeOff={takeOff} />
             <NextQuestion
