@@ -115,6 +115,36 @@ const correctCoat = async (page: Page): Promise<void> => {
   expect(await air.inputValue()).toBe('70');
 };
 
+it('shows on the empty shelf what a card is for, and prints the card to fill in alone', async () => {
+  const { page, close } = await openPage(PHONE);
+  await page.goto(JOBS);
+  await page.locator('.example svg.film').waitFor();
+  expect(await page.locator('.gains li').count()).toBeGreaterThanOrEqual(3);
+  expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
+  await makeCard(page);
+  await page.goto(JOBS);
+  await page.reload();
+  await page.locator('.cards a').waitFor();
+  expect(await page.locator('.example').isVisible()).toBe(false);
+  await close();
+});
+
+it('tells every stop before a coat, one caution, and folds the others', async () => {
+  const { page, close } = await openPage(PHONE);
+  await page.goto(`${JOBS}#new`);
+  await page.getByLabel('Name of the piece').fill('Old dresser');
+  await page.locator('.about [name=age]').selectOption('unknown');
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).click();
+  const said = page.locator('.lay-coat .weather');
+  await said.locator('details.cautions').waitFor();
+  expect(await said.locator('.caution.stop').count()).toBeGreaterThan(0);
+  expect(await said.locator('details .stop').count()).toBe(0);
+  expect(await said.locator(':scope > .caution:not(.stop)').count()).toBe(1);
+  expect(await said.locator('details .caution').count()).toBeGreaterThan(1);
+  await close();
+});
+
 it('lays a coat on the card, starts its clock, and draws the film with what it allows', async () => {
   const opened = await openPage(PHONE);
   const { page } = opened;

@@ -20,11 +20,16 @@ it('hears a story, asks one thing, and says what to do', async () => {
   await page.getByRole('button', { name: /^Wet .*not so/ }).click();
   await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
   const link = page.url();
+  expect(await page.locator('.of-others').count()).toBe(0);
   const other = await openPage();
   await other.page.goto(link);
   await other.page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
   await other.page.getByRole('button', { name: /Setting/ }).click();
   await other.page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  await other.page.locator('.of-others').getByRole('button', { name: 'Start your own' }).click();
+  await expect.poll(() => other.page.locator('.understood').innerText()).toBe('');
+  expect(await other.page.getByRole('textbox', { name: /What it is/ }).inputValue()).toBe('');
+  expect(await other.page.locator('.of-others').count()).toBe(0);
   for (const one of [opened, other]) {
     expectQuiet(one);
     await one.close();
@@ -60,4 +65,31 @@ it('shows hostile words as text, and without script leads on', async () => {
   await plain.page.getByRole('link', { name: /Walk me through it/ }).click();
   await plain.page.waitForURL('**/see/');
   await plain.close();
+});
+
+it('answers what is asked of a coat yet to be laid with its page', async () => {
+  const opened = await openPage();
+  await opened.page.goto('/tell/#say=what+coat+on+a+kitchen+table');
+  const strip = opened.page.locator('.page-for a');
+  await strip.waitFor();
+  expect(await strip.getAttribute('href')).toBe('/schedule/');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('says of answers in a link that they are somebody else’s, and of her own that they are hers', async () => {
+  const own = await openPage();
+  await own.page.goto('/see/');
+  await own.page.locator('[data-answer=no]').click();
+  await own.page.waitForURL(/\/see\/.+/);
+  expect(await own.page.locator('#trail').innerText()).toBe('So far');
+  const other = await openPage();
+  await other.page.goto(own.page.url());
+  await expect.poll(() => other.page.locator('#trail').innerText()).toBe('Somebody else’s answers');
+  await other.page.getByRole('button', { name: 'Start your own' }).click();
+  await other.page.waitForURL('**/see/');
+  for (const one of [own, other]) {
+    expectQuiet(one);
+    await one.close();
+  }
 });
