@@ -7,6 +7,15 @@ const BLOCKED = /<[a-z][^<>]*?\s(style|on[a-z]+)\s*=\s*["'][^<>]*>/i;
 /** Scripts of these types are run; any other type is a block of data. */
 const RUN = /\btype\s*=\s*["']?(module|importmap|speculationrules|text\/javascript)/;
 
+/** A style that names the layers and has nothing else. */
+const LAYERS = /<style>(@layer [\w, ]+);?<\/style>/;
+
+/** The names of the layers at the head of the first style that has more: a style of their own would cost a hash. */
+const withLayersInside = (html: string): string => {
+  const [alone, names] = LAYERS.exec(html) ?? [];
+  return alone ? html.replace(alone, '').replace('<style>', `<style>${names};`) : html;
+};
+
 const hash = (text: string) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
 
 const policy = (scripts: ReadonlySet<string>, styles: ReadonlySet<string>) =>
@@ -25,8 +34,9 @@ const policy = (scripts: ReadonlySet<string>, styles: ReadonlySet<string>) =>
     'trusted-types sw',
   ].join('; ');
 
-/** The page with its policy behind the charset. Throws for a `style` or `on…` attribute, naming it. */
-export const withPolicy = (html: string, file: string): string => {
+/** The page with its policy behind the charset, its layers named once. Throws for a `style` or `on…` attribute, naming it. */
+export const withPolicy = (written: string, file: string): string => {
+  const html = withLayersInside(written);
   const scripts = new Set<string>();
   const styles = new Set<string>();
   const bare = html.replace(TAG, (_all, tag: string, attributes: string, text: string) => {

@@ -202,8 +202,13 @@ export const ListView = () => {
   );
 };
 
-/** The example that the page brought with it. */
-const exampleIn = (host: HTMLElement) => host.querySelector<HTMLElement>('.example');
+/** A copy of the example that the page brought with it. */
+const exampleIn = (host: HTMLElement): HTMLElement | undefined => {
+  const copy = host
+    .querySelector<HTMLTemplateElement>('template.example')
+    ?.content.firstElementChild?.cloneNode(true);
+  return copy instanceof HTMLElement ? copy : undefined;
+};
 
 const finding = async (list: CardList, text: string): Promise<readonly Listed[]> => {
   const wanted = text.trim().toLowerCase();
