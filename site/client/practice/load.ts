@@ -7,6 +7,7 @@ import {
   practised,
 } from '#engine/practice.ts';
 import { PRACTICE_DATA } from '../../shared/data-files.ts';
+import type { PracticeData } from '../../shared/practice-data.ts';
 import { practiceKnowledge } from '../../shared/practice-knowledge.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 
