@@ -73,7 +73,6 @@ const Fields = z.strictObject({
   thinner: z.enum(THINNERS).describe('What thins it.'),
   cleanup: z.enum(THINNERS).describe('What cleans the tools.'),
   ambering: z.enum(AMBERINGS).describe('How much it yellows, over white as seen after a year or two.'),
-  'rags-self-heat': z.boolean().describe('Oily rags may heat up and catch fire by themselves.'),
   claims: z.array(ProductClaim).min(1).describe('How we know each figure.'),
 });
 

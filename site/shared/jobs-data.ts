@@ -10,10 +10,7 @@ const names = (entries: readonly { readonly id: string; readonly name: string }[
 /** What the job cards need beside the cards: figures of the products and what everything is called. */
 export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choices['base']['values']) => ({
   products: Object.fromEntries(
-    known.products.map((product) => [
-      product.id,
-      { ...clockProduct(product), ambering: product.ambering, 'rags-self-heat': product['rags-self-heat'] },
-    ]),
+    known.products.map((product) => [product.id, { ...clockProduct(product), ambering: product.ambering }]),
   ),
   /** Of the plan what the dates of a hand-over rest on. */
   plan: { handle: plan.handle, airing: plan.airing, careful: plan.careful, night: plan.night },

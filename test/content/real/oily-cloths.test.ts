@@ -27,3 +27,18 @@ it.each([
 it('is not said of a repair with water-based finish alone', () => {
   expect(stopsOf('sand-and-recoat')).not.toContain('oily-rags');
 });
+
+// What hardens by taking up oxygen gives off heat as it does (common practice, no source).
+it.each(
+  known.products.filter(({ family }) => family !== 'wax').map((product) => [product.id, product] as const),
+)('%s: its cloths have the stop if it takes up oxygen, and only then', (_id, { family, mechanism }) => {
+  const rules = rulesForStep(known, withFact(emptyCase(), 'family', family), {
+    kind: 'coat',
+    product: 'same',
+    thin: true,
+    say: 'Lay one thin coat.',
+  });
+  expect(rules.some(({ id }) => id === 'oily-rags')).toBe(
+    ['oxidation', 'oil', 'oil-wax'].includes(mechanism),
+  );
+});

@@ -38,8 +38,7 @@ describe.each([...PRODUCTS])('%s', (_id, product) => {
     expect(dry).toBeLessThan(75);
   });
 
-  test('what hardens by taking up oxygen has rags that heat; what forms from droplets has a least temperature', () => {
-    expect(product['rags-self-heat']).toBe(['oxidation', 'oil', 'oil-wax'].includes(product.mechanism));
+  test('what forms from droplets has a least temperature', () => {
     expect(product['film-formation-celsius'] !== undefined).toBe(product.mechanism === 'coalescence');
     expect(product.thinner === 'water').toBe(product.mechanism === 'coalescence');
   });
