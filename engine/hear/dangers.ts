@@ -3,6 +3,12 @@ import type { Manner } from './manner.ts';
 import { type Match, spanOf } from './match.ts';
 import type { Word } from './words.ts';
 
+/** Of two phrases over the same words the one that names more of them is meant: a gas water heater is no gas heater. */
+const isOutdone = ({ from, to, size }: Match, matches: readonly Match[]): boolean =>
+  matches.some(
+    (other) => other.kind === 'danger' && other.from === from && other.to === to && other.size > size,
+  );
+
 /**
  * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
  * caution comes before the deed; only what is denied does not.
@@ -15,7 +21,7 @@ export const dangersOf = (
   const found = new Map<string, HeardDanger>();
   for (const match of matches) {
     const [rule = ''] = match.of;
-    if (match.kind !== 'danger' || manner.denied(match) !== undefined) continue;
+    if (match.kind !== 'danger' || isOutdone(match, matches) || manner.denied(match) !== undefined) continue;
     found.set(rule, { rule, rests: [...(found.get(rule)?.rests ?? []), spanOf(words, match)] });
   }
   return [...found.values()];

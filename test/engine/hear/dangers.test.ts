@@ -58,6 +58,22 @@ describe('a danger that is named', () => {
   });
 });
 
+describe('a water heater that burns gas', () => {
+  it.each([
+    'there is a gas water heater in the garage where I varnish',
+    'our propane water heater stands beside the wet lacquer',
+    'gas hot water heater in the basement, oil based poly',
+  ])('is a flame near vapor and no heater of the room: %s', (text) => {
+    expect(warned(text)).toContain('vapor-and-flame');
+    expect(warned(text)).not.toContain('no-fuel-heater');
+  });
+
+  it('takes no warning from a gas heater named beside it', () => {
+    const both = warned('a gas water heater, and a gas heater to dry the varnish');
+    expect(both).toEqual(expect.arrayContaining(['vapor-and-flame', 'no-fuel-heater']));
+  });
+});
+
 describe('what facts call for', () => {
   it('names the spray only where it was sprayed', () => {
     expect(warned('oil based varnish went dull')).not.toContain('vapor-and-flame-when-spraying');
