@@ -39,6 +39,7 @@ export type Fault =
   | { code: 'against-told'; step: string; told: string; why: string }
   | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
   | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
+  | { code: 'check-cuts'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
   | { code: 'too-hard'; text: string; grade: number; most: number }

@@ -127,6 +127,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `the step "${issue.step}" says "${issue.word}", but nothing tells that it ${HAZARDS[issue.hazard]}`,
         `choose the kind, with, product or tries that it uses, or add does: [${issue.hazard}]`,
       ];
+    case 'check-cuts':
+      return [
+        `the check "${issue.text}" says "${issue.word}": a question is shown alone, with no stop on old layers before it`,
+        'let it be answered by looking, or say what to do over layers of unknown age',
+      ];
     case 'over-limit':
       return [
         `this step takes ${issue.what} to ${issue.percent} %`,

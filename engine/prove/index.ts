@@ -3,6 +3,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
 import { boardsFit } from './boards-fit.ts';
+import { checksCutNothing } from './checks-cut-nothing.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
@@ -29,6 +30,7 @@ const PROOFS: readonly Proof[] = [
   repairsKeepToTheTrade,
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
+  checksCutNothing,
   hazardsAreCautioned,
   lessonsAreCautioned,
   tintsStayWithinLimits,
