@@ -127,7 +127,8 @@ const spraying = (step: Step): Does => {
   const by = step.kind === 'coat' || step.kind === 'wipe' || step.kind === 'test-patch' ? step.by : undefined;
   const [means] = meansOf(step);
   if (by === 'spray' || means === 'mist-of-same') return [['mist']];
-  if (by === 'hand' || step.kind !== 'coat' || !means || !AS_SHE_COATS.includes(means)) return [];
+  const laid = step.kind === 'coat' || step.kind === 'test-patch';
+  if (by === 'hand' || !laid || !means || !AS_SHE_COATS.includes(means)) return [];
   return [['mist', SPRAYED]];
 };
 

@@ -39,7 +39,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ['caustic', /\b(lye|caustic|peroxide|ammonia)\b/i],
   [
     'heat',
-    /\b(heat gun|hair dryer|clothes iron|warm(, \w+)? room|even room warmth|the same warmth|in a room at \d+|warm (the|it|up)|keep the room at|heat the)\b/i,
+    /\b(heat gun|hair dryer|clothes iron|warm(, \w+)? room|even room warmth|the same warmth|in a room at \d+|warm (the|it|up)|keep the room at|heat the)\b|\b(keep|leave|give|bring|needs|wait|let|move)\b[^.;:]*\b(warm\b|warmth to\b|\d+( to |–)\d+ °F|at \d+ °F)/i,
   ],
   ['mold-spores', /\bHEPA\b/i],
   ['waste', /\bthrow (it|that|them|the)\b|\bcan goes out\b/i],

@@ -12,8 +12,11 @@ import {
   walk,
   withFact,
 } from '#engine/index.ts';
+import { FAMILIES } from '#engine/model/family.ts';
 import type { Hazard } from '#engine/model/hazard.ts';
 import type { Stage } from '#engine/model/stage.ts';
+import type { Step } from '#engine/model/step.ts';
+import { rulesForStep } from '#engine/rules.ts';
 import { hazardsSaid } from '../../../engine/prove/hazard-words.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
@@ -104,10 +107,24 @@ describe('the cautions', () => {
       walk(known, told(facts), defect).fired.cautions.map(({ id }) => id as string);
     const warmed = { stage: 'dry-to-touch', overdue: 'yes', 'worst-where-thick': 'yes', 'is-shellac': 'no' };
     expect(idsAt('tacky-film', warmed)).toContain('warm-without-a-flame');
+    const young = { stage: 'dry-to-touch', family: 'oil', 'young-or-cold-oil': 'yes' };
+    expect(idsAt('sticky-oil', young)).toContain('warm-without-a-flame');
     const washed = { stage: 'wet', 'within-wash-time': 'yes', 'layer-below-would-lift': 'no' };
     const spirits = idsAt('fisheyes', { ...washed, family: 'oil-based' });
     expect(spirits).toEqual(expect.arrayContaining(['vapor-and-flame', 'skin-and-spirits']));
     expect(idsAt('fisheyes', { ...washed, family: 'water-based' })).not.toContain('vapor-and-flame');
+  });
+
+  // Only air-fed breathing apparatus holds isocyanate back (a British agency); nobody tells of a hardener unasked.
+  it('name the hardener before every coat that is surely sprayed, told of or not', () => {
+    const spraying: Step = { kind: 'coat', product: 'same', thin: true, say: 'Spray one light coat.' };
+    for (const applicator of ['aerosol', 'spray-gun'])
+      for (const family of FAMILIES) {
+        const rules = rulesForStep(known, told({ applicator, family }), spraying);
+        expect(rules.map(({ say }) => say).join(' '), `${applicator} ${family}`).toMatch(
+          /never spray [^.]*\bhardener\b/i,
+        );
+      }
   });
 
   it('stop her before a flame in a cold place', () => {

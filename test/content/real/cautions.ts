@@ -66,6 +66,14 @@ const CAUTIONED: readonly (readonly [
   ['vapor-and-flame-when-spraying', { applicator: 'aerosol', family: 'water-based' }, coating('same')],
   // The mist of a water-based finish needs the mask as well.
   ['mask-is-not-for-vapor', { applicator: 'spray-gun', family: 'water-based' }, coating('same')],
+  // A patch is tried with the tool that lays the coat.
+  ...(['mask-is-not-for-vapor', 'vapor-and-flame-when-spraying'] as const).map(
+    (rule): [string, Record<string, string>, Step] => [
+      rule,
+      { applicator: 'aerosol', family: 'lacquer' },
+      { kind: 'test-patch', tries: 'same', hours: [1, 2], say },
+    ],
+  ),
   ['mask-is-not-for-vapor', {}, coating('same', 'spray')],
   ['vapor-and-flame-when-spraying', {}, coating('same', 'spray')],
   ['vapor-and-flame-when-spraying', {}, { kind: 'wipe', with: 'lacquer-retarder', by: 'spray', say }],
