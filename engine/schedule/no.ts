@@ -8,5 +8,5 @@ export const spoiledByNight = (problem: Problem, units: Units): No => ({
   code: 'drying',
   says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem, units)}`,
   instead:
-    'Keep the piece warmer or drier by night, start earlier in the day, or take a product that dries sooner.',
+    'Start earlier in the day, take a product that dries sooner, or keep the piece warmer or drier by night: with house heating, never with a flame.',
 });
