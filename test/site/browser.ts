@@ -6,6 +6,9 @@ import { afterAll, expect, inject } from 'vitest';
 export const BROWSER_ARGS = [
   '--no-sandbox',
   '--disable-gpu',
+  // Two processes fewer, of which one is only kept ready: measured to save an eighth of the processor's time.
+  '--in-process-gpu',
+  '--disable-features=SpareRendererForSitePerProcess',
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
@@ -56,6 +59,7 @@ const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
   const context = await (await started).newContext({
     baseURL: inject('base'),
     serviceWorkers: 'block',
+    reducedMotion: 'reduce',
     ...options,
   });
   const tab: Tab = { page: await context.newPage(), context, spoiled: false };
