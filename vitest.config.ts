@@ -106,7 +106,8 @@ export default defineConfig({
           ...SITE_SETUP,
           testTimeout: 300_000,
           hookTimeout: 240_000,
-          // Each file brings a browser of its own; two keep two cores busy.
+          // The files of a worker share its browser; two keep two cores busy.
+          isolate: false,
           maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },

@@ -1,7 +1,7 @@
 /** A real Chromium: the one that the setup has unpacked, or an installed Chrome. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium as playwright } from 'playwright-core';
-import { afterAll, expect, inject } from 'vitest';
+import { expect, inject } from 'vitest';
 
 export const BROWSER_ARGS = [
   '--no-sandbox',
@@ -27,12 +27,21 @@ const launch = (): Promise<Browser> => {
   return playwright.launch(path ? { executablePath: path, args } : { channel: 'chrome', args });
 };
 
-let started: Promise<Browser> | undefined;
-afterAll(async () => {
-  await (await started)?.close();
-  started = undefined;
+/** One browser for all files of a worker, by whether it shows pictures. It ends with the worker. */
+const started = new Map<boolean, Promise<Browser>>();
+const browser = (): Promise<Browser> => {
+  const running = started.get(pictures) ?? launch();
+  started.set(pictures, running);
+  return running;
+};
+
+/** What a file of tests has opened, closed; the next file begins as the first did. */
+export const endOfFile = async (): Promise<void> => {
+  pictures = true;
   left.clear();
-});
+  const open = await Promise.all(started.values());
+  await Promise.all(open.flatMap((one) => one.contexts()).map((context) => context.close()));
+};
 
 export const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
 export const NARROW = { viewport: { width: 320, height: 640 } } as const;
@@ -55,8 +64,7 @@ const left = new Map<string, Tab[]>();
 const TRACES = ['addInitScript', 'exposeFunction', 'emulateMedia', 'setViewportSize', 'context'] as const;
 
 const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
-  started ??= launch();
-  const context = await (await started).newContext({
+  const context = await (await browser()).newContext({
     baseURL: inject('base'),
     serviceWorkers: 'block',
     reducedMotion: 'reduce',

@@ -1,27 +1,14 @@
 /** The job cards and the care card in a real browser: what is written, shown, printed, taken away and brought back. */
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { THOROUGH } from '../thorough.ts';
+import { AXE, axeFaults } from './axe.ts';
 import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
 import { answer, cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 
-const faults = async (page: Page): Promise<string[]> => {
-  await page.evaluate(AXE);
-  return page.evaluate(async (values) => {
-    type Axe = {
-      run: (on: object, by: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-    };
-    const { axe } = window as unknown as { axe: Axe };
-    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values } });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-  }, TAGS);
-};
 const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 const large = async (page: Page, name: string): Promise<void> => {
@@ -34,14 +21,16 @@ it.each(THOROUGH ? (['light', 'dark'] as const) : (['light'] as const))(
   async (colorScheme) => {
     const { page, close } = await openPage({ ...NARROW, bypassCSP: true, colorScheme });
     const found: string[] = [];
-    const look = async () => {
-      found.push(...(await faults(page)));
+    const look = async (always = false) => {
+      if (!always && !THOROUGH) return;
+      await page.evaluate(AXE);
+      found.push(...(await axeFaults(page)));
       expect(await sideways(page)).toBeLessThanOrEqual(0);
     };
     await page.goto(`${JOBS}#new`);
     await page.getByRole('button', { name: 'Make the card' }).click();
     await soon(() => page.locator('#plan-name-fault').innerText()).toContain('Give the piece a name');
-    await look();
+    await look(true);
     await makeCard(page);
     await page.getByRole('button', { name: 'Lay a coat' }).click();
     await look();
@@ -49,13 +38,13 @@ it.each(THOROUGH ? (['light', 'dark'] as const) : (['light'] as const))(
     await large(page, 'Lay a coat');
     await large(page, 'Something looks wrong');
     await openPiece(page);
-    await look();
+    await look(true);
     await page.getByRole('button', { name: 'Correct coat 1' }).click();
     await look();
     await page.keyboard.press('Escape');
     await page.getByRole('link', { name: 'Care card for the buyer' }).click();
     await page.locator('.care').waitFor();
-    await look();
+    await look(true);
     await page.goto(JOBS);
     await page.reload();
     await page.locator('.cards a').waitFor();

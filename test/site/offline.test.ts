@@ -6,7 +6,7 @@ import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { writeRedirects } from '../../site/tools/redirects.ts';
 import { writeWorker } from '../../site/tools/worker.ts';
-import { someOf } from '../thorough.ts';
+import { someOf, THOROUGH } from '../thorough.ts';
 import { type Opened, openPage, PHONE } from './browser.ts';
 import { copyOfSite, type Host, startHost } from './offline-host.ts';
 
@@ -18,7 +18,7 @@ let opened: Opened;
 let remove: () => void;
 
 beforeAll(async () => {
-  const copy = copyOfSite('whole');
+  const copy = copyOfSite(THOROUGH ? 'whole' : 'few');
   remove = copy.remove;
   writeRedirects(copy.dist, { 'defect/overlap-lines': 'lap-marks' }, '/');
   await writeWorker(copy.dist);

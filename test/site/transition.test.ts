@@ -5,7 +5,7 @@ import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 withoutPictures();
 
 it('takes a transition that is left out for no error', async () => {
-  const opened = await openPage();
+  const opened = await openPage({ reducedMotion: 'no-preference' });
   const { page } = opened;
   // What the browser does by itself where a page is late, another one is called, or the window is hidden.
   await page.addInitScript(() => {
