@@ -1,10 +1,12 @@
 /** The colors of the site for what is drawn without its styles: read from `site/styles/tokens.css`, where they stand. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 
 const NAMES = ['paper', 'ink', 'ink-soft', 'tape', 'closed', 'cast'] as const;
 type Colors = Readonly<Record<(typeof NAMES)[number], string>>;
 
-const FILE = 'site/styles/tokens.css';
+const BESIDE = new URL('../styles/tokens.css', import.meta.url);
+/** Bundled with the pages this file lies elsewhere; then the project is where the build runs. */
+const FILE = existsSync(BESIDE) ? BESIDE : 'site/styles/tokens.css';
 const DARK = '@media (prefers-color-scheme: dark)';
 
 /** Throws where the style sheet has no such color any more, naming it. */
@@ -14,7 +16,9 @@ const colorsIn = (css: string): Colors => {
   );
   const missing = NAMES.filter((name) => !found.has(name));
   if (missing.length)
-    throw new Error(`${FILE} has no color named ${missing.join(', ')}; site/build/colors.ts draws with it`);
+    throw new Error(
+      `site/styles/tokens.css has no color named ${missing.join(', ')}; site/build/colors.ts draws with it`,
+    );
   return Object.fromEntries(NAMES.map((name) => [name, found.get(name)])) as Colors;
 };
 

@@ -86,7 +86,9 @@ describe('the tables', () => {
     expect(value.told[0]).toContain(
       `content/care.yaml:${value.line}: "soon" can not stand at not-yet.1.until; use one of hand-over`,
     );
-    const missing = spoiled('care', 'promise:\n', 'promises:\n');
+    const misspelt = spoiled('care', 'promise:\n', 'promises:\n');
+    expect(misspelt.told.join('\n')).toContain('"promises" here; did you mean "promise"?');
+    const missing = spoiled('care', 'promise:\n', 'zzz:\n');
     expect(missing.told.join('\n')).toContain('"promise" is missing; add promise');
   });
 

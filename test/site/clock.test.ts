@@ -120,6 +120,7 @@ itAtLength('tells a coat that would be laid tomorrow, and a surface below the de
 it('tells a clock of the phone that went back', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   await lay(opened, ['40', '60']);
+  await expect.poll(() => verdict(opened)).toContain('Hands off until');
   await opened.page.clock.setFixedTime(new Date('2026-11-24T14:00:00Z'));
   await opened.page.reload();
   await opened.page.locator('.trouble').getByText('gone back').waitFor();

@@ -210,8 +210,8 @@ it('puts cards, photos and coats back where the browser has lost its databases, 
   await page.locator('.cards a').click();
   await page.locator('.photos img').waitFor();
   await page.goto('/clock/');
-  await page.locator('.troubles', { hasText: '1 coat was put back on the clock' }).waitFor();
-  expect(await page.locator('.coats').innerText()).toContain('Navy dresser');
+  await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
+  expect(await page.locator('[data-part=coats]').innerText()).toContain('Navy dresser');
 
   // Told once; and what lies there by now is copied again.
   await page.goto('/robots.txt');
@@ -225,7 +225,7 @@ it('puts cards, photos and coats back where the browser has lost its databases, 
   await page.locator('.cards a').waitFor();
   expect(await page.locator('.told').innerText()).toBe('');
   await page.goto('/clock/');
-  await page.locator('.troubles', { hasText: '1 coat was put back on the clock' }).waitFor();
+  await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
   expectQuiet(opened);
   await opened.close();
 });

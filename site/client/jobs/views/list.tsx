@@ -1,5 +1,6 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { counted } from '../../shared/counted.ts';
+import { partIn } from '../../shared/element.ts';
 import { copiesLackRoom } from '../../shared/second-copy.ts';
 import { forget, recall } from '../../shared/storage.ts';
 import { exportAll } from '../files/export.ts';
@@ -204,9 +205,9 @@ export const ListView = () => {
 
 /** A copy of the example that the page brought with it. */
 const exampleIn = (host: HTMLElement): HTMLElement | undefined => {
-  const copy = host
-    .querySelector<HTMLTemplateElement>('template.example')
-    ?.content.firstElementChild?.cloneNode(true);
+  const kept = partIn(host, 'example');
+  const copy =
+    kept instanceof HTMLTemplateElement ? kept.content.firstElementChild?.cloneNode(true) : undefined;
   return copy instanceof HTMLElement ? copy : undefined;
 };
 
