@@ -14,7 +14,7 @@ type Rules = { readonly type: 'tag' | 'rule'; readonly values: readonly string[]
 /** The engine as a script: run once on each page before `axeFaults`. */
 export const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
-export const ALL_RULES: Rules = {
+const ALL_RULES: Rules = {
   type: 'tag',
   values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
 };
