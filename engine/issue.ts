@@ -34,6 +34,7 @@ export type Fault =
   | { code: 'orphan'; kind: EntryKind; id: string }
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
+  | { code: 'touch-ordered'; order: string; where: string }
   | { code: 'times-differ'; stage: string; again: string }
   | { code: 'step-order'; step: string; needs: string }
   | { code: 'against-told'; step: string; told: string; why: string }

@@ -105,6 +105,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `at the stage ${issue.stage} this remedy says "${issue.doing}"`,
         `a film at this stage allows only ${list(issue.allowed)}`,
       ];
+    case 'touch-ordered':
+      return [
+        `"${issue.order}" orders a touch ${issue.where}`,
+        'say what the film does by itself and when to look again; what hands do then goes under steps:',
+      ];
     case 'times-differ':
       return [
         `at the stage ${issue.stage} what is said does not go with "${issue.again}"`,

@@ -1,6 +1,8 @@
 import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
+import { bornBy } from '#engine/prove/touch-words.ts';
+import { isHandsOff, touchesIn } from '#engine/prove/words-order-no-touch.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
 
@@ -18,15 +20,34 @@ const namesUsed = (root: ContentRoot): ReadonlySet<string> => {
   );
 };
 
+/** A film that sets bears no hand, and what is said here is said by every remedy that says nothing else. */
+const touches = ({ value, lineOf }: Table<SharedActs> & { readonly ok: true }): readonly Issue[] =>
+  Object.entries(value).flatMap(([kind, acts]) =>
+    (['wet', 'setting', 'dry-to-touch'] as const).flatMap((stage) => {
+      const act = acts[stage];
+      if (!act || !isHandsOff(act.do)) return [];
+      return [...touchesIn(act, bornBy(stage, kind !== 'film'))].map(
+        ({ field, order }): Issue => ({
+          file: ACTS,
+          line: lineOf([kind, stage, field]),
+          code: 'touch-ordered',
+          order,
+          where: `where the act at the stage ${stage} says "${act.do}"`,
+        }),
+      );
+    }),
+  );
+
 /** Faults of what stands once for many remedies: shape, and names that nothing uses. */
 export const sharedFaults = (root: ContentRoot): readonly Issue[] => {
   const none = knowledgeOf([]);
   const read = <T>(file: string, schema: Parameters<typeof readTable<T>>[3]): Table<T> | undefined =>
     textOf(root, file) !== undefined ? readTable(none, root, file, schema) : undefined;
-  const acts = read(ACTS, Object.assign(SharedActs, { shape: {} }));
+  const acts = read<SharedActs>(ACTS, Object.assign(SharedActs, { shape: {} }));
   const steps = read(STEPS, Object.assign(SharedSteps, { shape: {} }));
   const broken = [acts, steps].flatMap((table) => (table && !table.ok ? table.issues : []));
   if (broken.length) return broken;
+  const touched = acts?.ok ? touches(acts) : [];
   const used = namesUsed(root);
   const unused = (table: Table<object> | undefined, file: string, what: string): Issue[] =>
     table?.ok
@@ -34,5 +55,5 @@ export const sharedFaults = (root: ContentRoot): readonly Issue[] => {
           .filter((name) => !used.has(name) && name !== 'film')
           .map((name) => ({ file, line: table.lineOf([name], true), code: 'unused-name', what, name }))
       : [];
-  return [...unused(acts, ACTS, 'kind of repair'), ...unused(steps, STEPS, 'common step')];
+  return [...touched, ...unused(acts, ACTS, 'kind of repair'), ...unused(steps, STEPS, 'common step')];
 };

@@ -15,11 +15,15 @@ const ALLOWED: Record<Stage, readonly Doing[]> = {
 
 const WIPED: readonly string[] = ['wax', 'oil', 'hardwax-oil', 'wipe-on'];
 
+/** Whether every family is one that is wiped. Nothing is known of a repair that no tree leads to: it counts as a film. */
+export const isWiped = (families: ReadonlySet<string> = new Set()): boolean =>
+  families.size > 0 && [...families].every((family) => WIPED.includes(family));
+
 /** Every remedy of every tree asks of a film only what its stage allows. */
 export function* actionsFitTheStage(known: Knowledge): Generator<Issue> {
   const families = familiesOf(known);
   for (const remedy of known.remedies) {
-    const wiped = [...(families.get(remedy.id) ?? [])].every((family) => WIPED.includes(family));
+    const wiped = isWiped(families.get(remedy.id));
     for (const stage of STAGES) {
       const doing = remedy.now[stage].do;
       const allowed = wiped ? ALLOWED[stage] : ALLOWED[stage].filter((one) => one !== 'wipe-back');
@@ -37,7 +41,7 @@ export function* actionsFitTheStage(known: Knowledge): Generator<Issue> {
 }
 
 /** Each remedy with the families of every flaw whose tree leads to it. */
-const familiesOf = (known: Knowledge): ReadonlyMap<string, ReadonlySet<string>> => {
+export const familiesOf = (known: Knowledge): ReadonlyMap<string, ReadonlySet<string>> => {
   const families = new Map<string, Set<string>>();
   for (const defect of known.defects)
     for (const { branch } of visits(defect.tree))

@@ -18,6 +18,7 @@ import { stepsKeepToWhatIsTold } from './steps-keep-to-what-is-told.ts';
 import { stepsTellWhatTheyDo } from './steps-tell-what-they-do.ts';
 import { timesAgree } from './times-agree.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
+import { wordsOrderNoTouch } from './words-order-no-touch.ts';
 
 /** One thing that must hold of the whole knowledge. */
 type Proof = (known: Knowledge) => Iterable<Issue>;
@@ -25,6 +26,7 @@ type Proof = (known: Knowledge) => Iterable<Issue>;
 const PROOFS: readonly Proof[] = [
   noQuestionTwice,
   actionsFitTheStage,
+  wordsOrderNoTouch,
   timesAgree,
   stepsAreInOrder,
   repairsKeepToTheTrade,

@@ -1,0 +1,133 @@
+/**
+ * No word under a verdict of hands off sends a hand to the film. That a film which sets is torn by any touch is common
+ * practice, no source; the orders below are invented.
+ */
+import { describe, expect, it } from 'vitest';
+import { link } from '#engine/link.ts';
+import { prove } from '#engine/prove/index.ts';
+import { bornBy, touchAgain, touchOrdered } from '#engine/prove/touch-words.ts';
+import { say } from '#engine/say.ts';
+import { readContent } from '../../content/tools/read.ts';
+import { sharedFaults } from '../../content/tools/shared.ts';
+
+const root = process.cwd();
+const textsWith = (file: string, text: string) => ({ folder: root, texts: new Map([[file, text]]) });
+
+describe('the words of a touch', () => {
+  for (const order of [
+    'Press the lip flat with a finger.',
+    'Wipe along the edge.',
+    'Brush it smooth again.',
+    'Pull the tape off slowly.',
+    'Push the ridge down with a plastic card.',
+    'Rub the mark.',
+    'Pick the bit out.',
+    'Scrape the drip.',
+    'Shave it flush.',
+    'Sand it a little.',
+    'Dab it with a rag.',
+    'Level the ridge.',
+    'Smooth the lip.',
+    'Roll over it once more.',
+    'Leave it a moment. Then gently press it flat.',
+    'Stop, and wipe it flat.',
+    'If the lip is ragged, press it down.',
+    'You can wipe it off.',
+    'Take the hair out with tweezers.',
+    'Press it flat until it holds.',
+    'Never hurry: press it flat.',
+  ])
+    it(`are an order: ${order}`, () => expect(touchOrdered(order)).toBeTypeOf('string'));
+
+  for (const order of [
+    'Don’t wipe it.',
+    "Don't wipe it.",
+    'Never press it.',
+    'Do not wipe, press or rub it.',
+    'No cloth, brush, finger or heat.',
+    'A rub now drags it into streaks.',
+    'Pulling now takes the film with it.',
+    'Dust on a wet film can not be taken off, but it rubs off once dry.',
+    'Leave it for a week, then sand it.',
+    'Once it is dry, wipe it off.',
+    'Leave the dots until they are hard enough to cut off.',
+  ])
+    it(`are none: ${order}`, () => expect(touchOrdered(order)).toBeUndefined());
+
+  it('are none where it is told when to look again, and then', () => {
+    expect(touchAgain('In two weeks press a nail into the fattest fold.')).toBeUndefined();
+    expect(touchAgain('Press a nail into it.')).toBe('Press a nail into it');
+  });
+
+  it('are borne where a cloth may go: by open oil and wax, and for a spill on a film dry to the touch', () => {
+    const wiped = 'Wipe off all that the wood has not drunk.';
+    expect(touchOrdered(wiped, bornBy('wet', true))).toBeUndefined();
+    expect(touchOrdered(wiped, bornBy('setting', true))).toBeDefined();
+    expect(touchOrdered(wiped, bornBy('dry-to-touch', false))).toBeDefined();
+    const blot = 'Blot it straight up.';
+    expect(touchOrdered(blot, bornBy('dry-to-touch', false))).toBeUndefined();
+    expect(touchOrdered(blot, bornBy('wet', false))).toBeDefined();
+  });
+});
+
+const MEND = 'say what the film does by itself and when to look again; what hands do then goes under steps:';
+
+describe('a touch is refused', () => {
+  const spoiled = (id: string, change: (data: Record<string, unknown>) => object) => {
+    const linked = link(
+      readContent(root).map((entry) =>
+        entry.id === id ? { ...entry, data: change(entry.data as Record<string, unknown>) } : entry,
+      ),
+    );
+    if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
+    return prove(linked.value)
+      .filter(({ code }) => code === 'touch-ordered')
+      .map(say);
+  };
+
+  it('in what is said of a coat that is wet or setting', () => {
+    expect(
+      spoiled('bubbles', (data) => ({
+        ...data,
+        'while-wet': 'Bubbles are usual in a coat that was stroked. Prick them now.',
+      })),
+    ).toEqual([
+      `content/defects/bubbles.mdx:4: "Prick them now" orders a touch where a coat is wet or setting; ${MEND}`,
+    ]);
+  });
+
+  it('in what is said of a film that may stay as it is', () => {
+    const tree = { leave: 'It is only dust. Wipe it off and leave it.' };
+    const told = spoiled('bubbles', (data) => ({ ...data, tree }));
+    expect(told).toHaveLength(1);
+    expect(told[0]).toContain(
+      '"Wipe it off" orders a touch where the film is left as it is, whatever its stage',
+    );
+  });
+
+  it('in the words of a verdict that leaves it alone', () => {
+    expect(spoiled('wait', (data) => ({ ...data, say: 'It is nearly dry. Press it flat now.' }))).toEqual([
+      `content/doings/wait.mdx:3: "Press it flat now" orders a touch under the verdict "Let it dry on"; ${MEND}`,
+    ]);
+  });
+
+  it('in a usual act, once and where it stands', () => {
+    const acts = `film:
+  wet: { do: leave, say: Leave it until it dries., not: Do not touch it. }
+  setting:
+    do: leave
+    say: Press the lip flat with a finger.
+    not: Do not hurry.
+  recoatable: { do: repair }
+oil:
+  wet: { do: wipe-back, say: Wipe it off until a cloth stays dry., not: Do not leave it. }
+  setting: { do: leave, say: Wipe it off until a cloth stays dry., not: Do not leave it. }
+wax:
+  setting: { do: leave, say: Leave it until it dries., not: Do not touch it. }
+`;
+    expect(sharedFaults(textsWith('content/acts.yaml', acts)).map(say)).toEqual([
+      `content/acts.yaml:5: "Press the lip flat with" orders a touch where the act at the stage setting says "leave"; ${MEND}`,
+      `content/acts.yaml:10: "Wipe it off" orders a touch where the act at the stage setting says "leave"; ${MEND}`,
+    ]);
+  });
+});
