@@ -1,5 +1,5 @@
 import type { LineOf, RawEntry, UnknownName } from './model/knowledge.ts';
-import { nearest } from './nearest.ts';
+import { nearest, nearestId } from './nearest.ts';
 
 /** What stands once for many files, as read: nothing is checked yet. */
 export type Shared = {
@@ -73,7 +73,7 @@ const withSteps = (
           code: 'unknown-name',
           what: 'common step',
           name: step,
-          nearest: nearest(step, Object.keys(shared)),
+          nearest: nearestId(step, Object.keys(shared)),
           in: 'content/steps.yaml',
         },
       });

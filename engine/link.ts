@@ -7,7 +7,7 @@ import { ID_PATTERN, SCHEMAS } from './model/index.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { AnyEntry, Entry, RawEntry } from './model/knowledge.ts';
 import type { Claim } from './model/source.ts';
-import { nearest } from './nearest.ts';
+import { nearest, nearestId } from './nearest.ts';
 import { schemaFaults } from './schema-faults.ts';
 import { isAsk, visits } from './tree.ts';
 import { unreadable } from './unreadable.ts';
@@ -131,7 +131,7 @@ const checkReference = (
     path,
     now
       ? { code: 'retired-link', kind, id, now }
-      : { code: 'dead-link', kind, id, nearest: nearest(id, ids) },
+      : { code: 'dead-link', kind, id, nearest: nearestId(id, ids) },
   );
 };
 

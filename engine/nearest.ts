@@ -29,3 +29,31 @@ export const nearest = (name: string, known: Iterable<string>): string | undefin
   }
   return best?.name;
 };
+
+/** The words of an id, without the ending that the same word has elsewhere. */
+const wordsOf = (id: string): ReadonlySet<string> =>
+  new Set(
+    id
+      .split('-')
+      .filter((word) => word.length > 2)
+      .map((word) => word.replace(/(?:ing|ed|es|e|s)$/, '')),
+  );
+
+/**
+ * The known id that was probably meant: by its letters, else by its words, in whatever order. At least two words are
+ * shared, and of several the one that has the fewest others.
+ */
+export const nearestId = (id: string, known: Iterable<string>): string | undefined => {
+  const ids = [...known];
+  const spelled = nearest(id, ids);
+  if (spelled !== undefined) return spelled;
+  const own = wordsOf(id);
+  let best: { id: string; likeness: number } | undefined;
+  for (const candidate of ids) {
+    const words = wordsOf(candidate);
+    const common = [...own].filter((word) => words.has(word)).length;
+    const likeness = common / (own.size + words.size - common);
+    if (common >= 2 && (!best || likeness > best.likeness)) best = { id: candidate, likeness };
+  }
+  return best?.id;
+};

@@ -41,11 +41,69 @@ const inUnion = (
   return (options[0] ?? []).flatMap((inner) => locate(inner, data, path));
 };
 
+/** What is wanted where another kind of value stands, by the library's name of it. */
+const WANTED: Readonly<Record<string, string>> = {
+  string: 'write a text',
+  number: 'write a number',
+  int: 'write a whole number',
+  boolean: 'write true or false',
+  array: 'write a list: [one, two]',
+  tuple: 'write a list: [one, two]',
+  object: 'write fields and their values: { field: value }',
+  record: 'write fields and their values: { field: value }',
+};
+
+const many = (count: number | bigint, one: string): string =>
+  `${count} ${one}${Number(count) === 1 ? '' : 's'}`;
+
+/** A bound in words: letters of a text, things of a list, a number. */
+const bound = (origin: string, side: 'least' | 'most', count: number | bigint, inclusive = true): string => {
+  if (origin === 'string')
+    return side === 'least' && Number(count) === 1
+      ? 'write something here'
+      : `write at ${side} ${many(count, 'letter')}`;
+  if (origin === 'array' || origin === 'tuple' || origin === 'set')
+    return side === 'least' && Number(count) === 1
+      ? 'the list is empty; give at least one'
+      : `give at ${side} ${count} in the list`;
+  if (inclusive) return `write a number of at ${side} ${count}`;
+  return `write a number ${side === 'least' ? 'over' : 'under'} ${count}`;
+};
+
+/** What an author is to write, where the schema library says it in words of its own; words of our schemas stay. */
+const inWords = (issue: ZodIssue): string => {
+  const { message } = issue;
+  if (!/^(?:Too (?:small|big)|Invalid (?:input|string|number|URL))(?::|$)/.test(message)) return message;
+  switch (issue.code) {
+    case 'too_small':
+      return bound(issue.origin, 'least', issue.minimum, issue.inclusive);
+    case 'too_big':
+      return bound(issue.origin, 'most', issue.maximum, issue.inclusive);
+    case 'invalid_type':
+      return WANTED[issue.expected] ?? message;
+    case 'not_multiple_of':
+      return `write a multiple of ${issue.divisor}`;
+    case 'invalid_value':
+      return `write ${issue.values.map(String).join(' or ')}`;
+    case 'invalid_format':
+      return issue.format === 'url'
+        ? 'write a whole address: https://…'
+        : `it is not of the form ${'pattern' in issue ? issue.pattern : issue.format}`;
+    case 'invalid_union':
+      return (
+        [...new Set(issue.errors.flatMap(([first]) => (first ? [inWords(first)] : [])))].join(', or ') ||
+        message
+      );
+    default:
+      return message;
+  }
+};
+
 /** `2-12` where two numbers are wanted, `28.11.2026` where a day is. */
 const written = (value: unknown, message: string): string => {
   const pair =
     typeof value === 'string' &&
-    /expected (tuple|array)/.test(message) &&
+    message === WANTED['array'] &&
     /^\s*([\d.]+)\s*(?:-|–|to)\s*([\d.]+)/.exec(value);
   if (pair) return `write [${pair[1]}, ${pair[2]}]`;
   const day =
@@ -79,7 +137,7 @@ const badValue = (issue: ZodIssue, path: readonly PropertyKey[], data: unknown):
     at: placeOf(path),
     message: written(
       value,
-      (issue.code === 'invalid_key' ? (issue.issues[0]?.message ?? issue.message) : issue.message).replace(
+      inWords(issue.code === 'invalid_key' ? (issue.issues[0] ?? issue) : issue).replace(
         /^Invalid (input|option): /,
         '',
       ),

@@ -4,7 +4,7 @@ import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { nearest } from '#engine/nearest.ts';
+import { nearestId } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
 
@@ -37,6 +37,6 @@ export const retiredFaults = (entries: readonly RawEntry[], root: ContentRoot): 
     if (known.has(old)) return [{ ...where, code: 'still-there', kind, id: old }];
     return known.has(now)
       ? []
-      : [{ ...where, code: 'dead-link', kind, id: now, nearest: nearest(now, known) }];
+      : [{ ...where, code: 'dead-link', kind, id: now, nearest: nearestId(now, known) }];
   });
 };

@@ -3,7 +3,7 @@ import type { Fault, Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
-import { nearest } from '#engine/nearest.ts';
+import { nearestId } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
 import { unreadable } from '#engine/unreadable.ts';
@@ -37,7 +37,7 @@ function* rowsIn(
 type Row = { readonly grade: string; readonly source?: string; readonly say?: string; readonly why?: string };
 
 const nearestTo = (known: Knowledge, kind: EntryKind, id: string): string | undefined =>
-  nearest(
+  nearestId(
     id,
     (known[FOLDERS[kind]] as readonly { id: string }[]).map((entry) => entry.id),
   );
