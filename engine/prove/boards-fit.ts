@@ -112,11 +112,15 @@ const placed = (known: Knowledge): readonly Placed[] => [
   ),
 ];
 
+/** All that a board shows otherwise than its own words and `text`, what is said of the flaw beside them. */
+export function* boardFaults(recipe: BoardRecipe, text: string): Generator<[Fault, readonly PropertyKey[]]> {
+  yield* onThePiece(recipe);
+  yield* asSaid(recipe, measuresIn(`${text}\n${recipe.alt}`));
+}
+
 /** Every board shows what it says: in its place, large enough to see, and of the size that the flaw's own text names. */
 export function* boardsFit(known: Knowledge): Generator<Issue> {
-  for (const { file, lineOf, recipe, path, text } of placed(known)) {
-    const said = measuresIn(`${text}\n${recipe.alt}`);
-    for (const [fault, place] of [...onThePiece(recipe), ...asSaid(recipe, said)])
+  for (const { file, lineOf, recipe, path, text } of placed(known))
+    for (const [fault, place] of boardFaults(recipe, text))
       yield { file, line: lineOf([...path, ...place]), ...fault };
-  }
 }

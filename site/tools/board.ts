@@ -1,4 +1,7 @@
-/** `npm run board -- <defect or question>`: its pictures as PNG. `npm run board -- --sheet`: all features and their fields. */
+/**
+ * `npm run board -- <defect or question>`: its pictures as PNG. `npm run board -- --sheet [group]`: all features, or those
+ * of one group, and their fields.
+ */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -7,7 +10,8 @@ import { z } from 'zod';
 import { lightBoard, makeBoard } from '#engine/board/render.ts';
 import { BoardRecipe } from '#engine/model/board.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { nearest } from '#engine/nearest.ts';
+import { nearest, nearestId } from '#engine/nearest.ts';
+import { boardFaults } from '#engine/prove/boards-fit.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
 import { unreadable } from '#engine/unreadable.ts';
@@ -54,6 +58,24 @@ const boardsOf = (entry: RawEntry): readonly (readonly [name: string, recipe: Bo
     : Object.entries(boards);
 };
 
+/** What `npm run check` will refuse about the pictures; they are drawn all the same, so that it can be seen. */
+const warn = (
+  { file, lineOf, data }: RawEntry,
+  boards: readonly (readonly [string, BoardRecipe])[],
+): void => {
+  const { boards: listed, looks } = data as { boards: unknown; looks?: unknown };
+  const refused = boards.flatMap(([name, recipe]) =>
+    [...boardFaults(recipe, typeof looks === 'string' ? looks : '')].map(([fault, path]) =>
+      say({
+        file,
+        line: lineOf(['boards', Array.isArray(listed) ? Number(name) - 1 : name, ...path]),
+        ...fault,
+      }),
+    ),
+  );
+  if (refused.length) console.error(`npm run check will refuse this:\n${refused.join('\n')}`);
+};
+
 const drawEntry = async (entry: RawEntry): Promise<void> => {
   if (entry.broken)
     return fail(say({ file: entry.file, line: entry.broken.line, ...unreadable(entry.broken) }));
@@ -61,6 +83,7 @@ const drawEntry = async (entry: RawEntry): Promise<void> => {
   if (!boards) return;
   if (boards.length === 0)
     return fail(`${entry.file} has no boards: yet; npm run board -- --sheet shows what can be drawn`);
+  warn(entry, boards);
   console.log(`${entry.file}, in low light from the side (raking) and in window light (facing):`);
   for (const [name, recipe] of boards) {
     const board = makeBoard(recipe, SIZE.width, SIZE.height);
@@ -83,33 +106,46 @@ const written = (entries: readonly RawEntry[]): readonly WrittenBoard[] =>
         : [];
     });
 
-const drawSheet = async (entries: readonly RawEntry[]): Promise<void> => {
+const GROUPS = FEATURE_GROUPS.map(({ name }) => name);
+
+const drawSheet = async (entries: readonly RawEntry[], only: string): Promise<void> => {
+  if (only && !GROUPS.includes(only)) {
+    const near = nearest(only, GROUPS);
+    return fail(
+      `there is no group of features "${only}"; ${near ? `did you mean "${near}"?` : `groups: ${GROUPS.join(', ')}`}`,
+    );
+  }
   const boards = written(entries);
   console.log('Every feature with its fields, units and bounds:');
-  for (const { name, what, features } of FEATURE_GROUPS)
+  for (const { name, what, features } of FEATURE_GROUPS) {
+    if (only && name !== only) continue;
+    console.log(`  drawing the ${features.length} ${name} …`);
     keep(
       join(FOLDER, 'features', `${name}.png`),
       await featurePage(`${name}: ${what}`, features, (kind) => shownBest(boards, kind)),
     );
+  }
+};
+
+const draw = async (id: string, sheet: boolean): Promise<void> => {
+  if (!id && !sheet)
+    return fail(
+      `which flaw? npm run board -- <defect or question>, or --sheet for all features, or --sheet <group>: ${GROUPS.join(', ')}`,
+    );
+  const entries = readContent(process.cwd());
+  if (sheet) return drawSheet(entries, id);
+  const drawn = entries.filter(({ kind }) => kind === 'defect' || kind === 'question');
+  const entry = drawn.find((one) => one.id === id);
+  if (entry) return drawEntry(entry);
+  const near = nearestId(
+    id,
+    drawn.map((one) => one.id),
+  );
+  fail(`there is no defect or question "${id}"${near ? `; did you mean "${near}"?` : ''}`);
 };
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { sheet: { type: 'boolean', default: false } },
 });
-const [id = ''] = positionals;
-const entries = readContent(process.cwd());
-const drawn = entries.filter(({ kind }) => kind === 'defect' || kind === 'question');
-const entry = drawn.find((one) => one.id === id);
-
-if (!id && !values.sheet)
-  fail('which flaw? npm run board -- <defect or question>, or --sheet for all features');
-if (id && !entry) {
-  const near = nearest(
-    id,
-    drawn.map((one) => one.id),
-  );
-  fail(`there is no defect or question "${id}"${near ? `; did you mean "${near}"?` : ''}`);
-}
-if (entry) await drawEntry(entry);
-if (values.sheet) await drawSheet(entries);
+await draw(positionals[0] ?? '', values.sheet);

@@ -1,6 +1,6 @@
 /** `npm run board`: what it draws of a flaw, and that its sheet tells every field of every feature. */
 import { execFile } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -49,7 +49,45 @@ describe('the pictures of a flaw', () => {
   });
 });
 
+describe('a picture that the check refuses', () => {
+  it('is drawn, and what the check will say is told', async () => {
+    const file = 'content/defects/dull-spots.mdx';
+    const text = readFileSync(file, 'utf8');
+    const folder = copyOfContent({
+      [file]: text.replace('at: [30, 34], diameter-mm: 30', 'at: [900, 10], diameter-mm: 30'),
+    });
+    const line = text.split('\n').findIndex((one) => one.includes('diameter-mm: 30')) + 1;
+    const { code, out, err } = await board(['dull-spots'], folder);
+    expect(code).toBe(0);
+    expect(err).toMatch(
+      new RegExp(
+        `^npm run check will refuse this:\n${file}:${line}: ".+" is laid at 900, 10 mm, off a piece `,
+      ),
+    );
+    expect(out).toContain('pictures/dull-spots/1-raking.png');
+  });
+});
+
 describe('the sheet of features', () => {
+  it('is drawn of one group alone, which tells that it draws', { timeout: 120_000 }, async () => {
+    const folder = copyOfContent();
+    const { code, out } = await board(['--sheet', 'bodies'], folder);
+    expect(code).toBe(0);
+    expect(out).toMatch(/ {2}drawing the \d+ bodies …\n {2}pictures\/features\/bodies\.png\n$/);
+    expect(readdirSync(join(folder, 'pictures/features'))).toEqual(['bodies.png']);
+  });
+
+  it('names the groups where it is asked for another', async () => {
+    expect(await board(['--sheet', 'bodys'], process.cwd())).toMatchObject({
+      code: 1,
+      err: 'there is no group of features "bodys"; did you mean "bodies"?\n',
+    });
+    const { err } = await board(['--sheet', 'everything'], process.cwd());
+    expect(err).toBe(
+      'there is no group of features "everything"; groups: veils, tints, relief, sheens, bodies\n',
+    );
+  });
+
   it('has every feature that a recipe may name, with every field', () => {
     const told = new Map(
       FEATURE_GROUPS.flatMap(({ features }) => features.map((one) => [one.kind, one] as const)),
