@@ -13,6 +13,17 @@ export const fromTerminal =
     }
   };
 
+/** An answer of a file that can not be used, in words for its author. */
+export class AnswerFault extends Error {}
+
+/** Answers of a file that nothing asked for: look-alikes and repairs that were not named. */
+export const unasked = (told: object, asked: ReadonlySet<string>): readonly string[] =>
+  ['mirrors', 'decides'].flatMap((part) =>
+    Object.keys((told as Record<string, object | undefined>)[part] ?? {})
+      .map((key) => `${part}.${key}`)
+      .filter((key) => !asked.has(key)),
+  );
+
 /** Answers from a file: `{ "name": …, "signs": { "sheen-only": "yes" } }`. Tells what was asked and how it was answered. */
 export const fromFile =
   (told: unknown, print: (line: string) => void = console.log): Answers =>
@@ -22,7 +33,7 @@ export const fromFile =
       .reduce<unknown>((inner, part) => (inner as Record<string, unknown> | undefined)?.[part], told);
     const answer = Array.isArray(found) ? found.join(', ') : String(found ?? '');
     const why = refuse?.(answer);
-    if (why) throw new Error(`"${answer}" at ${key}: ${why} (${ask})`);
+    if (why) throw new AnswerFault(`"${answer}" at ${key}: ${why} (${ask})`);
     if (key.startsWith('signs.')) print(`  ${ask} ${answer || 'either, not told'}`);
     return answer;
   };

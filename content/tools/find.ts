@@ -4,9 +4,8 @@ import { parseArgs } from 'node:util';
 import { find, type Hit } from '#engine/find.ts';
 import { say } from '#engine/say.ts';
 import { linkedKnowledge } from './knowledge.ts';
+import { FOUND } from './near.ts';
 import { readIndex } from './said.ts';
-
-const LISTED = 8;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -44,5 +43,5 @@ if (!known) {
           .split('\n')
           .filter((line) => line.trim())
       : [words];
-  for (const query of queries) print(query, find(index, query, { limit: LISTED }));
+  for (const query of queries) print(query, find(index, query, { limit: FOUND }));
 }

@@ -37,6 +37,22 @@ const idOf = (words: string): string =>
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^[-0-9]+|-+$/g, '');
 
+/** Words that an id does not end with: what they lead to was cut off. */
+const SMALL = new Set(
+  'a an and any are as at be but by for from has have in into is it its next not of off on onto or out over so than that the then there this to under up was were when where with'.split(
+    ' ',
+  ),
+);
+
+/** A question as an id of five words at most, which ends with a word that says something. */
+export const questionId = (ask: string): string => {
+  const words = idOf(ask.replace(/^(is|are|does|do|did|can|was|were|has|have) (it|you|there|the)\b/i, ''))
+    .split('-')
+    .slice(0, 5);
+  const last = words.findLastIndex((word) => !SMALL.has(word));
+  return (last < 0 ? words : words.slice(0, last + 1)).join('-');
+};
+
 /** `1 3` or `1,3` or ids → the things that are meant; what is none of them is left as words. */
 const chosen = (answer: string, offered: readonly string[]): readonly string[] => {
   const parts = /^[\d\s,]+$/.test(answer) ? answer.split(/[\s,]+/) : answer.split(/\s*,\s*/);
@@ -166,11 +182,8 @@ async function askMark(
         : 'write a whole question that ends with a question mark',
   });
   if (!ask) return none;
-  const id = idOf(ask.replace(/^(is|are|does|do|did|can|was|were|has|have) (it|you|there|the)\b/i, ''))
-    .split('-')
-    .slice(0, 5)
-    .join('-');
-  const near = nearOf(known, root, 'question', id, ask);
+  const id = questionId(ask);
+  const near = nearOf(known, root, 'question', id, [ask]);
   const same = near.length
     ? await answers({
         key: 'mark-is',
@@ -284,7 +297,7 @@ export const interview = async (
     refuse: (given) =>
       given && given.length < 20 ? 'say a little more: twenty letters at least' : undefined,
   });
-  const near = nearOf(known, root, 'defect', id, [name, summary].join('. '));
+  const near = nearOf(known, root, 'defect', id, [name, summary].filter(Boolean));
   const alike = await askAlike(near, known, answers);
   const families = await askFamilies(alike, known, answers);
   const often = await askOften(answers);

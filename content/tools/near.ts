@@ -11,6 +11,8 @@ export type Near = { readonly id: string; readonly title: string; readonly says:
 
 /** Listed at most. */
 const LISTED = 5;
+/** What `npm run find` lists at most. */
+export const FOUND = 8;
 
 /** What an entry says of itself, whatever its kind calls it. */
 type Titled = { readonly id: string; readonly title: string; readonly says: string };
@@ -68,16 +70,25 @@ const shares = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean =
   return common >= 2 || (common > 0 && common === Math.min(one.size, other.size));
 };
 
+/** The flaws that `npm run find` lists for each of the texts, the first of each first. */
+const found = (known: Knowledge, root: ContentRoot, texts: readonly string[]): readonly string[] => {
+  const index = readIndex(known, root);
+  const lists = texts.map((text) =>
+    find(index, text, { limit: FOUND }).flatMap(({ kind, id }) => (kind === 'defect' ? [id] : [])),
+  );
+  return Array.from({ length: FOUND }, (_, at) => lists.flatMap((list) => list[at] ?? [])).flat();
+};
+
 /**
- * What is named or worded like `id` and `words` (empty where nothing is told yet), nearest names first. `root` is where
- * the lay words and the search of the site are read from.
+ * What is named or worded like `id` and `words` (a name and a sentence; empty where nothing is told yet), nearest names
+ * first. `root` is where the lay words and the search of the site are read from.
  */
 export const nearOf = (
   known: Knowledge,
   root: ContentRoot,
   kind: EntryKind,
   id: string,
-  words = '',
+  words: readonly string[] = [],
 ): readonly Near[] => {
   const all = titled(known, kind);
   const spelled = nearest(
@@ -86,13 +97,11 @@ export const nearOf = (
   );
   const own = gist(id);
   const named = all.filter((one) => one.id === spelled || shares(own, gist(one.id))).map((one) => one.id);
-  const asked = words || id.replaceAll('-', ' ');
-  const worded =
-    kind === 'defect'
-      ? find(readIndex(known, root), asked, { limit: 3 * LISTED }).flatMap((hit) =>
-          hit.kind === 'defect' ? [hit.id] : [],
-        )
-      : searched(all, root, asked);
-  const ids = [...new Set([...(words ? worded : named), ...(words ? named : worded)])].slice(0, LISTED);
+  const asked = words.length ? words : [id.replaceAll('-', ' ')];
+  const worded = kind === 'defect' ? found(known, root, asked) : searched(all, root, asked.join('. '));
+  const ids = [...new Set([...(words.length ? worded : named), ...(words.length ? named : worded)])].slice(
+    0,
+    kind === 'defect' ? 2 * FOUND : LISTED,
+  );
   return ids.flatMap((one) => all.find((entry) => entry.id === one) ?? []);
 };

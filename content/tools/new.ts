@@ -11,7 +11,8 @@ import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, ID_PATTERN } from '#engine/model/index.ts';
 import { say } from '#engine/say.ts';
-import { fromFile, fromTerminal } from './answers.ts';
+import { AnswerFault, fromFile, fromTerminal, unasked } from './answers.ts';
+import { readAnswers } from './answers-file.ts';
 import { type Drafted, defectFile, questionFile, remedyFile, withSign } from './draft.ts';
 import { type Answers, type Interviewed, interview } from './interview.ts';
 import { linkedKnowledge, provenKnowledge } from './knowledge.ts';
@@ -81,9 +82,15 @@ const draftsOf = ({ defect, mirrors }: Interviewed): { created: Drafted[]; chang
   return { created, changed };
 };
 
-const newDefect = async (known: Knowledge, id: string, answers: Answers): Promise<void> => {
+/** `heard` may add to what was told, or throw: nothing is written before it. */
+const newDefect = async (
+  known: Knowledge,
+  id: string,
+  answers: Answers,
+  heard: (told: Interviewed) => Interviewed = (told) => told,
+): Promise<void> => {
+  const told = heard(await interview(known, root, id, answers));
   const before = new Set(provenKnowledge(root).issues.map(say));
-  const told = await interview(known, root, id, answers);
   const { created, changed } = draftsOf(told);
   const taken = created.find(({ file }) => existsSync(join(root, file)));
   if (taken) return fail(`${taken.file} is there already; nothing was written`);
@@ -103,36 +110,58 @@ const blank = (known: Knowledge | undefined, kind: EntryKind, id: string, file: 
   console.log(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.`);
 };
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { answers: { type: 'string' }, blank: { type: 'boolean', default: false } },
-});
-const [kind, id] = positionals;
+const USAGE = `npm run new -- <kind> <id> [--answers <file> | --blank]; kinds: ${Object.keys(templates).join(', ')} (of ${ENTRY_KINDS.length} in all)`;
 
-const begin = async (): Promise<void> => {
-  if (!isKeyOf(templates, kind))
-    return fail(
-      `npm run new -- <kind> <id>; kinds: ${Object.keys(templates).join(', ')} (of ${ENTRY_KINDS.length} in all)`,
-    );
-  if (!id || !ID_PATTERN.test(id))
-    return fail(
-      `"${id ?? ''}" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs`,
-    );
-  const file = `content/${FOLDERS[kind]}/${id}.mdx`;
-  if (existsSync(join(root, file))) return fail(`${file} is there already; edit it or choose another id`);
-  const { known, issues } = linkedKnowledge(root);
-  const asks = kind === 'defect' && !values.blank && (values.answers !== undefined || process.stdin.isTTY);
-  if (!known) {
-    console.error(`Nothing can be compared with it until these are mended:\n${issues.map(say).join('\n')}`);
-    return blank(undefined, kind, id, file);
+/** What was written behind the command, or undefined where it can not be understood. */
+const argumentsGiven = () => {
+  try {
+    return parseArgs({
+      allowPositionals: true,
+      options: {
+        answers: { type: 'string' },
+        blank: { type: 'boolean', default: false },
+        help: { type: 'boolean', short: 'h', default: false },
+      },
+    });
+  } catch {
+    return undefined;
   }
-  if (!asks) return blank(known, kind, id, file);
-  if (values.answers !== undefined)
-    return newDefect(
+};
+
+/** Answers from a file: whole and right, or nothing is written. */
+const fromAnswers = async (known: Knowledge, id: string, file: string): Promise<void> => {
+  if (file !== '-' && !existsSync(file)) return fail(`there is no file ${file}; nothing was written`);
+  const read = readAnswers(
+    known,
+    file === '-' ? 'answers' : file,
+    readFileSync(file === '-' ? 0 : file, 'utf8'),
+  );
+  if ('faults' in read) return fail(`${read.faults.join('\n')}\nNothing was written.`);
+  const asked = new Set<string>();
+  const answers = fromFile(read.told);
+  try {
+    await newDefect(
       known,
       id,
-      fromFile(JSON.parse(readFileSync(values.answers === '-' ? 0 : values.answers, 'utf8'))),
+      (prompt) => {
+        asked.add(prompt.key);
+        return answers(prompt);
+      },
+      (told) => {
+        const left = unasked(read.told, asked);
+        if (left.length) throw new AnswerFault(`nothing asks for ${left.join(', ')} here; take it out`);
+        // A sign that is known is kept though it is not among the few that are asked.
+        const signs = new Map([...told.defect.signs, ...Object.entries(read.told.signs)]);
+        return { ...told, defect: { ...told.defect, signs } };
+      },
     );
+  } catch (error) {
+    if (!(error instanceof AnswerFault)) throw error;
+    fail(`${file}: ${error.message}\nNothing was written.`);
+  }
+};
+
+const fromHere = async (known: Knowledge, id: string): Promise<void> => {
   const terminal = createInterface({ input: process.stdin, output: process.stdout });
   // An iterator keeps lines that are pasted faster than they are asked for.
   const typed = terminal[Symbol.asyncIterator]();
@@ -150,6 +179,34 @@ const begin = async (): Promise<void> => {
   } finally {
     terminal.close();
   }
+};
+
+const begin = async (): Promise<void> => {
+  const given = argumentsGiven();
+  if (!given) return fail(USAGE);
+  const { values, positionals } = given;
+  const [kind, id] = positionals;
+  if (values.help) return console.log(USAGE);
+  if (!isKeyOf(templates, kind)) return fail(USAGE);
+  if (!id || !ID_PATTERN.test(id))
+    return fail(
+      `"${id ?? ''}" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs`,
+    );
+  const file = `content/${FOLDERS[kind]}/${id}.mdx`;
+  if (existsSync(join(root, file))) return fail(`${file} is there already; edit it or choose another id`);
+  const asks = kind === 'defect' && !values.blank;
+  if (asks && values.answers === undefined && !process.stdin.isTTY)
+    return fail(
+      'no terminal here: nobody can be asked. Give --answers <file>, or --blank for a file to fill in; nothing was written',
+    );
+  if (asks) console.log('Reading the content…');
+  const { known, issues } = linkedKnowledge(root);
+  if (!known) {
+    console.error(`Nothing can be compared with it until these are mended:\n${issues.map(say).join('\n')}`);
+    return blank(undefined, kind, id, file);
+  }
+  if (!asks) return blank(known, kind, id, file);
+  return values.answers === undefined ? fromHere(known, id) : fromAnswers(known, id, values.answers);
 };
 
 await begin();

@@ -1,12 +1,15 @@
 /** `npm run new -- defect …`: what it asks, in which order, and what it writes. The flaw and the answers are invented. */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { find } from '#engine/find.ts';
 import type { Sign } from '#engine/model/defect.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
-import { fromFile, fromTerminal } from '../../content/tools/answers.ts';
-import { interview } from '../../content/tools/interview.ts';
-import { nearOf } from '../../content/tools/near.ts';
+import { fromFile, fromTerminal, unasked } from '../../content/tools/answers.ts';
+import { readAnswers } from '../../content/tools/answers-file.ts';
+import { interview, questionId } from '../../content/tools/interview.ts';
+import { FOUND, nearOf } from '../../content/tools/near.ts';
+import { readIndex } from '../../content/tools/said.ts';
 import { MOST_SIGNS, tellingSign } from '../../content/tools/telling-signs.ts';
 import { known } from '../content/real/knowledge.ts';
 import { clearCopies, copyOfContent, run } from './command.ts';
@@ -32,8 +35,108 @@ describe('what looks like a new page', () => {
     ) => nearOf(known, root, ...told).map(({ id }) => id);
     expect(ids('remedy', 'scrape-off-glue')).toContain('scrape-the-glue-off');
     expect(ids('question', 'pale-with-spirits')).toContain('pale-when-wet-with-spirits');
-    expect(ids('defect', 'white-circles', 'A white ring where a wet glass stood')[0]).toBe('white-rings');
-    expect(ids('question', 'x', 'Does it vanish when you wet it?')[0]).toBe('vanishes-when-wetted');
+    expect(ids('defect', 'white-circles', ['A white ring where a wet glass stood'])[0]).toBe('white-rings');
+    expect(ids('question', 'x', ['Does it vanish when you wet it?'])[0]).toBe('vanishes-when-wetted');
+  });
+});
+
+describe('what is near a flaw', () => {
+  it('is what the search finds by the name and by the sentence', () => {
+    const index = readIndex(known, root);
+    const told = ['Torn tape lip', 'A ragged ridge of finish where the masking tape was pulled off late.'];
+    const near = nearOf(known, root, 'defect', 'torn-tape-lip', told).map(({ id }) => id);
+    const searched = told.flatMap((text) =>
+      find(index, text, { limit: FOUND }).flatMap(({ kind, id }) => (kind === 'defect' ? [id] : [])),
+    );
+    expect(searched.length).toBeGreaterThan(0);
+    expect(near.slice(0, new Set(searched).size).sort()).toEqual([...new Set(searched)].sort());
+  });
+});
+
+describe('the id of a question', () => {
+  it.each([
+    ['Is it right beside a joint?', 'right-beside-a-joint'],
+    ['Does it look yellow next to the joint?', 'look-yellow'],
+    ['Is the lip torn along the edge of the tape?', 'lip-torn-along-the-edge'],
+    ['Did the tape pull at the edge?', 'tape-pull-at-the-edge'],
+    ['Has it a lip that stands in the corner?', 'a-lip-that-stands'],
+  ])('of "%s" is %s', (ask, id) => expect(questionId(ask)).toBe(id));
+});
+
+describe('a file of answers', () => {
+  const guide = readFileSync(join(root, 'content/README.md'), 'utf8');
+  const example = /```json\n([\s\S]+?)```/.exec(guide)?.[1] ?? '';
+  const told = (change: (answers: Record<string, unknown>) => object) => {
+    const answers = JSON.parse(example) as Record<string, unknown>;
+    const read = readAnswers(known, 'answers.json', JSON.stringify(change(answers), null, 2));
+    return 'faults' in read ? read.faults : [];
+  };
+
+  it('is shown whole in the guide, and every answer of it is asked for', async () => {
+    const read = readAnswers(known, 'answers.json', example);
+    if ('faults' in read) throw new Error(read.faults.join('\n'));
+    const asked = new Set<string>();
+    const answers = fromFile(read.told, () => undefined);
+    const { defect } = await interview(known, root, 'glue-spots', (prompt) => {
+      asked.add(prompt.key);
+      return answers(prompt);
+    });
+    expect(defect).toMatchObject({ name: 'Glue spots', alike: ['dull-spots', 'tannin-bleed'] });
+    expect(defect.signs.get('sheen-only')).toBe('no');
+    expect(unasked(read.told, asked)).toEqual([]);
+  });
+
+  it('is refused for keys that there are not and for answers that it lacks, each by name', () => {
+    expect(
+      told(({ summary, signs, ...rest }) => ({ ...rest, sumary: summary, sings: signs, color: 'red' })),
+    ).toEqual([
+      expect.stringMatching(/^answers\.json:\d+: there is no key "sumary" here; did you mean "summary"\?$/),
+      expect.stringMatching(/^answers\.json:\d+: there is no key "sings" here; did you mean "signs"\?$/),
+      expect.stringMatching(/^answers\.json:\d+: there is no key "color" here; use one of name, summary, /),
+    ]);
+    expect(told(() => ({}))).toEqual(
+      ['summary', 'alike', 'signs'].map((key) => `answers.json:1: "${key}" is missing; add ${key}: …`),
+    );
+  });
+
+  it('is refused for ids that are not there, for a sign that is none, and where it can not be read', () => {
+    expect(told((all) => ({ ...all, alike: ['dull-spot'] }))).toEqual([
+      'answers.json:5: there is no defect "dull-spot"; did you mean "dull-spots"?',
+    ]);
+    expect(told((all) => ({ ...all, signs: { 'sheen-onli': 'no' } }))[0]).toContain(
+      'did you mean "sheen-only"?',
+    );
+    expect(told((all) => ({ ...all, signs: { 'sheen-only': 'maybe' } }))[0]).toContain(
+      '"maybe" can not stand',
+    );
+    const broken = readAnswers(known, 'answers.json', '{ "name": [');
+    expect('faults' in broken && broken.faults[0]).toMatch(/^answers\.json:\d: this is not valid JSON: /);
+  });
+
+  it('writes nothing where it is refused, or holds what nothing asks for', PATIENCE, async () => {
+    const folder = copyOfContent();
+    writeFileSync(
+      join(folder, 'few.json'),
+      JSON.stringify({ summary: GLUE.summary, famlies: ['oil-based'] }),
+    );
+    writeFileSync(
+      join(folder, 'more.json'),
+      JSON.stringify({ ...GLUE, decides: { ...GLUE.decides, 'rub-out-the-ring': 'sheen-only' } }),
+    );
+    const [few, more, none] = await Promise.all(
+      ['few.json', 'more.json', 'none.json'].map((file) =>
+        run('new', ['defect', 'glue-spots', '--answers', file], folder),
+      ),
+    );
+    expect([few?.code, more?.code, none?.code]).toEqual([1, 1, 1]);
+    expect(few?.err).toContain('did you mean "families"?');
+    expect(few?.err).toContain('"alike" is missing');
+    expect(more?.err).toContain('more.json: nothing asks for decides.rub-out-the-ring here');
+    expect(none?.err).toBe('there is no file none.json; nothing was written\n');
+    for (const { err } of [few, more, none].filter((one) => one !== undefined))
+      expect(err).not.toMatch(/^\s+at /m);
+    expect(existsSync(join(folder, 'content/defects/glue-spots.mdx'))).toBe(false);
+    expect(existsSync(join(folder, 'content/questions/right-beside-a-joint.mdx'))).toBe(false);
   });
 });
 

@@ -41,7 +41,7 @@ describe('new', () => {
       );
       const copy = copyOfContent(Object.fromEntries(drafts));
       const file = `content/${defect}/drips-on-legs.mdx`;
-      const { code, out, err } = await run('new', ['defect', 'drips-on-legs'], copy);
+      const { code, out, err } = await run('new', ['defect', 'drips-on-legs', '--blank'], copy);
       expect({ code, err }).toEqual({ code: 0, err: '' });
       expect(out).toMatch(
         new RegExp(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.\n$`),
@@ -68,6 +68,26 @@ describe('new', () => {
     expect(read(copy, 'content/terms/tack.mdx')).toBe('mine');
   });
 
+  it('tells how it is used where it is asked, or where no file is named', PATIENCE, async () => {
+    const [help, bare] = await Promise.all([
+      run('new', ['--help']),
+      run('new', ['defect', 'x', '--answers']),
+    ]);
+    const usage = /^npm run new -- <kind> <id> \[--answers <file> \| --blank\]; kinds: .+\n$/;
+    expect(help).toMatchObject({ code: 0, out: expect.stringMatching(usage), err: '' });
+    expect(bare).toMatchObject({ code: 1, out: '', err: expect.stringMatching(usage) });
+  });
+
+  it('says that nobody can be asked where there is no terminal, and writes nothing', PATIENCE, async () => {
+    const copy = copyOfContent();
+    const { code, err } = await run('new', ['defect', 'torn-lip'], copy, 'Torn lip\nA ragged lip.\n');
+    expect(code).toBe(1);
+    expect(err).toBe(
+      'no terminal here: nobody can be asked. Give --answers <file>, or --blank for a file to fill in; nothing was written\n',
+    );
+    expect(existsSync(join(copy, 'content/defects/torn-lip.mdx'))).toBe(false);
+  });
+
   it('tells a kind or an id that it can not use, and writes nothing', PATIENCE, async () => {
     const copy = copyOfContent();
     const [kind, id, none] = await Promise.all([
@@ -76,7 +96,7 @@ describe('new', () => {
       run('new', [], copy),
     ]);
     expect(kind.err).toMatch(
-      /^npm run new -- <kind> <id>; kinds: question, remedy, defect, source, rule, term/,
+      /^npm run new -- <kind> <id> \[--answers <file> \| --blank\]; kinds: question, remedy, defect, source, rule, term/,
     );
     expect(id.err).toBe(
       '"Bad_Id" is not a usable id; use lower-case words joined by hyphens, like drips-on-legs\n',
