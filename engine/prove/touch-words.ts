@@ -61,11 +61,27 @@ const TOUCH = [
     'touch',
   ],
   ...['trim', 'tweeze', 'wash', 'wick', 'wipe'],
+  ...[
+    'bend',
+    'blow',
+    'crush',
+    'ease',
+    'fan',
+    'fold',
+    'mash',
+    'nudge',
+    'spread',
+    'squash',
+    'straighten',
+    'tack',
+  ],
+  ...['tamp', 'tease', 'tidy', 'tuck', 'vacuum'],
 ];
 /** Words that are a thing as often as an order: an order where something is named that it is done to. */
 const OR_A_THING = [
   ...['clean', 'coat', 'cut', 'dust', 'file', 'fish', 'lay', 'pad', 'paint', 'plane', 'polish', 'pop', 'run'],
   ...['spray', 'tap', 'tip', 'work'],
+  ...['hold', 'thin', 'wet'],
 ];
 const TO_WHAT =
   '(?:it|them|this|that|these|those|the|all|any|a|an|your|each|every|off|out|down|over|once|lightly)';
@@ -74,6 +90,8 @@ const TAKEN = [
   '(?:take|get) (?:it|them|this|that|(?:the|each|every|any) [\\w -]+?) (?:out|up)\\b',
   'take (?:off )?the (?:tape|skin|drip|lump|nib)s?\\b',
   'use (?:a|an|the|your) (?:[\\w-]+ )?(?:finger|fingertip|thumb|cloth|rag|brush|roller|card|knife|blade|tweezers)\\b',
+  'give (?:it|them|this|the [\\w-]+|each [\\w-]+) (?:a|an|one|another) (?:[\\w-]+ )?(?:wipe|rub|stroke|brush|press|pass|buff|tap|push|pull)\\b',
+  '(?:heat|warm) (?:it|them|the (?:film|coat|skin|spot|mark|edge|lip|run|drip))\\b',
 ];
 
 /** Words that stand before an order and leave it one. */
@@ -101,6 +119,10 @@ const ORDER = new RegExp(
   'i',
 );
 
+/** What a hand is told to take to the film, whatever the verb. */
+const WITH_TOOL =
+  /\bwith (?:a|an|the|your|one) (?:[\w-]+,? ){0,2}(?:finger|fingertip|fingernail|thumb|hand|palm|cloth|rag|towel|sponge|brush|roller|pad|card|knife|blade|scraper|spatula|tweezers|pin|needle|toothpick|stick|nail|paper|swab)\b/i;
+
 /**
  * The order of a touch in a text, or undefined. A sentence that begins with one is an order whatever follows; further
  * clauses of it are, unless the sentence tells of a time to come. What is told not to be done is none.
@@ -114,6 +136,7 @@ export const touchOrdered = (text: string, born: readonly string[] = []): string
       if (at > 0 && waits) break;
       const order = clause.trim().replace(BEFORE, '');
       const found = ORDER.exec(order);
+      if (!found && !waits && WITH_TOOL.test(order)) return order.split(/\s+/).slice(0, 5).join(' ');
       if (found && !born.includes(found[1]?.toLowerCase() ?? ''))
         return order.split(/\s+/).slice(0, 5).join(' ');
     }

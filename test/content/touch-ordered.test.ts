@@ -36,6 +36,10 @@ describe('the words of a touch', () => {
     'Take the hair out with tweezers.',
     'Press it flat until it holds.',
     'Never hurry: press it flat.',
+    'Nudge the hair out.',
+    'Give it a light wipe.',
+    'Hold a cloth against it.',
+    'Coax the lip down with a plastic card.',
   ])
     it(`are an order: ${order}`, () => expect(touchOrdered(order)).toBeTypeOf('string'));
 
@@ -50,6 +54,9 @@ describe('the words of a touch', () => {
     'Dust on a wet film can not be taken off, but it rubs off once dry.',
     'Leave it for a week, then sand it.',
     'Once it is dry, wipe it off.',
+    'Air the vapor out and warm the room with house heat.',
+    'Test it with a nail in some days.',
+    'Do not test it with a nail.',
     'Leave the dots until they are hard enough to cut off.',
   ])
     it(`are none: ${order}`, () => expect(touchOrdered(order)).toBeUndefined());
