@@ -3,7 +3,8 @@
  * cooking oil (a fire chief's warning; NFPA's handbook lists corn and soybean oil, from memory) and oil-based primer.
  */
 import { expect, it } from 'vitest';
-import { emptyCase, withFact } from '#engine/index.ts';
+import { type Case, emptyCase, withAnswer, withFact } from '#engine/index.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
 import { rulesForStep } from '#engine/rules.ts';
 import { known } from './knowledge.ts';
 
@@ -42,3 +43,28 @@ it.each(
     ['oxidation', 'oil', 'oil-wax'].includes(mechanism),
   );
 });
+
+// A paste wax may hold drying oil (common practice, no source): where the tin is not read, its buffing cloth is told of.
+const buffed = known.remedies.filter(({ steps }) =>
+  steps.some(
+    (step) => step.kind === 'wipe' && step.with === 'dry-cloth' && /^buff (one|firmly)/i.test(step.say),
+  ),
+);
+const waxed = withFact(emptyCase(), 'family', 'wax');
+const ofOil = withAnswer(waxed, 'tin-lists-oil' as QuestionId, 'yes');
+const saidOf = ({ steps }: (typeof buffed)[number], on: Case): readonly string[] =>
+  steps.flatMap((step) => rulesForStep(known, on, step).map(({ id }) => id as string));
+
+it('finds the repairs that buff soft wax', () => {
+  expect(buffed.map(({ id }) => id as string)).toEqual(
+    expect.arrayContaining(['buff-it-again', 'warm-it-and-buff', 'wait-till-it-dulls']),
+  );
+});
+
+it.each(buffed.map((remedy) => [remedy.id, remedy] as const))(
+  '%s tells of the cloth that takes up wax',
+  (_id, remedy) => {
+    expect(saidOf(remedy, waxed)).toContain('what-is-in-the-can');
+    expect(saidOf(remedy, ofOil)).toContain('oily-rags');
+  },
+);

@@ -262,3 +262,14 @@ describe('the care card', () => {
     expect(wordsOf(card({ age: 'none' }))).not.toMatch(/lead/);
   });
 });
+
+describe('the care card of a piece that can tip', () => {
+  // The rule tip-over and the card speak of one danger (US Consumer Product Safety Commission: most who died were children).
+  const pieces = known.rules.find(({ id }) => id === 'tip-over')?.when?.['piece'];
+
+  it('tells to fix it to the wall for each kind that the rule names', () => {
+    expect(pieces).toEqual(expect.arrayContaining(['furniture', 'childs-item']));
+    for (const kind of [pieces].flat() as JobCard['kind'][])
+      expect(wordsOf(card({ kind, coats: [coat({})] })), kind).toContain('to the wall');
+  });
+});
