@@ -4,6 +4,7 @@ export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat, wetFilmOf } from './clock/coat.ts';
 export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
+export { dateFormat } from './clock/format.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export { clockNow, type Moment, type Reading, type Running } from './clock/reading.ts';

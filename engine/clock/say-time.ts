@@ -1,5 +1,6 @@
 import type { Units } from '../calc/units.ts';
 import { DAY, HOUR, MINUTE } from '../time.ts';
+import { dateFormat } from './format.ts';
 
 /** How times are printed. Without a time zone, that of the device. */
 export type TimeStyle = {
@@ -15,7 +16,7 @@ const BY_DAY = { width: 30 * HOUR, away: 60 * HOUR } as const;
 type Parts = Readonly<Record<string, string>>;
 
 const partsOf = (at: number, { timeZone, hour12 }: TimeStyle): Parts => {
-  const format = new Intl.DateTimeFormat('en-US', {
+  const format = dateFormat({
     timeZone,
     year: 'numeric',
     month: 'numeric',
@@ -50,7 +51,7 @@ const comesTwice = (at: number, parts: Parts, style: TimeStyle): boolean =>
 
 /** ` EDT`, or ` GMT+1`: what tells such an hour from the one that looks alike. */
 const zoneOf = (at: number, { timeZone }: TimeStyle): string => {
-  const parts = new Intl.DateTimeFormat('en-US', { timeZone, timeZoneName: 'short' }).formatToParts(at);
+  const parts = dateFormat({ timeZone, timeZoneName: 'short' }).formatToParts(at);
   return ` ${parts.find(({ type }) => type === 'timeZoneName')?.value ?? ''}`;
 };
 
@@ -63,7 +64,7 @@ const clockWords = (at: number, parts: Parts, style: TimeStyle): string =>
 const dateOf = (at: number, now: number, style: TimeStyle): string => {
   const { timeZone } = style;
   const year = partsOf(at, style)['year'] === partsOf(now, style)['year'] ? undefined : 'numeric';
-  return new Intl.DateTimeFormat('en-US', {
+  return dateFormat({
     timeZone,
     weekday: 'short',
     month: 'short',

@@ -1,10 +1,9 @@
-import { sayInstant } from '#engine/clock.ts';
+import { dateFormat, sayInstant } from '#engine/clock.ts';
 import { type Units, unitsOf } from './form/units.ts';
 import { recall } from './storage.ts';
 import { timeStyle } from './time-style.ts';
 
-const inWords = (format: Intl.DateTimeFormatOptions) => (at: number) =>
-  new Intl.DateTimeFormat('en-US', format).format(at);
+const inWords = (options: Intl.DateTimeFormatOptions) => (at: number) => dateFormat(options).format(at);
 
 /** `Mon, Nov 23, 2026`: a date that still tells its year in a year. */
 export const sayDate = inWords({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' });

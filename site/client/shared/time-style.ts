@@ -1,6 +1,9 @@
 import type { TimeStyle } from '#engine/clock.ts';
 
-/** Times as this device prints them. */
-export const timeStyle = (): TimeStyle => ({
-  hour12: new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hour12 ?? true,
-});
+let hour12: boolean | undefined;
+
+/** Times as this device prints them; asked once, since the answer costs more than a line of a page. */
+export const timeStyle = (): TimeStyle => {
+  hour12 ??= new Intl.DateTimeFormat(undefined, { hour: 'numeric' }).resolvedOptions().hour12 ?? true;
+  return { hour12 };
+};
