@@ -52,7 +52,7 @@ const LONG = [
   'tools/new-and-check',
   'schedule/properties',
   'board/features',
-  ...['clock', 'jobs', 'access', 'layout'].map((name) => `site/${name}.`),
+  ...['jobs', 'storage', 'clock', 'layout', 'schedule', 'access'].map((name) => `site/${name}.`),
 ];
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]) {

@@ -9,6 +9,8 @@ import { builtPages } from './built.ts';
 
 const MOST = 13_000;
 const MEDIAN = 7_500;
+/** So many pages on either side of the middle are packed as a host does. */
+const AROUND = 300;
 /** For the script of a page, which loads while she already reads. */
 const SCRIPT = 8_000;
 /** A note at the head of a page that keeps room for what is known here; it asks for nothing. */
@@ -22,8 +24,14 @@ it('keeps every page within one flight', () => {
     return { address, bytes: quick > MOST ? packed(html, 6) : quick, html };
   });
   expect(weights.flatMap(({ address, bytes }) => (bytes > MOST ? [{ address, bytes }] : []))).toEqual([]);
-  const middle = weights.sort((a, b) => a.bytes - b.bytes)[Math.floor(weights.length / 2)];
-  expect(packed(middle?.html ?? '', 6)).toBeLessThanOrEqual(MEDIAN);
+  // The fastest level orders the pages nearly as the usual one does: the median lies near the middle of its order.
+  const middle = Math.floor(weights.length / 2);
+  const near = weights
+    .sort((a, b) => a.bytes - b.bytes)
+    .slice(middle - AROUND, middle + AROUND + 1)
+    .map(({ html }) => packed(html, 6))
+    .sort((a, b) => a - b);
+  expect(near[AROUND]).toBeLessThanOrEqual(MEDIAN);
 });
 
 it('asks for nothing before the first paint', () => {
