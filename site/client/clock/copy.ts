@@ -29,20 +29,20 @@ export const copiedClock = async (): Promise<Clock | undefined> => {
   return copy;
 };
 
-/** What this page knows to be copied. */
-let copied = -1;
+/** What this page knows to be copied of an open database: one that was lost and begun anew may hold the same instant. */
+const copied = new WeakMap<object, number>();
 
-/** Lets the copy follow what is on the disk. A coat that was taken off stays on no older copy. */
-export const copyClock = async (clock: Clock, fewer: boolean): Promise<void> => {
+/** Lets the copy follow what is on the disk in `db`. A coat that was taken off stays on no older copy. */
+export const copyClock = async (db: object, clock: Clock, fewer: boolean): Promise<void> => {
   const { now, aside, written } = clock;
-  if (copied === written) return;
+  if (copied.get(db) === written) return;
   await tryCopy(async () => {
     const there = await versions();
     // A later one is another tab's, which has this change in it.
     const older = there.filter((one) => one < written);
     if (older.length === there.length)
       await SHELF.put(ID, written, JSON.stringify({ now, aside }), 'application/json', older, fewer ? 1 : 2);
-    copied = written;
+    copied.set(db, written);
     none = false;
   });
 };

@@ -104,6 +104,7 @@ const inOne = async (
   else forget('coat-runs');
   if (lost) noteBack(there.store.coats.length);
   const copies = copyClock(
+    db,
     { now: store, aside: left, written },
     store.coats.length < there.store.coats.length || left.length < there.aside.length,
   );
