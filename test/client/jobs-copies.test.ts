@@ -28,7 +28,7 @@ import {
   settleClash,
 } from '../../site/client/jobs/store/index.ts';
 import { compareCopies, soundCopy } from '../../site/client/jobs/store/whole.ts';
-import { copiesLackRoom } from '../../site/client/shared/second-copy.ts';
+import { copiesLackRoom, Shelf } from '../../site/client/shared/second-copy.ts';
 import { recall } from '../../site/client/shared/storage.ts';
 import { copyName } from '../../site/shared/storage-keys.ts';
 import { Store } from '../../site/worker/store.ts';
@@ -212,6 +212,18 @@ it('takes the copies of a card away with it, the older ones too', async () => {
   await removeCard('one');
   expect(memory.standing(copyName('cards'))).toEqual([]);
   expect([...(memory.kept.get(copyName('removed'))?.keys() ?? [])]).toHaveLength(1);
+});
+
+it('lets go of what earlier visits left behind the newest two', async () => {
+  await addCard(cardOf('one'));
+  const { changedAt } = await kept('one');
+  // A page of its own each time, which knows nothing of what the others have put there.
+  for (const at of [1, 2, 3]) await new Shelf('cards').put('one', at, '{}', 'application/json');
+  expect(memory.standing(copyName('cards'))).toHaveLength(4);
+  await startAgain();
+  await compareCopies(await jobsDb());
+  const left = [...((await new Shelf('cards').all()).get('one') ?? [])];
+  expect(left).toEqual([changedAt, 3]);
 });
 
 it('goes back to the copy before where the newest is torn', async () => {

@@ -14,7 +14,7 @@ const addressOf = (id: string, at: number): string =>
 export type Versions = ReadonlyMap<string, readonly number[]>;
 
 /** The newest, and the one before it in case that the browser was killed while it wrote the newest. */
-const KEPT = 2;
+export const KEPT = 2;
 
 const newestFirst = (versions: Iterable<number>): readonly number[] =>
   [...new Set(versions)].sort((one, two) => two - one);

@@ -1,6 +1,6 @@
 /** Finds what the store has lost, puts it back from the second copies, and lets the copies follow what they missed. */
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
-import { canCopy, readData, type Shelf, tryCopy } from '../../shared/second-copy.ts';
+import { canCopy, KEPT, readData, type Shelf, tryCopy } from '../../shared/second-copy.ts';
 import { keep, recall } from '../../shared/storage.ts';
 import type { KeptClash } from './clashes.ts';
 import {
@@ -255,6 +255,9 @@ const behindIn = (standing: Standing, there: Shelves): readonly string[] => {
   for (const id of there.removed.keys()) if (!removed.has(id)) behind.add(id);
   for (const id of there.cards.keys())
     if (!cards.has(id) && (aside.has(id) || removed.has(id))) behind.add(id);
+  // A page knows no versions but its own, so those of earlier visits are left to be taken away here.
+  for (const [id, versions] of there.cards)
+    if (cards.get(id) !== undefined && versions.length > KEPT) behind.add(id);
   for (const key of photos) if (!there.photos.has(key)) behind.add(cardOf(key));
   for (const key of there.photos.keys()) {
     const card = cardOf(key);
@@ -269,7 +272,7 @@ const AT_ONCE = 12;
 /**
  * Compares the store with its copies, once a visit and when nothing else is done: cards that it lost are put back, and
  * copies that are missing or were left behind (a browser killed between the two, storage that was full, the first visit
- * since there are copies) are made.
+ * since there are copies) are made; older ones than are kept go.
  */
 export const compareCopies = async (db: JobsDb): Promise<void> => {
   if (!canCopy()) return;
