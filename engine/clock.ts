@@ -14,3 +14,4 @@ export { type NowWords, sayNow } from './clock/say-now.ts';
 export { sayReasons } from './clock/say-reasons.ts';
 export { sayInstant, saySpan, sayUntil, type TimeStyle, type UntilWords, untilOf } from './clock/say-time.ts';
 export { type ClockStore, emptyStore, MOST_ON_CLOCK, readStore } from './clock/store.ts';
+export { type TouchBounds, touchBounds } from './clock/touch-bounds.ts';
