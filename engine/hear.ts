@@ -4,11 +4,11 @@
  */
 export type { Evidence } from './hear/belief.ts';
 export {
+  type ActNow,
   type Considered,
   consider,
   type LikelyFlaw,
   type NextAsked,
-  type NowToDo,
 } from './hear/consider.ts';
 export { dryHoursOf } from './hear/dry.ts';
 export { flawWords } from './hear/flaw-words.ts';

@@ -31,7 +31,7 @@ export const nearest = (name: string, known: Iterable<string>): string | undefin
 };
 
 /** The words of an id, without the ending that the same word has elsewhere. */
-const wordsOf = (id: string): ReadonlySet<string> =>
+export const wordsOf = (id: string): ReadonlySet<string> =>
   new Set(
     id
       .split('-')

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Fault } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
+import { SIGNS } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
@@ -9,7 +10,6 @@ import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
 import { parseFrontMatter } from './read.ts';
 
-const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
 const Signs = z.record(z.string(), z.enum(SIGNS));
 
 /** What `npm run new -- defect <id> --answers <file>` takes: the answers that the terminal would be given. */

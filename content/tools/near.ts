@@ -1,7 +1,7 @@
 import { buildIndex, type FindDocument, find } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
-import { nearest } from '#engine/nearest.ts';
+import { nearest, wordsOf } from '#engine/nearest.ts';
 import type { ContentRoot } from './files.ts';
 import { readWords } from './hear.ts';
 import { readIndex } from './said.ts';
@@ -54,16 +54,6 @@ const searched = (all: readonly Titled[], root: ContentRoot, words: string): rea
   return find(index, words, { limit: LISTED }).flatMap(({ id, perhaps }) => (perhaps ? [] : [id]));
 };
 
-/** Words of an id or a text that carry its meaning. */
-const gist = (text: string): ReadonlySet<string> =>
-  new Set(
-    text
-      .toLowerCase()
-      .split(/[^a-z0-9]+/)
-      .filter((word) => word.length > 3)
-      .map((word) => word.replace(/(ing|ed|es|s)$/, '')),
-  );
-
 /** Shares at least two words, or all that the shorter one has. */
 const shares = (one: ReadonlySet<string>, other: ReadonlySet<string>): boolean => {
   const common = [...one].filter((word) => other.has(word)).length;
@@ -95,8 +85,8 @@ export const nearOf = (
     id,
     all.map((one) => one.id),
   );
-  const own = gist(id);
-  const named = all.filter((one) => one.id === spelled || shares(own, gist(one.id))).map((one) => one.id);
+  const own = wordsOf(id);
+  const named = all.filter((one) => one.id === spelled || shares(own, wordsOf(one.id))).map((one) => one.id);
   const asked = words.length ? words : [id.replaceAll('-', ' ')];
   const worded = kind === 'defect' ? found(known, root, asked) : searched(all, root, asked.join('. '));
   const ids = [...new Set([...(words.length ? worded : named), ...(words.length ? named : worded)])].slice(

@@ -14,7 +14,7 @@ export type NextAsked =
 export type LikelyFlaw = { readonly defect: string; readonly name: string; readonly chance: number };
 
 /** What to do now. */
-export type NowToDo = ActWords & {
+export type ActNow = ActWords & {
   /** Whether nearly all that is likely asks for the same hands. */
   readonly sure: boolean;
   /** The flaw, where one is as good as sure. */
@@ -27,7 +27,7 @@ export type Considered = {
   readonly stage: Stage | undefined;
   /** Rules that what is told or said calls for: stops before cautions, and before both what has happened already. */
   readonly warnings: readonly ToldRule[];
-  readonly now: NowToDo | undefined;
+  readonly now: ActNow | undefined;
   readonly next: NextAsked | undefined;
   readonly belief: Belief;
 };
@@ -142,7 +142,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const hands = [...handsOf(mind, belief.chances, row)].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
   const [mark = 0, chance = 0] = hands[0] ?? [];
   const words = mind.words[mark];
-  const now: NowToDo | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
+  const now: ActNow | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
   if (isUrgent(stage, told)) {
     const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage);
     const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
@@ -154,7 +154,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
 };
 
 /** Where a wet film is not told apart nothing is lost by leaving it alone. */
-const leaveIt = (mind: Mind, now: NowToDo | undefined, flaw: LikelyFlaw | undefined): NowToDo | undefined => {
+const leaveIt = (mind: Mind, now: ActNow | undefined, flaw: LikelyFlaw | undefined): ActNow | undefined => {
   const words = mind.words[mind.acts.indexOf('leave')];
   return words ? { ...words, sure: false, flaw } : now;
 };

@@ -7,7 +7,7 @@ import { Claim, Ground } from './source.ts';
 import { Branch } from './tree.ts';
 
 /** What a defect shows for a question: always, mostly (some nine times in ten), or both alike. */
-const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
+export const SIGNS = ['yes', 'no', 'mostly-yes', 'mostly-no', 'either'] as const;
 export type Sign = (typeof SIGNS)[number];
 
 export const Defect = z.strictObject({
