@@ -90,9 +90,14 @@ describe('the words that people wrote', () => {
   });
 
   it('are split by thread', () => {
-    for (const part of parts)
-      for (const { id } of [...readPhrases(part), ...readPosts(part), ...readTroubles(part)])
+    for (const part of parts) {
+      for (const { id } of [...readPhrases(part), ...readPosts(part)])
         expect(threads.get(threadOf(id))?.part, id).toBe(part);
+      for (const { id } of readTroubles(part)) {
+        const thread = threads.get(threadOf(id));
+        expect(thread?.cases ?? thread?.part, id).toBe(part);
+      }
+    }
   });
 
   it('have each an id and a text of their own', () => {

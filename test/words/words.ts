@@ -113,6 +113,10 @@ const Thread = z.strictObject({
   kind: z.string(),
   at: z.string(),
   part: z.enum(['open', 'sealed']),
+  cases: z
+    .enum(['open', 'sealed'])
+    .optional()
+    .describe('The part of its cases, where they were scored before its phrases and posts.'),
 });
 
 const lines = (name: string): unknown[] =>
