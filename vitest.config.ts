@@ -8,6 +8,7 @@ const SLOW = [
     'bytes',
     'folder',
     'jobs-hard',
+    'jobs-thread',
     'killed-browser',
     'light',
     'offline-update',
@@ -32,10 +33,12 @@ const THOROUGH = [
     'jobs',
     'layout',
     'lost',
+    'meta',
     'offline',
     'practice',
     'schedule',
     'storage',
+    'tell',
     'told',
   ].map((name) => `site/${name}`),
   'engine/schedule/properties',
@@ -44,7 +47,12 @@ const THOROUGH = [
   'client/jobs-two-tabs',
   'engine/calc/never-early.properties',
   'engine/fitness/agreement',
+  'engine/jobs/facts',
   'engine/practice/items',
+  'site-tools/board',
+  'tools/find',
+  'tools/interview',
+  'tools/new-and-check',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [

@@ -7,6 +7,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { BoardFeature, FEATURE_KINDS } from '#engine/model/board.ts';
 import { FEATURE_GROUPS, shownBest } from '../../site/build/pictures/feature-fields.ts';
 import { featurePage } from '../../site/build/pictures/feature-page.ts';
+import { itAtLength } from '../thorough.ts';
 import { clearCopies, copyOfContent } from '../tools/command.ts';
 
 const COMMAND = join(process.cwd(), 'site/tools/board.ts');
@@ -69,7 +70,7 @@ describe('a picture that the check refuses', () => {
 });
 
 describe('the sheet of features', () => {
-  it('is drawn of one group alone, which tells that it draws', { timeout: 120_000 }, async () => {
+  itAtLength('is drawn of one group alone, which tells that it draws', { timeout: 120_000 }, async () => {
     const folder = copyOfContent();
     const { code, out } = await board(['--sheet', 'bodies'], folder);
     expect(code).toBe(0);
@@ -77,7 +78,7 @@ describe('the sheet of features', () => {
     expect(readdirSync(join(folder, 'pictures/features'))).toEqual(['bodies.png']);
   });
 
-  it('names the groups where it is asked for another', async () => {
+  itAtLength('names the groups where it is asked for another', async () => {
     expect(await board(['--sheet', 'bodys'], process.cwd())).toMatchObject({
       code: 1,
       err: 'there is no group of features "bodys"; did you mean "bodies"?\n',

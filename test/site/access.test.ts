@@ -13,8 +13,8 @@ withoutPictures();
 
 const AT_ONCE = 2;
 /** So many kinds of page are enough for the short run. */
-const FEW = 8;
-const FEW_IN_COLORS = 2;
+const FEW = 5;
+const FEW_IN_COLORS = 1;
 
 const faults = async (addresses: readonly string[], inColors: ReadonlySet<string>): Promise<string[]> => {
   const { page, close } = await openPage(PHONE);

@@ -117,7 +117,7 @@ itAtLength('tells a coat that would be laid tomorrow, and a surface below the de
   await opened.close();
 });
 
-it('tells a clock of the phone that went back', async () => {
+itAtLength('tells a clock of the phone that went back', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   await lay(opened, ['40', '60']);
   await expect.poll(() => verdict(opened)).toContain('Hands off until');
@@ -226,7 +226,7 @@ it('lets her word win over the clock until she takes it back', async () => {
   await opened.close();
 });
 
-it('covers no answer and moves nothing where the strip appears', async () => {
+itAtLength('covers no answer and moves nothing where the strip appears', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
   await page.locator('.go').tap();
@@ -252,7 +252,7 @@ it('covers no answer and moves nothing where the strip appears', async () => {
   await opened.close();
 });
 
-it('writes the reminders as a calendar file', async () => {
+itAtLength('writes the reminders as a calendar file', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   await lay(opened, ['40', '60']);
   const [download] = await Promise.all([

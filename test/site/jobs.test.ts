@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { THOROUGH } from '../thorough.ts';
+import { itAtLength, THOROUGH } from '../thorough.ts';
 import { AXE, axeFaults } from './axe.ts';
 import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
 import { answer, cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
@@ -16,13 +16,12 @@ const large = async (page: Page, name: string): Promise<void> => {
   expect(box?.height).toBeGreaterThanOrEqual(64);
 };
 
-it.each(THOROUGH ? (['light', 'dark'] as const) : (['light'] as const))(
+it.runIf(THOROUGH).each(['light', 'dark'] as const)(
   'has no fault that axe can see in any view, %s',
   async (colorScheme) => {
     const { page, close } = await openPage({ ...NARROW, bypassCSP: true, colorScheme });
     const found: string[] = [];
-    const look = async (always = false) => {
-      if (!always && !THOROUGH) return;
+    const look = async () => {
       await page.evaluate(AXE);
       found.push(...(await axeFaults(page)));
       expect(await sideways(page)).toBeLessThanOrEqual(0);
@@ -30,7 +29,7 @@ it.each(THOROUGH ? (['light', 'dark'] as const) : (['light'] as const))(
     await page.goto(`${JOBS}#new`);
     await page.getByRole('button', { name: 'Make the card' }).click();
     await soon(() => page.locator('#plan-name-fault').innerText()).toContain('Give the piece a name');
-    await look(true);
+    await look();
     await makeCard(page);
     await page.getByRole('button', { name: 'Lay a coat' }).click();
     await look();
@@ -38,13 +37,13 @@ it.each(THOROUGH ? (['light', 'dark'] as const) : (['light'] as const))(
     await large(page, 'Lay a coat');
     await large(page, 'Something looks wrong');
     await openPiece(page);
-    await look(true);
+    await look();
     await page.getByRole('button', { name: 'Correct coat 1' }).click();
     await look();
     await page.keyboard.press('Escape');
     await page.getByRole('link', { name: 'Care card for the buyer' }).click();
     await page.locator('.care').waitFor();
-    await look(true);
+    await look();
     await page.goto(JOBS);
     await page.reload();
     await page.locator('.cards a').waitFor();
@@ -104,7 +103,7 @@ const correctCoat = async (page: Page): Promise<void> => {
   expect(await air.inputValue()).toBe('70');
 };
 
-it('shows on the empty shelf what a card is for, and prints the card to fill in alone', async () => {
+itAtLength('shows on the empty shelf what a card is for, and prints the card to fill in alone', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto(JOBS);
   await page.locator('.example svg.film').waitFor();
@@ -226,7 +225,7 @@ it('saves everything as a file and brings it all back into an empty browser', as
   await other.close();
 });
 
-it('takes a card away when told twice, and puts it back', async () => {
+itAtLength('takes a card away when told twice, and puts it back', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
@@ -245,7 +244,7 @@ it('takes a card away when told twice, and puts it back', async () => {
   await opened.close();
 });
 
-it('reminds of a file after ten changes', async () => {
+itAtLength('reminds of a file after ten changes', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
@@ -262,7 +261,7 @@ it('reminds of a file after ten changes', async () => {
   await opened.close();
 });
 
-it('prints a job card and a care card, the care card on one sheet', async () => {
+itAtLength('prints a job card and a care card, the care card on one sheet', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
@@ -280,7 +279,7 @@ it('prints a job card and a care card, the care card on one sheet', async () => 
   await opened.close();
 });
 
-it('has a care card without dates where the product is unknown, and none for a crib', async () => {
+itAtLength('has a care card without dates where the product is unknown, and none for a crib', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);

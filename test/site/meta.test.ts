@@ -4,6 +4,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { drawCard } from '../../site/build/pictures/cards.ts';
+import { itAtLength } from '../thorough.ts';
 import { builtPages } from './built.ts';
 
 const known = provenKnowledge(process.cwd()).known;
@@ -114,7 +115,7 @@ describe('card images', () => {
     }
   });
 
-  it('come out the same twice', async () => {
+  itAtLength('come out the same twice', async () => {
     const board = known.defects.flatMap(({ boards }) => boards)[0];
     const card = {
       file: 'x.jpg',

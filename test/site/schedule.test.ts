@@ -58,20 +58,23 @@ describe('a dresser', () => {
     await again.close();
   });
 
-  it('prints on one sheet, and with a test patch, five coats and old paint below on two', async () => {
-    const { page, close } = await openPage();
-    await page.goto(PAGE);
-    await plan(page);
-    expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
-    expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
-    await page.getByLabel('What piece is it?').selectOption('dining-table');
-    await page.getByLabel('What lies below it?').selectOption('oil-paint');
-    await page.getByLabel('Dry for how long? Empty if it is old').fill('80');
-    await plan(page);
-    await page.getByText('Coat 5 of 5').first().waitFor();
-    expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
-    await close();
-  });
+  itAtLength(
+    'prints on one sheet, and with a test patch, five coats and old paint below on two',
+    async () => {
+      const { page, close } = await openPage();
+      await page.goto(PAGE);
+      await plan(page);
+      expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
+      expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
+      await page.getByLabel('What piece is it?').selectOption('dining-table');
+      await page.getByLabel('What lies below it?').selectOption('oil-paint');
+      await page.getByLabel('Dry for how long? Empty if it is old').fill('80');
+      await plan(page);
+      await page.getByText('Coat 5 of 5').first().waitFor();
+      expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
+      await close();
+    },
+  );
 
   itAtLength('goes into a calendar and a table', async () => {
     const opened = await openPage();
@@ -199,7 +202,7 @@ it('is one flight', () => {
 describe('a link from elsewhere', () => {
   const LINK = '#product=oil-based-polyurethane&base=bare-wood&air=70&humidity=50&night=62&units=us';
 
-  it('that lacks choices is planned with the usual ones', async () => {
+  itAtLength('that lacks choices is planned with the usual ones', async () => {
     const opened = await openPage();
     const { page } = opened;
     await page.goto(PAGE + LINK);
@@ -210,7 +213,7 @@ describe('a link from elsewhere', () => {
     await opened.close();
   });
 
-  it('blames the network where it is the network, and plans once it is back', async () => {
+  itAtLength('blames the network where it is the network, and plans once it is back', async () => {
     const { page, close } = await openPage();
     await page.route('**/schedule/data.json', (route) => route.abort());
     await page.goto(PAGE);

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { someOf } from '../thorough.ts';
+import { itAtLength, someOf } from '../thorough.ts';
 import { expectQuiet, type Opened, openPage, withoutPictures } from './browser.ts';
 import {
   answer,
@@ -46,7 +46,7 @@ it('shows no damaged card, offers it as it lies there, and leaves it there', asy
   await opened.close();
 });
 
-it('offers the second copy in the place of a damaged card', async () => {
+itAtLength('offers the second copy in the place of a damaged card', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
@@ -69,50 +69,53 @@ const second = async ({ page }: Opened, id: string): Promise<Page> => {
   return tab;
 };
 
-it('brings a change to the other tab, puts two changes together, and hands back what clashes', async () => {
-  const opened = await openPage();
-  const { page } = opened;
-  const id = await makeCard(page);
-  const other = await second(opened, id);
-  await other.locator('#job-notes').fill('from the other tab');
-  await saved(other);
-  await soon(() => page.locator('#job-notes').inputValue()).toBe('from the other tab');
-  expect(await page.locator('.told').innerText()).toContain('this is the newer card');
+itAtLength(
+  'brings a change to the other tab, puts two changes together, and hands back what clashes',
+  async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    const id = await makeCard(page);
+    const other = await second(opened, id);
+    await other.locator('#job-notes').fill('from the other tab');
+    await saved(other);
+    await soon(() => page.locator('#job-notes').inputValue()).toBe('from the other tab');
+    expect(await page.locator('.told').innerText()).toContain('this is the newer card');
 
-  // A phone that slept does not hear the other tab: here it only hears nothing.
-  await page.evaluate(() => {
-    BroadcastChannel.prototype.postMessage = () => undefined;
-  });
-  await openPiece(page);
-  await openPiece(other);
-  await page.locator('.about [name=name]').fill('Blue dresser');
-  await page.locator('.about [name=name]').blur();
-  await saved(page);
-  await other.locator('.about [name=sheen]').selectOption('matte');
-  await soon(() => other.locator('.told').innerText()).toContain('with your change in it');
-  expect((await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
+    // A phone that slept does not hear the other tab: here it only hears nothing.
+    await page.evaluate(() => {
+      BroadcastChannel.prototype.postMessage = () => undefined;
+    });
+    await openPiece(page);
+    await openPiece(other);
+    await page.locator('.about [name=name]').fill('Blue dresser');
+    await page.locator('.about [name=name]').blur();
+    await saved(page);
+    await other.locator('.about [name=sheen]').selectOption('matte');
+    await soon(() => other.locator('.told').innerText()).toContain('with your change in it');
+    expect((await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
 
-  await page.evaluate(() => {
-    BroadcastChannel.prototype.postMessage = () => undefined;
-  });
-  await page.reload();
-  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
-  await page.evaluate(() => {
-    BroadcastChannel.prototype.postMessage = () => undefined;
-  });
-  await page.locator('#job-notes').fill('mine, first');
-  await saved(page);
-  await other.locator('#job-notes').fill('mine, second');
-  const clash = other.locator('.clash');
-  await clash.waitFor();
-  expect(await clash.innerText()).toMatch(/mine, first[\s\S]*mine, second/);
-  expect((await cardsIn(page))[0]?.notes).toBe('mine, first');
-  expect(await other.locator('#job-notes').inputValue()).toBe('mine, first');
-  await other.getByRole('button', { name: 'Put mine in its place' }).click();
-  await soon(async () => (await cardsIn(page))[0]?.notes).toBe('mine, second');
-  expectQuiet(opened);
-  await opened.close();
-});
+    await page.evaluate(() => {
+      BroadcastChannel.prototype.postMessage = () => undefined;
+    });
+    await page.reload();
+    await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+    await page.evaluate(() => {
+      BroadcastChannel.prototype.postMessage = () => undefined;
+    });
+    await page.locator('#job-notes').fill('mine, first');
+    await saved(page);
+    await other.locator('#job-notes').fill('mine, second');
+    const clash = other.locator('.clash');
+    await clash.waitFor();
+    expect(await clash.innerText()).toMatch(/mine, first[\s\S]*mine, second/);
+    expect((await cardsIn(page))[0]?.notes).toBe('mine, first');
+    expect(await other.locator('#job-notes').inputValue()).toBe('mine, first');
+    await other.getByRole('button', { name: 'Put mine in its place' }).click();
+    await soon(async () => (await cardsIn(page))[0]?.notes).toBe('mine, second');
+    expectQuiet(opened);
+    await opened.close();
+  },
+);
 
 it.each(
   someOf(1, [

@@ -1,5 +1,6 @@
 /** The page that listens: a story in, a verdict or the next question out; wrong hearing taken off; the link carries it all. */
 import { expect, it } from 'vitest';
+import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -36,7 +37,7 @@ it('hears a story, asks one thing, and says what to do', async () => {
   }
 });
 
-it('lets a caution that words called for be taken off, and keeps it off in the link', async () => {
+itAtLength('lets a caution that words called for be taken off, and keeps it off in the link', async () => {
   const opened = await openPage();
   const { page } = opened;
   await page.goto(`/tell/#say=${encodeURIComponent('my oily rags are dry, the wax smears')}`);
@@ -77,19 +78,22 @@ it('answers what is asked of a coat yet to be laid with its page', async () => {
   await opened.close();
 });
 
-it('says of answers in a link that they are somebody else’s, and of her own that they are hers', async () => {
-  const own = await openPage();
-  await own.page.goto('/see/');
-  await own.page.locator('[data-answer=no]').click();
-  await own.page.waitForURL(/\/see\/.+/);
-  expect(await own.page.locator('#trail').innerText()).toBe('So far');
-  const other = await openPage();
-  await other.page.goto(own.page.url());
-  await expect.poll(() => other.page.locator('#trail').innerText()).toBe('Somebody else’s answers');
-  await other.page.getByRole('button', { name: 'Start your own' }).click();
-  await other.page.waitForURL('**/see/');
-  for (const one of [own, other]) {
-    expectQuiet(one);
-    await one.close();
-  }
-});
+itAtLength(
+  'says of answers in a link that they are somebody else’s, and of her own that they are hers',
+  async () => {
+    const own = await openPage();
+    await own.page.goto('/see/');
+    await own.page.locator('[data-answer=no]').click();
+    await own.page.waitForURL(/\/see\/.+/);
+    expect(await own.page.locator('#trail').innerText()).toBe('So far');
+    const other = await openPage();
+    await other.page.goto(own.page.url());
+    await expect.poll(() => other.page.locator('#trail').innerText()).toBe('Somebody else’s answers');
+    await other.page.getByRole('button', { name: 'Start your own' }).click();
+    await other.page.waitForURL('**/see/');
+    for (const one of [own, other]) {
+      expectQuiet(one);
+      await one.close();
+    }
+  },
+);

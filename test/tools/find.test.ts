@@ -1,12 +1,13 @@
 /** `npm run find`: ranks as the page does. */
 import { describe, expect, it } from 'vitest';
+import { itAtLength } from '../thorough.ts';
 import { run } from './command.ts';
 
 const PATIENCE = { timeout: 240_000 };
 type Found = { query: string; hits: { kind: string; id: string; score: number }[] };
 
 describe('find', () => {
-  it('lists the flaw first, best score first', PATIENCE, async () => {
+  itAtLength('lists the flaw first, best score first', PATIENCE, async () => {
     const { code, out } = await run('find', ['cloudy over black', '--json']);
     const found = JSON.parse(out) as Found;
     expect(code).toBe(0);
@@ -31,13 +32,13 @@ describe('find', () => {
     expect(found.map((one) => one.hits[0]?.id)).toEqual(['hairs-and-dust', 'runs-and-sags']);
   });
 
-  it('says where to go where it finds nothing', PATIENCE, async () => {
+  itAtLength('says where to go where it finds nothing', PATIENCE, async () => {
     const { code, out } = await run('find', ['zzzzqq']);
     expect(out).toBe('"zzzzqq" lists nothing; start from what you see: npm start, then /see/\n');
     expect(code).toBe(0);
   });
 
-  it('asks for words where there are none', PATIENCE, async () => {
+  itAtLength('asks for words where there are none', PATIENCE, async () => {
     const { code, err } = await run('find', []);
     expect(err).toMatch(/^what are you looking for\? npm run find -- "/);
     expect(code).toBe(1);

@@ -13,6 +13,7 @@ import { questionId } from '../../content/tools/replies.ts';
 import { readIndex } from '../../content/tools/said.ts';
 import { MOST_SIGNS, tellingSign } from '../../content/tools/telling-signs.ts';
 import { known } from '../content/real/knowledge.ts';
+import { itAtLength } from '../thorough.ts';
 import { clearCopies, copyOfContent, run } from './command.ts';
 
 const PATIENCE = { timeout: 300_000 };
@@ -114,7 +115,7 @@ describe('a file of answers', () => {
     expect('faults' in broken && broken.faults[0]).toMatch(/^answers\.json:\d: this is not valid JSON: /);
   });
 
-  it('writes nothing where it is refused, or holds what nothing asks for', PATIENCE, async () => {
+  itAtLength('writes nothing where it is refused, or holds what nothing asks for', PATIENCE, async () => {
     const folder = copyOfContent();
     writeFileSync(
       join(folder, 'few.json'),

@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { say } from '#engine/say.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { templates } from '../../content/tools/templates.ts';
+import { itAtLength } from '../thorough.ts';
 import { clearCopies, copyOfContent, run } from './command.ts';
 
 const PATIENCE = { timeout: 300_000 };
@@ -26,7 +27,7 @@ describe('new', () => {
   const AUTHORS =
     /nothing leads to|has no board|can not be reached|reads at US grade|is what the template left/;
 
-  it(
+  itAtLength(
     'writes files of every kind that link as they stand, but for what only the author knows',
     PATIENCE,
     async () => {
@@ -78,17 +79,21 @@ describe('new', () => {
     expect(bare).toMatchObject({ code: 1, out: '', err: expect.stringMatching(usage) });
   });
 
-  it('says that nobody can be asked where there is no terminal, and writes nothing', PATIENCE, async () => {
-    const copy = copyOfContent();
-    const { code, err } = await run('new', ['defect', 'torn-lip'], copy, 'Torn lip\nA ragged lip.\n');
-    expect(code).toBe(1);
-    expect(err).toBe(
-      'no terminal here: nobody can be asked. Give --answers <file>, or --blank for a file to fill in; nothing was written\n',
-    );
-    expect(existsSync(join(copy, 'content/defects/torn-lip.mdx'))).toBe(false);
-  });
+  itAtLength(
+    'says that nobody can be asked where there is no terminal, and writes nothing',
+    PATIENCE,
+    async () => {
+      const copy = copyOfContent();
+      const { code, err } = await run('new', ['defect', 'torn-lip'], copy, 'Torn lip\nA ragged lip.\n');
+      expect(code).toBe(1);
+      expect(err).toBe(
+        'no terminal here: nobody can be asked. Give --answers <file>, or --blank for a file to fill in; nothing was written\n',
+      );
+      expect(existsSync(join(copy, 'content/defects/torn-lip.mdx'))).toBe(false);
+    },
+  );
 
-  it('tells a kind or an id that it can not use, and writes nothing', PATIENCE, async () => {
+  itAtLength('tells a kind or an id that it can not use, and writes nothing', PATIENCE, async () => {
     const copy = copyOfContent();
     const [kind, id, none] = await Promise.all([
       run('new', ['board', 'x'], copy),
@@ -107,7 +112,7 @@ describe('new', () => {
 });
 
 describe('check', () => {
-  it('exits 0 on the content as it stands', PATIENCE, async () => {
+  itAtLength('exits 0 on the content as it stands', PATIENCE, async () => {
     const { code, out, err } = await run('check', []);
     expect(faults(err)).toEqual([]);
     expect(out).toMatch(/^\d+ defects, \d+ questions, \d+ remedies/);

@@ -10,7 +10,7 @@ import { cansFor, type Job, litersOf, type Planned } from '#engine/schedule.ts';
 import { THOROUGH } from '../../thorough.ts';
 import { DAY, HOUR, job, known, MINUTE, outcome, plan, productOf } from './sheet.ts';
 
-const RUNS = THOROUGH ? 10_000 : 2000;
+const RUNS = THOROUGH ? 10_000 : 500;
 
 const part = fc.record({
   count: fc.integer({ min: 0, max: 6 }),
