@@ -9,10 +9,11 @@ import type { Means, Step } from './model/step.ts';
 
 /** Whether a condition holds for the case at hand. */
 type Ask = (condition: ConditionInput) => Truth;
-/** What something does: always, for some facts, or as a can that is not known may do. */
-type Does = readonly (readonly [Hazard, (ConditionInput | 'maybe')?])[];
+/** What something does: always, for some facts, or as a can that is not known may do; for some facts only perhaps. */
+type Does = readonly (readonly [Hazard, (ConditionInput | 'maybe')?, 'maybe'?])[];
 
-const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on'] };
+/** Their cans name spirits, alcohol or thinner: paste wax is soft by its solvent, and hardwax oil is thinned with it. */
+const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on', 'wax', 'hardwax-oil'] };
 const WATER_BORNE = { family: ['water-based', 'water-lacquer'] };
 const BY_HAND = { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] };
 /** That the coat is surely sprayed. */
@@ -28,9 +29,27 @@ const HEATS_ITSELF = {
 /** Over old color the same kind of paint or stain is laid again. */
 const OILY_COLOR = { base: ['oil-paint', 'stain'] };
 
+/** What a label calls hardener, catalyst or crosslinker; a can of which nobody has told may come with one. */
+const HARDENED = { hardener: ['isocyanate', 'acid'] };
+
 const SOLVENT: Does = [['vapor'], ['solvent-on-skin'], ['waste']];
 const FILM: Does = [['mouth-contact']];
-const FINISH: Does = [...FILM, ['hardener'], ['vapor', SOLVENT_BORNE], ['oily-cloth', HEATS_ITSELF]];
+const FINISH: Does = [
+  ...FILM,
+  ['hardener', HARDENED],
+  ['vapor', SOLVENT_BORNE],
+  // Linseed holds no spirits, and a blend of oil and varnish does.
+  ['vapor', { family: 'oil' }, 'maybe'],
+  ['oily-cloth', HEATS_ITSELF],
+];
+const OIL: Does = [
+  ['oily-cloth'],
+  ['vapor', 'maybe'],
+  ['vapor', { family: 'hardwax-oil' }],
+  ['hardener', { ...HARDENED, family: 'hardwax-oil' }],
+  ...FILM,
+];
+const WAX: Does = [['oily-cloth', { 'tin-lists-oil': 'yes' }], ['vapor'], ...FILM];
 
 /** What a material does by being laid on, wiped with or mixed; spraying it is reckoned apart. */
 const DOES: Record<Means, Does> = {
@@ -46,11 +65,11 @@ const DOES: Record<Means, Does> = {
   'lacquer-retarder': SOLVENT,
   solvent: SOLVENT,
   thinner: SOLVENT.map(([hazard]) => [hazard, { not: WATER_BORNE }] as const),
-  'fresh-oil': [['oily-cloth'], ...FILM],
-  oil: [['oily-cloth'], ...FILM],
-  'fresh-wax': [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
-  'clear-wax': [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
-  wax: [['oily-cloth', { 'tin-lists-oil': 'yes' }], ...FILM],
+  'fresh-oil': OIL,
+  oil: OIL,
+  'fresh-wax': WAX,
+  'clear-wax': WAX,
+  wax: WAX,
   'wood-bleach': [['oxalic-acid'], ['waste']],
   stripper: [['stripper'], ['vapor'], ['waste']],
   'scraper-and-sanding': [],
@@ -58,7 +77,7 @@ const DOES: Record<Means, Does> = {
   'same-in-gloss': FINISH,
   'tinted-same': FINISH,
   'mist-of-same': FINISH,
-  'water-based': [...FILM, ['hardener']],
+  'water-based': [...FILM, ['hardener', HARDENED]],
   'dewaxed-shellac': [...FILM, ['vapor']],
   'shellac-primer': [...FILM, ['vapor']],
   'stain-blocking-primer': [...FILM, ['vapor'], ['oily-cloth', 'maybe']],
@@ -168,8 +187,9 @@ export const surelyOf = (step: Step): ReadonlySet<Hazard> =>
 
 const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
   const found = new Map<Hazard, Truth>();
-  for (const [hazard, when] of doings(step)) {
-    const truth = when === undefined ? 'yes' : when === 'maybe' ? 'unknown' : ask(when);
+  for (const [hazard, when, perhaps] of doings(step)) {
+    const met = when === undefined ? 'yes' : when === 'maybe' ? 'unknown' : ask(when);
+    const truth = perhaps && met === 'yes' ? 'unknown' : met;
     if (truth !== 'no') found.set(hazard, strongest(found.get(hazard), truth));
   }
   return found;

@@ -41,6 +41,7 @@ export type Fault =
   | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
   | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
   | { code: 'check-cuts'; text: string; word: string }
+  | { code: 'check-touches'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
   | { code: 'too-hard'; text: string; grade: number; most: number }

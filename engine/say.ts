@@ -137,6 +137,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `the check "${issue.text}" says "${issue.word}": a question is shown alone, with no stop on old layers before it`,
         'let it be answered by looking, or say what to do over layers of unknown age',
       ];
+    case 'check-touches':
+      return [
+        `the check "${issue.text}" says "${issue.word}" while the film may be wet`,
+        'let it be answered by looking, above an uncoated part or once it is dry, or give it a later safe-from',
+      ];
     case 'over-limit':
       return [
         `this step takes ${issue.what} to ${issue.percent} %`,

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { Care } from '#engine/model/care.ts';
 import { Choices } from '#engine/model/choices.ts';
+import { FirstCoat } from '#engine/model/first-coat.ts';
 import { Hands } from '#engine/model/hands.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
@@ -23,6 +24,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'acts.yaml': SharedActs,
   'care.yaml': Care,
   'choices.yaml': Choices,
+  'first-coat.yaml': FirstCoat,
   'hands.yaml': Hands,
   'plain-words.yaml': Terms,
   'plan.yaml': Plan,

@@ -5,6 +5,7 @@ import { type Survey, survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
 import type { ContentRoot } from './files.ts';
+import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
 import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
 import { provenKnowledge } from './knowledge.ts';
@@ -19,6 +20,7 @@ const TABLES = [
   careTable,
   choicesTable,
   handsTable,
+  firstCoatTable,
   wordsTable,
   termsTable,
   languageTable,

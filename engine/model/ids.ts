@@ -15,6 +15,7 @@ export const RemedyId = Id.brand<'remedy'>();
 export const RuleId = Id.brand<'rule'>();
 export const SourceId = Id.brand<'source'>();
 export const ProductId = Id.brand<'product'>();
+export const LessonId = Id.brand<'lesson'>();
 export const TermId = Id.brand<'term'>();
 
 export type DefectId = z.infer<typeof DefectId>;

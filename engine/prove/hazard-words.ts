@@ -24,7 +24,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'vapor',
-    /\b(mineral spirits|naphtha|denatured alcohol|(on|of) alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
+    /\b(mineral spirits|naphtha|denatured alcohol|(on|of) alcohol|lacquer thinner|acetone|turpentine|retarder|thinner leave|vapor out)\b/i,
   ],
   [
     'solvent-on-skin',
@@ -32,7 +32,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'oily-cloth',
-    /\b(linseed|drying oil|fresh oil|same oil|danish oil|oil-based( stain-blocking)? primer)\b|\bstain (it|the|all|this)\b/i,
+    /\b(linseed|drying oil|drop of oil|fresh oil|same oil|danish oil|oil-based( stain-blocking)? primer)\b|\bstain (it|the|all|this)\b/i,
   ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],

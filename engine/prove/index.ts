@@ -4,6 +4,7 @@ import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
 import { boardsFit } from './boards-fit.ts';
 import { checksCutNothing } from './checks-cut-nothing.ts';
+import { checksTouchNoWetFilm } from './checks-touch-no-wet-film.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
@@ -33,6 +34,7 @@ const PROOFS: readonly Proof[] = [
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
   checksCutNothing,
+  checksTouchNoWetFilm,
   hazardsAreCautioned,
   lessonsAreCautioned,
   tintsStayWithinLimits,

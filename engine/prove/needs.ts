@@ -53,6 +53,7 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   hardener: {
     on: ['hardener'],
     surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop'] : is({ hardener: 'acid' }) ? ['care'] : []),
+    maybe: ['care'],
   },
   tint: always('limit'),
   thin: always('limit'),

@@ -20,6 +20,7 @@ const TABLES: Readonly<Record<string, Prose['read']>> = {
   steps: 'all',
   care: 'words',
   choices: 'words',
+  'first-coat': 'words',
   hands: 'words',
   plan: 'words',
 };
