@@ -12,7 +12,7 @@ export {
 } from './hear/consider.ts';
 export { dryHoursOf } from './hear/dry.ts';
 export { flawWords } from './hear/flaw-words.ts';
-export { type Hearing, hear } from './hear/hear.ts';
+export { type Hearing, hear, hearSigns } from './hear/hear.ts';
 export {
   type Heard,
   type HeardAmong,

@@ -44,6 +44,8 @@ export type Fault =
   | { code: 'check-touches'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
+  | { code: 'needless-sign'; question: string; sign: string }
+  | { code: 'mark-untold'; question: string; ask: string }
   | { code: 'too-hard'; text: string; grade: number; most: number }
   | { code: 'unreachable-defect'; defect: string; by: string }
   | { code: 'no-board'; kind: 'defect' | 'question'; id: string }

@@ -152,6 +152,16 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `the tree asks "${issue.question}", but the defect gives no sign for it`,
         `add it to signs: yes, no or either`,
       ];
+    case 'needless-sign':
+      return [
+        `"${issue.question}" is ${issue.sign} for every flaw that says nothing of it`,
+        'remove this line, or write what this flaw shows instead',
+      ];
+    case 'mark-untold':
+      return [
+        `"${issue.question}" is yes, but no words here tell of it (${issue.ask})`,
+        'say under looks: how it shows, or under also: how people put it, or mend the sign; content/hear/questions.yaml has the words that are understood',
+      ];
     case 'too-hard':
       return [
         `"${issue.text}" reads at US grade ${issue.grade.toFixed(1)}`,

@@ -14,6 +14,7 @@ import { planTable } from './plan.ts';
 import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
 import { collectedTable, readIndex, saidTable } from './said.ts';
+import { untoldMarks } from './signs-told.ts';
 
 const TABLES = [
   planTable,
@@ -46,6 +47,8 @@ export const everyFault = (
   if (!known) return { issues };
   const figures = survey(matrixOf(known));
   const tables = tableFaults(known, root);
-  const more = tables.length ? tables : [...reachable(known, figures, readIndex(known, root))];
+  const more = tables.length
+    ? tables
+    : [...untoldMarks(known, root), ...reachable(known, figures, readIndex(known, root))];
   return { known, figures, issues: [...issues, ...more] };
 };

@@ -1,4 +1,4 @@
-import { buildLexicon, dryHoursOf, type Hearing } from '#engine/hear.ts';
+import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { Words } from '#engine/model/words.ts';
@@ -23,16 +23,15 @@ export const wordsTable = (known: Knowledge, root: ContentRoot): Table<Words> =>
 /** The lay words of the search, which the ear reads spellings from. */
 export const readWords = (root: ContentRoot): Words => orThrow(wordsTable(knowledgeOf([]), root));
 
+/** What the ear hears, as authors wrote it; throws every fault as a line. */
+export const readHearContent = (known: Knowledge, root: ContentRoot): HearContent => ({
+  language: orThrow(languageTable(knowledgeOf([]), root)),
+  facts: orThrow(factsTable(knowledgeOf([]), root)),
+  questions: orThrow(questionsTable(known, root)),
+});
+
 /** The ear of the content below `root`; throws every fault as a line. */
 export const readHearing = (known: Knowledge, root: ContentRoot): Hearing => ({
-  lexicon: buildLexicon(
-    known,
-    {
-      language: orThrow(languageTable(knowledgeOf([]), root)),
-      facts: orThrow(factsTable(knowledgeOf([]), root)),
-      questions: orThrow(questionsTable(known, root)),
-    },
-    readWords(root),
-  ),
+  lexicon: buildLexicon(known, readHearContent(known, root), readWords(root)),
   dry: dryHoursOf(known),
 });

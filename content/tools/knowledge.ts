@@ -9,6 +9,7 @@ import { proseFaults } from './prose/check.ts';
 import { readContent } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
+import { needlessSigns } from './signs-told.ts';
 import { strayFiles } from './stray.ts';
 
 /** Ids that moved or merged, from content/retired.yaml. */
@@ -45,5 +46,14 @@ export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   const proved = prove(known).filter(
     (issue) => !(issue.code === 'orphan' && issue.kind === 'source' && cited.has(issue.id)),
   );
-  return { known, issues: [...proved, ...plainWords(known, root), ...leftOver(root), ...proseFaults(root)] };
+  return {
+    known,
+    issues: [
+      ...proved,
+      ...needlessSigns(known, root),
+      ...plainWords(known, root),
+      ...leftOver(root),
+      ...proseFaults(root),
+    ],
+  };
 };

@@ -1,7 +1,7 @@
 import { coatNumberOf } from './coats.ts';
 import { dangersOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
-import type { Heard } from './heard.ts';
+import type { Heard, HeardSign } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
@@ -41,4 +41,12 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     signs: signsOf(words, matches, manner),
     dangers: dangersOf(words, matches, manner),
   };
+};
+
+/** The answers alone that a text gives unasked, without its facts and times. */
+export const hearSigns = (lexicon: Lexicon, text: string): readonly HeardSign[] => {
+  const ear = earOf(lexicon);
+  const words = wordsIn(text, ear.spelled, ear.turns);
+  const matches = matchesIn(ear, words);
+  return signsOf(words, matches, mannerOf(ear, words, matches));
 };
