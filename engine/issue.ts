@@ -61,6 +61,7 @@ export type Fault =
   | { code: 'against-the-trade'; what: string; mend: string }
   | { code: 'sign-differs'; question: string; sign: string; says: string }
   | { code: 'stray-file'; should: string }
+  | { code: 'lost-address'; address: string; kind: EntryKind; id: string; nearest: string | undefined }
   | { code: 'word-twice'; word: string }
   | { code: 'misspelt'; word: string; nearest: string | undefined }
   | { code: 'other-word'; word: string; write: string }

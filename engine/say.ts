@@ -203,6 +203,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
       return [`"${issue.question}" is ${issue.sign}, and ${issue.says}`, 'mend the one that is wrong'];
     case 'stray-file':
       return ['nothing reads this file', `name it ${issue.should}, or delete it`];
+    case 'lost-address':
+      return [
+        `${issue.address} was published and must answer for ever, but there is no ${issue.kind} "${issue.id}"`,
+        `bring content/${FOLDERS[issue.kind]}/${issue.id}.mdx back, or say in content/retired.yaml what stands for it: ${issue.kind}/${issue.id}: ${issue.nearest ?? 'new-id'}`,
+      ];
     case 'word-twice':
       return [`"${issue.word}" stands twice in a row`, 'remove one of them'];
     case 'misspelt':

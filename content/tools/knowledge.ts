@@ -2,10 +2,12 @@ import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
 import { prove } from '#engine/prove/index.ts';
+import { undated } from './dated.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { leftOver } from './left-over.ts';
 import { plainWords } from './plain-words.ts';
 import { proseFaults } from './prose/check.ts';
+import { lostAddresses } from './published.ts';
 import { readContent } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
@@ -32,7 +34,7 @@ export const linkedKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   const shared = sharedFaults(root);
   if (shared.length) return { issues: shared };
   const entries = readContent(root);
-  const told = [...retiredFaults(entries, root), ...strayFiles(root)];
+  const told = [...retiredFaults(entries, root), ...lostAddresses(entries, root), ...strayFiles(root)];
   const linked = link(entries, readRetired(root));
   if (!linked.ok) return { issues: [...told, ...linked.issues] };
   return told.length ? { issues: told } : { known: linked.value, issues: [] };
@@ -50,6 +52,7 @@ export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
     known,
     issues: [
       ...proved,
+      ...undated(known),
       ...needlessSigns(known, root),
       ...plainWords(known, root),
       ...leftOver(root),

@@ -91,13 +91,16 @@ const newDefect = async (
 ): Promise<void> => {
   const told = heard(await interview(known, root, id, answers));
   const before = new Set(provenKnowledge(root).issues.map(say));
-  const { created, changed } = draftsOf(told);
+  const { signs, alike, question } = told.defect;
+  // What a question says of every flaw stands there, and is not written again.
+  const own = new Map([...signs].filter(([id, sign]) => sign !== known.get('question', id)['every-flaw']));
+  const { created, changed } = draftsOf({ ...told, defect: { ...told.defect, signs: own } });
   const taken = created.find(({ file }) => existsSync(join(root, file)));
   if (taken) return fail(`${taken.file} is there already; nothing was written`);
   for (const draft of [...created, ...changed]) write(draft);
-  const { signs, alike, question } = told.defect;
+  const usual = signs.size - own.size;
   console.log(
-    `Wrote ${created.map(({ file }) => file).join(', ')}: ${signs.size} signs, mistaken for ${alike.join(', ')}.`,
+    `Wrote ${created.map(({ file }) => file).join(', ')}: ${signs.size} signs${usual ? ` (${usual} as with every flaw, not written)` : ''}, mistaken for ${alike.join(', ')}.`,
   );
   if (question)
     console.log(`Wrote what they show of ${question.id} into ${changed.map(({ file }) => file).join(', ')}.`);

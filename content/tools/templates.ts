@@ -58,6 +58,7 @@ changes:
   source: (id: string) => `---
 title: <${words(id)}>
 kind: article
+year: undated
 read: <What was really read - the whole, an excerpt, or nothing (memory).>
 ---
 `,

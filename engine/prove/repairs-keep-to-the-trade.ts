@@ -1,12 +1,9 @@
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
-import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
+import { type Held, WORK_IN_ORDER } from './work-in-order.ts';
 
-type Against = { readonly index: number; readonly what: string; readonly mend: string };
-type Held = (remedy: Remedy) => Against[];
-
-const HARD_WORK: readonly Step['kind'][] = ['sand', 'scrape', 'strip', 'coat'];
+const HARD_WORK: readonly Step['kind'][] = ['sand', 'scrape', 'strip', 'coat', 'test-patch'];
 /** Laid thin and rubbed in or wiped off, so that what comes next is part of the same work. */
 const NO_FILM = ['wax', 'oil', 'grain-filler'];
 const CLEAR = ['same', 'same-in-gloss', 'tinted-same', 'water-based', 'mist-of-same'];
@@ -115,9 +112,10 @@ const HELD: readonly Held[] = [
   mixesStayWithinTheTrade,
   polishWaitsForCure,
   sandedFineBetweenCoats,
+  ...WORK_IN_ORDER,
 ];
 
-/** Repairs do as the trade does: they wait, sand fine, thin no further than it does, and polish what is cured. */
+/** Repairs do as the trade does: they wait, sand fine, thin no further than it does, polish what is cured, and work in its order. */
 export function* repairsKeepToTheTrade(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
     for (const { index, what, mend } of HELD.flatMap((held) => held(remedy)))

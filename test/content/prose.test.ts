@@ -55,6 +55,21 @@ describe('the wording of the content', () => {
     expect(toldOf(page('It is so.'), { 'content/sources/x.mdx': '---\ntitle: Colour\n---\n' })).toEqual([]);
   });
 
+  it('reads our own words in the title of a source, and what was read of it', () => {
+    const told = (title: string, read = 'The whole of it.') =>
+      toldOf(page('It is so.'), {
+        'content/sources/x.mdx': `---\ntitle: "${title}"\nkind: article\nread: "${read}"\n---\n`,
+      });
+    expect(told("Colour Makers’ Guild, 'The colour of the the grain', page on Mould")).toEqual([]);
+    expect(told('A maker’s sheet with with a topcoat')).toEqual([
+      'content/sources/x.mdx:2: this site does not write "topcoat"; write "top coat"',
+      'content/sources/x.mdx:2: "with" stands twice in a row; remove one of them',
+    ]);
+    expect(told('A sheet', 'An exerpt.')).toEqual([
+      'content/sources/x.mdx:4: "exerpt" is in no American dictionary; If it is right, add it under spelled: in content/wording.yaml',
+    ]);
+  });
+
   it('tells a word that stands twice', () => {
     expect(toldOf(page('Wait for the the can to warm. It had had a coat.'))).toEqual([
       `${FILE}:3: "the" stands twice in a row; remove one of them`,

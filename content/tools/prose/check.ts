@@ -104,13 +104,16 @@ export const proseFaults = (root: ContentRoot): readonly Issue[] => {
     ...spelling(texts, wording),
     ...texts.flatMap((read): Placed[] => {
       const { prose, words } = read;
-      if (prose.read === 'words') return otherWords(read, wording);
-      const past = ofOthers.has(prose.file) ? [] : pastTheReader(prose.text, words);
-      return [
+      const worded = [
         ...otherWords(read, wording),
         ...twiceIn(prose.text).map(
           ({ at, word }): Placed => ({ prose, at, fault: { code: 'word-twice', word } }),
         ),
+      ];
+      if (prose.read === 'words') return worded;
+      const past = ofOthers.has(prose.file) ? [] : pastTheReader(prose.text, words);
+      return [
+        ...worded,
         ...past.flatMap((word) =>
           placesOf(prose.text, word).map(
             ({ at }): Placed => ({ prose, at, fault: { code: 'past-the-reader', word } }),

@@ -1,0 +1,12 @@
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+
+/** Readers follow what changed on a page, and weigh a source by its year: neither is left out. */
+export const undated = ({ defects, remedies, sources }: Knowledge): readonly Issue[] => [
+  ...[...defects, ...remedies].flatMap(({ file, changes }): Issue[] =>
+    changes.length ? [] : [{ file, line: 1, code: 'missing-key', key: 'changes' }],
+  ),
+  ...sources.flatMap(({ file, year }): Issue[] =>
+    year === undefined ? [{ file, line: 1, code: 'missing-key', key: 'year' }] : [],
+  ),
+];

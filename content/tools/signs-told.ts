@@ -1,0 +1,70 @@
+import { buildLexicon, hearSigns } from '#engine/hear.ts';
+import type { Issue } from '#engine/issue.ts';
+import type { Knowledge } from '#engine/knowledge.ts';
+import type { Defect } from '#engine/model/defect.ts';
+import type { ContentRoot } from './files.ts';
+import { readHearContent, readWords } from './hear.ts';
+import { readEntry } from './read.ts';
+
+/** The signs as they stand in the file of a flaw, before those that questions settle for every flaw are added. */
+const writtenIn = (root: ContentRoot, file: string): Readonly<Record<string, unknown>> => {
+  const { data } = readEntry(root, 'defect', file);
+  const signs: unknown = typeof data === 'object' && data !== null && 'signs' in data ? data.signs : {};
+  return typeof signs === 'object' && signs !== null ? (signs as Record<string, unknown>) : {};
+};
+
+/**
+ * Signs that say what the question says of every flaw already. Written out they hide the few that tell something, and one
+ * that was meant to differ is not seen to be the usual one.
+ */
+export function* needlessSigns(known: Knowledge, root: ContentRoot): Generator<Issue> {
+  for (const { file, lineOf } of known.defects)
+    for (const [question, sign] of Object.entries(writtenIn(root, file)))
+      if (typeof sign === 'string' && sign === known.get('question', question)['every-flaw'])
+        yield { file, line: lineOf(['signs', question], true), code: 'needless-sign', question, sign };
+}
+
+/** What a flaw says of what is seen, smelt and felt, and what people type who have it. */
+const wordsOf = ({ name, summary, looks, shows, also, boards }: Defect): readonly string[] => [
+  looks,
+  summary,
+  ...also,
+  ...boards.map(({ alt }) => alt),
+  shows,
+  name,
+];
+
+/**
+ * Special marks (questions that flaws usually answer with no) that a flaw is said to show for certain, and of which its
+ * own words tell nothing: either a reader is not told what gives it away, or the sign is wrong.
+ */
+export function* untoldMarks(known: Knowledge, root: ContentRoot): Generator<Issue> {
+  const heard = readHearContent(known, root);
+  const lexicon = buildLexicon(known, heard, readWords(root));
+  // Of a new question nobody has said yet how people put it.
+  const marks = new Set<string>(
+    known.questions.flatMap(({ id, usually }) =>
+      usually === 'no' && heard.questions[id]?.yes.length ? [id] : [],
+    ),
+  );
+  for (const defect of known.defects) {
+    const open = new Set(
+      Object.entries(defect.signs).flatMap(([question, sign]) =>
+        sign === 'yes' && marks.has(question) ? [question] : [],
+      ),
+    );
+    for (const text of wordsOf(defect)) {
+      if (open.size === 0) break;
+      for (const { question, answer } of hearSigns(lexicon, text))
+        if (answer === 'yes') open.delete(question);
+    }
+    for (const question of open)
+      yield {
+        file: defect.file,
+        line: defect.lineOf(['signs', question], true),
+        code: 'mark-untold',
+        question,
+        ask: known.get('question', question).ask,
+      };
+  }
+}

@@ -1,0 +1,215 @@
+/**
+ * The order in which the trade works, as far as the steps of a repair can break it. Common practice, no source, where none
+ * is named.
+ */
+import type { Remedy } from '../model/remedy.ts';
+import type { Step } from '../model/step.ts';
+
+/** What a repair does that the trade does not, at which step, and the way out. */
+type Against = { readonly index: number; readonly what: string; readonly mend: string };
+export type Held = (remedy: Pick<Remedy, 'steps'>) => Against[];
+
+/** Each step with the earlier ones: what is told of it, or nothing. */
+const each =
+  (
+    told: (step: Step, before: readonly Step[], after: readonly Step[]) => Omit<Against, 'index'> | undefined,
+  ): Held =>
+  ({ steps }) =>
+    steps.flatMap((step, index) => {
+      const found = told(step, steps.slice(0, index), steps.slice(index + 1));
+      return found ? [{ index, ...found }] : [];
+    });
+
+/** The steps since the last one of a kind; all, where there is none. */
+const since = (steps: readonly Step[], ...kinds: readonly Step['kind'][]): readonly Step[] =>
+  steps.slice(steps.findLastIndex(({ kind }) => kinds.includes(kind)) + 1);
+
+const isVacuum = (step: Step): boolean => step.kind === 'wipe' && step.with === 'vacuum';
+const makesDust = ({ kind }: Step): boolean => kind === 'sand' || kind === 'scrape' || kind === 'strip';
+const meansOf = (step: Step): string | undefined =>
+  step.kind === 'coat' ? step.product : step.kind === 'wipe' || step.kind === 'strip' ? step.with : undefined;
+
+/** Hours since the coat was laid have no meaning once something else was done to it. */
+const coatsAgeBeforeWork = each((step, before) =>
+  step.kind === 'wait' && step.from === 'coat' && since(before, 'coat').some(({ kind }) => kind !== 'wait')
+    ? {
+        what: `"${step.say}" counts from when the coat was laid, and comes after other work`,
+        mend: 'put it before the first step, or leave out from: coat',
+      }
+    : undefined,
+);
+
+/** Dust that lies for hours settles into whatever is soft, and the room stirs it up. */
+const dustGoesBeforeAWait = each((step, before) => {
+  const [last] = since(before, 'wipe', 'coat', 'strip').filter(({ kind }) => kind === 'sand');
+  return step.kind === 'wait' && last
+    ? {
+        what: `"${step.say}" comes while the sanding dust still lies`,
+        mend: 'wipe the dust off before it, or wait before you sand',
+      }
+    : undefined;
+});
+
+/** A cloth over dust rubs it in, and a damp one makes paste of it. */
+const vacuumBeforeCloth = each((step, before) => {
+  if (!isVacuum(step)) return undefined;
+  const dusty = since(before, 'coat', 'strip');
+  const made = dusty.findLastIndex(({ kind }) => kind === 'sand' || kind === 'scrape');
+  const wiped = made >= 0 && dusty.slice(made + 1).some((one) => one.kind === 'wipe');
+  return wiped
+    ? {
+        what: `the vacuum comes after a cloth has gone over the dust: "${step.say}"`,
+        mend: 'put the vacuum first',
+      }
+    : undefined;
+});
+
+const vacuumAfterDust = each((step, before, after) =>
+  isVacuum(step) && !since(before, 'coat').some(makesDust) && after.some(makesDust)
+    ? { what: `"${step.say}" comes before anything has made dust`, mend: 'put it after the sanding' }
+    : undefined,
+);
+
+/** Papers for rubbing out may be tried on a spot before a coarser one is taken to the whole face. */
+const RUBBING_OUT = 800;
+const coarseToFine = each((step, before) => {
+  const last = since(before, 'coat', 'strip').findLast((one) => one.kind === 'sand');
+  return step.kind === 'sand' && last?.kind === 'sand' && last.grit < RUBBING_OUT && step.grit < last.grit
+    ? {
+        what: `P${step.grit} comes after P${last.grit}: it cuts its scratches in again`,
+        mend: 'sand with the coarser paper first',
+      }
+    : undefined;
+});
+
+const scrapeBeforeSanding = each((step, before) =>
+  step.kind === 'scrape' && since(before, 'coat', 'strip').some(({ kind }) => kind === 'sand')
+    ? { what: `"${step.say}" comes after the sanding`, mend: 'scrape off what stands first, then sand level' }
+    : undefined,
+);
+
+/** No case takes both of two steps that are for other kinds of top coat. */
+const bothAreTaken = (one: Step, other: Step): boolean =>
+  !one.when || !other.when || JSON.stringify(one.when) === JSON.stringify(other.when);
+
+const triedBeforeUse = each((step, before) =>
+  step.kind === 'test-patch' &&
+  before.some((other) => meansOf(other) === step.tries && bothAreTaken(step, other))
+    ? {
+        what: `"${step.say}" comes after ${step.tries} was used on the piece`,
+        mend: 'put the trial before it',
+      }
+    : undefined,
+);
+
+const triedOnCleanGround = each((step, before) =>
+  step.kind === 'test-patch' && since(before, 'wipe').some(({ kind }) => kind === 'sand' || kind === 'strip')
+    ? { what: `"${step.say}" lays the trial on sanding dust`, mend: 'wipe the dust off first' }
+    : undefined,
+);
+
+/** Oil and wax that are left to stand go sticky. Some are rubbed in wet with paper. */
+const surplusComesOff = each((step, _, [next]) => {
+  const laid =
+    (step.kind === 'coat' && (step.product === 'oil' || step.product === 'wax')) ||
+    (step.kind === 'wipe' && step.with === 'fresh-oil');
+  return laid && !/\b(?:wipe|buff)/i.test(step.say) && next?.kind !== 'wipe' && next?.kind !== 'sand'
+    ? {
+        what: `what "${step.say}" lays on is not wiped off in the next step`,
+        mend: 'wipe the surplus off right after it',
+      }
+    : undefined;
+});
+
+const onceMoreAfterOnce = each((step, before) =>
+  step.kind !== 'look' &&
+  step.kind !== 'wait' &&
+  /^(?:\w+ ){1,6}(?:once more|again)\b/i.test(step.say) &&
+  !before.some(({ kind }) => kind === step.kind)
+    ? { what: `"${step.say}" comes before it was done once`, mend: 'put it after the first time' }
+    : undefined,
+);
+
+/** Who has to wait after the last look would never see what came of it. */
+const lastLookAfterLastWait: Held = ({ steps }) => {
+  const [look, wait] = steps.slice(-2);
+  return look?.kind === 'look' && wait?.kind === 'wait'
+    ? [
+        {
+          index: steps.length - 1,
+          what: `the repair ends in "${wait.say}", after the last look`,
+          mend: 'look once more after it',
+        },
+      ]
+    : [];
+};
+
+/** Flatting agent sinks within minutes. A smear may be looked at, and tint or thinner stirred in. */
+const AFTER_STIRRING: readonly Step['kind'][] = ['coat', 'mix', 'test-patch', 'look'];
+const stirredLast = each((step, _, [next]) =>
+  step.kind === 'mix' && step.what === 'stir' && next && !AFTER_STIRRING.includes(next.kind)
+    ? {
+        what: `"${next.say}" comes between the stirring and the coat`,
+        mend: 'stir last: what makes it satin sinks meanwhile',
+      }
+    : undefined,
+);
+
+const lastDustComesOff: Held = ({ steps }) => {
+  const index = steps.findLastIndex(({ kind }) => kind === 'sand');
+  const taken = steps
+    .slice(index + 1)
+    .some(({ kind }) => kind === 'wipe' || kind === 'coat' || kind === 'strip');
+  return index >= 0 && !taken
+    ? [{ index, what: `the dust of "${steps[index]?.say}" is never taken off`, mend: 'wipe it off after it' }]
+    : [];
+};
+
+/** Means that lie wet for long enough to be shut in. */
+const WET = ['soapy-water', 'mineral-spirits', 'wood-bleach', 'thinner'];
+const wetDriesBeforeACoat = each((step, _, after) => {
+  if (step.kind !== 'wipe' || !WET.includes(step.with)) return undefined;
+  if (/\bdr(?:y|ies|ied)\b|\bminutes|\bhours?\b|\bovernight/i.test(step.say)) return undefined;
+  const next = after.find((other) => other.kind !== 'mix' && bothAreTaken(step, other));
+  return next?.kind === 'coat' || next?.kind === 'test-patch'
+    ? {
+        what: `"${next.say}" comes on top of what is still wet`,
+        mend: `say how long it dries after "${step.say}", or add a wait`,
+      }
+    : undefined;
+});
+
+/** Hours that nothing needs: no coat, no wash and nothing bared since the last wait. */
+const waitsDrySomething = each((step, before) => {
+  if (step.kind !== 'wait' || step.until || step.when || step.from) return undefined;
+  const waited = before.findLastIndex(({ kind }) => kind === 'wait');
+  const meanwhile = before.slice(waited + 1);
+  const dries = meanwhile.some(
+    (one) =>
+      ['coat', 'strip', 'test-patch', 'scrape'].includes(one.kind) || (one.kind === 'wipe' && !isVacuum(one)),
+  );
+  return waited >= 0 && meanwhile.length > 0 && !dries
+    ? {
+        what: `"${step.say}" waits for nothing: nothing wet was laid since the last wait`,
+        mend: 'put it right after what has to dry',
+      }
+    : undefined;
+});
+
+export const WORK_IN_ORDER: readonly Held[] = [
+  coatsAgeBeforeWork,
+  dustGoesBeforeAWait,
+  vacuumBeforeCloth,
+  vacuumAfterDust,
+  coarseToFine,
+  scrapeBeforeSanding,
+  triedBeforeUse,
+  triedOnCleanGround,
+  surplusComesOff,
+  onceMoreAfterOnce,
+  lastLookAfterLastWait,
+  stirredLast,
+  lastDustComesOff,
+  wetDriesBeforeACoat,
+  waitsDrySomething,
+];

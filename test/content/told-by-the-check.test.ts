@@ -1,0 +1,73 @@
+/** What the check tells of the real content with one slip in it: signs, days, years and published addresses. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { say } from '#engine/say.ts';
+import { everyFault } from '../../content/tools/every-fault.ts';
+import { linkedKnowledge, provenKnowledge } from '../../content/tools/knowledge.ts';
+
+const folder = process.cwd();
+const textOf = (file: string): string => readFileSync(file, 'utf8');
+const lineOf = (text: string, line: string): number => text.split('\n').indexOf(line) + 1;
+const slipped = (file: string, from: string | RegExp, to: string) => {
+  const text = textOf(file).replace(from, () => to);
+  expect(text).not.toBe(textOf(file));
+  return { text, root: { folder, texts: new Map([[file, text]]) } };
+};
+
+describe('signs', () => {
+  it('are not written where they say what the question says of every flaw', () => {
+    const file = 'content/defects/lap-marks.mdx';
+    const { text, root } = slipped(file, 'signs:\n', 'signs:\n  thread-shaped: no\n');
+    expect(provenKnowledge(root).issues.map(say)).toEqual([
+      `${file}:${lineOf(text, '  thread-shaped: no')}: "thread-shaped" is no for every flaw that says nothing of it; remove this line, or write what this flaw shows instead`,
+    ]);
+  });
+
+  it('of a special mark are spoken of in the words of the flaw', () => {
+    const file = 'content/defects/roller-stipple.mdx';
+    const { text, root } = slipped(file, 'parallel-ridges: no', 'parallel-ridges: yes');
+    expect(everyFault(root).issues.map(say)).toContain(
+      `${file}:${lineOf(text, '  parallel-ridges: yes')}: "parallel-ridges" is yes, but no words here tell of it (Does it look combed, with fine side-by-side lines?); say under looks: how it shows, or under also: how people put it, or mend the sign; content/hear/questions.yaml has the words that are understood`,
+    );
+  });
+});
+
+describe('what readers follow', () => {
+  it('is a day for every flaw and repair, and a year for every source', () => {
+    for (const [file, field] of [
+      ['content/defects/lap-marks.mdx', 'changes'],
+      ['content/remedies/wipe-the-beads-off.mdx', 'changes'],
+      ['content/sources/film-s7.mdx', 'year'],
+    ] as const) {
+      const { root } = slipped(file, new RegExp(`^${field}:.*\\n(?: .*\\n)*`, 'm'), '');
+      expect(provenKnowledge(root).issues.map(say)).toEqual([
+        `${file}:1: "${field}" is missing; add ${field}: …`,
+      ]);
+    }
+  });
+});
+
+describe('a published address', () => {
+  it('is told when its file is renamed, with what may stand for it', () => {
+    const file = 'content/sources/film-s7.mdx';
+    const texts = new Map([
+      [file, undefined],
+      ['content/sources/film-s7-read-again.mdx', textOf(file)],
+    ]);
+    const line = lineOf(textOf('content/addresses.txt'), '/sources/film-s7/');
+    expect(linkedKnowledge({ folder, texts }).issues.map(say)[0]).toMatch(
+      new RegExp(
+        `^content/addresses\\.txt:${line}: /sources/film-s7/ was published and must answer for ever, but there is no source "film-s7"; ` +
+          'bring content/sources/film-s7\\.mdx back, or say in content/retired\\.yaml what stands for it: source/film-s7: [a-z0-9-]+$',
+      ),
+    );
+  });
+
+  it('is not asked of a new page, nor of what is retired', () => {
+    const texts = new Map([
+      ['content/retired.yaml', `${textOf('content/retired.yaml')}source/never-there: film-s7\n`],
+      ['content/addresses.txt', `${textOf('content/addresses.txt')}/sources/never-there/\n`],
+    ]);
+    expect(linkedKnowledge({ folder, texts }).issues.map(say)).toEqual([]);
+  });
+});
