@@ -33,7 +33,7 @@ const pictureOf = ({ kind, id }: FoundPage): HTMLElement[] => {
   return [figure];
 };
 
-const asHit = (found: FoundPage): HTMLLIElement => {
+const asHit = (found: FoundPage, first: boolean): HTMLLIElement => {
   const { kind, id, title, url, says, perhaps } = found;
   const words = element(
     'div',
@@ -41,8 +41,15 @@ const asHit = (found: FoundPage): HTMLLIElement => {
     element('a', { className: 'tape flag', href: url }, title),
     element('p', {}, element('b', { className: 'kind' }, KIND_WORDS[kind]), ` ${says}`),
   );
-  const dry = () => element('a', { href: howDryUrl(id) }, 'How dry is it? What to do now');
-  if (kind === 'defect' && !perhaps) words.append(element('p', { className: 'now' }, dry()));
+  // A flaw that surely fits and stands first is what she looks at: what to do about it is one tap away.
+  if (first && kind === 'defect' && !perhaps)
+    words.append(
+      element(
+        'p',
+        { className: 'now' },
+        element('a', { className: 'quiet', href: howDryUrl(id) }, element('b', {}, 'What to do now')),
+      ),
+    );
   return element('li', {}, ...pictureOf(found), words);
 };
 
@@ -79,7 +86,8 @@ class ResultsElement extends HTMLElement {
     said.textContent = found
       ? this.#verdictOn(words, found)
       : 'The search could not be loaded. All flaws are listed below.';
-    if (found?.length) this.append(element('ol', { className: 'answers' }, ...found.map(asHit)));
+    if (found?.length)
+      this.append(element('ol', { className: 'answers' }, ...found.map((one, at) => asHit(one, at === 0))));
     if (found && (!found.length || found[0]?.perhaps)) this.append(walkMe());
   }
 
