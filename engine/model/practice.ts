@@ -26,6 +26,10 @@ const WAITS = ['touched-now', 'worked-now', 'can', 'half', 'cure', 'range'] as c
 export const PracticeWords = z.strictObject({
   piece: oneOf,
   coat: z.record(z.enum(FAMILIES), oneOf),
+  'coat-of': z
+    .record(DefectId, oneOf)
+    .default({})
+    .describe('Flaw → what was laid, where only one such coat shows it.'),
   laid: z
     .record(z.enum(FACTS.applicator.values), oneOf)
     .describe('{coat}, {piece} and {over} are filled in.'),
@@ -38,10 +42,14 @@ export const PracticeWords = z.strictObject({
   'only-mine': oneOf.describe('That nothing old lies below.'),
   'not-known': oneOf.describe('That what lies below is old and nobody knows of what kind.'),
   stage: z.record(z.enum(STANDINGS), oneOf),
+  'stage-unsanded': z
+    .record(z.enum(STANDINGS), oneOf)
+    .describe('The same of wax and oil, which leave no drip to try and are never sanded.'),
   weather: oneOf.describe('{fahrenheit}, {celsius} and {humidity} are filled in.'),
   can: oneOf.describe('{touch} and {recoat} are filled in.'),
   times: oneOf.describe('{laid} and {now} are filled in.'),
   hands: z.record(z.enum(DOINGS), says).describe('What hands do, as an answer that can be chosen.'),
+  'wait-on-a-dry-film': says.describe('The same for a wait where nothing is soft any more.'),
   temptations: z.array(Temptation).min(4),
   waits: z.record(z.enum(WAITS), Claim).describe('What is said of each answer to until when.'),
   shows: z

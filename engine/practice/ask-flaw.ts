@@ -8,9 +8,12 @@ import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import type { Rival } from './rivals.ts';
 
+/** What the other flaw would have answered. */
+export const otherwise = (name: string, answer: 'yes' | 'no'): string => `Had it been “${name}”: ${answer}.`;
+
 const signSaid = (known: PracticeKnowledge, { sign, flaw }: Rival): string => {
   const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
-  return `${ask} Here: ${sign.a}. ${here} ${flaw.name}: ${sign.b}. ${there}`;
+  return `${ask} Here: ${sign.a}. ${here} ${otherwise(flaw.name, sign.b)} ${there}`;
 };
 
 /** What hands would have done, had they taken it for another flaw. */

@@ -47,6 +47,7 @@ export const askHands = (
   const stage = stageOf(on) ?? 'wet';
   const possibleNow = doingsOf(known, on, walked);
   const fresh = stage === 'wet' || stage === 'setting';
+  const young = fresh || stage === 'dry-to-touch';
   const stop = walked.fired.stops[0];
   const wrong = (id: string, says: string, because: string): PracticeChoice => ({
     id,
@@ -54,13 +55,19 @@ export const askHands = (
     right: false,
     because,
   });
-  const tempting = chance
-    .mixed(words.temptations.filter((one) => one.at.includes(stage) && !one.not.includes(right)))
-    .map(({ id, offer, says }) => wrong(id, offer, says));
   const moves = chance
     .mixed(OPEN_FILM.filter((one) => fresh && one !== right && !possibleNow.has(one)))
     .slice(0, 1)
     .map((one) => wrong(one, words.hands[one], walked.action.say));
+  const tempting = chance
+    .mixed(
+      words.temptations.filter(
+        (one) =>
+          one.at.includes(stage) &&
+          ![right, ...moves.map(({ id }) => id)].some((id) => one.not.some((not) => not === id)),
+      ),
+    )
+    .map(({ id, offer, says }) => wrong(id, offer, says));
   const quiet: readonly PracticeChoice[] = QUIET.includes(right)
     ? !fresh && right === 'accept'
       ? [wrong('repair', words.hands.repair, walked.action.say)]
@@ -78,7 +85,7 @@ export const askHands = (
     choices: chance.mixed([
       {
         id: right,
-        says: words.hands[right],
+        says: right === 'wait' && !young ? words['wait-on-a-dry-film'] : words.hands[right],
         right: true,
         because: right === 'stop' && stop ? stop.say : `${walked.action.say} ${walked.action.not}`,
       },

@@ -1,10 +1,10 @@
-import { emptyCase, withAnswer } from '../case.ts';
+import { withAnswer } from '../case.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { signOf } from '../sign.ts';
 import { walk } from '../walk.ts';
-import { askFlaw } from './ask-flaw.ts';
+import { askFlaw, otherwise } from './ask-flaw.ts';
 import { askHands, handsOf, isPlain } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';
 import { askUntil } from './ask-until.ts';
@@ -22,7 +22,7 @@ import {
 } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { isConsistent, type Rival, rivalsOf } from './rivals.ts';
-import { situationOf, stagesMet } from './situation.ts';
+import { situationOf, soundSituation, stagesMet } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
 /** One board in so many has nothing wrong with it: a learner who always finds something has learned nothing. */
@@ -35,7 +35,12 @@ const tryOf = (level: PracticeLevel, n: number): number => 1000 * (1 + PRACTICE_
 /** Flaws that a level can be practised on: at the stage where a film is asked about they must be met at all. */
 export const practised = (known: PracticeKnowledge, level: PracticeLevel): readonly string[] => [
   ...known.defects
-    .filter((one) => one.boards.some((board) => !board.wet) && (level === 'look' || stagesMet(one).length))
+    .filter((one) =>
+      level === 'look'
+        ? // What only the nose finds can not be named by a look.
+          one.boards.some(({ wet, features }) => !wet && features.length)
+        : one.boards.some(({ wet }) => !wet) && stagesMet(one).length,
+    )
     .map(({ id }) => id),
   ...(level === 'look' ? [SOUND] : []),
 ];
@@ -53,31 +58,37 @@ export const flawOfSeed = (known: PracticeKnowledge, level: PracticeLevel, seed:
 
 const idOf = ({ level, flaw, seed }: PracticeKey): string => `${level}.${flaw}.${seed}`;
 
+/** What a sound board shows: what the questions say of a no is said of other flaws. */
+const EVEN = 'The coat is even from edge to edge.';
+
 /** A board with nothing on it, against one that has a flaw which can be seen. */
-const dealSound = (known: PracticeKnowledge, key: PracticeKey): PracticeItem => {
+const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: PracticeKey): PracticeItem => {
   const chance = chanceOf(key.seed, BOARD);
   const board = soundBoard(chance);
+  const situation = soundSituation(known, words, board, chance);
+  const family = situation.on['family']?.value;
   const seen = known.questions.filter(
     ({ by, boards, usually }) => by === 'look' && boards && usually !== 'yes',
   );
   const shown = known.defects.flatMap((flaw) => {
     const question = seen.find(({ id }) => signOf(flaw, id) === 'yes');
     const dry = flaw.boards.filter(({ wet }) => !wet);
-    return question && dry[0] && flaw.often !== 'rare' ? [{ flaw, question, board: dry[0] }] : [];
+    const fits = flaw.often !== 'rare' && flaw.families.some((one) => one === family);
+    return question && dry[0] && fits ? [{ flaw, question, board: dry[0] }] : [];
   });
   const picked = chance.mixed(shown).slice(0, 4);
   const [rival] = picked;
   if (!rival) throw new Error('no flaw can be seen');
   const because = ({ question, flaw }: (typeof picked)[number]) =>
-    `${question.ask} Here: no. ${question.no} ${flaw.name}: yes. ${question.yes}`;
+    `${question.ask} Here: no. ${EVEN} ${otherwise(flaw.name, 'yes')} ${question.yes}`;
   return {
     ...key,
     id: idOf(key),
     name: 'Nothing: a sound coat',
     standing: undefined,
-    on: emptyCase(),
+    on: situation.on,
     coat: undefined,
-    story: [],
+    story: storyOf(words, situation, 'look', SOUND, chance),
     found: [],
     board,
     rivals: picked.map(({ flaw, question, board: seenBoard }) => {
@@ -87,7 +98,7 @@ const dealSound = (known: PracticeKnowledge, key: PracticeKey): PracticeItem => 
         name: flaw.name,
         board: other,
         own,
-        sign: { question: question.id, ask: question.ask, here: question.no, there: question.yes },
+        sign: { question: question.id, ask: question.ask, here: EVEN, there: question.yes },
       };
     }) as [PracticeRival, ...PracticeRival[]],
     asks: [
@@ -139,7 +150,7 @@ const tried = (
   const { level } = key;
   const situation = situationOf(known, words, flaw, level, chance);
   if (!situation) return undefined;
-  const rivals = rivalsOf(known, situation.on, flaw, chance);
+  const rivals = rivalsOf(known, situation, flaw, chance);
   const [nearest] = rivals ?? [];
   if (!rivals || !nearest || !rivals.every((one) => isConsistent(known, situation.on, one))) return undefined;
   // What the picture does not show of the signs is told.
@@ -196,7 +207,7 @@ const tried = (
     standing: situation.standing,
     on,
     coat: situation.coat,
-    story: storyOf(words, situation, level, chance),
+    story: storyOf(words, situation, level, flaw.id, chance),
     found: [...questions].flatMap(told),
     board: situation.board,
     rivals: rivals.map((one) => besideBoard(known, situation.board, one, chance)) as [
@@ -223,7 +234,7 @@ export const dealPractice = (
   }: Omit<PracticeKey, 'flaw'> & { readonly flaw?: string },
 ): PracticeItem => {
   const key = { level, seed, flaw };
-  if (flaw === SOUND) return dealSound(known, key);
+  if (flaw === SOUND) return dealSound(known, words, key);
   const entry = known.get('defect', flaw);
   for (let n = 0; n < MOST_TRIES; n++) {
     const item = tried(known, words, entry, key, chanceOf(seed, tryOf(level, n)));

@@ -4,7 +4,7 @@ import { FREQUENCY } from '../model/frequency.ts';
 import { type Separation, separatedBy } from '../prove/look-alikes-differ.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-import { canBeTold } from './situation.ts';
+import { canBeTold, type Situation } from './situation.ts';
 
 /** A flaw that is offered and is not it, and the sign that rules it out. */
 export type Rival = { readonly flaw: PracticeFlaw; readonly sign: Separation; readonly seen: boolean };
@@ -24,9 +24,10 @@ const rivalOf = (
   on: Case,
   flaw: PracticeFlaw,
   other: PracticeFlaw,
+  shows: Situation['shows'],
 ): Rival | undefined => {
   const [sign] = separatedBy(flaw, other)
-    .filter(({ question, a }) => canBeTold(known, on, question, a))
+    .filter(({ question, a }) => (shows[question] ?? a) === a && canBeTold(known, on, question, a))
     .sort((one, two) => bySight(known, one) - bySight(known, two));
   if (!sign) return undefined;
   const { by, boards } = known.get('question', sign.question);
@@ -39,7 +40,7 @@ const rivalOf = (
  */
 export const rivalsOf = (
   known: PracticeKnowledge,
-  on: Case,
+  { on, shows }: Pick<Situation, 'on' | 'shows'>,
   flaw: PracticeFlaw,
   chance: Chance,
 ): readonly Rival[] | undefined => {
@@ -48,14 +49,14 @@ export const rivalsOf = (
   const family = on['family']?.value;
   const fits = ({ id, families }: PracticeFlaw) => id !== flaw.id && families.some((one) => one === family);
   const rivals = (of: readonly PracticeFlaw[]) =>
-    chance.mixed(of.filter(fits)).flatMap((other) => rivalOf(known, on, flaw, other) ?? []);
+    chance.mixed(of.filter(fits)).flatMap((other) => rivalOf(known, on, flaw, other, shows) ?? []);
   const own = rivals(known.defects.filter(({ id }) => alike.has(id)));
   // A look-alike of another kind of coat is still one, where no own kind has any.
   const truly = own.length
     ? own
     : chance
         .mixed(known.defects.filter(({ id }) => alike.has(id) && id !== flaw.id))
-        .flatMap((other) => rivalOf(known, on, flaw, other) ?? []);
+        .flatMap((other) => rivalOf(known, on, flaw, other, shows) ?? []);
   const sorted = [...truly].sort((one, two) => Number(two.seen) - Number(one.seen));
   const taken = new Set(sorted.map((one) => one.flaw.id));
   const more = [

@@ -6,12 +6,13 @@ import { possible } from '../leaves.ts';
 import type { BoardRecipe, Paint, Sheen } from '../model/board.ts';
 import type { Defect } from '../model/defect.ts';
 import type { ValueOf } from '../model/facts.ts';
-import { UNSANDED } from '../model/family.ts';
+import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { STAGES, type Stage, type Standing } from '../model/stage.ts';
 import { signOf } from '../sign.ts';
 import { withStanding } from '../standing.ts';
 import { DAY, HOUR, MINUTE } from '../time.ts';
+import { visits } from '../tree.ts';
 import { variedBoard } from './boards.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeLevel } from './item.ts';
@@ -64,6 +65,8 @@ export type Situation = {
   readonly coat: PracticeCoat | undefined;
   /** The questions that were answered on the way, in the order asked. */
   readonly answered: readonly string[];
+  /** What the picture itself answers, where that differs from board to board. */
+  readonly shows: Readonly<Record<string, PlainAnswer>>;
 };
 
 type PlainAnswer = 'yes' | 'no';
@@ -187,6 +190,37 @@ const HOURS: Readonly<Record<Stage, number | undefined>> = {
   cured: 1000,
 };
 
+/** What was laid, with what and on what: the facts that the first sentence of every story tells. */
+const laidOn = (
+  words: PracticeWords,
+  family: Family,
+  { base: { paint } }: BoardRecipe,
+  applicator: Applicator,
+  chance: Chance,
+): Case => {
+  let on: Case = withFact(emptyCase(), 'family', family);
+  on = withFact(on, 'applicator', applicator);
+  on = withFact(
+    on,
+    'base',
+    paint ? chance.one(words['over-paint']).base : chance.one(['stain', 'bare-wood'] as const),
+  );
+  return withFact(on, 'base-tone', paint ? (DARK.includes(paint) ? 'dark' : 'light') : 'wood');
+};
+
+/** A coat with nothing wrong, told in the words in which a flawed one is. */
+export const soundSituation = (
+  known: PracticeKnowledge,
+  words: PracticeWords,
+  board: BoardRecipe,
+  chance: Chance,
+): Situation => {
+  const { family, ...product } = chance.one(known.products);
+  const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
+  const on = laidOn(words, family, board, applicator, chance);
+  return { board, on, standing: undefined, applicator, coat: undefined, answered: [], shows: {} };
+};
+
 /**
  * One try at a situation in which the flaw is met, with everything that its tree asks and that can be checked at this
  * stage. Nothing where the choices contradict the flaw: another try makes others.
@@ -207,18 +241,11 @@ export const situationOf = (
   const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
   const coatNumber = 1 + chance.under(4);
 
-  let on: Case = withFact(emptyCase(), 'family', family);
-  on = withFact(on, 'applicator', applicator);
+  let on = laidOn(words, family, board, applicator, chance);
   on = withFact(on, 'coat-number', coatNumber);
   on = withFact(on, 'piece', 'furniture');
   if (!UNSANDED.includes(family)) on = withFact(on, 'sheen', SHEEN[board.sheen]);
   const { paint } = board.base;
-  on = withFact(
-    on,
-    'base',
-    paint ? chance.one(words['over-paint']).base : chance.one(['stain', 'bare-wood'] as const),
-  );
-  on = withFact(on, 'base-tone', paint ? (DARK.includes(paint) ? 'dark' : 'light') : 'wood');
   // Old paint of unknown age asks for a test before anything else; it is met now and then.
   const old = level === 'case' && paint !== undefined && chance.under(12) === 0;
   on = withFact(on, 'age', old ? 'unknown' : 'since-1993');
@@ -245,6 +272,12 @@ export const situationOf = (
     const sign = wanted(question);
     if (sign && told && told !== sign) return undefined;
   }
+  // Another flaw's questions are met where a tree hands over; what is told would then be of that flaw and not of this one.
+  const own = new Set([
+    ...Object.keys(flaw.signs),
+    ...Object.keys(shows),
+    ...[...visits(flaw.tree)].flatMap(({ branch }) => ('ask' in branch ? [branch.ask as string] : [])),
+  ]);
   const answered: string[] = [];
   for (;;) {
     const { met, leaves } = possible(known, on, flaw.id);
@@ -255,8 +288,9 @@ export const situationOf = (
       const settled = !stage || stage === 'recoatable' || stage === 'cured';
       return settled && leaves.some(({ of }) => of !== flaw.id)
         ? undefined
-        : { board, on, standing, applicator, coat, answered };
+        : { board, on, standing, applicator, coat, answered, shows };
     }
+    if (!own.has(next.question)) return undefined;
     const answer =
       wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<PlainAnswer>(['yes', 'no']);
     on = withAnswer(on, next.question, answer);

@@ -3,8 +3,9 @@ import type { Case } from '../case.ts';
 import { sayInstant, type TimeStyle } from '../clock.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { ValueOf } from '../model/facts.ts';
-import type { Family } from '../model/family.ts';
+import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
+import { DAY } from '../time.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeFinding, PracticeLevel } from './item.ts';
 import type { PracticeKnowledge } from './knowledge.ts';
@@ -31,6 +32,8 @@ const overOf = (words: PracticeWords, on: Case, { base }: BoardRecipe): string =
   return filled(paint?.say ?? '', { color: base.paint ? words.color[base.paint] : '' });
 };
 
+const daysApart = (early: number, late: number): number => Math.floor(late / DAY) - Math.floor(early / DAY);
+
 const ofTheCoat = (words: PracticeWords, coat: PracticeCoat, chance: Chance): string[] => {
   const { laid, now, touchMinutes, recoatMinutes } = coat;
   return [
@@ -42,7 +45,8 @@ const ofTheCoat = (words: PracticeWords, coat: PracticeCoat, chance: Chance): st
     filled(chance.one(words.can), { touch: minutesSaid(touchMinutes), recoat: minutesSaid(recoatMinutes) }),
     filled(chance.one(words.times), {
       laid: sayInstant(laid.laidAt, now, PRACTICE_TIME),
-      now: sayInstant(now, now, PRACTICE_TIME),
+      // A coat of yesterday or today tells which day it is; of an older one the day of both is told.
+      now: sayInstant(now, daysApart(laid.laidAt, now) > 1 ? now - 30 * DAY : now, PRACTICE_TIME),
     }),
   ];
 };
@@ -52,13 +56,16 @@ export const storyOf = (
   words: PracticeWords,
   { on, board, applicator, standing, coat }: Situation,
   level: PracticeLevel,
+  flaw: string,
   chance: Chance,
 ): readonly string[] => {
   const family = toldOf(on, 'family') as Family;
   const sheen = toldOf(on, 'sheen') as ValueOf<'sheen'> | '';
   const number = Number(toldOf(on, 'coat-number'));
   const laid = filled(chance.one(words.laid[applicator]), {
-    coat: chance.one(words.coat[family]),
+    coat: chance.one(
+      (words['coat-of'] as Readonly<Record<string, readonly string[]>>)[flaw] ?? words.coat[family],
+    ),
     piece: chance.one(words.piece),
     over: overOf(words, on, board),
   });
@@ -69,7 +76,11 @@ export const storyOf = (
     ...(sheen ? [words.sheen[sheen]] : []),
     number === 1 ? first : number === 2 ? second : filled(more, { number }),
     chance.one(toldOf(on, 'age') === 'unknown' ? words['not-known'] : words['only-mine']),
-    ...(coat ? ofTheCoat(words, coat, chance) : standing ? [chance.one(words.stage[standing])] : []),
+    ...(coat
+      ? ofTheCoat(words, coat, chance)
+      : standing
+        ? [chance.one(words[UNSANDED.includes(family) ? 'stage-unsanded' : 'stage'][standing])]
+        : []),
   ];
 };
 

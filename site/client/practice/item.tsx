@@ -63,6 +63,8 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) 
           const chosen = taken[index];
           const answer = choices.find(({ id }) => id === chosen);
           const right = choices.find((one) => one.right);
+          // Some wrong answers are refused in the words that begin the right one's.
+          const said = answer && right?.because.startsWith(answer.because) ? right.because : answer?.because;
           return (
             <section key={kind} class="asked">
               <h2>{ask}</h2>
@@ -96,9 +98,11 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) 
               {answer && (
                 <div class="judged" role="status" tabIndex={-1} ref={judged}>
                   <p>
-                    <b>{answer.right ? 'Right.' : `No: ${right?.says ?? ''}.`}</b> {answer.because}
+                    <b>{answer.right ? 'Right.' : `No: ${right?.says ?? ''}.`}</b> {said}
                   </p>
-                  {!answer.right && kind !== 'flaw' && right && <p>{right.because}</p>}
+                  {!answer.right && kind !== 'flaw' && right && said !== right.because && (
+                    <p>{right.because}</p>
+                  )}
                 </div>
               )}
             </section>

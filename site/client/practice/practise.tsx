@@ -22,8 +22,10 @@ export const Practise = ({ dealer, level: first }: Props) => {
   const [level, setLevel] = useState(first);
   const [deck, setDeck] = useState(() => recall('practice') ?? EMPTY_DECK);
   const [kept, setKept] = useState(true);
-  const next = (at: PracticeLevel): PracticeKey => {
-    const seed = newSeed();
+  const next = (at: PracticeLevel, after?: string): PracticeKey => {
+    let seed = newSeed();
+    // The same flaw twice in a row teaches little; now and then chance would have it.
+    for (let n = 0; n < 4 && flawOfSeed(dealer.known, at, seed) === after; n++) seed = newSeed();
     const [due] = dueFlaws(deck, at, Date.now(), (flaw) => canDeal(dealer, { level: at, flaw, seed }));
     return { level: at, seed, flaw: due ?? flawOfSeed(dealer.known, at, seed) };
   };
@@ -54,12 +56,12 @@ export const Practise = ({ dealer, level: first }: Props) => {
           setDeck(after);
           setKept(keep('practice', after));
         }}
-        onNext={() => setKey(next(level))}
+        onNext={() => setKey(next(level, key.flaw))}
         nextSays="Next board"
       />
       <p class="small score">
         {deck.boards
-          ? `${counted(deck.boards, 'board')} so far, ${deck.right} all right. ${waiting ? `${waiting} to come back now.` : 'What you missed comes back.'}`
+          ? `${counted(deck.boards, 'board')} so far, ${deck.right} of them right at the first tap. ${waiting ? `${counted(waiting, 'flaw')} that you missed or met before will come next.` : 'What you missed comes back.'}`
           : 'One tap answers. What you miss comes back later on another board.'}
         {!kept && ' This browser keeps nothing, so it ends with this page.'}
       </p>
