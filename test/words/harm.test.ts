@@ -8,10 +8,7 @@ import { readTroubles } from './words.ts';
 
 const { known } = provenKnowledge(fileURLToPath(new URL('../..', import.meta.url)));
 
-/** Still to be mended: cases opened on 29 November 2026. What holds no longer must go from here. */
-const TO_MEND = ['t601b75-acid-bloom: coat'];
-
-it.skipIf(!known)('advises nothing that a source forbids but what is still to be mended', () => {
+it.skipIf(!known)('advises nothing that a source forbids', () => {
   if (!known) return;
   const harm = readTroubles('open').flatMap((trouble) => {
     const one = { ...trouble, source: 'words', file: trouble.id } as TroubleCase;
@@ -20,5 +17,5 @@ it.skipIf(!known)('advises nothing that a source forbids but what is still to be
       ? []
       : forbiddenIn(known, advice, one.forbidden, one.stops).map((what) => `${trouble.id}: ${what}`);
   });
-  expect(harm).toEqual(TO_MEND);
+  expect(harm).toEqual([]);
 });
