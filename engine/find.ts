@@ -10,4 +10,4 @@ export {
   type SaidPhrase,
 } from './find/document.ts';
 export { documentsOf, type ToolPage } from './find/documents.ts';
-export { type FindOptions, find } from './find/rank.ts';
+export { type FindOptions, find, isNamedInSight } from './find/rank.ts';

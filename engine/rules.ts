@@ -124,8 +124,21 @@ export const fire = <R extends FiringRule>(
   on: Case,
   ahead: readonly Step[],
   families: readonly Family[] = [],
+): FiredRules<R> =>
+  firedBefore(
+    known,
+    on,
+    ahead.map((step) => hazardsOf(known, on, step, families)),
+    families,
+  );
+
+/** The same for steps of which it is known what each does in this case. */
+export const firedBefore = <R extends FiringRule>(
+  known: Firing<R>,
+  on: Case,
+  does: readonly ReadonlyMap<Hazard, Truth>[],
+  families: readonly Family[],
 ): FiredRules<R> => {
-  const does = ahead.map((step) => hazardsOf(known, on, step, families));
   const fired = holding(known, on, families).filter(
     (rule) => !isOfSteps(rule) || does.some((one) => guards(rule, one)),
   );

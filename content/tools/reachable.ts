@@ -1,4 +1,4 @@
-import { type FindIndex, type FindKind, find } from '#engine/find.ts';
+import { type FindIndex, type FindKind, find, isNamedInSight } from '#engine/find.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { Survey } from '#engine/see/survey.ts';
@@ -44,7 +44,10 @@ function* namesFindTheirPage(known: Knowledge, index: FindIndex): Generator<Issu
   for (const { kind, id, file, lineOf, name, nameKey, also } of named(known)) {
     const lines = [[name, [nameKey]] as const, ...also.map((typed, at) => [typed, ['also', at]] as const)];
     for (const [typed, path] of lines)
-      if (!find(index, typed, { limit: IN_SIGHT }).some((hit) => hit.kind === kind && hit.id === id))
+      if (
+        !isNamedInSight(index, typed, kind, id) &&
+        !find(index, typed, { limit: IN_SIGHT }).some((hit) => hit.kind === kind && hit.id === id)
+      )
         yield {
           file,
           line: lineOf(path),

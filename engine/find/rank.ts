@@ -1,5 +1,5 @@
 import { entryOf } from '../entry-of.ts';
-import type { FindIndex, Hit } from './document.ts';
+import type { FindIndex, FindKind, Hit } from './document.ts';
 import type { Token } from './language.ts';
 import { nameMark } from './names.ts';
 import { type OpenIndex, open } from './open.ts';
@@ -193,4 +193,16 @@ export const find = (
       return [{ ...document, score, perhaps: !sure, matched: counted.matched.get(row) ?? [] }];
     })
     .toReversed();
+};
+
+/**
+ * Whether a page is among the first three of `find` because its whole name was typed, whatever else the words tell. No
+ * stands for not known: other words may bring it there.
+ */
+export const isNamedInSight = (index: FindIndex, query: string, kind: FindKind, id: string): boolean => {
+  const named = entryOf(index.names, nameMark(open(index).say, query)) ?? [];
+  const pages = named.flatMap((name) => index.documents[name < 0 ? ~name : name] ?? []);
+  // Where only words of the trade bear it, what is likeliest stands above them.
+  const above = pages.length > 0 && pages.every((page) => page.kind === 'glossary') ? 1 : 0;
+  return pages.length + above <= NAMED_IN_SIGHT && pages.some((page) => page.kind === kind && page.id === id);
 };

@@ -6,7 +6,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
-import { fire, type RuleEntry } from '../rules.ts';
+import { firedBefore, type RuleEntry } from '../rules.ts';
 import { missing, NEEDS, needed, type Weight, weightOf } from './needs.ts';
 
 /** The values of the facts that a caution can hang on; `undefined` is not told. */
@@ -53,22 +53,70 @@ const sayCase = (on: Case, facts: readonly string[]): string =>
 const mayGuard = (rule: RuleEntry, hazard: Hazard) => rule.hazards.includes(hazard);
 
 /**
+ * What is the same for many steps: the knowledge with the rules of one hazard alone, and the cases. Rules that hold in a
+ * case are remembered by both, so each is made once.
+ */
+type Book = {
+  readonly known: Knowledge;
+  readonly guarded: (hazard: Hazard) => Knowledge;
+  readonly casesOf: (facts: readonly string[], at: Case) => readonly Case[];
+};
+
+const madeOnce = <A extends readonly unknown[], T>(
+  make: (...given: A) => T,
+  keyOf: (...given: A) => string,
+): ((...given: A) => T) => {
+  const made = new Map<string, T>();
+  return (...given) => {
+    const key = keyOf(...given);
+    const one = made.get(key) ?? make(...given);
+    made.set(key, one);
+    return one;
+  };
+};
+
+/** Facts with those that answers among them follow from. */
+const withAnswers = (known: Knowledge, facts: readonly string[]): readonly string[] => {
+  const all = new Set(facts);
+  for (const fact of all)
+    if (known.has('question', fact))
+      for (const { when } of known.get('question', fact).known)
+        for (const { fact: other } of factsIn(when)) all.add(other);
+  // The stage is told by a film that is overdue as well.
+  return all.has('stage') ? [...all.add('overdue')] : [...all];
+};
+
+const bookOf = (known: Knowledge): Book => ({
+  known,
+  guarded: madeOnce(
+    (hazard) => ({ ...known, rules: known.rules.filter((rule) => mayGuard(rule, hazard)) }),
+    (hazard) => hazard,
+  ),
+  casesOf: madeOnce(productOf, (facts, at) => JSON.stringify([facts, at])),
+});
+
+/**
  * Every case of one step: for each hazard that it can have, all values of the facts that the hazard, its rules and its
  * need hang on. Other facts change nothing for it, so their cases are the same and are looked at once.
  */
 const holesOfStep = (
-  known: Knowledge,
+  { known, guarded, casesOf }: Book,
   step: Step,
   families: readonly Family[],
   at: Case,
 ): { holes: readonly Hole[]; looked: number } => {
   const holes = new Map<string, Hole>();
   const base = factsOfStep(step);
+  const hangsOn = withAnswers(known, ['family', ...[...base.values()].flat()]);
+  const doesIn = madeOnce(
+    (on: Case) => hazardsOf(known, on, step, families),
+    (on) => hangsOn.map((fact) => on[fact]?.value).join('|'),
+  );
   let looked = 0;
   const hazards = new Set<Hazard>(base.keys());
   for (const hazard of hazards) {
-    const rules = known.rules.filter((rule) => mayGuard(rule, hazard));
-    const guarded = { ...known, rules };
+    const guards = guarded(hazard);
+    const { rules } = guards;
     const facts = [
       ...new Set([
         ...(base.get(hazard) ?? []),
@@ -76,9 +124,10 @@ const holesOfStep = (
         ...rules.flatMap(({ when }) => (when ? [...factsIn(when)].map(({ fact }) => fact) : [])),
       ]),
     ].filter((fact) => fact in MATTERS);
-    for (const on of productOf(facts, at)) {
+    for (const on of casesOf(facts, at)) {
       looked++;
-      const truth = hazardsOf(known, on, step, families).get(hazard) ?? 'no';
+      const does = doesIn(on);
+      const truth = does.get(hazard) ?? 'no';
       const each =
         on['family'] || !families.length ? [on] : families.map((one) => withFact(on, 'family', one));
       const lookups = each.map((one) => lookupIn(known, one));
@@ -86,7 +135,7 @@ const holesOfStep = (
         lookups.every((lookup) => holds(condition, lookup) === 'yes'),
       );
       if (!wanted.length) continue;
-      const fired = Object.values(fire(guarded, on, [step], families)).flat();
+      const fired = Object.values(firedBefore(guards, on, [does], families)).flat();
       for (const lacks of missing(wanted, fired.map(weightOf))) {
         const key = `${hazard} ${lacks}`;
         const before = holes.get(key);
@@ -117,10 +166,11 @@ const signature = (step: Step, families: readonly Family[], at: Case): string =>
 /** Looks at every case of a step once for all steps that do the same with the same means. */
 export const caseBook = (known: Knowledge) => {
   const seen = new Map<string, { holes: readonly Hole[]; looked: number }>();
+  const book = bookOf(known);
   return {
     holesOf(step: Step, families: readonly Family[], at: Case = emptyCase()): readonly Hole[] {
       const key = signature(step, families, at);
-      const found = seen.get(key) ?? holesOfStep(known, step, families, at);
+      const found = seen.get(key) ?? holesOfStep(book, step, families, at);
       seen.set(key, found);
       return found.holes;
     },

@@ -7,7 +7,7 @@ export type ToldFault = { readonly file: string; readonly line: number; readonly
 /** What was found last; `checking` while a newer check runs. */
 export type FaultState = { readonly faults: readonly ToldFault[]; readonly checking: boolean };
 
-const CHECK = fileURLToPath(new URL('../../content/tools/check.ts', import.meta.url));
+const CHECK = fileURLToPath(new URL('../../content/tools/check.mjs', import.meta.url));
 /** Several files are often saved at once. */
 const QUIET_MS = 120;
 

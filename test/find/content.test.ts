@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { find, isNamedInSight } from '#engine/find.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { readIndex } from '../../content/tools/said.ts';
 import { phrases } from './phrases.ts';
@@ -12,6 +13,22 @@ const { known } = provenKnowledge(root);
 describe.skipIf(!known)('the search on the content', () => {
   const covers = new Map(known?.defects.map((defect) => [defect.id as string, defect.covers]));
   const index = known && readIndex(known, root);
+
+  it('lists every page among the first three that its whole name is known to bring there', () => {
+    if (!known || !index) throw new Error('no index');
+    const called = known.defects.flatMap(({ id, name, also }) =>
+      [name, ...also].map((typed) => ({ id, typed })),
+    );
+    const sure = called.filter(({ id, typed }) => isNamedInSight(index, typed, 'defect', id));
+    expect(sure.length).toBeGreaterThan(called.length * 0.9);
+    const missed = sure.filter(
+      ({ id, typed }) =>
+        !find(index, typed, { limit: 3 }).some((hit) => hit.kind === 'defect' && hit.id === id),
+    );
+    expect(missed).toEqual([]);
+    expect(isNamedInSight(index, 'no such name at all', 'defect', 'lap-marks')).toBe(false);
+    expect(isNamedInSight(index, 'lap marks', 'defect', 'brush-marks')).toBe(false);
+  });
 
   it('has a page for every flaw of the phrases', () => {
     const covered = new Set([...covers.values()].flat());

@@ -8,12 +8,12 @@ const root = process.cwd();
 
 export type Ran = { readonly code: number; readonly out: string; readonly err: string };
 
-/** `node content/tools/<tool>.ts …`, with `cwd` as the project. Never rejects: an exit code is an answer. */
+/** `node content/tools/<tool>.ts …` (`check` is no TypeScript), with `cwd` as the project. Never rejects: an exit code is an answer. */
 export const run = (tool: string, args: readonly string[], cwd = root, input?: string): Promise<Ran> =>
   new Promise((done) => {
     const child = execFile(
       process.execPath,
-      [join(root, 'content/tools', `${tool}.ts`), ...args],
+      [join(root, 'content/tools', `${tool}.${tool === 'check' ? 'mjs' : 'ts'}`), ...args],
       { cwd, encoding: 'utf8', maxBuffer: 64_000_000 },
       (error, out, err) =>
         done({ code: typeof error?.code === 'number' ? error.code : error ? -1 : 0, out, err }),
