@@ -1,39 +1,32 @@
 /** Where links of a built site lead to nothing. */
 import { existsSync } from 'node:fs';
-import { pagesOf } from './built.ts';
+import type { BuiltPage } from './built.ts';
 
-const TAG = /<[a-z][^<>]*>/g;
-const LINK = /\s(?:href|src|action|poster|data-clock)="([^"]*)"/g;
+/** An address in a tag: of a link, a picture, a script, a form, or of the page that one leaves for at once. */
+const LINK =
+  /\s(?:href|src|action|poster|data-clock)="([^"]*)"|\ssrcset="([^"]*)"|content="0; ?url=([^"]*)"/g;
+const SCRIPT = /(<script[^>]*>)[\s\S]*?<\/script>/g;
 const idsOf = (html: string) => new Set([...html.matchAll(/\sid="?([^"\s>]+)/g)].map(([, id = '']) => id));
 const unescaped = (text: string) => text.replaceAll('&amp;', '&').replaceAll('&#38;', '&');
 
 /** All addresses that a page names, entities read. */
 const linksOf = (html: string): readonly string[] =>
-  [
-    ...html
-      .replace(/<script[\s\S]*?<\/script>/g, (script) => script.slice(0, script.indexOf('>') + 1))
-      .matchAll(TAG),
-  ]
-    .flatMap(([tag]) => [
-      ...[...tag.matchAll(LINK)].map(([, url = '']) => url),
-      ...(/srcset="([^"]*)"/
-        .exec(tag)?.[1]
-        ?.split(',')
-        .map((one) => one.trim().split(' ')[0] ?? '') ?? []),
-      ...(/content="0; ?url=([^"]*)"/.exec(tag)?.slice(1) ?? []),
-    ])
-    .map(unescaped);
+  [...html.replace(SCRIPT, '$1').matchAll(LINK)].flatMap(([, one, many, next]) =>
+    many === undefined
+      ? unescaped(one ?? next ?? '')
+      : many.split(',').map((of) => unescaped(of.trim().split(' ')[0] ?? '')),
+  );
 
 /** Only the page of a source leads out, to the agency that has published it. */
-export const leadsToPublisher = (address: string, link: string): boolean =>
+const leadsToPublisher = (address: string, link: string): boolean =>
   /\/sources\/[^/]+\/$/.test(address) && /^https:\/\/www\.[a-z]+\.gov\//.test(link);
 
 /**
- * Every link, picture, script and redirect of the site in `dist` that leads to nothing, to no part of a page, or out of
+ * Every link, picture, script and redirect of the pages in the folder `dist` that leads to nothing, to no part of a page, or out of
  * `base`, the folder that the site was built for.
  */
-export const deadLinks = (dist: string, base: string): readonly string[] => {
-  const pages = new Map(pagesOf(dist).map(({ address, html }) => [address, html]));
+export const deadLinks = (built: readonly BuiltPage[], dist: string, base: string): readonly string[] => {
+  const pages = new Map(built.map(({ address, html }) => [address, html]));
   const ids = new Map<string, ReadonlySet<string>>();
   const known = new Map<string, boolean>();
   const isThere = (path: string): boolean => {

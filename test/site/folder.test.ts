@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { openPage, PHONE } from './browser.ts';
+import { pagesOf } from './built.ts';
 import { deadLinks } from './dead-links.ts';
 import { startHost } from './offline-host.ts';
 
@@ -21,7 +22,7 @@ beforeAll(() => {
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 it('has no dead link and none that leaves the folder', () => {
-  expect(deadLinks(dist, FOLDER).slice(0, 20)).toEqual([]);
+  expect(deadLinks(pagesOf(dist), dist, FOLDER).slice(0, 20)).toEqual([]);
 });
 
 it('works there without a network, and leaves the rest of the host alone', async () => {
