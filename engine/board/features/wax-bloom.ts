@@ -19,7 +19,8 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
       const { share, thread } = at(x, y);
       if (share > 0) wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
     }
-    const lies = (f.spread === 'even' ? 0.8 : 0.15 + 0.75 * patch(x, y)) * (0.45 + 0.55 * ease(0.05, 0.95, wax));
+    const lies =
+      (f.spread === 'even' ? 0.8 : 0.15 + 0.75 * patch(x, y)) * (0.45 + 0.55 * ease(0.05, 0.95, wax));
     const grain = 0.75 + 0.35 * rough(x / 0.7, y / 0.7, from + 2, 1) + 0.2 * noise(x / 6, y / 6, from + 3);
     const share = lies * grain;
     scatter(b, i, 0.85 * f.strength * Math.max(0, share));
