@@ -181,6 +181,10 @@ export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> 
   return found;
 };
 
+/** The hazards that are known of a step, for some facts at least: those that a can which nobody named only may have are none. */
+export const toldBy = (step: Step): ReadonlySet<Hazard> =>
+  new Set(doings(step).flatMap(([hazard, when, perhaps]) => (when === 'maybe' || perhaps ? [] : [hazard])));
+
 /** What a step does whatever the facts. */
 export const surelyOf = (step: Step): ReadonlySet<Hazard> =>
   new Set(doings(step).flatMap(([hazard, when]) => (when === undefined ? [hazard] : [])));

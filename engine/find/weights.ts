@@ -5,7 +5,7 @@ export const FIELD = { title: 4, also: 3, said: 2, signs: 2, text: 0.7 } as cons
 
 /** BM25: how soon more mentions stop adding, and how far a long page is held against it. */
 export const FILLING = 4;
-export const LENGTH_COUNTS = 0.5;
+export const LENGTH_COUNTS = 0.42;
 
 /** Flaws first: someone in a hurry asks what it is, not what a word means. */
 export const KIND: Readonly<Record<FindKind, number>> = {

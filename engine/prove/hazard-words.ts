@@ -28,7 +28,8 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'solvent-on-skin',
-    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b/i,
+    // A pad of thin shellac is held in the hand.
+    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b|\b(pad|wipe)( or brush)? (on )?(a|one|shellac)\b[^.]*\b(shellac|cut|alcohol)\b/i,
   ],
   [
     'oily-cloth',

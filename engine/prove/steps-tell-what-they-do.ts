@@ -1,5 +1,5 @@
 import { stepsOfAct } from '../act.ts';
-import { factsOfStep, surelyOf } from '../hazards.ts';
+import { surelyOf, toldBy } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Entry } from '../model/knowledge.ts';
@@ -8,9 +8,6 @@ import { hazardsSaid, orderedIn } from './hazard-words.ts';
 
 /** Beside an order to spray: it is left to her. */
 const OR_BY_HAND = /\bor (lay|brush|wipe|pad)\b/i;
-
-/** Means whose words stand in a step without being the whole of it are told by the step's kind. */
-const doesOf = (step: Step): ReadonlySet<string> => new Set(factsOfStep(step).keys());
 
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */
 type ToldText = {
@@ -34,7 +31,7 @@ function* untold({ remedy, at, say }: ToldText, does: ReadonlySet<string>): Gene
 }
 
 const doesAll = (steps: readonly Step[]): ReadonlySet<string> =>
-  new Set(steps.flatMap((step) => [...doesOf(step)]));
+  new Set(steps.flatMap((step) => [...toldBy(step)]));
 
 /** What is said before a repair may begin: its cautions hang on what it does, as those of a step. */
 function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
@@ -58,7 +55,7 @@ function* nextTriesTell(known: Knowledge, remedy: Entry<'remedy'>): Generator<Is
 export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies) {
     for (const [index, step] of remedy.steps.entries()) {
-      const does = doesOf(step);
+      const does = toldBy(step);
       const said = orderedIn(step.say);
       const [spray] = said.match(/^(outdoors, )?spray\b/i) ?? [];
       if (spray && !OR_BY_HAND.test(said) && !surelyOf(step).has('mist'))
