@@ -19,8 +19,14 @@ describe.skipIf(!known)('questions about safety', () => {
   const index = readIndex(known, root);
   const hitsOf = (q: string): string[] => find(index, q, { limit: 3 }).map(pageName);
   const missed = (within: number) =>
-    asked.filter(({ q, is }) => !hitsOf(q).slice(0, within).some((page) => is.includes(page)));
-  const told = (list: typeof asked): string => list.map(({ q }) => `${q}: ${hitsOf(q).join(', ')}`).join('\n');
+    asked.filter(
+      ({ q, is }) =>
+        !hitsOf(q)
+          .slice(0, within)
+          .some((page) => is.includes(page)),
+    );
+  const told = (list: typeof asked): string =>
+    list.map(({ q }) => `${q}: ${hitsOf(q).join(', ')}`).join('\n');
 
   it('are many', () => expect(asked.length).toBeGreaterThanOrEqual(230));
 
