@@ -8,7 +8,7 @@ type Where = { readonly file: string; readonly line: number };
 
 /** What can be wrong with content, as data; `say` turns it into a sentence. Codes are permanent. */
 export type Fault =
-  | { code: 'bad-yaml'; message: string }
+  | { code: 'bad-yaml'; message: string; mend?: string }
   | { code: 'no-front-matter' }
   | { code: 'bad-id'; id: string }
   | { code: 'unknown-key'; key: string; nearest: string | undefined; allowed: readonly string[] }

@@ -10,7 +10,9 @@ const maybe = (name: string | undefined): string => (name ? `did you mean "${nam
 const words = (issue: Issue): [what: string, mend: string] => {
   switch (issue.code) {
     case 'bad-yaml':
-      return [`the front matter is not valid YAML: ${issue.message}`, 'mend the YAML on this line'];
+      return issue.mend
+        ? [issue.message, issue.mend]
+        : [`the front matter is not valid YAML: ${issue.message}`, 'mend the YAML on this line'];
     case 'no-front-matter':
       return ['there is no front matter', 'begin the file with a block of YAML between two lines of ---'];
     case 'bad-id':

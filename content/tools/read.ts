@@ -4,6 +4,7 @@ import { filled } from '#engine/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
+import { plainYaml } from './yaml-words.ts';
 
 const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
 
@@ -78,10 +79,15 @@ const COLON =
   /Nested mappings are not allowed|Implicit keys need to be on a single line|Implicit map keys need/;
 
 /** What a parser says, for someone who has never seen YAML. */
-const inPlainWords = (yaml: string, at: number, message: string): { message: string; colon?: string } => {
+const inPlainWords = (
+  yaml: string,
+  at: number,
+  message: string,
+): { message: string; mend?: string; colon?: string } => {
   const line = yaml.slice(yaml.lastIndexOf('\n', at - 1) + 1).split('\n')[0] ?? '';
   const text = /^[\s-]*[\w-]+: (.*)$/.exec(line)?.[1];
-  return COLON.test(message) && text?.includes(': ') ? { message, colon: text } : { message };
+  if (COLON.test(message) && text?.includes(': ')) return { message, colon: text };
+  return plainYaml(message) ?? { message };
 };
 
 const UNCLOSED = /Missing closing|must be sufficiently indented and end with/;

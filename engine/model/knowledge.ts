@@ -42,7 +42,9 @@ export type RawEntry = {
   readonly data: unknown;
   readonly lineOf: LineOf;
   /** A fault of the file itself, found while reading. */
-  readonly broken?: { readonly line: number; readonly message: string; readonly colon?: string } | undefined;
+  readonly broken?:
+    | { readonly line: number; readonly message: string; readonly mend?: string; readonly colon?: string }
+    | undefined;
   /** Faults met while what stands once for many files was filled in. */
   readonly told?: readonly { readonly path: readonly PropertyKey[]; readonly fault: UnknownName }[];
 };

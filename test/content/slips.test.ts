@@ -113,8 +113,8 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [/^ {4}source: /, '    source: film-s7x', /no source "film-s7x"; did you mean/],
     [/^ {4}source: /, '    sorce: film-s7', /no key "sorce" here; did you mean "source"\?/],
     [/^ {4}grade: common-practice/, '    grade: published', /is published but names no source/, -1],
-    [/^signs:/, 'signs', /not valid YAML|colon/, 1],
-    [/^prevent:/, 'prevent: [unclosed', /not valid YAML/],
+    [/^signs:/, 'signs', /a field has no colon after its name; write a colon/, 1],
+    [/^prevent:/, 'prevent: [unclosed', /a list that begins with \[ is not closed; put \] at its end/],
   ],
   remedy: [
     [
@@ -166,13 +166,13 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     ],
     [/^summary: [^'"]/, 'summary: One thing: sand it.', COLON],
     [/^worked: [^'"]/, 'worked: Look: nothing is seen.', COLON],
-    [/^claims:/, 'claims: none', /./],
+    [/^claims:/, 'claims: none', /a field has a text on its own line and more fields below it/],
     [
       /^ {2}setting: \{/,
       '  setting: { do: leeve, say: Leave it alone for now., not: No cloth at all. }',
       /"leeve" can not stand at now\.setting\.do; did you mean "leave"\?/,
     ],
-    [/^prevent:/, "prevent: 'unclosed", /not valid YAML/],
+    [/^prevent:/, "prevent: 'unclosed", /a text that begins with ' is not closed; put ' at its end/],
   ],
   question: [
     [/^by: /, 'by: luk', /"luk" can not stand at by; did you mean "look"\?/],
@@ -180,7 +180,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [/^effort: /, 'effort: 4', /effort does not fit/],
     [/^effort: /, 'effort: easy', /effort does not fit/],
     [/^ask: /, 'ask: Is it round.', /a question ends with a question mark/],
-    [/^ask: /, 'ask: [', /not valid YAML/, 1],
+    [/^ask: /, 'ask: [', /a list that begins with \[ is not closed/, 1],
     [/^usually: /, 'usually: mostly', /"mostly" can not stand at usually/],
     [/^how: [^'"]/, 'how: Look twice: near and far.', COLON],
     [

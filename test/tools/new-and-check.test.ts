@@ -139,7 +139,7 @@ describe('check', () => {
       [bubbles, 'there is no remedy "tip-off-the-fome"; did you mean "tip-off-the-foam"?'],
       [again, '"worked" is missing; add worked: …'],
       [dust, 'there is no key "levle" here; did you mean "level"?'],
-      [asked, 'the front matter is not valid YAML'],
+      [asked, 'a list that begins with [ is not closed; put ] at its end'],
     ] as const)
       expect(
         told.some((line) => new RegExp(`^${file}:\\d+: `).test(line) && line.includes(what)),
