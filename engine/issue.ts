@@ -69,6 +69,7 @@ export type Fault =
   | { code: 'one-system'; figure: string; wants: string }
   | { code: 'figures-differ'; figure: string; beside: string; is: string }
   | { code: 'figure-unclaimed'; figure: string }
+  | { code: 'bare-figure'; figure: string }
   | { code: 'needless-exception'; of: string };
 
 export type Issue = Where & Fault;

@@ -236,6 +236,8 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `no claim holds the figure "${issue.figure}"`,
         'add a claim that says it and how we know it, or use a figure that one has',
       ];
+    case 'bare-figure':
+      return [`"${issue.figure}" holds a figure without its unit`, 'write the unit behind it'];
     case 'needless-exception':
       return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
     default:

@@ -94,6 +94,7 @@ describe('faults of content', () => {
       'one-system',
       'figures-differ',
       'figure-unclaimed',
+      'bare-figure',
     ];
     expect([...shown, ...apart].sort()).toEqual(codes.sort());
   });

@@ -55,6 +55,20 @@ describe('the wording of the content', () => {
     expect(toldOf(page('It is so.'), { 'content/sources/x.mdx': '---\ntitle: Colour\n---\n' })).toEqual([]);
   });
 
+  it('tells a figure in parentheses that has lost its unit, but no year and no name of a standard', () => {
+    expect(toldOf(page('Take an inch (2–3) beyond, and one square foot (30 cm × 30) at a time.'))).toEqual([
+      `${FILE}:3: "(2–3)" holds a figure without its unit; write the unit behind it`,
+      `${FILE}:3: "(30 cm × 30)" holds a figure without its unit; write the unit behind it`,
+    ]);
+    expect(toldOf(page('As a test of ISO (2409) and a book (2008) say, an inch (2–3 cm).'))).toEqual([]);
+  });
+
+  it('tells a slip in a part of a word with hyphens', () => {
+    expect(toldOf(page('A moistrue-resistant coat.'))).toEqual([
+      `${FILE}:3: "moistrue" is in no American dictionary; If it is right, add it under spelled: in content/wording.yaml`,
+    ]);
+  });
+
   it('reads our own words in the title of a source, and what was read of it', () => {
     const told = (title: string, read = 'The whole of it.') =>
       toldOf(page('It is so.'), {

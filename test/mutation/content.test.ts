@@ -1,7 +1,7 @@
 /**
  * A thousand slips of an author's hand in the text of the content, seeded, of every kind that is met, and what `npm run
- * check` (here its functions) tells of them. The goal is 98 of 100; 400 of them measured 88.3 % before spans had to be in
- * order. What passes most: a sign turned round, steps swapped that need not stand so, words in titles of sources.
+ * check` (here its functions) tells of them. The goal is 98 of 100. What passes most: a sign turned round, steps swapped
+ * that hardly need to stand so, a field left out that may be.
  */
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '#engine/issue.ts';
@@ -98,6 +98,6 @@ describe('slips in the text of the content', () => {
       `\nchange nothing:${listed([...same])}\nnot told:${listed(missed)}`;
     console.log(report);
     expect(mutants.length).toBeGreaterThanOrEqual(WANTED);
-    expect(share).toBeGreaterThanOrEqual(0.88);
+    expect(share).toBeGreaterThanOrEqual(0.965);
   });
 });

@@ -7,8 +7,8 @@ import { readTable, type Table } from '../table.ts';
 import { notAmerican } from './dictionary.ts';
 import { claimedIn, unclaimedIn } from './figures.ts';
 import { lineAt, type Prose, proseOf } from './texts.ts';
-import { unitFaults } from './units.ts';
-import { bareWord, pastTheReader, placesOf, twiceIn, wordsIn } from './words.ts';
+import { bareFigures, unitFaults } from './units.ts';
+import { bareWord, partsOf, pastTheReader, placesOf, twiceIn, wordsIn } from './words.ts';
 
 const FILE = 'content/wording.yaml';
 
@@ -55,7 +55,7 @@ const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[]
       .filter((word) => wrong.has(bareWord(word)))
       .flatMap((word) => {
         const meant = nearest(bareWord(word).toLowerCase(), right);
-        return placesOf(prose.text, word).map(
+        return partsOf(prose.text, word).map(
           ({ at }): Placed => ({ prose, at, fault: { code: 'misspelt', word, nearest: meant } }),
         );
       }),
@@ -83,6 +83,9 @@ const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Placed[] =>
             found.why === 'alone'
               ? { prose, at, fault: { code: 'one-system', figure, wants: found.wants } }
               : { prose, at, fault: { code: 'figures-differ', figure, beside: found.beside, is: found.is } },
+        ),
+        ...bareFigures(prose.text).map(
+          ({ at, figure }): Placed => ({ prose, at, fault: { code: 'bare-figure', figure } }),
         ),
         ...unclaimedIn(prose.raw, claimed).map(
           ({ at, figure }): Placed => ({ prose, at, fault: { code: 'figure-unclaimed', figure } }),

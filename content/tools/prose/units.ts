@@ -254,3 +254,9 @@ export const unitFaults = (text: string): UnitFault[] => {
   }
   return faults.sort((one, two) => one.at - two.at);
 };
+
+/** A parenthesis that ends in a figure without its unit: "an inch (2–3)", "one square foot (30 cm × 30)". No year. */
+const BARE =
+  /(?<![\p{L}\d] ?[A-Z]{2,}[^()]{0,24})\((?:[^()]*(?:[×x]|\bfor|\bto) )?(?!(?:1[89]|20)\d\d\))\d+(?:[.,]\d+)?(?: ?(?:–|-|to) ?\d+(?:\.\d+)?)?\)/gu;
+export const bareFigures = (text: string): readonly { readonly at: number; readonly figure: string }[] =>
+  [...text.matchAll(BARE)].map(({ 0: figure, index }) => ({ at: index, figure }));

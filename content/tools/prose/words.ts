@@ -21,6 +21,16 @@ export const placesOf = (
     }),
   );
 
+/** Where a word stands, alone or as a part of one with hyphens: "rub-out" has two. */
+export const partsOf = (
+  text: string,
+  word: string,
+): readonly { readonly at: number; readonly word: string }[] =>
+  [...text.matchAll(new RegExp(`(?<![\\p{L}\\d])${word}(?![\\p{L}\\d])`, 'gu'))].map(({ index }) => ({
+    word,
+    at: index,
+  }));
+
 /** Words that may stand twice: "what it had had", "so that that stays". */
 const TWICE = /(?<![\p{L}\d-])(?!(?:had|that)\b)(\p{L}+) \1(?![\p{L}\d-])/gu;
 export const twiceIn = (text: string): readonly { readonly at: number; readonly word: string }[] =>
