@@ -180,5 +180,6 @@ export const JobFile = z.strictObject({
     .optional()
     .describe('Cards that were taken away on this device, and when.'),
   photos: z.record(Id, z.string().regex(/^data:image\/(jpeg|webp|png);base64,[A-Za-z0-9+/=]*$/)).optional(),
+  practice: z.unknown().optional().describe('Progress in practice, as the file of practice alone holds it.'),
 });
 export type JobFile = z.infer<typeof JobFile>;

@@ -111,6 +111,7 @@ const readParsed = (raw: Raw): JobFileRead => {
       cards,
       ...(removed.length && { removed }),
       ...(Object.keys(photos).length && { photos }),
+      ...(raw['practice'] !== undefined && { practice: raw['practice'] }),
     },
     leftOut,
     faults: [...faults, ...lost, ...blurred].slice(0, MOST_FAULTS),

@@ -2,9 +2,10 @@
 import fc from 'fast-check';
 import { createEmptyCard, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
-import { answered, dueFlaws, EMPTY_DECK, mergedDecks } from '../../site/client/practice/deck.ts';
+import { answered, dueFlaws, EMPTY_DECK } from '../../site/client/practice/deck.ts';
 import { readResults, writeResult } from '../../site/client/practice/results.ts';
 import { MOST_IN_A_SET, readLink, writeLink } from '../../site/client/practice/state.ts';
+import { mergedDecks } from '../../site/client/shared/decks.ts';
 import type { Deck } from '../../site/client/shared/storage.ts';
 
 const NOW = Date.UTC(2026, 4, 2, 9);

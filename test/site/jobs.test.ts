@@ -198,6 +198,26 @@ it('saves everything as a file and brings it all back into an empty browser', as
   });
   await page.locator('.photos img').waitFor();
   const [card] = await cardsIn(page);
+  // What was learned at practice goes along, and comes back.
+  const card1 = {
+    due: 1_790_000_000_000,
+    stability: 2,
+    difficulty: 5,
+    scheduledDays: 1,
+    learningSteps: 0,
+    reps: 1,
+    lapses: 0,
+    state: 2,
+    lastReview: 1_780_000_000_000,
+  };
+  const deck = {
+    kind: 'halfdry-practice',
+    version: 1,
+    boards: 7,
+    right: 5,
+    cards: { 'look.bubbles': card1 },
+  };
+  await page.evaluate((kept) => localStorage.setItem('halfdry.practice', kept), JSON.stringify(deck));
   await page.goto(JOBS);
   await page.reload();
   const [download] = await Promise.all([
@@ -215,6 +235,9 @@ it('saves everything as a file and brings it all back into an empty browser', as
   await other.page.getByRole('button', { name: 'Bring in 1 card' }).click();
   await soon(() => other.page.locator('.told').innerText()).toContain('1 card brought in.');
   expect(await cardsIn(other.page)).toEqual([card]);
+  expect(
+    JSON.parse((await other.page.evaluate(() => localStorage.getItem('halfdry.practice'))) ?? '{}'),
+  ).toEqual(deck);
   await other.page.getByRole('link', { name: 'Navy dresser' }).click();
   await soon(() =>
     other.page.locator('.photos img').evaluate((img) => (img as HTMLImageElement).naturalWidth),

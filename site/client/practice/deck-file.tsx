@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import * as v from 'valibot';
+import { mergedDecks } from '../shared/decks.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { DECK, type Deck } from '../shared/storage.ts';
-import { mergedDecks } from './deck.ts';
 
 /** Larger than any deck of ours. */
 const MOST_BYTES = 2_000_000;

@@ -68,12 +68,3 @@ export const dueFlaws = (
     .sort(([, one], [, two]) => one.due - two.due)
     .map(([name]) => name.slice(level.length + 1))
     .filter(may);
-
-/** Two decks of one learner as one: of each flaw what was practised last. Boards are counted where more were. */
-export const mergedDecks = (one: Deck, other: Deck): Deck => {
-  const cards = { ...one.cards };
-  for (const [name, card] of Object.entries(other.cards))
-    if ((card.lastReview ?? 0) > (cards[name]?.lastReview ?? -1)) cards[name] = card;
-  const more = other.boards > one.boards ? other : one;
-  return { ...more, cards };
-};

@@ -1,5 +1,6 @@
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { fileName, saveFile } from '../../shared/save-file.ts';
+import { type Deck, recall } from '../../shared/storage.ts';
 import { dataUrlOf } from '../parts/photo.ts';
 import { readPhotos, readRaw, readRemoved } from '../store/index.ts';
 import { markExport } from '../store/marks.ts';
@@ -20,6 +21,7 @@ export const exportCards = async (
   cards: readonly JobCard[],
   withPhotos: boolean,
   removed: readonly RemovedCard[] = [],
+  practice?: Deck,
 ): Promise<void> => {
   const { jobFileOf } = await import('../store/schema.ts');
   const now = Date.now();
@@ -27,7 +29,8 @@ export const exportCards = async (
   if (withPhotos) for (const { id } of cards) Object.assign(pictures, await picturesOf(await readPhotos(id)));
   const [only] = cards;
   const name = cards.length === 1 && only ? fileName(only.name) : `halfdry-${cards.length}-cards`;
-  saveFile(`${name}-${stamp(now)}.json`, JSON_TYPE, JSON.stringify(jobFileOf(cards, pictures, now, removed)));
+  const file = { ...jobFileOf(cards, pictures, now, removed), ...(practice && { practice }) };
+  saveFile(`${name}-${stamp(now)}.json`, JSON_TYPE, JSON.stringify(file));
 };
 
 /** What can not be read as it lies there, with the pictures that lie beside it: what may be rescued from the file. */
@@ -57,7 +60,8 @@ export const exportAll = async (
     if (read.ok) cards.push(read.value);
     else rest.push(await foundOf(idOn(raw), raw, await readPhotos(idOn(raw))));
   }
-  if (cards.length) await exportCards(cards, withPhotos, await readRemoved());
+  // What was learned goes along: it is lost with the same phone.
+  if (cards.length) await exportCards(cards, withPhotos, await readRemoved(), recall('practice'));
   if (rest.length)
     saveFile(`halfdry-unreadable-${stamp(Date.now())}.json`, JSON_TYPE, JSON.stringify(rest, undefined, 2));
   markExport(Date.now());

@@ -3,6 +3,7 @@ import { entryOf } from '#engine/entry-of.ts';
 import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
 import { counted } from '../../shared/counted.ts';
+import { bringDeck, deckIn } from '../../shared/decks.ts';
 import { partIn } from '../../shared/element.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { photoOf } from '../parts/photo.ts';
@@ -82,6 +83,7 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
     return;
   }
   const { cards, removed = [] } = read.value;
+  const deck = deckIn(read.value.practice);
   const { mine, broken } = await standing([...new Set([...cards, ...removed].map(({ id }) => id))]);
   const rows = previewShelves({ cards: mine, removed: await readRemoved() }, { cards, removed });
   const wanted = rows.filter(({ id, kind }) => CHANGES.includes(kind) && !broken.has(id));
@@ -107,6 +109,9 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
   const summary = (come: string, go: string): string =>
     [...(coming.size ? [come] : []), ...(going.length ? [go] : [])].join(', ');
 
+  const learned = deck && ` It also holds practice on ${counted(deck.boards, 'board')}.`;
+  const bringLearned = (): string =>
+    !deck ? '' : bringDeck(deck) ? ' The practice came with them.' : ' This browser keeps no practice.';
   const confirm = async () => {
     const gone = await importCards({
       cards: cards.filter(({ id }) => coming.has(id)),
@@ -114,6 +119,7 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
       removed,
       rows: going,
     });
+    const brought = bringLearned();
     await done();
     const putBack = async () => {
       await restoreCards(gone, true);
@@ -123,7 +129,7 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
     const [come, go] = [counted(coming.size, 'card'), counted(gone.length, 'card')];
     frame.say(
       <>
-        {`${summary(`${come} brought in`, `${go} taken away`)}.`}
+        {`${summary(`${come} brought in`, `${go} taken away`)}.${brought}`}
         <Rows of={wanted} />
         {gone.length > 0 && <Act act={putBack}>Put back what went</Act>}
       </>,
@@ -136,13 +142,28 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
       {` holds ${counted(cards.length, 'card')} that can be read.`}
       {read.leftOut > 0 && ` ${read.leftOut} could not be read and would be left out:`}
       <FaultList faults={read.faults} />
+      {learned}
       <Rows of={rows} />
       {wanted.length ? (
         <Act class="go" act={confirm}>
           {summary(`Bring in ${come}`, `${coming.size ? 'take' : 'Take'} ${go} away`)}
         </Act>
       ) : (
-        <p>So there is nothing to bring in.</p>
+        <>
+          <p>So there is no card to bring in.</p>
+          {deck && (
+            <Act
+              class="go"
+              act={() =>
+                frame.say(
+                  bringDeck(deck) ? 'The practice was brought in.' : 'This browser keeps no practice.',
+                )
+              }
+            >
+              Bring in the practice
+            </Act>
+          )}
+        </>
       )}{' '}
       <Act act={() => frame.say()}>Leave all as it is</Act>
     </>,
