@@ -15,7 +15,7 @@ export type Contradiction = {
 
 const NEVER_STAINED = ['bare-wood', 'chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
 const PAINTED = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
-const IN_THE_CAN = ['stir', 'thin', 'extender'];
+const IN_THE_CAN = ['stir', 'smear', 'thin', 'extender'];
 const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 
 const isOfStain = (step: Step): boolean =>

@@ -5,7 +5,7 @@ import type { Knows } from './knowledge.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Family } from './model/family.ts';
 import type { Hazard } from './model/hazard.ts';
-import type { Means, Step } from './model/step.ts';
+import type { Means, Off, Step } from './model/step.ts';
 
 /** Whether a condition holds for the case at hand. */
 type Ask = (condition: ConditionInput) => Truth;
@@ -26,7 +26,7 @@ const HEATS_ITSELF = {
     { family: 'wax', 'tin-lists-oil': 'yes' },
   ],
 };
-/** Over old color the same kind of paint or stain is laid again. */
+/** Over old color the same kind of paint or stain is laid again, and it is what comes off soft. */
 const OILY_COLOR = { base: ['oil-paint', 'stain'] };
 
 /** What a label calls hardener, catalyst or crosslinker; a can of which nobody has told may come with one. */
@@ -42,6 +42,21 @@ const FINISH: Does = [
   ['vapor', { family: 'oil' }, 'maybe'],
   ['oily-cloth', HEATS_ITSELF],
 ];
+/** A can is opened before anything is stirred or mixed in it: its vapor and its second part begin there. */
+const OPENED: Does = [
+  ['hardener', HARDENED],
+  ['vapor', SOLVENT_BORNE],
+  ['vapor', { family: 'oil' }, 'maybe'],
+];
+/** What comes off wet or soft heats up in the cloth, on the paper or as a heap of shavings. */
+const COMES_OFF: Readonly<Record<Off, Does>> = {
+  oil: [['oily-cloth']],
+  same: [['oily-cloth', HEATS_ITSELF]],
+  'base-color': [
+    ['oily-cloth', OILY_COLOR],
+    ['oily-cloth', HEATS_ITSELF],
+  ],
+};
 const OIL: Does = [
   ['oily-cloth'],
   ['vapor', 'maybe'],
@@ -112,31 +127,41 @@ export const meansOf = (step: Step): readonly Means[] => {
   }
 };
 
+const MIXES: Readonly<Record<Extract<Step, { kind: 'mix' }>['what'], Does>> = {
+  stir: OPENED,
+  // Who wipes a smear on glass has a cloth to get rid of.
+  smear: [...OPENED, ...COMES_OFF.same],
+  tint: [['tint'], ...OPENED],
+  thin: [['thin'], ...OPENED, ['solvent-on-skin', SOLVENT_BORNE]],
+  extender: [['extend'], ...OPENED],
+  // What was in the old can has to go somewhere.
+  'fresh-batch': [['waste'], ...OPENED],
+  'wood-bleach': [],
+};
+
 const byKind = (step: Step): Does => {
   switch (step.kind) {
     case 'sand':
       return [['dust'], [step.grit < COARSE_BELOW ? 'old-film' : 'old-film-in-reach']];
     case 'scrape':
+      if (step.tool === 'tweezers' || step.tool === 'soft-brush') return [];
       return [
-        ...(step.tool === 'razor' || step.tool === 'card-scraper' ? ([['blade']] as const) : []),
-        ...(step.tool === 'tweezers' || step.tool === 'soft-brush' ? [] : ([['old-film']] as const)),
+        ...(step.tool === 'plastic-scraper' ? [] : ([['blade']] as const)),
+        ['old-film'],
+        // How soft it is below its skin is seen only once it is cut.
+        ...COMES_OFF.same,
       ];
     case 'strip':
-      return step.with === 'scraper-and-sanding' ? [['old-film'], ['dust'], ['blade']] : [['old-film']];
+      return [
+        ['old-film'],
+        ...(step.with === 'scraper-and-sanding' ? ([['dust'], ['blade']] as const) : []),
+        ...COMES_OFF.same,
+      ];
     case 'mix':
-      return step.what === 'thin'
-        ? [['thin'], ['vapor', SOLVENT_BORNE], ['solvent-on-skin', SOLVENT_BORNE]]
-        : step.what === 'tint'
-          ? [['tint']]
-          : step.what === 'extender'
-            ? [['extend']]
-            : step.what === 'fresh-batch'
-              ? // What was in the old can has to go somewhere.
-                [['waste']]
-              : [];
+      return MIXES[step.what];
     case 'wipe':
-      // What comes off wet goes into the cloth.
-      return step.of === 'oil' ? [['oily-cloth']] : step.of === 'same' ? [['oily-cloth', HEATS_ITSELF]] : [];
+      // The dust of a young film heats up in the bag.
+      return step.with === 'vacuum' && !step.of ? COMES_OFF.same : [];
     default:
       return [];
   }
@@ -161,6 +186,7 @@ const doings = (step: Step): Does => {
   const does = listed.get(step) ?? [
     ...(step.does ?? []).map((hazard) => [hazard] as const),
     ...byKind(step),
+    ...('of' in step && step.of && step.of !== 'stain' ? COMES_OFF[step.of] : []),
     ...meansOf(step).flatMap((means) => DOES[means]),
     ...spraying(step),
   ];

@@ -1,6 +1,7 @@
 import type { Hazard } from './model/hazard.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { UnknownName } from './model/knowledge.ts';
+import type { StepKind } from './model/step.ts';
 import type { Weight } from './prove/needs.ts';
 
 /** Where an author has to look. Lines count from 1. */
@@ -40,6 +41,8 @@ export type Fault =
   | { code: 'against-told'; step: string; told: string; why: string }
   | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
   | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
+  | { code: 'comes-off-untold'; step: string; word: string }
+  | { code: 'look-lays'; step: string; kind: StepKind; word: string }
   | { code: 'check-cuts'; text: string; word: string }
   | { code: 'check-touches'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }

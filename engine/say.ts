@@ -129,6 +129,16 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `no rule gives a ${issue.lacks} before the step "${issue.step}", which ${HAZARDS[issue.hazard]} (${issue.in})`,
         `add a rule with hazards: [${issue.hazard}], or let one fire in this case`,
       ];
+    case 'comes-off-untold':
+      return [
+        `the step "${issue.step}" takes off what may be soft ("${issue.word}"), and nothing tells that cloth or paper then heats up by itself`,
+        'add of: same for her finish, of: oil for drying oil, of: base-color for the color below',
+      ];
+    case 'look-lays':
+      return [
+        `the step "${issue.step}" is of kind ${issue.kind}, and says "${issue.word}"`,
+        'give what lays a coat or opens a can a step of its own: coat, mix or test-patch',
+      ];
     case 'hazard-untold':
       return [
         `the step "${issue.step}" says "${issue.word}", but nothing tells that it ${HAZARDS[issue.hazard]}`,

@@ -53,6 +53,16 @@ const TRIED = [...WIPES, ...PRODUCTS, 'tape'] as const;
 /** Whatever a step can work with. */
 export type Means = (typeof TRIED)[number] | (typeof STRIPS)[number];
 
+/** What comes off wet or soft, into the cloth, onto the paper or as shavings. */
+const OFF = ['same', 'oil', 'base-color'] as const;
+export type Off = (typeof OFF)[number];
+const Off = z
+  .enum(OFF)
+  .optional()
+  .describe(
+    'What comes off wet or soft, into the cloth, onto the paper, as shavings or out of the can: her finish, drying oil, or the color below.',
+  );
+
 const By = z
   .enum(['hand', 'spray'])
   .optional()
@@ -87,10 +97,7 @@ export const Step = z.discriminatedUnion('kind', [
       kind: z.literal('wipe'),
       ...common,
       with: z.enum(WIPES),
-      of: z
-        .enum(['same', 'oil'])
-        .optional()
-        .describe('What comes off wet into the cloth: her finish, or drying oil.'),
+      of: Off,
       by: By,
     })
     .describe('Wipe, wash, buff or take up dust.'),
@@ -99,6 +106,7 @@ export const Step = z.discriminatedUnion('kind', [
       kind: z.literal('scrape'),
       ...common,
       tool: z.enum(['razor', 'card-scraper', 'plastic-scraper', 'tweezers', 'soft-brush']),
+      of: Off,
     })
     .describe('Shave, pick or scrape.'),
   z
@@ -107,20 +115,22 @@ export const Step = z.discriminatedUnion('kind', [
       ...common,
       grit: z.literal(GRITS).describe('FEPA P grade.'),
       strokes: z.int().min(1).max(40).optional(),
+      of: Off,
     })
     .describe('Sand by hand.'),
   z
     .strictObject({
       kind: z.literal('mix'),
       ...common,
-      what: z.enum(['stir', 'tint', 'thin', 'extender', 'fresh-batch', 'wood-bleach']),
+      what: z.enum(['stir', 'smear', 'tint', 'thin', 'extender', 'fresh-batch', 'wood-bleach']),
       percent: z
         .tuple([z.number().min(0), z.number().max(100)])
         .refine(inOrder, IN_ORDER)
         .optional()
         .describe('Parts in a hundred, from–to.'),
+      of: Off,
     })
-    .describe('Stir, tint, thin or make up the product.'),
+    .describe('Stir, try on glass, tint, thin or make up the product.'),
   z
     .strictObject({
       kind: z.literal('coat'),
@@ -135,6 +145,7 @@ export const Step = z.discriminatedUnion('kind', [
       kind: z.literal('strip'),
       ...common,
       with: z.enum(STRIPS),
+      of: Off,
     })
     .describe('Take the finish off.'),
   z

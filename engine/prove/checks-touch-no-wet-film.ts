@@ -5,7 +5,7 @@ import { touchOrdered } from './touch-words.ts';
 
 /** Orders that bring something onto the surface: with the touches of a film, what only lies, marks or measures there. */
 const ON_IT =
-  /^(?:then |or |and )?(cover|drag|draw|lay|mark|measure|press|put|set|warm)\b(?! (?:a |your )?(?:light|lamp|flashlight|question))/i;
+  /^(?:then |or |and )?(close a|cover|drag|feel (?:it|them|all|over|along|for|round|the)|draw|lay|mark|measure|press|put|set|warm)\b(?! (?:a |your )?(?:light|lamp|flashlight|question))/i;
 /** What is looked along, held or moved beside it touches nothing. */
 const LOOKS = /^(?:then |or |and )?(hold|run a light|look|fan)\b/i;
 /** What is remembered or asked for is no order. */
@@ -15,7 +15,7 @@ const NO_FILM = [
   'uncoated|old spot|bare|no (?:top|new) coat|photo|dry (?:to the touch|film|spot)|(?:is|are) dry|quite wet',
   '(?:above|against) (?:the|it|each|one)|without touching|(?:from|of|on|with) the can\\b',
   'on (?:a )?(?:sheet of )?(?:white |dry )?(?:paper|glass|card|scrap)|over a sheet of glass|folded towel|(?:paper )?towel',
-  'cup of water|the (?:tool|pad|stick|skin|thing|board)\\b|damp rag|no flame|over white paper|smear',
+  'cup of water|the (?:tool|pad|stick|skin|thing|board)\\b|damp rag|over white paper|smear',
 ].join('|');
 const OFF_THE_FILM = new RegExp(`\\b(?:${NO_FILM})`, 'i');
 

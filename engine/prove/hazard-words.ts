@@ -29,7 +29,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   [
     'solvent-on-skin',
     // A pad of thin shellac is held in the hand.
-    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder)\b|\b(pad|wipe)( or brush)? (on )?(a|one|shellac)\b[^.]*\b(shellac|cut|alcohol)\b/i,
+    /\b(mineral spirits|naphtha|denatured alcohol|lacquer thinner|acetone|turpentine|retarder|charge the pad)\b|\b(pad|wipe)( or brush)? (on )?(a|one|shellac)\b[^.]*\b(shellac|cut|alcohol)\b/i,
   ],
   [
     'oily-cloth',
@@ -48,6 +48,26 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
 
 /** What is said to be done: without what is not to be done, and without yardsticks. */
 export const orderedIn = (say: string): string => say.replace(NOT_DONE, ' ');
+
+/** What is laid as a film, and what it is taken from. */
+const FINISH =
+  '(?:coats?|finish|shellac|stain|wax|oil|primer|polyurethane|varnish|lacquer|color|paint)';
+/** Orders to lay a coat or to open, stir, strain or charge from a can, whatever they are called. */
+const LAYS = new RegExp(
+  [
+    `\\b(?:lay|brush on|pad on|roll on|spray|rub on|stir in|mix in|mix) (?!(?:gun|can|polish)s?\\b)[^.;:,]*\\b${FINISH}\\b`,
+    '\\b(?:coat|recoat|prime|stain) (?:it|them|this|all)\\b|\\bspray (?:it|a (?:test )?card|one|a light)\\b|\\btry a card\\b',
+    '(?<!before )\\b(?:one|a|two|another)(?: more| last| light| thin| very thin)* coats?\\b',
+    `\\bgel stain\\b|\\b(?:film|coat) of (?:paste )?${FINISH}\\b`,
+    '\\btouch (?:it|them|the [\\w ]+|that) in\\b|\\bsealed with\\b',
+    '\\b(?:stir|strain|decant) (?:it|them|a|the|this|from|slowly)\\b|\\bopen (?:a|the|your|one) (?:fresh |new )?(?:can|tin|jar)\\b|\\bthrough a strainer\\b',
+    '\\bsmear\\b[^.;:]*\\b(?:on|from)\\b[^.;:]*\\b(?:glass|can|jar)\\b|\\bcharge (?:it|the pad)\\b|\\bskin out\\b',
+  ].join('|'),
+  'i',
+);
+
+/** The order in a text that lays something on or opens a can, or undefined. */
+export const laidOrOpenedIn = (say: string): string | undefined => orderedIn(say).match(LAYS)?.[0];
 
 /** The hazards that the words of an order tell, each with the word that tells it. */
 export const hazardsSaid = (say: string): ReadonlyMap<Hazard, string> => {

@@ -9,6 +9,7 @@ import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
 import { lookAlikesDiffer } from './look-alikes-differ.ts';
+import { looksChangeNothing } from './looks-change-nothing.ts';
 import { namesAreApart } from './names-are-apart.ts';
 import { noQuestionTwice } from './no-question-twice.ts';
 import { repairsKeepToTheTrade } from './repairs-keep-to-the-trade.ts';
@@ -19,6 +20,7 @@ import { stepsKeepToWhatIsTold } from './steps-keep-to-what-is-told.ts';
 import { stepsTellWhatTheyDo } from './steps-tell-what-they-do.ts';
 import { timesAgree } from './times-agree.ts';
 import { tintsStayWithinLimits } from './tints-stay-within-limits.ts';
+import { whatComesOffIsTold } from './what-comes-off-is-told.ts';
 import { wordsOrderNoTouch } from './words-order-no-touch.ts';
 
 /** One thing that must hold of the whole knowledge. */
@@ -33,6 +35,8 @@ const PROOFS: readonly Proof[] = [
   repairsKeepToTheTrade,
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
+  looksChangeNothing,
+  whatComesOffIsTold,
   checksCutNothing,
   checksTouchNoWetFilm,
   hazardsAreCautioned,
