@@ -50,8 +50,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
 export const orderedIn = (say: string): string => say.replace(NOT_DONE, ' ');
 
 /** What is laid as a film, and what it is taken from. */
-const FINISH =
-  '(?:coats?|finish|shellac|stain|wax|oil|primer|polyurethane|varnish|lacquer|color|paint)';
+const FINISH = '(?:coats?|finish|shellac|stain|wax|oil|primer|polyurethane|varnish|lacquer|color|paint)';
 /** Orders to lay a coat or to open, stir, strain or charge from a can, whatever they are called. */
 const LAYS = new RegExp(
   [

@@ -5,6 +5,8 @@
 import { expect, it } from 'vitest';
 import { type Case, emptyCase, withAnswer, withFact } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
+import type { Step } from '#engine/model/step.ts';
+import { whatComesOffIsTold } from '#engine/prove/what-comes-off-is-told.ts';
 import { rulesForStep } from '#engine/rules.ts';
 import { known } from './knowledge.ts';
 
@@ -66,5 +68,75 @@ it.each(buffed.map((remedy) => [remedy.id, remedy] as const))(
   (_id, remedy) => {
     expect(saidOf(remedy, waxed)).toContain('what-is-in-the-can');
     expect(saidOf(remedy, ofOil)).toContain('oily-rags');
+  },
+);
+
+// What comes off before anything is laid: the stop stands there, and not at a coat that comes days later.
+const firstOf = (remedy: string, is: (step: Step) => boolean): Step => {
+  const step = known.get('remedy', remedy).steps.find(is);
+  if (!step) throw new Error(`${remedy} has no such step`);
+  return step;
+};
+const stopsAt = (step: Step, on: Case): readonly string[] =>
+  rulesForStep(known, on, step).map(({ id }) => id as string);
+const isOf = (kind: Step['kind']) => (step: Step) => step.kind === kind;
+const oilBased = withFact(emptyCase(), 'family', 'oil-based');
+const overOilPaint = withFact(withFact(emptyCase(), 'family', 'water-based'), 'base', 'oil-paint');
+
+it.each([
+  ['strip-and-start-again', isOf('strip'), oilBased],
+  ['take-off-the-sticky-coat', isOf('strip'), oilBased],
+  ['scrape-the-wrinkles', isOf('scrape'), oilBased],
+  ['scrape-then-seal', isOf('scrape'), oilBased],
+  ['cut-out-the-soft-spot', isOf('scrape'), oilBased],
+  ['cut-out-the-lift', isOf('scrape'), overOilPaint],
+  ['stir-strain-and-test', isOf('mix'), oilBased],
+  ['discard-the-can', isOf('mix'), oilBased],
+  ['cut-back-the-frost', isOf('wipe'), emptyCase()],
+  ['clean-off-the-sweat', isOf('wipe'), emptyCase()],
+  ['even-the-tone', (step: Step) => step.kind === 'coat' && step.product === 'stain', emptyCase()],
+  ['take-the-wax-off', isOf('wipe'), ofOil],
+  ['repaint-under-the-wax', isOf('wipe'), ofOil],
+  ['bleach-the-waxed-wood', isOf('wipe'), ofOil],
+] as const)('%s stops before its first such step', (remedy, is, on) => {
+  expect(stopsAt(firstOf(remedy, is), on)).toContain('oily-rags');
+});
+
+it('misses each mark of what comes off in a repair of oil or wax', () => {
+  expect([...whatComesOffIsTold(known)]).toEqual([]);
+  const without = (remedy: (typeof known.remedies)[number], at: number) => ({
+    ...known,
+    remedies: known.remedies.map((one) =>
+      one === remedy
+        ? { ...one, steps: one.steps.map((step, index) => (index === at ? bare(step) : step)) }
+        : one,
+    ),
+  });
+  const bare = (step: Step): Step => {
+    const { of: _, ...rest } = step as Step & { of?: string };
+    return rest as Step;
+  };
+  const marks = [
+    'cut-back-the-frost',
+    'take-the-wax-off',
+    'repaint-under-the-wax',
+    'sand-back-the-fuzz',
+  ].flatMap((id) => {
+    const remedy = known.get('remedy', id);
+    return remedy.steps.flatMap((step, at) =>
+      'of' in step && step.of && !(step.kind === 'wipe' && step.with === 'vacuum') ? [{ remedy, at }] : [],
+    );
+  });
+  expect(marks.length).toBeGreaterThan(8);
+  for (const { remedy, at } of marks)
+    expect([...whatComesOffIsTold(without(remedy, at))], `${remedy.id}, step ${at + 1}`).toHaveLength(1);
+});
+
+// A can is opened before it is stirred: no flame then, not at the coat (a fire-prevention handbook on vapor).
+it.each(known.products.filter(({ family }) => ['lacquer', 'shellac', 'oil-based'].includes(family)))(
+  'no flame is near when a can of $id is opened to stir it',
+  ({ family }) => {
+    const stirred: Step = { kind: 'mix', what: 'stir', say: 'Stir it from the bottom up.' };
+    expect(stopsAt(stirred, withFact(emptyCase(), 'family', family))).toContain('vapor-and-flame');
   },
 );

@@ -47,6 +47,20 @@ const shutIn = ({ says }: Said): boolean => SHUT.test(says) && !/\b(water-based|
 const PAD_OIL = /\bdrop of (?!(mineral|the same) oil)[\w ]*oil\b/i;
 const wrongOil = ({ says }: Said): boolean => PAD_OIL.test(says);
 
+/** Beside steps nothing tells of masks and flames, so no line there sends someone to the gun or the can. */
+const SPRAYS =
+  /^(?:over [\w -]+, )?spray (?!a (?:test )?card|from|insides|the near|cleaner|the cloth)\b|^(?!no |never ).*\bor spray\b(?!-)|\bspray (it|black)\b/i;
+const sendsToSpray = ({ where, says }: Said): boolean =>
+  SPRAYS.test(says.replace(/\b(never|not|no|while|as|before) (you )?spray\b/gi, '')) &&
+  !/spray|peel|nib/.test(where.split(',')[0] ?? '');
+
+/** Alcohol on a pad is methanol in part: its wetness is tried on paper or glass. */
+const onSkin = ({ says }: Said): boolean =>
+  /\bcool(s|ed)? (to |on )?(the|your) (cheek|hand|skin|lip|palm)\b|\bwet to the skin\b/i.test(says);
+const asked: readonly Said[] = known.questions.flatMap(({ id, how, sure, yes, no }) =>
+  [how, sure, yes, no].map((says) => ({ where: `${id}, question`, says })),
+);
+
 const told = (list: readonly Said[]): string[] => list.map(({ where, says }) => `${where}: ${says}`);
 
 describe('what stands beside steps', () => {
@@ -54,6 +68,13 @@ describe('what stands beside steps', () => {
     ['names the open window where solvent is spread', withoutAir, said, 'Wet the rest with mineral spirits.'],
     ['has an old face tested before it is dulled', untested, said, 'Clean and dull the old finish first.'],
     ['shuts no door on spirits', shutIn, [...said, ...steps], 'Vacuum, shut the door and wait.'],
+    ['sends no one to spray', sendsToSpray, said, 'Spray black and navy if you can.'],
+    [
+      'tries no pad on skin',
+      onSkin,
+      [...said, ...steps, ...asked],
+      'Charge it until it feels cool to the cheek.',
+    ],
     ['puts no oil that heats up on a pad', wrongOil, [...said, ...steps], 'One drop of oil at a time.'],
   ] as const)('%s', (_what, isAmiss, all, broken) => {
     expect(told(all.filter(isAmiss))).toEqual([]);
