@@ -8,7 +8,10 @@ export type Contradiction = {
   /** One fact and its values; any of them speaks against the step. */
   readonly told: ConditionInput;
   readonly step: (step: Step) => boolean;
+  /** What it does that can not be right, as it is told behind the step's words. */
   readonly why: string;
+  /** What its author does about it, where a condition or other words are not all. */
+  readonly mend?: string;
   /** Whether the step is simply left out; otherwise its author gives it a condition or other words. */
   readonly leftOut: boolean;
 };
@@ -37,43 +40,47 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   {
     told: { applicator: 'aerosol' },
     step: (step) => step.kind === 'mix' && IN_THE_CAN.includes(step.what),
-    why: 'a spray can is not opened, so nothing is stirred or mixed in it',
+    why: 'stirs or mixes in what may be a spray can, which is not opened',
     leftOut: true,
   },
   {
     told: { applicator: 'aerosol' },
     step: (step) => step.kind === 'mix' && step.what === 'tint' && !says(step, /spray can/i),
-    why: 'a spray can is not opened, so it can not be tinted; say what to take instead',
+    why: 'tints what may be a spray can, which is not opened',
+    mend: 'say in the step what to take in place of a spray can, or add a when: that shuts this out',
     leftOut: false,
   },
   {
     told: { base: NEVER_STAINED },
     step: isOfStain,
-    why: 'stain goes on stained wood only',
+    why: 'works with stain, which goes on stained wood only',
     leftOut: true,
   },
   {
     told: { base: PAINTED },
     step: (step) => step.kind === 'wipe' && step.with === 'wood-bleach',
-    why: 'wood bleach works on bare wood, not on paint',
+    why: 'works with wood bleach, which does nothing to paint',
     leftOut: true,
   },
   {
     told: { applicator: ['spray-gun', 'aerosol'] },
     step: (step) => isHerCoat(step) && says(step, BY_HAND) && !says(step, BY_SPRAY),
-    why: 'a sprayed coat is told how to brush; say it for both, or give it a step of its own',
+    why: 'tells how to lay a coat by hand',
+    mend: 'add by: hand to it if it is for brushing alone; if it is for both, leave the tool out of the sentence',
     leftOut: false,
   },
   {
     told: { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] },
     step: (step) => isHerCoat(step) && says(step, BY_SPRAY) && !says(step, BY_HAND),
-    why: 'a coat laid by hand is told how to spray; say it for both, or give it a step of its own',
+    why: 'tells how to spray',
+    mend: 'add by: spray to it if it is for spraying alone; if it is for both, leave the spraying out of the sentence',
     leftOut: false,
   },
   {
     told: { family: ['water-based', 'water-lacquer'] },
     step: (step) => says(step, STEEL_WOOL) && !says(step, DENIES),
-    why: 'shreds of steel wool rust below a water-based finish; name a synthetic pad',
+    why: 'names steel wool, whose shreds rust below a water-based finish',
+    mend: 'name a synthetic pad in place of the steel wool, or add a when: that shuts this out',
     leftOut: false,
   },
 ];

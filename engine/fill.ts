@@ -22,9 +22,12 @@ const USUAL_KIND = 'film';
 const completed = (act: unknown, usual: unknown): unknown => {
   if (act === undefined) return usual;
   if (!isData(act) || act['do'] !== undefined || !isData(usual)) return act;
-  // A mark belongs to the words that it was written for.
-  const { does, ...rest } = usual;
-  return { ...rest, ...(does !== undefined && act['say'] === undefined && { does }), ...act };
+  // A mark belongs to the words that it was written for. What is written stays in its order: a text that a comma cut in
+  // two is told by the field before it.
+  const more = Object.entries(usual).filter(
+    ([field]) => !(field in act) && (field !== 'does' || act['say'] === undefined),
+  );
+  return { ...act, ...Object.fromEntries(more) };
 };
 
 /**
@@ -34,21 +37,21 @@ const completed = (act: unknown, usual: unknown): unknown => {
 const withActs = (now: Data, acts: Shared['acts'], told: LocatedFault[]): Data => {
   const { as = USUAL_KIND, ...own } = now;
   const kind = String(as);
-  const usual = acts[kind];
-  if (!isData(usual)) {
-    if ('as' in now)
-      told.push({
-        path: ['now', 'as'],
-        fault: {
-          code: 'unknown-name',
-          what: 'kind of repair',
-          name: kind,
-          nearest: nearest(kind, Object.keys(acts)),
-          in: 'content/acts.yaml',
-        },
-      });
-    return own;
-  }
+  const meant = kind in acts ? kind : nearest(kind, Object.keys(acts));
+  if (meant !== kind && 'as' in now)
+    told.push({
+      path: ['now', 'as'],
+      fault: {
+        code: 'unknown-name',
+        what: 'kind of repair',
+        name: kind,
+        nearest: meant,
+        in: 'content/acts.yaml',
+      },
+    });
+  // Filled in by what was most likely meant, or each stage would be told as missing too.
+  const usual = acts[meant ?? kind];
+  if (!isData(usual)) return own;
   const stages = Object.fromEntries(
     Object.entries(usual).map(([stage, act]) => [stage, completed(own[stage], act)]),
   );
@@ -56,7 +59,7 @@ const withActs = (now: Data, acts: Shared['acts'], told: LocatedFault[]): Data =
   return { ...all, cured: completed(all['cured'], all['recoatable']) };
 };
 
-/** The steps with the common ones in place of their names, and for each the place where it stands in the file. */
+/** The steps with the shared ones in place of their names, and for each the place where it stands in the file. */
 const withSteps = (
   steps: readonly unknown[],
   shared: Shared['steps'],
@@ -71,7 +74,7 @@ const withSteps = (
         path: ['steps', index],
         fault: {
           code: 'unknown-name',
-          what: 'common step',
+          what: 'shared step',
           name: step,
           nearest: nearestId(step, Object.keys(shared)),
           in: 'content/steps.yaml',
@@ -85,13 +88,12 @@ const withSteps = (
   return { steps: filled, from };
 };
 
-const inOwnPlace =
-  (lineOf: LineOf, from: readonly number[]): LineOf =>
-  (path, atKey) => {
+/** Where a path of the filled steps stands in the file. */
+const placedBy =
+  (from: readonly number[]) =>
+  (path: readonly PropertyKey[]): readonly PropertyKey[] => {
     const [top, index, ...rest] = path;
-    return typeof index === 'number' && top === 'steps'
-      ? lineOf([top, from[index] ?? index, ...rest], atKey)
-      : lineOf(path, atKey);
+    return typeof index === 'number' && top === 'steps' ? [top, from[index] ?? index, ...rest] : path;
   };
 
 /** A claim that names its source and no grade is published. */
@@ -99,8 +101,7 @@ const withGrades = (claims: unknown): unknown =>
   Array.isArray(claims)
     ? claims.map((claim: unknown) => {
         if (!isData(claim) || claim['grade'] !== undefined || claim['source'] === undefined) return claim;
-        const { says, ...rest } = claim;
-        return { says, grade: 'published', ...rest };
+        return { ...claim, grade: 'published' };
       })
     : claims;
 
@@ -120,6 +121,7 @@ const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => 
   const told: LocatedFault[] = [];
   const { now, steps } = data;
   const own = Array.isArray(steps) ? withSteps(steps, shared.steps, told) : undefined;
+  const inFile = own && placedBy(own.from);
   return {
     ...entry,
     data: {
@@ -127,8 +129,8 @@ const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => 
       ...(isData(now) && { now: withActs(now, shared.acts, told) }),
       ...(own && { steps: own.steps }),
     },
-    lineOf: own ? inOwnPlace(entry.lineOf, own.from) : entry.lineOf,
-    ...(told.length && { told }),
+    ...(inFile && { inFile, lineOf: ((path, atKey) => entry.lineOf(inFile(path), atKey)) satisfies LineOf }),
+    ...(told.length && { told: told.map(({ path, fault }) => ({ line: entry.lineOf(path), fault })) }),
   };
 };
 
@@ -153,7 +155,7 @@ const namedBy = (entries: readonly RawEntry[]): ReadonlyMap<string, readonly str
 
 /**
  * Entries with all that stands once for many: signs that a question settles for every flaw, look-alikes both ways, usual
- * acts, common steps, grades and first versions. What is not there to be filled stays as it is, for `link` to tell.
+ * acts, shared steps, grades and first versions. What is not there to be filled stays as it is, for `link` to tell.
  */
 export const filled = (entries: readonly RawEntry[], shared: Shared): RawEntry[] => {
   const asked = askedOfAll(entries);

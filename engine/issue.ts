@@ -1,6 +1,6 @@
 import type { Hazard } from './model/hazard.ts';
 import type { EntryKind } from './model/kinds.ts';
-import type { UnknownName } from './model/knowledge.ts';
+import type { UnknownName, Unreadable } from './model/knowledge.ts';
 import type { StepKind } from './model/step.ts';
 import type { Weight } from './prove/needs.ts';
 
@@ -9,38 +9,64 @@ type Where = { readonly file: string; readonly line: number };
 
 /** What can be wrong with content, as data; `say` turns it into a sentence. Codes are permanent. */
 export type Fault =
-  | { code: 'bad-yaml'; message: string; mend?: string }
-  | { code: 'no-front-matter' }
+  | Unreadable
   | { code: 'bad-id'; id: string }
   | { code: 'unknown-key'; key: string; nearest: string | undefined; allowed: readonly string[] }
-  | { code: 'missing-key'; key: string }
-  | { code: 'bad-value'; at: string; message: string }
+  | { code: 'missing-key'; key: string; about: string | undefined }
+  /** `what` stands at the path `at`, and the author is to do what `wants` says. */
+  | { code: 'bad-value'; at: readonly PropertyKey[]; what: string; wants: string }
+  | { code: 'bad-name'; name: string; nearest: string | undefined; wants: string }
   | { code: 'bad-branch'; keys: readonly string[] }
   | { code: 'dead-link'; kind: EntryKind; id: string; nearest: string | undefined }
   | UnknownName
   | { code: 'left-over'; text: string }
   | { code: 'still-there'; kind: EntryKind; id: string }
   | { code: 'near-name'; kind: EntryKind; id: string; other: string }
-  | { code: 'needs-quotes'; why: 'colon' | 'comma'; text: string }
-  | { code: 'bad-choice'; at: string; value: string; nearest: string | undefined; allowed: readonly string[] }
-  | { code: 'unused-name'; what: string; name: string }
+  | {
+      code: 'bad-choice';
+      at: readonly PropertyKey[];
+      value: string;
+      nearest: string | undefined;
+      allowed: readonly string[];
+    }
+  | { code: 'unused-name'; what: string; name: string; nearest: string | undefined }
   | { code: 'retired-link'; kind: EntryKind; id: string; now: string }
   | { code: 'no-source'; says: string; grade: string }
   | { code: 'unknown-fact'; fact: string; nearest: string | undefined }
-  | { code: 'bad-fact-value'; fact: string; value: string; allowed: readonly string[] }
+  | {
+      code: 'bad-fact-value';
+      fact: string;
+      value: string;
+      nearest: string | undefined;
+      allowed: readonly string[];
+    }
   | { code: 'see-cycle'; path: readonly string[] }
-  | { code: 'asked-twice'; question: string }
+  | { code: 'asked-twice'; question: string; answer: string }
   | { code: 'known-already'; question: string; answer: string }
   | { code: 'same-both-ways'; question: string }
   | { code: 'orphan'; kind: EntryKind; id: string }
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
   | { code: 'touch-ordered'; order: string; where: string }
-  | { code: 'times-differ'; stage: string; again: string }
-  | { code: 'step-order'; step: string; needs: string }
-  | { code: 'against-told'; step: string; told: string; why: string }
-  | { code: 'no-caution'; step: string; hazard: Hazard; lacks: Weight; in: string }
-  | { code: 'hazard-untold'; step: string; hazard: Hazard; word: string }
+  /** `days`: the longer time that is said; undefined where the stage to look at again is here already. */
+  | { code: 'times-differ'; stage: string; again: string; days: string | undefined }
+  | { code: 'step-order'; step: string; what: string; mend: string }
+  | {
+      code: 'against-told';
+      step: string;
+      fact: string;
+      told: readonly string[];
+      why: string;
+      mend: string;
+    }
+  | { code: 'no-caution'; of: 'step' | 'lesson'; step: string; hazard: Hazard; lacks: Weight; in: string }
+  | {
+      code: 'hazard-untold';
+      of: 'step' | 'act' | 'if-not';
+      step: string;
+      hazards: readonly Hazard[];
+      word: string;
+    }
   | { code: 'comes-off-untold'; step: string; word: string }
   | { code: 'look-lays'; step: string; kind: StepKind; word: string }
   | { code: 'check-cuts'; text: string; word: string }
@@ -60,9 +86,16 @@ export type Fault =
       high: number;
     }
   | { code: 'not-shown'; kind: string; field: string; mm: number; wide: number; why: 'large' | 'fine' }
-  | { code: 'size-differs'; said: string; field: string; drawn: readonly [number, number] }
+  | {
+      code: 'size-differs';
+      said: string;
+      in: 'looks' | 'alt';
+      field: string;
+      drawn: readonly [number, number];
+    }
   | { code: 'against-the-trade'; what: string; mend: string }
-  | { code: 'sign-differs'; question: string; sign: string; says: string }
+  | { code: 'sign-differs'; by: 'families'; question: string; sign: string; tell: string }
+  | { code: 'sign-differs'; by: 'handover'; question: string; sign: string; to: string; answer: string }
   | { code: 'stray-file'; should: string }
   | { code: 'lost-address'; address: string; kind: EntryKind; id: string; nearest: string | undefined }
   | { code: 'word-twice'; word: string }

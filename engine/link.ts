@@ -10,7 +10,6 @@ import type { Claim } from './model/source.ts';
 import { nearest, nearestId } from './nearest.ts';
 import { schemaFaults } from './schema-faults.ts';
 import { isAsk, visits } from './tree.ts';
-import { unreadable } from './unreadable.ts';
 import { wetClaim } from './wet-claim.ts';
 
 /** Ids that moved or merged: `kind/old` → new id. */
@@ -48,19 +47,24 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   const tell = (line: number, fault: Fault) => issues.push({ file: raw.file, line, ...fault } as Issue);
   if (!ID_PATTERN.test(raw.id)) tell(1, { code: 'bad-id', id: raw.id });
   if (raw.broken) {
-    tell(raw.broken.line, unreadable(raw.broken));
+    tell(raw.broken.line, raw.broken.fault);
     return [];
   }
-  for (const { path, fault } of raw.told ?? []) tell(raw.lineOf(path), fault);
+  for (const { line, fault } of raw.told ?? []) tell(line, fault);
   if (typeof raw.data !== 'object' || raw.data === null) {
-    tell(1, { code: 'no-front-matter' });
+    tell(1, { code: 'no-front-matter', why: 'none' });
     return [];
   }
   const schema = SCHEMAS[raw.kind];
   const parsed = schema.safeParse(raw.data);
   if (!parsed.success) {
-    for (const found of schemaFaults(parsed.error, raw.data, schema))
-      tell(raw.lineOf(found.path, found.atKey), found.fault);
+    for (const { path, atKey, fault } of schemaFaults(parsed.error, raw.data, schema))
+      tell(
+        raw.lineOf(path, atKey),
+        fault.code === 'bad-value' || fault.code === 'bad-choice'
+          ? { ...fault, at: raw.inFile?.(fault.at) ?? fault.at }
+          : fault,
+      );
     return [];
   }
   return [{ ...parsed.data, kindOf: raw.kind, id: raw.id, file: raw.file, lineOf: raw.lineOf } as AnyEntry];
@@ -159,6 +163,7 @@ const checkFacts = (
             code: 'bad-fact-value',
             fact,
             value,
+            nearest: nearest(value, allowed ?? []),
             allowed: allowed ?? ['a number'],
           });
   }

@@ -1,45 +1,100 @@
+import { keysOf } from './entry-of.ts';
 import type { Issue } from './issue.ts';
+import { FACTS } from './model/facts.ts';
 import { HAZARDS } from './model/hazard.ts';
 import { FOLDERS } from './model/index.ts';
+import { placeOf } from './place.ts';
+import type { Weight } from './prove/needs.ts';
 
 const list = (names: readonly string[]): string =>
   names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
+const either = (names: readonly string[]): string =>
+  [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' or ');
 const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
+
+/** How a rule of each weight is written, and what it is called. */
+const RULE: Readonly<Record<Weight, readonly [called: string, written: string]>> = {
+  stop: ['warning that stops people', 'kind: stop'],
+  care: ['caution', 'kind: caution, level: care'],
+  note: ['note', 'kind: caution, level: note'],
+  limit: ['limit', 'kind: adjustment'],
+};
+
+/** Where the mark goes that tells what a line does. */
+const MARKED = {
+  step: (mark: string) =>
+    `add ${mark} to this line, or choose the kind:, with:, product: or tries: that it uses`,
+  act: (mark: string) => `add ${mark} to this line`,
+  'if-not': () => 'make it a step under "steps:", or name after "remedy:" the repair that has such a step',
+} as const;
+
+const unreached = (kind: string, id: string): [what: string, mend: string] => {
+  const drop = 'or delete this file';
+  if (kind === 'question')
+    return [
+      `no flaw asks the question "${id}"`,
+      `add ask: ${id} under tree: in a file in content/defects, ${drop}`,
+    ];
+  if (kind === 'source')
+    return [`no claim rests on the source "${id}"`, `add source: ${id} to a claim that it tells, ${drop}`];
+  return [
+    `no flaw leads to the ${kind} "${id}"`,
+    `add ${kind}: ${id} under tree: in a file in content/defects, ${drop}`,
+  ];
+};
 
 /** What is wrong, and how the author mends it, without the place. */
 const words = (issue: Issue): [what: string, mend: string] => {
   switch (issue.code) {
     case 'bad-yaml':
-      return issue.mend
-        ? [issue.message, issue.mend]
-        : [`the front matter is not valid YAML: ${issue.message}`, 'mend the YAML on this line'];
+      return [issue.what, issue.mend];
     case 'no-front-matter':
-      return ['there is no front matter', 'begin the file with a block of YAML between two lines of ---'];
+      if (issue.why === 'dashes')
+        return [`the first line is "${issue.first}"`, 'write three hyphens there and nothing else: ---'];
+      if (issue.why === 'open')
+        return [
+          'the fields at the top of this file have no end',
+          'write a line of three hyphens, ---, below the last of them',
+        ];
+      return [
+        'the fields at the top of this file are missing',
+        'begin with a line ---, then the fields, a line each, then a line --- again; copy the top of another file of the same folder',
+      ];
     case 'bad-id':
       return [`"${issue.id}" is not a usable id`, 'name the file in lower-case words joined by hyphens'];
     case 'unknown-key':
       return [
-        `there is no key "${issue.key}" here`,
+        `there is no field "${issue.key}" here`,
         maybe(issue.nearest) || (issue.allowed.length ? `use one of ${list(issue.allowed)}` : 'remove it'),
       ];
     case 'missing-key':
-      return [`"${issue.key}" is missing`, `add ${issue.key}: …`];
+      return [
+        `the field "${issue.key}" is missing`,
+        `add a line ${issue.key}: …${issue.about ? ` (${issue.about.replace(/\.$/, '')})` : ''}`,
+      ];
     case 'bad-value':
-      return [`the value at ${issue.at} does not fit: ${issue.message}`, 'change the value'];
+      return [`${issue.what} ${placeOf(issue.at)}`, issue.wants];
+    case 'bad-name':
+      return [`"${issue.name}" can not stand here as a name`, maybe(issue.nearest) || issue.wants];
     case 'bad-branch':
       return [
-        `a branch needs exactly one of ask, remedy, defect, leave; this one has ${issue.keys.length ? list(issue.keys) : 'none'}`,
-        'write one of { ask: …, yes: …, no: … }, { remedy: … }, { defect: … }, { leave: … }',
+        issue.keys.length
+          ? `this branch holds ${list(issue.keys)}, where one of ask, remedy, defect and leave is wanted`
+          : 'a branch is wanted here, with one of ask, remedy, defect and leave',
+        'write { ask: …, yes: …, no: … }, { remedy: … }, { defect: … } or { leave: … }',
       ];
     case 'dead-link':
       return [
         `there is no ${issue.kind} "${issue.id}"`,
-        maybe(issue.nearest) || `write content/${FOLDERS[issue.kind]}/${issue.id}.mdx or link another`,
+        maybe(issue.nearest) ||
+          `write the name of a file in content/${FOLDERS[issue.kind]} here (without .mdx), or make a new file content/${FOLDERS[issue.kind]}/${issue.id}.mdx`,
       ];
     case 'unknown-name':
       return [
-        `there is no ${issue.what} "${issue.name}" in ${issue.in}`,
-        maybe(issue.nearest) || `add it there, or write it out here`,
+        `there is no ${issue.what} "${issue.name}"`,
+        maybe(issue.nearest)
+          ? `${maybe(issue.nearest)} Change it here (${issue.in} has them all)`
+          : `write it out here, or add it to ${issue.in}`,
       ];
     case 'left-over':
       return [`"${issue.text}" is what the template left`, 'put your own words in its place'];
@@ -56,113 +111,140 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'needs-quotes':
       return [
         issue.why === 'colon'
-          ? `the text "${issue.text}" holds a colon, which begins a new field in YAML`
+          ? `the text "${issue.text}" holds a colon, which begins a new field`
           : `a comma cut this text in two: "${issue.text}" was read as a field of its own`,
-        "put the whole text between quotes: '…'",
+        `put the whole text between quotes: ${issue.write ?? '"…"'}`,
       ];
     case 'bad-choice':
       return [
-        `"${issue.value}" can not stand at ${issue.at}`,
-        maybe(issue.nearest) || `use one of ${list(issue.allowed)}`,
+        `"${issue.value}" can not stand ${placeOf(issue.at)}`,
+        maybe(issue.nearest) || `write one of ${list(issue.allowed)}`,
       ];
     case 'unused-name':
-      return [`nothing uses the ${issue.what} "${issue.name}"`, 'write its name in a remedy, or remove it'];
+      return [
+        `nothing uses the ${issue.what} "${issue.name}"`,
+        issue.nearest
+          ? `did you mean "${issue.nearest}", which a remedy asks for? If it is a new one, write its name in a remedy`
+          : 'write its name in a remedy, or remove it',
+      ];
     case 'retired-link':
       return [`the ${issue.kind} "${issue.id}" was retired`, `link "${issue.now}" instead`];
     case 'no-source':
       return [
-        `the claim "${issue.says}" is ${issue.grade} but names no source`,
-        'add source: with the id of a file in content/sources',
+        `"${issue.says}" is marked grade: ${issue.grade}, but names no source`,
+        'add source: with the name of a file in content/sources (without .mdx), or write another grade, such as common-practice',
       ];
     case 'unknown-fact':
       return [
         `there is no fact or question "${issue.fact}"`,
-        maybe(issue.nearest) || 'use a fact of engine/model/facts.ts or the id of a question',
+        maybe(issue.nearest) || `write one of ${list(keysOf(FACTS))}, or the name of a question`,
       ];
     case 'bad-fact-value':
-      return [`"${issue.value}" is no value of "${issue.fact}"`, `use one of ${list(issue.allowed)}`];
+      return [
+        `"${issue.value}" is no value of "${issue.fact}"`,
+        maybe(issue.nearest) || `write one of ${list(issue.allowed)}`,
+      ];
     case 'see-cycle':
-      return [`these trees hand over in a circle: ${issue.path.join(' → ')}`, 'end one of them in a remedy'];
+      return [
+        issue.path.length > 2
+          ? `these flaws send people on in a circle, and no repair is reached: ${issue.path.join(' → ')}`
+          : 'this flaw sends people back to itself, and no repair is reached',
+        'write remedy: with the name of a repair in place of defect: on this line',
+      ];
     case 'asked-twice':
       return [
-        `"${issue.question}" is asked twice on one path`,
-        'remove the lower one; its answer is known there',
+        `"${issue.question}" was asked already higher up, so its answer is known here: ${issue.answer}`,
+        `take this question out, and keep here only what stands under its "${issue.answer}:"`,
       ];
     case 'known-already':
       return [
-        `the answers above already make "${issue.question}" ${issue.answer}`,
-        `put its ${issue.answer} branch here instead`,
+        `after the answers above, "${issue.question}" can only be answered ${issue.answer}`,
+        `take this question out, and keep here only what stands under its "${issue.answer}:"`,
       ];
     case 'same-both-ways':
-      return [`both answers of "${issue.question}" lead to the same end`, 'remove the question'];
+      return [
+        `both answers of "${issue.question}" lead to the same end`,
+        'take the question out, and keep that end',
+      ];
     case 'orphan':
-      return [`nothing leads to the ${issue.kind} "${issue.id}"`, 'link it from a tree, or delete the file'];
+      return unreached(issue.kind, issue.id);
     case 'look-alike-same':
       return [
-        `no sign separates "${issue.defect}" from its look-alike "${issue.other}"`,
-        'give one question the sign yes in one of them and no in the other',
+        `by their signs "${issue.defect}" and its look-alike "${issue.other}" can not be told apart`,
+        'under "signs:" give one question yes in one of the two files and no in the other',
       ];
     case 'touches-setting':
       return [
-        `at the stage ${issue.stage} this remedy says "${issue.doing}"`,
-        `a film at this stage allows only ${list(issue.allowed)}`,
+        `"do: ${issue.doing}" is more than a film at the stage "${issue.stage}" bears`,
+        `write ${either(issue.allowed.map((one) => `do: ${one}`))}, and change the sentence after "say:" to match`,
       ];
     case 'touch-ordered':
       return [
-        `"${issue.order}" orders a touch ${issue.where}`,
+        `"${issue.order}" sends a hand to the film ${issue.where}`,
         'say what the film does by itself and when to look again; what hands do then goes under steps:',
       ];
     case 'times-differ':
-      return [
-        `at the stage ${issue.stage} what is said does not go with "${issue.again}"`,
-        'give the act an "again" of its own that names the same time',
-      ];
+      return issue.days === undefined
+        ? [
+            `at the stage "${issue.stage}" the film is as dry as "${issue.again}" waits for`,
+            'add again: with the time to look again to this line, for example again: Look again when that time is over.',
+          ]
+        : [
+            `the sentence after "say:" speaks of "${issue.days}", but people are told as well: "${issue.again}"`,
+            'add again: with the same time to this line, for example again: Look again when that time is over.',
+          ];
     case 'step-order':
-      return [`the step "${issue.step}" comes before what it needs`, issue.needs];
+      return [`the step "${issue.step}" ${issue.what}`, issue.mend];
     case 'against-told':
       return [
-        `the step "${issue.step}" is still told where ${issue.told} is told: ${issue.why}`,
-        'give it a when: that shuts this out, or say by: hand or by: spray, or word it for both',
+        `the step "${issue.step}" ${issue.why}, but it is shown as well to those with ${issue.fact}: ${either(issue.told)}`,
+        issue.mend,
       ];
-    case 'no-caution':
+    case 'no-caution': {
+      const [called, written] = RULE[issue.lacks];
+      const rule = `in content/rules with ${written} and hazards: [${issue.hazard}]`;
+      const where = issue.in === 'any case' ? '' : ` in this case: ${issue.in}`;
       return [
-        `no rule gives a ${issue.lacks} before the step "${issue.step}", which ${HAZARDS[issue.hazard]} (${issue.in})`,
-        `add a rule with hazards: [${issue.hazard}], or let one fire in this case`,
+        `the ${issue.of} "${issue.step}" ${HAZARDS[issue.hazard]}, but no ${called} is shown before it${where}`,
+        issue.of === 'lesson'
+          ? `add under "rules:" the name of a file ${rule}`
+          : `make a file ${rule}, or widen the "when:" of one that is there`,
       ];
+    }
     case 'comes-off-untold':
       return [
-        `the step "${issue.step}" takes off what may be soft ("${issue.word}"), and nothing tells that cloth or paper then heats up by itself`,
-        'add of: same for her finish, of: oil for drying oil, of: base-color for the color below',
+        `the step "${issue.step}" takes off what may be soft ("${issue.word}"), but is not marked with what that is, so nobody would hear that cloth or paper then heats up by itself`,
+        'add of: same for her finish, of: oil for drying oil, or of: base-color for the color below',
       ];
     case 'look-lays':
       return [
-        `the step "${issue.step}" is of kind ${issue.kind}, and says "${issue.word}"`,
-        'give what lays a coat or opens a can a step of its own: coat, mix or test-patch',
+        `the step "${issue.step}" says "${issue.word}", but has kind: ${issue.kind}, which lays nothing and opens no can`,
+        'give that a step of its own, with kind: coat, mix or test-patch',
       ];
     case 'hazard-untold':
       return [
-        `the step "${issue.step}" says "${issue.word}", but nothing tells that it ${HAZARDS[issue.hazard]}`,
-        `choose the kind, with, product or tries that it uses, or add does: [${issue.hazard}]`,
+        `"${issue.step}" says "${issue.word}", but the line is not marked as one that ${issue.hazards.map((one) => HAZARDS[one]).join(' and ')}, so no caution would stand before it`,
+        MARKED[issue.of](`does: [${issue.hazards.join(', ')}]`),
       ];
     case 'check-cuts':
       return [
-        `the check "${issue.text}" says "${issue.word}": a question is shown alone, with no stop on old layers before it`,
-        'let it be answered by looking, or say what to do over layers of unknown age',
+        `the check "${issue.text}" says "${issue.word}", and no warning of old paint, which may hold lead, is shown before a question`,
+        'let it be answered by looking, or say in it what to do over layers of unknown age',
       ];
     case 'check-touches':
       return [
-        `the check "${issue.text}" says "${issue.word}" while the film may be wet`,
-        'let it be answered by looking, above an uncoated part or once it is dry, or give it a later safe-from',
+        `the check "${issue.text}" says "${issue.word}", but it may be asked while the film is wet`,
+        'let it be answered by looking, or write after "safe-from:" the first stage at which touching does no harm, for example safe-from: dry-to-touch',
       ];
     case 'over-limit':
       return [
-        `this step takes ${issue.what} to ${issue.percent} %`,
-        `the rule "${issue.rule}" allows ${issue.most} % at most`,
+        `this step takes ${issue.what} to ${issue.percent} %, and the rule "${issue.rule}" allows ${issue.most} % at most`,
+        `write ${issue.most} or less`,
       ];
     case 'sign-unasked':
       return [
-        `the tree asks "${issue.question}", but the defect gives no sign for it`,
-        `add it to signs: yes, no or either`,
+        `this file asks "${issue.question}", but "${issue.question}" does not stand under "signs:"`,
+        `add there a line ${issue.question}: yes (or ${issue.question}: no, or ${issue.question}: either)`,
       ];
     case 'needless-sign':
       return [
@@ -186,10 +268,10 @@ const words = (issue: Issue): [what: string, mend: string] => {
       ];
     case 'no-board':
       return [
-        `the ${issue.kind} "${issue.id}" has no board`,
+        `no picture is described for "${issue.id}"`,
         issue.kind === 'defect'
-          ? 'add its recipe under boards:'
-          : 'add its pair under boards:, or say why it has none under no-boards:',
+          ? 'add a part boards: that says what to draw; copy one from another file in content/defects and change it'
+          : 'add a part boards: with a yes: and a no: to draw, as other files in content/questions have it, or say after no-boards: why there is none',
       ];
     case 'off-the-board':
       return [
@@ -205,14 +287,22 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'size-differs': {
       const [least, most] = issue.drawn;
       return [
-        `the text says ${issue.said}, and the board draws ${issue.field} ${least === most ? least : `${least} to ${most}`}`,
-        'draw it as it is said, or mend the text',
+        `the words after "${issue.in}:" say ${issue.said}, and here ${issue.field} is ${least === most ? least : `${least} to ${most}`}`,
+        'write the same measure in both',
       ];
     }
     case 'against-the-trade':
       return [issue.what, issue.mend];
     case 'sign-differs':
-      return [`"${issue.question}" is ${issue.sign}, and ${issue.says}`, 'mend the one that is wrong'];
+      return issue.by === 'families'
+        ? [
+            `under "signs:" stands ${issue.question}: ${issue.sign}, but the kinds of top coat under "families:" tell ${issue.tell}`,
+            'change the sign, or the families',
+          ]
+        : [
+            `by its signs, "${issue.to}" has ${issue.question}: ${issue.sign}, but this line sends people to it who answered "${issue.question}" with ${issue.answer}`,
+            `move the line to the "${issue.sign}:" side of that question, or change the sign in content/${FOLDERS.defect}/${issue.to}.mdx`,
+          ];
     case 'stray-file':
       return ['nothing reads this file', `name it ${issue.should}, or delete it`];
     case 'lost-address':

@@ -49,12 +49,7 @@ export const readAnswers = (
   // JSON is YAML, whose reader knows the lines; the fence that it needs stands one line above the first.
   const { data, lineOf, broken } = parseFrontMatter(`---\n${text}\n---\n`);
   const tell = (line: number, fault: Fault): string => say({ file, line: Math.max(1, line - 1), ...fault });
-  if (broken)
-    return {
-      faults: [
-        `${file}:${Math.max(1, broken.line - 1)}: this is not valid JSON: ${broken.message}; mend it here`,
-      ],
-    };
+  if (broken) return { faults: [tell(broken.line, broken.fault)] };
   const parsed = AnswersFile.safeParse(data);
   if (!parsed.success)
     return {

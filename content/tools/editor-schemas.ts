@@ -73,7 +73,7 @@ const lessRequired = (object: Json): Json => {
   return object;
 };
 
-/** A remedy as it is written: stages that are usual are left out, and a name stands for common steps. */
+/** A remedy as it is written: stages that are usual are left out, and a name stands for shared steps. */
 const remedyAsWritten = (schema: Json): Json => {
   const properties = schema['properties'] as Json;
   const { now, steps } = properties as { now: Json; steps: Json };
@@ -81,7 +81,7 @@ const remedyAsWritten = (schema: Json): Json => {
     type: 'string',
     description: 'The kind of repair in content/acts.yaml whose usual acts are taken; film is usual.',
   };
-  const name = { type: 'string', description: 'The name of common steps in content/steps.yaml.' };
+  const name = { type: 'string', description: 'The name of shared steps in content/steps.yaml.' };
   return {
     ...schema,
     properties: {

@@ -2,9 +2,9 @@ import { CORE_SCHEMA, load } from 'js-yaml';
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
 import { filled } from '#engine/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
-import type { LineOf, RawEntry } from '#engine/model/knowledge.ts';
+import type { LineOf, RawEntry, Unreadable } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
-import { plainYaml } from './yaml-words.ts';
+import { toldOf, unmeant } from './unreadable.ts';
 
 const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
 
@@ -54,13 +54,23 @@ const parsedOnce = (file: string, text: string): Parsed => {
 /** The YAML between the first two lines of `---`, with the line of every path in it. */
 export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
   const found = FENCE.exec(text);
-  if (found?.index !== 0) return { data: undefined, lineOf: () => 1 };
+  if (found?.index !== 0)
+    return { data: undefined, lineOf: () => 1, broken: { line: 1, fault: noTop(text) } };
   const yaml = found[1] ?? '';
   try {
     return { data: load(yaml, { schema: CORE_SCHEMA }) ?? null, lineOf: lineWhenAsked(yaml) };
   } catch {
-    return withLines(yaml);
+    return unread(yaml);
   }
+};
+
+/** What is wrong with the first lines of a file that has no fields at its top. */
+const noTop = (text: string): Unreadable => {
+  const first = text.split('\n', 1)[0]?.trim() ?? '';
+  if (first === '---') return { code: 'no-front-matter', why: 'open' };
+  return /^[-–—]+$/.test(first)
+    ? { code: 'no-front-matter', why: 'dashes', first }
+    : { code: 'no-front-matter', why: 'none' };
 };
 
 /**
@@ -70,55 +80,27 @@ export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf'
 const lineWhenAsked = (yaml: string): LineOf => {
   let lineOf: LineOf | undefined;
   return (path, atKey) => {
-    lineOf ??= withLines(yaml).lineOf;
+    lineOf ??= parsed(yaml).lineOf();
     return lineOf(path, atKey);
   };
 };
 
-const COLON =
-  /Nested mappings are not allowed|Implicit keys need to be on a single line|Implicit map keys need/;
-
-/** What a parser says, for someone who has never seen YAML. */
-const inPlainWords = (
-  yaml: string,
-  at: number,
-  message: string,
-): { message: string; mend?: string; colon?: string } => {
-  const line = yaml.slice(yaml.lastIndexOf('\n', at - 1) + 1).split('\n')[0] ?? '';
-  const text = /^[\s-]*[\w-]+: (.*)$/.exec(line)?.[1];
-  if (COLON.test(message) && text?.includes(': ')) return { message, colon: text };
-  return plainYaml(message) ?? { message };
-};
-
-const UNCLOSED = /Missing closing|must be sufficiently indented and end with/;
-
-/** Where a quote or a bracket was opened that nothing closes: a parser tells only where it gave up. */
-const openedAt = (yaml: string, at: number, message: string): number => {
-  if (!UNCLOSED.test(message)) return at;
-  const lines = yaml.slice(0, at).split('\n');
-  const open = lines.findLastIndex((line) => {
-    const value = /^[\s-]*[\w-]+:\s*(.*)$/.exec(line)?.[1] ?? '';
-    const closing = { "'": "'", '"': '"', '[': ']', '{': '}' }[value.charAt(0)];
-    return closing !== undefined && !value.slice(1).includes(closing);
-  });
-  return open < 0 ? at : lines.slice(0, open).join('\n').length + (open > 0 ? 1 : 0);
-};
-
-const withLines = (yaml: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
+/** What the parser that knows lines makes of it. The fence stands above the first line, and lines count from 1. */
+const parsed = (yaml: string) => {
   const lines = new LineCounter();
   const document = parseDocument(yaml, { lineCounter: lines, prettyErrors: false });
   const lineAt = (offset: number | undefined) => lines.linePos(offset ?? 0).line + 1;
-  const [fault] = document.errors;
-  if (fault)
-    return {
-      data: undefined,
-      lineOf: () => 1,
-      broken: {
-        line: lineAt(openedAt(yaml, fault.pos[0], fault.message)),
-        ...inPlainWords(yaml, fault.pos[0], fault.message),
-      },
-    };
-  return { data: document.toJS(), lineOf: lineFinder(document.contents, lineAt) };
+  return { document, lineAt, lineOf: () => lineFinder(document.contents, lineAt) };
+};
+
+/** What is told of a text that the stricter parser does not take; where nothing is, what the other one reads. */
+const unread = (yaml: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
+  const { document, lineAt, lineOf } = parsed(yaml);
+  const [error] = document.errors;
+  const told = error ? toldOf(yaml, error.code, lineAt(error.pos[0]) - 2) : unmeant(yaml);
+  return told
+    ? { data: undefined, lineOf: () => 1, broken: { line: told.line + 2, fault: told.fault } }
+    : { data: document.toJS(), lineOf: lineOf() };
 };
 
 const pairOf = (node: unknown, key: PropertyKey) =>

@@ -4,6 +4,7 @@ import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
+import { STARTS } from '#engine/model/starts.ts';
 import { nearestId } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
@@ -12,8 +13,11 @@ const FILE = 'content/retired.yaml';
 const MOVED = new RegExp(`^(${ENTRY_KINDS.join('|')})/${ID_PATTERN.source.slice(1)}`);
 
 export const Retired = z.record(
-  z.string().regex(MOVED, `write kind/old-id, with one of ${ENTRY_KINDS.join(', ')}`),
-  z.string().regex(ID_PATTERN, 'the new id is lower-case words joined by hyphens'),
+  z
+    .string()
+    .regex(MOVED, `write kind/old-id, where the kind is one of ${ENTRY_KINDS.join(', ')}`)
+    .register(STARTS, { starts: ENTRY_KINDS.map((kind) => `${kind}/`) }),
+  z.string().regex(ID_PATTERN, 'write words in small letters joined by hyphens'),
 );
 
 /** Ids that moved or merged, or every fault in the shape of the file; no file is none. */

@@ -1,6 +1,7 @@
 import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
+import { nearestId } from '#engine/nearest.ts';
 import { bornBy } from '#engine/prove/touch-words.ts';
 import { isHandsOff, touchesIn } from '#engine/prove/words-order-no-touch.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
@@ -9,7 +10,7 @@ import { readTable, type Table } from './table.ts';
 const ACTS = 'content/acts.yaml';
 const STEPS = 'content/steps.yaml';
 
-/** The names of usual acts and of common steps that the remedies below `root` use. */
+/** The names of usual acts and of shared steps that the remedies below `root` use. */
 const namesUsed = (root: ContentRoot): ReadonlySet<string> => {
   const folder = 'content/remedies';
   const texts = filesIn(root, folder, '.mdx').map((name) => textOf(root, `${folder}/${name}`) ?? '');
@@ -32,7 +33,7 @@ const touches = ({ value, lineOf }: Table<SharedActs> & { readonly ok: true }): 
           line: lineOf([kind, stage, field]),
           code: 'touch-ordered',
           order,
-          where: `where the act at the stage ${stage} says "${act.do}"`,
+          where: `where "do: ${act.do}" leaves it alone (${stage})`,
         }),
       );
     }),
@@ -49,11 +50,20 @@ export const sharedFaults = (root: ContentRoot): readonly Issue[] => {
   if (broken.length) return broken;
   const touched = acts?.ok ? touches(acts) : [];
   const used = namesUsed(root);
-  const unused = (table: Table<object> | undefined, file: string, what: string): Issue[] =>
-    table?.ok
-      ? Object.keys(table.value)
-          .filter((name) => !used.has(name) && name !== 'film')
-          .map((name) => ({ file, line: table.lineOf([name], true), code: 'unused-name', what, name }))
-      : [];
-  return [...touched, ...unused(acts, ACTS, 'kind of repair'), ...unused(steps, STEPS, 'common step')];
+  const unused = (table: Table<object> | undefined, file: string, what: string): Issue[] => {
+    if (!table?.ok) return [];
+    const names = Object.keys(table.value);
+    const lacking = [...used].filter((name) => !names.includes(name));
+    return names
+      .filter((name) => !used.has(name) && name !== 'film')
+      .map((name) => ({
+        file,
+        line: table.lineOf([name], true),
+        code: 'unused-name',
+        what,
+        name,
+        nearest: nearestId(name, lacking),
+      }));
+  };
+  return [...touched, ...unused(acts, ACTS, 'kind of repair'), ...unused(steps, STEPS, 'shared step')];
 };

@@ -6,7 +6,6 @@ import type { LineOf } from '#engine/model/knowledge.ts';
 import { nearestId } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
-import { unreadable } from '#engine/unreadable.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { parseFrontMatter } from './read.ts';
 
@@ -59,7 +58,7 @@ export const readTable = <T>(
   const issues: Issue[] = [];
   const tell = (line: number, fault: Fault) => issues.push({ file, line, ...fault });
   if (broken) {
-    tell(Math.max(1, broken.line - 1), unreadable(broken));
+    tell(Math.max(1, broken.line - 1), broken.fault);
     return { ok: false, issues };
   }
   const parsed = schema.safeParse(data ?? {});

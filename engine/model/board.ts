@@ -44,7 +44,7 @@ export const BoardRecipe = z.strictObject({
     .describe('Width of the patch; its height is three quarters.'),
   base: Base.refine(
     (b) => (b.paint === undefined) !== (b.wood === undefined),
-    'give either paint or wood',
+    'write either paint: or wood:',
   ).describe('What lies under the clear film.'),
   sheen: z.enum(SHEEN_NAMES).default('satin').describe('Sheen of the clear film.'),
   'film-um': z.number().min(0).max(500).default(40).describe('Film thickness in µm; 0 is bare.'),

@@ -3,7 +3,7 @@ import { z } from 'zod';
 const Bounds = z.strictObject({ above: z.number().optional(), below: z.number().optional() });
 
 const Test = z.union([z.string(), z.array(z.string()).min(1), Bounds], {
-  error: 'a condition compares a fact with a value, a list of values, or { above:, below: }',
+  error: 'write a value, a list of values, or { above: …, below: … } to compare the fact with',
 });
 
 /** What an author writes: every line must hold; `any` and `not` nest. Names are checked when linked. */

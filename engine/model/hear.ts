@@ -10,7 +10,7 @@ export const Phrase = z.coerce
   .string()
   .regex(
     /^=?[a-z0-9]+(\|=?[a-z0-9]+)*( =?[a-z0-9]+(\|=?[a-z0-9]+)*)*$/,
-    'words in lower case without apostrophes or hyphens, a|b for either word, =word for this form alone',
+    'write words in small letters without apostrophes or hyphens; a|b is either word, =word this form alone',
   );
 const phrases = z.array(Phrase);
 /** In hours: least, likeliest, most. */

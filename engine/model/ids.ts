@@ -5,7 +5,7 @@ export const ID_PATTERN = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
 
 const Id = z
   .string()
-  .regex(ID_PATTERN, 'an id is lower-case words joined by hyphens, like a file name')
+  .regex(ID_PATTERN, 'write words in small letters joined by hyphens, like the name of a file')
   .describe('A file name without its ending.');
 
 /** Brands keep the kinds of id apart for the compiler: a remedy is no question. */

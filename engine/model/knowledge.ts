@@ -22,7 +22,7 @@ type Held = {
   doing: DoingWords;
 };
 
-/** Line of a path in the entry's front matter; with `atKey`, of the key itself. */
+/** Line of a path in the entry's front matter; with `atKey`, of the field itself. */
 export type LineOf = (path: readonly PropertyKey[], atKey?: boolean) => number;
 
 /** A name that stands for what is written once for many files, and is not there. */
@@ -34,6 +34,18 @@ export type UnknownName = {
   readonly in: string;
 };
 
+/** A file that no parser can read, told in plain words. */
+export type Unreadable =
+  | { readonly code: 'bad-yaml'; readonly what: string; readonly mend: string }
+  | { readonly code: 'no-front-matter'; readonly first?: string; readonly why: 'none' | 'dashes' | 'open' }
+  | {
+      readonly code: 'needs-quotes';
+      readonly why: 'colon' | 'comma';
+      readonly text: string;
+      /** The line as it is to be written, where that is known. */
+      readonly write?: string | undefined;
+    };
+
 /** One content file as read: nothing is checked yet. */
 export type RawEntry = {
   readonly kind: EntryKind;
@@ -42,11 +54,11 @@ export type RawEntry = {
   readonly data: unknown;
   readonly lineOf: LineOf;
   /** A fault of the file itself, found while reading. */
-  readonly broken?:
-    | { readonly line: number; readonly message: string; readonly mend?: string; readonly colon?: string }
-    | undefined;
+  readonly broken?: { readonly line: number; readonly fault: Unreadable } | undefined;
   /** Faults met while what stands once for many files was filled in. */
-  readonly told?: readonly { readonly path: readonly PropertyKey[]; readonly fault: UnknownName }[];
+  readonly told?: readonly { readonly line: number; readonly fault: UnknownName }[];
+  /** Where a path of `data` stands in the file; the same path where nothing was filled in before it. */
+  readonly inFile?: (path: readonly PropertyKey[]) => readonly PropertyKey[];
 };
 
 export type Entry<K extends EntryKind> = Held[K] & {

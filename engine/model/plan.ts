@@ -61,7 +61,7 @@ export const Sanding = z.strictObject({
     .array(
       row({ families, micrometers: film, say: z.string().min(20) }).refine(
         ({ micrometers, say }) => say.includes(`${micrometers} µm`),
-        'the sentence names another thickness than micrometers',
+        'name the same thickness after say: and after micrometers:',
       ),
     )
     .min(1),

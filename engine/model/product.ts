@@ -83,7 +83,7 @@ const inside = (product: Fields, key: 'celsius' | 'humidity'): Fault[] => {
   const [limit, best] = [product.limits[key], product.best[key]];
   return best[0] >= limit[0] && best[1] <= limit[1]
     ? []
-    : [{ path: ['best', key], message: `keep it inside limits, ${limit[0]} to ${limit[1]}` }];
+    : [{ path: ['best', key], message: `keep it inside what limits: says, ${limit[0]} to ${limit[1]}` }];
 };
 
 const inOrder = (product: Fields): Fault[] => {
@@ -97,7 +97,7 @@ const inOrder = (product: Fields): Fault[] => {
   return steps.slice(1).flatMap(([key, minutes], index) => {
     const [before, each] = steps[index] ?? steps[0];
     return [0, 1].some((end) => (product[key][end] ?? 0) * minutes < (product[before][end] ?? 0) * each)
-      ? [{ path: [key], message: `it can not come before ${before}; raise it or lower ${before}` }]
+      ? [{ path: [key], message: `it is less than ${before}: raise it, or lower ${before}` }]
       : [];
   });
 };
@@ -107,7 +107,7 @@ const unclaimed = (product: Fields): Fault[] =>
     (figure) => product[figure] !== undefined && !product.claims.some((claim) => claim.for.includes(figure)),
   ).map((figure) => ({
     path: [figure],
-    message: `no claim stands behind this figure; add ${figure} to a claim's "for"`,
+    message: `no claim stands behind it: add ${figure} to the for: of a claim`,
   }));
 
 /** A generic kind of top coat: times at 23 °C and 50 % relative humidity, film, weather, and where each figure is from. */
@@ -118,7 +118,14 @@ export const Product = Fields.superRefine((product, context) => {
     ...inside(product, 'celsius'),
     ...inside(product, 'humidity'),
     ...inOrder(product),
-    ...(early ? [{ path: ['sand-if-beyond-hours'], message: 'it can not come before recoat-hours' }] : []),
+    ...(early
+      ? [
+          {
+            path: ['sand-if-beyond-hours'],
+            message: 'it is less than recoat-hours: raise it, or lower recoat-hours',
+          },
+        ]
+      : []),
     ...unclaimed(product),
   ];
   for (const { path, message } of faults) context.addIssue({ code: 'custom', path, message });

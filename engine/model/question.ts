@@ -12,7 +12,7 @@ export const Question = z.strictObject({
   ask: z
     .string()
     .min(8)
-    .regex(/\?$/, 'a question ends with a question mark')
+    .regex(/\?$/, 'end the question with a question mark')
     .describe('The question, in plain words.'),
   how: z.string().min(12).describe('How to check, in one sentence.'),
   by: z.enum(SENSES).describe('The sense or means that answers it.'),

@@ -66,7 +66,7 @@ export const Remedy = z.strictObject({
   steps: z
     .array(Step)
     .min(1)
-    .describe('The procedure; a name of content/steps.yaml stands for common steps.'),
+    .describe('The procedure; a name of content/steps.yaml stands for shared steps.'),
   worked: z.string().min(12).describe('How to know that it worked.'),
   'if-not': z
     .strictObject({

@@ -67,14 +67,14 @@ export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard }, co
   if (!when && !hazards.length && !heard.length)
     context.addIssue({
       code: 'custom',
-      path: ['title'],
-      message: 'a rule says under when, hazards or heard what calls for it',
+      path: ['when'],
+      message: 'what calls for the rule; hazards: or heard: may say it instead',
     });
   if (kind === 'stop' && !open)
     context.addIssue({
       code: 'custom',
-      path: ['kind'],
-      message: 'a stop says under open when it is settled',
+      path: ['open'],
+      message: 'when the stop is settled, so that what lies behind it may be done',
     });
 });
 export type Rule = z.infer<typeof Rule>;

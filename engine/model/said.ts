@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { STARTS } from './starts.ts';
 
 /** The tools of the site, which the search finds beside the pages of the knowledge. */
 export const TOOL_PAGES = ['clock', 'schedule', 'jobs', 'learn', 'first-coat'] as const;
@@ -10,8 +11,14 @@ const page = z
     new RegExp(
       `^(?:page/(?:${TOOL_PAGES.join('|')})|(?:(?:rule|remedy|lesson|product|term)/)?[a-z][a-z0-9]*(?:-[a-z0-9]+)*)$`,
     ),
-    `the id of a flaw, or rule/…, remedy/…, lesson/…, product/…, term/…, or page/ with one of ${TOOL_PAGES.join(', ')}`,
-  );
+    `write the name of a flaw, or rule/…, remedy/…, lesson/…, product/…, term/…, or page/ with one of ${TOOL_PAGES.join(', ')}`,
+  )
+  .register(STARTS, {
+    starts: [
+      ...TOOL_PAGES.map((tool) => `page/${tool}`),
+      ...['rule', 'remedy', 'lesson', 'product', 'term'].map((kind) => `${kind}/`),
+    ],
+  });
 const said = z.coerce.string().min(2);
 
 /** content/hear/pages.yaml: what people say when they want a page. */

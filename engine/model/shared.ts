@@ -3,7 +3,7 @@ import { Act } from './remedy.ts';
 import { Step } from './step.ts';
 
 const named = (what: string) =>
-  z.string().regex(/^[a-z][a-z0-9-]*$/, `${what} is lower-case words joined by hyphens`);
+  z.string().regex(/^[a-z][a-z0-9-]*$/, `write ${what} in small letters, its words joined by hyphens`);
 
 /** What hands do with a kind of top coat before it can be mended, where a remedy says nothing else. */
 const Usual = z.strictObject({

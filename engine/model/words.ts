@@ -1,9 +1,14 @@
 import { z } from 'zod';
 
-const word = z.string().regex(/^[a-z0-9-]+$/, 'one word in lower case, without an apostrophe');
+const word = z
+  .string()
+  .regex(/^[a-z0-9-]+$/, 'write one word in small letters, without capitals, marks or an apostrophe');
 const words = z
   .string()
-  .regex(/^[a-z0-9-]+( [a-z0-9-]+)?$/, 'one or two words in lower case, without an apostrophe');
+  .regex(
+    /^[a-z0-9-]+( [a-z0-9-]+)?$/,
+    'write one or two words in small letters, without capitals, marks or an apostrophe',
+  );
 
 /** What the search knows of language: lay words, spellings and words that say nothing. */
 export const Words = z

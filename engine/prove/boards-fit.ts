@@ -19,20 +19,22 @@ const MEASURE = /(?<![/\d.])(\d+(?:\.\d+)?)(?:\s*(?:–|-|to)\s*(\d+(?:\.\d+)?))
 
 type Said = {
   readonly text: string;
+  /** The field whose words say it. */
+  readonly in: 'looks' | 'alt';
   readonly least: number;
   readonly most: number;
   readonly fields: readonly string[];
 };
 
 /** The measures that a text gives in millimeters or centimeters; bounds in mm. "Up to 3 mm" begins at nothing. */
-const measuresIn = (text: string): readonly Said[] =>
+const measuresIn = (text: string, field: Said['in']): readonly Said[] =>
   [...text.matchAll(MEASURE)].flatMap((found): Said[] => {
     const [whole, first = '', second, unit] = found;
     const scale = unit === 'cm' ? 10 : 1;
     const upTo = /\b(?:up to|no (?:more|bigger|wider) than|under|below) $/.test(text.slice(0, found.index));
     const fields = SPOKEN_OF.find(([after]) => after.test(text.slice(found.index + whole.length)))?.[1];
     const most = Number(second ?? first) * scale;
-    return fields ? [{ text: whole, least: upTo ? 0 : Number(first) * scale, most, fields }] : [];
+    return fields ? [{ text: whole, in: field, least: upTo ? 0 : Number(first) * scale, most, fields }] : [];
   });
 
 type Size = {
@@ -75,12 +77,12 @@ function* onThePiece(recipe: BoardRecipe): Generator<[Fault, readonly PropertyKe
 /** A measure that a text gives and that the board contradicts. */
 function* asSaid(recipe: BoardRecipe, said: readonly Said[]): Generator<[Fault, readonly PropertyKey[]]> {
   const sizes = sizesOf(recipe);
-  for (const { text, least, most, fields } of said) {
-    const spoken = sizes.filter(({ field }) => fields.includes(field));
+  for (const { text, in: field, least, most, fields } of said) {
+    const spoken = sizes.filter((size) => fields.includes(size.field));
     const [first] = spoken;
     if (first && !spoken.some((size) => size.least <= most && size.most >= least))
       yield [
-        { code: 'size-differs', said: text, field: first.field, drawn: [first.least, first.most] },
+        { code: 'size-differs', said: text, in: field, field: first.field, drawn: [first.least, first.most] },
         ['features', first.feature, first.field],
       ];
   }
@@ -115,7 +117,7 @@ const placed = (known: Knowledge): readonly Placed[] => [
 /** All that a board shows otherwise than its own words and `text`, what is said of the flaw beside them. */
 export function* boardFaults(recipe: BoardRecipe, text: string): Generator<[Fault, readonly PropertyKey[]]> {
   yield* onThePiece(recipe);
-  yield* asSaid(recipe, measuresIn(`${text}\n${recipe.alt}`));
+  yield* asSaid(recipe, [...measuresIn(text, 'looks'), ...measuresIn(recipe.alt, 'alt')]);
 }
 
 /** Every board shows what it says: in its place, large enough to see, and of the size that the flaw's own text names. */

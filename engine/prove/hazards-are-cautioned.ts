@@ -34,6 +34,7 @@ export function* hazardsAreCautioned(known: Knowledge): Generator<Issue> {
             file: remedy.file,
             line: remedy.lineOf(['steps', index]),
             code: 'no-caution',
+            of: 'step',
             step: step.say,
             hazard: hole.hazard,
             lacks: hole.lacks,

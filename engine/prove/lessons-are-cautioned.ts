@@ -103,6 +103,7 @@ export function* lessonsAreCautioned(known: Knowledge): Generator<Issue> {
         file: lesson.file,
         line: lesson.lineOf(['rules']),
         code: 'no-caution',
+        of: 'lesson',
         step: lesson.title,
         hazard,
         lacks,

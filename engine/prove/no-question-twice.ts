@@ -10,8 +10,9 @@ export function* noQuestionTwice(known: Knowledge): Generator<Issue> {
     for (const { branch, path, answers } of visits(defect.tree)) {
       if (!isAsk(branch)) continue;
       const where = () => ({ file: defect.file, line: defect.lineOf(['tree', ...path, 'ask']) });
-      if (answers.some((one) => one.question === branch.ask)) {
-        yield { ...where(), code: 'asked-twice', question: branch.ask };
+      const asked = answers.find((one) => one.question === branch.ask);
+      if (asked) {
+        yield { ...where(), code: 'asked-twice', question: branch.ask, answer: asked.answer };
         continue;
       }
       const on = answers.reduce((sum, one) => withAnswer(sum, one.question, one.answer), emptyCase());

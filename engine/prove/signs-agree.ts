@@ -21,9 +21,10 @@ function* signsFollowTheFamilies(known: Knowledge): Generator<Issue> {
           file,
           line: lineOf(['signs', question]),
           code: 'sign-differs',
+          by: 'families',
           question,
           sign,
-          says: `its families tell ${answers.size === 1 ? only : 'now yes, now no'}`,
+          tell: only !== undefined && answers.size === 1 ? only : 'now yes, now no',
         };
     }
 }
@@ -41,9 +42,11 @@ function* handoversAgreeWithSigns(known: Knowledge): Generator<Issue> {
             file,
             line: lineOf(['tree', ...path]),
             code: 'sign-differs',
+            by: 'handover',
             question,
             sign,
-            says: `this tree hands over to "${branch.defect}" on ${answer}`,
+            to: branch.defect,
+            answer,
           };
       }
     }

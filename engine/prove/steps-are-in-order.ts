@@ -11,15 +11,32 @@ import { isTaken } from '../resolve.ts';
 /** What lies on the piece: `rest` is acid or stripper that has to be washed off before dust or a coat. */
 type Bench = { stage: Stage; dusty: boolean; tinted: boolean; rest: 'acid' | 'stripper' | undefined };
 
+/** What a step does too early, and the step that has to come before it. */
+type Lack = { readonly what: string; readonly mend: string };
+const above = (step: string, that = ''): string => `add a step above it${that}: - { ${step}, say: … }`;
+const SOFT: Lack = {
+  what: 'comes on a film that has not dried',
+  mend: above('kind: wait, until: recoatable'),
+};
+
 /** What each kind of step needs of the bench before it; undefined where nothing is missing. */
-const missing = (step: Step, bench: Bench): string | undefined => {
-  const hard = reached(bench.stage, 'recoatable') ? undefined : 'wait until recoatable before it';
+const missing = (step: Step, bench: Bench): Lack | undefined => {
+  const hard = reached(bench.stage, 'recoatable') ? undefined : SOFT;
   if (bench.rest && (step.kind === 'sand' || step.kind === 'coat'))
     return bench.rest === 'acid'
-      ? 'rinse the acid off with water before it: its crystals must not become dust'
-      : 'wash the stripper off before it';
+      ? {
+          what: 'comes over acid, whose crystals must not become dust',
+          mend: above('kind: wipe, with: damp-cloth', ' that rinses it off'),
+        }
+      : {
+          what: 'comes over stripper',
+          mend: above('kind: wipe, with: mineral-spirits', ' that washes it off'),
+        };
   if (bench.rest === 'stripper' && step.kind === 'wipe' && step.with === 'vacuum')
-    return 'wash the stripper off before it: the motor of a vacuum lights its vapor';
+    return {
+      what: 'brings a vacuum, whose motor lights vapor, to stripper',
+      mend: above('kind: wipe, with: mineral-spirits', ' that washes it off'),
+    };
   switch (step.kind) {
     case 'sand':
     case 'strip':
@@ -29,10 +46,18 @@ const missing = (step: Step, bench: Bench): string | undefined => {
       return step.tool === 'razor' || step.tool === 'card-scraper' ? hard : undefined;
     case 'coat':
       if (hard) return hard;
-      if (bench.dusty) return 'wipe off the sanding dust before it';
-      return step.product === 'tinted-same' && !bench.tinted ? 'mix the tint before it' : undefined;
+      if (bench.dusty)
+        return {
+          what: 'goes on over sanding dust',
+          mend: above('kind: wipe, with: vacuum', ' that takes the dust off'),
+        };
+      return step.product === 'tinted-same' && !bench.tinted
+        ? { what: 'lays a tinted coat that nothing has mixed', mend: above('kind: mix, what: tint') }
+        : undefined;
     case 'wait':
-      return step.until || step.hours ? undefined : 'say until: or hours:';
+      return step.until || step.hours
+        ? undefined
+        : { what: 'does not say how long', mend: 'add until: recoatable or hours: [2, 12] to it' };
     case 'wipe':
     case 'look':
     case 'mix':
@@ -103,7 +128,7 @@ export function* stepsAreInOrder(known: Knowledge): Generator<Issue> {
             line: remedy.lineOf(['steps', index]),
             code: 'step-order',
             step: step.say,
-            needs,
+            ...needs,
           };
         }
         bench = after(step, bench);

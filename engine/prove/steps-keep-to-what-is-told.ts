@@ -5,26 +5,30 @@ import type { Knowledge } from '../knowledge.ts';
 import type { FactName, ValueOf } from '../model/facts.ts';
 import { isTaken } from '../resolve.ts';
 
+const MEND = 'add a when: that shuts this out, or word the step for both';
+
 /** No step that a case is told contradicts what the case knows, whatever is told of it. */
 export function* stepsKeepToWhatIsTold(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
     for (const [index, step] of remedy.steps.entries())
-      for (const { told, step: against, why } of CONTRADICTIONS) {
+      for (const { told, step: against, why, mend = MEND } of CONTRADICTIONS) {
         if (!against(step)) continue;
-        const wrong = Object.entries(told).flatMap(([fact, values]) =>
-          [values].flat().filter((value) => {
+        for (const [fact, values] of Object.entries(told)) {
+          const wrong = [values].flat().filter((value) => {
             const on = withFact(emptyCase(), fact as FactName, value as ValueOf<FactName>);
             return isTaken(known, on, step) !== 'no';
-          }),
-        );
-        if (wrong.length)
-          yield {
-            file: remedy.file,
-            line: remedy.lineOf(['steps', index]),
-            code: 'against-told',
-            step: step.say,
-            told: wrong.join(', '),
-            why,
-          };
+          });
+          if (wrong.length)
+            yield {
+              file: remedy.file,
+              line: remedy.lineOf(['steps', index]),
+              code: 'against-told',
+              step: step.say,
+              fact,
+              told: wrong.map(String),
+              why,
+              mend,
+            };
+        }
       }
 }

@@ -14,20 +14,22 @@ type ToldText = {
   readonly remedy: Entry<'remedy'>;
   readonly at: readonly PropertyKey[];
   readonly say: string;
+  readonly of: 'step' | 'act' | 'if-not';
 };
 
 /** The hazards that words tell of and that nothing around them has. */
-function* untold({ remedy, at, say }: ToldText, told: ReadonlySet<string>): Generator<Issue> {
-  for (const [hazard, word] of hazardsSaid(say))
-    if (!told.has(hazard))
-      yield {
-        file: remedy.file,
-        line: remedy.lineOf(at),
-        code: 'hazard-untold',
-        step: say,
-        hazard,
-        word,
-      };
+function* untold({ remedy, at, say, of }: ToldText, told: ReadonlySet<string>): Generator<Issue> {
+  const lacking = [...hazardsSaid(say)].filter(([hazard]) => !told.has(hazard));
+  for (const [word, all] of Map.groupBy(lacking, ([, said]) => said))
+    yield {
+      file: remedy.file,
+      line: remedy.lineOf(at),
+      code: 'hazard-untold',
+      of,
+      step: say,
+      hazards: all.map(([hazard]) => hazard),
+      word,
+    };
 }
 
 /** What a step is known to do for some facts, but of mist: a coat of which it is not said is laid by hand as well. */
@@ -40,7 +42,7 @@ const doesAll = (steps: readonly Step[]): ReadonlySet<string> => new Set(steps.f
 function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
   for (const [stage, act] of Object.entries(remedy.now)) {
     if (!act || act.do === 'repair') continue;
-    yield* untold({ remedy, at: ['now', stage, 'say'], say: act.say }, doesAll(stepsOfAct(act)));
+    yield* untold({ remedy, at: ['now', stage, 'say'], say: act.say, of: 'act' }, doesAll(stepsOfAct(act)));
   }
 }
 
@@ -48,7 +50,7 @@ function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
 function* nextTriesTell(known: Knowledge, remedy: Entry<'remedy'>): Generator<Issue> {
   const { say, remedy: next } = remedy['if-not'];
   const steps = [...remedy.steps, ...(next ? known.get('remedy', next).steps : [])];
-  yield* untold({ remedy, at: ['if-not', 'say'], say }, doesAll(steps));
+  yield* untold({ remedy, at: ['if-not', 'say'], say, of: 'if-not' }, doesAll(steps));
 }
 
 /**
@@ -65,11 +67,12 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
           file: remedy.file,
           line: remedy.lineOf(['steps', index]),
           code: 'hazard-untold',
+          of: 'step',
           step: step.say,
-          hazard: 'mist',
+          hazards: ['mist'],
           word: spray,
         };
-      yield* untold({ remedy, at: ['steps', index], say: step.say }, tells);
+      yield* untold({ remedy, at: ['steps', index], say: step.say, of: 'step' }, tells);
     }
     yield* actsTell(remedy);
     yield* nextTriesTell(known, remedy);

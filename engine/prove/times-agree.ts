@@ -19,15 +19,16 @@ export function* timesAgree(known: Knowledge): Generator<Issue> {
       // Where steps follow they say themselves when to look again.
       if (!act || act.do === 'repair' || act.do === 'stop') continue;
       const again = act.again ?? known.get('doing', act.do).again;
-      const early = DAYS.test(act.say) && NEXT_DAY.test(again);
+      const [days] = (NEXT_DAY.test(again) && act.say.match(DAYS)) || [];
       const past = stage !== 'wet' && stage !== 'setting' && stage !== 'overdue' && DRY_TO_TOUCH.test(again);
-      if (early || past)
+      if (days !== undefined || past)
         yield {
           file: remedy.file,
           line: remedy.lineOf(['now', stage]),
           code: 'times-differ',
           stage,
           again,
+          days,
         };
     }
 }

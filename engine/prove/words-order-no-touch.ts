@@ -54,7 +54,7 @@ function* inRemedies(known: Knowledge): Generator<Issue> {
           line: remedy.lineOf(['now', place, field]),
           code: 'touch-ordered',
           order,
-          where: `where the act at the stage ${place} says "${act.do}"`,
+          where: `where "do: ${act.do}" leaves it alone (${place})`,
         };
     }
   }
@@ -70,7 +70,7 @@ function* inDefect(defect: Entry<'defect'>): Generator<Issue> {
       line: defect.lineOf(['while-wet']),
       code: 'touch-ordered',
       order: wet,
-      where: 'where a coat is wet or setting',
+      where: 'while it is wet or setting',
     };
   for (const { branch, path } of visits(defect.tree)) {
     const order = 'leave' in branch ? touchOrdered(branch.leave) : undefined;
@@ -80,7 +80,7 @@ function* inDefect(defect: Entry<'defect'>): Generator<Issue> {
         line: defect.lineOf(['tree', ...path, 'leave']),
         code: 'touch-ordered',
         order,
-        where: 'where the film is left as it is, whatever its stage',
+        where: 'where it is left as it is, whatever its stage',
       };
   }
 }

@@ -33,8 +33,8 @@ const meansOf = (step: Step): string | undefined =>
 const coatsAgeBeforeWork = each((step, before) =>
   step.kind === 'wait' && step.from === 'coat' && since(before, 'coat').some(({ kind }) => kind !== 'wait')
     ? {
-        what: `"${step.say}" counts from when the coat was laid, and comes after other work`,
-        mend: 'put it before the first step, or leave out from: coat',
+        what: `"${step.say}" counts from the day the coat was laid, but stands after other work`,
+        mend: 'move it up to be the first step, or delete from: coat on this line',
       }
     : undefined,
 );
@@ -96,8 +96,8 @@ const triedBeforeUse = each((step, before) =>
   step.kind === 'test-patch' &&
   before.some((other) => meansOf(other) === step.tries && bothAreTaken(step, other))
     ? {
-        what: `"${step.say}" comes after ${step.tries} was used on the piece`,
-        mend: 'put the trial before it',
+        what: `"${step.say}" comes when ${step.tries === 'same' ? 'the finish' : step.tries.replaceAll('-', ' ')} is on the piece already`,
+        mend: 'move the trial above the step that lays it',
       }
     : undefined,
 );

@@ -14,7 +14,6 @@ import { nearest, nearestId } from '#engine/nearest.ts';
 import { boardFaults } from '#engine/prove/boards-fit.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
-import { unreadable } from '#engine/unreadable.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { FEATURE_GROUPS, shownBest, type WrittenBoard } from '../build/pictures/feature-fields.ts';
 import { featurePage } from '../build/pictures/feature-page.ts';
@@ -77,8 +76,7 @@ const warn = (
 };
 
 const drawEntry = async (entry: RawEntry): Promise<void> => {
-  if (entry.broken)
-    return fail(say({ file: entry.file, line: entry.broken.line, ...unreadable(entry.broken) }));
+  if (entry.broken) return fail(say({ file: entry.file, line: entry.broken.line, ...entry.broken.fault }));
   const boards = boardsOf(entry);
   if (!boards) return;
   if (boards.length === 0)

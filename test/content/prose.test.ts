@@ -140,7 +140,7 @@ describe('the wording of the content', () => {
       'content/wording.yaml:6: the exception for content/terms/gone.mdx is no longer needed; remove it',
     ]);
     expect(toldOf(page('It is so.'), { 'content/wording.yaml': 'speled: [recoat]\n' })).toEqual([
-      'content/wording.yaml:1: there is no key "speled" here; did you mean "spelled"?',
+      'content/wording.yaml:1: there is no field "speled" here; did you mean "spelled"?',
     ]);
   });
 });

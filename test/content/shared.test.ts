@@ -79,8 +79,8 @@ steps:
     const linked = link(filled([slip], shared));
     const told = linked.ok ? [] : linked.issues.filter(({ code }) => code === 'unknown-name').map(say);
     expect(told).toEqual([
-      'content/slip.mdx:2: there is no kind of repair "oyl" in content/acts.yaml; did you mean "oil"?',
-      'content/slip.mdx:3: there is no common step "dusk" in content/steps.yaml; did you mean "dust"?',
+      'content/slip.mdx:2: there is no kind of repair "oyl"; did you mean "oil"? Change it here (content/acts.yaml has them all)',
+      'content/slip.mdx:3: there is no shared step "dusk"; did you mean "dust"? Change it here (content/steps.yaml has them all)',
     ]);
   });
 });
@@ -127,6 +127,6 @@ changes: [{ on: 2026-11-28, what: More, why: Better }, { on: 2026-11-25 }]
 it('tells a shared act or step that nothing uses', () => {
   expect(sharedFaults(join(process.cwd(), 'test/content/unused')).map(say)).toEqual([
     'content/acts.yaml:4: nothing uses the kind of repair "varnish"; write its name in a remedy, or remove it',
-    'content/steps.yaml:3: nothing uses the common step "polish-up"; write its name in a remedy, or remove it',
+    'content/steps.yaml:3: nothing uses the shared step "polish-up"; write its name in a remedy, or remove it',
   ]);
 });

@@ -52,24 +52,24 @@ const KEYS: Partial<Record<EntryKind, readonly string[]>> = {
 const misspelt = (key: string): Slip => [
   new RegExp(`^${key}:`),
   (line) => line.replace(key, swapped(key)),
-  new RegExp(`there is no key "${swapped(key)}" here; did you mean "[a-z-]+"\\?`),
+  new RegExp(`there is no field "${swapped(key)}" here; did you mean "[a-z-]+"\\?`),
 ];
-const COLON: Slip[2] = /holds a colon, .*put the whole text between quotes/;
-const COMMA: Slip[2] = /a comma cut this text in two: .*put the whole text between quotes/;
+const COLON: Slip[2] = /holds a colon, .*put the whole text between quotes: [a-z-]+: (['"]).+\1$/;
+const COMMA: Slip[2] = /a comma cut this text in two: .*put the whole text between quotes: say: ".+, .+"$/;
 
 const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
   defect: [
-    [/^often: /, 'often: comon', /"comon" can not stand at often; did you mean "common"\?/],
+    [/^often: /, 'often: comon', /"comon" can not stand after "often:"; did you mean "common"\?/],
     [
       /^families: \[/,
       'families: [water-basd]',
-      /"water-basd" can not stand at families\.0; did you mean "water-based"\?/,
+      /"water-basd" can not stand after "families:"; did you mean "water-based"\?/,
     ],
     [/^ {2}round-spots: /, '  round-spot: yes', /no question "round-spot"; did you mean "round-spots"\?/],
     [
       /^ {2}stands-up: /,
       '  stands-up: yess',
-      /"yess" can not stand at signs\.stands-up; did you mean "yes"\?/,
+      /"yess" can not stand after "stands-up:" under "signs:"; did you mean "yes"\?/,
     ],
     [/^look-alikes: \[/, 'look-alikes: [lap-mark]', /no defect "lap-mark"; did you mean "lap-marks"\?/],
     [
@@ -85,79 +85,92 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ +(yes|no): \{ remedy: /,
       (line) => line.replace('remedy:', 'remidy:'),
-      /a branch needs exactly one of ask, remedy, defect, leave/,
+      /no field "remidy" here; did you mean "remedy"\?/,
     ],
     [/^summary: [^'"]/, 'summary: A white veil: nearly always normal.', COLON],
     [/^looks: [^'"]/, 'looks: Dry: a gray fog.', COLON],
     [/^changes: \[\{ on/, 'changes: [{ on: 28.11.2026 }]', /write the year first: 2026-11-28/],
     [/^changes: \[\{ on/, 'changes: [{ on: 11/28/2026 }]', /write the year first: 2026-11-28/],
-    [/^changes: \[\{ on/, 'changes: [{ on: last week }]', /write a day as year-month-day/],
-    [/^changes: \[\{ on/, 'changes: [{ on: 2026-13-40 }]', /write a day as year-month-day/],
-    [/^also:/, 'also: cloudy', /./, 0],
+    [
+      /^changes: \[\{ on/,
+      'changes: [{ on: last week }]',
+      /"last week", which is no date, stands after "on:" in change 1; write the day as year-month-day/,
+    ],
+    [/^changes: \[\{ on/, 'changes: [{ on: 2026-13-40 }]', /no day of the calendar \(there is no month 13\)/],
+    [
+      /^also:/,
+      'also: cloudy',
+      /"cloudy", .*, can not stand after "also:"; put it on a line of its own below/,
+    ],
     [
       /^ {4}base: \{ /,
       '    base: { paint: navi }',
-      /"navi" can not stand at boards\.\d\.base\.paint; did you mean "navy"\?/,
+      /"navi" can not stand after "paint:" under "base:" in board \d+; did you mean "navy"\?/,
     ],
-    [/^ {2}- width-mm: /, '  - width: 60', /no key "width" here; did you mean "width-mm"\?/],
+    [/^ {2}- width-mm: /, '  - width: 60', /no field "width" here; did you mean "width-mm"\?/],
     [
       /^ {4}base: \{ /,
       '    base: { wood: oke }',
-      /"oke" can not stand at boards\.\d\.base\.wood; did you mean "oak"\?/,
+      /"oke" can not stand after "wood:" under "base:" in board \d+; did you mean "oak"\?/,
     ],
     [
       /^ {4}grade: common-practice/,
       '    grade: comon-practice',
-      /"comon-practice" can not stand at claims\.\d+\.grade; did you mean "common-practice"\?/,
+      /"comon-practice" can not stand after "grade:" in claim \d+; did you mean "common-practice"\?/,
     ],
     [/^ {4}source: /, '    source: film-s7x', /no source "film-s7x"; did you mean/],
-    [/^ {4}source: /, '    sorce: film-s7', /no key "sorce" here; did you mean "source"\?/],
-    [/^ {4}grade: common-practice/, '    grade: published', /is published but names no source/, -1],
-    [/^signs:/, 'signs', /a field has no colon after its name; write a colon/, 1],
-    [/^prevent:/, 'prevent: [unclosed', /a list that begins with \[ is not closed; put \] at its end/],
+    [/^ {4}source: /, '    sorce: film-s7', /no field "sorce" here; did you mean "source"\?/],
+    [
+      /^ {4}grade: common-practice/,
+      '    grade: published',
+      /is marked grade: published, but names no source/,
+      -1,
+    ],
+    [/^signs:/, 'signs', /a colon is missing after "signs"; write signs:$/],
+    [
+      /^prevent:/,
+      'prevent: [unclosed',
+      /a "\[" is opened after "prevent:" and never closed; take out \[unclosed/,
+    ],
   ],
   remedy: [
     [
       /^ {2}- \{ kind: sand, grit: /,
       (line) => line.replace(/grit: \d+/, 'grit: P180'),
-      /"P180" can not stand at steps\.\d+\.grit/,
+      /"P180" can not stand after "grit:" in step \d+/,
     ],
     [
       /^ {2}- \{ kind: sand, grit: /,
       (line) => line.replace(/grit: \d+/, 'grit: 321'),
-      /"321" can not stand at steps\.\d+\.grit; did you mean "320"\?/,
+      /"321" can not stand after "grit:" in step \d+; did you mean "320"\?/,
     ],
     [
       /^ {2}- \{ kind: wipe, with: /,
       (line) => line.replace(/with: [a-z-]+/, 'with: damp-clot'),
-      /"damp-clot" can not stand at steps\.\d+\.with; did you mean "damp-cloth"\?/,
+      /"damp-clot" can not stand after "with:" in step \d+; did you mean "damp-cloth"\?/,
     ],
     [
       /^ {2}- \{ kind: wait, until: /,
       (line) => line.replace(/until: [a-z-]+/, 'until: recotable'),
-      /"recotable" can not stand at steps\.\d+\.until; did you mean "recoatable"\?/,
+      /"recotable" can not stand after "until:" in step \d+; did you mean "recoatable"\?/,
     ],
     [
       /^ {2}- \{ kind: wait, until: /,
       (line) => line.replace(/until: [a-z-]+/, 'hours: 2-12'),
-      /write \[2, 12\]/,
+      /can not stand after "hours:" in step \d+; write two numbers in brackets: \[2, 12\]/,
     ],
     [
       /^ {2}- \{ kind: coat, product: /,
       (line) => line.replace(/product: [a-z-]+/, 'prodct: same'),
-      /no key "prodct" here; did you mean "product"\?/,
+      /no field "prodct" here; did you mean "product"\?/,
     ],
     [
       /^ {2}- \{ kind: scrape, tool: /,
       (line) => line.replace(/tool: [a-z-]+/, 'tool: raizor'),
-      /"raizor" can not stand at steps\.\d+\.tool; did you mean "razor"\?/,
+      /"raizor" can not stand after "tool:" in step \d+; did you mean "razor"\?/,
     ],
-    [
-      /^ {2}- (vacuum|dust-then-wipe)$/,
-      '  - vacum',
-      /no common step "vacum" in content\/steps\.yaml; did you mean "vacuum"\?/,
-    ],
-    [/^ {2}as: oil$/, '  as: oyl', /no kind of repair "oyl" in content\/acts\.yaml; did you mean "oil"\?/],
+    [/^ {2}- (vacuum|dust-then-wipe)$/, '  - vacum', /no shared step "vacum"; did you mean "vacuum"\?/],
+    [/^ {2}as: oil$/, '  as: oyl', /no kind of repair "oyl"; did you mean "oil"\?/],
     [/^if-not: \{ say/, (line) => line.replace(/\{.*/, '{ say: Sand it, then wait for it to dry. }'), COMMA],
     [
       /^if-not: \{ say/,
@@ -166,53 +179,69 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     ],
     [/^summary: [^'"]/, 'summary: One thing: sand it.', COLON],
     [/^worked: [^'"]/, 'worked: Look: nothing is seen.', COLON],
-    [/^claims:/, 'claims: none', /a field has a text on its own line and more fields below it/],
+    [
+      /^claims:/,
+      'claims: none',
+      /"none" stands after "claims:", .*; take out "none", or take out the lines below/,
+    ],
     [
       /^ {2}setting: \{/,
       '  setting: { do: leeve, say: Leave it alone for now., not: No cloth at all. }',
-      /"leeve" can not stand at now\.setting\.do; did you mean "leave"\?/,
+      /"leeve" can not stand after "do:" under "setting:"; did you mean "leave"\?/,
     ],
-    [/^prevent:/, "prevent: 'unclosed", /a text that begins with ' is not closed; put ' at its end/],
+    [
+      /^prevent:/,
+      "prevent: 'unclosed",
+      /a quote mark, ', is opened after "prevent:" and never closed; take out 'unclosed/,
+    ],
   ],
   question: [
-    [/^by: /, 'by: luk', /"luk" can not stand at by; did you mean "look"\?/],
-    [/^safe-from: /, 'safe-from: weet', /"weet" can not stand at safe-from; did you mean "wet"\?/],
-    [/^effort: /, 'effort: 4', /effort does not fit/],
-    [/^effort: /, 'effort: easy', /effort does not fit/],
-    [/^ask: /, 'ask: Is it round.', /a question ends with a question mark/],
-    [/^ask: /, 'ask: [', /a list that begins with \[ is not closed/, 1],
-    [/^usually: /, 'usually: mostly', /"mostly" can not stand at usually/],
+    [/^by: /, 'by: luk', /"luk" can not stand after "by:"; did you mean "look"\?/],
+    [/^safe-from: /, 'safe-from: weet', /"weet" can not stand after "safe-from:"; did you mean "wet"\?/],
+    [/^effort: /, 'effort: 4', /"4" can not stand after "effort:"; write 1, 2 or 3$/],
+    [/^effort: /, 'effort: easy', /"easy" can not stand after "effort:"; write 1, 2 or 3$/],
+    [/^ask: /, 'ask: Is it round.', /end the question with a question mark: Is it round\?$/],
+    [/^ask: /, 'ask: [', /a "\[" is opened after "ask:" and never closed; take it out/],
+    [/^usually: /, 'usually: mostly', /"mostly" can not stand after "usually:"/],
     [/^how: [^'"]/, 'how: Look twice: near and far.', COLON],
     [
       /^ {2}- \{ when: \{ family/,
       (line) => line.replace('family', 'familly'),
       /no fact or question "familly"; did you mean "family"\?/,
     ],
-    [/^ {2}- \{ when: \{ family/, (line) => line.replace(/: \[?[a-z-]+/, ': [oyl'), /./],
+    [
+      /^ {2}- \{ when: \{ family/,
+      (line) => line.replace(/family: \[?[a-z-]+/, 'family: [oyl'),
+      /"oyl" is no value of "family"; did you mean "oil"\?/,
+    ],
     [
       /^ {2}- \{ when: /,
       (line) => line.replace(/answer: (yes|no)/, 'answer: maybe'),
-      /"maybe" can not stand at known\.\d+\.answer/,
+      /"maybe" can not stand after "answer:" in no\. \d+ under "known:"/,
     ],
   ],
   rule: [
-    [/^kind: /, 'kind: causion', /"causion" can not stand at kind; did you mean "caution"\?/],
-    [/^level: /, 'level: cair', /"cair" can not stand at level; did you mean "care"\?/],
-    [/^hazards: \[/, 'hazards: [dusst]', /"dusst" can not stand at hazards\.0; did you mean "dust"\?/],
+    [/^kind: /, 'kind: causion', /"causion" can not stand after "kind:"; did you mean "caution"\?/],
+    [/^level: /, 'level: cair', /"cair" can not stand after "level:"; did you mean "care"\?/],
+    [/^hazards: \[/, 'hazards: [dusst]', /"dusst" can not stand after "hazards:"; did you mean "dust"\?/],
     [/^defers: /, 'defers: The label: it wins.', COLON],
   ],
   source: [
-    [/^kind: /, 'kind: artcle', /"artcle" can not stand at kind; did you mean "article"\?/],
-    [/^year: /, 'year: about 2008', /year does not fit/],
-    [/^title: /, 'title: ', /title does not fit|"title" is missing/],
-    [/^---$/, '--', /no front matter/, 0],
+    [/^kind: /, 'kind: artcle', /"artcle" can not stand after "kind:"; did you mean "article"\?/],
+    [
+      /^year: /,
+      'year: about 2008',
+      /"about 2008" can not stand after "year:"; write a whole number from 1800 to 2100, or undated/,
+    ],
+    [/^title: /, 'title: ', /nothing stands after "title:"; write it there/],
+    [/^---$/, '--', /the first line is "--"; write three hyphens/, 0],
   ],
   term: [
     [/^means: [^'"]/, 'means: Two things: one.', COLON],
-    [/^term: /, 'therm: tack', /no key "therm" here; did you mean "term"\?/],
+    [/^term: /, 'therm: tack', /no field "therm" here; did you mean "term"\?/],
   ],
-  product: [[/^name: /, 'name: 7', /name does not fit/]],
-  lesson: [[/^title: /, 'title: [a, b]', /title does not fit/]],
+  product: [[/^name: /, 'name: 7', /only a number, 7, stands after "name:"; write it in words/]],
+  lesson: [[/^title: /, 'title: [a, b]', /a list, .*, stands after "title:"; write one text/]],
 };
 
 type Done = { readonly file: string; readonly line: number; readonly told: RegExp; readonly slip: string };
@@ -295,8 +324,8 @@ describe('a slip', () => {
         'words.yaml',
         of(wordsTable),
         [
-          [/^spellings:/, 'spelings:', /no key "spelings" here; did you mean "spellings"\?/],
-          [/^ {2}clowdy: /, '  clowdy: Cloudy!', /one word in lower case/],
+          [/^spellings:/, 'spelings:', /no field "spelings" here; did you mean "spellings"\?/],
+          [/^ {2}clowdy: /, '  clowdy: Cloudy!', /write one word in small letters, .*: cloudy$/],
         ],
       ],
       [
@@ -306,7 +335,7 @@ describe('a slip', () => {
           [
             /^- \{ term: water-based/,
             '- { therm: water-based, why: It is what the can says. }',
-            /no key "therm" here; did you mean "term"\?/,
+            /no field "therm" here; did you mean "term"\?/,
           ],
         ],
       ],
@@ -319,7 +348,11 @@ describe('a slip', () => {
             'remedy/clear-the-mold-first: dry-the-mold',
             /no remedy "dry-the-mold"/,
           ],
-          [/^remedy\/test-the-bond/, 'remdy/old: sand-and-recoat', /write kind\/old-id/],
+          [
+            /^remedy\/test-the-bond/,
+            'remdy/old: sand-and-recoat',
+            /"remdy\/old" can not stand here as a name; did you mean "remedy\/old"\?/,
+          ],
           [
             /^remedy\/test-the-bond/,
             'remedy/sand-and-recoat: scrape-then-seal',
@@ -334,9 +367,9 @@ describe('a slip', () => {
           [
             /^ {4}do: leave/,
             '    do: leeve',
-            /"leeve" can not stand at film\.wet\.do; did you mean "leave"\?/,
+            /"leeve" can not stand after "do:" under "wet:"; did you mean "leave"\?/,
           ],
-          [/^ {2}setting:/, '  seting:', /no key "seting" here; did you mean "setting"\?/],
+          [/^ {2}setting:/, '  seting:', /no field "seting" here; did you mean "setting"\?/],
         ],
       ],
       [
@@ -344,7 +377,11 @@ describe('a slip', () => {
         sharedFaults,
         [
           [/with: vacuum/, (line) => line.replace('with: vacuum', 'with: vacum'), /did you mean "vacuum"\?/],
-          [/^dust-then-wipe:/, 'dust-then-wype:', /nothing uses the common step "dust-then-wype"/],
+          [
+            /^dust-then-wipe:/,
+            'dust-then-wype:',
+            /nothing uses the shared step "dust-then-wype"; did you mean "dust-then-wipe", which a remedy asks for\?/,
+          ],
         ],
       ],
       [
@@ -354,7 +391,7 @@ describe('a slip', () => {
           [
             /source: [a-z]/,
             (line) => line.replace(/source: [a-z0-9-]+/, 'source: no-such-book'),
-            /no source "no-such-book"/,
+            /no source "no-such-book"; write the name of a file in content\/sources here/,
           ],
         ],
       ],
@@ -369,13 +406,17 @@ describe('a slip', () => {
           ],
         ],
       ],
-      ['choices.yaml', of(choicesTable), [[/^[a-z-]+:/, (line) => `x${line}`, /there is no key "x/]]],
+      ['choices.yaml', of(choicesTable), [[/^[a-z-]+:/, (line) => `x${line}`, /there is no field "x/]]],
       [
         'hear/language.yaml',
         of(languageTable),
-        [[/^not-denying:/, 'not-denyin:', /no key "not-denyin" here; did you mean "not-denying"\?/]],
+        [[/^not-denying:/, 'not-denyin:', /no field "not-denyin" here; did you mean "not-denying"\?/]],
       ],
-      ['hear/facts.yaml', of(factsTable), [[/^family:/, 'familly:', /./]]],
+      [
+        'hear/facts.yaml',
+        of(factsTable),
+        [[/^family:/, 'familly:', /no field "familly" here; did you mean "family"\?/]],
+      ],
       [
         'hear/questions.yaml',
         of(questionsTable),
@@ -399,7 +440,7 @@ describe('a slip', () => {
           [
             /^ {2}page\/clock: /,
             (line) => line.replace('clock', 'clok'),
-            /or page\/ with one of clock, schedule/,
+            /"page\/clok" can not stand here as a name; did you mean "page\/clock"\?/,
           ],
         ],
       ],
@@ -448,13 +489,12 @@ describe('a slip', () => {
         [
           /^ {2}- \{ kind: wait, until: /,
           '  - { kind: coat, product: same, say: Lay one thin coat at once. }',
-          /comes before what it needs/,
-          0,
+          /comes on a film that has not dried; add a step above it: - \{ kind: wait, until: recoatable/,
         ],
         [
           /^ {2}setting: \{/,
           '  setting: { do: lift, say: Lift it with a brush., not: No cloth at all. }',
-          /at the stage setting this remedy says "lift"/,
+          /"do: lift" is more than a film at the stage "setting" bears; write do: leave or do: stop/,
         ],
       ],
       defect: [

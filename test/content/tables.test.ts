@@ -73,7 +73,9 @@ describe('the tables', () => {
     const { told, line } = spoiled('plan', 'published, source: film-s135 }', 'published }');
     expect(told).toHaveLength(1);
     expect(told[0]).toMatch(
-      new RegExp(`^content/plan.yaml:${line}: .*is published but names no source; add source`),
+      new RegExp(
+        `^content/plan.yaml:${line}: .*is marked grade: published, but names no source; add source: with the name of a file`,
+      ),
     );
   });
 
@@ -84,12 +86,12 @@ describe('the tables', () => {
     const value = spoiled('care', 'until: light-use, say', 'until: soon, say');
     expect(value.told).toHaveLength(1);
     expect(value.told[0]).toContain(
-      `content/care.yaml:${value.line}: "soon" can not stand at not-yet.1.until; use one of hand-over`,
+      `content/care.yaml:${value.line}: "soon" can not stand after "until:" in no. 2 under "not-yet:"; write one of hand-over`,
     );
     const misspelt = spoiled('care', 'promise:\n', 'promises:\n');
     expect(misspelt.told.join('\n')).toContain('"promises" here; did you mean "promise"?');
     const missing = spoiled('care', 'promise:\n', 'zzz:\n');
-    expect(missing.told.join('\n')).toContain('"promise" is missing; add promise');
+    expect(missing.told.join('\n')).toContain('the field "promise" is missing; add a line promise: …');
   });
 
   it('tell what is wrong with the sentences on sanding', () => {
@@ -99,7 +101,7 @@ describe('the tables', () => {
     expect(missing.told.join('\n')).toMatch(/content\/plan.yaml:\d+: .*no-film/);
     const other = spoiled('plan', 'micrometers: 125, say', 'micrometers: 120, say');
     expect(other.told).toEqual([
-      `content/plan.yaml:${other.line}: the value at sanding.too-thick.1 does not fit: the sentence names another thickness than micrometers; change the value`,
+      `content/plan.yaml:${other.line}: what does not fit stands after "too-thick:" under "sanding:"; name the same thickness after say: and after micrometers:`,
     ]);
   });
 
@@ -127,7 +129,7 @@ describe('the tables', () => {
     expect(told).toHaveLength(1);
     const at = Number(/^content\/care\.yaml:(\d+): /.exec(told[0] ?? '')?.[1]);
     expect(at).toBeGreaterThanOrEqual(line);
-    expect(told[0]).toContain('is not valid YAML');
+    expect(told[0]).toContain('a "[" is opened after "cleaning:" and never closed');
   });
 
   it('tell several faults at once, in the order of their lines, and throw them where a table is needed', () => {

@@ -99,7 +99,7 @@ describe('a touch is refused', () => {
         'while-wet': 'Bubbles are usual in a coat that was stroked. Prick them now.',
       })),
     ).toEqual([
-      `content/defects/bubbles.mdx:4: "Prick them now" orders a touch where a coat is wet or setting; ${MEND}`,
+      `content/defects/bubbles.mdx:4: "Prick them now" sends a hand to the film while it is wet or setting; ${MEND}`,
     ]);
   });
 
@@ -108,13 +108,13 @@ describe('a touch is refused', () => {
     const told = spoiled('bubbles', (data) => ({ ...data, tree }));
     expect(told).toHaveLength(1);
     expect(told[0]).toContain(
-      '"Wipe it off" orders a touch where the film is left as it is, whatever its stage',
+      '"Wipe it off" sends a hand to the film where it is left as it is, whatever its stage',
     );
   });
 
   it('in the words of a verdict that leaves it alone', () => {
     expect(spoiled('wait', (data) => ({ ...data, say: 'It is nearly dry. Press it flat now.' }))).toEqual([
-      `content/doings/wait.mdx:3: "Press it flat now" orders a touch under the verdict "Let it dry on"; ${MEND}`,
+      `content/doings/wait.mdx:3: "Press it flat now" sends a hand to the film under the verdict "Let it dry on"; ${MEND}`,
     ]);
   });
 
@@ -133,8 +133,8 @@ wax:
   setting: { do: leave, say: Leave it until it dries., not: Do not touch it. }
 `;
     expect(sharedFaults(textsWith('content/acts.yaml', acts)).map(say)).toEqual([
-      `content/acts.yaml:5: "Press the lip flat with" orders a touch where the act at the stage setting says "leave"; ${MEND}`,
-      `content/acts.yaml:10: "Wipe it off" orders a touch where the act at the stage setting says "leave"; ${MEND}`,
+      `content/acts.yaml:5: "Press the lip flat with" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
+      `content/acts.yaml:10: "Wipe it off" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
     ]);
   });
 });

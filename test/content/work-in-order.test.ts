@@ -51,7 +51,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:15: "Give the coat a full day." counts from when the coat was laid, and comes after other work; put it before the first step, or leave out from: coat',
+    'broken.mdx:15: "Give the coat a full day." counts from the day the coat was laid, but stands after other work; move it up to be the first step, or delete from: coat on this line',
   ],
   'a wait over sanding dust': [
     [WAIT, SAND, '{ kind: wait, until: recoatable, say: Wait once more. }', VACUUM, CLOTH, COAT, WAIT, LOOK],
@@ -92,7 +92,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       '{ kind: test-patch, tries: same, hours: [2, 24], say: Try it on a hidden spot. }',
       LOOK,
     ],
-    'broken.mdx:16: "Try it on a hidden spot." comes after same was used on the piece; put the trial before it',
+    'broken.mdx:16: "Try it on a hidden spot." comes when the finish is on the piece already; move the trial above the step that lays it',
   ],
   'a trial on dust': [
     [

@@ -9,7 +9,7 @@ const told = (schema: z.ZodType, value: unknown): string[] => {
   const parsed = whole.safeParse({ at: value });
   if (parsed.success) return [];
   return schemaFaults(parsed.error, { at: value }, whole).map(({ fault }) =>
-    fault.code === 'bad-value' ? fault.message : fault.code,
+    fault.code === 'bad-value' ? fault.wants : fault.code,
   );
 };
 
@@ -19,29 +19,48 @@ describe('a value that does not fit', () => {
     ['write something here', z.string().min(1), ''],
     ['write at most 3 letters', z.string().max(3), 'four'],
     ['give at least 2 in the list', z.array(z.string()).min(2), ['one']],
-    ['the list is empty; give at least one', z.array(z.string()).min(1), []],
+    ['write at least one in it', z.array(z.string()).min(1), []],
     ['give at most 1 in the list', z.array(z.string()).max(1), ['a', 'b']],
     ['write a number of at least 3', z.number().min(3), 1],
     ['write a number of at most 3', z.number().max(3), 4],
     ['write a number over 0', z.number().gt(0), 0],
     ['write a number under 9', z.number().lt(9), 9],
+    ['write 1, 2 or 3', z.int().min(1).max(3), 4],
+    ['write 1, 2 or 3', z.int().min(1).max(3), 'easy'],
+    ['write a number from 8 to 300', z.number().min(8).max(300), 7],
+    [
+      'write a whole number from 1800 to 2100, or undated',
+      z.union([z.int().min(1800).max(2100), z.literal('undated')]),
+      'about 2008',
+    ],
+    ['write the year first: 2026-11-28', z.iso.date(), '28.11.2026'],
+    ['write the year first: 2026-11-28', z.iso.date(), '11/28/2026'],
+    ['write 2026-01-05', z.iso.date(), '2026-1-5'],
+    ['write the day as year-month-day; 2026-11-28 is November 28, 2026', z.iso.date(), '2026-02-30'],
+    ['write the day as year-month-day; 2026-11-28 is November 28, 2026', z.iso.date(), 2026],
     ['write a whole number', z.number().int(), 1.5],
     ['write a multiple of 5', z.number().multipleOf(5), 3],
-    ['write a text', z.string(), 3],
+    ['write it in words, or put it between quotes: at: "3"', z.string(), 3],
+    ['write it in words', z.string().min(4), 3],
+    ['write one text, without them', z.string(), ['a', 'b']],
+    ['write it there', z.string(), null],
     ['write a number', z.number(), null],
     ['write true or false', z.boolean(), 3],
     ['write true', z.literal(true), false],
-    ['write a list: [one, two]', z.array(z.string()), 3],
-    ['write [2, 12]', z.tuple([z.number(), z.number()]), '2-12'],
+    ['put it between square brackets: at: [3]', z.array(z.string()), 3],
+    ['put it on a line of its own below, with a hyphen: - a', z.array(z.string()), 'a - b - c'],
+    ['write two numbers in brackets: [2, 12]', z.tuple([z.number(), z.number()]), '2-12'],
+    ['write two numbers in brackets: [2, 12]', z.tuple([z.number(), z.number()]), 'some'],
     ['write fields and their values: { field: value }', z.record(z.string(), z.string()), 3],
-    ['write a text, or write a list: [one, two]', z.union([z.string(), z.array(z.string())]), 3],
+    ['write a text, or a list: [one, two]', z.union([z.string(), z.array(z.string())]), 3],
     ['write a whole address: https://…', z.url(), 'here'],
     ['it is not of the form /^a/', z.string().regex(/^a/), 'b'],
     [
-      'a question ends with a question mark',
-      z.string().regex(/[?]$/, 'a question ends with a question mark'),
-      'b',
+      'end it with a question mark: Is it?',
+      z.string().regex(/[?]$/, 'end it with a question mark'),
+      'Is it.',
     ],
+    ['write one word: cloudy', z.string().regex(/^[a-z]+$/, 'write one word'), 'Cloudy!'],
   ];
   it.each(CASES)('is told: %s', (message, schema, value) => expect(told(schema, value)).toEqual([message]));
 });

@@ -45,7 +45,7 @@ describe('the pictures of a flaw', () => {
     const line = text.split('\n').findIndex((one) => one.includes('diameter-mm: 30')) + 1;
     expect(await board(['dull-spots'], folder)).toMatchObject({
       code: 1,
-      err: `${file}:${line}: there is no key "diametre-mm" here; did you mean "diameter-mm"?\n`,
+      err: `${file}:${line}: there is no field "diametre-mm" here; did you mean "diameter-mm"?\n`,
     });
   });
 });

@@ -18,8 +18,8 @@ afterAll(() => {
 
 describe('faults over the page', () => {
   it('are the lines of the check, and the first line of a check that broke', () => {
-    expect(faultsIn('content/a/b.mdx:3: there is no key "x" here; remove it\n\n1 fault.\n')).toEqual([
-      { file: 'content/a/b.mdx', line: 3, says: 'there is no key "x" here; remove it' },
+    expect(faultsIn('content/a/b.mdx:3: there is no field "x" here; remove it\n\n1 fault.\n')).toEqual([
+      { file: 'content/a/b.mdx', line: 3, says: 'there is no field "x" here; remove it' },
     ]);
     expect(faultsIn('')).toEqual([]);
     expect(faultsIn('SyntaxError: odd\n at …')).toEqual([
@@ -38,8 +38,8 @@ describe('faults over the page', () => {
     expect(watch.state()).toEqual({
       checking: false,
       faults: [
-        { file, line: 3, says: '"artcle" can not stand at kind; did you mean "article"?' },
-        { file: other, line: 3, says: expect.stringMatching(/^"buk" can not stand at kind/) },
+        { file, line: 3, says: '"artcle" can not stand after "kind:"; did you mean "article"?' },
+        { file: other, line: 3, says: expect.stringMatching(/^"buk" can not stand after "kind:"/) },
       ],
     });
     writeFileSync(join(copy, file), source('article'));

@@ -88,16 +88,18 @@ describe('a file of answers', () => {
     expect(unasked(read.told, asked)).toEqual([]);
   });
 
-  it('is refused for keys that there are not and for answers that it lacks, each by name', () => {
+  it('is refused for fields that there are not and for answers that it lacks, each by name', () => {
     expect(
       told(({ summary, signs, ...rest }) => ({ ...rest, sumary: summary, sings: signs, color: 'red' })),
     ).toEqual([
-      expect.stringMatching(/^answers\.json:\d+: there is no key "sumary" here; did you mean "summary"\?$/),
-      expect.stringMatching(/^answers\.json:\d+: there is no key "sings" here; did you mean "signs"\?$/),
-      expect.stringMatching(/^answers\.json:\d+: there is no key "color" here; use one of name, summary, /),
+      expect.stringMatching(/^answers\.json:\d+: there is no field "sumary" here; did you mean "summary"\?$/),
+      expect.stringMatching(/^answers\.json:\d+: there is no field "sings" here; did you mean "signs"\?$/),
+      expect.stringMatching(/^answers\.json:\d+: there is no field "color" here; use one of name, summary, /),
     ]);
     expect(told(() => ({}))).toEqual(
-      ['summary', 'alike', 'signs'].map((key) => `answers.json:1: "${key}" is missing; add ${key}: …`),
+      ['summary', 'alike', 'signs'].map(
+        (key) => `answers.json:1: the field "${key}" is missing; add a line ${key}: …`,
+      ),
     );
   });
 
@@ -112,7 +114,9 @@ describe('a file of answers', () => {
       '"maybe" can not stand',
     );
     const broken = readAnswers(known, 'answers.json', '{ "name": [');
-    expect('faults' in broken && broken.faults[0]).toMatch(/^answers\.json:\d: this is not valid JSON: /);
+    expect('faults' in broken && broken.faults[0]).toMatch(
+      /^answers\.json:1: a "\[" is opened after "name:" and never closed; /,
+    );
   });
 
   itAtLength('writes nothing where it is refused, or holds what nothing asks for', PATIENCE, async () => {

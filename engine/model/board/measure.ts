@@ -4,7 +4,7 @@ import { z } from 'zod';
 export const span = (least: number, most: number, what: string) =>
   z
     .tuple([z.number().min(least).max(most), z.number().min(least).max(most)])
-    .refine(([low, high]) => low <= high, 'the smaller number comes first')
+    .refine(([low, high]) => low <= high, 'write the smaller number first')
     .describe(what);
 
 /** Where it lies, in mm from the top left corner of the board. */

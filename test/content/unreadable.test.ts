@@ -1,0 +1,178 @@
+/** Slips in the marks of YAML that leave a file unreadable: each is told on its own line, in words without the parser's. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { FOLDERS } from '#engine/model/index.ts';
+import { say } from '#engine/say.ts';
+import { filesIn } from '../../content/tools/files.ts';
+import { parseFrontMatter } from '../../content/tools/read.ts';
+import { strayMark } from '../../content/tools/yaml-marks.ts';
+
+const told = (text: string): string | undefined => {
+  const { broken } = parseFrontMatter(text);
+  return broken && say({ file: 'page.mdx', line: broken.line, ...broken.fault });
+};
+
+const QUOTE = 'put the whole text between quotes';
+const AROUND = 'put quotes round the whole text, other ones than it holds';
+
+const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[] = [
+  ['often: common\nsigns\n  round: yes\n', 3, 'a colon is missing after "signs"; write signs:'],
+  ['name A spot\nsummary: x\n', 2, 'a colon is missing after "name"; write name: A spot'],
+  ['name: a\nsummary:x y\n', 3, 'a space is missing after "summary:"; write summary: x y'],
+  [
+    'ask: [\nhow: x\n',
+    2,
+    'a "[" is opened after "ask:" and never closed; take it out and write there what belongs after "ask:", or close it with "]"',
+  ],
+  [
+    'also: [one, two\noften: common\n',
+    2,
+    'a "[" is opened after "also:" and never closed; close it with "]" where it ends, or take it out',
+  ],
+  [
+    'prevent: [unclosed\n  - a\nclaims: []\n',
+    2,
+    'a "[" is opened after "prevent:" and never closed; take out [unclosed: what belongs to "prevent:" stands on the lines below',
+  ],
+  [
+    "prevent: 'unclosed\n  - it's\nclaims: []\n",
+    2,
+    'a quote mark, \', is opened after "prevent:" and never closed; take out \'unclosed: what belongs to "prevent:" stands on the lines below',
+  ],
+  [
+    'name: a\nkind: "article\n',
+    3,
+    'a quote mark, ", is opened after "kind:" and never closed; close it with the same mark where it ends, or take it out',
+  ],
+  [
+    'steps:\n  - { kind: sand, say: x\n  - { kind: look, say: y }\n',
+    3,
+    'a "{" is opened after "steps:" and never closed; close it with "}" where it ends, or take it out',
+  ],
+  [
+    'now: { wet: [x}, not: y }\n',
+    2,
+    'a "[" is opened after "wet:" and never closed; close it with "]" where it ends, or take it out',
+  ],
+  ['also: [one]]\nname: a\n', 2, 'a "]" closes nothing; take it out, or open it where it begins'],
+  [
+    'claims: none\n  - says: a\n    at: b\n',
+    2,
+    '"none" stands after "claims:", and what belongs to "claims:" follows on the lines below; take out "none", or take out the lines below',
+  ],
+  [
+    'looks: one two\n  three: four\n',
+    2,
+    '"one two" stands after "looks:", and what belongs to "looks:" follows on the lines below; take out "one two" or the lines below; a text of several lines stands between quotes',
+  ],
+  [
+    "say: 'don't touch'\n",
+    2,
+    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: "don't touch"`,
+  ],
+  [
+    'say: "Big" spots\n',
+    2,
+    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: '"Big" spots'`,
+  ],
+  [
+    'say: "Big" it\'s\n',
+    2,
+    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: '"Big" it''s'`,
+  ],
+  [
+    'a: { say: "Big" spots }\n',
+    2,
+    `the quote that is opened after "say:" ends before the text does; ${AROUND}`,
+  ],
+  ['say: *not* now\n', 2, `a text can not begin with * (after "say:"); ${QUOTE}: say: "*not* now"`],
+  ['say: @home\n', 2, `a text can not begin with @ (after "say:"); ${QUOTE}: say: "@home"`],
+  [
+    'say: Look: here\n',
+    2,
+    `the text "Look: here" holds a colon, which begins a new field; ${QUOTE}: say: "Look: here"`,
+  ],
+  [
+    'a: { say: Look: here, not: x }\n',
+    2,
+    `the text "Look: here" holds a colon, which begins a new field; ${QUOTE}: say: "Look: here"`,
+  ],
+  [
+    'a: { kind: sand grit: 320 }\n',
+    2,
+    'a comma is missing before "grit:"; write one: a comma parts the fields within { }',
+  ],
+  ['a: 1\nb: 2\na: 3\n', 4, 'the field "a" stands twice; keep one of the two, with all that belongs to it'],
+  [
+    'title: - one\n',
+    2,
+    'a list begins on the line of "title:"; begin each hyphen on a line of its own below it, or write the list between square brackets: [one, two]',
+  ],
+  [
+    'now:\n  wet: x\n not: y\n',
+    4,
+    'this line is set in otherwise than its neighbors; write it like the lines around it: fields that belong together begin at the same place, and no bracket, quote, colon or comma is missing or too much',
+  ],
+  ['now:\n\twet: x\n', 3, 'this line begins with a tab; write spaces in its place'],
+  [
+    'a: 1\n b: 2\n',
+    3,
+    '"b:" is set in by one space more than the line above it; begin both at the same place',
+  ],
+  [
+    'a: "x \\q"\n',
+    2,
+    "a backslash, \\, stands within double quotes; take it out, or write single quotes: '…'",
+  ],
+];
+
+describe('a file that can not be read', () => {
+  it.each(SLIPS)('is told of %j', (yaml, line, sentence) =>
+    expect(told(`---\n${yaml}---\n`)).toBe(`page.mdx:${line}: ${sentence}`),
+  );
+
+  it('gives a line to write that can be read and says the same', () => {
+    const written = SLIPS.flatMap(([yaml, , sentence]) => {
+      const [, field, line] = /(?:quotes|holds): (([a-z]+): .+)$/.exec(sentence)?.slice(0, 3) ?? [];
+      return field && line && /^[a-z]+: [^{]/.test(yaml) ? [[yaml, field] as const] : [];
+    });
+    expect(written.length).toBeGreaterThan(4);
+    for (const [yaml, line] of written) {
+      const { data, broken } = parseFrontMatter(`---\n${line}\n---\n`);
+      expect(broken, line).toBeUndefined();
+      const text = yaml.slice(yaml.indexOf(': ') + 2).trim();
+      expect([text, text.slice(1, -1)]).toContain((data as { say: string }).say);
+    }
+  });
+
+  it.each([
+    ['-- \nname: a\n---\n', 'the first line is "--"; write three hyphens there and nothing else: ---'],
+    [
+      '---\nname: a\n',
+      'the fields at the top of this file have no end; write a line of three hyphens, ---, below the last of them',
+    ],
+    [
+      'name: a\n',
+      'the fields at the top of this file are missing; begin with a line ---, then the fields, a line each, then a line --- again; copy the top of another file of the same folder',
+    ],
+  ])('is told of the lines of its top: %j', (text, sentence) =>
+    expect(told(text)).toBe(`page.mdx:1: ${sentence}`),
+  );
+});
+
+it('finds no mark amiss in any file as it stands', () => {
+  const files = [
+    ...Object.values(FOLDERS).flatMap((folder) =>
+      filesIn('.', `content/${folder}`, '.mdx').map((name) => `content/${folder}/${name}`),
+    ),
+    ...['content', 'content/hear', 'content/practice'].flatMap((folder) =>
+      filesIn('.', folder, '.yaml').map((name) => `${folder}/${name}`),
+    ),
+  ];
+  expect(files.length).toBeGreaterThan(900);
+  for (const file of files) {
+    const text = readFileSync(file, 'utf8');
+    const yaml = file.endsWith('.mdx') ? (/^---\n([\s\S]*?)^---/m.exec(text)?.[1] ?? '') : text;
+    expect(strayMark(yaml.split('\n')), file).toBeUndefined();
+  }
+});
