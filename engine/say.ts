@@ -10,6 +10,9 @@ const list = (names: readonly string[]): string =>
   names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
 const either = (names: readonly string[]): string =>
   [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' or ');
+/** A sentence of its own as it stands behind a colon. */
+const asClause = (sentence: string): string =>
+  sentence.replace(/^[A-Z](?=[a-z ])/, (first) => first.toLowerCase()).replace(/\.$/, '');
 const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
 
 /** How a rule of each weight is written, and what it is called. */
@@ -23,7 +26,7 @@ const RULE: Readonly<Record<Weight, readonly [called: string, written: string]>>
 /** Where the mark goes that tells what a line does. */
 const MARKED = {
   step: (mark: string) =>
-    `add ${mark} to this line, or choose the kind:, with:, product: or tries: that it uses`,
+    `add ${mark} to this line, or choose the "kind:", "with:", "product:" or "tries:" that it uses`,
   act: (mark: string) => `add ${mark} to this line`,
   'if-not': () => 'make it a step under "steps:", or name after "remedy:" the repair that has such a step',
 } as const;
@@ -33,13 +36,13 @@ const unreached = (kind: string, id: string): [what: string, mend: string] => {
   if (kind === 'question')
     return [
       `no flaw asks the question "${id}"`,
-      `add ask: ${id} under tree: in a file in content/defects, ${drop}`,
+      `add ask: ${id} under "tree:" in a file in content/defects, ${drop}`,
     ];
   if (kind === 'source')
     return [`no claim rests on the source "${id}"`, `add source: ${id} to a claim that it tells, ${drop}`];
   return [
     `no flaw leads to the ${kind} "${id}"`,
-    `add ${kind}: ${id} under tree: in a file in content/defects, ${drop}`,
+    `add ${kind}: ${id} under "tree:" in a file in content/defects, ${drop}`,
   ];
 };
 
@@ -70,7 +73,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'missing-key':
       return [
         `the field "${issue.key}" is missing`,
-        `add a line ${issue.key}: …${issue.about ? ` (${issue.about.replace(/\.$/, '')})` : ''}`,
+        `add a line ${issue.key}: …${issue.about ? ` and write in place of the dots: ${asClause(issue.about)}` : ''}`,
       ];
     case 'bad-value':
       return [`${issue.what} ${placeOf(issue.at)}`, issue.wants];
@@ -79,7 +82,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'bad-branch':
       return [
         issue.keys.length
-          ? `this branch holds ${list(issue.keys)}, where one of ask, remedy, defect and leave is wanted`
+          ? `this branch holds ${issue.keys.join(' and ')}, where one of ask, remedy, defect and leave is wanted`
           : 'a branch is wanted here, with one of ask, remedy, defect and leave',
         'write { ask: …, yes: …, no: … }, { remedy: … }, { defect: … } or { leave: … }',
       ];
@@ -132,7 +135,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'no-source':
       return [
         `"${issue.says}" is marked grade: ${issue.grade}, but names no source`,
-        'add source: with the name of a file in content/sources (without .mdx), or write another grade, such as common-practice',
+        'add "source:" with the name of a file in content/sources (without .mdx), or write another grade, such as common-practice',
       ];
     case 'unknown-fact':
       return [
@@ -149,7 +152,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
         issue.path.length > 2
           ? `these flaws send people on in a circle, and no repair is reached: ${issue.path.join(' → ')}`
           : 'this flaw sends people back to itself, and no repair is reached',
-        'write remedy: with the name of a repair in place of defect: on this line',
+        'write "remedy:" with the name of a repair in place of "defect:" on this line',
       ];
     case 'asked-twice':
       return [
@@ -181,17 +184,17 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'touch-ordered':
       return [
         `"${issue.order}" sends a hand to the film ${issue.where}`,
-        'say what the film does by itself and when to look again; what hands do then goes under steps:',
+        'say what the film does by itself and when to look again; what hands do then goes under "steps:"',
       ];
     case 'times-differ':
       return issue.days === undefined
         ? [
             `at the stage "${issue.stage}" the film is as dry as "${issue.again}" waits for`,
-            'add again: with the time to look again to this line, for example again: Look again when that time is over.',
+            'add "again:" with the time to look again to this line, for example again: Look again when that time is over.',
           ]
         : [
             `the sentence after "say:" speaks of "${issue.days}", but people are told as well: "${issue.again}"`,
-            'add again: with the same time to this line, for example again: Look again when that time is over.',
+            'add "again:" with the same time to this line, for example again: Look again when that time is over.',
           ];
     case 'step-order':
       return [`the step "${issue.step}" ${issue.what}`, issue.mend];
@@ -270,8 +273,8 @@ const words = (issue: Issue): [what: string, mend: string] => {
       return [
         `no picture is described for "${issue.id}"`,
         issue.kind === 'defect'
-          ? 'add a part boards: that says what to draw; copy one from another file in content/defects and change it'
-          : 'add a part boards: with a yes: and a no: to draw, as other files in content/questions have it, or say after no-boards: why there is none',
+          ? 'add a part "boards:" that says what to draw; copy one from another file in content/defects and change it'
+          : 'add a part "boards:" with a "yes:" and a "no:" to draw, as other files in content/questions have it, or say after "no-boards:" why there is none',
       ];
     case 'off-the-board':
       return [

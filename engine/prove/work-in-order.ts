@@ -34,7 +34,7 @@ const coatsAgeBeforeWork = each((step, before) =>
   step.kind === 'wait' && step.from === 'coat' && since(before, 'coat').some(({ kind }) => kind !== 'wait')
     ? {
         what: `"${step.say}" counts from the day the coat was laid, but stands after other work`,
-        mend: 'move it up to be the first step, or delete from: coat on this line',
+        mend: 'move it up to be the first step, or delete "from: coat" on this line',
       }
     : undefined,
 );

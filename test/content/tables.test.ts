@@ -74,7 +74,7 @@ describe('the tables', () => {
     expect(told).toHaveLength(1);
     expect(told[0]).toMatch(
       new RegExp(
-        `^content/plan.yaml:${line}: .*is marked grade: published, but names no source; add source: with the name of a file`,
+        `^content/plan.yaml:${line}: .*is marked grade: published, but names no source; add "source:" with the name of a file`,
       ),
     );
   });

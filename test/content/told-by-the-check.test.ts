@@ -34,15 +34,15 @@ describe('signs', () => {
 
 describe('what readers follow', () => {
   it('is a day for every flaw and repair, and a year for every source', () => {
-    const changes = 'What changed, and when; the oldest with its day alone';
+    const changes = 'what changed, and when; the oldest with its day alone';
     for (const [file, field, about] of [
       ['content/defects/lap-marks.mdx', 'changes', changes],
       ['content/remedies/wipe-the-beads-off.mdx', 'changes', changes],
-      ['content/sources/film-s7.mdx', 'year', 'The year of this edition, or undated'],
+      ['content/sources/film-s7.mdx', 'year', 'the year of this edition, or undated'],
     ] as const) {
       const { root } = slipped(file, new RegExp(`^${field}:.*\\n(?: .*\\n)*`, 'm'), '');
       expect(provenKnowledge(root).issues.map(say)).toEqual([
-        `${file}:1: the field "${field}" is missing; add a line ${field}: … (${about})`,
+        `${file}:1: the field "${field}" is missing; add a line ${field}: … and write in place of the dots: ${about}`,
       ]);
     }
   });

@@ -77,7 +77,8 @@ describe('the words of a touch', () => {
   });
 });
 
-const MEND = 'say what the film does by itself and when to look again; what hands do then goes under steps:';
+const MEND =
+  'say what the film does by itself and when to look again; what hands do then goes under "steps:"';
 
 describe('a touch is refused', () => {
   const spoiled = (id: string, change: (data: Record<string, unknown>) => object) => {

@@ -51,7 +51,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:15: "Give the coat a full day." counts from the day the coat was laid, but stands after other work; move it up to be the first step, or delete from: coat on this line',
+    'broken.mdx:15: "Give the coat a full day." counts from the day the coat was laid, but stands after other work; move it up to be the first step, or delete "from: coat" on this line',
   ],
   'a wait over sanding dust': [
     [WAIT, SAND, '{ kind: wait, until: recoatable, say: Wait once more. }', VACUUM, CLOTH, COAT, WAIT, LOOK],
