@@ -226,7 +226,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
       ];
     case 'hazard-untold':
       return [
-        `"${issue.step}" says "${issue.word}", but the line is not marked as one that ${issue.hazards.map((one) => HAZARDS[one]).join(' and ')}, so no caution would stand before it`,
+        `"${issue.step}" says "${issue.word}", but the line is not marked as one that ${issue.hazards.map((one) => HAZARDS[one]).join(' and ')}, and no caution would stand before it`,
         MARKED[issue.of](`does: [${issue.hazards.join(', ')}]`),
       ];
     case 'check-cuts':
