@@ -86,7 +86,7 @@ const DOES: Record<Means, Does> = {
   'clear-wax': WAX,
   wax: WAX,
   'wood-bleach': [['oxalic-acid'], ['waste']],
-  stripper: [['stripper'], ['vapor'], ['waste']],
+  stripper: [['stripper'], ['vapor'], ['much-vapor'], ['waste']],
   'scraper-and-sanding': [],
   same: FINISH,
   'same-in-gloss': FINISH,

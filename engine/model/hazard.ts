@@ -11,6 +11,7 @@ export const HAZARDS = {
   blade: 'works with a bare edge',
   mist: 'sprays, so that mist is in the air',
   vapor: 'lets flammable vapor out',
+  'much-vapor': 'lets the vapor of more than half a cup (100 mL) of solvent out',
   'solvent-on-skin': 'wets hands or cloths with solvent',
   'oily-cloth': 'leaves a cloth wet with something that heats up by itself',
   stripper: 'lays on a paint stripper',

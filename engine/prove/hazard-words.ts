@@ -35,6 +35,11 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
     'oily-cloth',
     /\b(linseed|drying oil|drop of oil|fresh oil|same oil|danish oil|oil-based( stain-blocking)? primer)\b|\bstain (it|the|all|this)\b/i,
   ],
+  // A cloth full for each part of a panel, and then again; stripper lies on by the cup.
+  [
+    'much-vapor',
+    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|(use|with|on) (a )?(paint )?stripper)\b/i,
+  ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
   ['caustic', /\b(lye|caustic|peroxide|ammonia)\b/i],

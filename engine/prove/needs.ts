@@ -37,6 +37,7 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
     maybe: ['care'],
   },
   vapor: always('care'),
+  'much-vapor': always('stop'),
   'solvent-on-skin': always('care'),
   'oily-cloth': { on: [], surely: () => ['stop'], maybe: ['care'] },
   stripper: always('stop', 'care'),
