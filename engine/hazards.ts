@@ -93,8 +93,9 @@ const DOES: Record<Means, Does> = {
   'tinted-same': FINISH,
   'mist-of-same': FINISH,
   'water-based': [...FILM, ['hardener', HARDENED]],
-  'dewaxed-shellac': [...FILM, ['vapor']],
-  'shellac-primer': [...FILM, ['vapor']],
+  // Denatured alcohol is poisonous in part, and goes through gloves.
+  'dewaxed-shellac': [...FILM, ['vapor'], ['solvent-on-skin']],
+  'shellac-primer': [...FILM, ['vapor'], ['solvent-on-skin']],
   'stain-blocking-primer': [...FILM, ['vapor'], ['oily-cloth', 'maybe']],
   // Water stain is not told from oil stain by its look, and oil stain is what burns.
   stain: [...FILM, ['oily-cloth'], ['vapor', 'maybe']],
@@ -155,6 +156,7 @@ const byKind = (step: Step): Does => {
       return [
         ['old-film'],
         ...(step.with === 'scraper-and-sanding' ? ([['dust'], ['blade']] as const) : []),
+        ...(step.with === 'solvent' ? ([['much-vapor']] as const) : []),
         ...COMES_OFF.same,
       ];
     case 'mix':

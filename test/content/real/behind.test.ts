@@ -66,3 +66,11 @@ it('asks what a stop or a caution hangs on at the first step that needs it, each
   expect(kindAt('applicator')).toBe('coat');
   expect(kindAt('piece')).toBe('coat');
 });
+
+// Dust of a film that is not cured still holds isocyanate (common practice, no source).
+it('asks for a hardener before its film is sanded, and not only before the next coat', () => {
+  const steps = resolve(known, 'sand-and-recoat', {});
+  const [at] =
+    [...asksOf(known, 'sand-and-recoat', steps)].find(([, facts]) => facts.includes('hardener')) ?? [];
+  expect(known.get('remedy', 'sand-and-recoat').steps[at ?? -1]?.kind).toBe('sand');
+});
