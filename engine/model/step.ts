@@ -154,6 +154,7 @@ export const Step = z.discriminatedUnion('kind', [
       ...common,
       hours: Hours,
       tries: z.enum(TRIED).describe('What is tried on the hidden spot.'),
+      of: Off,
       by: By,
     })
     .describe('Try it on a hidden spot and wait.'),

@@ -1,4 +1,4 @@
-import { toldBy } from '../hazards.ts';
+import { meansOf, toldBy } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Family } from '../model/family.ts';
@@ -15,7 +15,8 @@ const NO_FILM: readonly Family[] = ['wax', 'oil', 'hardwax-oil'];
 
 /** A repair of oil or wax alone: what its cloths and paper take off has no film that holds it. */
 const takesUp = (families: readonly Family[], step: Step): string | undefined => {
-  if (step.kind === 'wipe' ? !TAKES_UP.includes(step.with) : step.kind !== 'sand') return undefined;
+  const [means] = meansOf(step);
+  if (step.kind !== 'sand' && !(means && TAKES_UP.includes(means))) return undefined;
   const isOfNone = families.length > 0 && families.every((family) => NO_FILM.includes(family));
   return isOfNone ? families.join(', ') : undefined;
 };
