@@ -162,6 +162,8 @@ const byKind = (step: Step): Does => {
     case 'mix':
       return MIXES[step.what];
     case 'wipe':
+      // A coat is washed off a whole face with its thinner.
+      if (step.with === 'thinner') return [['much-vapor', { not: WATER_BORNE }]];
       // The dust of a young film heats up in the bag.
       return step.with === 'vacuum' && !step.of ? COMES_OFF.same : [];
     default:

@@ -4,6 +4,10 @@ import type { Hazard } from '../model/hazard.ts';
 const NOT_DONE =
   /\b(never|not|no|without|don[’']t|instead of|keep off|away from|out of the (sun|wind))\b[^.;:]*|\b(until|than)\b[^.;:,]*|\bwait\b[^.]*\bpowder\b[^.]*/gi;
 
+/** What keeps an order safe forbids nothing of it: the order goes on behind it. */
+const NO_FLAME =
+  /\b(and |with )?no (flame|spark)s?( (or|and) no (flame|spark)s?| or sparks?)?( near| in the room)?( it)?,?/gi;
+
 /** Words that tell a hazard by themselves. A step that uses them has the hazard by its kind, its means or a mark. */
 const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   [
@@ -52,7 +56,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
 ];
 
 /** What is said to be done: without what is not to be done, and without yardsticks. */
-export const orderedIn = (say: string): string => say.replace(NOT_DONE, ' ');
+export const orderedIn = (say: string): string => say.replace(NO_FLAME, '').replace(NOT_DONE, ' ');
 
 /** What is laid as a film, and what it is taken from. */
 const FINISH = '(?:coats?|finish|shellac|stain|wax|oil|primer|polyurethane|varnish|lacquer|color|paint)';

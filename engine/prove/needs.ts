@@ -37,7 +37,8 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
     maybe: ['care'],
   },
   vapor: always('care'),
-  'much-vapor': always('stop'),
+  // Where only the can tells, the caution on vapor stands.
+  'much-vapor': { on: [], surely: () => ['stop'], maybe: [] },
   'solvent-on-skin': always('care'),
   'oily-cloth': { on: [], surely: () => ['stop'], maybe: ['care'] },
   stripper: always('stop', 'care'),

@@ -104,6 +104,7 @@ const CAUTIONED: readonly (readonly [
   ['waste', {}, { kind: 'strip', with: 'stripper', say }],
   ['much-solvent', {}, { kind: 'strip', with: 'stripper', say }],
   ['much-solvent', {}, { kind: 'strip', with: 'solvent', say }],
+  ['much-solvent', { family: 'oil-based' }, { kind: 'wipe', with: 'thinner', say }],
   ['much-solvent', {}, { kind: 'wipe', with: 'alcohol', does: ['much-vapor'], say }],
   ['stripper-with-dichloromethane', {}, { kind: 'strip', with: 'stripper', say }],
   ['stripper-care', {}, { kind: 'strip', with: 'stripper', say }],
