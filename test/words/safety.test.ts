@@ -1,5 +1,5 @@
 /**
- * What strangers ask about safety leads to the page that answers, the rule's own before all: 234 questions from threads,
+ * What strangers ask about safety leads to the page that answers, the rule's own before all: 274 questions from threads,
  * agencies' pages and question columns, and some written for these tests (README.md). The search has learned from
  * questions on the same matters, worded otherwise. Goals: first 90 %, in three 97 %.
  */
@@ -28,7 +28,7 @@ describe.skipIf(!known)('questions about safety', () => {
   const told = (list: typeof asked): string =>
     list.map(({ q }) => `${q}: ${hitsOf(q).join(', ')}`).join('\n');
 
-  it('are many', () => expect(asked.length).toBeGreaterThanOrEqual(230));
+  it('are many', () => expect(asked.length).toBeGreaterThanOrEqual(270));
 
   it('have a right page first, nine in ten', () => {
     const wrong = missed(1);
