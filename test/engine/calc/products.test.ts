@@ -61,14 +61,20 @@ describe('a broken product is named', () => {
     [{ 'recoat-hours': [2, 1] }, 'recoat-hours: write the smaller number first'],
     [
       { 'touch-minutes': [90, 200] },
-      'recoat-hours: it can not come before touch-minutes; raise it or lower touch-minutes',
+      'recoat-hours: it is less than touch-minutes: raise it, or lower touch-minutes',
     ],
-    [{ 'sand-if-beyond-hours': [0.5, 1] }, 'sand-if-beyond-hours: it can not come before recoat-hours'],
+    [
+      { 'sand-if-beyond-hours': [0.5, 1] },
+      'sand-if-beyond-hours: it is less than recoat-hours: raise it, or lower recoat-hours',
+    ],
     [
       { 'film-formation-celsius': [5, 10] },
-      'film-formation-celsius: no claim stands behind this figure; add film-formation-celsius to a claim\'s "for"',
+      'film-formation-celsius: no claim stands behind it: add film-formation-celsius to the for: of a claim',
     ],
-    [{ best: { celsius: [5, 24], humidity: [0.3, 0.5] } }, 'best.celsius: keep it inside limits, 10 to 30'],
+    [
+      { best: { celsius: [5, 24], humidity: [0.3, 0.5] } },
+      'best.celsius: keep it inside what limits: says, 10 to 30',
+    ],
     [{ 'wet-film-micrometers': {} }, 'wet-film-micrometers: name at least one applicator'],
   ])('%o', (change, fault) => expect(faults(change)).toContain(fault));
 
