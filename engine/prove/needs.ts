@@ -28,7 +28,11 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   'old-film': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
   // Sanding disturbs a painted surface however fine the paper is.
   'old-film-in-reach': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
-  dust: always('care'),
+  // The dust of a two-part film can still hold what its hardener is made of.
+  dust: {
+    on: ['hardener'],
+    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop', 'care'] : ['care']),
+  },
   blade: always('care'),
   mist: {
     // The gas of a spray can burns, whatever finish is in it.
