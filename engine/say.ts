@@ -1,3 +1,4 @@
+import { either } from './either.ts';
 import { keysOf } from './entry-of.ts';
 import type { Issue } from './issue.ts';
 import { FACTS } from './model/facts.ts';
@@ -8,8 +9,6 @@ import type { Weight } from './prove/needs.ts';
 
 const list = (names: readonly string[]): string =>
   names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
-const either = (names: readonly string[]): string =>
-  [names.slice(0, -1).join(', '), names.at(-1)].filter(Boolean).join(' or ');
 /** A sentence of its own as it stands behind a colon. */
 const asClause = (sentence: string): string =>
   sentence.replace(/^[A-Z](?=[a-z ])/, (first) => first.toLowerCase()).replace(/\.$/, '');

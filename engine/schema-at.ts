@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 
-type Schema = z.core.$ZodType;
+export type Schema = z.core.$ZodType;
 
 /** What the definition of a schema may hold, by the library's own names. */
 type Inner = {

@@ -1,12 +1,11 @@
 import type { ErrorCode } from 'yaml';
 import { inQuotes } from '#engine/in-quotes.ts';
 import type { Unreadable } from '#engine/model/knowledge.ts';
-import { type Mark, strayMark } from './yaml-marks.ts';
+import { CLOSING, indentOf, type Mark, strayMark } from './yaml-marks.ts';
 
 /** What is told of a file that can not be read, and of which of its lines, counted from 0. */
 type Told = { readonly line: number; readonly fault: Unreadable };
 
-const indentOf = (line: string): number => line.length - line.trimStart().length;
 const told = (line: number, what: string, mend: string): Told => ({
   line,
   fault: { code: 'bad-yaml', what, mend },
@@ -21,12 +20,11 @@ const goesOn = (lines: readonly string[], at: number): boolean =>
 
 const after = (field: string | undefined): string => (field ? `after "${field}:"` : 'here');
 
-const CLOSED: Readonly<Record<string, string>> = { '[': ']', '{': '}', "'": "'", '"': '"' };
 const named = (mark: string): string => (/['"]/.test(mark) ? `a quote mark, ${mark},` : `a "${mark}"`);
 
 const openMark = (lines: readonly string[], { line, mark, field, rest }: Mark): Told => {
   const text = rest.slice(1).trim();
-  const close = `close it with ${/['"]/.test(mark) ? 'the same mark' : `"${CLOSED[mark]}"`}`;
+  const close = `close it with ${/['"]/.test(mark) ? 'the same mark' : `"${CLOSING[mark]}"`}`;
   const isTop = (lines[line] ?? '').trimEnd().endsWith(`${field}: ${rest.trimEnd()}`);
   const mend =
     field && isTop && goesOn(lines, line)
@@ -49,7 +47,7 @@ const behindMark = (lines: readonly string[], found: Mark): Told => {
     line,
     /['"]/.test(mark)
       ? `the quote that is opened ${after(field)} ends before the text does`
-      : `something stands ${after(field)} behind the closing "${CLOSED[mark]}"`,
+      : `something stands ${after(field)} behind the closing "${CLOSING[mark]}"`,
     /['"]/.test(mark)
       ? `put quotes round the whole text, other ones than it holds${isWhole(lines, found) ? `: ${field}: ${inQuotes(text)}` : ''}`
       : 'take it out, or put it within',

@@ -12,13 +12,13 @@ export type Mark = Place & {
   readonly rest: string;
 };
 
-const CLOSING: Readonly<Record<string, string>> = { '[': ']', '{': '}' };
+export const CLOSING: Readonly<Record<string, string>> = { '[': ']', '{': '}' };
 const isQuote = (char: string): boolean => char === "'" || char === '"';
 /** What YAML takes for an order of its own where a text begins with it. */
 const ORDERS = /^[@`%*&!](?=\S)/;
 const FIELD = /^([\s-]*)([\w-]+):(?:\s+|$)/;
 
-const indentOf = (line: string): number => line.length - line.trimStart().length;
+export const indentOf = (line: string): number => line.length - line.trimStart().length;
 const fieldBefore = (text: string): string | undefined => /([\w-]+)["']?:\s*$/.exec(text)?.[1];
 
 /** Whether a line can not belong to a bracket or quote that was opened on a line set in by `indent`. */
