@@ -18,7 +18,8 @@ const BOARD_HEIGHT = 360;
 /** Steps of quality, tried in turn until the picture is small enough; the last is taken as it is. */
 const QUALITIES = [86, 76, 64, 50];
 const MOST_BYTES = 10_240;
-const ENCODER = { effort: 3 } as const;
+/** One step more takes twice the time and saves 4 % of the bytes. */
+const ENCODER = { effort: 2 } as const;
 
 /** Alternative text is no part of the picture and does not draw it again. */
 const keyOf = (recipe: BoardRecipe): string =>
