@@ -181,7 +181,7 @@ it('begins a walk with all that the card knows', async () => {
   await opened.close();
 });
 
-it('saves everything as a file and brings it all back into an empty browser', async () => {
+itAtLength('saves everything as a file and brings it all back into an empty browser', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);

@@ -170,7 +170,7 @@ const loseDatabases = (page: Page, copies = false): Promise<void> =>
     if (all) for (const name of await caches.keys()) await caches.delete(name);
   }, copies);
 
-it('notices that its storage was cleared', async () => {
+itAtLength('notices that its storage was cleared', async () => {
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
@@ -183,52 +183,57 @@ it('notices that its storage was cleared', async () => {
   await opened.close();
 });
 
-it('puts cards, photos and coats back where the browser has lost its databases, and tells so once', async () => {
-  const opened = await openPage();
-  const { page } = opened;
-  await makeCard(page, 'Chair');
-  await page.getByRole('button', { name: 'Delete this card' }).click();
-  await answer(page, 'Delete it');
-  await page.locator('.told', { hasText: 'is taken away' }).waitFor();
-  const id = await makeCard(page);
-  await layCoat(page);
-  const buffer = await page.screenshot({ clip: { x: 0, y: 0, width: 64, height: 48 } });
-  await page.locator('.lists .file input').setInputFiles({ name: 'flaw.png', mimeType: 'image/png', buffer });
-  await page.locator('.photos img').waitFor();
-  await saved(page);
-  const [cards, photos] = [await cardsIn(page), await recordsIn<{ id: string }>(page, 'photos')];
-  expect([cards.length, photos.length]).toEqual([1, 1]);
+itAtLength(
+  'puts cards, photos and coats back where the browser has lost its databases, and tells so once',
+  async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await makeCard(page, 'Chair');
+    await page.getByRole('button', { name: 'Delete this card' }).click();
+    await answer(page, 'Delete it');
+    await page.locator('.told', { hasText: 'is taken away' }).waitFor();
+    const id = await makeCard(page);
+    await layCoat(page);
+    const buffer = await page.screenshot({ clip: { x: 0, y: 0, width: 64, height: 48 } });
+    await page
+      .locator('.lists .file input')
+      .setInputFiles({ name: 'flaw.png', mimeType: 'image/png', buffer });
+    await page.locator('.photos img').waitFor();
+    await saved(page);
+    const [cards, photos] = [await cardsIn(page), await recordsIn<{ id: string }>(page, 'photos')];
+    expect([cards.length, photos.length]).toEqual([1, 1]);
 
-  await page.goto('/robots.txt');
-  await loseDatabases(page);
-  expect(await page.evaluate(() => indexedDB.databases())).toEqual([]);
-  await page.goto(JOBS);
-  await soon(() => page.locator('.told').innerText()).toContain(
-    'This browser had lost its store; 1 card was put back from the second copy.',
-  );
-  expect(await cardsIn(page)).toEqual(cards);
-  expect((await recordsIn<{ id: string }>(page, 'photos')).map((photo) => photo.id)).toEqual(
-    photos.map((photo) => photo.id),
-  );
-  await page.locator('.cards a').click();
-  await page.locator('.photos img').waitFor();
-  await page.goto('/clock/');
-  await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
-  expect(await page.locator('[data-part=coats]').innerText()).toContain('Navy dresser');
+    await page.goto('/robots.txt');
+    await loseDatabases(page);
+    expect(await page.evaluate(() => indexedDB.databases())).toEqual([]);
+    await page.goto(JOBS);
+    await soon(() => page.locator('.told').innerText()).toContain(
+      'This browser had lost its store; 1 card was put back from the second copy.',
+    );
+    expect(await cardsIn(page)).toEqual(cards);
+    expect((await recordsIn<{ id: string }>(page, 'photos')).map((photo) => photo.id)).toEqual(
+      photos.map((photo) => photo.id),
+    );
+    await page.locator('.cards a').click();
+    await page.locator('.photos img').waitFor();
+    await page.goto('/clock/');
+    await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
+    expect(await page.locator('[data-part=coats]').innerText()).toContain('Navy dresser');
 
-  // Told once; and what lies there by now is copied again.
-  await page.goto('/robots.txt');
-  await loseDatabases(page);
-  await page.evaluate(() => localStorage.clear());
-  await page.goto(`${JOBS}#card-${id}`);
-  await page.locator('.photos img').waitFor();
-  await page.goto(JOBS);
-  await soon(() => page.locator('.told').innerText()).toContain('1 card was put back');
-  await page.reload();
-  await page.locator('.cards a').waitFor();
-  expect(await page.locator('.told').innerText()).toBe('');
-  await page.goto('/clock/');
-  await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
-  expectQuiet(opened);
-  await opened.close();
-});
+    // Told once; and what lies there by now is copied again.
+    await page.goto('/robots.txt');
+    await loseDatabases(page);
+    await page.evaluate(() => localStorage.clear());
+    await page.goto(`${JOBS}#card-${id}`);
+    await page.locator('.photos img').waitFor();
+    await page.goto(JOBS);
+    await soon(() => page.locator('.told').innerText()).toContain('1 card was put back');
+    await page.reload();
+    await page.locator('.cards a').waitFor();
+    expect(await page.locator('.told').innerText()).toBe('');
+    await page.goto('/clock/');
+    await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
+    expectQuiet(opened);
+    await opened.close();
+  },
+);

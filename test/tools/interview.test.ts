@@ -223,7 +223,7 @@ describe('the terminal', () => {
 });
 
 describe('what is written', () => {
-  it('passes the check but for what only the author knows', PATIENCE, async () => {
+  itAtLength('passes the check but for what only the author knows', PATIENCE, async () => {
     const folder = copyOfContent();
     writeFileSync(join(folder, 'answers.json'), JSON.stringify(GLUE));
     const { code, out, err } = await run(
