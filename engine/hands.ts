@@ -14,15 +14,23 @@ export type ByHand = {
 
 const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 
-const rowsFor = (hands: Hands, step: Step): Hands['laying'] => {
-  if (step.kind === 'sand') return hands.sanding;
-  const hers = step.kind === 'coat' && step.by === undefined && HER_OWN.includes(step.product);
-  return hers ? hands.laying : [];
-};
+const isHerOwn = (step: Step): boolean =>
+  step.kind === 'coat' && step.by === undefined && HER_OWN.includes(step.product);
+
+const rowsFor = (hands: Hands, step: Step): Hands['laying'] =>
+  step.kind === 'sand' ? hands.sanding : isHerOwn(step) ? hands.laying : [];
+
+/** How a step of this kind is known to be done; a primer dabbed on or a wax rubbed in is not wet all over. */
+const endOf = ({ done }: Hands, step: Step): Hands['done'][keyof Hands['done']] =>
+  step['worked-if'] !== undefined || (step.kind === 'coat' && !isHerOwn(step))
+    ? undefined
+    : done[step.kind as keyof Hands['done']];
 
 /** The hands for a step of this case; empty where nothing that was told bears on it. Pure. */
 export const byHand = (known: Knows<AnswerReads>, hands: Hands, on: Case, step: Step): ByHand => {
-  const row = rowsFor(hands, step).find(({ when }) => holds(when, lookupIn(known, on)) === 'yes');
-  const end = step['worked-if'] === undefined ? hands.done[step.kind as keyof Hands['done']] : undefined;
-  return { ...(row && { how: row.say }), ...(end && { done: end.say, ifNot: end['if-not'] }) };
+  const told = (when: Hands['laying'][number]['when']): boolean => holds(when, lookupIn(known, on)) === 'yes';
+  const row = rowsFor(hands, step).find(({ when }) => told(when));
+  const end = endOf(hands, step);
+  const ended = end && (!end.when || told(end.when)) ? end : undefined;
+  return { ...(row && { how: row.say }), ...(ended && { done: ended.say, ifNot: ended['if-not'] }) };
 };

@@ -50,8 +50,23 @@ describe('how a step is done with what was told', () => {
   });
 
   it('says when a step is done, but where it says so itself', () => {
-    expect(byHand(known, hands, emptyCase(), coat).done).toMatch(/wet all over/);
-    expect(byHand(known, hands, emptyCase(), coat).ifNot).toBeDefined();
+    const slow = withFact(emptyCase(), 'family', 'oil-based');
+    expect(byHand(known, hands, slow, coat).done).toMatch(/wet all over/);
+    expect(byHand(known, hands, slow, coat).ifNot).toBeDefined();
     expect(byHand(known, hands, emptyCase(), sand).done).toBeUndefined();
+  });
+
+  it('tells nobody to go over what sets in seconds, to wet a primer all over, or to try a wait with paper', () => {
+    expect(byHand(known, hands, withFact(emptyCase(), 'family', 'shellac'), coat).done).toBeUndefined();
+    const slow = withFact(emptyCase(), 'family', 'oil-based');
+    const primer = Step.parse({ kind: 'coat', product: 'dewaxed-shellac', say: 'Seal it thinly.' });
+    expect(byHand(known, hands, slow, primer)).toEqual({});
+    const wait = Step.parse({
+      kind: 'wait',
+      until: 'recoatable',
+      hours: [12, 24],
+      say: 'Leave it overnight.',
+    });
+    expect(byHand(known, hands, slow, wait)).toEqual({});
   });
 });
