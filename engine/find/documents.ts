@@ -4,6 +4,18 @@ import type { FindDocument } from './document.ts';
 /** The words of an evidence name: `film/lap-marks` is `lap marks`. */
 const spoken = (covered: string): string => covered.replace(/^.*\//, '').replaceAll('-', ' ');
 
+/**
+ * What a pattern of the ear sounds like when it is said, each of its words in turn: `oily|linseed rags|cloths` is
+ * `oily rags` and `linseed cloths`. A `=` asks the ear for the very word and is not said.
+ */
+const saidOf = (pattern: string): string[] => {
+  const places = pattern.split(' ').map((place) => place.split('|').map((word) => word.replace(/^=/, '')));
+  const most = Math.max(...places.map((words) => words.length));
+  return Array.from({ length: most }, (_, turn) =>
+    places.map((words) => words[turn % words.length]).join(' '),
+  );
+};
+
 /** A page of the site that is a tool and no entry of the knowledge. */
 export type ToolPage = {
   readonly id: string;
@@ -14,7 +26,7 @@ export type ToolPage = {
 
 /**
  * All that can be searched for: flaws, remedies, rules, lessons, products, words and the tools. A flaw is also found by
- * the standard's term and by the names of the flaws it covers.
+ * the standard's term and by the names of the flaws it covers, a rule by whatever the ear takes for a call for it.
  */
 export const documentsOf = (known: Knowledge, tools: readonly ToolPage[] = []): FindDocument[] => [
   ...known.defects.map(
@@ -45,7 +57,7 @@ export const documentsOf = (known: Knowledge, tools: readonly ToolPage[] = []): 
       kind: 'rule',
       title: rule.title,
       also: rule.also,
-      signs: [],
+      signs: rule.heard.flatMap(saidOf),
       text: `${rule.say} ${rule.why}`,
       says: rule.why,
     }),
