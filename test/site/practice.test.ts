@@ -32,8 +32,24 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   expect(await page.evaluate(() => document.activeElement?.className)).toBe('judged');
   await page.getByRole('heading', { name: 'What decides' }).waitFor();
   expect(await page.locator('.beside canvas').count()).toBe(2);
-  await page.getByRole('button', { name: 'Next board' }).click();
+  await page.getByRole('button', { name: 'Next board' }).press('Enter');
   await page.getByText(/^1 boards? so far/).waitFor();
+  // The button is gone: who hears the page or works by keys goes on at the new board, which is in view.
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('A new board');
+  expect(
+    await page
+      .locator('.item canvas')
+      .first()
+      .evaluate((board) => board.getBoundingClientRect().top),
+  ).toBeGreaterThanOrEqual(0);
+  // By keys the light turns: another picture, said in words, and still no word of what is on it.
+  const lit = page.locator('.item canvas').first();
+  const said = await lit.getAttribute('aria-label');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('End');
+  await expect
+    .poll(() => lit.getAttribute('aria-label'))
+    .toBe(said?.replace('low light from the side', 'light facing you'));
   const kept = await page.evaluate(() => localStorage.getItem('halfdry.practice'));
   expect(JSON.parse(kept ?? '{}')).toMatchObject({ kind: 'halfdry-practice', version: 1, boards: 1 });
   expectQuiet(opened);
@@ -101,4 +117,20 @@ it('is a sheet on paper without script, with the answers behind', async () => {
   expect(alts.every((alt) => /^Practice board \d/.test(alt ?? ''))).toBe(true);
   await plain.page.getByRole('heading', { name: 'The answers' }).waitFor();
   await plain.close();
+});
+
+const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
+
+itAtLength.each([
+  ['its own letters', false],
+  ['the letters of the machine', true],
+])('prints the card for the wall, the key and the boards on one page each, in %s', async (_, without) => {
+  const { page, close } = await openPage();
+  if (without) await page.route(/\.woff2$/, (route) => route.abort());
+  for (const name of ['wall-card', 'sign-key', 'board-sheet']) {
+    await page.goto(`/learn/${name}/`);
+    for (const format of ['A4', 'Letter'])
+      expect(pagesOf(await page.pdf({ format })), `${name} ${format}`).toBe(1);
+  }
+  await close();
 });

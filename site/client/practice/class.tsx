@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PracticeKey } from '#engine/practice.ts';
 import { PRACTICE } from '../../shared/urls.ts';
 import { counted } from '../shared/counted.ts';
@@ -41,6 +41,7 @@ export const ClassSet = ({ dealer, title, boards, lost }: Props) => {
           onAnswered={(first) => setWrong([...wrong, first])}
           onNext={() => setAt(at + 1)}
           nextSays={at + 1 < boards.length ? 'Next board' : 'See the result'}
+          follows={at ? `Board ${at + 1} of ${boards.length}` : undefined}
         />
       ) : (
         <ClassResult title={title} wrong={wrong} />
@@ -63,11 +64,15 @@ const ClassResult = ({
 }) => {
   const [name, setName] = useState('');
   const [said, copy] = useCopied('line');
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus();
+  }, []);
   const right = wrong.filter((one) => one === undefined).length;
   const line = writeResult(title, { name, wrong });
   return (
     <section class="result">
-      <h2>
+      <h2 ref={heading} tabIndex={-1}>
         {right} of {wrong.length} right at once
       </h2>
       <TextLine label="Your name, if your teacher wants it" most={40} value={name} type={setName} />

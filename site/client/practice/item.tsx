@@ -9,19 +9,28 @@ type Props = {
   readonly onAnswered: (wrong: string | undefined) => void;
   readonly onNext: (() => void) | undefined;
   readonly nextSays: string;
+  /** How the board is called, where it came after another: it is brought into view, and named to who hears the page. */
+  readonly follows: string | undefined;
 };
 
 const MARKS = { right: 'Right', wrong: 'Not this', missed: 'This one' } as const;
 
 /** One practice board: the picture, what is told of it, its questions one after another, and what decides. */
-export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) => {
+export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }: Props) => {
   const [turn, setTurn] = useState(0);
   const [taken, setTaken] = useState<readonly string[]>([]);
+  const whole = useRef<HTMLElement>(null);
   const judged = useRef<HTMLDivElement>(null);
   const done = taken.length === item.asks.length;
   // What it was taken for is laid beside it; the nearest where it was taken for nothing else.
   const rival = item.rivals.find(({ flaw }) => taken.includes(flaw)) ?? item.rivals[0];
 
+  // The button that was tapped is gone, and with it the place on the page.
+  useEffect(() => {
+    if (!follows) return;
+    whole.current?.focus({ preventScroll: true });
+    whole.current?.scrollIntoView();
+  }, [follows]);
   useEffect(() => {
     judged.current?.focus();
   }, [taken.length]);
@@ -37,7 +46,7 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays }: Props) 
   };
 
   return (
-    <article class="item">
+    <article class="item" ref={whole} tabIndex={-1} aria-label={follows}>
       <div class="look">
         <PracticeBoard recipe={item.board} turn={turn} called={done ? item.name : undefined}>
           {done && <figcaption>{item.name}</figcaption>}

@@ -22,6 +22,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
   const [level, setLevel] = useState(first);
   const [deck, setDeck] = useState(() => recall('practice') ?? EMPTY_DECK);
   const [kept, setKept] = useState(true);
+  const [onward, setOnward] = useState(false);
   const next = (at: PracticeLevel, after?: string): PracticeKey => {
     let seed = newSeed();
     // The same flaw twice in a row teaches little; now and then chance would have it.
@@ -34,6 +35,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
   const waiting = dueFlaws(deck, level, Date.now(), (flaw) => canDeal(dealer, { ...key, flaw })).length;
   const go = (at: PracticeLevel) => {
     setLevel(at);
+    setOnward(false);
     setKey(next(at));
     history.replaceState(history.state, '', `#${writeLink({ level: at })}`);
   };
@@ -56,8 +58,12 @@ export const Practise = ({ dealer, level: first }: Props) => {
           setDeck(after);
           setKept(keep('practice', after));
         }}
-        onNext={() => setKey(next(level, key.flaw))}
+        onNext={() => {
+          setOnward(true);
+          setKey(next(level, key.flaw));
+        }}
         nextSays="Next board"
+        follows={onward ? 'A new board' : undefined}
       />
       <p class="small score">
         {deck.boards
