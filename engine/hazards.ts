@@ -186,7 +186,7 @@ const strongest = (one: Truth | undefined, other: Truth): Truth =>
 const listed = new WeakMap<Step, Does>();
 
 /** All that a step can do, each with the facts that it hangs on. Steps are never changed, so each is listed once. */
-const doings = (step: Step): Does => {
+export const doings = (step: Step): Does => {
   const does = listed.get(step) ?? [
     ...(step.does ?? []).map((hazard) => [hazard] as const),
     ...byKind(step),

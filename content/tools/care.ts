@@ -2,7 +2,7 @@ import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { Care } from '#engine/model/care.ts';
 import type { ContentRoot } from './files.ts';
-import { gradeOf, HIGHEST_GRADE } from './plain-words.ts';
+import { gradeOf, HIGHEST_GRADE } from './grade.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FILE = 'content/care.yaml';

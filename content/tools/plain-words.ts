@@ -1,15 +1,11 @@
-import { fleschKincaid } from 'flesch-kincaid';
-import { syllable } from 'syllable';
 import { z } from 'zod';
 import type { Issue } from '#engine/issue.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
 import { STAGES } from '#engine/model/stage.ts';
 import { visits } from '#engine/tree.ts';
 import { type ContentRoot, textOf } from './files.ts';
+import { gradesOf, HIGHEST_GRADE, type ToGrade } from './grade.ts';
 import { readTable, type Table } from './table.ts';
-
-/** A twelve-year-old reads this with ease. Flesch–Kincaid grade: Kincaid and others, US Navy report 8-75, 1975. */
-export const HIGHEST_GRADE = 7;
 
 export const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
 type Term = z.infer<typeof Terms>[number];
@@ -22,17 +18,6 @@ export const termsTable = (_known: Knowledge, root: ContentRoot): Table<readonly
     : readTable(knowledgeOf([]), root, FILE, Object.assign(Terms, { shape: {} }));
 
 type Text = { readonly file: string; readonly line: () => number; readonly text: string };
-
-/** The US school grade at which `text` reads, trade terms counted as one plain word each. */
-export const gradeOf = (text: string, terms: readonly Term[] = []): number => {
-  const plain = terms.reduce(
-    (out, { term }) => out.replaceAll(new RegExp(`\\b${term}\\b`, 'gi'), 'coat'),
-    text,
-  );
-  const words = plain.match(/[\p{L}\p{N}'’-]+/gu) ?? [];
-  const sentences = plain.split(/[.!?;:]+(?:\s|$)/).filter((part) => /\p{L}/u.test(part)).length;
-  return fleschKincaid({ sentence: sentences, word: words.length, syllable: syllable(plain) });
-};
 
 /** Everything that she must understand at once: questions, verdicts, and what to do now. */
 function* textsOf(known: Knowledge): Generator<Text> {
@@ -51,14 +36,26 @@ function* textsOf(known: Knowledge): Generator<Text> {
         yield { file: entry.file, line: () => entry.lineOf(['tree', ...path, 'leave']), text: branch.leave };
 }
 
+/** The texts that are graded, and the terms that count as a plain word in them. */
+export const toGrade = (known: Knowledge, root: ContentRoot): ToGrade => {
+  const table = termsTable(known, root);
+  return table.ok ? { texts: [...textsOf(known)].map(({ text }) => text), terms: table.value } : NOTHING;
+};
+const NOTHING: ToGrade = { texts: [], terms: [] };
+
 /** Texts that read too hard, and allowed terms that nothing needs any more. */
-export function* plainWords(known: Knowledge, root: ContentRoot): Generator<Issue> {
+export function* plainWords(
+  known: Knowledge,
+  root: ContentRoot,
+  grades: readonly number[] = gradesOf(toGrade(known, root)),
+): Generator<Issue> {
   const table = termsTable(known, root);
   if (!table.ok) return;
   const { value: terms, lineOf } = table;
   const texts = [...textsOf(known)];
-  for (const { file, line, text } of texts) {
-    const grade = gradeOf(text, terms);
+  for (const [at, { file, line, text }] of texts.entries()) {
+    const grade = grades[at];
+    if (grade === undefined) throw new Error(`no grade was reckoned for "${text}"`);
     if (grade > HIGHEST_GRADE)
       yield { file, line: line(), code: 'too-hard', text, grade, most: HIGHEST_GRADE };
   }

@@ -1,12 +1,10 @@
-import { CORE_SCHEMA, load } from 'js-yaml';
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
 import { filled } from '#engine/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry, Unreadable } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
+import { dataOf, fenced, yamlOf } from './front-matter.ts';
 import { toldOf, unmeant } from './unreadable.ts';
-
-const FENCE = /^---\r?\n([\s\S]*?)^---\s*$/m;
 
 /**
  * Every content file below `root`/content as a raw entry, sorted by path, with what stands once filled in. The only place
@@ -25,12 +23,8 @@ export const readContent = (root: ContentRoot): RawEntry[] =>
 
 /** A table of what stands once for many files; its own faults are told by `shared.ts`. */
 const tableIn = (root: ContentRoot, name: string): Record<string, unknown> => {
-  try {
-    const table = load(textOf(root, `content/${name}.yaml`) ?? '', { schema: CORE_SCHEMA });
-    return typeof table === 'object' && table !== null ? (table as Record<string, unknown>) : {};
-  } catch {
-    return {};
-  }
+  const { data } = readTableText(root, `content/${name}.yaml`);
+  return typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
 };
 
 /** One file, named from the root, as a raw entry. */
@@ -39,8 +33,16 @@ export const readEntry = (root: ContentRoot, kind: EntryKind, file: string): Raw
   return { kind, id, file, ...parsedOnce(file, textOf(root, file) ?? '') };
 };
 
+/** A file of tables, named from the root, with lines counted from the fence above its first. */
+export const readTableText = (root: ContentRoot, file: string): Parsed =>
+  parsedOnce(file, fenced(textOf(root, file) ?? ''));
+
 type Parsed = ReturnType<typeof parseFrontMatter>;
 const lastParsed = new Map<string, { readonly text: string; readonly parsed: Parsed }>();
+
+/** What another thread has parsed of a file: it is not parsed again. */
+export const wasParsed = (file: string, text: string, data: unknown): void =>
+  void lastParsed.set(file, { text, parsed: { data, lineOf: lineWhenAsked(yamlOf(text) ?? '') } });
 
 /** A file that is as it was when this process read it last is not parsed again: the preview reads all at each save. */
 const parsedOnce = (file: string, text: string): Parsed => {
@@ -53,12 +55,11 @@ const parsedOnce = (file: string, text: string): Parsed => {
 
 /** The YAML between the first two lines of `---`, with the line of every path in it. */
 export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf' | 'broken'> => {
-  const found = FENCE.exec(text);
-  if (found?.index !== 0)
+  const yaml = yamlOf(text);
+  if (yaml === undefined)
     return { data: undefined, lineOf: () => 1, broken: { line: 1, fault: noTop(text) } };
-  const yaml = found[1] ?? '';
   try {
-    return { data: load(yaml, { schema: CORE_SCHEMA }) ?? null, lineOf: lineWhenAsked(yaml) };
+    return { data: dataOf(yaml), lineOf: lineWhenAsked(yaml) };
   } catch {
     return unread(yaml);
   }

@@ -6,8 +6,8 @@ import type { LineOf } from '#engine/model/knowledge.ts';
 import { nearestId } from '#engine/nearest.ts';
 import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
-import { type ContentRoot, textOf } from './files.ts';
-import { parseFrontMatter } from './read.ts';
+import type { ContentRoot } from './files.ts';
+import { readTableText } from './read.ts';
 
 type Schema<T> = z.ZodType<T> & { readonly shape: Readonly<Record<string, unknown>> };
 
@@ -21,6 +21,18 @@ export type Mention = {
   readonly kind: EntryKind;
   readonly id: string;
   readonly path: readonly PropertyKey[];
+};
+
+/** What a schema makes of a text that is parsed already, once for all who read the table. */
+const shaped = new WeakMap<object, WeakMap<object, z.ZodSafeParseResult<unknown>>>();
+
+const shapedOnce = <T>(schema: Schema<T>, data: unknown): z.ZodSafeParseResult<T> => {
+  if (typeof data !== 'object' || data === null) return schema.safeParse(data);
+  const bySchema = shaped.get(data) ?? new WeakMap<object, z.ZodSafeParseResult<unknown>>();
+  shaped.set(data, bySchema);
+  const made = (bySchema.get(schema) as z.ZodSafeParseResult<T> | undefined) ?? schema.safeParse(data);
+  bySchema.set(schema, made);
+  return made;
 };
 
 /** The sources and lacking sources of every row, wherever it stands: a row is what has a grade. */
@@ -53,7 +65,7 @@ export const readTable = <T>(
   mentions: (value: T) => readonly Mention[] = () => [],
 ): Table<T> => {
   // The reader of front matter knows the lines; the fence that it needs stands one line above the first.
-  const { data, lineOf, broken } = parseFrontMatter(`---\n${textOf(root, file) ?? ''}\n---\n`);
+  const { data, lineOf, broken } = readTableText(root, file);
   const lineAt: LineOf = (path, atKey) => Math.max(1, lineOf(path, atKey) - 1);
   const issues: Issue[] = [];
   const tell = (line: number, fault: Fault) => issues.push({ file, line, ...fault });
@@ -61,7 +73,7 @@ export const readTable = <T>(
     tell(Math.max(1, broken.line - 1), broken.fault);
     return { ok: false, issues };
   }
-  const parsed = schema.safeParse(data ?? {});
+  const parsed = shapedOnce(schema, data ?? {});
   if (!parsed.success) {
     for (const { path, atKey, fault } of schemaFaults(parsed.error, data ?? {}, schema))
       tell(lineAt(path, atKey), fault);

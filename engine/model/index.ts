@@ -23,18 +23,5 @@ export const SCHEMAS = {
   doing: DoingWords,
 } as const satisfies Record<EntryKind, z.ZodType>;
 
-/** The folder of each kind below content/. */
-export const FOLDERS = {
-  defect: 'defects',
-  question: 'questions',
-  remedy: 'remedies',
-  rule: 'rules',
-  product: 'products',
-  lesson: 'lessons',
-  source: 'sources',
-  term: 'terms',
-  doing: 'doings',
-} as const satisfies Record<EntryKind, string>;
-
 export { ID_PATTERN } from './ids.ts';
-export { ENTRY_KINDS, type EntryKind } from './kinds.ts';
+export { ENTRY_KINDS, type EntryKind, FOLDERS } from './kinds.ts';

@@ -11,3 +11,16 @@ export const ENTRY_KINDS = [
   'doing',
 ] as const;
 export type EntryKind = (typeof ENTRY_KINDS)[number];
+
+/** The folder of each kind below content/. */
+export const FOLDERS = {
+  defect: 'defects',
+  question: 'questions',
+  remedy: 'remedies',
+  rule: 'rules',
+  product: 'products',
+  lesson: 'lessons',
+  source: 'sources',
+  term: 'terms',
+  doing: 'doings',
+} as const satisfies Record<EntryKind, string>;

@@ -1,7 +1,7 @@
 import { lookupIn } from '../answers.ts';
 import { type Case, emptyCase, withFact } from '../case.ts';
 import { factsIn, holds } from '../condition.ts';
-import { factsOfStep, hazardsOf } from '../hazards.ts';
+import { doings, factsOfStep, hazardsOf } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
@@ -151,19 +151,11 @@ const holesOfStep = (
   return { holes: [...holes.values()], looked };
 };
 
-const signature = (step: Step, families: readonly Family[], at: Case): string => {
-  const { say: _, when: __, 'worked-if': ___, ...rest } = step;
-  const {
-    strokes: ____,
-    hours: _____,
-    percent: ______,
-    until: _______,
-    ...means
-  } = rest as Record<string, unknown>;
-  return JSON.stringify([means, families, Object.entries(at).map(([fact, { value }]) => [fact, value])]);
-};
+/** Nothing else of a step is looked at than what it does and the facts that this hangs on. */
+const signature = (step: Step, families: readonly Family[], at: Case): string =>
+  JSON.stringify([doings(step), families, Object.entries(at).map(([fact, { value }]) => [fact, value])]);
 
-/** Looks at every case of a step once for all steps that do the same with the same means. */
+/** Looks at every case of a step once for all steps that do the same. */
 export const caseBook = (known: Knowledge) => {
   const seen = new Map<string, { holes: readonly Hole[]; looked: number }>();
   const book = bookOf(known);

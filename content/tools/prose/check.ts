@@ -1,14 +1,9 @@
 import { z } from 'zod';
-import type { Fault, Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/issue.ts';
 import { knowledgeOf } from '#engine/knowledge.ts';
-import { nearest } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from '../files.ts';
 import { readTable, type Table } from '../table.ts';
-import { notAmerican } from './dictionary.ts';
-import { claimedIn, unclaimedIn } from './figures.ts';
-import { lineAt, type Prose, proseOf } from './texts.ts';
-import { bareFigures, unitFaults } from './units.ts';
-import { bareWord, partsOf, pastTheReader, placesOf, twiceIn, wordsIn } from './words.ts';
+import { wordedOtherwise } from './worded.ts';
 
 const FILE = 'content/wording.yaml';
 
@@ -34,108 +29,17 @@ const wordingTable = (root: ContentRoot): Table<Wording> =>
     ? { ok: true, value: { spelled: [], write: {}, 'of-others': [] }, lineOf: () => 1 }
     : readTable(knowledgeOf([]), root, FILE, Wording);
 
-/** A fault, and where it stands in the text. */
-type Placed = { readonly prose: Prose; readonly at: number; readonly fault: Fault };
-
-/** A text with its words, which most checks ask first. */
-type Read = { readonly prose: Prose; readonly words: ReadonlySet<string>; readonly lower: string };
-
-const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[] => {
-  // What has a word of its own here is told with that word.
-  const passed = new Set([...spelled, ...Object.values(write).flat()].map((word) => word.toLowerCase()));
-  const all = new Set(texts.flatMap(({ words }) => [...words]));
-  const bare = new Set(
-    [...all].map(bareWord).filter((word) => word.length > 1 && !passed.has(word.toLowerCase())),
-  );
-  const wrong = notAmerican(bare);
-  if (wrong.size === 0) return [];
-  const right = [...bare].filter((word) => !wrong.has(word));
-  return texts.flatMap(({ prose, words }) =>
-    [...words]
-      .filter((word) => wrong.has(bareWord(word)))
-      .flatMap((word) => {
-        const meant = nearest(bareWord(word).toLowerCase(), right);
-        return partsOf(prose.text, word).map(
-          ({ at }): Placed => ({ prose, at, fault: { code: 'misspelt', word, nearest: meant } }),
-        );
-      }),
-  );
-};
-
-const otherWords = ({ prose, words, lower }: Read, { write }: Wording): Placed[] =>
-  Object.entries(write).flatMap(([word, others]) =>
-    others
-      .filter((other) =>
-        /^[a-z]+$/.test(other) ? words.has(other) || lower.includes(other) : lower.includes(other),
-      )
-      .flatMap((other) => placesOf(prose.text, `${other}s?`, 'giu'))
-      .map(({ at, word: found }): Placed => {
-        const plural = found.endsWith('s') && !others.includes(found.toLowerCase());
-        return { prose, at, fault: { code: 'other-word', word: found, write: plural ? `${word}s` : word } };
-      }),
-  );
-
-const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Placed[] =>
-  /\d/.test(prose.text)
-    ? [
-        ...unitFaults(prose.text).map(
-          ({ at, figure, ...found }): Placed =>
-            found.why === 'alone'
-              ? { prose, at, fault: { code: 'one-system', figure, wants: found.wants } }
-              : { prose, at, fault: { code: 'figures-differ', figure, beside: found.beside, is: found.is } },
-        ),
-        ...bareFigures(prose.text).map(
-          ({ at, figure }): Placed => ({ prose, at, fault: { code: 'bare-figure', figure } }),
-        ),
-        ...unclaimedIn(prose.raw, claimed).map(
-          ({ at, figure }): Placed => ({ prose, at, fault: { code: 'figure-unclaimed', figure } }),
-        ),
-      ]
-    : [];
-
 /** Everything that is worded otherwise than this site words it, file by file. */
-export const proseFaults = (root: ContentRoot): readonly Issue[] => {
+export const proseFaults = (
+  root: ContentRoot,
+  faultsOf: (wording: Wording) => readonly Issue[] = (wording) => wordedOtherwise(root, wording),
+): readonly Issue[] => {
   const table = wordingTable(root);
   if (!table.ok) return table.issues;
-  const wording = table.value;
-  const ofOthers = new Set(wording['of-others'].map(({ file }) => file));
-  const texts = proseOf(root).map(
-    (prose): Read => ({ prose, words: wordsIn(prose.text), lower: prose.text.toLowerCase() }),
-  );
-  const claimed = new Set(texts.flatMap(({ prose }) => claimedIn(prose.raw)));
-  const faults = [
-    ...spelling(texts, wording),
-    ...texts.flatMap((read): Placed[] => {
-      const { prose, words } = read;
-      const worded = [
-        ...otherWords(read, wording),
-        ...twiceIn(prose.text).map(
-          ({ at, word }): Placed => ({ prose, at, fault: { code: 'word-twice', word } }),
-        ),
-      ];
-      if (prose.read === 'words') return worded;
-      const past = ofOthers.has(prose.file) ? [] : pastTheReader(prose.text, words);
-      return [
-        ...worded,
-        ...past.flatMap((word) =>
-          placesOf(prose.text, word).map(
-            ({ at }): Placed => ({ prose, at, fault: { code: 'past-the-reader', word } }),
-          ),
-        ),
-        ...figures(read, claimed),
-      ];
-    }),
-  ];
-  const stale = wording['of-others'].flatMap(({ file }, at): Issue[] =>
+  const stale = table.value['of-others'].flatMap(({ file }, at): Issue[] =>
     textOf(root, file) === undefined
       ? [{ file: FILE, line: table.lineOf(['of-others', at]), code: 'needless-exception', of: file }]
       : [],
   );
-  const told = faults.map(
-    ({ prose, at, fault }): Issue => ({ file: prose.file, line: lineAt(prose.text, at), ...fault }),
-  );
-  return [
-    ...stale,
-    ...told.sort((one, two) => (one.file === two.file ? one.line - two.line : one.file < two.file ? -1 : 1)),
-  ];
+  return [...stale, ...faultsOf(table.value)];
 };

@@ -4,7 +4,6 @@ import { createRequire, findPackageJSON } from 'node:module';
 import { dirname, join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { decodeTrie } from 'cspell-trie-lib';
-import { z } from 'zod';
 
 const require = createRequire(import.meta.url);
 const PROJECT = dirname(findPackageJSON('../..', import.meta.url) ?? process.cwd());
@@ -12,13 +11,30 @@ const PROJECT = dirname(findPackageJSON('../..', import.meta.url) ?? process.cwd
 const TRIE = join(dirname(require.resolve('@cspell/dict-en_us/cspell-ext.json')), 'en_US.trie.gz');
 const FILE = join(PROJECT, 'node_modules/.cache/halfdry-words.json');
 
-const Kept = z.object({ version: z.string(), right: z.array(z.string()), wrong: z.array(z.string()) });
-type Kept = z.infer<typeof Kept>;
+type Kept = {
+  readonly version: string;
+  readonly right: readonly string[];
+  readonly wrong: readonly string[];
+};
+
+const areWords = (value: unknown): value is readonly string[] =>
+  Array.isArray(value) && value.every((one) => typeof one === 'string');
+
+/** The folder is anybody's. */
+const isKept = (value: unknown): value is Kept =>
+  typeof value === 'object' &&
+  value !== null &&
+  'version' in value &&
+  'right' in value &&
+  'wrong' in value &&
+  typeof value.version === 'string' &&
+  areWords(value.right) &&
+  areWords(value.wrong);
 
 const readKept = (version: string): Kept => {
   try {
-    const { data } = Kept.safeParse(existsSync(FILE) && JSON.parse(readFileSync(FILE, 'utf8')));
-    if (data?.version === version) return data;
+    const kept: unknown = existsSync(FILE) && JSON.parse(readFileSync(FILE, 'utf8'));
+    if (isKept(kept) && kept.version === version) return kept;
   } catch {
     // Another process was stopped while it wrote: looked up anew.
   }
@@ -36,8 +52,7 @@ const keep = (kept: Kept): void => {
 };
 
 const opened = (): ((word: string) => boolean) => {
-  const packed = readFileSync(TRIE);
-  const trie = decodeTrie(gunzipSync(packed));
+  const trie = decodeTrie(gunzipSync(readFileSync(TRIE)));
   return (word) => trie.has(word) || trie.has(word.toLowerCase());
 };
 

@@ -1,5 +1,5 @@
 import { FACTS } from '#engine/model/facts.ts';
-import { ENTRY_KINDS, FOLDERS } from '#engine/model/index.ts';
+import { ENTRY_KINDS, FOLDERS } from '#engine/model/kinds.ts';
 import { type ContentRoot, filesIn, textOf } from '../files.ts';
 
 /**

@@ -1,8 +1,8 @@
 /** The lessons as they are written: easy to read, short, with boards that can be dealt, and linked both ways. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { gradeOf, HIGHEST_GRADE } from '../../../content/tools/grade.ts';
 import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
-import { gradeOf, HIGHEST_GRADE } from '../../../content/tools/plain-words.ts';
 import { readPractice } from '../../../content/tools/practice.ts';
 import type { Knowledge } from '../../../engine/index.ts';
 import { dealPractice } from '../../../engine/practice.ts';
