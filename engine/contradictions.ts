@@ -26,6 +26,12 @@ const isOfStain = (step: Step): boolean =>
   (step.kind === 'test-patch' && step.tries === 'stain') ||
   (step.kind === 'wait' && step.of === 'stain');
 
+/** The bleach, the mixing of it, and the rinse that takes its acid off. */
+const isOfBleach = (step: Step): boolean =>
+  (step.kind === 'wipe' && step.with === 'wood-bleach') ||
+  (step.kind === 'mix' && step.what === 'wood-bleach') ||
+  (step.kind === 'wipe' && step.with === 'damp-cloth' && says(step, /\bare acid\b/i));
+
 /** A coat of her own finish, laid as she lays it: neither surely by hand nor surely by spray. */
 const isHerCoat = (step: Step): boolean =>
   step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === undefined;
@@ -58,9 +64,28 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   },
   {
     told: { base: PAINTED },
-    step: (step) => step.kind === 'wipe' && step.with === 'wood-bleach',
+    step: isOfBleach,
     why: 'works with wood bleach, which does nothing to paint',
     leftOut: true,
+  },
+  {
+    told: { family: 'shellac' },
+    step: (step) =>
+      step.kind === 'sand' && says(step, /\b(soapy water|dish soap)\b/i) && !says(step, /\bshellac\b/i),
+    why: 'wets shellac with soapy water, which whitens it',
+    mend: 'say in the step what wets the paper on shellac (mineral oil), or add a when: that shuts this out',
+    leftOut: false,
+  },
+  {
+    told: { base: ['chalk-paint', 'milk-paint'] },
+    step: (step) =>
+      step.kind === 'wipe' &&
+      step.with === 'soapy-water' &&
+      says(step, /\b(rinse|clean water|clear water)\b/i) &&
+      !says(step, /\b(chalk|wrung[- ]out|bare wood)\b/i),
+    why: 'washes with running water what may be chalk or milk paint laid open, which water lifts at any age',
+    mend: 'say in the step that such paint takes only a wrung-out cloth, or add a when: that shuts this out',
+    leftOut: false,
   },
   {
     told: { applicator: ['spray-gun', 'aerosol'] },

@@ -174,10 +174,12 @@ const byKind = (step: Step): Does => {
 const spraying = (step: Step): Does => {
   const by = step.kind === 'coat' || step.kind === 'wipe' || step.kind === 'test-patch' ? step.by : undefined;
   const [means] = meansOf(step);
-  if (by === 'spray' || means === 'mist-of-same') return [['mist']];
-  const laid = step.kind === 'coat' || step.kind === 'test-patch';
+  const coat = step.kind === 'coat';
+  if (by === 'spray' || means === 'mist-of-same')
+    return [['mist'], ...(coat ? ([['sprayed-coat']] as const) : [])];
+  const laid = coat || step.kind === 'test-patch';
   if (by === 'hand' || !laid || !means || !AS_SHE_COATS.includes(means)) return [];
-  return [['mist', SPRAYED]];
+  return [['mist', SPRAYED], ...(coat ? ([['sprayed-coat', SPRAYED]] as const) : [])];
 };
 
 const strongest = (one: Truth | undefined, other: Truth): Truth =>

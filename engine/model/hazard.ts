@@ -10,6 +10,7 @@ export const HAZARDS = {
   dust: 'makes dust',
   blade: 'works with a bare edge',
   mist: 'sprays, so that mist is in the air',
+  'sprayed-coat': 'sprays a coat of finish, which may come from a can with hours of its own',
   vapor: 'lets flammable vapor out',
   'much-vapor': 'lets the vapor of more than half a cup (100 mL) of solvent out',
   'solvent-on-skin': 'wets hands or cloths with solvent',

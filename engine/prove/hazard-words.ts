@@ -42,7 +42,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   // A cloth full for each part of a panel, and then again; stripper lies on by the cup.
   [
     'much-vapor',
-    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|(use|with|on) (a )?(paint )?stripper)\b/i,
+    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|repeat until the cloth|(use|with|on) (a )?(paint )?stripper)\b/i,
   ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],

@@ -5,6 +5,7 @@ import { boardsAreThere } from './boards-are-there.ts';
 import { boardsFit } from './boards-fit.ts';
 import { checksCutNothing } from './checks-cut-nothing.ts';
 import { checksTouchNoWetFilm } from './checks-touch-no-wet-film.ts';
+import { coatsHoldOnCoats } from './coats-on-coats.ts';
 import { everythingIsReached } from './everything-is-reached.ts';
 import { hazardsAreCautioned } from './hazards-are-cautioned.ts';
 import { lessonsAreCautioned } from './lessons-are-cautioned.ts';
@@ -33,6 +34,7 @@ const PROOFS: readonly Proof[] = [
   timesAgree,
   stepsAreInOrder,
   repairsKeepToTheTrade,
+  coatsHoldOnCoats,
   stepsKeepToWhatIsTold,
   stepsTellWhatTheyDo,
   looksChangeNothing,

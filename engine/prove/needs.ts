@@ -40,6 +40,11 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
     surely: (is) => (is(WATER_BORNE) && !is({ applicator: 'aerosol' }) ? ['care'] : ['stop', 'care']),
     maybe: ['care'],
   },
+  'sprayed-coat': {
+    on: ['applicator'],
+    surely: (is) => (is({ applicator: 'aerosol' }) ? ['care'] : []),
+    maybe: [],
+  },
   vapor: always('care'),
   // Where only the can tells, the caution on vapor stands.
   'much-vapor': { on: [], surely: () => ['stop'], maybe: [] },

@@ -1,5 +1,7 @@
+import { holds } from '../condition.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { FAMILIES, type Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
 import { type Held, WORK_IN_ORDER } from './work-in-order.ts';
 
@@ -42,16 +44,26 @@ const repairsBeginByWaiting: Held = ({ steps }) => {
     : [];
 };
 
+/** The most thinner that a kind of top coat takes, in parts in a hundred. */
+const mostThinner = (step: Step & { kind: 'mix' }, family: Family): number => {
+  if (family === 'water-based' || family === 'water-lacquer') return 10;
+  if (family === 'oil-based' || family === 'wipe-on') return /\blast\b/i.test(step.say) ? 25 : 10;
+  return 25;
+};
+
 /**
  * Extender to 15 %, water-based finish thinned to 10 % (a dealer's sheet, instructions for a waterborne clear, undated);
- * varnish to 25 % for a last coat (Flexner, 'The 7 myths of polyurethane', 2008).
+ * varnish to 10 % (common practice), to 25 % for a last coat (Flexner, 'The 7 myths of polyurethane', 2008).
  */
 const mixesStayWithinTheTrade: Held = ({ steps }) =>
   steps.flatMap((step, index) => {
     if (step.kind !== 'mix' || !step.percent || step.what === 'tint') return [];
-    const families = [step.when?.['family']].flat();
-    const waterBased = families.includes('water-based') || families.includes('water-lacquer');
-    const most = step.what === 'extender' ? 15 : waterBased ? 10 : 25;
+    const { when } = step;
+    const families = FAMILIES.filter(
+      (family) => !when || holds(when, (fact) => (fact === 'family' ? family : undefined)) !== 'no',
+    );
+    const most =
+      step.what === 'extender' ? 15 : Math.min(...families.map((family) => mostThinner(step, family)));
     return step.percent[1] > most
       ? [
           {

@@ -9,6 +9,26 @@ import { hazardsSaid, orderedIn } from './hazard-words.ts';
 /** An order to spray, also where it is only one of two ways: who takes it is told of mist by a step that surely sprays. */
 const SPRAY = /^(outdoors, )?spray\b|\b(or|brush,) spray\b|\bspray (it|one|a|the|black|over)\b/i;
 
+/** Powder is made by paper, and a test with it reaches an old layer at an edge as any sanding does. */
+const TESTED = /\b(?:sands? to|makes?|make) (?:dry )?powder\b/i;
+const REACHES = ['old-film', 'old-film-in-reach'];
+function* paperTestsTell(remedy: Entry<'remedy'>): Generator<Issue> {
+  const reached = remedy.steps.findIndex((step) => does(step).some((hazard) => REACHES.includes(hazard)));
+  const index = remedy.steps.findIndex((step) => step.kind === 'wait' && TESTED.test(step.say));
+  const step = remedy.steps[index];
+  const [word] = step?.say.match(TESTED) ?? [];
+  if (step && word && (reached < 0 || index < reached))
+    yield {
+      file: remedy.file,
+      line: remedy.lineOf(['steps', index]),
+      code: 'hazard-untold',
+      of: 'step',
+      step: step.say,
+      hazards: ['old-film-in-reach'],
+      word,
+    };
+}
+
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */
 type ToldText = {
   readonly remedy: Entry<'remedy'>;
@@ -74,6 +94,7 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
         };
       yield* untold({ remedy, at: ['steps', index], say: step.say, of: 'step' }, tells);
     }
+    yield* paperTestsTell(remedy);
     yield* actsTell(remedy);
     yield* nextTriesTell(known, remedy);
   }

@@ -167,9 +167,10 @@ const lastDustComesOff: Held = ({ steps }) => {
 
 /** Means that lie wet for long enough to be shut in. */
 const WET = ['soapy-water', 'mineral-spirits', 'wood-bleach', 'thinner'];
+const SAYS_DRY = /\bdr(?:y|ies|ied)\b|\bminutes|\bhours?\b|\bovernight/i;
 const wetDriesBeforeACoat = each((step, _, after) => {
   if (step.kind !== 'wipe' || !WET.includes(step.with)) return undefined;
-  if (/\bdr(?:y|ies|ied)\b|\bminutes|\bhours?\b|\bovernight/i.test(step.say)) return undefined;
+  if (SAYS_DRY.test(step.say)) return undefined;
   const next = after.find((other) => other.kind !== 'mix' && bothAreTaken(step, other));
   return next?.kind === 'coat' || next?.kind === 'test-patch'
     ? {
@@ -178,6 +179,58 @@ const wetDriesBeforeACoat = each((step, _, after) => {
       }
     : undefined;
 });
+
+/** Paper over wet spirits clogs, and the motor of a vacuum lights their vapor. */
+const SPIRITS = ['mineral-spirits', 'naphtha', 'alcohol', 'thinner'];
+const spiritsDryBeforeDust = each((step, _, after) => {
+  if (step.kind !== 'wipe' || !SPIRITS.includes(step.with) || step.of === 'oil' || SAYS_DRY.test(step.say))
+    return undefined;
+  const next = after.find((other) => other.kind !== 'look' && bothAreTaken(step, other));
+  return next && (next.kind === 'sand' || isVacuum(next))
+    ? {
+        what: `"${next.say}" comes on spirits that are still wet`,
+        mend: `say how long it dries after "${step.say}": paper clogs, and a vacuum lights vapor`,
+      }
+    : undefined;
+});
+
+/** Paper rubs grease into its own scratches. */
+const washedBeforeSanding = each((step, before) =>
+  step.kind === 'wipe' &&
+  step.with === 'soapy-water' &&
+  since(before, 'coat', 'strip').some(({ kind }) => kind === 'sand')
+    ? { what: `"${step.say}" comes after the sanding`, mend: 'wash first: paper rubs grease in' }
+    : undefined,
+);
+
+/** Veneer is thin as card: coarse paper goes through it before the color on the paper tells. */
+const COARSE = 180;
+const coarsePaperSparesVeneer = each((step, before) =>
+  step.kind === 'sand' && step.grit <= COARSE && ![...before, step].some(({ say }) => /\bveneer\b/i.test(say))
+    ? {
+        what: `"${step.say}" takes P${step.grit} to what may be veneer`,
+        mend: 'say in it, or in a step above it, what is done on veneer',
+      }
+    : undefined,
+);
+
+/** Stripper takes paint as well, so it is tried first; where the paint is to come off, the repair lays color again. */
+const stripperIsTriedOverPaint: Held = ({ steps }) =>
+  steps.some((step) => step.kind === 'coat' && (step.product === 'base-color' || step.product === 'stain'))
+    ? []
+    : steps.flatMap((step, index) =>
+        step.kind === 'strip' &&
+        (step.with === 'stripper' || step.does?.includes('stripper')) &&
+        !/\bpaint\b[^.]*\bhidden spot\b/i.test(step.say)
+          ? [
+              {
+                index,
+                what: `"${step.say}" brings stripper to paint that is to stay`,
+                mend: 'say in it that over paint it is tried on a hidden spot first',
+              },
+            ]
+          : [],
+      );
 
 /** Hours that nothing needs: no coat, no wash and nothing bared since the last wait. */
 const waitsDrySomething = each((step, before) => {
@@ -211,5 +264,9 @@ export const WORK_IN_ORDER: readonly Held[] = [
   stirredLast,
   lastDustComesOff,
   wetDriesBeforeACoat,
+  spiritsDryBeforeDust,
+  washedBeforeSanding,
+  coarsePaperSparesVeneer,
+  stripperIsTriedOverPaint,
   waitsDrySomething,
 ];

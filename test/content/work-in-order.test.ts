@@ -1,41 +1,7 @@
 /** The order in which the trade works: one repair that breaks it a rule, told in exactly these words. */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { link } from '#engine/link.ts';
-import { prove } from '#engine/prove/index.ts';
 import { WORK_IN_ORDER } from '#engine/prove/work-in-order.ts';
-import { say } from '#engine/say.ts';
-import { parseFrontMatter, readContent } from '../../content/tools/read.ts';
-
-const root = process.cwd();
-const sound = readContent(join(root, 'test/content/sound'));
-const doings = readContent(root).filter(({ kind }) => kind === 'doing');
-const frame = readFileSync(join(root, 'test/content/faults/against-the-trade.mdx'), 'utf8').replace(
-  /^# .*\n/gm,
-  '',
-);
-
-const WAIT = '{ kind: wait, until: recoatable, say: Wait until it is hard. }';
-const SAND = '{ kind: sand, grit: 320, say: Sand by hand with the grain. }';
-const VACUUM = '{ kind: wipe, with: vacuum, say: Take the dust off with a vacuum. }';
-const CLOTH = '{ kind: wipe, with: dry-cloth, say: Wipe with a clean dry cloth. }';
-const COAT = '{ kind: coat, product: same, say: Lay one thin coat. }';
-const LOOK = '{ kind: look, say: Look along it in low light. }';
-
-/** What is told of a repair with these steps, from line 11 on, one a line. */
-const told = (steps: readonly string[]): string[] => {
-  const text = frame.replace(
-    /^steps:\n(?: .*\n)*/m,
-    `steps:\n${steps.map((step) => `  - ${step}\n`).join('')}`,
-  );
-  const broken = { kind: 'remedy', id: 'broken', file: 'broken.mdx', ...parseFrontMatter(text) } as const;
-  const linked = link([...sound, ...doings, broken]);
-  if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
-  return prove(linked.value)
-    .filter(({ code }) => code === 'against-the-trade')
-    .map(say);
-};
+import { CLOTH, COAT, LOOK, SAND, told, VACUUM, WAIT } from './broken-repair.ts';
 
 const SOUND = [WAIT, SAND, VACUUM, CLOTH, COAT, WAIT, LOOK];
 
@@ -142,6 +108,46 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       LOOK,
     ],
     'broken.mdx:14: "Lay one thin coat." comes on top of what is still wet; say how long it dries after "Wipe with mineral spirits.", or add a wait',
+  ],
+  'paper over wet spirits': [
+    [
+      WAIT,
+      '{ kind: wipe, with: naphtha, say: Wipe it twice with naphtha. }',
+      SAND,
+      VACUUM,
+      CLOTH,
+      COAT,
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:12: "Sand by hand with the grain." comes on spirits that are still wet; say how long it dries after "Wipe it twice with naphtha.": paper clogs, and a vacuum lights vapor',
+  ],
+  'a wash after the sanding': [
+    [
+      WAIT,
+      SAND,
+      VACUUM,
+      '{ kind: wipe, with: soapy-water, say: Wash it with a wrung-out cloth and let it dry. }',
+      COAT,
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:14: "Wash it with a wrung-out cloth and let it dry." comes after the sanding; wash first: paper rubs grease in',
+  ],
+  'coarse paper on veneer': [
+    [WAIT, '{ kind: sand, grit: 180, say: Sand the folds off. }', SAND, VACUUM, CLOTH, COAT, WAIT, LOOK],
+    'broken.mdx:12: "Sand the folds off." takes P180 to what may be veneer; say in it, or in a step above it, what is done on veneer',
+  ],
+  'stripper on paint': [
+    [
+      WAIT,
+      '{ kind: strip, with: stripper, say: Take it off with stripper. }',
+      '{ kind: wipe, with: mineral-spirits, say: Wash the stripper off and let it dry for a day. }',
+      COAT,
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:12: "Take it off with stripper." brings stripper to paint that is to stay; say in it that over paint it is tried on a hidden spot first',
   ],
   'a wait for nothing': [
     [

@@ -4,6 +4,7 @@ import { factsIn } from '#engine/condition.ts';
 import { CONTRADICTIONS } from '#engine/contradictions.ts';
 import { type Case, resolve } from '#engine/index.ts';
 import { FACTS } from '#engine/model/facts.ts';
+import { rulesForStep } from '#engine/rules.ts';
 import { known } from './knowledge.ts';
 
 type Remedy = (typeof known.remedies)[number];
@@ -60,4 +61,31 @@ it('never tells a step that something told speaks against', () => {
   );
   expect(wrong).toEqual([]);
   expect(all.filter((one) => one > 1).length).toBeGreaterThan(all.length / 2);
+});
+
+/** Rules of the step that hangs on what is told of the can, by the ids of the steps that lack it. */
+const lacking = (rule: string, on: Case, step: (step: Remedy['steps'][number]) => boolean): string[] =>
+  known.remedies.flatMap((remedy) =>
+    remedy.steps.flatMap((one, at) =>
+      step(one) && !rulesForStep(known, on, one).some(({ id }) => id === rule)
+        ? [`${remedy.id} ${at + 1}`]
+        : [],
+    ),
+  );
+const told = (fact: string, value: string): Case => ({ [fact]: { value, how: 'told' } });
+const HER_OWN = ['same', 'same-in-gloss', 'tinted-same', 'mist-of-same'];
+
+it('says at each coat from a spray can that its own hours count, and at none from a brush', () => {
+  const herCoat = (step: Remedy['steps'][number]) =>
+    step.kind === 'coat' && HER_OWN.includes(step.product) && step.by !== 'hand';
+  expect(lacking('hours-on-the-can', told('applicator', 'aerosol'), herCoat)).toEqual([]);
+  const byBrush = told('applicator', 'brush');
+  expect(lacking('hours-on-the-can', byBrush, herCoat).length).toBeGreaterThan(50);
+});
+
+it('says at each step that surely sprays that isocyanate is not sprayed at home', () => {
+  const sprays = (step: Remedy['steps'][number]) =>
+    (step.kind === 'coat' || step.kind === 'test-patch' || step.kind === 'wipe') && step.by === 'spray';
+  expect(lacking('not-sprayed-at-home', told('hardener', 'isocyanate'), sprays)).toEqual([]);
+  expect(lacking('not-sprayed-at-home', told('hardener', 'none'), sprays).length).toBeGreaterThan(5);
 });

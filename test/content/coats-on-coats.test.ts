@@ -1,0 +1,88 @@
+/** What a layer needs of the one below, what a film bears, and what a step must be marked with: each broken once. */
+import { expect, it } from 'vitest';
+import { CLOTH, COAT, SAND, told, VACUUM, WAIT } from './broken-repair.ts';
+
+const COLOR = '{ kind: coat, product: base-color, say: Touch the color in. }';
+const SPOT = '{ kind: sand, grit: 320, say: Sand the spot with the grain. }';
+const PANEL = '{ kind: coat, product: same, say: Lay one thin coat over the whole panel. }';
+const PRIMER = '{ kind: coat, product: shellac-primer, say: Lay one thin coat of primer. }';
+const days = (least: number, most: number, more = ''): string =>
+  `{ kind: wait, until: recoatable, hours: [${least}, ${most}], ${more}say: Let it dry as long as that. }`;
+
+const overColor = (wait: string) => told([WAIT, SAND, VACUUM, CLOTH, COLOR, wait, COAT, WAIT]);
+
+it('tells a coat on oil paint that is not hard yet, under any top coat that minds', () => {
+  const mend = 'write color-dries-a-day, or a wait with days for oil paint, right after it';
+  const early = (under: string, hours: number) =>
+    `broken.mdx:15: where "Touch the color in." lays oil paint, a coat of ${under} comes on it before ${hours} hours have passed; ${mend}`;
+  expect(overColor(days(4, 23))).toEqual([early('water based', 72)]);
+  expect(overColor(days(24, 72))).toEqual([early('shellac', 168)]);
+  expect(overColor(days(24, 168))).toEqual([]);
+});
+
+it('tells alcohol on a young water-based coat', () => {
+  const lay = (...waits: readonly string[]) => told([...waits, SAND, VACUUM, CLOTH, PRIMER, WAIT]);
+  expect(lay(WAIT)).toEqual([
+    'broken.mdx:15: "Lay one thin coat of primer." lays alcohol on a water-based coat that may be a day old; write a-week-below-alcohol above it: the alcohol softens a young film',
+  ]);
+  expect(lay(WAIT, days(168, 240, 'when: { family: [water-based, water-lacquer] }, '))).toEqual([]);
+});
+
+it('tells a panel that is coated where only a place was sanded', () => {
+  expect(told([WAIT, SPOT, VACUUM, CLOTH, PANEL, WAIT])).toEqual([
+    'broken.mdx:15: "Lay one thin coat over the whole panel." coats more than was sanded: a coat lets go of what still shines; say in a sanding before it that the whole panel is scuffed until it is dull',
+  ]);
+  const scuffed = '{ kind: sand, grit: 400, say: Scuff the whole panel. }';
+  expect(told([WAIT, SPOT, scuffed, VACUUM, CLOTH, PANEL, WAIT])).toEqual([]);
+});
+
+it('tells a thinning past what the trade gives to that kind of top coat', () => {
+  const thin = (family: string, most: number, say = 'Thin it as the label allows.') =>
+    told([
+      WAIT,
+      `{ kind: mix, what: thin, percent: [5, ${most}], when: { family: ${family} }, say: '${say}' }`,
+      COAT,
+      WAIT,
+    ]);
+  const over = (percent: number, most: number) => [
+    `broken.mdx:12: this step takes thin to ${percent} %; the trade goes to ${most} % at most`,
+  ];
+  expect(thin('oil-based', 20)).toEqual(over(20, 10));
+  expect(thin('oil-based', 25, 'Thin it for the last coat.')).toEqual([]);
+  expect(thin('lacquer', 20)).toEqual([]);
+  expect(thin('[lacquer, water-based]', 20)).toEqual(over(20, 10));
+});
+
+it('tells soap where water spoils what is below', () => {
+  const steps = (wash: string, rub: string) => [
+    WAIT,
+    `{ kind: wipe, with: soapy-water, say: '${wash}' }`,
+    `{ kind: sand, grit: 1000, say: '${rub}' }`,
+    CLOTH,
+  ];
+  expect(
+    told(steps('Wash it, rinse it and let it dry.', 'Rub it with soapy water.'), 'against-told'),
+  ).toEqual([
+    'broken.mdx:12: the step "Wash it, rinse it and let it dry." washes with running water what may be chalk or milk paint laid open, which water lifts at any age, but it is shown as well to those with base: chalk-paint or milk-paint; say in the step that such paint takes only a wrung-out cloth, or add a when: that shuts this out',
+    'broken.mdx:13: the step "Rub it with soapy water." wets shellac with soapy water, which whitens it, but it is shown as well to those with family: shellac; say in the step what wets the paper on shellac (mineral oil), or add a when: that shuts this out',
+  ]);
+  expect(
+    told(
+      steps(
+        'Wash it with a wrung-out cloth, rinse it and let it dry.',
+        'Rub it with soapy water, shellac with mineral oil.',
+      ),
+      'against-told',
+    ),
+  ).toEqual([]);
+});
+
+it('tells a test with paper that stands before every word of old paint', () => {
+  const test = (does = '') =>
+    `{ kind: wait, until: recoatable, ${does}say: Wait until it sands to dry powder. }`;
+  const rest = [SAND, VACUUM, CLOTH, COAT, WAIT];
+  expect(told([test(), ...rest], 'hazard-untold')).toEqual([
+    'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; add does: [old-film-in-reach] to this line, or choose the "kind:", "with:", "product:" or "tries:" that it uses',
+  ]);
+  expect(told([test('does: [old-film-in-reach], '), ...rest], 'hazard-untold')).toEqual([]);
+});
