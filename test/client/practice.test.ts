@@ -72,15 +72,18 @@ describe('a class by link', () => {
           const read = readLink(`#${writeLink({ title, boards })}`);
           expect(read.boards).toEqual(boards);
           expect(read.title).toBe(title.trim());
+          expect(read.unread).toBe(0);
         },
       ),
     );
   });
 
   it('reads what it can of a link that was cut or made up', () => {
-    expect(readLink('#boards=look.bubbles.1_look.bub').boards).toEqual([
-      { level: 'look', flaw: 'bubbles', seed: 1 },
-    ]);
+    expect(readLink('#boards=look.bubbles.1_look.bub')).toMatchObject({
+      boards: [{ level: 'look', flaw: 'bubbles', seed: 1 }],
+      unread: 1,
+    });
+    expect(readLink('#level=case').unread).toBe(0);
     expect(readLink('#boards=x_look.__proto__.1_look.a.9999999999&class=%').boards).toEqual([]);
     expect(readLink(`#boards=${Array(99).fill('look.bubbles.1').join('_')}`).boards).toHaveLength(
       MOST_IN_A_SET,

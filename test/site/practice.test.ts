@@ -52,6 +52,11 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
     .toBe(said?.replace('low light from the side', 'light facing you'));
   const kept = await page.evaluate(() => localStorage.getItem('halfdry.practice'));
   expect(JSON.parse(kept ?? '{}')).toMatchObject({ kind: 'halfdry-practice', version: 1, boards: 1 });
+  // A link of which nothing is left says so, and does not pass for practice alone.
+  await page.evaluate(() => {
+    location.hash = 'class=Tuesday&boards=look.bub';
+  });
+  await page.getByText('This link holds no board that can be shown.').waitFor();
   expectQuiet(opened);
   await opened.close();
 });

@@ -31,8 +31,8 @@ export const ClassSet = ({ dealer, title, boards, lost }: Props) => {
         {heading}
       </h2>
       <p>
-        {item ? `Board ${at + 1} of ${boards.length}` : `${boards.length} boards, all answered`}
-        {lost > 0 && `. ${lost} of this link are no longer in the book and were left out`}
+        {item ? `Board ${at + 1} of ${boards.length}` : `${counted(boards.length, 'board')}, all answered`}
+        {lost > 0 && `. Left out, since the link was cut or the book has changed: ${counted(lost, 'board')}`}
       </p>
       {item ? (
         <PracticeItemView

@@ -22,11 +22,17 @@ export const PracticePage = ({ dealer }: { readonly dealer: Dealer }) => {
         dealer={dealer}
         title={link.title}
         boards={boards}
-        lost={link.boards.length - boards.length}
+        lost={link.boards.length - boards.length + link.unread}
       />
     );
   return (
     <>
+      {(link.title || link.boards.length + link.unread > 0) && (
+        <p role="status">
+          <b>This link holds no board that can be shown.</b> It was cut off, or its flaws are no longer in the
+          book. Ask for it once more; until then practise here by yourself.
+        </p>
+      )}
       <Practise dealer={dealer} level={link.level ?? 'look'} />
       <MakeClass dealer={dealer} />
     </>

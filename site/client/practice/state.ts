@@ -6,22 +6,24 @@ export type PracticeLink = {
   /** The title of a class, and its boards in their order. */
   readonly title: string;
   readonly boards: readonly PracticeKey[];
+  /** How many boards of it could not be read, since the link was cut or made up. */
+  readonly unread: number;
 };
 
 export const MOST_IN_A_SET = 40;
 export const LONGEST_TITLE = 80;
 
-/** Reads what it can: a board of a link that was cut is left out. */
+/** Reads what it can: a board of a link that was cut is left out, and counted. */
 export const readLink = (hash: string): PracticeLink => {
   const given = new URLSearchParams(hash.replace(/^#/, ''));
   const level = given.get('level');
+  const ids = given.get('boards')?.split('_').slice(0, MOST_IN_A_SET) ?? [];
+  const boards = ids.flatMap((id) => readPracticeId(id) ?? []);
   return {
     level: PRACTICE_LEVELS.find((one) => one === level),
     title: (given.get('class') ?? '').trim().slice(0, LONGEST_TITLE),
-    boards: (given.get('boards') ?? '')
-      .split('_')
-      .flatMap((id) => readPracticeId(id) ?? [])
-      .slice(0, MOST_IN_A_SET),
+    boards,
+    unread: ids.length - boards.length,
   };
 };
 
