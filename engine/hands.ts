@@ -4,6 +4,7 @@ import { holds } from './condition.ts';
 import type { Knows } from './knowledge.ts';
 import type { Hands } from './model/hands.ts';
 import type { Step } from './model/step.ts';
+import { isOnlyAPlace } from './only-a-place.ts';
 
 /** What is said beside a step: how to do it with what was told, how she knows that it is done, and what if not. */
 export type ByHand = {
@@ -20,9 +21,11 @@ const isHerOwn = (step: Step): boolean =>
 const rowsFor = (hands: Hands, step: Step): Hands['laying'] =>
   step.kind === 'sand' ? hands.sanding : isHerOwn(step) ? hands.laying : [];
 
-/** How a step of this kind is known to be done; a primer dabbed on or a wax rubbed in is not wet all over. */
+/** How a step of this kind is known to be done; a primer dabbed on is not wet all over, and a leveled spot not dull all over. */
 const endOf = ({ done }: Hands, step: Step): Hands['done'][keyof Hands['done']] =>
-  step['worked-if'] !== undefined || (step.kind === 'coat' && !isHerOwn(step))
+  step['worked-if'] !== undefined ||
+  (step.kind === 'coat' && !isHerOwn(step)) ||
+  (step.kind === 'sand' && isOnlyAPlace(step.say))
     ? undefined
     : done[step.kind as keyof Hands['done']];
 

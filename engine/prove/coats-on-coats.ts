@@ -5,6 +5,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
+import { isOnlyAPlace, WHOLE } from '../only-a-place.ts';
 import { isTaken } from '../resolve.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
 
@@ -77,8 +78,6 @@ const alcoholWaitsAWeek: Held = (steps, family) =>
       })
     : [];
 
-const WHOLE = /\b(whole|panel|face|top|rest|edge to edge|evenly|all over|all of it)\b/i;
-const PLACE = /\b(spots?|places?|rims?|knots?|marks?|patch|bits|bubbles|ridges|hollows?)\b/i;
 /** The cut is told of shellac alone. */
 const isShellac = ({ say }: Step): boolean => /-lb cut\b/i.test(say);
 const touchesIn = ({ say }: Step): boolean => /^(?:touch|dab)\b/i.test(say);
@@ -98,11 +97,9 @@ const wholePanelIsDulled: Held = (steps, family) => {
   const coat = steps[first];
   const before = steps.slice(0, Math.max(first, 0)).map(({ step }) => step);
   const sanded = before.filter(({ kind }) => kind === 'sand');
-  const onlyAPlace = sanded.length > 0 && sanded.every(({ say }) => PLACE.test(say) && !WHOLE.test(say));
+  const onlyAPlace = sanded.length > 0 && sanded.every(({ say }) => isOnlyAPlace(say));
   const coveredOrBared = before.some(
-    (step) =>
-      step.kind === 'strip' ||
-      (step.kind === 'coat' && WHOLE.test(step.say) && !PLACE.test(step.say) && !touchesIn(step)),
+    (step) => step.kind === 'strip' || (step.kind === 'coat' && WHOLE.test(step.say) && !touchesIn(step)),
   );
   return coat && onlyAPlace && !coveredOrBared
     ? [

@@ -69,4 +69,12 @@ describe('how a step is done with what was told', () => {
     });
     expect(byHand(known, hands, slow, wait)).toEqual({});
   });
+
+  it('asks no evenly dull face where only a rim or a ridge is leveled', () => {
+    const level = (say: string) =>
+      byHand(known, hands, emptyCase(), Step.parse({ kind: 'sand', grit: 400, say }));
+    expect(level('Level the rim, and only the rim.')).toEqual({});
+    expect(level('Sand until the ridges are low.')).toEqual({});
+    expect(level('Smooth the rim, then scuff the whole panel.').done).toMatch(/evenly dull/);
+  });
 });
