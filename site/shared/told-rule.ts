@@ -2,7 +2,7 @@ import type { RuleEntry } from '#engine/index.ts';
 
 /** Most rules give way to these; the foot of every page says so, once. */
 const LABEL_WINS =
-  'The label and the safety data sheet win; your fire service, local rules, insurer and landlord may ask for more.';
+  'The label and the safety data sheet win; your fire department, local rules, insurer and landlord may ask for more.';
 
 /** Whose word wins beside those. */
 export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
