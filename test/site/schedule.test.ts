@@ -187,7 +187,7 @@ it('without script the tables and rules stand there, and no dead form', async ()
   for (const part of [
     'Coats by wear',
     'Water-based polyurethane',
-    'Where it is a no',
+    'What not to combine',
     'Between coats',
     '72 h',
   ])
