@@ -9,15 +9,23 @@ const PRIMER = '{ kind: coat, product: shellac-primer, say: Lay one thin coat of
 const days = (least: number, most: number, more = ''): string =>
   `{ kind: wait, until: recoatable, hours: [${least}, ${most}], ${more}say: Let it dry as long as that. }`;
 
-const overColor = (wait: string) => told([WAIT, SAND, VACUUM, CLOTH, COLOR, wait, COAT, WAIT]);
+const TRIED = '{ kind: test-patch, tries: same, hours: [24, 24], say: Try it on a hidden painted spot. }';
+const overColor = (wait: string, ...more: readonly string[]) =>
+  told([WAIT, SAND, VACUUM, CLOTH, COLOR, wait, ...more, COAT, WAIT]);
 
 it('tells a coat on oil paint that is not hard yet, under any top coat that minds', () => {
   const mend = 'write color-dries-a-day, or a wait with days for oil paint, right after it';
   const early = (under: string, hours: number) =>
     `broken.mdx:15: where "Touch the color in." lays oil paint, a coat of ${under} comes on it before ${hours} hours have passed; ${mend}`;
-  expect(overColor(days(4, 23))).toEqual([early('water based', 72)]);
-  expect(overColor(days(24, 72))).toEqual([early('shellac', 168)]);
-  expect(overColor(days(24, 168))).toEqual([]);
+  expect(overColor(days(4, 23), TRIED)).toEqual([early('water based', 72)]);
+  expect(overColor(days(24, 72), TRIED)).toEqual([early('shellac', 168)]);
+  expect(overColor(days(24, 168), TRIED)).toEqual([]);
+});
+
+it('tells lacquer that goes on fresh paint untried', () => {
+  expect(overColor(days(24, 168))).toEqual([
+    'broken.mdx:15: lacquer comes on the fresh paint of "Touch the color in." untried; write lacquer-on-paint-is-tried after the wait for the color',
+  ]);
 });
 
 it('tells alcohol on a young water-based coat', () => {
