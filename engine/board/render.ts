@@ -8,6 +8,7 @@ import { start } from './noise.ts';
 import type { Pixels } from './pixels.ts';
 import { drawScaleBar } from './scale-bar.ts';
 import { shade } from './shade.ts';
+import { toTheEnd } from './steps.ts';
 
 export type View = {
   light: LightChoice;
@@ -18,14 +19,26 @@ export type View = {
   scaleBar?: boolean;
 };
 
-/** The maps of a board, to be shaded in one light or many. */
-export const makeBoard = (recipe: BoardRecipe, columns: number, rows: number): Board => {
+/** The maps of a board, a layer at each step, so that a phone can answer a finger in between. */
+export function* boardInSteps(
+  recipe: BoardRecipe,
+  columns: number,
+  rows: number,
+): Generator<undefined, Board> {
   const board = blankBoard(recipe['width-mm'], columns, rows);
   layBase(board, recipe.base, start(recipe.seed, 1));
+  yield;
   layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(recipe.seed, 2));
-  for (const [n, feature] of recipe.features.entries()) apply(board, feature, start(recipe.seed, n + 10));
+  for (const [n, feature] of recipe.features.entries()) {
+    yield;
+    apply(board, feature, start(recipe.seed, n + 10));
+  }
   return board;
-};
+}
+
+/** The maps of a board, to be shaded in one light or many. */
+export const makeBoard = (recipe: BoardRecipe, columns: number, rows: number): Board =>
+  toTheEnd(boardInSteps(recipe, columns, rows));
 
 /** Shades a board once. */
 export const lightBoard = (board: Board, light: LightChoice, scaleBar = false): Pixels => {

@@ -34,8 +34,11 @@ export const PracticeBoard = ({
   useEffect(() => {
     // After the words are painted: they can be read while it is drawn.
     let timer: ReturnType<typeof setTimeout> | undefined;
+    const step = () => {
+      if (canvas.current && !shade(canvas.current, turn)) timer = setTimeout(step);
+    };
     const frame = requestAnimationFrame(() => {
-      timer = setTimeout(() => canvas.current && shade(canvas.current, turn));
+      timer = setTimeout(step);
     });
     return () => {
       cancelAnimationFrame(frame);
