@@ -16,7 +16,8 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'old-film',
-    /\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bsix cuts\b|\bcross cut\b/i,
+    // Alcohol that lies on an old shellac opens it down to what it lies on.
+    /\bbrush (on alcohol|alcohol on)\b|\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bsix cuts\b|\bcross cut\b/i,
   ],
   [
     'dust',
@@ -42,7 +43,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   // A cloth full for each part of a panel, and then again; stripper lies on by the cup.
   [
     'much-vapor',
-    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|repeat until the cloth|(use|with|on) (a )?(paint )?stripper)\b/i,
+    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|mineral spirits\b.*\brepeat\b|(use|with|on) (a )?(paint )?stripper)\b/i,
   ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],

@@ -36,6 +36,7 @@ const SECOND = [
   'asbestos',
   'lead-test-limits',
   'lead-work-wet',
+  'not-sprayed-at-home',
   'old-paint-in-reach',
   'solvent-limits',
   'sparks',
