@@ -1,5 +1,6 @@
 import type { Case } from './case.ts';
 import type { Truth } from './condition.ts';
+import { within } from './mend.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Step } from './model/step.ts';
 
@@ -91,14 +92,14 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
     told: { applicator: ['spray-gun', 'aerosol'] },
     step: (step) => isHerCoat(step) && says(step, BY_HAND) && !says(step, BY_SPRAY),
     why: 'tells how to lay a coat by hand',
-    mend: 'add by: hand to it if it is for brushing alone; if it is for both, leave the tool out of the sentence',
+    mend: `if it is for both, leave the tool out of the sentence; if it is for brushing alone, ${within('by: hand')}`,
     leftOut: false,
   },
   {
     told: { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] },
     step: (step) => isHerCoat(step) && says(step, BY_SPRAY) && !says(step, BY_HAND),
     why: 'tells how to spray',
-    mend: 'add by: spray to it if it is for spraying alone; if it is for both, leave the spraying out of the sentence',
+    mend: `if it is for both, leave the spraying out of the sentence; if it is for spraying alone, ${within('by: spray')}`,
     leftOut: false,
   },
   {

@@ -96,6 +96,14 @@ export type Fault =
   | { code: 'against-the-trade'; what: string; mend: string }
   | { code: 'sign-differs'; by: 'families'; question: string; sign: string; tell: string }
   | { code: 'sign-differs'; by: 'handover'; question: string; sign: string; to: string; answer: string }
+  | {
+      code: 'sign-differs';
+      by: 'others';
+      question: string;
+      sign: string;
+      why: 'alone' | 'asked' | 'words';
+      ask: string;
+    }
   | { code: 'stray-file'; should: string }
   | { code: 'lost-address'; address: string; kind: EntryKind; id: string; nearest: string | undefined }
   | { code: 'word-twice'; word: string }

@@ -1,6 +1,7 @@
 import { either } from './either.ts';
 import { keysOf } from './entry-of.ts';
 import type { Issue } from './issue.ts';
+import { inTree, within } from './mend.ts';
 import { FACTS } from './model/facts.ts';
 import { HAZARDS } from './model/hazard.ts';
 import { FOLDERS } from './model/index.ts';
@@ -24,10 +25,10 @@ const RULE: Readonly<Record<Weight, readonly [called: string, written: string]>>
 
 /** Where the mark goes that tells what a line does. */
 const MARKED = {
-  step: (mark: string) =>
-    `add ${mark} to this line, or choose the "kind:", "with:", "product:" or "tries:" that it uses`,
-  act: (mark: string) => `add ${mark} to this line`,
-  'if-not': () => 'make it a step under "steps:", or name after "remedy:" the repair that has such a step',
+  step: within,
+  act: within,
+  'if-not': () =>
+    'take that out of this sentence and make it a step under "steps:", or write after "remedy:" the name of a repair that has such a step',
 } as const;
 
 const unreached = (kind: string, id: string): [what: string, mend: string] => {
@@ -35,14 +36,60 @@ const unreached = (kind: string, id: string): [what: string, mend: string] => {
   if (kind === 'question')
     return [
       `no flaw asks the question "${id}"`,
-      `add ask: ${id} under "tree:" in a file in content/defects, ${drop}`,
+      `${inTree(`ask: ${id}, yes: …, no: …`)}, with what each answer leads to in place of the dots, ${drop}`,
     ];
   if (kind === 'source')
     return [`no claim rests on the source "${id}"`, `add source: ${id} to a claim that it tells, ${drop}`];
-  return [
-    `no flaw leads to the ${kind} "${id}"`,
-    `add ${kind}: ${id} under "tree:" in a file in content/defects, ${drop}`,
-  ];
+  return [`no flaw leads to the ${kind} "${id}"`, `${inTree(`${kind}: ${id}`)}, ${drop}`];
+};
+
+/** The ways on that a branch of a tree can take, of which it takes one. */
+const waysOn = (keys: readonly string[]): readonly string[] =>
+  keys.filter((key) => ['ask', 'remedy', 'defect', 'leave'].includes(key));
+
+/** A name as files have it: `Bad_Id` is bad-id. */
+const inSmallLetters = (name: string): string =>
+  name
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '') || 'new-name';
+
+/** What an act may be, for whoever has never chosen one. */
+const MEANS: Readonly<Record<string, string>> = {
+  leave: 'hands off',
+  stop: 'end all work',
+  wait: 'let it dry on',
+  accept: 'it is good as it is',
+};
+const asDoing = (one: string): string => `do: ${one}${one in MEANS ? ` (${MEANS[one]})` : ''}`;
+
+/** How a sign that stands alone is told. */
+const ALONE = {
+  alone: 'and every other flaw that tells of it says the opposite',
+  asked: 'but only other flaws ask that, and no words here tell of it',
+  words: 'but the words here tell that it is so, and no other flaw shows it',
+} as const;
+
+const signDiffers = (issue: Extract<Issue, { code: 'sign-differs' }>): [what: string, mend: string] => {
+  switch (issue.by) {
+    case 'families':
+      return [
+        `under "signs:" stands ${issue.question}: ${issue.sign}, but the kinds of top coat under "families:" tell ${issue.tell}`,
+        'change the sign, or the families',
+      ];
+    case 'handover':
+      return [
+        `by its signs, "${issue.to}" has ${issue.question}: ${issue.sign}, but this line sends people to it who answered "${issue.question}" with ${issue.answer}`,
+        `move the line to the "${issue.sign}:" side of that question, or change the sign in content/${FOLDERS.defect}/${issue.to}.mdx`,
+      ];
+    default:
+      return [
+        `under "signs:" stands ${issue.question}: ${issue.sign} (${issue.ask}), ${ALONE[issue.why]}`,
+        issue.sign === 'yes'
+          ? 'change the sign to no, or write under looks: how it shows'
+          : 'change the sign to yes, or to mostly-no where it is met at times',
+      ];
+  }
 };
 
 /** What is wrong, and how the author mends it, without the place. */
@@ -63,7 +110,10 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'begin with a line ---, then the fields, a line each, then a line --- again; copy the top of another file of the same folder',
       ];
     case 'bad-id':
-      return [`"${issue.id}" is not a usable id`, 'name the file in lower-case words joined by hyphens'];
+      return [
+        `the name of this file, "${issue.id}", is not made of words in small letters`,
+        `rename the file to ${inSmallLetters(issue.id)}.mdx: small letters and figures, hyphens between words`,
+      ];
     case 'unknown-key':
       return [
         `there is no field "${issue.key}" here`,
@@ -81,9 +131,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'bad-branch':
       return [
         issue.keys.length
-          ? `this branch holds ${issue.keys.join(' and ')}, where one of ask, remedy, defect and leave is wanted`
-          : 'a branch is wanted here, with one of ask, remedy, defect and leave',
-        'write { ask: …, yes: …, no: … }, { remedy: … }, { defect: … } or { leave: … }',
+          ? `this branch of the tree holds ${issue.keys.join(' and ')}, where one of ask, remedy, defect and leave is wanted`
+          : 'a branch of the tree is wanted here, with one of ask, remedy, defect and leave',
+        waysOn(issue.keys).length > 1
+          ? `keep one of ${waysOn(issue.keys).join(' and ')}, and take out the other with what stands after it`
+          : 'write { ask: …, yes: …, no: … }, { remedy: … }, { defect: … } or { leave: … }',
       ];
     case 'dead-link':
       return [
@@ -102,8 +154,8 @@ const words = (issue: Issue): [what: string, mend: string] => {
       return [`"${issue.text}" is what the template left`, 'put your own words in its place'];
     case 'still-there':
       return [
-        `the ${issue.kind} "${issue.id}" is retired here and still there`,
-        `delete content/${FOLDERS[issue.kind]}/${issue.id}.mdx, or this line`,
+        `this line says that the ${issue.kind} "${issue.id}" is retired, but its file content/${FOLDERS[issue.kind]}/${issue.id}.mdx is still there`,
+        'to keep it, delete this line; to retire it, delete that file',
       ];
     case 'near-name':
       return [
@@ -178,7 +230,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'touches-setting':
       return [
         `"do: ${issue.doing}" is more than a film at the stage "${issue.stage}" bears`,
-        `write ${either(issue.allowed.map((one) => `do: ${one}`))}, and change the sentence after "say:" to match`,
+        `write ${either(issue.allowed.map(asDoing))}, and change the sentence after "say:" to match`,
       ];
     case 'touch-ordered':
       return [
@@ -189,11 +241,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
       return issue.days === undefined
         ? [
             `at the stage "${issue.stage}" the film is as dry as "${issue.again}" waits for`,
-            'add "again:" with the time to look again to this line, for example again: Look again when that time is over.',
+            `say when to look again in place of that: ${within('again: Look again in a week.')}, with the right time`,
           ]
         : [
             `the sentence after "say:" speaks of "${issue.days}", but people are told as well: "${issue.again}"`,
-            'add "again:" with the same time to this line, for example again: Look again when that time is over.',
+            `say the same time in place of the second: ${within(`again: Look again after ${issue.days}.`)}`,
           ];
     case 'step-order':
       return [`the step "${issue.step}" ${issue.what}`, issue.mend];
@@ -210,13 +262,13 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `the ${issue.of} "${issue.step}" ${HAZARDS[issue.hazard]}, but no ${called} is shown before it${where}`,
         issue.of === 'lesson'
           ? `add under "rules:" the name of a file ${rule}`
-          : `make a file ${rule}, or widen the "when:" of one that is there`,
+          : `make a file ${rule}, or open one that has this hazard and add the case to its "when:"`,
       ];
     }
     case 'comes-off-untold':
       return [
         `the step "${issue.step}" takes off what may be soft ("${issue.word}"), but is not marked with what that is, so nobody would hear that cloth or paper then heats up by itself`,
-        'add of: same for her finish, of: oil for drying oil, or of: base-color for the color below',
+        `${within('of: same')}; same is the finish that is worked on, and oil (drying oil) or base-color (the color below) may stand in its place`,
       ];
     case 'look-lays':
       return [
@@ -231,7 +283,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'check-cuts':
       return [
         `the check "${issue.text}" says "${issue.word}", and no warning of old paint, which may hold lead, is shown before a question`,
-        'let it be answered by looking, or say in it what to do over layers of unknown age',
+        'let it be answered by looking, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you can not tell.',
       ];
     case 'check-touches':
       return [
@@ -272,8 +324,8 @@ const words = (issue: Issue): [what: string, mend: string] => {
       return [
         `no picture is described for "${issue.id}"`,
         issue.kind === 'defect'
-          ? 'add a part "boards:" that says what to draw; copy one from another file in content/defects and change it'
-          : 'add a part "boards:" with a "yes:" and a "no:" to draw, as other files in content/questions have it, or say after "no-boards:" why there is none',
+          ? 'copy from another file in content/defects the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn to what is seen here'
+          : 'copy from another file in content/questions the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn; or write there a line no-boards: with the reason why there is nothing to draw',
       ];
     case 'off-the-board':
       return [
@@ -296,15 +348,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'against-the-trade':
       return [issue.what, issue.mend];
     case 'sign-differs':
-      return issue.by === 'families'
-        ? [
-            `under "signs:" stands ${issue.question}: ${issue.sign}, but the kinds of top coat under "families:" tell ${issue.tell}`,
-            'change the sign, or the families',
-          ]
-        : [
-            `by its signs, "${issue.to}" has ${issue.question}: ${issue.sign}, but this line sends people to it who answered "${issue.question}" with ${issue.answer}`,
-            `move the line to the "${issue.sign}:" side of that question, or change the sign in content/${FOLDERS.defect}/${issue.to}.mdx`,
-          ];
+      return signDiffers(issue);
     case 'stray-file':
       return ['nothing reads this file', `name it ${issue.should}, or delete it`];
     case 'lost-address':

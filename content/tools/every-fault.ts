@@ -15,7 +15,7 @@ import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
 import { type Reckoned, reckon, type Work } from './reckon.ts';
 import { collectedTable, readIndex, saidTable } from './said.ts';
-import { untoldMarks } from './signs-told.ts';
+import { signsThatStandAlone, untoldMarks } from './signs-told.ts';
 
 const TABLES = [
   planTable,
@@ -56,7 +56,7 @@ const begin = (
   const prove = (): Rest => {
     const proved = unproven(known, root);
     const tables = tableFaults(known, root);
-    const marks = tables.length ? [] : [...untoldMarks(known, root)];
+    const marks = tables.length ? [] : [...untoldMarks(known, root), ...signsThatStandAlone(known, root)];
     const index = tables.length ? undefined : readIndex(known, root);
     return ({ grades, worded, figures }) => ({
       known,

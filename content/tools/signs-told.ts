@@ -2,6 +2,9 @@ import { buildLexicon, hearSigns } from '#engine/hear.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { Defect } from '#engine/model/defect.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
+import type { Entry } from '#engine/model/knowledge.ts';
+import { isAsk, visits } from '#engine/tree.ts';
 import type { ContentRoot } from './files.ts';
 import { readHearContent, readWords } from './hear.ts';
 import { readEntry } from './read.ts';
@@ -33,6 +36,66 @@ const wordsOf = ({ name, summary, looks, shows, also, boards }: Defect): readonl
   shows,
   name,
 ];
+
+const isMet = (sign: unknown): boolean => sign === 'yes' || sign === 'mostly-yes';
+
+/** How many flaws must agree before one that says the opposite is asked about. */
+const UNANIMOUS = 4;
+
+/**
+ * Signs that no other flaw bears out, and that the flaw's own words and tree do not either: a turned sign. Of `yes` where
+ * other flaws alone ask the question and nobody else shows it; of `no` where all others that are sure say yes, or where
+ * its own words say yes of a special mark that nobody else shows. What other facts tell is left to them.
+ */
+export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Generator<Issue> {
+  const lexicon = buildLexicon(known, readHearContent(known, root), readWords(root));
+  const saysOf = new Map(
+    known.defects.map((defect) => [
+      defect.id,
+      new Set(
+        wordsOf(defect).flatMap((text) =>
+          hearSigns(lexicon, text).flatMap(({ question, answer }) => (answer === 'yes' ? [question] : [])),
+        ),
+      ),
+    ]),
+  );
+  const asksOf = new Map(
+    known.defects.map(({ id, tree }) => [
+      id,
+      new Set<string>([...visits(tree)].flatMap(({ branch }) => (isAsk(branch) ? [branch.ask] : []))),
+    ]),
+  );
+  for (const question of known.questions) {
+    const { id, ask } = question;
+    const signed = (...signs: readonly string[]) =>
+      known.defects.filter((defect) => signs.includes(defect.signs[id as QuestionId] ?? ''));
+    const [yes, no] = [signed('yes'), signed('no')];
+    const says = (defect: Entry<'defect'>) => saysOf.get(defect.id)?.has(id) === true;
+    const asks = (defect: Entry<'defect'>) => asksOf.get(defect.id)?.has(id) === true;
+    const tell = (
+      { file, lineOf }: Entry<'defect'>,
+      sign: 'yes' | 'no',
+      why: 'alone' | 'asked' | 'words',
+    ): Issue => ({
+      file,
+      line: lineOf(['signs', id], true),
+      code: 'sign-differs',
+      by: 'others',
+      question: id,
+      sign,
+      why,
+      ask,
+    });
+    const [only] = yes;
+    if (only && yes.length === 1 && !question['every-flaw'] && question.known.length === 0)
+      if (known.defects.some(asks) && !asks(only) && !says(only)) yield tell(only, 'yes', 'asked');
+    const [alone] = no;
+    if (alone && no.length === 1 && signed('mostly-no').length === 0 && yes.length >= UNANIMOUS)
+      yield tell(alone, 'no', 'alone');
+    if (question.usually === 'no' && !known.defects.some(({ signs }) => isMet(signs[id as QuestionId])))
+      for (const defect of no) if (says(defect)) yield tell(defect, 'no', 'words');
+  }
+}
 
 /**
  * Special marks (questions that flaws usually answer with no) that a flaw is said to show for certain, and of which its

@@ -1,6 +1,7 @@
 import { holds } from '../condition.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { above, below } from '../mend.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
 import { type Held, WORK_IN_ORDER } from './work-in-order.ts';
@@ -20,7 +21,9 @@ const coatsAreWaitedFor: Held = ({ steps }) =>
     // Two coats for other kinds of top coat: one of them is laid.
     if (next?.kind === 'wait' || (step.when && next?.when && next.kind === 'coat')) return [];
     const what = next ? `"${next.say}" comes right after a coat` : 'nothing comes after the last coat';
-    return [{ index: next ? index + 1 : index, what, mend: 'let the coat dry first: add a wait' }];
+    return next
+      ? [{ index: index + 1, what, mend: above('kind: wait, until: recoatable') }]
+      : [{ index, what, mend: below('kind: wait, until: cured') }];
   });
 
 /**
@@ -38,7 +41,7 @@ const repairsBeginByWaiting: Held = ({ steps }) => {
         {
           index,
           what: `the repair begins with "${first.say}"`,
-          mend: 'begin with a wait: the film may be softer than it seems',
+          mend: above('kind: wait, until: recoatable', ', since the film may be softer than it seems'),
         },
       ]
     : [];
@@ -89,7 +92,7 @@ const polishWaitsForCure: Held = ({ steps }) => {
         {
           index,
           what: 'the film is polished before it is cured',
-          mend: 'wait until cured, or a week, before polish',
+          mend: above('kind: wait, until: cured'),
         },
       ]
     : [];
@@ -111,7 +114,7 @@ const sandedFineBetweenCoats: Held = ({ steps }) => {
           {
             index: sanded.index,
             what: `P${sanded.grit} is the last paper before a clear coat`,
-            mend: 'sand on with P320 or finer before it',
+            mend: below('kind: sand, grit: 320'),
           },
         ]
       : [];

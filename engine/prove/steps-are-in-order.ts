@@ -2,6 +2,7 @@ import { type Case, withFact } from '../case.ts';
 import { LEAVE_OUT } from '../contradictions.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { above, within } from '../mend.ts';
 import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
@@ -13,7 +14,6 @@ type Bench = { stage: Stage; dusty: boolean; tinted: boolean; rest: 'acid' | 'st
 
 /** What a step does too early, and the step that has to come before it. */
 type Lack = { readonly what: string; readonly mend: string };
-const above = (step: string, that = ''): string => `add a step above it${that}: - { ${step}, say: … }`;
 const SOFT: Lack = {
   what: 'comes on a film that has not dried',
   mend: above('kind: wait, until: recoatable'),
@@ -57,7 +57,7 @@ const missing = (step: Step, bench: Bench): Lack | undefined => {
     case 'wait':
       return step.until || step.hours
         ? undefined
-        : { what: 'does not say how long', mend: 'add until: recoatable or hours: [2, 12] to it' };
+        : { what: 'does not say how long', mend: within('until: recoatable') };
     case 'wipe':
     case 'look':
     case 'mix':

@@ -2,6 +2,7 @@
  * The order in which the trade works, as far as the steps of a repair can break it. Common practice, no source, where none
  * is named.
  */
+import { above, below } from '../mend.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
 
@@ -45,7 +46,7 @@ const dustGoesBeforeAWait = each((step, before) => {
   return step.kind === 'wait' && last
     ? {
         what: `"${step.say}" comes while the sanding dust still lies`,
-        mend: 'wipe the dust off before it, or wait before you sand',
+        mend: `${above('kind: wipe, with: vacuum', ' that takes the dust off')}, or move the wait above the sanding`,
       }
     : undefined;
 });
@@ -59,14 +60,14 @@ const vacuumBeforeCloth = each((step, before) => {
   return wiped
     ? {
         what: `the vacuum comes after a cloth has gone over the dust: "${step.say}"`,
-        mend: 'put the vacuum first',
+        mend: 'move this step above the one with the cloth',
       }
     : undefined;
 });
 
 const vacuumAfterDust = each((step, before, after) =>
   isVacuum(step) && !since(before, 'coat').some(makesDust) && after.some(makesDust)
-    ? { what: `"${step.say}" comes before anything has made dust`, mend: 'put it after the sanding' }
+    ? { what: `"${step.say}" comes before anything has made dust`, mend: 'move it below the sanding' }
     : undefined,
 );
 
@@ -77,14 +78,14 @@ const coarseToFine = each((step, before) => {
   return step.kind === 'sand' && last?.kind === 'sand' && last.grit < RUBBING_OUT && step.grit < last.grit
     ? {
         what: `P${step.grit} comes after P${last.grit}: it cuts its scratches in again`,
-        mend: 'sand with the coarser paper first',
+        mend: 'move the step with the coarser paper above the other, or mend its grit:',
       }
     : undefined;
 });
 
 const scrapeBeforeSanding = each((step, before) =>
   step.kind === 'scrape' && since(before, 'coat', 'strip').some(({ kind }) => kind === 'sand')
-    ? { what: `"${step.say}" comes after the sanding`, mend: 'scrape off what stands first, then sand level' }
+    ? { what: `"${step.say}" comes after the sanding`, mend: 'move it above the sanding' }
     : undefined,
 );
 
@@ -104,7 +105,10 @@ const triedBeforeUse = each((step, before) =>
 
 const triedOnCleanGround = each((step, before) =>
   step.kind === 'test-patch' && since(before, 'wipe').some(({ kind }) => kind === 'sand' || kind === 'strip')
-    ? { what: `"${step.say}" lays the trial on sanding dust`, mend: 'wipe the dust off first' }
+    ? {
+        what: `"${step.say}" lays the trial on sanding dust`,
+        mend: above('kind: wipe, with: vacuum', ' that takes the dust off'),
+      }
     : undefined,
 );
 
@@ -116,7 +120,7 @@ const surplusComesOff = each((step, _, [next]) => {
   return laid && !/\b(?:wipe|buff)/i.test(step.say) && next?.kind !== 'wipe' && next?.kind !== 'sand'
     ? {
         what: `what "${step.say}" lays on is not wiped off in the next step`,
-        mend: 'wipe the surplus off right after it',
+        mend: below('kind: wipe, with: dry-cloth', ' that takes the surplus off'),
       }
     : undefined;
 });
@@ -126,9 +130,47 @@ const onceMoreAfterOnce = each((step, before) =>
   step.kind !== 'wait' &&
   /^(?:\w+ ){1,6}(?:once more|again)\b/i.test(step.say) &&
   !before.some(({ kind }) => kind === step.kind)
-    ? { what: `"${step.say}" comes before it was done once`, mend: 'put it after the first time' }
+    ? {
+        what: `"${step.say}" comes before it was done once`,
+        mend: 'move it below the step that does it first',
+      }
     : undefined,
 );
+
+/** "Do it again" has no other name for what it means than the step right above it; a look may stand between. */
+const againAfterIt = each((step, before) => {
+  const above = before.findLast(({ kind }) => kind !== 'look');
+  return /^(?:Do|Repeat) (?:it|this|that|so)\b/.test(step.say) &&
+    step.kind !== 'look' &&
+    above?.kind !== step.kind
+    ? { what: `"${step.say}" does not stand below what it repeats`, mend: 'move it right below that step' }
+    : undefined;
+});
+
+/** What is to go at once has hardened after a wait. */
+const atOnceBeforeAWait = each((step, before) =>
+  step.kind === 'wipe' &&
+  /^(?:Wipe|Buff|Blot)\b[^,:;]*\bat once\b/.test(step.say) &&
+  before.at(-1)?.kind === 'wait'
+    ? {
+        what: `"${step.say}" comes after a wait`,
+        mend: 'move it above the wait, right below what it takes off',
+      }
+    : undefined,
+);
+
+const ONCE_MORE = /\b(rinse|wash|wipe|sand|buff|scrape) (?:it |them )?(?:once more|again)\b/i;
+/** Who is to do it once more when it does not look right has done it before. */
+const looksAfterWhatTheyRepeat = each((step, before, after) => {
+  const verb = step.kind === 'look' ? ONCE_MORE.exec(step.say)?.[1]?.toLowerCase() : undefined;
+  const says = ({ say }: Step) => verb !== undefined && say.toLowerCase().includes(verb);
+  return verb && !before.some(says) && after.some(says)
+    ? {
+        what: `"${step.say}" asks to ${verb} once more before that was done once`,
+        mend: 'move it below the step that does it first',
+      }
+    : undefined;
+});
 
 /** Who has to wait after the last look would never see what came of it. */
 const lastLookAfterLastWait: Held = ({ steps }) => {
@@ -138,7 +180,7 @@ const lastLookAfterLastWait: Held = ({ steps }) => {
         {
           index: steps.length - 1,
           what: `the repair ends in "${wait.say}", after the last look`,
-          mend: 'look once more after it',
+          mend: `${below('kind: look')}, or move the last look below it`,
         },
       ]
     : [];
@@ -150,7 +192,7 @@ const stirredLast = each((step, _, [next]) =>
   step.kind === 'mix' && step.what === 'stir' && next && !AFTER_STIRRING.includes(next.kind)
     ? {
         what: `"${next.say}" comes between the stirring and the coat`,
-        mend: 'stir last: what makes it satin sinks meanwhile',
+        mend: 'move the stirring right above the coat: what makes it satin sinks meanwhile',
       }
     : undefined,
 );
@@ -161,7 +203,13 @@ const lastDustComesOff: Held = ({ steps }) => {
     .slice(index + 1)
     .some(({ kind }) => kind === 'wipe' || kind === 'coat' || kind === 'strip');
   return index >= 0 && !taken
-    ? [{ index, what: `the dust of "${steps[index]?.say}" is never taken off`, mend: 'wipe it off after it' }]
+    ? [
+        {
+          index,
+          what: `the dust of "${steps[index]?.say}" is never taken off`,
+          mend: below('kind: wipe, with: vacuum', ' that takes the dust off'),
+        },
+      ]
     : [];
 };
 
@@ -175,7 +223,7 @@ const wetDriesBeforeACoat = each((step, _, after) => {
   return next?.kind === 'coat' || next?.kind === 'test-patch'
     ? {
         what: `"${next.say}" comes on top of what is still wet`,
-        mend: `say how long it dries after "${step.say}", or add a wait`,
+        mend: `${above('kind: wait, hours: [2, 4]')}, or say in "${step.say}" how long it dries`,
       }
     : undefined;
 });
@@ -244,7 +292,7 @@ const waitsDrySomething = each((step, before) => {
   return waited >= 0 && meanwhile.length > 0 && !dries
     ? {
         what: `"${step.say}" waits for nothing: nothing wet was laid since the last wait`,
-        mend: 'put it right after what has to dry',
+        mend: 'move it right below what has to dry, or delete it',
       }
     : undefined;
 });
@@ -260,6 +308,9 @@ export const WORK_IN_ORDER: readonly Held[] = [
   triedOnCleanGround,
   surplusComesOff,
   onceMoreAfterOnce,
+  againAfterIt,
+  atOnceBeforeAWait,
+  looksAfterWhatTheyRepeat,
   lastLookAfterLastWait,
   stirredLast,
   lastDustComesOff,

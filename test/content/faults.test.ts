@@ -55,7 +55,7 @@ describe('faults of content', () => {
       const wanted = annotated(text, 'expect').map((line) => `${file}:${line}`);
       if (text.includes('# also-expect-orphan'))
         wanted.unshift(
-          `${file}:1: no flaw leads to the remedy "${id}"; add remedy: ${id} under "tree:" in a file in content/defects, or delete this file`,
+          `${file}:1: no flaw leads to the remedy "${id}"; write { remedy: ${id} } after the answer under "tree:" that should lead to it, in the file in content/defects of the flaw that it belongs to, or delete this file`,
         );
       expect(wanted.length).toBeGreaterThan(0);
       const told = issues.map(say);

@@ -356,7 +356,7 @@ describe('a slip', () => {
           [
             /^remedy\/test-the-bond/,
             'remedy/sand-and-recoat: scrape-then-seal',
-            /is retired here and still there/,
+            /is retired, but its file content\/remedies\/sand-and-recoat\.mdx is still there; to keep it, delete this line/,
           ],
         ],
       ],
@@ -494,7 +494,7 @@ describe('a slip', () => {
         [
           /^ {2}setting: \{/,
           '  setting: { do: lift, say: Lift it with a brush., not: No cloth at all. }',
-          /"do: lift" is more than a film at the stage "setting" bears; write do: leave or do: stop/,
+          /"do: lift" is more than a film at the stage "setting" bears; write do: leave \(hands off\) or do: stop \(end all work\)/,
         ],
       ],
       defect: [

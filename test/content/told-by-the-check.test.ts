@@ -32,6 +32,36 @@ describe('signs', () => {
   });
 });
 
+describe('a sign that stands alone', () => {
+  for (const [file, from, to, told] of [
+    [
+      'content/defects/yellowing.mdx',
+      'round-over-a-knot: no',
+      'round-over-a-knot: yes',
+      'but only other flaws ask that, and no words here tell of it; change the sign to no, or write under looks: how it shows',
+    ],
+    [
+      'content/defects/prints-in-wax.mdx',
+      'ever-waxed-or-polished: yes',
+      'ever-waxed-or-polished: no',
+      'and every other flaw that tells of it says the opposite; change the sign to yes, or to mostly-no where it is met at times',
+    ],
+    [
+      'content/defects/dark-wax-blotches.mdx',
+      'dark-wax-used: yes',
+      'dark-wax-used: no',
+      'but the words here tell that it is so, and no other flaw shows it; change the sign to yes, or to mostly-no where it is met at times',
+    ],
+  ] as const)
+    it(`is told: ${to}`, () => {
+      const { text, root } = slipped(file, from, to);
+      const [question, sign] = to.split(': ');
+      const lines = everyFault(root).issues.map(say);
+      const head = `${file}:${lineOf(text, `  ${to}`)}: under "signs:" stands ${question}: ${sign} (`;
+      expect(lines.filter((line) => line.startsWith(head) && line.endsWith(`), ${told}`))).toHaveLength(1);
+    });
+});
+
 describe('what readers follow', () => {
   it('is a day for every flaw and repair, and a year for every source', () => {
     const changes = 'what changed, and when; the oldest with its day alone';

@@ -21,19 +21,19 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
   ],
   'a wait over sanding dust': [
     [WAIT, SAND, '{ kind: wait, until: recoatable, say: Wait once more. }', VACUUM, CLOTH, COAT, WAIT, LOOK],
-    'broken.mdx:13: "Wait once more." comes while the sanding dust still lies; wipe the dust off before it, or wait before you sand',
+    'broken.mdx:13: "Wait once more." comes while the sanding dust still lies; add a step above it that takes the dust off: - { kind: wipe, with: vacuum, say: … }, or move the wait above the sanding',
   ],
   'a cloth over dust': [
     [WAIT, SAND, CLOTH, VACUUM, COAT, WAIT, LOOK],
-    'broken.mdx:14: the vacuum comes after a cloth has gone over the dust: "Take the dust off with a vacuum."; put the vacuum first',
+    'broken.mdx:14: the vacuum comes after a cloth has gone over the dust: "Take the dust off with a vacuum."; move this step above the one with the cloth',
   ],
   'a vacuum before there is dust': [
     [WAIT, VACUUM, SAND, CLOTH, COAT, WAIT, LOOK],
-    'broken.mdx:12: "Take the dust off with a vacuum." comes before anything has made dust; put it after the sanding',
+    'broken.mdx:12: "Take the dust off with a vacuum." comes before anything has made dust; move it below the sanding',
   ],
   'coarse paper after fine': [
     [WAIT, SAND, '{ kind: sand, grit: 240, say: Sand it flat. }', SAND, VACUUM, CLOTH, COAT, WAIT, LOOK],
-    'broken.mdx:13: P240 comes after P320: it cuts its scratches in again; sand with the coarser paper first',
+    'broken.mdx:13: P240 comes after P320: it cuts its scratches in again; move the step with the coarser paper above the other, or mend its grit:',
   ],
   'scraping what is sanded': [
     [
@@ -46,7 +46,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:13: "Lift off what is loose." comes after the sanding; scrape off what stands first, then sand level',
+    'broken.mdx:13: "Lift off what is loose." comes after the sanding; move it above the sanding',
   ],
   'a trial too late': [
     [
@@ -70,7 +70,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:13: "Try it on a hidden spot." lays the trial on sanding dust; wipe the dust off first',
+    'broken.mdx:13: "Try it on a hidden spot." lays the trial on sanding dust; add a step above it that takes the dust off: - { kind: wipe, with: vacuum, say: … }',
   ],
   'oil that stays on': [
     [
@@ -79,23 +79,62 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       '{ kind: wait, hours: [24, 48], say: Let it dry for a day. }',
       CLOTH,
     ],
-    'broken.mdx:12: what "Spread a very thin film of oil." lays on is not wiped off in the next step; wipe the surplus off right after it',
+    'broken.mdx:12: what "Spread a very thin film of oil." lays on is not wiped off in the next step; add a step below it that takes the surplus off: - { kind: wipe, with: dry-cloth, say: … }',
   ],
   'once more before once': [
     [WAIT, '{ kind: scrape, tool: razor, say: Shave it once more. }', SAND, VACUUM, COAT, WAIT, LOOK],
-    'broken.mdx:12: "Shave it once more." comes before it was done once; put it after the first time',
+    'broken.mdx:12: "Shave it once more." comes before it was done once; move it below the step that does it first',
+  ],
+  'what repeats, below something else': [
+    [
+      WAIT,
+      SAND,
+      VACUUM,
+      COAT,
+      WAIT,
+      '{ kind: wipe, with: dry-cloth, say: Do it again with a clean cloth. }',
+      LOOK,
+    ],
+    'broken.mdx:16: "Do it again with a clean cloth." does not stand below what it repeats; move it right below that step',
+  ],
+  'what was to go at once, after a wait': [
+    [
+      WAIT,
+      SAND,
+      VACUUM,
+      COAT,
+      WAIT,
+      '{ kind: wipe, with: dry-cloth, say: Wipe the extra off at once. }',
+      COAT,
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:16: "Wipe the extra off at once." comes after a wait; move it above the wait, right below what it takes off',
+  ],
+  'a look before what it repeats': [
+    [
+      WAIT,
+      SAND,
+      VACUUM,
+      '{ kind: look, say: "A white cloth must stay clean; if not, rinse once more." }',
+      '{ kind: wipe, with: damp-cloth, say: Rinse it with clean water and dry it. }',
+      COAT,
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:14: "A white cloth must stay clean; if not, rinse once more." asks to rinse once more before that was done once; move it below the step that does it first',
   ],
   'a wait after the last look': [
     [WAIT, SAND, VACUUM, CLOTH, COAT, WAIT, LOOK, WAIT],
-    'broken.mdx:18: the repair ends in "Wait until it is hard.", after the last look; look once more after it',
+    'broken.mdx:18: the repair ends in "Wait until it is hard.", after the last look; add a step below it: - { kind: look, say: … }, or move the last look below it',
   ],
   'stirred too early': [
     [WAIT, SAND, '{ kind: mix, what: stir, say: Stir for two minutes. }', VACUUM, COAT, WAIT, LOOK],
-    'broken.mdx:13: "Take the dust off with a vacuum." comes between the stirring and the coat; stir last: what makes it satin sinks meanwhile',
+    'broken.mdx:13: "Take the dust off with a vacuum." comes between the stirring and the coat; move the stirring right above the coat: what makes it satin sinks meanwhile',
   ],
   'dust left on': [
     [WAIT, SAND, LOOK],
-    'broken.mdx:12: the dust of "Sand by hand with the grain." is never taken off; wipe it off after it',
+    'broken.mdx:12: the dust of "Sand by hand with the grain." is never taken off; add a step below it that takes the dust off: - { kind: wipe, with: vacuum, say: … }',
   ],
   'a coat over what is wet': [
     [
@@ -107,7 +146,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:14: "Lay one thin coat." comes on top of what is still wet; say how long it dries after "Wipe with mineral spirits.", or add a wait',
+    'broken.mdx:14: "Lay one thin coat." comes on top of what is still wet; add a step above it: - { kind: wait, hours: [2, 4], say: … }, or say in "Wipe with mineral spirits." how long it dries',
   ],
   'paper over wet spirits': [
     [
@@ -161,7 +200,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
       WAIT,
       LOOK,
     ],
-    'broken.mdx:13: "Leave it overnight." waits for nothing: nothing wet was laid since the last wait; put it right after what has to dry',
+    'broken.mdx:13: "Leave it overnight." waits for nothing: nothing wet was laid since the last wait; move it right below what has to dry, or delete it',
   ],
 };
 

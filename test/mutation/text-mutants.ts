@@ -19,6 +19,8 @@ type File = {
   readonly text: string;
   readonly lines: readonly string[];
   readonly end: number;
+  /** Fields that nearly every file of its folder has. A file without another one is as whole as those. */
+  readonly usual: ReadonlySet<string>;
 };
 /** Makes a slip in a line, or nothing where the line gives no occasion. `pick` chooses one of many. */
 type InLine = (
@@ -63,6 +65,7 @@ const misspelt = (word: string, pick: <T>(list: readonly T[]) => T): string => {
   return swapped === word ? word.slice(0, at) + word.slice(at + 1) : swapped;
 };
 
+const keyOf = (line: string): string => line.slice(0, line.indexOf(':'));
 const wholeLines = (file: File, at: number, lines: readonly string[], after: string) => ({
   at,
   after,
@@ -120,7 +123,7 @@ const SLIPS: readonly Slip[] = [
   {
     name: 'a field left out',
     whole: (file, pick) => {
-      const at = pick(where(file, (line) => /^[a-z][a-z-]*:/.test(line)));
+      const at = pick(where(file, (line) => /^[a-z][a-z-]*:/.test(line) && file.usual.has(keyOf(line))));
       if (at === undefined) return undefined;
       const end = blockAt(file.lines, at);
       return wholeLines(file, at, [...file.lines.slice(0, at), ...file.lines.slice(end)], '(nothing)');
@@ -371,9 +374,19 @@ const SLIPS: readonly Slip[] = [
   },
 ];
 
-const fileOf = (file: string, text: string): File => {
+const fileOf = (file: string, text: string, usual: ReadonlySet<string>): File => {
   const lines = text.split('\n');
-  return { file, text, lines, end: lines.indexOf('---', 1) };
+  return { file, text, lines, end: lines.indexOf('---', 1), usual };
+};
+
+/** The share of the files of a folder that have a field which none of them is likely to do without. */
+const NEARLY_ALL = 0.95;
+const usualOf = (texts: readonly string[]): ReadonlySet<string> => {
+  const keys = texts.flatMap((text) => [...new Set(text.match(/^[a-z][a-z-]*(?=:)/gm))]);
+  const counts = Map.groupBy(keys, (key) => key);
+  return new Set(
+    [...counts].flatMap(([key, { length }]) => (length >= NEARLY_ALL * texts.length ? [key] : [])),
+  );
 };
 
 /** `wanted` slips, evenly over the kinds, one a file and kind; the same for the same seed. */
@@ -382,7 +395,16 @@ export const textMutants = (
   wanted: number,
   seed: number,
 ): TextMutant[] => {
-  const files = [...texts].map(([file, text]) => fileOf(file, text)).filter(({ end }) => end > 0);
+  const folderOf = (file: string) => file.slice(0, file.lastIndexOf('/'));
+  const usual = new Map(
+    [...Map.groupBy(texts, ([file]) => folderOf(file))].map(([folder, files]) => [
+      folder,
+      usualOf(files.map(([, text]) => text)),
+    ]),
+  );
+  const files = [...texts]
+    .map(([file, text]) => fileOf(file, text, usual.get(folderOf(file)) ?? new Set()))
+    .filter(({ end }) => end > 0);
   let turn = seed;
   const pick = <T>(list: readonly T[]): T => {
     turn += 1;
