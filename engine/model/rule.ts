@@ -53,7 +53,10 @@ const Fields = z.strictObject({
     ),
   until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
   limit: z
-    .strictObject({ what: z.enum(['tint-percent', 'thin-percent', 'extender-percent']), most: z.number() })
+    .strictObject({
+      what: z.enum(['tint-percent', 'thin-percent', 'extender-percent']),
+      most: z.number().min(0).max(100),
+    })
     .optional()
     .describe('For an adjustment: as far as this and no further.'),
   defers: z

@@ -1,7 +1,7 @@
 /**
  * A thousand slips of an author's hand in the text of the content, seeded, of every kind that is met, and what `npm run
- * check` (here its functions) tells of them. The goal is 98 of 100. What passes most: a sign turned round, steps swapped
- * that hardly need to stand so, a field left out that may be.
+ * check` (here its functions) tells of them: 98 of 100 at least. What passes most: a sign turned round, and steps swapped
+ * that hardly need to stand so.
  */
 import { describe, expect, it } from 'vitest';
 import type { Issue } from '#engine/issue.ts';
@@ -98,6 +98,6 @@ describe('slips in the text of the content', () => {
       `\nchange nothing:${listed([...same])}\nnot told:${listed(missed)}`;
     console.log(report);
     expect(mutants.length).toBeGreaterThanOrEqual(WANTED);
-    expect(share).toBeGreaterThanOrEqual(0.955);
+    expect(share).toBeGreaterThanOrEqual(0.98);
   });
 });

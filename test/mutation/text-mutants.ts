@@ -131,10 +131,11 @@ const SLIPS: readonly Slip[] = [
   },
   {
     name: 'a unit dropped',
+    // "30 × 30 cm" is as right as "30 cm × 30 cm".
     line: (line, pick) => {
-      const found = [...line.matchAll(/(?<=\d) ?(?:°F|°C|µm|mil|in|mm|cm|ft|m²|sq ft)(?=[ ).,])/g)].filter(
-        ({ 0: unit }) => unit !== ' in' || / in \(/.test(line),
-      );
+      const found = [
+        ...line.matchAll(/(?<=\d) ?(?:°F|°C|µm|mil|in|mm|cm|ft|m²|sq ft)(?=[ ).,])(?! × \d)/g),
+      ].filter(({ 0: unit }) => unit !== ' in' || / in \(/.test(line));
       if (!found.length) return undefined;
       const one = pick(found);
       return line.slice(0, one.index) + line.slice(one.index + one[0].length);
