@@ -49,7 +49,7 @@ export const ClassSet = ({ dealer, title, boards, lost }: Props) => {
       <ClassResults dealer={dealer} boards={boards} />
       <PrintSet dealer={dealer} title={heading} boards={boards} />
       <p>
-        <a href={PRACTICE}>Practise by yourself</a>
+        <a href={PRACTICE}>Practice by yourself</a>
       </p>
     </>
   );

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import * as v from 'valibot';
+import { counted } from '../shared/counted.ts';
 import { mergedDecks } from '../shared/decks.ts';
 import { saveFile } from '../shared/save-file.ts';
 import { DECK, type Deck } from '../shared/storage.ts';
@@ -28,7 +29,7 @@ export const DeckFile = ({ deck, onDeck }: Props) => {
     if (found) onDeck(mergedDecks(deck, found));
     setSaid(
       found
-        ? `Brought in: ${Object.keys(found.cards).length} flaws practised.`
+        ? `Brought in: ${counted(Object.keys(found.cards).length, 'flaw')} practiced.`
         : 'This is no file of practice. Nothing was changed.',
     );
   };

@@ -30,7 +30,7 @@ export const PracticePage = ({ dealer }: { readonly dealer: Dealer }) => {
       {(link.title || link.boards.length + link.unread > 0) && (
         <p role="status">
           <b>This link holds no board that can be shown.</b> It was cut off, or its flaws are no longer in the
-          book. Ask for it once more; until then practise here by yourself.
+          book. Ask for it once more; until then practice here by yourself.
         </p>
       )}
       <Practise dealer={dealer} level={link.level ?? 'look'} />
