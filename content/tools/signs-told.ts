@@ -1,4 +1,4 @@
-import { buildLexicon, hearSigns } from '#engine/hear.ts';
+import { buildLexicon, type HearContent, hearSigns } from '#engine/hear.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import type { Defect } from '#engine/model/defect.ts';
@@ -37,6 +37,19 @@ const wordsOf = ({ name, summary, looks, shows, also, boards }: Defect): readonl
   name,
 ];
 
+type Ear = { readonly heard: HearContent; readonly lexicon: ReturnType<typeof buildLexicon> };
+const ears = new WeakMap<Knowledge, Ear>();
+
+/** The ear of this knowledge; building it takes longer than what is asked of it. */
+const earOf = (known: Knowledge, root: ContentRoot): Ear => {
+  const made = ears.get(known);
+  if (made) return made;
+  const heard = readHearContent(known, root);
+  const ear = { heard, lexicon: buildLexicon(known, heard, readWords(root)) };
+  ears.set(known, ear);
+  return ear;
+};
+
 const isMet = (sign: unknown): boolean => sign === 'yes' || sign === 'mostly-yes';
 
 /** How many flaws must agree before one that says the opposite is asked about. */
@@ -48,17 +61,11 @@ const UNANIMOUS = 4;
  * its own words say yes of a special mark that nobody else shows. What other facts tell is left to them.
  */
 export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Generator<Issue> {
-  const lexicon = buildLexicon(known, readHearContent(known, root), readWords(root));
-  const saysOf = new Map(
-    known.defects.map((defect) => [
-      defect.id,
-      new Set(
-        wordsOf(defect).flatMap((text) =>
-          hearSigns(lexicon, text).flatMap(({ question, answer }) => (answer === 'yes' ? [question] : [])),
-        ),
-      ),
-    ]),
-  );
+  const { lexicon } = earOf(known, root);
+  const says = (defect: Entry<'defect'>, id: string) =>
+    wordsOf(defect).some((text) =>
+      hearSigns(lexicon, text).some(({ question, answer }) => question === id && answer === 'yes'),
+    );
   const asksOf = new Map(
     known.defects.map(({ id, tree }) => [
       id,
@@ -70,7 +77,6 @@ export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Gener
     const signed = (...signs: readonly string[]) =>
       known.defects.filter((defect) => signs.includes(defect.signs[id as QuestionId] ?? ''));
     const [yes, no] = [signed('yes'), signed('no')];
-    const says = (defect: Entry<'defect'>) => saysOf.get(defect.id)?.has(id) === true;
     const asks = (defect: Entry<'defect'>) => asksOf.get(defect.id)?.has(id) === true;
     const tell = (
       { file, lineOf }: Entry<'defect'>,
@@ -88,12 +94,12 @@ export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Gener
     });
     const [only] = yes;
     if (only && yes.length === 1 && !question['every-flaw'] && question.known.length === 0)
-      if (known.defects.some(asks) && !asks(only) && !says(only)) yield tell(only, 'yes', 'asked');
+      if (known.defects.some(asks) && !asks(only) && !says(only, id)) yield tell(only, 'yes', 'asked');
     const [alone] = no;
     if (alone && no.length === 1 && signed('mostly-no').length === 0 && yes.length >= UNANIMOUS)
       yield tell(alone, 'no', 'alone');
     if (question.usually === 'no' && !known.defects.some(({ signs }) => isMet(signs[id as QuestionId])))
-      for (const defect of no) if (says(defect)) yield tell(defect, 'no', 'words');
+      for (const defect of no) if (says(defect, id)) yield tell(defect, 'no', 'words');
   }
 }
 
@@ -102,8 +108,7 @@ export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Gener
  * own words tell nothing: either a reader is not told what gives it away, or the sign is wrong.
  */
 export function* untoldMarks(known: Knowledge, root: ContentRoot): Generator<Issue> {
-  const heard = readHearContent(known, root);
-  const lexicon = buildLexicon(known, heard, readWords(root));
+  const { heard, lexicon } = earOf(known, root);
   // Of a new question nobody has said yet how people put it.
   const marks = new Set<string>(
     known.questions.flatMap(({ id, usually }) =>
