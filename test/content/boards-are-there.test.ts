@@ -26,7 +26,7 @@ const toldOf = (change: Record<string, unknown>): string[] => {
 describe('boards of questions', () => {
   it('wants a pair, or the reason why there is none, where the answer is seen', () => {
     expect(toldOf({ 'no-boards': undefined })).toEqual([
-      '1: no picture is described for "round"; add a part "boards:" with a "yes:" and a "no:" to draw, as other files in content/questions have it, or say after "no-boards:" why there is none',
+      '1: no picture is described for "round"; copy from another file in content/questions the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn; or write there a line no-boards: with the reason why there is nothing to draw',
     ]);
   });
 

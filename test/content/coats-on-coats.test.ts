@@ -90,7 +90,7 @@ it('tells a test with paper that stands before every word of old paint', () => {
     `{ kind: wait, until: recoatable, ${does}say: Wait until it sands to dry powder. }`;
   const rest = [SAND, VACUUM, CLOTH, COAT, WAIT];
   expect(told([test(), ...rest], 'hazard-untold')).toEqual([
-    'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; add does: [old-film-in-reach] to this line, or choose the "kind:", "with:", "product:" or "tries:" that it uses',
+    'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it, or a line does: [old-film-in-reach] where each of its fields has a line',
   ]);
   expect(told([test('does: [old-film-in-reach], '), ...rest], 'hazard-untold')).toEqual([]);
 });
