@@ -29,13 +29,15 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await first.getByRole('button').first().focus();
   await page.keyboard.press('Enter');
   await page.locator('.judged').waitFor();
-  expect(await page.evaluate(() => document.activeElement?.className)).toBe('judged');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('judged');
   await page.getByRole('heading', { name: 'What decides' }).waitFor();
   expect(await page.locator('.beside canvas').count()).toBe(2);
   await page.getByRole('button', { name: 'Next board' }).press('Enter');
   await page.getByText(/^1 boards? so far/).waitFor();
   // The button is gone: who hears the page or works by keys goes on at the new board, which is in view.
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('A new board');
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
+    .toBe('A new board');
   expect(
     await page
       .locator('.item canvas')
