@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { say } from '#engine/say.ts';
 import { everyFault } from '../../content/tools/every-fault.ts';
 import { linkedKnowledge, provenKnowledge } from '../../content/tools/knowledge.ts';
+import { itAtLength } from '../thorough.ts';
 
 const folder = process.cwd();
 const textOf = (file: string): string => readFileSync(file, 'utf8');
@@ -15,7 +16,7 @@ const slipped = (file: string, from: string | RegExp, to: string) => {
 };
 
 describe('signs', () => {
-  it('are not written where they say what the question says of every flaw', () => {
+  itAtLength('are not written where they say what the question says of every flaw', () => {
     const file = 'content/defects/lap-marks.mdx';
     const { text, root } = slipped(file, 'signs:\n', 'signs:\n  thread-shaped: no\n');
     expect(provenKnowledge(root).issues.map(say)).toEqual([

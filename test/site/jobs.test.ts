@@ -117,7 +117,7 @@ itAtLength('shows on the empty shelf what a card is for, and prints the card to 
   await close();
 });
 
-it('tells every stop before a coat, one caution, and folds the others', async () => {
+itAtLength('tells every stop before a coat, one caution, and folds the others', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill('Old dresser');

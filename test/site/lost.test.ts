@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
-import { someOf } from '../thorough.ts';
+import { itAtLength, someOf } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -46,7 +46,7 @@ it.each(
   await close();
 });
 
-it('sends an address without its slash to the page', async () => {
+itAtLength('sends an address without its slash to the page', async () => {
   const { page, close } = await openPage();
   await page.goto('/defects/lap-marks?from=a-friend');
   expect(new URL(page.url()).pathname).toBe('/defects/lap-marks/');

@@ -169,7 +169,7 @@ describe('what is typed', () => {
     await opened.close();
   });
 
-  it('a link that is no plan changes nothing', async () => {
+  itAtLength('a link that is no plan changes nothing', async () => {
     const opened = await openPage();
     await opened.page.goto(`${PAGE}#x=1&product=<b>`);
     await plan(opened.page);

@@ -1,5 +1,6 @@
 /** The search box: by keyboard alone, and without script. */
 import { expect, it } from 'vitest';
+import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -42,7 +43,7 @@ it('answers the form with the pages that fit', async () => {
   await opened.close();
 });
 
-it('shows words from the address as text', async () => {
+itAtLength('shows words from the address as text', async () => {
   const opened = await openPage();
   const { page } = opened;
   await page.goto(`/search/?q=${encodeURIComponent('<img src=x onerror=alert(1)>')}`);

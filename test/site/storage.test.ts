@@ -21,7 +21,7 @@ withoutPictures();
 const trouble = (page: Page) => page.locator('.trouble').innerText();
 const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
 
-it('shows no damaged card, offers it as it lies there, and leaves it there', async () => {
+itAtLength('shows no damaged card, offers it as it lies there, and leaves it there', async () => {
   const opened = await openPage();
   const { page } = opened;
   const id = await makeCard(page);

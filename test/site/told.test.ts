@@ -215,7 +215,7 @@ it('puts the stop for a crib before everything, with one heading', async () => {
   await one.close();
 });
 
-it('puts the stop for a crib before the steps of a repair that no walk has led to', async () => {
+itAtLength('puts the stop for a crib before the steps of a repair that no walk has led to', async () => {
   const one = await opened({ piece: { value: 'crib', how: 'told' } });
   await one.page.goto('/remedies/sand-and-recoat/');
   await one.page.locator('section [data-rule=not-a-crib]').waitFor();

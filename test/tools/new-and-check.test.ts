@@ -69,7 +69,7 @@ describe('new', () => {
     expect(read(copy, 'content/terms/tack.mdx')).toBe('mine');
   });
 
-  it('tells how it is used where it is asked, or where no file is named', PATIENCE, async () => {
+  itAtLength('tells how it is used where it is asked, or where no file is named', PATIENCE, async () => {
     const [help, bare] = await Promise.all([
       run('new', ['--help']),
       run('new', ['defect', 'x', '--answers']),
