@@ -17,6 +17,7 @@ import { Step } from '#engine/model/step.ts';
 import { say } from '#engine/say.ts';
 import { filesIn } from '../../content/tools/files.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { itAtLength } from '../thorough.ts';
 import { rawContent, retired } from './real/knowledge.ts';
 
 const guide = readFileSync('content/README.md', 'utf8');
@@ -120,7 +121,7 @@ describe('the table of fields', () => {
 });
 
 describe('the slips that happen most', () => {
-  it('are told by the check in the words that the guide quotes', { timeout: 120_000 }, () => {
+  itAtLength('are told by the check in the words that the guide quotes', { timeout: 120_000 }, () => {
     const rows = table('The ten slips');
     expect(rows).toHaveLength(10);
     const files = Object.values(FOLDERS).flatMap((folder) =>

@@ -7,6 +7,7 @@ import { matrixOf, type SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, seeNodes } from '#engine/see/nodes.ts';
 import { survey } from '#engine/see/survey.ts';
 import { readContent } from '../../content/tools/read.ts';
+import { itAtLength } from '../thorough.ts';
 
 const linked = link(readContent(process.cwd()));
 if (!linked.ok) throw new Error('the content does not link: npm run check');
@@ -96,7 +97,7 @@ describe('from what is seen to the flaw, on the real content', () => {
     expect(figures.neverFirst).toEqual([]);
   });
 
-  it('loses nothing and little time where one answer in ten is can not tell', () => {
+  itAtLength('loses nothing and little time where one answer in ten is can not tell', () => {
     const base = simulate(RUNS, 0, 0);
     const doubting = simulate(RUNS, 0.1, 0);
     expect(doubting.remains).toBe(1);
@@ -129,7 +130,7 @@ describe('from what is seen to the flaw, on the real content', () => {
     }
   });
 
-  it('never asks twice, and each written-out address leads back to itself', () => {
+  itAtLength('never asks twice, and each written-out address leads back to itself', () => {
     for (const [index, node] of [...seeNodes(matrix)].entries()) {
       expect(new Set(node.seen.map(([question]) => question)).size).toBe(node.seen.length);
       expect(node.sighting.likely.length).toBeGreaterThan(0);

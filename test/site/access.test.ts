@@ -13,7 +13,7 @@ withoutPictures();
 
 const AT_ONCE = 2;
 /** So many kinds of page are enough for the short run. */
-const FEW = 3;
+const FEW = 2;
 const FEW_IN_COLORS = 1;
 
 const faults = async (addresses: readonly string[], inColors: ReadonlySet<string>): Promise<string[]> => {

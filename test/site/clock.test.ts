@@ -187,7 +187,7 @@ it.each(
   await opened.close();
 });
 
-it('leads from the first page to hands off until … in two taps at most', async () => {
+itAtLength('leads from the first page to hands off until … in two taps at most', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
   await page.fill('[name=air]', '64.4');

@@ -156,7 +156,7 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   await opened.close();
 });
 
-it('begins a walk with all that the card knows', async () => {
+itAtLength('begins a walk with all that the card knows', async () => {
   const opened = await openPage(PHONE);
   const { page } = opened;
   const id = await makeCard(page);

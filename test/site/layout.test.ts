@@ -19,7 +19,7 @@ it('has answers as wide as the page, at least 64 px tall, and in view at once', 
 });
 
 /** The short run looks at one kind of page in so many. */
-const ONE_IN = THOROUGH ? 1 : 8;
+const ONE_IN = THOROUGH ? 1 : 12;
 
 /** As far as a thumb in a glove needs, and what WCAG 2.2, 2.5.5 asks: 44 px; links within a text are excepted there. */
 const THUMB = 44;
@@ -67,7 +67,7 @@ it('has room for a thumb on every control, and no page wider than the screen', a
   expect(found).toEqual([]);
 });
 
-it('draws the edge of a tape where colors are forced', async () => {
+itAtLength('draws the edge of a tape where colors are forced', async () => {
   const { page, close } = await openPage({ ...PHONE, forcedColors: 'active' });
   await page.goto('/defects/lap-marks/cause/');
   const border = await page
@@ -77,7 +77,7 @@ it('draws the edge of a tape where colors are forced', async () => {
   await close();
 });
 
-it('names the verdict first, then the reason, then what not to do', async () => {
+itAtLength('names the verdict first, then the reason, then what not to do', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto('/defects/runs-and-sags/stage-setting/');
   const order = await page.locator('main').evaluate((main) => {

@@ -68,7 +68,7 @@ it('shows hostile words as text, and without script leads on', async () => {
   await plain.close();
 });
 
-it('answers what is asked of a coat yet to be laid with its page', async () => {
+itAtLength('answers what is asked of a coat yet to be laid with its page', async () => {
   const opened = await openPage();
   await opened.page.goto('/tell/#say=what+coat+on+a+kitchen+table');
   const strip = opened.page.locator('.page-for a');

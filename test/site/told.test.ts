@@ -227,7 +227,7 @@ itAtLength('puts the stop for a crib before the steps of a repair that no walk h
   await one.close();
 });
 
-it('keeps every caution where the facts kept here make no sense', async () => {
+itAtLength('keeps every caution where the facts kept here make no sense', async () => {
   const one = await opened({ age: { value: '<img src=x onerror=alert(1)>', how: 'told' } });
   await one.page.goto(SANDING);
   await one.page.waitForLoadState('networkidle');

@@ -19,10 +19,10 @@ const PROMISES = ['touch', 'recoat', 'light-use', 'cure'] as const;
 /** Thorough runs take the fine grid; of the coarse one every value is in it. */
 const CELSIUS = THOROUGH
   ? [-5, 5, 8, 10, 13, 16, 18, 20, 22.2, 22.78, 23, 23.3, 25, 27, 30, 32, 35, 40]
-  : [8, 13, 18, 22.78, 23, 27, 32, 35];
+  : [8, 18, 22.78, 23, 35];
 const HUMIDITY = THOROUGH
   ? [0.05, 0.1, 0.2, 0.3, 0.4, 0.45, 0.5, 0.55, 0.65, 0.7, 0.8, 0.85, 0.95]
-  : [0.1, 0.3, 0.5, 0.65, 0.85];
+  : [0.1, 0.5, 0.85];
 const ALMOST = 1e-9;
 
 const printedOf = (product: Product, milestone: (typeof PROMISES)[number]) =>
@@ -112,7 +112,7 @@ it('no promise comes before the product’s own low end, or the can’s, whateve
     }
   });
   expect(early).toEqual([]);
-  expect(promised).toBeGreaterThan(THOROUGH ? 50_000 : 5000);
+  expect(promised).toBeGreaterThan(THOROUGH ? 50_000 : 1500);
   console.log(`${promised} coats were promised times`);
 });
 
@@ -193,7 +193,7 @@ it('thicker, colder and, for water-based ones, damper is never sooner; warmer is
             `${id} thicker`,
           );
     }
-  expect(compared).toBeGreaterThan(5000);
+  expect(compared).toBeGreaterThan(THOROUGH ? 10_000 : 3000);
 });
 
 it('a thin film ends its open time and its deadline no later than a usual one', () => {
