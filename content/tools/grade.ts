@@ -14,13 +14,3 @@ export const gradeOf = (text: string, terms: readonly { readonly term: string }[
   const sentences = plain.split(/[.!?;:]+(?:\s|$)/).filter((part) => /\p{L}/u.test(part)).length;
   return fleschKincaid({ sentence: sentences, word: words.length, syllable: syllable(plain) });
 };
-
-/** Texts, and the terms that count as a plain word in them. */
-export type ToGrade = {
-  readonly texts: readonly string[];
-  readonly terms: readonly { readonly term: string }[];
-};
-
-/** The grade of each text. */
-export const gradesOf = ({ texts, terms }: ToGrade): readonly number[] =>
-  texts.map((text) => gradeOf(text, terms));

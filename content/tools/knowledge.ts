@@ -40,29 +40,23 @@ export const linkedKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   return told.length ? { issues: told } : { known: linked.value, issues: [] };
 };
 
-/** What the proofs find of knowledge that links. */
-export const unproven = (known: Knowledge, root: ContentRoot): readonly Issue[] => {
+/** The whole knowledge read, linked and proved, or every issue found. */
+export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues: readonly Issue[] } => {
+  const { known, issues } = linkedKnowledge(root);
+  if (!known) return { issues };
   const cited = citedInTables(root);
   const proved = prove(known).filter(
     (issue) => !(issue.code === 'orphan' && issue.kind === 'source' && cited.has(issue.id)),
   );
-  return [...proved, ...undated(known), ...needlessSigns(known, root)];
-};
-
-/** What its words are told of; grades and wording may have been looked at elsewhere. */
-export const unclear = (
-  known: Knowledge,
-  root: ContentRoot,
-  grades?: readonly number[],
-  worded?: readonly Issue[],
-): readonly Issue[] => [
-  ...plainWords(known, root, grades),
-  ...leftOver(root),
-  ...proseFaults(root, worded && (() => worded)),
-];
-
-/** The whole knowledge read, linked and proved, or every issue found. */
-export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues: readonly Issue[] } => {
-  const { known, issues } = linkedKnowledge(root);
-  return known ? { known, issues: [...unproven(known, root), ...unclear(known, root)] } : { issues };
+  return {
+    known,
+    issues: [
+      ...proved,
+      ...undated(known),
+      ...needlessSigns(known, root),
+      ...plainWords(known, root),
+      ...leftOver(root),
+      ...proseFaults(root),
+    ],
+  };
 };

@@ -4,7 +4,7 @@ import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
 import { STAGES } from '#engine/model/stage.ts';
 import { visits } from '#engine/tree.ts';
 import { type ContentRoot, textOf } from './files.ts';
-import { gradesOf, HIGHEST_GRADE, type ToGrade } from './grade.ts';
+import { gradeOf, HIGHEST_GRADE } from './grade.ts';
 import { readTable, type Table } from './table.ts';
 
 export const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
@@ -36,26 +36,14 @@ function* textsOf(known: Knowledge): Generator<Text> {
         yield { file: entry.file, line: () => entry.lineOf(['tree', ...path, 'leave']), text: branch.leave };
 }
 
-/** The texts that are graded, and the terms that count as a plain word in them. */
-export const toGrade = (known: Knowledge, root: ContentRoot): ToGrade => {
-  const table = termsTable(known, root);
-  return table.ok ? { texts: [...textsOf(known)].map(({ text }) => text), terms: table.value } : NOTHING;
-};
-const NOTHING: ToGrade = { texts: [], terms: [] };
-
 /** Texts that read too hard, and allowed terms that nothing needs any more. */
-export function* plainWords(
-  known: Knowledge,
-  root: ContentRoot,
-  grades: readonly number[] = gradesOf(toGrade(known, root)),
-): Generator<Issue> {
+export function* plainWords(known: Knowledge, root: ContentRoot): Generator<Issue> {
   const table = termsTable(known, root);
   if (!table.ok) return;
   const { value: terms, lineOf } = table;
   const texts = [...textsOf(known)];
-  for (const [at, { file, line, text }] of texts.entries()) {
-    const grade = grades[at];
-    if (grade === undefined) throw new Error(`no grade was reckoned for "${text}"`);
+  for (const { file, line, text } of texts) {
+    const grade = gradeOf(text, terms);
     if (grade > HIGHEST_GRADE)
       yield { file, line: line(), code: 'too-hard', text, grade, most: HIGHEST_GRADE };
   }

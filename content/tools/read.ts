@@ -40,10 +40,6 @@ export const readTableText = (root: ContentRoot, file: string): Parsed =>
 type Parsed = ReturnType<typeof parseFrontMatter>;
 const lastParsed = new Map<string, { readonly text: string; readonly parsed: Parsed }>();
 
-/** What another thread has parsed of a file: it is not parsed again. */
-export const wasParsed = (file: string, text: string, data: unknown): void =>
-  void lastParsed.set(file, { text, parsed: { data, lineOf: lineWhenAsked(yamlOf(text) ?? '') } });
-
 /** A file that is as it was when this process read it last is not parsed again: the preview reads all at each save. */
 const parsedOnce = (file: string, text: string): Parsed => {
   const last = lastParsed.get(file);

@@ -30,10 +30,7 @@ const wordingTable = (root: ContentRoot): Table<Wording> =>
     : readTable(knowledgeOf([]), root, FILE, Wording);
 
 /** Everything that is worded otherwise than this site words it, file by file. */
-export const proseFaults = (
-  root: ContentRoot,
-  faultsOf: (wording: Wording) => readonly Issue[] = (wording) => wordedOtherwise(root, wording),
-): readonly Issue[] => {
+export const proseFaults = (root: ContentRoot): readonly Issue[] => {
   const table = wordingTable(root);
   if (!table.ok) return table.issues;
   const stale = table.value['of-others'].flatMap(({ file }, at): Issue[] =>
@@ -41,5 +38,5 @@ export const proseFaults = (
       ? [{ file: FILE, line: table.lineOf(['of-others', at]), code: 'needless-exception', of: file }]
       : [],
   );
-  return [...stale, ...faultsOf(table.value)];
+  return [...stale, ...wordedOtherwise(root, table.value)];
 };

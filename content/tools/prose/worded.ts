@@ -14,31 +14,6 @@ export type Wording = {
   readonly 'of-others': readonly { readonly file: string }[];
 };
 
-const areWords = (value: unknown): value is readonly string[] =>
-  Array.isArray(value) && value.every((one) => typeof one === 'string');
-const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-const names = (value: unknown): value is { readonly file: string } =>
-  isObject(value) && typeof value['file'] === 'string';
-
-/**
- * The wording as its YAML tells it, for a thread that has no schemas. Where it is not even of this shape there is none,
- * and whoever has the schema tells the author.
- */
-export const wordingIn = (data: unknown): Wording | undefined => {
-  if (!isObject(data)) return undefined;
-  const { spelled = [], write = {}, 'of-others': ofOthers = [] } = data;
-  return areWords(spelled) && isObject(write) && Array.isArray(ofOthers) && ofOthers.every(names)
-    ? {
-        spelled,
-        write: Object.fromEntries(
-          Object.entries(write).flatMap(([word, others]) => (areWords(others) ? [[word, others]] : [])),
-        ),
-        'of-others': ofOthers,
-      }
-    : undefined;
-};
-
 /** A fault, and where it stands in the text. */
 type Placed = { readonly prose: Prose; readonly at: number; readonly fault: Fault };
 
