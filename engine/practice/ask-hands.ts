@@ -1,6 +1,7 @@
 import { actionKey, actOf } from '../act.ts';
 import { stageOf } from '../answers.ts';
 import type { Case } from '../case.ts';
+import { factsIn } from '../condition.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
 import type { SaidRule } from '../rules.ts';
@@ -16,9 +17,19 @@ const OPEN_FILM: readonly Doing[] = ['lift', 'tip-off', 'wick', 'wash-off', 'wip
 
 export type Outcome = Extract<Walked<SaidRule>, { kind: 'outcome' }>;
 
+/** What a piece is and what lies below or in its film. */
+const OF_THE_PIECE: readonly string[] = ['age', 'piece', 'hardener', 'fuzzy-or-musty'];
+
+/**
+ * The stop that comes before all hands. One of the work alone, such as oily rags or a flame, is none: it is told beside its
+ * step, and who answers that the film may be worked on is right.
+ */
+export const stopOfPiece = ({ fired }: Outcome): SaidRule | undefined =>
+  fired.stops.find(({ when = {} }) => [...factsIn(when)].some(({ fact }) => OF_THE_PIECE.includes(fact)));
+
 /** What hands do by the walk: a stop of the piece comes before everything that its verdict says. */
 export const handsOf = (walked: Outcome): Doing =>
-  walked.fired.stops.length && !QUIET.includes(walked.action.do) ? 'stop' : walked.action.do;
+  stopOfPiece(walked) && !QUIET.includes(walked.action.do) ? 'stop' : walked.action.do;
 
 /** All that any cause still possible would have hands do. */
 const doingsOf = (known: PracticeKnowledge, on: Case, walked: Outcome): ReadonlySet<Doing> => {
@@ -48,7 +59,7 @@ export const askHands = (
   const possibleNow = doingsOf(known, on, walked);
   const fresh = stage === 'wet' || stage === 'setting';
   const young = fresh || stage === 'dry-to-touch';
-  const stop = walked.fired.stops[0];
+  const stop = stopOfPiece(walked);
   const wrong = (id: string, says: string, because: string): PracticeChoice => ({
     id,
     says,

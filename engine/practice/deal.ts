@@ -5,7 +5,7 @@ import type { PracticeWords } from '../model/practice.ts';
 import { signOf } from '../sign.ts';
 import { walk } from '../walk.ts';
 import { askFlaw, otherwise } from './ask-flaw.ts';
-import { askHands, handsOf, isPlain } from './ask-hands.ts';
+import { askHands, handsOf, isPlain, stopOfPiece } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';
 import { askUntil } from './ask-until.ts';
 import { besides, soundBoard, variedBoard } from './boards.ts';
@@ -179,7 +179,7 @@ const tried = (
     const hands = askHands(known, words, on, walked, chance);
     if (hands.choices.length < 3) return undefined;
     asks.push(hands);
-    const stop = walked.fired.stops[0];
+    const stop = stopOfPiece(walked);
     verdict =
       right === 'stop' && stop
         ? { say: stop.title, why: stop.say, not: walked.action.not }
