@@ -3,6 +3,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { actionsFitTheStage } from './actions-fit-the-stage.ts';
 import { boardsAreThere } from './boards-are-there.ts';
 import { boardsFit } from './boards-fit.ts';
+import { chestsStand } from './chests-stand.ts';
 import { checksCutNothing } from './checks-cut-nothing.ts';
 import { checksTouchNoWetFilm } from './checks-touch-no-wet-film.ts';
 import { coatsHoldOnCoats } from './coats-on-coats.ts';
@@ -39,6 +40,7 @@ const PROOFS: readonly Proof[] = [
   stepsTellWhatTheyDo,
   looksChangeNothing,
   whatComesOffIsTold,
+  chestsStand,
   checksCutNothing,
   checksTouchNoWetFilm,
   hazardsAreCautioned,
