@@ -19,7 +19,7 @@ export type Contradiction = {
 
 const NEVER_STAINED = ['bare-wood', 'chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
 const PAINTED = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
-const IN_THE_CAN = ['stir', 'smear', 'thin', 'extender'];
+const IN_THE_CAN = ['stir', 'smear', 'thin', 'extender', 'fresh-batch'];
 const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 
 const isOfStain = (step: Step): boolean =>
@@ -40,6 +40,10 @@ const says = (step: Step, words: RegExp): boolean => words.test(step.say);
 
 const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|strokes?|rag|cloth)\b/i;
 const BY_SPRAY = /\b(spray(ed)?|mist|gun|pass(es)?|nozzle)\b/i;
+/** A tool that is told for details alone lays nothing of the rest. */
+const IN_DETAILS = /\b(in|for|at) (the )?(details?|corners?|grooves?|moldings?)\b[^.;:,]*/gi;
+const layByHand = (step: Step): boolean =>
+  step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === 'hand';
 const STEEL_WOOL = /\bsteel wool\b/i;
 const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
 
@@ -72,7 +76,7 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   {
     told: { family: 'shellac' },
     step: (step) =>
-      step.kind === 'sand' && says(step, /\b(soapy water|dish soap)\b/i) && !says(step, /\bshellac\b/i),
+      step.kind === 'sand' && says(step, /\bsoap/i) && !says(step, /\bshellac\b/i),
     why: 'wets shellac with soapy water, which whitens it',
     mend: 'say in the step what wets the paper on shellac (mineral oil), or add a when: that shuts this out',
     leftOut: false,
@@ -93,6 +97,13 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
     step: (step) => isHerCoat(step) && says(step, BY_HAND) && !says(step, BY_SPRAY),
     why: 'tells how to lay a coat by hand',
     mend: `if it is for both, leave the tool out of the sentence; if it is for brushing alone, ${within('by: hand')}`,
+    leftOut: false,
+  },
+  {
+    told: { applicator: ['spray-gun', 'aerosol'] },
+    step: (step) => layByHand(step) && !BY_HAND.test(step.say.replace(IN_DETAILS, '')),
+    why: 'is marked by: hand, which silences every word on spraying, and names no tool that lays all of it',
+    mend: 'name the tool that all of it is laid with, or take by: hand off and word it for both',
     leftOut: false,
   },
   {

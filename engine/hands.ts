@@ -15,11 +15,15 @@ export type ByHand = {
 
 const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 
-const isHerOwn = (step: Step): boolean =>
-  step.kind === 'coat' && step.by === undefined && HER_OWN.includes(step.product);
+const ofHerOwn = (step: Step): boolean => step.kind === 'coat' && HER_OWN.includes(step.product);
+const isHerOwn = (step: Step): boolean => ofHerOwn(step) && !('by' in step && step.by);
+const isByHand = (step: Step): boolean => ofHerOwn(step) && 'by' in step && step.by === 'hand';
 
-const rowsFor = (hands: Hands, step: Step): Hands['laying'] =>
-  step.kind === 'sand' ? hands.sanding : isHerOwn(step) ? hands.laying : [];
+const rowsFor = (hands: Hands, step: Step): Hands['laying'] => {
+  if (step.kind === 'sand') return hands.sanding;
+  if (isByHand(step)) return hands['by-hand'];
+  return isHerOwn(step) ? hands.laying : [];
+};
 
 /** How a step of this kind is known to be done; a primer dabbed on is not wet all over, and a leveled spot not dull all over. */
 const endOf = ({ done }: Hands, step: Step): Hands['done'][keyof Hands['done']] =>

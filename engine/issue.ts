@@ -1,7 +1,6 @@
 import type { Hazard } from './model/hazard.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { UnknownName, Unreadable } from './model/knowledge.ts';
-import type { StepKind } from './model/step.ts';
 import type { Weight } from './prove/needs.ts';
 
 /** Where an author has to look. Lines count from 1. */
@@ -68,7 +67,7 @@ export type Fault =
       word: string;
     }
   | { code: 'comes-off-untold'; step: string; word: string }
-  | { code: 'look-lays'; step: string; kind: StepKind; word: string }
+  | { code: 'look-lays'; step: string; field: string; word: string }
   | { code: 'check-cuts'; text: string; word: string }
   | { code: 'check-touches'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }

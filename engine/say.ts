@@ -272,7 +272,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
       ];
     case 'look-lays':
       return [
-        `the step "${issue.step}" says "${issue.word}", but has kind: ${issue.kind}, which lays nothing and opens no can`,
+        `the step "${issue.step}" says "${issue.word}", but has ${issue.field}, which lays nothing and opens no can`,
         'give that a step of its own, with kind: coat, mix or test-patch',
       ];
     case 'hazard-untold':

@@ -12,6 +12,7 @@ const done = z.strictObject({
 /** content/hands.yaml: how a step is done with the tool and on the ground that were told, and when it is done. */
 export const Hands = z.strictObject({
   laying: rows.describe('A coat of her own finish, by what lays it.'),
+  'by-hand': rows.describe('A coat of her own finish that is surely laid by hand, whatever she coats with.'),
   sanding: rows.describe('By what lies below.'),
   done: z
     .partialRecord(z.enum(['scrape', 'sand', 'mix', 'coat', 'strip']), done)

@@ -41,6 +41,20 @@ describe('how a step is done with what was told', () => {
     expect(how(withFact(emptyCase(), 'applicator', 'aerosol'), shellac)).toBeUndefined();
   });
 
+  it('has a tin taken for what is laid by hand, where she has a spray can, and no foam in what dissolves it', () => {
+    const spot = Step.parse({
+      kind: 'coat',
+      product: 'same',
+      by: 'hand',
+      say: 'Fill it in with a small brush.',
+    });
+    expect(how(withFact(emptyCase(), 'applicator', 'aerosol'), spot)).toMatch(/from a tin/);
+    expect(how(withFact(emptyCase(), 'applicator', 'brush'), spot)).toBeUndefined();
+    const foam = withFact(emptyCase(), 'applicator', 'sponge');
+    expect(how(withFact(foam, 'family', 'lacquer'))).toMatch(/dissolves/);
+    expect(how(withFact(foam, 'family', 'water-based'))).toMatch(/^With foam/);
+  });
+
   it('tells shellac by its own row, and sanding by what lies below', () => {
     const brushed = withFact(emptyCase(), 'applicator', 'brush');
     expect(how(withFact(brushed, 'family', 'shellac'))).not.toBe(
