@@ -38,6 +38,8 @@ const FINISH: Does = [
   ...FILM,
   ['hardener', HARDENED],
   ['vapor', SOLVENT_BORNE],
+  // Denatured alcohol and thinner go through gloves.
+  ['solvent-on-skin', { family: ['shellac', 'lacquer'] }],
   // Linseed holds no spirits, and a blend of oil and varnish does.
   ['vapor', { family: 'oil' }, 'maybe'],
   ['oily-cloth', HEATS_ITSELF],

@@ -40,10 +40,10 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
     'oily-cloth',
     /\b(linseed|drying oil|drop of oil|fresh oil|same oil|danish oil|oil-based( stain-blocking)? primer)\b|\bstain (it|the|all|this)\b/i,
   ],
-  // A cloth full for each part of a panel, and then again; stripper lies on by the cup.
+  // A cloth full for each part of a panel, and then again; stripper lies on by the cup, and vapor stays in a case.
   [
     'much-vapor',
-    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|mineral spirits\b.*\brepeat\b|(use|with|on) (a )?(paint )?stripper)\b/i,
+    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|mineral spirits\b.*\brepeat\b|(use|with|on) (a )?(paint )?stripper|wet (it|a part|the whole)\b[^.;:]* with (mineral spirits|naphtha)|the inside\b[^.;:]*(mineral spirits|naphtha))\b/i,
   ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
@@ -65,7 +65,7 @@ const FINISH = '(?:coats?|finish|shellac|stain|wax|oil|primer|polyurethane|varni
 const LAYS = new RegExp(
   [
     `\\b(?:lay|brush on|pad on|roll on|spray|rub on|stir in|mix in|mix) (?!(?:gun|can|polish)s?\\b)[^.;:,]*\\b${FINISH}\\b`,
-    '\\b(?:coat|recoat|prime|stain) (?:it|them|this|all)\\b|\\bspray (?:it|a (?:test )?card|one|a light)\\b|\\btry a card\\b',
+    '\\b(?:coat|recoat|prime|stain) (?:it|them|this|all|a (?:\\w+ )?(?:patch|spot))\\b|\\bspray (?:it|a (?:test )?card|one|a light)\\b|\\btry a card\\b',
     '(?<!before )\\b(?:one|a|two|another)(?: more| last| light| thin| very thin)* coats?\\b',
     `\\bgel stain\\b|\\b(?:film|coat) of (?:paste )?${FINISH}\\b`,
     '\\btouch (?:it|them|the [\\w ]+|that) in\\b|\\bsealed with\\b',

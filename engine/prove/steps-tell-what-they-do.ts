@@ -1,5 +1,5 @@
 import { stepsOfAct } from '../act.ts';
-import { surelyOf, toldBy } from '../hazards.ts';
+import { meansOf, surelyOf, toldBy } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { Entry } from '../model/knowledge.ts';
@@ -10,10 +10,14 @@ import { hazardsSaid, orderedIn } from './hazard-words.ts';
 const SPRAY = /^(outdoors, )?spray\b|\b(or|brush,) spray\b|\bspray (it|one|a|the|black|over)\b/i;
 
 /** Powder is made by paper, and a test with it reaches an old layer at an edge as any sanding does. */
+const LAID_WET: readonly string[] = ['fresh-oil', 'oil', 'fresh-wax', 'wax'];
 const TESTED = /\b(?:sands? to|makes?|make) (?:dry )?powder\b/i;
 const REACHES = ['old-film', 'old-film-in-reach'];
+/** Where a repair first reaches an old layer; -1 where it never does. */
+const reachedIn = (remedy: Entry<'remedy'>): number =>
+  remedy.steps.findIndex((step) => does(step).some((hazard) => REACHES.includes(hazard)));
 function* paperTestsTell(remedy: Entry<'remedy'>): Generator<Issue> {
-  const reached = remedy.steps.findIndex((step) => does(step).some((hazard) => REACHES.includes(hazard)));
+  const reached = reachedIn(remedy);
   const index = remedy.steps.findIndex((step) => step.kind === 'wait' && TESTED.test(step.say));
   const step = remedy.steps[index];
   const [word] = step?.say.match(TESTED) ?? [];
@@ -27,6 +31,24 @@ function* paperTestsTell(remedy: Entry<'remedy'>): Generator<Issue> {
       hazards: ['old-film-in-reach'],
       word,
     };
+}
+
+/** Oil that is rubbed in with paper: a stop between the two would leave it to set, and so it stands before the oil. */
+function* wetOilTells(remedy: Entry<'remedy'>): Generator<Issue> {
+  const reached = reachedIn(remedy);
+  for (const [index, step] of remedy.steps.entries()) {
+    const laid = meansOf(step).some((means) => LAID_WET.includes(means));
+    if (laid && remedy.steps[index + 1]?.kind === 'sand' && index < reached)
+      yield {
+        file: remedy.file,
+        line: remedy.lineOf(['steps', index]),
+        code: 'hazard-untold',
+        of: 'step',
+        step: step.say,
+        hazards: ['old-film-in-reach'],
+        word: step.say.match(/\b(?:oil|wax)\b/i)?.[0] ?? step.kind,
+      };
+  }
 }
 
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */
@@ -95,6 +117,7 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
       yield* untold({ remedy, at: ['steps', index], say: step.say, of: 'step' }, tells);
     }
     yield* paperTestsTell(remedy);
+    yield* wetOilTells(remedy);
     yield* actsTell(remedy);
     yield* nextTriesTell(known, remedy);
   }

@@ -97,6 +97,10 @@ const CAUTIONED: readonly (readonly [
     ],
   ),
   ['skin-and-spirits', {}, { kind: 'coat', product: 'dewaxed-shellac', thin: true, say }],
+  // Denatured alcohol and thinner go through gloves in her own finish too.
+  ['skin-and-spirits', { family: 'shellac' }, coating('same')],
+  ['skin-and-spirits', { family: 'lacquer' }, coating('same')],
+  ['not-sanded-before-full-cure', { hardener: 'isocyanate' }, { kind: 'sand', grit: 320, say }],
   ...['vapor-and-flame', 'skin-and-spirits', 'sparks', 'waste'].map(
     (rule): [string, Record<string, string>, Step] => [rule, {}, { kind: 'strip', with: 'solvent', say }],
   ),
