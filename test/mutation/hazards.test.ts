@@ -36,6 +36,7 @@ const SECOND = [
   'asbestos',
   'lead-test-limits',
   'lead-work-wet',
+  'not-sanded-before-full-cure',
   'not-sprayed-at-home',
   'old-paint-in-reach',
   'solvent-limits',

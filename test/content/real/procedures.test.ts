@@ -83,6 +83,21 @@ it('says at each coat from a spray can that its own hours count, and at none fro
   expect(lacking('hours-on-the-can', byBrush, herCoat).length).toBeGreaterThan(50);
 });
 
+it('opens no spray can for a fresh start, and says what is done with one', () => {
+  const fresh = (applicator: string) =>
+    resolve(known, 'discard-the-can', told('applicator', applicator))
+      .map(({ say }) => say)
+      .filter((say) => /fresh can/.test(say));
+  expect(fresh('aerosol')).toEqual(['Shake a fresh can for two minutes and try it on cardboard first.']);
+  expect(fresh('brush')).toEqual(['Open a fresh can, stir it and try a smear on glass first.']);
+});
+
+it('says at each step that makes dust that a film with isocyanate waits for its full cure', () => {
+  const sands = (step: Remedy['steps'][number]) => step.kind === 'sand';
+  expect(lacking('not-sanded-before-full-cure', told('hardener', 'isocyanate'), sands)).toEqual([]);
+  expect(lacking('not-sanded-before-full-cure', told('hardener', 'none'), sands).length).toBeGreaterThan(50);
+});
+
 it('says at each step that surely sprays that isocyanate is not sprayed at home', () => {
   const sprays = (step: Remedy['steps'][number]) =>
     (step.kind === 'coat' || step.kind === 'test-patch' || step.kind === 'wipe') && step.by === 'spray';
