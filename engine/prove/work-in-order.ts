@@ -251,6 +251,22 @@ const washedBeforeSanding = each((step, before) =>
     : undefined,
 );
 
+/** Water lifts chalk and milk paint at any age, and the paper may have bared it. */
+const waterSparesBaredColor = each((step, before) => {
+  if (step.kind !== 'coat' || step.product !== 'base-color') return undefined;
+  const dusty = since(before, 'coat');
+  const sanded = dusty.findIndex(({ kind }) => kind === 'sand');
+  const damp = dusty
+    .slice(sanded + 1)
+    .find((one) => one.kind === 'wipe' && ['damp-cloth', 'soapy-water'].includes(one.with));
+  return sanded >= 0 && damp
+    ? {
+        what: `"${damp.say}" brings water to color that the sanding may have bared`,
+        mend: 'write with: dry-cloth in that step, since water lifts chalk or milk paint at any age',
+      }
+    : undefined;
+});
+
 /** Veneer is thin as card: coarse paper goes through it before the color on the paper tells. */
 const COARSE = 180;
 const coarsePaperSparesVeneer = each((step, before) =>
@@ -317,6 +333,7 @@ export const WORK_IN_ORDER: readonly Held[] = [
   wetDriesBeforeACoat,
   spiritsDryBeforeDust,
   washedBeforeSanding,
+  waterSparesBaredColor,
   coarsePaperSparesVeneer,
   stripperIsTriedOverPaint,
   waitsDrySomething,

@@ -34,6 +34,8 @@ it('tells alcohol on a young water-based coat', () => {
     'broken.mdx:15: "Lay one thin coat of primer." lays alcohol on a water-based coat that may be a day old; write a-week-below-alcohol above it: the alcohol softens a young film',
   ]);
   expect(lay(WAIT, days(168, 240, 'when: { family: [water-based, water-lacquer] }, '))).toEqual([]);
+  const some = "{ kind: wait, hours: [168, 336], say: 'If filler is new, give it a week.' }";
+  expect(lay(WAIT, some)).toHaveLength(1);
 });
 
 it('tells a panel that is coated where only a place was sanded', () => {
@@ -74,6 +76,8 @@ it('tells soap where water spoils what is below', () => {
     'broken.mdx:12: the step "Wash it, rinse it and let it dry." washes with running water what may be chalk or milk paint laid open, which water lifts at any age, but it is shown as well to those with base: chalk-paint or milk-paint; say in the step that such paint takes only a wrung-out cloth, or add a when: that shuts this out',
     'broken.mdx:13: the step "Rub it with soapy water." wets shellac with soapy water, which whitens it, but it is shown as well to those with family: shellac; say in the step what wets the paper on shellac (mineral oil), or add a when: that shuts this out',
   ]);
+  const drop = steps('Wash it with a wrung-out cloth and dry it.', 'Rub it with water and a drop of soap.');
+  expect(told(drop, 'against-told')).toHaveLength(1);
   expect(
     told(
       steps(
@@ -93,4 +97,56 @@ it('tells a test with paper that stands before every word of old paint', () => {
     'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it, or a line does: [old-film-in-reach] where each of its fields has a line',
   ]);
   expect(told([test('does: [old-film-in-reach], '), ...rest], 'hazard-untold')).toEqual([]);
+});
+
+it('tells a coat that is marked by hand though only its details are', () => {
+  const lay = (say: string) =>
+    told(
+      [WAIT, SAND, VACUUM, CLOTH, `{ kind: coat, by: hand, product: same, say: '${say}' }`, WAIT],
+      'against-told',
+    );
+  expect(lay('Lay one thin coat, in details with an almost dry brush.')).toEqual([
+    'broken.mdx:15: the step "Lay one thin coat, in details with an almost dry brush." is marked by: hand, which silences every word on spraying, and names no tool that lays all of it, but it is shown as well to those with applicator: spray-gun or aerosol; name the tool that all of it is laid with, or take by: hand off and word it for both',
+  ]);
+  expect(lay('Lay one thin coat with a soft brush, in details almost dry.')).toEqual([]);
+});
+
+it('tells a trial of the thinner that lays a patch of finish as well', () => {
+  const rub = (say: string) =>
+    told(
+      [WAIT, `{ kind: test-patch, tries: thinner, hours: [1, 2], say: '${say}' }`, SAND, VACUUM, COAT, WAIT],
+      'look-lays',
+    );
+  expect(rub('Rub a hidden spot with thinner. If it holds, coat a small patch.')).toEqual([
+    'broken.mdx:12: the step "Rub a hidden spot with thinner. If it holds, coat a small patch." says "coat a small patch", but has tries: thinner, which lays nothing and opens no can; give that a step of its own, with kind: coat, mix or test-patch',
+  ]);
+  expect(rub('Rub a hidden spot with thinner and look at the rag.')).toEqual([]);
+});
+
+it('tells drawers that stand open, whose chest tips over', () => {
+  const air = (say: string) =>
+    told([WAIT, `{ kind: wait, hours: [24, 48], say: ${say} }`, SAND, VACUUM, COAT, WAIT]);
+  expect(air('Let it dry with the drawers open.')).toEqual([
+    'broken.mdx:12: "Let it dry with the drawers open." has drawers stand open: a chest with all of them pulled tips over; say that the drawers are taken out, or stand a finger wide open',
+  ]);
+  expect(air('Let it dry with everything open.')).toHaveLength(1);
+  expect(air('Let it dry with the drawers out and the doors open.')).toEqual([]);
+  expect(air('Let it dry with the drawers a finger wide open.')).toEqual([]);
+});
+
+it('tells oil that would lie behind a stop, between the spreading and the paper', () => {
+  const rub = (does = '') =>
+    told(
+      [
+        WAIT,
+        `{ kind: wipe, with: fresh-oil, ${does}say: Spread the same oil thinly. }`,
+        '{ kind: sand, of: oil, grit: 800, say: Rub it wet along the grain. }',
+        CLOTH,
+      ],
+      'hazard-untold',
+    );
+  expect(rub()).toEqual([
+    'broken.mdx:12: "Spread the same oil thinly." says "oil", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it, or a line does: [old-film-in-reach] where each of its fields has a line',
+  ]);
+  expect(rub('does: [old-film-in-reach], ')).toEqual([]);
 });

@@ -173,6 +173,18 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
     ],
     'broken.mdx:14: "Wash it with a wrung-out cloth and let it dry." comes after the sanding; wash first: paper rubs grease in',
   ],
+  'water on bared color': [
+    [
+      WAIT,
+      SAND,
+      VACUUM,
+      '{ kind: wipe, with: damp-cloth, say: Wipe with a barely damp cloth. }',
+      '{ kind: coat, product: base-color, say: Touch the color in. }',
+      WAIT,
+      LOOK,
+    ],
+    'broken.mdx:15: "Wipe with a barely damp cloth." brings water to color that the sanding may have bared; write with: dry-cloth in that step, since water lifts chalk or milk paint at any age',
+  ],
   'coarse paper on veneer': [
     [WAIT, '{ kind: sand, grit: 180, say: Sand the folds off. }', SAND, VACUUM, CLOTH, COAT, WAIT, LOOK],
     'broken.mdx:12: "Sand the folds off." takes P180 to what may be veneer; say in it, or in a step above it, what is done on veneer',
