@@ -75,8 +75,7 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   },
   {
     told: { family: 'shellac' },
-    step: (step) =>
-      step.kind === 'sand' && says(step, /\bsoap/i) && !says(step, /\bshellac\b/i),
+    step: (step) => step.kind === 'sand' && says(step, /\bsoap/i) && !says(step, /\bshellac\b/i),
     why: 'wets shellac with soapy water, which whitens it',
     mend: 'say in the step what wets the paper on shellac (mineral oil), or add a when: that shuts this out',
     leftOut: false,

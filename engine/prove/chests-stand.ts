@@ -8,7 +8,9 @@ const STANDS =
 
 type Said = { readonly at: readonly PropertyKey[]; readonly says: string };
 const saidIn = ({ now, steps, prevent }: Entry<'remedy'>): readonly Said[] => [
-  ...Object.entries(now).flatMap(([stage, act]) => (act ? [{ at: ['now', stage, 'say'], says: act.say }] : [])),
+  ...Object.entries(now).flatMap(([stage, act]) =>
+    act ? [{ at: ['now', stage, 'say'], says: act.say }] : [],
+  ),
   ...steps.map(({ say }, index) => ({ at: ['steps', index], says: say })),
   ...prevent.map((says, index) => ({ at: ['prevent', index], says })),
 ];

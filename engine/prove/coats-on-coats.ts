@@ -27,9 +27,12 @@ const A_WEEK = 168;
 const isCoat = (step: Step, products: readonly string[]): step is Coat =>
   step.kind === 'coat' && products.includes(step.product);
 /** "If filler is new, …" is waited by those alone of whom it is so. */
-const isForSome = ({ say }: Step): boolean => /^if\b/i.test(say);
+const isForSome = ({ say, when }: Step): boolean => !when && /^if\b/i.test(say);
 const longest = (steps: readonly Indexed[]): number =>
-  Math.max(0, ...steps.map(({ step }) => (step.kind === 'wait' && step.hours && !isForSome(step) ? step.hours[1] : 0)));
+  Math.max(
+    0,
+    ...steps.map(({ step }) => (step.kind === 'wait' && step.hours && !isForSome(step) ? step.hours[1] : 0)),
+  );
 
 /**
  * Oil paint below lacquer or shellac a week, below a water-based coat three days, below the others one: as in the waits of

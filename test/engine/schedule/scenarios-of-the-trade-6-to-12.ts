@@ -188,7 +188,7 @@ export const SIX_TO_TWELVE: readonly Scenario[] = [
         yes: ['only-a-smell'],
         no: ['fuzzy-or-musty', 'still-tacky'],
         does: 'wait',
-        says: [/Open every door/, /two weeks/],
+        says: [/Drawers out, doors open/, /two weeks/],
         warns: [/perfume/, /shut doors/],
         steps: [/two weeks/, /jar/, /dewaxed shellac/],
         never: ['repair', 'wash-off'],
