@@ -2,16 +2,14 @@ import { expect, it } from 'vitest';
 import { lightBoard, makeBoard } from '#engine/board/render.ts';
 import { recipeOf } from './board.ts';
 
-/** Least of several runs, so that a busy machine does not decide. */
-const least = (run: () => void): number => {
-  let best = Number.POSITIVE_INFINITY;
-  for (let n = 0; n < 15; n++) {
-    const start = performance.now();
-    run();
-    best = Math.min(best, performance.now() - start);
-  }
-  return best;
+const took = (run: () => void): number => {
+  const start = performance.now();
+  run();
+  return performance.now() - start;
 };
+
+/** Rounds that a busy machine may need until each has had its turn undisturbed; of each the least counts. */
+const MOST_ROUNDS = 60;
 
 /** The yardstick: one power and four bytes a pixel. */
 const trivial = (pixels: number): Uint8ClampedArray => {
@@ -28,8 +26,22 @@ const trivial = (pixels: number): Uint8ClampedArray => {
 
 it('makes a 480 × 360 board in less than 60 trivial loops, and lights it in less than 12', () => {
   const recipe = recipeOf({ base: { wood: 'oak' }, features: [{ kind: 'orange-peel' }] });
-  const loop = least(() => trivial(480 * 360));
   const board = makeBoard(recipe, 480, 360);
-  expect(least(() => makeBoard(recipe, 480, 360)) / loop).toBeLessThan(60);
-  expect(least(() => lightBoard(board, 'raking')) / loop).toBeLessThan(12);
+  let [loop, make, light] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (let round = 0; round < MOST_ROUNDS && !(round > 2 && make / loop < 60 && light / loop < 12); round++) {
+    loop = Math.min(
+      loop,
+      took(() => trivial(480 * 360)),
+    );
+    make = Math.min(
+      make,
+      took(() => makeBoard(recipe, 480, 360)),
+    );
+    light = Math.min(
+      light,
+      took(() => lightBoard(board, 'raking')),
+    );
+  }
+  expect(make / loop).toBeLessThan(60);
+  expect(light / loop).toBeLessThan(12);
 });
