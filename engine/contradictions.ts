@@ -1,5 +1,6 @@
 import type { Case } from './case.ts';
 import type { Truth } from './condition.ts';
+import { isHerCoat, isHersByHand } from './her-own.ts';
 import { within } from './mend.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Step } from './model/step.ts';
@@ -20,7 +21,6 @@ export type Contradiction = {
 const NEVER_STAINED = ['bare-wood', 'chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
 const PAINTED = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
 const IN_THE_CAN = ['stir', 'smear', 'thin', 'extender', 'fresh-batch'];
-const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 
 const isOfStain = (step: Step): boolean =>
   (step.kind === 'coat' && step.product === 'stain') ||
@@ -33,17 +33,12 @@ const isOfBleach = (step: Step): boolean =>
   (step.kind === 'mix' && step.what === 'wood-bleach') ||
   (step.kind === 'wipe' && step.with === 'damp-cloth' && says(step, /\bare acid\b/i));
 
-/** A coat of her own finish, laid as she lays it: neither surely by hand nor surely by spray. */
-const isHerCoat = (step: Step): boolean =>
-  step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === undefined;
 const says = (step: Step, words: RegExp): boolean => words.test(step.say);
 
 const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|strokes?|rag|cloth)\b/i;
 const BY_SPRAY = /\b(spray(ed)?|mist|gun|pass(es)?|nozzle)\b/i;
 /** A tool that is told for details alone lays nothing of the rest. */
 const IN_DETAILS = /\b(in|for|at) (the )?(details?|corners?|grooves?|moldings?)\b[^.;:,]*/gi;
-const layByHand = (step: Step): boolean =>
-  step.kind === 'coat' && HER_OWN.includes(step.product) && step.by === 'hand';
 const STEEL_WOOL = /\bsteel wool\b/i;
 const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
 
@@ -100,7 +95,7 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
   },
   {
     told: { applicator: ['spray-gun', 'aerosol'] },
-    step: (step) => layByHand(step) && !BY_HAND.test(step.say.replace(IN_DETAILS, '')),
+    step: (step) => isHersByHand(step) && !BY_HAND.test(step.say.replace(IN_DETAILS, '')),
     why: 'is marked by: hand, which silences every word on spraying, and names no tool that lays all of it',
     mend: 'name the tool that all of it is laid with, or take by: hand off and word it for both',
     leftOut: false,

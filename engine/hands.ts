@@ -1,6 +1,7 @@
 import { type AnswerReads, lookupIn } from './answers.ts';
 import type { Case } from './case.ts';
 import { holds } from './condition.ts';
+import { isHerCoat, isHersByHand } from './her-own.ts';
 import type { Knows } from './knowledge.ts';
 import type { Hands } from './model/hands.ts';
 import type { Step } from './model/step.ts';
@@ -13,22 +14,16 @@ export type ByHand = {
   readonly ifNot?: string;
 };
 
-const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
-
-const ofHerOwn = (step: Step): boolean => step.kind === 'coat' && HER_OWN.includes(step.product);
-const isHerOwn = (step: Step): boolean => ofHerOwn(step) && !('by' in step && step.by);
-const isByHand = (step: Step): boolean => ofHerOwn(step) && 'by' in step && step.by === 'hand';
-
 const rowsFor = (hands: Hands, step: Step): Hands['laying'] => {
   if (step.kind === 'sand') return hands.sanding;
-  if (isByHand(step)) return hands['by-hand'];
-  return isHerOwn(step) ? hands.laying : [];
+  if (isHersByHand(step)) return hands['by-hand'];
+  return isHerCoat(step) ? hands.laying : [];
 };
 
 /** How a step of this kind is known to be done; a primer dabbed on is not wet all over, and a leveled spot not dull all over. */
 const endOf = ({ done }: Hands, step: Step): Hands['done'][keyof Hands['done']] =>
   step['worked-if'] !== undefined ||
-  (step.kind === 'coat' && !isHerOwn(step)) ||
+  (step.kind === 'coat' && !isHerCoat(step)) ||
   (step.kind === 'sand' && isOnlyAPlace(step.say))
     ? undefined
     : done[step.kind as keyof Hands['done']];

@@ -50,6 +50,7 @@ export const PracticeWords = z.strictObject({
   times: oneOf.describe('{laid} and {now} are filled in.'),
   hands: z.record(z.enum(DOINGS), says).describe('What hands do, as an answer that can be chosen.'),
   'wait-on-a-dry-film': says.describe('The same for a wait where nothing is soft any more.'),
+  'repair-of-a-sticky-film': says.describe('The same for a repair of a film that stayed soft past its time.'),
   temptations: z.array(Temptation).min(4),
   waits: z.record(z.enum(WAITS), Claim).describe('What is said of each answer to until when.'),
   shows: z

@@ -17,15 +17,15 @@ const OPEN_FILM: readonly Doing[] = ['lift', 'tip-off', 'wick', 'wash-off', 'wip
 
 export type Outcome = Extract<Walked<SaidRule>, { kind: 'outcome' }>;
 
-/** What a piece is and what lies below or in its film. */
-const OF_THE_PIECE: readonly string[] = ['age', 'piece', 'hardener', 'fuzzy-or-musty'];
+/** What is laid, with what and in what air; all other facts are of the piece, of what lies on it, or seen there. */
+const OF_THE_WORK: readonly string[] = ['family', 'applicator', 'air-celsius', 'relative-humidity'];
 
 /**
  * The stop that comes before all hands. One of the work alone, such as oily rags or a flame, is none: it is told beside its
  * step, and who answers that the film may be worked on is right.
  */
 export const stopOfPiece = ({ fired }: Outcome): SaidRule | undefined =>
-  fired.stops.find(({ when = {} }) => [...factsIn(when)].some(({ fact }) => OF_THE_PIECE.includes(fact)));
+  fired.stops.find(({ when = {} }) => [...factsIn(when)].some(({ fact }) => !OF_THE_WORK.includes(fact)));
 
 /** What hands do by the walk: a stop of the piece comes before everything that its verdict says. */
 export const handsOf = (walked: Outcome): Doing =>
@@ -60,9 +60,15 @@ export const askHands = (
   const fresh = stage === 'wet' || stage === 'setting';
   const young = fresh || stage === 'dry-to-touch';
   const stop = stopOfPiece(walked);
-  const wrong = (id: string, says: string, because: string): PracticeChoice => ({
+  const says = (one: Doing): string =>
+    one === 'wait' && !young
+      ? words['wait-on-a-dry-film']
+      : one === 'repair' && on['overdue']?.value === 'yes'
+        ? words['repair-of-a-sticky-film']
+        : words.hands[one];
+  const wrong = (id: string, offer: string, because: string): PracticeChoice => ({
     id,
-    says,
+    says: offer,
     right: false,
     because,
   });
@@ -78,25 +84,24 @@ export const askHands = (
           ![right, ...moves.map(({ id }) => id)].some((id) => one.not.some((not) => not === id)),
       ),
     )
-    .map(({ id, offer, says }) => wrong(id, offer, says));
+    .map(({ id, offer, says: because }) => wrong(id, offer, because));
   const quiet: readonly PracticeChoice[] = QUIET.includes(right)
     ? !fresh && right === 'accept'
-      ? [wrong('repair', words.hands.repair, walked.action.say)]
+      ? [wrong('repair', says('repair'), walked.action.say)]
       : []
     : possibleNow.has('accept') || right === 'stop'
       ? []
       : fresh
         ? [wrong('leave', words.hands.leave, walked.action.say)]
         : [wrong('accept', words.hands.accept, walked.action.say)];
-  const others =
-    right === 'stop' ? [wrong('repair', words.hands.repair, stop?.say ?? walked.action.say)] : [];
+  const others = right === 'stop' ? [wrong('repair', says('repair'), stop?.say ?? walked.action.say)] : [];
   return {
     kind: 'hands',
     ask: 'What do your hands do now?',
     choices: chance.mixed([
       {
         id: right,
-        says: right === 'wait' && !young ? words['wait-on-a-dry-film'] : words.hands[right],
+        says: says(right),
         right: true,
         because: right === 'stop' && stop ? stop.say : `${walked.action.say} ${walked.action.not}`,
       },

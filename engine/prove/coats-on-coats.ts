@@ -1,5 +1,6 @@
 /** What the layer below needs before the next one is laid. Common practice, no source, where none is named. */
 import { withFact } from '../case.ts';
+import { isOfHerOwn } from '../her-own.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
@@ -8,14 +9,13 @@ import type { Step } from '../model/step.ts';
 import { isOnlyAPlace, WHOLE } from '../only-a-place.ts';
 import { isTaken } from '../resolve.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
+import { type Against, toldOfStep } from './held.ts';
 
-type Fault = { readonly index: number; readonly what: string; readonly mend: string };
 type Indexed = { readonly step: Step; readonly index: number };
 type Coat = Step & { readonly kind: 'coat' };
-type Held = (steps: readonly Indexed[], family: Family) => readonly Fault[];
+type HeldFor = (steps: readonly Indexed[], family: Family) => readonly Against[];
 
 const CLEAR = ['same', 'same-in-gloss', 'tinted-same', 'water-based', 'mist-of-same'];
-const HER_OWN = ['same', 'same-in-gloss', 'tinted-same'];
 const OVER_PAINT = [...CLEAR, 'dewaxed-shellac'];
 const ALCOHOL = ['shellac-primer', 'dewaxed-shellac', 'stain-blocking-primer'];
 const WATER_BORNE: readonly Family[] = ['water-based', 'water-lacquer'];
@@ -38,7 +38,7 @@ const longest = (steps: readonly Indexed[]): number =>
  * Oil paint below lacquer or shellac a week, below a water-based coat three days, below the others one: as in the waits of
  * `content/plan.yaml`. The color is laid again as it was, so it may be oil paint wherever no condition shuts that out.
  */
-const oilPaintHasItsDays: Held = (steps, family) =>
+const oilPaintHasItsDays: HeldFor = (steps, family) =>
   steps.flatMap(({ step, index }, at) => {
     if (!isCoat(step, ['base-color'])) return [];
     const bases = [step.when?.['base']].flat();
@@ -69,7 +69,7 @@ const oilPaintHasItsDays: Held = (steps, family) =>
  * Thinner of lacquer swells and wrinkles paint even where it is long dry (two talks on a finishers’ forum, 2001 and 2004, in
  * `content/plan.yaml`): it is tried on a hidden spot, or shellac comes between.
  */
-const lacquerIsTriedOnPaint: Held = (steps, family) =>
+const lacquerIsTriedOnPaint: HeldFor = (steps, family) =>
   family === 'lacquer'
     ? steps.flatMap(({ step, index }, at) => {
         if (!isCoat(step, ['base-color'])) return [];
@@ -77,7 +77,7 @@ const lacquerIsTriedOnPaint: Held = (steps, family) =>
         const next = after.findIndex((one) => isCoat(one, OVER_PAINT));
         const over = after[next];
         const tried = after.slice(0, next).some(({ kind }) => kind === 'test-patch');
-        return over?.kind === 'coat' && HER_OWN.includes(over.product) && !isShellac(over) && !tried
+        return over && isOfHerOwn(over) && !isShellac(over) && !tried
           ? [
               {
                 index,
@@ -90,7 +90,7 @@ const lacquerIsTriedOnPaint: Held = (steps, family) =>
     : [];
 
 /** What is still to be stripped, and a primer that is said to be oil-based, hold no alcohol that a young film minds. */
-const alcoholWaitsAWeek: Held = (steps, family) =>
+const alcoholWaitsAWeek: HeldFor = (steps, family) =>
   WATER_BORNE.includes(family)
     ? steps.flatMap(({ step, index }, at) => {
         if (!isCoat(step, ALCOHOL) || /\boil-based\b/i.test(step.say)) return [];
@@ -115,7 +115,7 @@ const touchesIn = ({ say }: Step): boolean => /^(?:touch|dab)\b/i.test(say);
  * A coat holds on what is dull: where a panel is coated, not only a place on it was sanded. Shellac and lacquer melt into
  * the coat below.
  */
-const wholePanelIsDulled: Held = (steps, family) => {
+const wholePanelIsDulled: HeldFor = (steps, family) => {
   if (HOT.includes(family)) return [];
   const first = steps.findIndex(
     ({ step }) =>
@@ -142,7 +142,7 @@ const wholePanelIsDulled: Held = (steps, family) => {
     : [];
 };
 
-const HELD: readonly Held[] = [
+const HELD: readonly HeldFor[] = [
   oilPaintHasItsDays,
   lacquerIsTriedOnPaint,
   alcoholWaitsAWeek,
@@ -160,19 +160,15 @@ export function* coatsHoldOnCoats(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies) {
     const told = new Set<string>();
     const families = [...new Set((lists.get(remedy.id) ?? []).flat())];
-    for (const family of families.length ? families : FAMILIES)
+    for (const family of families.length ? families : FAMILIES) {
+      const steps = taken(known, remedy, family);
       for (const held of HELD)
-        for (const { index, what, mend } of held(taken(known, remedy, family), family)) {
-          const key = `${index} ${mend}`;
+        for (const against of held(steps, family)) {
+          const key = `${against.index} ${against.mend}`;
           if (told.has(key)) continue;
           told.add(key);
-          yield {
-            file: remedy.file,
-            line: remedy.lineOf(['steps', index]),
-            code: 'against-the-trade',
-            what,
-            mend,
-          };
+          yield toldOfStep(remedy, against);
         }
+    }
   }
 }

@@ -4,7 +4,9 @@ import type { Knowledge } from '../knowledge.ts';
 import { above, below } from '../mend.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
-import { type Held, WORK_IN_ORDER } from './work-in-order.ts';
+import { GROUND_IS_SPARED } from './ground-is-spared.ts';
+import { type Held, toldOfStep } from './held.ts';
+import { WORK_IN_ORDER } from './work-in-order.ts';
 
 const HARD_WORK: readonly Step['kind'][] = ['sand', 'scrape', 'strip', 'coat', 'test-patch'];
 /** Laid thin and rubbed in or wiped off, so that what comes next is part of the same work. */
@@ -128,17 +130,11 @@ const HELD: readonly Held[] = [
   polishWaitsForCure,
   sandedFineBetweenCoats,
   ...WORK_IN_ORDER,
+  ...GROUND_IS_SPARED,
 ];
 
 /** Repairs do as the trade does: they wait, sand fine, thin no further than it does, polish what is cured, and work in its order. */
 export function* repairsKeepToTheTrade(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
-    for (const { index, what, mend } of HELD.flatMap((held) => held(remedy)))
-      yield {
-        file: remedy.file,
-        line: remedy.lineOf(['steps', index]),
-        code: 'against-the-trade',
-        what,
-        mend,
-      };
+    for (const held of HELD) for (const against of held(remedy)) yield toldOfStep(remedy, against);
 }

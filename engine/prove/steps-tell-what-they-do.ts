@@ -9,46 +9,40 @@ import { hazardsSaid, orderedIn } from './hazard-words.ts';
 /** An order to spray, also where it is only one of two ways: who takes it is told of mist by a step that surely sprays. */
 const SPRAY = /^(outdoors, )?spray\b|\b(or|brush,) spray\b|\bspray (it|one|a|the|black|over)\b/i;
 
-/** Powder is made by paper, and a test with it reaches an old layer at an edge as any sanding does. */
-const LAID_WET: readonly string[] = ['fresh-oil', 'oil', 'fresh-wax', 'wax'];
-const TESTED = /\b(?:sands? to|makes?|make) (?:dry )?powder\b/i;
 const REACHES = ['old-film', 'old-film-in-reach'];
-/** Where a repair first reaches an old layer; -1 where it never does. */
-const reachedIn = (remedy: Entry<'remedy'>): number =>
-  remedy.steps.findIndex((step) => does(step).some((hazard) => REACHES.includes(hazard)));
+/** Where a repair first reaches an old layer; behind its end where it never does. */
+const reachedIn = ({ steps }: Entry<'remedy'>): number => {
+  const index = steps.findIndex((step) => does(step).some((hazard) => REACHES.includes(hazard)));
+  return index < 0 ? steps.length : index;
+};
+
+/** A step that has to say itself that an old layer is in reach. */
+const reachUntold = (remedy: Entry<'remedy'>, index: number, word: string): Issue => ({
+  file: remedy.file,
+  line: remedy.lineOf(['steps', index]),
+  code: 'hazard-untold',
+  of: 'step',
+  step: remedy.steps[index]?.say ?? '',
+  hazards: ['old-film-in-reach'],
+  word,
+});
+
+const TESTED = /\b(?:sands? to|makes?|make) (?:dry )?powder\b/i;
+/** Powder is made by paper, and a test with it reaches an old layer at an edge as any sanding does. */
 function* paperTestsTell(remedy: Entry<'remedy'>): Generator<Issue> {
-  const reached = reachedIn(remedy);
   const index = remedy.steps.findIndex((step) => step.kind === 'wait' && TESTED.test(step.say));
-  const step = remedy.steps[index];
-  const [word] = step?.say.match(TESTED) ?? [];
-  if (step && word && (reached < 0 || index < reached))
-    yield {
-      file: remedy.file,
-      line: remedy.lineOf(['steps', index]),
-      code: 'hazard-untold',
-      of: 'step',
-      step: step.say,
-      hazards: ['old-film-in-reach'],
-      word,
-    };
+  const [word] = remedy.steps[index]?.say.match(TESTED) ?? [];
+  if (word && index < reachedIn(remedy)) yield reachUntold(remedy, index, word);
 }
 
+const LAID_WET: readonly string[] = ['fresh-oil', 'oil', 'fresh-wax', 'wax'];
 /** Oil that is rubbed in with paper: a stop between the two would leave it to set, and so it stands before the oil. */
 function* wetOilTells(remedy: Entry<'remedy'>): Generator<Issue> {
+  const { steps } = remedy;
   const reached = reachedIn(remedy);
-  for (const [index, step] of remedy.steps.entries()) {
-    const laid = meansOf(step).some((means) => LAID_WET.includes(means));
-    if (laid && remedy.steps[index + 1]?.kind === 'sand' && index < reached)
-      yield {
-        file: remedy.file,
-        line: remedy.lineOf(['steps', index]),
-        code: 'hazard-untold',
-        of: 'step',
-        step: step.say,
-        hazards: ['old-film-in-reach'],
-        word: step.say.match(/\b(?:oil|wax)\b/i)?.[0] ?? step.kind,
-      };
-  }
+  for (const [index, step] of steps.slice(0, reached < steps.length ? reached : 0).entries())
+    if (meansOf(step).some((means) => LAID_WET.includes(means)) && steps[index + 1]?.kind === 'sand')
+      yield reachUntold(remedy, index, step.say.match(/\b(?:oil|wax)\b/i)?.[0] ?? step.kind);
 }
 
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */

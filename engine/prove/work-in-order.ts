@@ -3,29 +3,9 @@
  * is named.
  */
 import { above, below } from '../mend.ts';
-import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
+import { bothAreTaken, each, type Held, isVacuum, since } from './held.ts';
 
-/** What a repair does that the trade does not, at which step, and the way out. */
-type Against = { readonly index: number; readonly what: string; readonly mend: string };
-export type Held = (remedy: Pick<Remedy, 'steps'>) => Against[];
-
-/** Each step with the earlier ones: what is told of it, or nothing. */
-const each =
-  (
-    told: (step: Step, before: readonly Step[], after: readonly Step[]) => Omit<Against, 'index'> | undefined,
-  ): Held =>
-  ({ steps }) =>
-    steps.flatMap((step, index) => {
-      const found = told(step, steps.slice(0, index), steps.slice(index + 1));
-      return found ? [{ index, ...found }] : [];
-    });
-
-/** The steps since the last one of a kind; all, where there is none. */
-const since = (steps: readonly Step[], ...kinds: readonly Step['kind'][]): readonly Step[] =>
-  steps.slice(steps.findLastIndex(({ kind }) => kinds.includes(kind)) + 1);
-
-const isVacuum = (step: Step): boolean => step.kind === 'wipe' && step.with === 'vacuum';
 const makesDust = ({ kind }: Step): boolean => kind === 'sand' || kind === 'scrape' || kind === 'strip';
 const meansOf = (step: Step): string | undefined =>
   step.kind === 'coat' ? step.product : step.kind === 'wipe' || step.kind === 'strip' ? step.with : undefined;
@@ -88,10 +68,6 @@ const scrapeBeforeSanding = each((step, before) =>
     ? { what: `"${step.say}" comes after the sanding`, mend: 'move it above the sanding' }
     : undefined,
 );
-
-/** No case takes both of two steps that are for other kinds of top coat. */
-const bothAreTaken = (one: Step, other: Step): boolean =>
-  !one.when || !other.when || JSON.stringify(one.when) === JSON.stringify(other.when);
 
 const triedBeforeUse = each((step, before) =>
   step.kind === 'test-patch' &&
@@ -213,89 +189,6 @@ const lastDustComesOff: Held = ({ steps }) => {
     : [];
 };
 
-/** Means that lie wet for long enough to be shut in. */
-const WET = ['soapy-water', 'mineral-spirits', 'wood-bleach', 'thinner'];
-const SAYS_DRY = /\bdr(?:y|ies|ied)\b|\bminutes|\bhours?\b|\bovernight/i;
-const wetDriesBeforeACoat = each((step, _, after) => {
-  if (step.kind !== 'wipe' || !WET.includes(step.with)) return undefined;
-  if (SAYS_DRY.test(step.say)) return undefined;
-  const next = after.find((other) => other.kind !== 'mix' && bothAreTaken(step, other));
-  return next?.kind === 'coat' || next?.kind === 'test-patch'
-    ? {
-        what: `"${next.say}" comes on top of what is still wet`,
-        mend: `${above('kind: wait, hours: [2, 4]')}, or say in "${step.say}" how long it dries`,
-      }
-    : undefined;
-});
-
-/** Paper over wet spirits clogs, and the motor of a vacuum lights their vapor. */
-const SPIRITS = ['mineral-spirits', 'naphtha', 'alcohol', 'thinner'];
-const spiritsDryBeforeDust = each((step, _, after) => {
-  if (step.kind !== 'wipe' || !SPIRITS.includes(step.with) || step.of === 'oil' || SAYS_DRY.test(step.say))
-    return undefined;
-  const next = after.find((other) => other.kind !== 'look' && bothAreTaken(step, other));
-  return next && (next.kind === 'sand' || isVacuum(next))
-    ? {
-        what: `"${next.say}" comes on spirits that are still wet`,
-        mend: `say how long it dries after "${step.say}": paper clogs, and a vacuum lights vapor`,
-      }
-    : undefined;
-});
-
-/** Paper rubs grease into its own scratches. */
-const washedBeforeSanding = each((step, before) =>
-  step.kind === 'wipe' &&
-  step.with === 'soapy-water' &&
-  since(before, 'coat', 'strip').some(({ kind }) => kind === 'sand')
-    ? { what: `"${step.say}" comes after the sanding`, mend: 'wash first: paper rubs grease in' }
-    : undefined,
-);
-
-/** Water lifts chalk and milk paint at any age, and the paper may have bared it. */
-const waterSparesBaredColor = each((step, before) => {
-  if (step.kind !== 'coat' || step.product !== 'base-color') return undefined;
-  const dusty = since(before, 'coat');
-  const sanded = dusty.findIndex(({ kind }) => kind === 'sand');
-  const damp = dusty
-    .slice(sanded + 1)
-    .find((one) => one.kind === 'wipe' && ['damp-cloth', 'soapy-water'].includes(one.with));
-  return sanded >= 0 && damp
-    ? {
-        what: `"${damp.say}" brings water to color that the sanding may have bared`,
-        mend: 'write with: dry-cloth in that step, since water lifts chalk or milk paint at any age',
-      }
-    : undefined;
-});
-
-/** Veneer is thin as card: coarse paper goes through it before the color on the paper tells. */
-const COARSE = 180;
-const coarsePaperSparesVeneer = each((step, before) =>
-  step.kind === 'sand' && step.grit <= COARSE && ![...before, step].some(({ say }) => /\bveneer\b/i.test(say))
-    ? {
-        what: `"${step.say}" takes P${step.grit} to what may be veneer`,
-        mend: 'say in it, or in a step above it, what is done on veneer',
-      }
-    : undefined,
-);
-
-/** Stripper takes paint as well, so it is tried first; where the paint is to come off, the repair lays color again. */
-const stripperIsTriedOverPaint: Held = ({ steps }) =>
-  steps.some((step) => step.kind === 'coat' && (step.product === 'base-color' || step.product === 'stain'))
-    ? []
-    : steps.flatMap((step, index) =>
-        step.kind === 'strip' &&
-        (step.with === 'stripper' || step.does?.includes('stripper')) &&
-        !/\bpaint\b[^.]*\bhidden spot\b/i.test(step.say)
-          ? [
-              {
-                index,
-                what: `"${step.say}" brings stripper to paint that is to stay`,
-                mend: 'say in it that over paint it is tried on a hidden spot first',
-              },
-            ]
-          : [],
-      );
-
 /** Hours that nothing needs: no coat, no wash and nothing bared since the last wait. */
 const waitsDrySomething = each((step, before) => {
   if (step.kind !== 'wait' || step.until || step.when || step.from) return undefined;
@@ -330,11 +223,5 @@ export const WORK_IN_ORDER: readonly Held[] = [
   lastLookAfterLastWait,
   stirredLast,
   lastDustComesOff,
-  wetDriesBeforeACoat,
-  spiritsDryBeforeDust,
-  washedBeforeSanding,
-  waterSparesBaredColor,
-  coarsePaperSparesVeneer,
-  stripperIsTriedOverPaint,
   waitsDrySomething,
 ];

@@ -1,5 +1,6 @@
 /** The order in which the trade works: one repair that breaks it a rule, told in exactly these words. */
 import { expect, it } from 'vitest';
+import { GROUND_IS_SPARED } from '#engine/prove/ground-is-spared.ts';
 import { WORK_IN_ORDER } from '#engine/prove/work-in-order.ts';
 import { CLOTH, COAT, LOOK, SAND, told, VACUUM, WAIT } from './broken-repair.ts';
 
@@ -226,5 +227,5 @@ for (const [name, [steps, sentence]] of Object.entries(BROKEN))
   });
 
 it('has a broken repair for every rule', () => {
-  expect(Object.keys(BROKEN).length).toBe(WORK_IN_ORDER.length);
+  expect(Object.keys(BROKEN).length).toBe(WORK_IN_ORDER.length + GROUND_IS_SPARED.length);
 });

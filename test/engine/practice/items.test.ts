@@ -131,6 +131,16 @@ describe('practice items', () => {
     expect(unless(plain, (item) => rightOf(item, 'hands') !== 'stop')).toEqual([]);
   });
 
+  it('never call a film hard that has stayed soft past its time', () => {
+    const soft = flawed.filter(({ on }) => on['overdue']?.value === 'yes');
+    expect(soft.length).toBeGreaterThan(0);
+    expect(
+      unless(soft, (item) =>
+        item.asks.every(({ choices }) => choices.every(({ says }) => !says.includes('hard enough'))),
+      ),
+    ).toEqual([]);
+  });
+
   it('have hands do what every cause still possible asks for, and nothing that one of them does', () => {
     expect(
       unless(
