@@ -37,7 +37,8 @@ export const deadLinks = (built: readonly BuiltPage[], dist: string, base: strin
   const faults: string[] = [];
   for (const [address, html] of pages) {
     for (const link of new Set(linksOf(html))) {
-      if (/^(data:|https:\/\/halfdry\.example\/)/.test(link) || leadsToPublisher(address, link)) continue;
+      if (/^(data:|tel:\d+$|https:\/\/halfdry\.example\/)/.test(link) || leadsToPublisher(address, link))
+        continue;
       const { origin, pathname, hash } = new URL(link, `http://site${base}${address.slice(1)}`);
       const path = `/${pathname.slice(base.length)}`;
       if (origin !== 'http://site' || !pathname.startsWith(base))
