@@ -1,19 +1,17 @@
 import type { Case } from './case.ts';
 import type { Truth } from './condition.ts';
 import { isHerCoat, isHersByHand } from './her-own.ts';
-import { within } from './mend.ts';
+import type { WayOut } from './mend.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Step } from './model/step.ts';
 
-/** A step that can not be right where this is told of the piece. */
-export type Contradiction = {
+/** A step that can not be right where this is told of the piece, with the way out where a condition or other words are not all. */
+export type Contradiction = WayOut & {
   /** One fact and its values; any of them speaks against the step. */
   readonly told: ConditionInput;
   readonly step: (step: Step) => boolean;
   /** What it does that can not be right, as it is told behind the step's words. */
   readonly why: string;
-  /** What its author does about it, where a condition or other words are not all. */
-  readonly mend?: string;
   /** Whether the step is simply left out; otherwise its author gives it a condition or other words. */
   readonly leftOut: boolean;
 };
@@ -90,21 +88,23 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
     told: { applicator: ['spray-gun', 'aerosol'] },
     step: (step) => isHerCoat(step) && says(step, BY_HAND) && !says(step, BY_SPRAY),
     why: 'tells how to lay a coat by hand',
-    mend: `if it is for both, leave the tool out of the sentence; if it is for brushing alone, ${within('by: hand')}`,
+    mend: 'if it is for both, leave the tool out of the sentence; if it is for brushing alone,',
+    mark: 'by: hand',
     leftOut: false,
   },
   {
     told: { applicator: ['spray-gun', 'aerosol'] },
     step: (step) => isHersByHand(step) && !BY_HAND.test(step.say.replace(IN_DETAILS, '')),
-    why: 'is marked by: hand, which silences every word on spraying, and names no tool that lays all of it',
-    mend: 'name the tool that all of it is laid with, or take by: hand off and word it for both',
+    why: 'has by: hand and names no tool for the whole coat',
+    mend: 'name that tool (with a soft brush), or delete by: hand and say nothing of a tool',
     leftOut: false,
   },
   {
     told: { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] },
     step: (step) => isHerCoat(step) && says(step, BY_SPRAY) && !says(step, BY_HAND),
     why: 'tells how to spray',
-    mend: `if it is for both, leave the spraying out of the sentence; if it is for spraying alone, ${within('by: spray')}`,
+    mend: 'if it is for both, leave the spraying out of the sentence; if it is for spraying alone,',
+    mark: 'by: spray',
     leftOut: false,
   },
   {

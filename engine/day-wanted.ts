@@ -3,7 +3,7 @@ import { found, short, type Wants } from './found.ts';
 const DAY = /^(\d{1,4})([./-])(\d{1,2})\2(\d{1,4})$/;
 /** Days of a month from 1 on: the day before the first of the next. */
 const daysIn = (year: number, month: number): number => new Date(Date.UTC(year, month, 0)).getUTCDate();
-const A_DAY = 'write the day as year-month-day; 2026-11-28 is November 28, 2026';
+const A_DAY = 'write the day as year-month-day: 2026-11-28 is November 28, 2026';
 
 /** `28.11.2026` or `last week` where a day is wanted. */
 export const dayWanted = (value: unknown): Wants => {

@@ -3,6 +3,15 @@ import type { EntryKind } from './model/kinds.ts';
 import type { UnknownName, Unreadable } from './model/knowledge.ts';
 import type { Weight } from './prove/needs.ts';
 
+type Named = { readonly id: string; readonly name: string };
+/** What an author can begin with where a caution is lacking. */
+export type NearRules = {
+  /** A rule that warns of the same, and what keeps it from doing so here. */
+  readonly rule: { readonly id: string; readonly only: string } | undefined;
+  /** A rule of the same weight to write one after. */
+  readonly like: string | undefined;
+};
+
 /** Where an author has to look. Lines count from 1. */
 type Where = { readonly file: string; readonly line: number };
 
@@ -11,16 +20,25 @@ export type Fault =
   | Unreadable
   | { code: 'bad-id'; id: string }
   | { code: 'unknown-key'; key: string; nearest: string | undefined; allowed: readonly string[] }
-  | { code: 'missing-key'; key: string; about: string | undefined }
+  /** `write`: the line that is to be added, where that is known. */
+  | { code: 'missing-key'; key: string; about: string | undefined; write?: string }
   /** `what` stands at the path `at`, and the author is to do what `wants` says. */
   | { code: 'bad-value'; at: readonly PropertyKey[]; what: string; wants: string }
   | { code: 'bad-name'; name: string; nearest: string | undefined; wants: string }
   | { code: 'bad-branch'; keys: readonly string[] }
-  | { code: 'dead-link'; kind: EntryKind; id: string; nearest: string | undefined }
+  /** `title`: of the nearest, where its name tells nothing of it. */
+  | {
+      code: 'dead-link';
+      kind: EntryKind;
+      id: string;
+      nearest: string | undefined;
+      title?: string | undefined;
+    }
   | UnknownName
   | { code: 'left-over'; text: string }
   | { code: 'still-there'; kind: EntryKind; id: string }
-  | { code: 'near-name'; kind: EntryKind; id: string; other: string }
+  /** `isNew`: this one is not published yet, and the other is. */
+  | { code: 'near-name'; kind: EntryKind; id: string; name: string; other: Named; isNew: boolean }
   | {
       code: 'bad-choice';
       at: readonly PropertyKey[];
@@ -28,7 +46,7 @@ export type Fault =
       nearest: string | undefined;
       allowed: readonly string[];
     }
-  | { code: 'unused-name'; what: string; name: string; nearest: string | undefined }
+  | { code: 'unused-name'; what: 'kind of repair' | 'shared step'; name: string; nearest: string | undefined }
   | { code: 'retired-link'; kind: EntryKind; id: string; now: string }
   | { code: 'no-source'; says: string; grade: string }
   | { code: 'unknown-fact'; fact: string; nearest: string | undefined }
@@ -46,9 +64,17 @@ export type Fault =
   | { code: 'orphan'; kind: EntryKind; id: string }
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
-  | { code: 'touch-ordered'; order: string; where: string }
+  /** The order becomes a step of this remedy, one of some remedy, a repair in place of leave:, or what is not to be done. */
+  | { code: 'touch-ordered'; order: string; where: string; becomes: 'steps' | 'remedy' | 'leave' | 'not' }
   /** `days`: the longer time that is said; undefined where the stage to look at again is here already. */
-  | { code: 'times-differ'; stage: string; again: string; days: string | undefined }
+  | {
+      code: 'times-differ';
+      again: string;
+      /** The words on when to look again are the act's own. */
+      isOwn: boolean;
+      days: string | undefined;
+      isOneLine: boolean;
+    }
   | { code: 'step-order'; step: string; what: string; mend: string }
   | {
       code: 'against-told';
@@ -58,24 +84,36 @@ export type Fault =
       why: string;
       mend: string;
     }
-  | { code: 'no-caution'; of: 'step' | 'lesson'; step: string; hazard: Hazard; lacks: Weight; in: string }
+  | ({
+      code: 'no-caution';
+      of: 'step' | 'lesson';
+      step: string;
+      hazard: Hazard;
+      lacks: Weight;
+      in: string;
+    } & NearRules)
   | {
       code: 'hazard-untold';
-      of: 'step' | 'act' | 'if-not';
+      /** `laid`: oil or wax that the next step rubs in with paper. */
+      of: 'step' | 'act' | 'if-not' | 'laid';
       step: string;
+      isOneLine: boolean;
       hazards: readonly Hazard[];
       word: string;
     }
-  | { code: 'comes-off-untold'; step: string; word: string }
+  | { code: 'comes-off-untold'; step: string; isMix: boolean; word: string; isOneLine: boolean }
   | { code: 'look-lays'; step: string; field: string; word: string }
   | { code: 'check-cuts'; text: string; word: string }
   | { code: 'check-touches'; text: string; word: string }
   | { code: 'over-limit'; what: string; percent: number; most: number; rule: string }
   | { code: 'sign-unasked'; question: string }
   | { code: 'needless-sign'; question: string; sign: string }
-  | { code: 'mark-untold'; question: string; ask: string }
+  /** `say`: some words that are understood. */
+  | { code: 'mark-untold'; question: string; ask: string; say: readonly string[] }
   | { code: 'too-hard'; text: string; grade: number; most: number }
-  | { code: 'unreachable-defect'; defect: string; by: string }
+  /** By the signs, or by a look-alike; `other` is the flaw that comes first. */
+  | { code: 'unreachable-defect'; by: 'signs' | 'look-alike'; defect: string; other: string | undefined }
+  | { code: 'unreachable-defect'; by: 'name' | 'other name'; typed: string; found: readonly string[] }
   | { code: 'no-board'; kind: 'defect' | 'question'; id: string }
   | {
       code: 'off-the-board';
@@ -84,7 +122,18 @@ export type Fault =
       wide: number;
       high: number;
     }
-  | { code: 'not-shown'; kind: string; field: string; mm: number; wide: number; why: 'large' | 'fine' }
+  | {
+      code: 'not-shown';
+      kind: string;
+      field: string;
+      mm: number;
+      wide: number;
+      why: 'large' | 'fine';
+      /** The most, or the least, that is shown. */
+      bound: number;
+      /** The least, or the most, that the board can be wide to show it; undefined where none can. */
+      board: number | undefined;
+    }
   | {
       code: 'size-differs';
       said: string;
@@ -113,7 +162,7 @@ export type Fault =
   | { code: 'figures-differ'; figure: string; beside: string; is: string }
   | { code: 'figure-unclaimed'; figure: string }
   | { code: 'bare-figure'; figure: string }
-  | { code: 'needless-exception'; of: string };
+  | { code: 'needless-exception'; what: string; mend: string };
 
 export type Issue = Where & Fault;
 

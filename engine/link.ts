@@ -29,10 +29,14 @@ export const link = (raw: readonly RawEntry[], retired: Retired = {}): Result<Kn
   const known = new Map<EntryKind, Set<string>>();
   for (const entry of raw) known.set(entry.kind, (known.get(entry.kind) ?? new Set()).add(entry.id));
 
+  const titles = new Map(
+    raw.flatMap(({ kind, id, data }) => (kind === 'source' ? [[id, titleIn(data)]] : [])),
+  );
   const report: Report = (entry, path, fault) =>
     issues.push({ file: entry.file, line: entry.lineOf(path), ...fault } as Issue);
   for (const entry of entries) {
-    for (const reference of references(entry)) checkReference(entry, reference, known, retired, report);
+    for (const reference of references(entry))
+      checkReference(entry, reference, { known, titles, retired }, report);
     for (const { condition, path } of conditions(entry)) checkFacts(entry, condition, path, known, report);
     for (const { claim, path } of claims(entry)) checkSource(entry, claim, path, report);
   }
@@ -52,7 +56,7 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   }
   for (const { line, fault } of raw.told ?? []) tell(line, fault);
   if (typeof raw.data !== 'object' || raw.data === null) {
-    tell(1, { code: 'no-front-matter', why: 'none' });
+    tell(1, { code: 'no-front-matter', why: 'empty' });
     return [];
   }
   const schema = SCHEMAS[raw.kind];
@@ -69,6 +73,9 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   }
   return [{ ...parsed.data, kindOf: raw.kind, id: raw.id, file: raw.file, lineOf: raw.lineOf } as AnyEntry];
 };
+
+const titleIn = (data: unknown): string | undefined =>
+  typeof data === 'object' && data !== null && 'title' in data ? String(data.title) : undefined;
 
 const isKind = <K extends EntryKind>(entry: AnyEntry, kind: K): entry is Extract<AnyEntry, Entry<K>> =>
   entry.kindOf === kind;
@@ -120,23 +127,27 @@ function* claims(entry: AnyEntry): Generator<{ claim: Claim; path: PropertyKey[]
   if (isKind(entry, 'defect')) yield { claim: wetClaim(entry), path: ['while-wet-rests-on'] };
 }
 
+/** What a link may lead to. */
+type There = {
+  readonly known: ReadonlyMap<EntryKind, ReadonlySet<string>>;
+  /** Of sources, whose names tell nothing of them. */
+  readonly titles: ReadonlyMap<string, string | undefined>;
+  readonly retired: Retired;
+};
+
 const checkReference = (
   entry: AnyEntry,
   { kind, id, path }: Reference,
-  known: ReadonlyMap<EntryKind, ReadonlySet<string>>,
-  retired: Retired,
+  { known, titles, retired }: There,
   report: Report,
 ) => {
   const ids = known.get(kind) ?? new Set<string>();
   if (ids.has(id)) return;
   const now = retired[`${kind}/${id}`];
-  report(
-    entry,
-    path,
-    now
-      ? { code: 'retired-link', kind, id, now }
-      : { code: 'dead-link', kind, id, nearest: nearestId(id, ids) },
-  );
+  if (now) return report(entry, path, { code: 'retired-link', kind, id, now });
+  const near = nearestId(id, ids);
+  const title = kind === 'source' && near ? titles.get(near) : undefined;
+  report(entry, path, { code: 'dead-link', kind, id, nearest: near, title });
 };
 
 const checkFacts = (

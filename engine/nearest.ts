@@ -19,8 +19,13 @@ const distance = (a: string, b: string): number => {
   return rows[a.length]?.[b.length] ?? 0;
 };
 
-/** The known name that was probably meant, or undefined where none is within a third of its length. */
-export const nearest = (name: string, known: Iterable<string>): string | undefined => {
+/**
+ * The known name that was probably meant, or undefined where none is within a third of its length, or where several go on
+ * where it ends: `mostly` is neither mostly-yes nor mostly-no.
+ */
+export const nearest = (name: string, names: Iterable<string>): string | undefined => {
+  const known = [...names];
+  if (known.filter((one) => one.startsWith(`${name}-`)).length > 1) return undefined;
   let best: { name: string; edits: number } | undefined;
   for (const candidate of known) {
     const edits = distance(name, candidate);

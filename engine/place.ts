@@ -1,4 +1,4 @@
-/** What one of a list is called, by the field that holds the list; of others it is told by its number. */
+/** What one of a list is called, by the field that holds the list; of others it is told by its place. */
 const ONE_OF: Readonly<Record<string, string>> = {
   steps: 'step',
   claims: 'claim',
@@ -7,13 +7,16 @@ const ONE_OF: Readonly<Record<string, string>> = {
   changes: 'change',
 };
 
+const NTH = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth', 'tenth'];
+
 /** Fields of a conversation: they nest, and their names tell nothing of where one is. */
 const BRANCHES = ['tree', 'yes', 'no'];
 
 const numbered = (list: PropertyKey | undefined, index: number): string => {
   const one = ONE_OF[String(list)];
   if (one) return `${one} ${index + 1}`;
-  return typeof list === 'string' ? `no. ${index + 1} under "${list}:"` : `no. ${index + 1}`;
+  const entry = NTH[index] ? `the ${NTH[index]} entry` : `entry ${index + 1}`;
+  return typeof list === 'string' ? `${entry} under "${list}:"` : entry;
 };
 
 /** The things of lists that a path goes through, inner ones first; the last number of a path may be one of its values. */

@@ -1,47 +1,27 @@
 import { either } from './either.ts';
 import { keysOf } from './entry-of.ts';
+import { asClause } from './found.ts';
 import type { Issue } from './issue.ts';
-import { inTree, within } from './mend.ts';
 import { FACTS } from './model/facts.ts';
-import { HAZARDS } from './model/hazard.ts';
 import { FOLDERS } from './model/index.ts';
 import { placeOf } from './place.ts';
-import type { Weight } from './prove/needs.ts';
+import { deadLink, maybe, nearName, orphan, unreachable, unusedName } from './say-names.ts';
+import {
+  comesOffUntold,
+  hazardUntold,
+  noCaution,
+  type Told,
+  timesDiffer,
+  touchOrdered,
+} from './say-safety.ts';
 
 const list = (names: readonly string[]): string =>
   names.slice(0, 24).join(', ') + (names.length > 24 ? ', …' : '');
-/** A sentence of its own as it stands behind a colon. */
-const asClause = (sentence: string): string =>
-  sentence.replace(/^[A-Z](?=[a-z ])/, (first) => first.toLowerCase()).replace(/\.$/, '');
-const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
+/** A few are told as a choice, more as a list. */
+const oneOf = (names: readonly string[]): string =>
+  names.length > 2 ? `write one of ${list(names)}` : `write ${either(names)}`;
 
-/** How a rule of each weight is written, and what it is called. */
-const RULE: Readonly<Record<Weight, readonly [called: string, written: string]>> = {
-  stop: ['warning that stops people', 'kind: stop'],
-  care: ['caution', 'kind: caution, level: care'],
-  note: ['note', 'kind: caution, level: note'],
-  limit: ['limit', 'kind: adjustment'],
-};
-
-/** Where the mark goes that tells what a line does. */
-const MARKED = {
-  step: within,
-  act: within,
-  'if-not': () =>
-    'take that out of this sentence and make it a step under "steps:", or write after "remedy:" the name of a repair that has such a step',
-} as const;
-
-const unreached = (kind: string, id: string): [what: string, mend: string] => {
-  const drop = 'or delete this file';
-  if (kind === 'question')
-    return [
-      `no flaw asks the question "${id}"`,
-      `${inTree(`ask: ${id}, yes: …, no: …`)}, with what each answer leads to in place of the dots, ${drop}`,
-    ];
-  if (kind === 'source')
-    return [`no claim rests on the source "${id}"`, `add source: ${id} to a claim that it tells, ${drop}`];
-  return [`no flaw leads to the ${kind} "${id}"`, `${inTree(`${kind}: ${id}`)}, ${drop}`];
-};
+const A_BOARD = '{ base: { wood: oak }, features: [], alt: … }';
 
 /** The ways on that a branch of a tree can take, of which it takes one. */
 const waysOn = (keys: readonly string[]): readonly string[] =>
@@ -70,7 +50,48 @@ const ALONE = {
   words: 'but the words here tell that it is so, and no other flaw shows it',
 } as const;
 
-const signDiffers = (issue: Extract<Issue, { code: 'sign-differs' }>): [what: string, mend: string] => {
+/** What is told of a file that has no fields between two lines of hyphens at its top. */
+const noFrontMatter = ({ why, first }: Extract<Issue, { code: 'no-front-matter' }>): Told => {
+  const three = 'the first line must be three hyphens and nothing else: ---';
+  switch (why) {
+    case 'dashes':
+      return [`the first line is "${first}"`, 'write three hyphens there and nothing else: ---'];
+    case 'open':
+      return [
+        'the fields at the top of this file have no end',
+        'write a line of three hyphens, ---, below the last of them',
+      ];
+    case 'closed':
+      return [three, `write it above "${first}"`];
+    case 'above':
+      return [
+        three,
+        first === '---' ? 'delete the empty lines above it' : `delete what stands above it: "${first}"`,
+      ];
+    case 'empty':
+      return [
+        'there are no fields at the top of this file',
+        'copy all that stands in another file of the same folder, and put your own words in',
+      ];
+    default:
+      return [three, `write it above "${first}", and write the same line again below the last field`];
+  }
+};
+
+/** What a board does not show, and how large it would be seen, or on how wide a board. */
+const notShown = (issue: Extract<Issue, { code: 'not-shown' }>): Told => {
+  const { kind, field, mm, wide, why, bound, board } = issue;
+  const [than, size, width] =
+    why === 'large'
+      ? [`larger than the piece, which is ${wide} mm wide`, 'less', 'more']
+      : [`too fine to be seen on a piece ${wide} mm wide`, 'more', 'less'];
+  return [
+    `"${kind}" has ${field} ${mm}, ${than}`,
+    `write ${bound} or ${size}${board === undefined ? '' : `, or give the board width-mm: ${board} or ${width}`}`,
+  ];
+};
+
+const signDiffers = (issue: Extract<Issue, { code: 'sign-differs' }>): Told => {
   switch (issue.by) {
     case 'families':
       return [
@@ -93,22 +114,12 @@ const signDiffers = (issue: Extract<Issue, { code: 'sign-differs' }>): [what: st
 };
 
 /** What is wrong, and how the author mends it, without the place. */
-const words = (issue: Issue): [what: string, mend: string] => {
+const words = (issue: Issue): Told => {
   switch (issue.code) {
     case 'bad-yaml':
       return [issue.what, issue.mend];
     case 'no-front-matter':
-      if (issue.why === 'dashes')
-        return [`the first line is "${issue.first}"`, 'write three hyphens there and nothing else: ---'];
-      if (issue.why === 'open')
-        return [
-          'the fields at the top of this file have no end',
-          'write a line of three hyphens, ---, below the last of them',
-        ];
-      return [
-        'the fields at the top of this file are missing',
-        'begin with a line ---, then the fields, a line each, then a line --- again; copy the top of another file of the same folder',
-      ];
+      return noFrontMatter(issue);
     case 'bad-id':
       return [
         `the name of this file, "${issue.id}", is not made of words in small letters`,
@@ -122,7 +133,9 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'missing-key':
       return [
         `the field "${issue.key}" is missing`,
-        `add a line ${issue.key}: …${issue.about ? ` and write in place of the dots: ${asClause(issue.about)}` : ''}`,
+        issue.write
+          ? `above the second line --- add: ${issue.write}`
+          : `add a line ${issue.key}: …${issue.about ? ` and write in place of the dots ${asClause(issue.about)}` : ''}`,
       ];
     case 'bad-value':
       return [`${issue.what} ${placeOf(issue.at)}`, issue.wants];
@@ -138,11 +151,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
           : 'write { ask: …, yes: …, no: … }, { remedy: … }, { defect: … } or { leave: … }',
       ];
     case 'dead-link':
-      return [
-        `there is no ${issue.kind} "${issue.id}"`,
-        maybe(issue.nearest) ||
-          `write the name of a file in content/${FOLDERS[issue.kind]} here (without .mdx), or make a new file content/${FOLDERS[issue.kind]}/${issue.id}.mdx`,
-      ];
+      return deadLink(issue);
     case 'unknown-name':
       return [
         `there is no ${issue.what} "${issue.name}"`,
@@ -158,10 +167,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'to keep it, delete this line; to retire it, delete that file',
       ];
     case 'near-name':
-      return [
-        `the ${issue.kind} "${issue.id}" is named almost like "${issue.other}"`,
-        'use that one, or name this one by what tells it apart',
-      ];
+      return nearName(issue);
     case 'needs-quotes':
       return [
         issue.why === 'colon'
@@ -172,17 +178,12 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'bad-choice':
       return [
         `"${issue.value}" can not stand ${placeOf(issue.at)}`,
-        maybe(issue.nearest) || `write one of ${list(issue.allowed)}`,
+        maybe(issue.nearest) || oneOf(issue.allowed),
       ];
     case 'unused-name':
-      return [
-        `nothing uses the ${issue.what} "${issue.name}"`,
-        issue.nearest
-          ? `did you mean "${issue.nearest}", which a remedy asks for? If it is a new one, write its name in a remedy`
-          : 'write its name in a remedy, or remove it',
-      ];
+      return unusedName(issue);
     case 'retired-link':
-      return [`the ${issue.kind} "${issue.id}" was retired`, `link "${issue.now}" instead`];
+      return [`the ${issue.kind} "${issue.id}" was retired`, `write "${issue.now}" instead`];
     case 'no-source':
       return [
         `"${issue.says}" is marked grade: ${issue.grade}, but names no source`,
@@ -195,8 +196,8 @@ const words = (issue: Issue): [what: string, mend: string] => {
       ];
     case 'bad-fact-value':
       return [
-        `"${issue.value}" is no value of "${issue.fact}"`,
-        maybe(issue.nearest) || `write one of ${list(issue.allowed)}`,
+        `"${issue.value}" can not stand after "${issue.fact}:"`,
+        maybe(issue.nearest) || oneOf(issue.allowed),
       ];
     case 'see-cycle':
       return [
@@ -221,7 +222,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'take the question out, and keep that end',
       ];
     case 'orphan':
-      return unreached(issue.kind, issue.id);
+      return orphan(issue);
     case 'look-alike-same':
       return [
         `by their signs "${issue.defect}" and its look-alike "${issue.other}" can not be told apart`,
@@ -233,20 +234,9 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `write ${either(issue.allowed.map(asDoing))}, and change the sentence after "say:" to match`,
       ];
     case 'touch-ordered':
-      return [
-        `"${issue.order}" sends a hand to the film ${issue.where}`,
-        'say what the film does by itself and when to look again; what hands do then goes under "steps:"',
-      ];
+      return touchOrdered(issue);
     case 'times-differ':
-      return issue.days === undefined
-        ? [
-            `at the stage "${issue.stage}" the film is as dry as "${issue.again}" waits for`,
-            `say when to look again in place of that: ${within('again: Look again in a week.')}, with the right time`,
-          ]
-        : [
-            `the sentence after "say:" speaks of "${issue.days}", but people are told as well: "${issue.again}"`,
-            `say the same time in place of the second: ${within(`again: Look again after ${issue.days}.`)}`,
-          ];
+      return timesDiffer(issue);
     case 'step-order':
       return [`the step "${issue.step}" ${issue.what}`, issue.mend];
     case 'against-told':
@@ -254,41 +244,26 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `the step "${issue.step}" ${issue.why}, but it is shown as well to those with ${issue.fact}: ${either(issue.told)}`,
         issue.mend,
       ];
-    case 'no-caution': {
-      const [called, written] = RULE[issue.lacks];
-      const rule = `in content/rules with ${written} and hazards: [${issue.hazard}]`;
-      const where = issue.in === 'any case' ? '' : ` in this case: ${issue.in}`;
-      return [
-        `the ${issue.of} "${issue.step}" ${HAZARDS[issue.hazard]}, but no ${called} is shown before it${where}`,
-        issue.of === 'lesson'
-          ? `add under "rules:" the name of a file ${rule}`
-          : `make a file ${rule}, or open one that has this hazard and add the case to its "when:"`,
-      ];
-    }
+    case 'no-caution':
+      return noCaution(issue);
     case 'comes-off-untold':
-      return [
-        `the step "${issue.step}" takes off what may be soft ("${issue.word}"), but is not marked with what that is, so nobody would hear that cloth or paper then heats up by itself`,
-        `${within('of: same')}; same is the finish that is worked on, and oil (drying oil) or base-color (the color below) may stand in its place`,
-      ];
+      return comesOffUntold(issue);
     case 'look-lays':
       return [
         `the step "${issue.step}" says "${issue.word}", but has ${issue.field}, which lays nothing and opens no can`,
         'give that a step of its own, with kind: coat, mix or test-patch',
       ];
     case 'hazard-untold':
-      return [
-        `"${issue.step}" says "${issue.word}", but the line is not marked as one that ${issue.hazards.map((one) => HAZARDS[one]).join(' and ')}, and no caution would stand before it`,
-        MARKED[issue.of](`does: [${issue.hazards.join(', ')}]`),
-      ];
+      return hazardUntold(issue);
     case 'check-cuts':
       return [
         `the check "${issue.text}" says "${issue.word}", and no warning of old paint, which may hold lead, is shown before a question`,
-        'let it be answered by looking, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you can not tell.',
+        'say how it is seen without that, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you can not tell.',
       ];
     case 'check-touches':
       return [
         `the check "${issue.text}" says "${issue.word}", but it may be asked while the film is wet`,
-        'let it be answered by looking, or write after "safe-from:" the first stage at which touching does no harm, for example safe-from: dry-to-touch',
+        'say how it is seen without a touch, or write after "safe-from:" the first stage at which touching does no harm, for example safe-from: dry-to-touch',
       ];
     case 'over-limit':
       return [
@@ -308,7 +283,9 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'mark-untold':
       return [
         `"${issue.question}" is yes, but no words here tell of it (${issue.ask})`,
-        'say under looks: how it shows, or under also: how people put it, or mend the sign; content/hear/questions.yaml has the words that are understood',
+        issue.say.length
+          ? `tell it after "looks:" or "also:" with one of these: ${issue.say.join(', ')}; or change the sign to no`
+          : 'tell after "looks:" how it shows, or change the sign to no',
       ];
     case 'too-hard':
       return [
@@ -316,16 +293,11 @@ const words = (issue: Issue): [what: string, mend: string] => {
         `use shorter words and sentences (grade ${issue.most} at most)`,
       ];
     case 'unreachable-defect':
-      return [
-        `"${issue.defect}" can not be reached ${issue.by}`,
-        'sharpen its signs, its other names, or the look-alikes of its neighbors',
-      ];
+      return unreachable(issue);
     case 'no-board':
       return [
         `no picture is described for "${issue.id}"`,
-        issue.kind === 'defect'
-          ? 'copy from another file in content/defects the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn to what is seen here'
-          : 'copy from another file in content/questions the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn; or write there a line no-boards: with the reason why there is nothing to draw',
+        `write above the second line --- of this file: ${issue.kind === 'defect' ? `boards: [${A_BOARD}]` : `boards: { yes: ${A_BOARD}, no: ${A_BOARD} }`}, with what tells it apart in place of the dots, and between the [ ] of features: what npm run board -- --sheet shows that comes nearest${issue.kind === 'defect' ? '' : '; or a line no-boards: with the reason why there is nothing to draw'}`,
       ];
     case 'off-the-board':
       return [
@@ -333,11 +305,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
         'give an at: within it, from the left and top edge, or leave at: out',
       ];
     case 'not-shown':
-      return [
-        `"${issue.kind}" has ${issue.field} ${issue.mm} on a piece ${issue.wide} mm wide: ` +
-          (issue.why === 'large' ? 'it is larger than the piece' : 'it is too fine to be seen'),
-        `change the size, or give the board ${issue.why === 'large' ? 'more' : 'less'} width-mm`,
-      ];
+      return notShown(issue);
     case 'size-differs': {
       const [least, most] = issue.drawn;
       return [
@@ -354,14 +322,14 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'lost-address':
       return [
         `${issue.address} was published and must answer for ever, but there is no ${issue.kind} "${issue.id}"`,
-        `bring content/${FOLDERS[issue.kind]}/${issue.id}.mdx back, or say in content/retired.yaml what stands for it: ${issue.kind}/${issue.id}: ${issue.nearest ?? 'new-id'}`,
+        `bring content/${FOLDERS[issue.kind]}/${issue.id}.mdx back, or say in content/retired.yaml what stands for it: ${issue.kind}/${issue.id}: ${issue.nearest ?? 'the-name-of-its-file'}`,
       ];
     case 'word-twice':
       return [`"${issue.word}" stands twice in a row`, 'remove one of them'];
     case 'misspelt':
       return [
         `"${issue.word}" is in no American dictionary`,
-        `${maybe(issue.nearest)} If it is right, add it under spelled: in content/wording.yaml`.trim(),
+        `${maybe(issue.nearest) || 'spell it otherwise.'} If it is right as it stands, add it after spelled: in content/wording.yaml`,
       ];
     case 'other-word':
       return [`this site does not write "${issue.word}"`, `write "${issue.write}"`];
@@ -385,7 +353,7 @@ const words = (issue: Issue): [what: string, mend: string] => {
     case 'bare-figure':
       return [`"${issue.figure}" holds a figure without its unit`, 'write the unit behind it'];
     case 'needless-exception':
-      return [`the exception for ${issue.of} is no longer needed`, 'remove it'];
+      return [issue.what, issue.mend];
     default:
       issue satisfies never;
       throw new Error(`no words for the issue ${JSON.stringify(issue)}`);

@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import { dayWanted } from './day-wanted.ts';
 import { either } from './either.ts';
-import { found, short, type Wants } from './found.ts';
-import { fieldsAt, fits, innerOf, type Schema, schemasAt, spanOf } from './schema-at.ts';
+import { asClause, found, short, type Wants } from './found.ts';
+import { aboutField, fieldsAt, fits, innerOf, type Schema, schemasAt, spanOf } from './schema-at.ts';
 
 type ZodIssue = z.core.$ZodIssue;
 
@@ -102,19 +102,20 @@ const otherKind = (
   field: string,
   schemas: readonly Schema[],
   inner: readonly string[],
+  about: string | undefined,
 ): Wants => {
   const plain = { what: found(value), wants: message };
   if (message === WANTED['string']) {
     if (Array.isArray(value))
       return {
         what: 'a list, which square brackets or hyphens make, stands',
-        wants: 'write one text, without them',
+        wants: 'write one text, without the brackets or hyphens',
       };
     if (typeof value === 'number' || typeof value === 'boolean') {
       const quoted = schemas.some((schema) => fits(schema, String(value)));
       return {
         what: `only ${typeof value === 'number' ? 'a number' : 'a bare word'}, ${value}, stands`,
-        wants: `write it in words${quoted ? `, or put it between quotes: ${field}: "${value}"` : ''}`,
+        wants: `write ${about ? `there ${asClause(about)}` : 'a text there'}${quoted ? `, or put it between quotes: ${field}: "${value}"` : ''}`,
       };
     }
   }
@@ -166,12 +167,15 @@ export const wanted = (
     return { what: found(value), wants: message === WANTED['string'] ? 'write it there' : message };
   if (/ISO date/i.test(message) || schemas.some((one) => innerOf(one).format === 'date'))
     return dayWanted(value);
+  // A schema that says what is wrong and what to write says both.
+  const [, wrong, mend] = (issue.code === 'custom' && /^(.+); (.+)$/.exec(message)) || [];
+  if (wrong && mend) return { what: `${wrong},`, wants: mend };
   const isMisfit = issue.code === 'custom' || issue.code === 'too_small' || issue.code === 'too_big';
   if (isMisfit && typeof value === 'object')
     return {
       what:
         issue.code === 'custom'
-          ? 'what does not fit stands'
+          ? misfit(value)
           : `${keysIn(value) ? `a list of ${keysIn(value)}` : 'an empty list'} stands`,
       wants: message,
     };
@@ -179,9 +183,17 @@ export const wanted = (
     const better = issue.code === 'invalid_format' ? meant(value, schemas) : undefined;
     if (better) return { what: found(value), wants: `${message}: ${better}` };
   }
-  const field = path.findLast((key) => typeof key === 'string');
+  const field = String(path.findLast((key) => typeof key === 'string') ?? '');
+  // Of one thing in a list nothing is said but what is said of the list.
+  const about = path.at(-1) === field ? aboutField(schema, data, path.slice(0, -1), field) : undefined;
   const inner = fieldsAt(schema, data, message === WANTED['array'] ? [...path, 0] : path);
-  return otherKind(value, message, String(field ?? ''), schemas, inner);
+  return otherKind(value, message, field, schemas, inner, about?.replace(/\. [A-Z].*$/, ''));
 };
+
+/** A list of plain values is told as it stands. */
+const misfit = (value: object): string =>
+  Array.isArray(value) && value.every((one) => typeof one !== 'object')
+    ? `"[${value.join(', ')}]" can not stand`
+    : 'what does not fit stands';
 
 const keysIn = (value: object): number => (Array.isArray(value) ? value : Object.keys(value)).length;

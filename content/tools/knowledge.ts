@@ -7,7 +7,7 @@ import { type ContentRoot, textOf } from './files.ts';
 import { leftOver } from './left-over.ts';
 import { plainWords } from './plain-words.ts';
 import { proseFaults } from './prose/check.ts';
-import { lostAddresses } from './published.ts';
+import { lostAddresses, toldOfTheNew } from './published.ts';
 import { readContent } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
@@ -51,7 +51,7 @@ export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
   return {
     known,
     issues: [
-      ...proved,
+      ...toldOfTheNew(proved, root),
       ...undated(known),
       ...needlessSigns(known, root),
       ...plainWords(known, root),

@@ -49,5 +49,11 @@ export function* plainWords(known: Knowledge, root: ContentRoot): Generator<Issu
   }
   for (const [index, { term }] of terms.entries())
     if (!texts.some(({ text }) => new RegExp(`\\b${term}\\b`, 'i').test(text)))
-      yield { file: FILE, line: lineOf([index]), code: 'needless-exception', of: `the term "${term}"` };
+      yield {
+        file: FILE,
+        line: lineOf([index]),
+        code: 'needless-exception',
+        what: `the exception for the term "${term}" is no longer needed`,
+        mend: 'remove it',
+      };
 }

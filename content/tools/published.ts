@@ -1,5 +1,5 @@
 import type { Issue } from '#engine/issue.ts';
-import type { EntryKind } from '#engine/model/kinds.ts';
+import { type EntryKind, FOLDERS } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { nearestId } from '#engine/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
@@ -17,31 +17,58 @@ const KINDS: Readonly<Record<string, EntryKind>> = {
 };
 const ADDRESS = /^\/(defects|remedies|sources|safety|glossary\/#)\/?([a-z0-9]+(?:-[a-z0-9]+)*)\/?$/;
 
+type Published = {
+  readonly address: string;
+  readonly kind: EntryKind;
+  readonly id: string;
+  readonly line: number;
+};
+
+/** The addresses of entries, each with its line; no file is none. */
+const publishedIn = (root: ContentRoot): readonly Published[] =>
+  (textOf(root, FILE) ?? '').split('\n').flatMap((line, at): Published[] => {
+    const [address, folder = '', id = ''] = ADDRESS.exec(line.trim()) ?? [];
+    const kind = KINDS[folder];
+    return address && kind ? [{ address, kind, id, line: at + 1 }] : [];
+  });
+
+/** Of two names that are almost alike, the published one stays: the other is told, in its own file. */
+export const toldOfTheNew = (issues: readonly Issue[], root: ContentRoot): readonly Issue[] => {
+  if (!issues.some(({ code }) => code === 'near-name')) return issues;
+  const published = new Set(publishedIn(root).map(({ kind, id }) => `${kind}/${id}`));
+  return issues.map((issue) => {
+    if (issue.code !== 'near-name') return issue;
+    const { kind, id, name, other } = issue;
+    const [is, isOther] = [id, other.id].map((one) => published.has(`${kind}/${one}`));
+    if (is === isOther) return issue;
+    if (isOther) return { ...issue, isNew: true };
+    const file = `content/${FOLDERS[kind]}/${other.id}.mdx`;
+    return { ...issue, file, id: other.id, name: other.name, other: { id, name }, isNew: true };
+  });
+};
+
 /**
  * Published addresses of entries that are there no more and that nothing stands for. The build looks at every address; a
  * renamed or deleted file is told here, before anything is built.
  */
 export const lostAddresses = (entries: readonly RawEntry[], root: ContentRoot): readonly Issue[] => {
-  const text = textOf(root, FILE);
   const table = retiredTable(root);
-  if (text === undefined || !table.ok) return [];
+  if (!table.ok) return [];
   const ids = Map.groupBy(entries, ({ kind }) => kind);
-  return text.split('\n').flatMap((line, at): Issue[] => {
-    const [address, folder = '', id = ''] = ADDRESS.exec(line.trim()) ?? [];
-    const kind = KINDS[folder];
-    if (!address || !kind) return [];
+  return publishedIn(root).flatMap(({ address, kind, id, line }): Issue[] => {
     const there = (ids.get(kind) ?? []).map((entry) => entry.id);
     return there.includes(id) || `${kind}/${id}` in table.value
       ? []
       : [
           {
             file: FILE,
-            line: at + 1,
+            line,
             code: 'lost-address',
             address,
             kind,
             id,
-            nearest: nearestId(id, there),
+            // Names of sources are numbers: the nearest is another book.
+            nearest: kind === 'source' ? undefined : nearestId(id, there),
           },
         ];
   });

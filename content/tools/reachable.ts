@@ -1,7 +1,8 @@
 import { type FindIndex, type FindKind, find, isNamedInSight } from '#engine/find.ts';
 import type { Issue } from '#engine/issue.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import type { Survey } from '#engine/see/survey.ts';
+import { matrixOf } from '#engine/see/matrix.ts';
+import { firstInsteadOf, type Survey } from '#engine/see/survey.ts';
 
 /** Hits within which a page must stand when one of its own names is typed. */
 const IN_SIGHT = 3;
@@ -10,15 +11,16 @@ const IN_SIGHT = 3;
 export function* reachable(known: Knowledge, survey: Survey, index: FindIndex): Generator<Issue> {
   const alike = new Set<string>(known.defects.flatMap((defect) => defect['look-alikes']));
   for (const defect of known.defects) {
-    const tell = (by: string): Issue => ({
+    const tell = (by: 'signs' | 'look-alike'): Issue => ({
       file: defect.file,
       line: 1,
       code: 'unreachable-defect',
-      defect: defect.id,
       by,
+      defect: defect.id,
+      other: firstInsteadOf(matrixOf(known), defect.id),
     });
-    if (survey.neverFirst.includes(defect.id)) yield tell('from what she sees (/see/)');
-    if (!alike.has(defect.id)) yield tell('from any look-alike');
+    if (survey.neverFirst.includes(defect.id)) yield tell('signs');
+    if (!alike.has(defect.id)) yield tell('look-alike');
   }
   yield* namesFindTheirPage(known, index);
 }
@@ -43,17 +45,18 @@ const named = (known: Knowledge): Named[] => [
 function* namesFindTheirPage(known: Knowledge, index: FindIndex): Generator<Issue> {
   for (const { kind, id, file, lineOf, name, nameKey, also } of named(known)) {
     const lines = [[name, [nameKey]] as const, ...also.map((typed, at) => [typed, ['also', at]] as const)];
-    for (const [typed, path] of lines)
-      if (
-        !isNamedInSight(index, typed, kind, id) &&
-        !find(index, typed, { limit: IN_SIGHT }).some((hit) => hit.kind === kind && hit.id === id)
-      )
-        yield {
-          file,
-          line: lineOf(path),
-          code: 'unreachable-defect',
-          defect: id,
-          by: `by typing "${typed}" into the search`,
-        };
+    for (const [typed, path] of lines) {
+      if (isNamedInSight(index, typed, kind, id)) continue;
+      const hits = find(index, typed, { limit: IN_SIGHT });
+      if (hits.some((hit) => hit.kind === kind && hit.id === id)) continue;
+      yield {
+        file,
+        line: lineOf(path),
+        code: 'unreachable-defect',
+        by: path[0] === 'also' ? 'other name' : 'name',
+        typed,
+        found: hits.map((hit) => hit.id),
+      };
+    }
   }
 }

@@ -63,11 +63,14 @@ export const parseFrontMatter = (text: string): Pick<RawEntry, 'data' | 'lineOf'
 
 /** What is wrong with the first lines of a file that has no fields at its top. */
 const noTop = (text: string): Unreadable => {
-  const first = text.split('\n', 1)[0]?.trim() ?? '';
-  if (first === '---') return { code: 'no-front-matter', why: 'open' };
-  return /^[-–—]+$/.test(first)
-    ? { code: 'no-front-matter', why: 'dashes', first }
-    : { code: 'no-front-matter', why: 'none' };
+  const lines = text.split('\n').map((line) => line.trim());
+  const first = lines.find((line) => line !== '');
+  if (lines[0] === '---') return { code: 'no-front-matter', why: 'open' };
+  if (first === undefined) return { code: 'no-front-matter', why: 'empty' };
+  if (first !== '---' && /^[-–—]+$/.test(first)) return { code: 'no-front-matter', why: 'dashes', first };
+  const fences = lines.filter((line) => line === '---').length;
+  const why = first === '---' || fences > 1 ? 'above' : fences ? 'closed' : 'none';
+  return { code: 'no-front-matter', why, first };
 };
 
 /**

@@ -34,6 +34,7 @@ const touches = ({ value, lineOf }: Table<SharedActs> & { readonly ok: true }): 
           code: 'touch-ordered',
           order,
           where: `where "do: ${act.do}" leaves it alone (${stage})`,
+          becomes: field === 'not' ? 'not' : 'remedy',
         }),
       );
     }),
@@ -50,7 +51,11 @@ export const sharedFaults = (root: ContentRoot): readonly Issue[] => {
   if (broken.length) return broken;
   const touched = acts?.ok ? touches(acts) : [];
   const used = namesUsed(root);
-  const unused = (table: Table<object> | undefined, file: string, what: string): Issue[] => {
+  const unused = (
+    table: Table<object> | undefined,
+    file: string,
+    what: 'kind of repair' | 'shared step',
+  ): Issue[] => {
     if (!table?.ok) return [];
     const names = Object.keys(table.value);
     const lacking = [...used].filter((name) => !names.includes(name));

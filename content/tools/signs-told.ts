@@ -103,6 +103,31 @@ export function* signsThatStandAlone(known: Knowledge, root: ContentRoot): Gener
   }
 }
 
+/** Letters by which two phrases begin alike. */
+const SAME = 4;
+/** Told at most, of words that are understood. */
+const SOME = 3;
+/** Some phrases that the ear takes for yes to a question, as they may be written; no two that begin alike. */
+const wordsHeard = (
+  lexicon: Ear['lexicon'],
+  question: string,
+  phrases: readonly string[],
+): readonly string[] => {
+  const found: string[] = [];
+  for (const phrase of phrases) {
+    const words = phrase
+      .split(' ')
+      .map((word) => word.replace(/\|.*$/, '').replace('=', ''))
+      .join(' ');
+    const begins = words.slice(0, SAME);
+    if (found.length === SOME) break;
+    if (found.some((other) => other.startsWith(begins))) continue;
+    if (hearSigns(lexicon, words).some((sign) => sign.question === question && sign.answer === 'yes'))
+      found.push(words);
+  }
+  return found;
+};
+
 /**
  * Special marks (questions that flaws usually answer with no) that a flaw is said to show for certain, and of which its
  * own words tell nothing: either a reader is not told what gives it away, or the sign is wrong.
@@ -133,6 +158,7 @@ export function* untoldMarks(known: Knowledge, root: ContentRoot): Generator<Iss
         code: 'mark-untold',
         question,
         ask: known.get('question', question).ask,
+        say: wordsHeard(lexicon, question, heard.questions[question]?.yes ?? []),
       };
   }
 }

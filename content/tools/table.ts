@@ -47,11 +47,15 @@ function* rowsIn(
 }
 type Row = { readonly grade: string; readonly source?: string; readonly say?: string; readonly why?: string };
 
-const nearestTo = (known: Knowledge, kind: EntryKind, id: string): string | undefined =>
-  nearestId(
+const deadLink = (known: Knowledge, kind: EntryKind, id: string): Fault => {
+  const there = known[FOLDERS[kind]] as readonly { id: string }[];
+  const nearest = nearestId(
     id,
-    (known[FOLDERS[kind]] as readonly { id: string }[]).map((entry) => entry.id),
+    there.map((entry) => entry.id),
   );
+  const title = kind === 'source' && nearest ? known.get('source', nearest).title : undefined;
+  return { code: 'dead-link', kind, id, nearest, title };
+};
 
 /**
  * A YAML file of tables against its schema and the knowledge: every id in it must be there, and every row that is
@@ -90,8 +94,7 @@ export const readTable = <T>(
       });
   }
   for (const { kind, id, path } of links)
-    if (!known.has(kind, id))
-      tell(lineAt(path), { code: 'dead-link', kind, id, nearest: nearestTo(known, kind, id) });
+    if (!known.has(kind, id)) tell(lineAt(path), deadLink(known, kind, id));
   issues.sort((one, two) => one.line - two.line);
   return issues.length ? { ok: false, issues } : { ok: true, value: parsed.data, lineOf: lineAt };
 };

@@ -28,29 +28,42 @@ const openMark = (lines: readonly string[], { line, mark, field, rest }: Mark): 
   const isTop = (lines[line] ?? '').trimEnd().endsWith(`${field}: ${rest.trimEnd()}`);
   const mend =
     field && isTop && goesOn(lines, line)
-      ? `take out ${rest.trim()}: what belongs to "${field}:" stands on the lines below`
+      ? `take out "${rest.trim()}"; what belongs to "${field}:" stands on the lines below`
       : text
         ? `${close} where it ends, or take it out`
         : `take it out and write there what belongs ${after(field)}, or ${close}`;
   return told(line, `${named(mark)} is opened ${after(field)} and never closed`, mend);
 };
 
-/** Whether a mark stands right behind its field, and the line is nothing but the two. */
-const isWhole = (lines: readonly string[], { line, at, field }: Mark): boolean =>
-  field !== undefined && /^[\s-]*[\w-]+: +$/.test((lines[line] ?? '').slice(0, at));
+/**
+ * The text of a field that begins at a mark, to the end of its line or, within braces, to the next field or the closing
+ * one; undefined where that can not be told.
+ */
+const wholeText = (lines: readonly string[], { line, at, field, rest }: Mark): string | undefined => {
+  const before = (lines[line] ?? '').slice(0, at);
+  if (field === undefined || !before.trimEnd().endsWith(`${field}:`)) return undefined;
+  if (/^[\s-]*[\w-]+: +$/.test(before)) return rest.trim();
+  return /^(.*?)\s*(?:,\s*[\w-]+:\s|[}\]])/.exec(rest)?.[1];
+};
 
 const behindMark = (lines: readonly string[], found: Mark): Told => {
-  const { line, mark, field, rest } = found;
-  const bare = rest.trim().replace(new RegExp(`^${mark}|${mark}$`, 'g'), '');
-  const text = mark === "'" && rest.trim().endsWith("'") ? bare : rest.trim();
+  const { line, mark, field } = found;
+  if (!/['"]/.test(mark))
+    return told(
+      line,
+      `something stands ${after(field)} behind the closing "${CLOSING[mark]}"`,
+      'take it out, or put it within',
+    );
+  const whole = wholeText(lines, found);
+  const bare = whole?.replace(new RegExp(`^${mark}|${mark}$`, 'g'), '');
+  const text = mark === "'" && whole?.endsWith("'") ? bare : whole;
+  const quoted = text && inQuotes(text);
   return told(
     line,
-    /['"]/.test(mark)
-      ? `the quote that is opened ${after(field)} ends before the text does`
-      : `something stands ${after(field)} behind the closing "${CLOSING[mark]}"`,
-    /['"]/.test(mark)
-      ? `put quotes round the whole text, other ones than it holds${isWhole(lines, found) ? `: ${field}: ${inQuotes(text)}` : ''}`
-      : 'take it out, or put it within',
+    `the quote that is opened ${after(field)} ends before the text does`,
+    quoted
+      ? `put ${quoted.startsWith("'") ? 'single' : 'double'} quotes round the whole text: ${field}: ${quoted}`
+      : 'put quotes round the whole text, single ones where it holds double ones',
   );
 };
 
@@ -62,12 +75,14 @@ const marked = (lines: readonly string[], mark: Mark): Told => {
       return behindMark(lines, mark);
     case 'extra':
       return told(mark.line, `a "${mark.mark}" closes nothing`, 'take it out, or open it where it begins');
-    case 'begins':
+    case 'begins': {
+      const whole = wholeText(lines, mark);
       return told(
         mark.line,
         `a text can not begin with ${mark.mark} (${after(mark.field)})`,
-        `put the whole text between quotes${isWhole(lines, mark) ? `: ${mark.field}: ${inQuotes(mark.rest.trim())}` : ''}`,
+        `put the whole text between quotes${whole ? `: ${mark.field}: ${inQuotes(whole)}` : ''}`,
       );
+    }
     default:
       mark.is satisfies never;
       throw new Error(`no words for the mark ${JSON.stringify(mark)}`);
@@ -114,6 +129,19 @@ const colonFault = (field: string, text: string): Unreadable => ({
   write: `${field}: ${inQuotes(text)}`,
 });
 
+/** The lines that are set in below one. */
+const goingOn = (lines: readonly string[], at: number): readonly string[] => {
+  const rest = lines.slice(at + 1);
+  const end = rest.findIndex((row) => row.trim() !== '' && indentOf(row) <= indentOf(lines[at] ?? ''));
+  return (end < 0 ? rest : rest.slice(0, end)).map((row) => row.trim()).filter((row) => row !== '');
+};
+
+/** Whether lines are a text that goes on, one of them with a colon, and neither a list nor fields. */
+const isText = (rows: readonly string[], cut: string): boolean =>
+  !rows.some((row) => row.startsWith('- ')) &&
+  !/^[\w-]+:\s*(?:$|[[{])/.test(cut) &&
+  !(rows.length > 1 && rows.every((row) => /^[\w-]+:\s/.test(row)));
+
 /** A field with a text behind it, where the lines below go on with something else. */
 const textAndMore = (lines: readonly string[], line: number): Told | undefined => {
   const [, field, text] = /^[\s-]*([\w-]+): +([^\s#].*)$/.exec(lines[line] ?? '') ?? [];
@@ -127,12 +155,18 @@ const textAndMore = (lines: readonly string[], line: number): Told | undefined =
       `"${own}:" is set in by one space more than the line above it`,
       'begin both at the same place',
     );
+  const rows = goingOn(lines, line);
+  const cut = rows.find((row) => /:(?:\s|$)/.test(row));
+  if (cut && isText(rows, cut))
+    return told(
+      line,
+      `the text after "${field}:" goes on in the next line, where "${/^.*?:(?=\s|$)/.exec(cut)?.[0]}" was read as a field of its own`,
+      `put the whole text between quotes: ${field}: ${inQuotes([text, ...rows].join(' '))}`,
+    );
   return told(
     line,
     `"${text}" stands after "${field}:", and what belongs to "${field}:" follows on the lines below`,
-    own
-      ? `take out "${text}" or the lines below; a text of several lines stands between quotes`
-      : `take out "${text}", or take out the lines below`,
+    `take out "${text}", or take out the lines below`,
   );
 };
 
@@ -141,6 +175,25 @@ const colons = (lines: readonly string[], at: number): Told | undefined => {
   const [, field = '', value = ''] = /^[\s-]*([\w-]+): (.*)$/.exec(text) ?? [];
   if (value.includes(': ') && !/^[{['"]/.test(value)) return { line: at, fault: colonFault(field, value) };
   return colonInBraces(text, at) ?? colonAmiss(lines, at) ?? textAndMore(lines, at);
+};
+
+const COUNT = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const setIn = (line: string): string => {
+  const by = indentOf(line);
+  return by ? `set in by ${COUNT[by] ?? by} ${by === 1 ? 'space' : 'spaces'}` : 'not set in';
+};
+
+/** A line that begins at another place than the one above it, which it belongs to. */
+const setInOtherwise = (lines: readonly string[], at: number): Told | undefined => {
+  const line = lines[at] ?? '';
+  const above = lines.slice(0, at).findLast((row) => row.trim() !== '');
+  if (above === undefined || indentOf(above) === indentOf(line)) return undefined;
+  const [own, other] = [line, above].map((row) => /^\s*([\w-]+):/.exec(row)?.[1]);
+  return told(
+    at,
+    `${own ? `"${own}:"` : 'this line'} is ${setIn(line)}, and ${other ? `"${other}:" above it` : 'the line above it'} is ${setIn(above)}`,
+    'begin both at the same place',
+  );
 };
 
 /** What a file is told for that the parser gave up on at a line, in words for someone who has never seen YAML. */
@@ -171,11 +224,10 @@ export const toldOf = (yaml: string, code: ErrorCode, at: number): Told => {
     );
   return (
     colons(lines, at) ??
+    (code === 'BAD_INDENT' ? setInOtherwise(lines, at) : undefined) ??
     told(
       at,
-      code === 'BAD_INDENT'
-        ? 'this line is set in otherwise than its neighbors'
-        : 'this line can not be read',
+      'this line can not be read',
       'write it like the lines around it: fields that belong together begin at the same place, and no bracket, quote, colon or comma is missing or too much',
     )
   );

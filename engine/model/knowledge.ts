@@ -37,7 +37,13 @@ export type UnknownName = {
 /** A file that no parser can read, told in plain words. */
 export type Unreadable =
   | { readonly code: 'bad-yaml'; readonly what: string; readonly mend: string }
-  | { readonly code: 'no-front-matter'; readonly first?: string; readonly why: 'none' | 'dashes' | 'open' }
+  | {
+      readonly code: 'no-front-matter';
+      /** The first line that holds something. */
+      readonly first?: string;
+      /** No line ---, the second alone, something above the first, no fields, another row of dashes, or no second line. */
+      readonly why: 'none' | 'closed' | 'above' | 'empty' | 'dashes' | 'open';
+    }
   | {
       readonly code: 'needs-quotes';
       readonly why: 'colon' | 'comma';

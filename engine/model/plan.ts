@@ -59,9 +59,15 @@ export const Sanding = z.strictObject({
   ),
   'too-thick': z
     .array(
-      row({ families, micrometers: film, say: z.string().min(20) }).refine(
-        ({ micrometers, say }) => say.includes(`${micrometers} µm`),
-        'name the same thickness after say: and after micrometers:',
+      row({ families, micrometers: film, say: z.string().min(20) }).superRefine(
+        ({ micrometers, say }, context) => {
+          if (say.includes(`${micrometers} µm`)) return;
+          const told = say.match(/[\d.]+ µm/)?.[0] ?? 'no thickness in µm';
+          context.addIssue({
+            code: 'custom',
+            message: `the words after say: tell ${told} and micrometers: is ${micrometers}; write the same in both`,
+          });
+        },
       ),
     )
     .min(1),

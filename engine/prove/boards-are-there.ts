@@ -13,7 +13,8 @@ export function* boardsAreThere(known: Knowledge): Generator<Issue> {
         file: question.file,
         line: question.lineOf(['no-boards']),
         code: 'needless-exception',
-        of: `the boards of "${question.id}"`,
+        what: `"${question.id}" has boards: now, so the reason after "no-boards:" is not needed`,
+        mend: 'delete the line no-boards:',
       };
     if (question.by === 'look' && !question.boards && why === undefined)
       yield { file: question.file, line: 1, code: 'no-board', kind: 'question', id: question.id };

@@ -5,6 +5,8 @@ import type { LineOf } from '../model/knowledge.ts';
 
 /** Pixels across a picture: what is narrower than one is not seen. */
 const PIXELS_ACROSS = 480;
+/** What a board may be wide, in mm: the bounds of its recipe. */
+const [NARROWEST, WIDEST] = [8, 300];
 /** Height of a board over its width. */
 const HEIGHT = 0.75;
 
@@ -68,9 +70,16 @@ function* onThePiece(recipe: BoardRecipe): Generator<[Fault, readonly PropertyKe
   for (const { feature, field, least, most } of sizesOf(recipe)) {
     const kind = recipe.features[feature]?.kind ?? 'none';
     const path = ['features', feature, field];
-    if (least > wide) yield [{ code: 'not-shown', kind, field, mm: least, wide, why: 'large' }, path];
-    if (most > 0 && most < wide / PIXELS_ACROSS)
-      yield [{ code: 'not-shown', kind, field, mm: most, wide, why: 'fine' }, path];
+    const told = { code: 'not-shown', kind, field, wide } as const;
+    if (least > wide) {
+      const board = least > WIDEST ? undefined : least;
+      yield [{ ...told, mm: least, why: 'large', bound: wide, board }, path];
+    }
+    if (most > 0 && most < wide / PIXELS_ACROSS) {
+      const board = Math.floor(most * PIXELS_ACROSS);
+      const bound = Math.ceil((wide / PIXELS_ACROSS) * 100) / 100;
+      yield [{ ...told, mm: most, why: 'fine', bound, board: board < NARROWEST ? undefined : board }, path];
+    }
   }
 }
 

@@ -3,6 +3,7 @@ import { withFact } from '../case.ts';
 import { isOfHerOwn } from '../her-own.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { sharedStep } from '../mend.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
@@ -21,8 +22,13 @@ const ALCOHOL = ['shellac-primer', 'dewaxed-shellac', 'stain-blocking-primer'];
 const WATER_BORNE: readonly Family[] = ['water-based', 'water-lacquer'];
 /** Its solvent swells an oil paint that is not hard yet. */
 const HOT: readonly Family[] = ['lacquer', 'shellac'];
+const A_DAY = 24;
 const THREE_DAYS = 72;
 const A_WEEK = 168;
+const DAYS = { [A_DAY]: 'a day has', [THREE_DAYS]: 'three days have', [A_WEEK]: 'a week has' };
+
+const coatOf = (family: Family): string =>
+  /-(?:based|on)$/.test(family) ? `a coat that is ${family}` : `a coat of ${family.replaceAll('-', ' ')}`;
 
 const isCoat = (step: Step, products: readonly string[]): step is Coat =>
   step.kind === 'coat' && products.includes(step.product);
@@ -53,13 +59,13 @@ const oilPaintHasItsDays: HeldFor = (steps, family) =>
         : over.product === 'water-based'
           ? 'water-based'
           : family;
-    const hours = HOT.includes(laid) ? A_WEEK : WATER_BORNE.includes(laid) ? THREE_DAYS : 24;
+    const hours = HOT.includes(laid) ? A_WEEK : WATER_BORNE.includes(laid) ? THREE_DAYS : A_DAY;
     return longest(after.slice(0, next)) < hours
       ? [
           {
             index,
-            what: `where "${step.say}" lays oil paint, a coat of ${laid.replaceAll('-', ' ')} comes on it before ${hours} hours have passed`,
-            mend: 'write color-dries-a-day, or a wait with days for oil paint, right after it',
+            what: `${coatOf(laid)} comes on the oil paint of "${step.say}" before ${DAYS[hours]} passed`,
+            mend: `right below that step, ${sharedStep('color-dries-a-day')} (it gives oil paint its days, up to a week)`,
           },
         ]
       : [];
@@ -81,8 +87,8 @@ const lacquerIsTriedOnPaint: HeldFor = (steps, family) =>
           ? [
               {
                 index,
-                what: `lacquer comes on the fresh paint of "${step.say}" untried`,
-                mend: 'write lacquer-on-paint-is-tried after the wait for the color',
+                what: `lacquer comes on the fresh paint of "${step.say}", and nobody tried it`,
+                mend: `below the wait for the color, ${sharedStep('lacquer-on-paint-is-tried')}`,
               },
             ]
           : [];
@@ -100,8 +106,8 @@ const alcoholWaitsAWeek: HeldFor = (steps, family) =>
           ? [
               {
                 index,
-                what: `"${step.say}" lays alcohol on a water-based coat that may be a day old`,
-                mend: 'write a-week-below-alcohol above it: the alcohol softens a young film',
+                what: `"${step.say}" lays alcohol on a water-based coat that may be a day old, which softens it`,
+                mend: `above it, ${sharedStep('a-week-below-alcohol')}`,
               },
             ]
           : [];

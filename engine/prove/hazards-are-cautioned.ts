@@ -3,6 +3,7 @@ import type { Knowledge } from '../knowledge.ts';
 import type { Family } from '../model/family.ts';
 import { visits } from '../tree.ts';
 import { caseBook } from './hazard-cases.ts';
+import { nearRules } from './near-rules.ts';
 
 /** Of each remedy the kinds of top coat that each flaw which leads to it can have; none, for its own page. */
 export const familiesByRemedy = (known: Knowledge): ReadonlyMap<string, readonly (readonly Family[])[]> => {
@@ -39,6 +40,7 @@ export function* hazardsAreCautioned(known: Knowledge): Generator<Issue> {
             hazard: hole.hazard,
             lacks: hole.lacks,
             in: hole.in,
+            ...nearRules(known.rules, hole.hazard, hole.lacks),
           };
         }
     }

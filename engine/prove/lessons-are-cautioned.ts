@@ -5,6 +5,7 @@ import type { Hazard } from '../model/hazard.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { RuleEntry } from '../rules.ts';
 import { hazardsSaid } from './hazard-words.ts';
+import { nearRules } from './near-rules.ts';
 import { needed, type Weight, weightOf } from './needs.ts';
 
 type LessonEntry = Entry<'lesson'>;
@@ -98,7 +99,10 @@ export const lackedByLesson = (
 /** Every lesson whose practice can hurt someone names the rule that stands before it. */
 export function* lessonsAreCautioned(known: Knowledge): Generator<Issue> {
   for (const lesson of known.lessons)
-    for (const { hazard, lacks } of lackedByLesson(known, lesson))
+    for (const { hazard, lacks } of lackedByLesson(known, lesson)) {
+      const named = known.rules.find(
+        (rule) => rule.hazards.includes(hazard) && RANK[weightOf(rule)] >= RANK[lacks],
+      );
       yield {
         file: lesson.file,
         line: lesson.lineOf(['rules']),
@@ -108,5 +112,8 @@ export function* lessonsAreCautioned(known: Knowledge): Generator<Issue> {
         hazard,
         lacks,
         in: 'any case',
+        rule: named && { id: named.id, only: '' },
+        like: nearRules(known.rules, hazard, lacks).like,
       };
+    }
 }

@@ -14,27 +14,42 @@ const gist = (id: string): string =>
     .sort()
     .join(' ');
 
-/** No two pages of a kind have the same words in their ids, or the same name. */
+type Named = { readonly id: string; readonly file: string };
+const titleOf = (entry: Named & { name?: string; ask?: string; title?: string; term?: string }): string =>
+  entry.name ?? entry.ask ?? entry.title ?? entry.term ?? entry.id;
+
+/** No two pages of a kind have the same words in their ids, or the same name. Which of them is new, is not known here. */
 export function* namesAreApart(known: Knowledge): Generator<Issue> {
-  const lists: readonly [EntryKind, readonly { id: string; file: string; name?: string; ask?: string }[]][] =
-    [
-      ['defect', known.defects],
-      ['remedy', known.remedies],
-      ['question', known.questions],
-      ['rule', known.rules],
-      ['term', known.terms],
-      ['lesson', known.lessons],
-    ];
+  const lists: readonly [EntryKind, readonly (Named & { name?: string; ask?: string })[]][] = [
+    ['defect', known.defects],
+    ['remedy', known.remedies],
+    ['question', known.questions],
+    ['rule', known.rules],
+    ['term', known.terms],
+    ['lesson', known.lessons],
+  ];
   for (const [kind, entries] of lists) {
-    const seen = new Map<string, string>();
-    for (const { id, file, name, ask } of entries)
+    const seen = new Map<string, (typeof entries)[number]>();
+    for (const entry of entries) {
+      const { id, file, name, ask } = entry;
       for (const key of [
         `id ${gist(id)}`,
         ...[name, ask].flatMap((said) => (said ? [said.toLowerCase()] : [])),
       ]) {
         const other = seen.get(key);
-        if (other !== undefined && other !== id) yield { file, line: 1, code: 'near-name', kind, id, other };
-        seen.set(key, id);
+        if (other !== undefined && other.id !== id)
+          yield {
+            file,
+            line: 1,
+            code: 'near-name',
+            kind,
+            id,
+            name: titleOf(entry),
+            other: { id: other.id, name: titleOf(other) },
+            isNew: false,
+          };
+        seen.set(key, entry);
       }
+    }
   }
 }

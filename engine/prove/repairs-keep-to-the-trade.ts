@@ -50,9 +50,9 @@ const repairsBeginByWaiting: Held = ({ steps }) => {
 };
 
 /** The most thinner that a kind of top coat takes, in parts in a hundred. */
-const mostThinner = (step: Step & { kind: 'mix' }, family: Family): number => {
+const mostThinner = (say: string, family: Family): number => {
   if (family === 'water-based' || family === 'water-lacquer') return 10;
-  if (family === 'oil-based' || family === 'wipe-on') return /\blast\b/i.test(step.say) ? 25 : 10;
+  if (family === 'oil-based' || family === 'wipe-on') return /\blast\b/i.test(say) ? 25 : 10;
   return 25;
 };
 
@@ -63,18 +63,20 @@ const mostThinner = (step: Step & { kind: 'mix' }, family: Family): number => {
 const mixesStayWithinTheTrade: Held = ({ steps }) =>
   steps.flatMap((step, index) => {
     if (step.kind !== 'mix' || !step.percent || step.what === 'tint') return [];
-    const { when } = step;
+    const { what, when, say, percent } = step;
     const families = FAMILIES.filter(
       (family) => !when || holds(when, (fact) => (fact === 'family' ? family : undefined)) !== 'no',
     );
-    const most =
-      step.what === 'extender' ? 15 : Math.min(...families.map((family) => mostThinner(step, family)));
-    return step.percent[1] > most
+    const bears = (family: Family) => (what === 'extender' ? 15 : mostThinner(say, family));
+    const [least] = [...families].sort((one, other) => bears(one) - bears(other));
+    if (!least) return [];
+    const [most, coat] = [bears(least), what === 'extender' ? 'a top coat' : `a top coat that is ${least}`];
+    return percent[1] > most
       ? [
           {
             index,
-            what: `this step takes ${step.what} to ${step.percent[1]} %`,
-            mend: `the trade goes to ${most} % at most`,
+            what: `this step ${what === 'extender' ? 'adds extender' : 'thins'} up to ${percent[1]} %, and ${coat} bears ${most} % at most`,
+            mend: `write ${most} or less as the second number after "percent:"`,
           },
         ]
       : [];

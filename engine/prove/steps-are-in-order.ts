@@ -2,18 +2,19 @@ import { type Case, withFact } from '../case.ts';
 import { LEAVE_OUT } from '../contradictions.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
-import { above, within } from '../mend.ts';
+import { above, type WayOut, wayOut } from '../mend.ts';
 import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
 import type { Step } from '../model/step.ts';
 import { isTaken } from '../resolve.ts';
+import { isOneLine } from './one-line.ts';
 
 /** What lies on the piece: `rest` is acid or stripper that has to be washed off before dust or a coat. */
 type Bench = { stage: Stage; dusty: boolean; tinted: boolean; rest: 'acid' | 'stripper' | undefined };
 
 /** What a step does too early, and the step that has to come before it. */
-type Lack = { readonly what: string; readonly mend: string };
+type Lack = WayOut & { readonly what: string };
 const SOFT: Lack = {
   what: 'comes on a film that has not dried',
   mend: above('kind: wait, until: recoatable'),
@@ -57,7 +58,7 @@ const missing = (step: Step, bench: Bench): Lack | undefined => {
     case 'wait':
       return step.until || step.hours
         ? undefined
-        : { what: 'does not say how long', mend: within('until: recoatable') };
+        : { what: 'does not say how long', mark: 'until: recoatable' };
     case 'wipe':
     case 'look':
     case 'mix':
@@ -128,7 +129,8 @@ export function* stepsAreInOrder(known: Knowledge): Generator<Issue> {
             line: remedy.lineOf(['steps', index]),
             code: 'step-order',
             step: step.say,
-            ...needs,
+            what: needs.what,
+            mend: wayOut(needs, () => isOneLine(remedy.lineOf, ['steps', index], step)),
           };
         }
         bench = after(step, bench);

@@ -2,8 +2,10 @@ import { emptyCase, withFact } from '../case.ts';
 import { CONTRADICTIONS } from '../contradictions.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { wayOut } from '../mend.ts';
 import type { FactName, ValueOf } from '../model/facts.ts';
 import { isTaken } from '../resolve.ts';
+import { isOneLine } from './one-line.ts';
 
 const MEND = 'add a when: that shuts this out, or word the step for both';
 
@@ -11,7 +13,7 @@ const MEND = 'add a when: that shuts this out, or word the step for both';
 export function* stepsKeepToWhatIsTold(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
     for (const [index, step] of remedy.steps.entries())
-      for (const { told, step: against, why, mend = MEND } of CONTRADICTIONS) {
+      for (const { told, step: against, why, ...way } of CONTRADICTIONS) {
         if (!against(step)) continue;
         for (const [fact, values] of Object.entries(told)) {
           const wrong = [values].flat().filter((value) => {
@@ -27,7 +29,7 @@ export function* stepsKeepToWhatIsTold(known: Knowledge): Generator<Issue> {
               fact,
               told: wrong.map(String),
               why,
-              mend,
+              mend: wayOut({ mend: MEND, ...way }, () => isOneLine(remedy.lineOf, ['steps', index], step)),
             };
         }
       }

@@ -5,6 +5,7 @@ import type { Knowledge } from '../knowledge.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { Step } from '../model/step.ts';
 import { hazardsSaid, orderedIn } from './hazard-words.ts';
+import { isOneLine } from './one-line.ts';
 
 /** An order to spray, also where it is only one of two ways: who takes it is told of mist by a step that surely sprays. */
 const SPRAY = /^(outdoors, )?spray\b|\b(or|brush,) spray\b|\bspray (it|one|a|the|black|over)\b/i;
@@ -17,12 +18,18 @@ const reachedIn = ({ steps }: Entry<'remedy'>): number => {
 };
 
 /** A step that has to say itself that an old layer is in reach. */
-const reachUntold = (remedy: Entry<'remedy'>, index: number, word: string): Issue => ({
+const reachUntold = (
+  remedy: Entry<'remedy'>,
+  index: number,
+  word: string,
+  of: 'step' | 'laid' = 'step',
+): Issue => ({
   file: remedy.file,
   line: remedy.lineOf(['steps', index]),
   code: 'hazard-untold',
-  of: 'step',
+  of,
   step: remedy.steps[index]?.say ?? '',
+  isOneLine: isOneLine(remedy.lineOf, ['steps', index], remedy.steps[index] ?? {}),
   hazards: ['old-film-in-reach'],
   word,
 });
@@ -40,9 +47,11 @@ const LAID_WET: readonly string[] = ['fresh-oil', 'oil', 'fresh-wax', 'wax'];
 function* wetOilTells(remedy: Entry<'remedy'>): Generator<Issue> {
   const { steps } = remedy;
   const reached = reachedIn(remedy);
-  for (const [index, step] of steps.slice(0, reached < steps.length ? reached : 0).entries())
-    if (meansOf(step).some((means) => LAID_WET.includes(means)) && steps[index + 1]?.kind === 'sand')
-      yield reachUntold(remedy, index, step.say.match(/\b(?:oil|wax)\b/i)?.[0] ?? step.kind);
+  for (const [index, step] of steps.slice(0, reached < steps.length ? reached : 0).entries()) {
+    const laid = meansOf(step).find((means) => LAID_WET.includes(means));
+    if (laid && steps[index + 1]?.kind === 'sand')
+      yield reachUntold(remedy, index, laid.replace('fresh-', ''), 'laid');
+  }
 }
 
 /** The line is looked up where there is a fault: the parser that knows lines takes longer than this proof. */
@@ -51,10 +60,12 @@ type ToldText = {
   readonly at: readonly PropertyKey[];
   readonly say: string;
   readonly of: 'step' | 'act' | 'if-not';
+  /** What the text is a field of. */
+  readonly whole: object;
 };
 
 /** The hazards that words tell of and that nothing around them has. */
-function* untold({ remedy, at, say, of }: ToldText, told: ReadonlySet<string>): Generator<Issue> {
+function* untold({ remedy, at, say, of, whole }: ToldText, told: ReadonlySet<string>): Generator<Issue> {
   const lacking = [...hazardsSaid(say)].filter(([hazard]) => !told.has(hazard));
   for (const [word, all] of Map.groupBy(lacking, ([, said]) => said))
     yield {
@@ -63,6 +74,7 @@ function* untold({ remedy, at, say, of }: ToldText, told: ReadonlySet<string>): 
       code: 'hazard-untold',
       of,
       step: say,
+      isOneLine: isOneLine(remedy.lineOf, at.at(-1) === 'say' ? at.slice(0, -1) : at, whole),
       hazards: all.map(([hazard]) => hazard),
       word,
     };
@@ -78,7 +90,8 @@ const doesAll = (steps: readonly Step[]): ReadonlySet<string> => new Set(steps.f
 function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
   for (const [stage, act] of Object.entries(remedy.now)) {
     if (!act || act.do === 'repair') continue;
-    yield* untold({ remedy, at: ['now', stage, 'say'], say: act.say, of: 'act' }, doesAll(stepsOfAct(act)));
+    const text = { remedy, at: ['now', stage, 'say'], say: act.say, of: 'act', whole: act } as const;
+    yield* untold(text, doesAll(stepsOfAct(act)));
   }
 }
 
@@ -86,7 +99,8 @@ function* actsTell(remedy: Entry<'remedy'>): Generator<Issue> {
 function* nextTriesTell(known: Knowledge, remedy: Entry<'remedy'>): Generator<Issue> {
   const { say, remedy: next } = remedy['if-not'];
   const steps = [...remedy.steps, ...(next ? known.get('remedy', next).steps : [])];
-  yield* untold({ remedy, at: ['if-not', 'say'], say, of: 'if-not' }, doesAll(steps));
+  const text = { remedy, at: ['if-not', 'say'], say, of: 'if-not', whole: remedy['if-not'] } as const;
+  yield* untold(text, doesAll(steps));
 }
 
 /**
@@ -105,10 +119,11 @@ export function* stepsTellWhatTheyDo(known: Knowledge): Generator<Issue> {
           code: 'hazard-untold',
           of: 'step',
           step: step.say,
+          isOneLine: isOneLine(remedy.lineOf, ['steps', index], step),
           hazards: ['mist'],
           word: spray,
         };
-      yield* untold({ remedy, at: ['steps', index], say: step.say, of: 'step' }, tells);
+      yield* untold({ remedy, at: ['steps', index], say: step.say, of: 'step', whole: step }, tells);
     }
     yield* paperTestsTell(remedy);
     yield* wetOilTells(remedy);

@@ -1,6 +1,7 @@
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { STANDINGS } from '../model/stage.ts';
+import { isOneLine } from './one-line.ts';
 
 /** Words for a time of more than a day. */
 const DAYS =
@@ -26,9 +27,10 @@ export function* timesAgree(known: Knowledge): Generator<Issue> {
           file: remedy.file,
           line: remedy.lineOf(['now', stage]),
           code: 'times-differ',
-          stage,
           again,
+          isOwn: act.again !== undefined,
           days,
+          isOneLine: isOneLine(remedy.lineOf, ['now', stage], act),
         };
     }
 }

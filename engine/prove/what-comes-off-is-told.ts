@@ -5,6 +5,7 @@ import type { Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
 import { orderedIn } from './hazard-words.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
+import { isOneLine } from './one-line.ts';
 
 const TAKES_UP: readonly string[] = ['dry-cloth', 'mineral-spirits', 'naphtha'];
 /** Words of what is still soft or wet as it comes off or out of the can. */
@@ -42,7 +43,9 @@ export function* whatComesOffIsTold(known: Knowledge): Generator<Issue> {
           line: remedy.lineOf(['steps', index]),
           code: 'comes-off-untold',
           step: step.say,
+          isMix: step.kind === 'mix',
           word,
+          isOneLine: isOneLine(remedy.lineOf, ['steps', index], step),
         };
     }
   }

@@ -55,6 +55,7 @@ function* inRemedies(known: Knowledge): Generator<Issue> {
           code: 'touch-ordered',
           order,
           where: `where "do: ${act.do}" leaves it alone (${place})`,
+          becomes: field === 'not' ? 'not' : 'steps',
         };
     }
   }
@@ -71,6 +72,7 @@ function* inDefect(defect: Entry<'defect'>): Generator<Issue> {
       code: 'touch-ordered',
       order: wet,
       where: 'while it is wet or setting',
+      becomes: 'remedy',
     };
   for (const { branch, path } of visits(defect.tree)) {
     const order = 'leave' in branch ? touchOrdered(branch.leave) : undefined;
@@ -80,7 +82,8 @@ function* inDefect(defect: Entry<'defect'>): Generator<Issue> {
         line: defect.lineOf(['tree', ...path, 'leave']),
         code: 'touch-ordered',
         order,
-        where: 'where it is left as it is, whatever its stage',
+        where: 'after "leave:", where it is left alone',
+        becomes: 'leave',
       };
   }
 }
@@ -98,6 +101,7 @@ export function* wordsOrderNoTouch(known: Knowledge): Generator<Issue> {
         code: 'touch-ordered',
         order,
         where: `under the verdict "${doing.verdict}"`,
+        becomes: field === 'not' ? 'not' : 'remedy',
       };
   }
 }

@@ -101,17 +101,17 @@ const surplusComesOff = each((step, _, [next]) => {
     : undefined;
 });
 
-const onceMoreAfterOnce = each((step, before) =>
-  step.kind !== 'look' &&
-  step.kind !== 'wait' &&
-  /^(?:\w+ ){1,6}(?:once more|again)\b/i.test(step.say) &&
-  !before.some(({ kind }) => kind === step.kind)
-    ? {
-        what: `"${step.say}" comes before it was done once`,
-        mend: 'move it below the step that does it first',
-      }
-    : undefined,
-);
+const onceMoreAfterOnce = each((step, before, after) => {
+  const [, again] = /^(?:\w+ ){1,6}(once more|again)\b/i.exec(step.say) ?? [];
+  const isAlike = ({ kind }: Step): boolean => kind === step.kind;
+  if (!again || step.kind === 'look' || step.kind === 'wait' || before.some(isAlike)) return undefined;
+  return {
+    what: `"${step.say}" says ${again}, but nothing above it does that`,
+    mend: after.some(isAlike)
+      ? `move it below the step that does it first, or take "${again}" out`
+      : `take "${again}" out, or add the step that does it first above this one`,
+  };
+});
 
 /** "Do it again" has no other name for what it means than the step right above it; a look may stand between. */
 const againAfterIt = each((step, before) => {

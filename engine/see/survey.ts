@@ -1,5 +1,5 @@
 import { after } from './belief.ts';
-import type { SignMatrix } from './matrix.ts';
+import { type SignMatrix, YES_CHANCE } from './matrix.ts';
 import { MOST_ASKED, nextQuestion, telling } from './plan.ts';
 
 /** What the search for the defect costs, exactly: expectations over the prior, 'either' answered both ways alike. */
@@ -42,6 +42,26 @@ const tally = (matrix: SignMatrix, choose: Choose, limit = matrix.questions.leng
   };
   go(Float64Array.from(matrix.prior), [...matrix.questions.keys()], 0);
   return total;
+};
+
+/**
+ * The flaw that comes first, beside `defect` itself, for someone who answers each question as `defect` shows it: yes where
+ * that is at least as likely as no.
+ */
+export const firstInsteadOf = (matrix: SignMatrix, defect: string): string | undefined => {
+  const own = matrix.defects.indexOf(defect);
+  let weights: Float64Array = Float64Array.from(matrix.prior);
+  let open: readonly number[] = [...matrix.questions.keys()];
+  for (let asked = 0; asked < MOST_ASKED; asked++) {
+    const question = nextQuestion(matrix, weights, open);
+    if (question === undefined) break;
+    const sign = Number(matrix.signs[question]?.[own]);
+    weights = after(matrix, weights, question, (YES_CHANCE[sign] ?? 0) >= 0.5 ? 'yes' : 'no');
+    open = open.filter((other) => other !== question);
+  }
+  weights[own] = 0;
+  const most = Math.max(...weights);
+  return most > 0 ? matrix.defects[weights.indexOf(most)] : undefined;
 };
 
 /** The figures of the whole table of signs. */

@@ -26,7 +26,7 @@ const toldOf = (change: Record<string, unknown>): string[] => {
 describe('boards of questions', () => {
   it('wants a pair, or the reason why there is none, where the answer is seen', () => {
     expect(toldOf({ 'no-boards': undefined })).toEqual([
-      '1: no picture is described for "round"; copy from another file in content/questions the line boards: with all lines that are set in below it, put them above the second line --- of this file, and change what is drawn; or write there a line no-boards: with the reason why there is nothing to draw',
+      '1: no picture is described for "round"; write above the second line --- of this file: boards: { yes: { base: { wood: oak }, features: [], alt: … }, no: { base: { wood: oak }, features: [], alt: … } }, with what tells it apart in place of the dots, and between the [ ] of features: what npm run board -- --sheet shows that comes nearest; or a line no-boards: with the reason why there is nothing to draw',
     ]);
   });
 
@@ -36,7 +36,7 @@ describe('boards of questions', () => {
 
   it('tells a reason that is no longer needed', () => {
     expect(toldOf({ boards: { yes: board, no: board } })).toEqual([
-      '9: the exception for the boards of "round" is no longer needed; remove it',
+      '9: "round" has boards: now, so the reason after "no-boards:" is not needed; delete the line no-boards:',
     ]);
   });
 });

@@ -14,24 +14,25 @@ const overColor = (wait: string, ...more: readonly string[]) =>
   told([WAIT, SAND, VACUUM, CLOTH, COLOR, wait, ...more, COAT, WAIT]);
 
 it('tells a coat on oil paint that is not hard yet, under any top coat that minds', () => {
-  const mend = 'write color-dries-a-day, or a wait with days for oil paint, right after it';
-  const early = (under: string, hours: number) =>
-    `broken.mdx:15: where "Touch the color in." lays oil paint, a coat of ${under} comes on it before ${hours} hours have passed; ${mend}`;
-  expect(overColor(days(4, 23), TRIED)).toEqual([early('water based', 72)]);
-  expect(overColor(days(24, 72), TRIED)).toEqual([early('shellac', 168)]);
+  const mend =
+    'right below that step, add the shared step, on a line of its own: - color-dries-a-day (it gives oil paint its days, up to a week)';
+  const early = (under: string, days: string) =>
+    `broken.mdx:15: ${under} comes on the oil paint of "Touch the color in." before ${days} passed; ${mend}`;
+  expect(overColor(days(4, 23), TRIED)).toEqual([early('a coat that is water-based', 'three days have')]);
+  expect(overColor(days(24, 72), TRIED)).toEqual([early('a coat of shellac', 'a week has')]);
   expect(overColor(days(24, 168), TRIED)).toEqual([]);
 });
 
 it('tells lacquer that goes on fresh paint untried', () => {
   expect(overColor(days(24, 168))).toEqual([
-    'broken.mdx:15: lacquer comes on the fresh paint of "Touch the color in." untried; write lacquer-on-paint-is-tried after the wait for the color',
+    'broken.mdx:15: lacquer comes on the fresh paint of "Touch the color in.", and nobody tried it; below the wait for the color, add the shared step, on a line of its own: - lacquer-on-paint-is-tried',
   ]);
 });
 
 it('tells alcohol on a young water-based coat', () => {
   const lay = (...waits: readonly string[]) => told([...waits, SAND, VACUUM, CLOTH, PRIMER, WAIT]);
   expect(lay(WAIT)).toEqual([
-    'broken.mdx:15: "Lay one thin coat of primer." lays alcohol on a water-based coat that may be a day old; write a-week-below-alcohol above it: the alcohol softens a young film',
+    'broken.mdx:15: "Lay one thin coat of primer." lays alcohol on a water-based coat that may be a day old, which softens it; above it, add the shared step, on a line of its own: - a-week-below-alcohol',
   ]);
   expect(lay(WAIT, days(168, 240, 'when: { family: [water-based, water-lacquer] }, '))).toEqual([]);
   const some = "{ kind: wait, hours: [168, 336], say: 'If filler is new, give it a week.' }";
@@ -54,13 +55,17 @@ it('tells a thinning past what the trade gives to that kind of top coat', () => 
       COAT,
       WAIT,
     ]);
-  const over = (percent: number, most: number) => [
-    `broken.mdx:12: this step takes thin to ${percent} %; the trade goes to ${most} % at most`,
+  const over = (percent: number, most: number, coat = 'oil-based') => [
+    `broken.mdx:12: this step thins up to ${percent} %, and a top coat that is ${coat} bears ${most} % at most; write ${most} or less as the second number after "percent:"`,
   ];
   expect(thin('oil-based', 20)).toEqual(over(20, 10));
   expect(thin('oil-based', 25, 'Thin it for the last coat.')).toEqual([]);
   expect(thin('lacquer', 20)).toEqual([]);
-  expect(thin('[lacquer, water-based]', 20)).toEqual(over(20, 10));
+  expect(thin('[lacquer, water-based]', 20)).toEqual(over(20, 10, 'water-based'));
+  const extended = '{ kind: mix, what: extender, percent: [5, 20], say: Stir extender in. }';
+  expect(told([WAIT, extended, COAT, WAIT])).toEqual([
+    'broken.mdx:12: this step adds extender up to 20 %, and a top coat bears 15 % at most; write 15 or less as the second number after "percent:"',
+  ]);
 });
 
 it('tells soap where water spoils what is below', () => {
@@ -94,7 +99,13 @@ it('tells a test with paper that stands before every word of old paint', () => {
     `{ kind: wait, until: recoatable, ${does}say: Wait until it sands to dry powder. }`;
   const rest = [SAND, VACUUM, CLOTH, COAT, WAIT];
   expect(told([test(), ...rest], 'hazard-untold')).toEqual([
-    'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it, or a line does: [old-film-in-reach] where each of its fields has a line',
+    'broken.mdx:11: "Wait until it sands to dry powder." says "sands to dry powder", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it',
+  ]);
+  const aLineEach = 'kind: wait\n    until: recoatable\n    say: Wait until it sands to dry powder.';
+  expect(told([aLineEach, ...rest], 'hazard-untold')).toEqual([
+    expect.stringMatching(
+      /^broken\.mdx:11: .+; write below it, set in like its other lines: does: \[old-film-in-reach\]$/,
+    ),
   ]);
   expect(told([test('does: [old-film-in-reach], '), ...rest], 'hazard-untold')).toEqual([]);
 });
@@ -106,7 +117,7 @@ it('tells a coat that is marked by hand though only its details are', () => {
       'against-told',
     );
   expect(lay('Lay one thin coat, in details with an almost dry brush.')).toEqual([
-    'broken.mdx:15: the step "Lay one thin coat, in details with an almost dry brush." is marked by: hand, which silences every word on spraying, and names no tool that lays all of it, but it is shown as well to those with applicator: spray-gun or aerosol; name the tool that all of it is laid with, or take by: hand off and word it for both',
+    'broken.mdx:15: the step "Lay one thin coat, in details with an almost dry brush." has by: hand and names no tool for the whole coat, but it is shown as well to those with applicator: spray-gun or aerosol; name that tool (with a soft brush), or delete by: hand and say nothing of a tool',
   ]);
   expect(lay('Lay one thin coat with a soft brush, in details almost dry.')).toEqual([]);
 });
@@ -146,7 +157,7 @@ it('tells oil that would lie behind a stop, between the spreading and the paper'
       'hazard-untold',
     );
   expect(rub()).toEqual([
-    'broken.mdx:12: "Spread the same oil thinly." says "oil", but the line is not marked as one that sands finely, where the paper can reach an old layer at an edge, and no caution would stand before it; write , does: [old-film-in-reach] before the } that ends it, or a line does: [old-film-in-reach] where each of its fields has a line',
+    'broken.mdx:12: the oil of "Spread the same oil thinly." is rubbed in with paper in the next step, so the warning of old layers must come before it; write , does: [old-film-in-reach] before the } that ends it',
   ]);
   expect(rub('does: [old-film-in-reach], ')).toEqual([]);
 });

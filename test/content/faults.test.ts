@@ -7,6 +7,7 @@ import type { Issue } from '#engine/issue.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { prove } from '#engine/prove/index.ts';
+import { lessonsAreCautioned } from '#engine/prove/lessons-are-cautioned.ts';
 import { say } from '#engine/say.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
@@ -14,6 +15,7 @@ import { readWords } from '../../content/tools/hear.ts';
 import { plainWords } from '../../content/tools/plain-words.ts';
 import { reachable } from '../../content/tools/reachable.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
+import { known as real } from './real/knowledge.ts';
 
 const root = process.cwd();
 const folder = join(root, 'test/content/faults');
@@ -146,10 +148,63 @@ describe('faults of content', () => {
     const told = [...reachable(linked.value, figures, buildIndex(documentsOf(linked.value), readWords(root)))]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
-    const mend = 'sharpen its signs, its other names, or the look-alikes of its neighbors';
     expect(told).toEqual([
-      `content/defects/scorch.mdx:1: "scorch" can not be reached from what she sees (/see/); ${mend}`,
-      `content/defects/scorch.mdx:1: "scorch" can not be reached from any look-alike; ${mend}`,
+      'content/defects/scorch.mdx:1: whoever answers the questions of "What do you see?" as the signs here say does not come to "scorch": "spot" comes first; under "signs:" give "scorch" yes and "spot" no, or the other way round, for a question that tells the two apart',
+      'content/defects/scorch.mdx:1: no other flaw is said to look like "scorch"; write after "look-alikes:" the name of a flaw that it is mistaken for, for example spot',
     ]);
+  });
+
+  it('tells a name that finds other pages', () => {
+    const linked = link([...sound, ...doings]);
+    if (!linked.ok) throw new Error('the sound knowledge does not link');
+    const others = ['one', 'two', 'three', 'four'].map((id) => ({
+      id,
+      kind: 'page' as const,
+      title: 'A spot, one name, two names, three names, four names',
+      also: ['a spot', 'one name', 'two names', 'three names', 'four names'],
+      signs: [],
+      text: 'spot spot spot one name two names',
+    }));
+    const index = buildIndex(
+      [...others, ...documentsOf(linked.value).filter(({ id }) => id !== 'spot')],
+      readWords(root),
+      [],
+    );
+    const told = [...reachable(linked.value, survey(matrixOf(linked.value)), index)].map(say);
+    expect(told).toContainEqual(
+      expect.stringMatching(
+        /spot\.mdx:\d+: whoever types "A spot" into the search does not find this page among the first three, which are [a-z]+, [a-z]+, [a-z]+; put a word into it that is said of this page alone$/,
+      ),
+    );
+    expect(told).toContainEqual(
+      expect.stringMatching(
+        /: whoever types "two names" into .*; put a word into it that is said of this page alone, or take it out$/,
+      ),
+    );
+  });
+
+  it('tells which rule falls short of a step, and which one a lesson leaves out', () => {
+    const name = 'test/content/faults/no-caution.mdx';
+    const stop = sound.find(({ id }) => id === 'stop-first');
+    if (!stop) throw new Error('the stop is gone');
+    const only = { when: { any: [{ piece: ['crib', 'valuable'] }, { age: 'unknown' }] }, sure: 'yes' };
+    const cribs = {
+      ...stop,
+      id: 'cribs',
+      data: { ...(stop.data as object), hazards: ['stripper'], ...only },
+    };
+    const told = issuesWith([readEntry(root, 'remedy', name), cribs]).map(say);
+    expect(told.filter((line) => line.includes('lays on a paint stripper'))).toEqual([
+      expect.stringMatching(
+        /^test\/content\/faults\/no-caution\.mdx:15: no warning that stops people stands before the step "Take .+", which lays on a paint stripper, in this case: .*piece not told.*; content\/rules\/cribs\.mdx warns of it, but only with when: \{ any: \[\{ piece: \[crib, valuable\] \}, \{ age: unknown \}\] \} and sure: yes; change that, so that it holds in this case too$/,
+      ),
+    ]);
+    const lessons = real.lessons.map((lesson) => ({ ...lesson, rules: [] }));
+    const lacking = [...lessonsAreCautioned({ ...real, lessons })].map(say);
+    expect(lacking.length).toBeGreaterThan(10);
+    for (const line of lacking)
+      expect(line).toMatch(
+        /: no [a-z ]+ stands before the lesson ".+", which .+; add [a-z-]+ under "rules:"$/,
+      );
   });
 });

@@ -41,10 +41,10 @@ describe('the wording of the content', () => {
 
   it('tells British spelling and slips of the pen, in fields and below them', () => {
     expect(toldOf(page('The colour is right.'))).toEqual([
-      `${FILE}:3: "colour" is in no American dictionary; If it is right, add it under spelled: in content/wording.yaml`,
+      `${FILE}:3: "colour" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
     ]);
     expect(toldOf(`${page('The color is right.')}\nThe colr is wrong.\n`)).toEqual([
-      `${FILE}:8: "colr" is in no American dictionary; did you mean "color"? If it is right, add it under spelled: in content/wording.yaml`,
+      `${FILE}:8: "colr" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
     ]);
   });
 
@@ -65,7 +65,7 @@ describe('the wording of the content', () => {
 
   it('tells a slip in a part of a word with hyphens', () => {
     expect(toldOf(page('A moistrue-resistant coat.'))).toEqual([
-      `${FILE}:3: "moistrue" is in no American dictionary; If it is right, add it under spelled: in content/wording.yaml`,
+      `${FILE}:3: "moistrue" is in no American dictionary; did you mean "moisture"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
     ]);
   });
 
@@ -80,7 +80,7 @@ describe('the wording of the content', () => {
       'content/sources/x.mdx:2: "with" stands twice in a row; remove one of them',
     ]);
     expect(told('A sheet', 'An exerpt.')).toEqual([
-      'content/sources/x.mdx:4: "exerpt" is in no American dictionary; If it is right, add it under spelled: in content/wording.yaml',
+      'content/sources/x.mdx:4: "exerpt" is in no American dictionary; did you mean "excerpt"? If it is right as it stands, add it after spelled: in content/wording.yaml',
     ]);
   });
 

@@ -126,7 +126,7 @@ changes: [{ on: 2026-11-28, what: More, why: Better }, { on: 2026-11-25 }]
 
 it('tells a shared act or step that nothing uses', () => {
   expect(sharedFaults(join(process.cwd(), 'test/content/unused')).map(say)).toEqual([
-    'content/acts.yaml:4: nothing uses the kind of repair "varnish"; write its name in a remedy, or remove it',
-    'content/steps.yaml:3: nothing uses the shared step "polish-up"; write its name in a remedy, or remove it',
+    'content/acts.yaml:4: no remedy uses the kind of repair "varnish"; write as: varnish below "now:" in the remedy it is for, or delete this entry',
+    'content/steps.yaml:3: no remedy uses the shared step "polish-up"; write - polish-up under "steps:" in the remedy it is for, or delete this entry',
   ]);
 });

@@ -14,6 +14,7 @@ import { factsTable, languageTable, questionsTable, wordsTable } from '../../con
 import { leftOver } from '../../content/tools/left-over.ts';
 import { plainWords, termsTable } from '../../content/tools/plain-words.ts';
 import { planTable } from '../../content/tools/plan.ts';
+import { toldOfTheNew } from '../../content/tools/published.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { retiredFaults, retiredTable } from '../../content/tools/retired.ts';
 import { collectedTable, saidTable } from '../../content/tools/said.ts';
@@ -52,8 +53,10 @@ const KEYS: Partial<Record<EntryKind, readonly string[]>> = {
 const misspelt = (key: string): Slip => [
   new RegExp(`^${key}:`),
   (line) => line.replace(key, swapped(key)),
-  new RegExp(`there is no field "${swapped(key)}" here; did you mean "[a-z-]+"\\?`),
+  new RegExp(`there is no field "${swapped(key)}" here; did you mean "${key}"\\?$`),
 ];
+const NO_DAY =
+  /"2026-13-40", which is no day of the calendar \(there is no month 13\), stands after "on:" in change 1; write the day as year-month-day: 2026-11-28 is November 28, 2026$/;
 const COLON: Slip[2] = /holds a colon, .*put the whole text between quotes: [a-z-]+: (['"]).+\1$/;
 const COMMA: Slip[2] = /a comma cut this text in two: .*put the whole text between quotes: say: ".+, .+"$/;
 
@@ -70,6 +73,11 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
       /^ {2}stands-up: /,
       '  stands-up: yess',
       /"yess" can not stand after "stands-up:" under "signs:"; did you mean "yes"\?/,
+    ],
+    [
+      /^ {2}stands-up: /,
+      '  stands-up: mostly',
+      /"mostly" can not stand after "stands-up:" under "signs:"; write one of yes, no, mostly-yes, mostly-no, either$/,
     ],
     [/^look-alikes: \[/, 'look-alikes: [lap-mark]', /no defect "lap-mark"; did you mean "lap-marks"\?/],
     [
@@ -96,7 +104,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
       'changes: [{ on: last week }]',
       /"last week", which is no date, stands after "on:" in change 1; write the day as year-month-day/,
     ],
-    [/^changes: \[\{ on/, 'changes: [{ on: 2026-13-40 }]', /no day of the calendar \(there is no month 13\)/],
+    [/^changes: \[\{ on/, 'changes: [{ on: 2026-13-40 }]', NO_DAY],
     [
       /^also:/,
       'also: cloudy',
@@ -118,7 +126,11 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
       '    grade: comon-practice',
       /"comon-practice" can not stand after "grade:" in claim \d+; did you mean "common-practice"\?/,
     ],
-    [/^ {4}source: /, '    source: film-s7x', /no source "film-s7x"; did you mean/],
+    [
+      /^ {4}source: /,
+      '    source: film-s7x',
+      /there is no source "film-s7x"; the nearest by its letters is "film-s7" \(.+\); write that, or, if you mean another work, the name of its file in content\/sources, without \.mdx$/,
+    ],
     [/^ {4}source: /, '    sorce: film-s7', /no field "sorce" here; did you mean "source"\?/],
     [
       /^ {4}grade: common-practice/,
@@ -130,14 +142,14 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^prevent:/,
       'prevent: [unclosed',
-      /a "\[" is opened after "prevent:" and never closed; take out \[unclosed/,
+      /a "\[" is opened after "prevent:" and never closed; take out "\[unclosed"; what belongs to/,
     ],
   ],
   remedy: [
     [
       /^ {2}- \{ kind: sand, grit: /,
       (line) => line.replace(/grit: \d+/, 'grit: P180'),
-      /"P180" can not stand after "grit:" in step \d+/,
+      /"P180" can not stand after "grit:" in step \d+; did you mean "180"\?$/,
     ],
     [
       /^ {2}- \{ kind: sand, grit: /,
@@ -192,7 +204,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^prevent:/,
       "prevent: 'unclosed",
-      /a quote mark, ', is opened after "prevent:" and never closed; take out 'unclosed/,
+      /a quote mark, ', is opened after "prevent:" and never closed; take out "'unclosed"; what belongs to/,
     ],
   ],
   question: [
@@ -202,7 +214,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [/^effort: /, 'effort: easy', /"easy" can not stand after "effort:"; write 1, 2 or 3$/],
     [/^ask: /, 'ask: Is it round.', /end the question with a question mark: Is it round\?$/],
     [/^ask: /, 'ask: [', /a "\[" is opened after "ask:" and never closed; take it out/],
-    [/^usually: /, 'usually: mostly', /"mostly" can not stand after "usually:"/],
+    [/^usually: /, 'usually: mostly', /"mostly" can not stand after "usually:"; write yes or no$/],
     [/^how: [^'"]/, 'how: Look twice: near and far.', COLON],
     [
       /^ {2}- \{ when: \{ family/,
@@ -212,12 +224,12 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ {2}- \{ when: \{ family/,
       (line) => line.replace(/family: \[?[a-z-]+/, 'family: [oyl'),
-      /"oyl" is no value of "family"; did you mean "oil"\?/,
+      /"oyl" can not stand after "family:"; did you mean "oil"\?/,
     ],
     [
       /^ {2}- \{ when: /,
       (line) => line.replace(/answer: (yes|no)/, 'answer: maybe'),
-      /"maybe" can not stand after "answer:" in no\. \d+ under "known:"/,
+      /"maybe" can not stand after "answer:" in the first entry under "known:"; write yes or no$/,
     ],
   ],
   rule: [
@@ -240,7 +252,13 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [/^means: [^'"]/, 'means: Two things: one.', COLON],
     [/^term: /, 'therm: tack', /no field "therm" here; did you mean "term"\?/],
   ],
-  product: [[/^name: /, 'name: 7', /only a number, 7, stands after "name:"; write it in words/]],
+  product: [
+    [
+      /^name: /,
+      'name: 7',
+      /only a number, 7, stands after "name:"; write there the kind of coating, in the words on a can$/,
+    ],
+  ],
   lesson: [[/^title: /, 'title: [a, b]', /a list, .*, stands after "title:"; write one text/]],
 };
 
@@ -346,7 +364,7 @@ describe('a slip', () => {
           [
             /^remedy\/clear-the-mold/,
             'remedy/clear-the-mold-first: dry-the-mold',
-            /no remedy "dry-the-mold"/,
+            /there is no remedy "dry-the-mold"; did you mean "dry-out-the-mold"\?$/,
           ],
           [
             /^remedy\/test-the-bond/,
@@ -380,7 +398,7 @@ describe('a slip', () => {
           [
             /^dust-then-wipe:/,
             'dust-then-wype:',
-            /nothing uses the shared step "dust-then-wype"; did you mean "dust-then-wipe", which a remedy asks for\?/,
+            /no remedy uses the shared step "dust-then-wype"; did you mean "dust-then-wipe", which a remedy asks for\?/,
           ],
         ],
       ],
@@ -406,7 +424,11 @@ describe('a slip', () => {
           ],
         ],
       ],
-      ['choices.yaml', of(choicesTable), [[/^[a-z-]+:/, (line) => `x${line}`, /there is no field "x/]]],
+      [
+        'choices.yaml',
+        of(choicesTable),
+        [[/^[a-z-]+:/, (line) => `x${line}`, /there is no field "xpiece" here; did you mean "piece"\?$/]],
+      ],
       [
         'hear/language.yaml',
         of(languageTable),
@@ -509,18 +531,28 @@ describe('a slip', () => {
     ).toBe('');
   });
 
-  it('that names a thing almost like another is told', () => {
-    const [one] = rawContent.filter(({ kind, id }) => kind === 'remedy' && id === 'scrape-the-glue-off');
-    if (!one) throw new Error('the remedy is gone');
-    const file = 'content/remedies/scrape-off-the-glue.mdx';
-    const linked = link([...rawContent, { ...one, id: 'scrape-off-the-glue', file }], retired);
-    if (!linked.ok) throw new Error('does not link');
-    expect(
-      prove(linked.value)
+  it('that names a thing almost like another is told on the new one, or on either where none is published', () => {
+    const near = (kind: EntryKind, id: string, like: string) => {
+      const [one] = rawContent.filter((entry) => entry.kind === kind && entry.id === like);
+      if (!one) throw new Error(`${like} is gone`);
+      const file = `content/${FOLDERS[kind]}/${id}.mdx`;
+      const linked = link([...rawContent, { ...one, id, file }], retired);
+      if (!linked.ok) throw new Error('does not link');
+      return toldOfTheNew(prove(linked.value), folder)
         .filter(({ code }) => code === 'near-name')
-        .map(say),
-    ).toContain(
-      'content/remedies/scrape-the-glue-off.mdx:1: the remedy "scrape-the-glue-off" is named almost like "scrape-off-the-glue"; use that one, or name this one by what tells it apart',
+        .map(say);
+    };
+    const { name } = known.get('remedy', 'scrape-the-glue-off');
+    expect(new Set(near('remedy', 'scrape-off-the-glue', 'scrape-the-glue-off'))).toEqual(
+      new Set([
+        `content/remedies/scrape-off-the-glue.mdx:1: there is a remedy almost of this name already, "scrape-the-glue-off" (${name}); use that one and delete this file, or rename this file by what tells it apart`,
+      ]),
+    );
+    const { ask } = known.get('question', 'a-drop-landed');
+    expect(new Set(near('question', 'drop-landed', 'a-drop-landed'))).toEqual(
+      new Set([
+        `content/questions/drop-landed.mdx:1: the question "drop-landed" is named almost like "a-drop-landed" (${ask}); keep the older one, and delete the newer file, or rename it by what tells it apart`,
+      ]),
     );
   });
 });

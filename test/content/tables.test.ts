@@ -48,7 +48,7 @@ describe('the tables', () => {
   it('tell a dead source with its line and the nearest', () => {
     const { told, line } = spoiled('plan', 'source: film-s135 }', 'source: film-s1355 }');
     expect(told).toEqual([
-      `content/plan.yaml:${line}: there is no source "film-s1355"; did you mean "film-s135"?`,
+      `content/plan.yaml:${line}: there is no source "film-s1355"; the nearest by its letters is "film-s135" (${known.get('source', 'film-s135').title}); write that, or, if you mean another work, the name of its file in content/sources, without .mdx`,
     ]);
   });
 
@@ -86,7 +86,7 @@ describe('the tables', () => {
     const value = spoiled('care', 'until: light-use, say', 'until: soon, say');
     expect(value.told).toHaveLength(1);
     expect(value.told[0]).toContain(
-      `content/care.yaml:${value.line}: "soon" can not stand after "until:" in no. 2 under "not-yet:"; write one of hand-over`,
+      `content/care.yaml:${value.line}: "soon" can not stand after "until:" in the second entry under "not-yet:"; write one of hand-over`,
     );
     const misspelt = spoiled('care', 'promise:\n', 'promises:\n');
     expect(misspelt.told.join('\n')).toContain('"promises" here; did you mean "promise"?');
@@ -101,7 +101,7 @@ describe('the tables', () => {
     expect(missing.told.join('\n')).toMatch(/content\/plan.yaml:\d+: .*no-film/);
     const other = spoiled('plan', 'micrometers: 125, say', 'micrometers: 120, say');
     expect(other.told).toEqual([
-      `content/plan.yaml:${other.line}: what does not fit stands after "too-thick:" under "sanding:"; name the same thickness after say: and after micrometers:`,
+      `content/plan.yaml:${other.line}: the words after say: tell 125 µm and micrometers: is 120, after "too-thick:" under "sanding:"; write the same in both`,
     ]);
   });
 

@@ -78,7 +78,7 @@ describe('the words of a touch', () => {
 });
 
 const MEND =
-  'say what the film does by itself and when to look again; what hands do then goes under "steps:"';
+  'say here only what the film does by itself and when to look again; what hands do belongs in a remedy, under "steps:"';
 
 describe('a touch is refused', () => {
   const spoiled = (id: string, change: (data: Record<string, unknown>) => object) => {
@@ -107,15 +107,21 @@ describe('a touch is refused', () => {
   it('in what is said of a film that may stay as it is', () => {
     const tree = { leave: 'It is only dust. Wipe it off and leave it.' };
     const told = spoiled('bubbles', (data) => ({ ...data, tree }));
-    expect(told).toHaveLength(1);
-    expect(told[0]).toContain(
-      '"Wipe it off" sends a hand to the film where it is left as it is, whatever its stage',
-    );
+    expect(told).toEqual([
+      expect.stringMatching(
+        /^content\/defects\/bubbles\.mdx:\d+: "Wipe it off" sends a hand to the film after "leave:", where it is left alone; take the words out, or write remedy: and the name of a repair that says it, in place of leave: and its words$/,
+      ),
+    ]);
   });
 
   it('in the words of a verdict that leaves it alone', () => {
     expect(spoiled('wait', (data) => ({ ...data, say: 'It is nearly dry. Press it flat now.' }))).toEqual([
       `content/doings/wait.mdx:3: "Press it flat now" sends a hand to the film under the verdict "Let it dry on"; ${MEND}`,
+    ]);
+    expect(spoiled('wait', (data) => ({ ...data, again: 'Rub it down and look again.' }))).toEqual([
+      expect.stringContaining(
+        `: "Rub it down" sends a hand to the film under the verdict "Let it dry on"; ${MEND}`,
+      ),
     ]);
   });
 
@@ -125,7 +131,7 @@ describe('a touch is refused', () => {
   setting:
     do: leave
     say: Press the lip flat with a finger.
-    not: Do not hurry.
+    not: Peel it off.
   recoatable: { do: repair }
 oil:
   wet: { do: wipe-back, say: Wipe it off until a cloth stays dry., not: Do not leave it. }
@@ -135,6 +141,7 @@ wax:
 `;
     expect(sharedFaults(textsWith('content/acts.yaml', acts)).map(say)).toEqual([
       `content/acts.yaml:5: "Press the lip flat with" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
+      'content/acts.yaml:6: after "not:" stands an order to touch the film, "Peel it off", where "do: leave" leaves it alone (setting); begin that sentence with Do not: Do not peel it off',
       `content/acts.yaml:10: "Wipe it off" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
     ]);
   });

@@ -13,7 +13,8 @@ const told = (text: string): string | undefined => {
 };
 
 const QUOTE = 'put the whole text between quotes';
-const AROUND = 'put quotes round the whole text, other ones than it holds';
+const AROUND = 'quotes round the whole text';
+const FIRST = 'the first line must be three hyphens and nothing else: ---';
 
 const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[] = [
   ['often: common\nsigns\n  round: yes\n', 3, 'a colon is missing after "signs"; write signs:'],
@@ -32,12 +33,12 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
   [
     'prevent: [unclosed\n  - a\nclaims: []\n',
     2,
-    'a "[" is opened after "prevent:" and never closed; take out [unclosed: what belongs to "prevent:" stands on the lines below',
+    'a "[" is opened after "prevent:" and never closed; take out "[unclosed"; what belongs to "prevent:" stands on the lines below',
   ],
   [
     "prevent: 'unclosed\n  - it's\nclaims: []\n",
     2,
-    'a quote mark, \', is opened after "prevent:" and never closed; take out \'unclosed: what belongs to "prevent:" stands on the lines below',
+    'a quote mark, \', is opened after "prevent:" and never closed; take out "\'unclosed"; what belongs to "prevent:" stands on the lines below',
   ],
   [
     'name: a\nkind: "article\n',
@@ -63,29 +64,54 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
   [
     'looks: one two\n  three: four\n',
     2,
-    '"one two" stands after "looks:", and what belongs to "looks:" follows on the lines below; take out "one two" or the lines below; a text of several lines stands between quotes',
+    `the text after "looks:" goes on in the next line, where "three:" was read as a field of its own; ${QUOTE}: looks: "one two three: four"`,
+  ],
+  [
+    'looks: one two\n  and three: four\n  five\n',
+    2,
+    `the text after "looks:" goes on in the next line, where "and three:" was read as a field of its own; ${QUOTE}: looks: "one two and three: four five"`,
+  ],
+  [
+    'now: none\n  wet: { do: leave }\n',
+    2,
+    '"none" stands after "now:", and what belongs to "now:" follows on the lines below; take out "none", or take out the lines below',
   ],
   [
     "say: 'don't touch'\n",
     2,
-    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: "don't touch"`,
+    `the quote that is opened after "say:" ends before the text does; put double ${AROUND}: say: "don't touch"`,
   ],
   [
     'say: "Big" spots\n',
     2,
-    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: '"Big" spots'`,
+    `the quote that is opened after "say:" ends before the text does; put single ${AROUND}: say: '"Big" spots'`,
   ],
   [
     'say: "Big" it\'s\n',
     2,
-    `the quote that is opened after "say:" ends before the text does; ${AROUND}: say: '"Big" it''s'`,
+    `the quote that is opened after "say:" ends before the text does; put single ${AROUND}: say: '"Big" it''s'`,
   ],
   [
     'a: { say: "Big" spots }\n',
     2,
-    `the quote that is opened after "say:" ends before the text does; ${AROUND}`,
+    `the quote that is opened after "say:" ends before the text does; put single ${AROUND}: say: '"Big" spots'`,
+  ],
+  [
+    'a: { say: "Big" spots, not: x }\n',
+    2,
+    `the quote that is opened after "say:" ends before the text does; put single ${AROUND}: say: '"Big" spots'`,
+  ],
+  [
+    'also: ["Big" spots, x]\n',
+    2,
+    'the quote that is opened after "also:" ends before the text does; put quotes round the whole text, single ones where it holds double ones',
   ],
   ['say: *not* now\n', 2, `a text can not begin with * (after "say:"); ${QUOTE}: say: "*not* now"`],
+  [
+    'a: { say: *not* now, not: x }\n',
+    2,
+    `a text can not begin with * (after "say:"); ${QUOTE}: say: "*not* now"`,
+  ],
   ['say: @home\n', 2, `a text can not begin with @ (after "say:"); ${QUOTE}: say: "@home"`],
   [
     'say: Look: here\n',
@@ -111,7 +137,7 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
   [
     'now:\n  wet: x\n not: y\n',
     4,
-    'this line is set in otherwise than its neighbors; write it like the lines around it: fields that belong together begin at the same place, and no bracket, quote, colon or comma is missing or too much',
+    '"not:" is set in by one space, and "wet:" above it is set in by two spaces; begin both at the same place',
   ],
   ['now:\n\twet: x\n', 3, 'this line begins with a tab; write spaces in its place'],
   [
@@ -133,15 +159,18 @@ describe('a file that can not be read', () => {
 
   it('gives a line to write that can be read and says the same', () => {
     const written = SLIPS.flatMap(([yaml, , sentence]) => {
-      const [, field, line] = /(?:quotes|holds): (([a-z]+): .+)$/.exec(sentence)?.slice(0, 3) ?? [];
+      const [, field, line] = /(?:quotes|text): (([a-z]+): .+)$/.exec(sentence)?.slice(0, 3) ?? [];
       return field && line && /^[a-z]+: [^{]/.test(yaml) ? [[yaml, field] as const] : [];
     });
     expect(written.length).toBeGreaterThan(4);
     for (const [yaml, line] of written) {
       const { data, broken } = parseFrontMatter(`---\n${line}\n---\n`);
       expect(broken, line).toBeUndefined();
-      const text = yaml.slice(yaml.indexOf(': ') + 2).trim();
-      expect([text, text.slice(1, -1)]).toContain((data as { say: string }).say);
+      const text = yaml
+        .slice(yaml.indexOf(': ') + 2)
+        .trim()
+        .replaceAll(/\n\s*/g, ' ');
+      expect([text, text.slice(1, -1)]).toContain(Object.values(data as object)[0]);
     }
   });
 
@@ -151,9 +180,13 @@ describe('a file that can not be read', () => {
       '---\nname: a\n',
       'the fields at the top of this file have no end; write a line of three hyphens, ---, below the last of them',
     ],
+    ['name: a\n', `${FIRST}; write it above "name: a", and write the same line again below the last field`],
+    ['\nname: a\n---\n', `${FIRST}; write it above "name: a"`],
+    ['Some words\n---\nname: a\n---\n', `${FIRST}; delete what stands above it: "Some words"`],
+    ['\n---\nname: a\n---\n', `${FIRST}; delete the empty lines above it`],
     [
-      'name: a\n',
-      'the fields at the top of this file are missing; begin with a line ---, then the fields, a line each, then a line --- again; copy the top of another file of the same folder',
+      '\n',
+      'there are no fields at the top of this file; copy all that stands in another file of the same folder, and put your own words in',
     ],
   ])('is told of the lines of its top: %j', (text, sentence) =>
     expect(told(text)).toBe(`page.mdx:1: ${sentence}`),

@@ -84,7 +84,7 @@ const BROKEN: Readonly<Record<string, readonly [steps: readonly string[], senten
   ],
   'once more before once': [
     [WAIT, '{ kind: scrape, tool: razor, say: Shave it once more. }', SAND, VACUUM, COAT, WAIT, LOOK],
-    'broken.mdx:12: "Shave it once more." comes before it was done once; move it below the step that does it first',
+    'broken.mdx:12: "Shave it once more." says once more, but nothing above it does that; take "once more" out, or add the step that does it first above this one',
   ],
   'what repeats, below something else': [
     [

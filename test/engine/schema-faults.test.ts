@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { nearest, nearestId } from '#engine/nearest.ts';
+import { say } from '#engine/say.ts';
 import { schemaFaults } from '#engine/schema-faults.ts';
 
 const told = (schema: z.ZodType, value: unknown): string[] => {
@@ -36,13 +37,14 @@ describe('a value that does not fit', () => {
     ['write the year first: 2026-11-28', z.iso.date(), '28.11.2026'],
     ['write the year first: 2026-11-28', z.iso.date(), '11/28/2026'],
     ['write 2026-01-05', z.iso.date(), '2026-1-5'],
-    ['write the day as year-month-day; 2026-11-28 is November 28, 2026', z.iso.date(), '2026-02-30'],
-    ['write the day as year-month-day; 2026-11-28 is November 28, 2026', z.iso.date(), 2026],
+    ['write the day as year-month-day: 2026-11-28 is November 28, 2026', z.iso.date(), '2026-02-30'],
+    ['write the day as year-month-day: 2026-11-28 is November 28, 2026', z.iso.date(), 2026],
     ['write a whole number', z.number().int(), 1.5],
     ['write a multiple of 5', z.number().multipleOf(5), 3],
-    ['write it in words, or put it between quotes: at: "3"', z.string(), 3],
-    ['write it in words', z.string().min(4), 3],
-    ['write one text, without them', z.string(), ['a', 'b']],
+    ['write a text there, or put it between quotes: at: "3"', z.string(), 3],
+    ['write a text there', z.string().min(4), 3],
+    ['write there its name on a can', z.string().min(4).describe('Its name on a can. No brand.'), 3],
+    ['write one text, without the brackets or hyphens', z.string(), ['a', 'b']],
     ['write it there', z.string(), null],
     ['write a number', z.number(), null],
     ['write true or false', z.boolean(), 3],
@@ -63,6 +65,32 @@ describe('a value that does not fit', () => {
     ['write one word: cloudy', z.string().regex(/^[a-z]+$/, 'write one word'), 'Cloudy!'],
   ];
   it.each(CASES)('is told: %s', (message, schema, value) => expect(told(schema, value)).toEqual([message]));
+});
+
+it('tells what is wrong with a row, where the schema says it before what to write', () => {
+  const pair = z.tuple([z.number(), z.number()]);
+  const whole = z.strictObject({
+    at: pair.refine(([from, to]) => from <= to, 'write the smaller number first'),
+    row: z
+      .strictObject({ a: z.number() })
+      .refine(({ a }) => a > 1, 'a: is 1 and b: is 2; write the same in both'),
+  });
+  const value = { at: [2, 1], row: { a: 1 } };
+  const { error } = whole.safeParse(value);
+  if (!error) throw new Error('it fits');
+  expect(schemaFaults(error, value, whole).map(({ fault }) => say({ file: 'x', line: 1, ...fault }))).toEqual(
+    [
+      'x:1: "[2, 1]" can not stand after "at:"; write the smaller number first',
+      'x:1: a: is 1 and b: is 2, after "row:"; write the same in both',
+    ],
+  );
+});
+
+describe('a word that goes on in several ways', () => {
+  it('is taken for none of them', () => {
+    expect(nearest('mostly', ['yes', 'mostly-yes', 'mostly-no'])).toBeUndefined();
+    expect(nearest('mostly-n', ['yes', 'mostly-yes', 'mostly-no'])).toBe('mostly-no');
+  });
 });
 
 describe('an id that is not there', () => {

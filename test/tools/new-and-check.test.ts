@@ -25,7 +25,7 @@ describe('new', () => {
   };
   /** What only the author knows: where it is linked from, how it looks, and what tells it from the others. */
   const AUTHORS =
-    /no flaw (?:leads to|asks)|no claim rests on|no picture is described|can not be reached|reads at US grade|is what the template left/;
+    /no flaw (?:leads to|asks)|no claim rests on|no picture is described|reads at US grade|is what the template left/;
 
   itAtLength(
     'writes files of every kind that link as they stand, but for what only the author knows',

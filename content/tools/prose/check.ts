@@ -35,7 +35,15 @@ export const proseFaults = (root: ContentRoot): readonly Issue[] => {
   if (!table.ok) return table.issues;
   const stale = table.value['of-others'].flatMap(({ file }, at): Issue[] =>
     textOf(root, file) === undefined
-      ? [{ file: FILE, line: table.lineOf(['of-others', at]), code: 'needless-exception', of: file }]
+      ? [
+          {
+            file: FILE,
+            line: table.lineOf(['of-others', at]),
+            code: 'needless-exception',
+            what: `the exception for ${file} is no longer needed`,
+            mend: 'remove it',
+          },
+        ]
       : [],
   );
   return [...stale, ...wordedOtherwise(root, table.value)];

@@ -11,6 +11,9 @@ const PROJECT = dirname(findPackageJSON('../..', import.meta.url) ?? process.cwd
 const TRIE = join(dirname(require.resolve('@cspell/dict-en_us/cspell-ext.json')), 'en_US.trie.gz');
 const FILE = join(PROJECT, 'node_modules/.cache/halfdry-words.json');
 
+/** As many are looked at of what is spelled like a word. */
+const LIKE = 8;
+
 type Kept = {
   readonly version: string;
   readonly right: readonly string[];
@@ -51,9 +54,17 @@ const keep = (kept: Kept): void => {
   }
 };
 
-const opened = (): ((word: string) => boolean) => {
-  const trie = decodeTrie(gunzipSync(readFileSync(TRIE)));
-  return (word) => trie.has(word) || trie.has(word.toLowerCase());
+const opened = () => decodeTrie(gunzipSync(readFileSync(TRIE)));
+
+/** What the dictionary has that is spelled like each of some words, the likest first. */
+export const likeIn = (words: Iterable<string>): ReadonlyMap<string, readonly string[]> => {
+  const trie = opened();
+  return new Map(
+    [...words].map((word) => [
+      word,
+      trie.suggest(word.toLowerCase(), { numSuggestions: LIKE, changeLimit: 3, includeTies: false }),
+    ]),
+  );
 };
 
 /** Those of `words` that no American dictionary has. */
@@ -63,7 +74,8 @@ export const notAmerican = (words: ReadonlySet<string>): ReadonlySet<string> => 
   const [right, wrong] = [new Set(kept.right), new Set(kept.wrong)];
   const fresh = [...words].filter((word) => !right.has(word) && !wrong.has(word));
   if (fresh.length) {
-    const has = opened();
+    const trie = opened();
+    const has = (word: string) => trie.has(word) || trie.has(word.toLowerCase());
     for (const word of fresh) (has(word) ? right : wrong).add(word);
     keep({ version, right: [...right], wrong: [...wrong] });
   }

@@ -1,7 +1,7 @@
 import type { Fault, Issue } from '#engine/issue.ts';
 import { nearest } from '#engine/nearest.ts';
 import type { ContentRoot } from '../files.ts';
-import { notAmerican } from './dictionary.ts';
+import { likeIn, notAmerican } from './dictionary.ts';
 import { claimedIn, unclaimedIn } from './figures.ts';
 import { lineAt, type Prose, proseOf } from './texts.ts';
 import { bareFigures, unitFaults } from './units.ts';
@@ -30,15 +30,22 @@ const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[]
   const wrong = notAmerican(bare);
   if (wrong.size === 0) return [];
   const right = [...bare].filter((word) => !wrong.has(word));
+  const like = likeIn(wrong);
+  const meant = (word: string): string | undefined => {
+    const bare = bareWord(word);
+    // A letter is left out more often than put in: of words that are as near, the longest, and one that is used here.
+    const all = [...right, ...(like.get(bare) ?? [])].sort((one, other) => other.length - one.length);
+    const one = nearest(bare.toLowerCase(), all);
+    return one && /^[A-Z]/.test(word) ? one.replace(/^./, (first) => first.toUpperCase()) : one;
+  };
   return texts.flatMap(({ prose, words }) =>
     [...words]
       .filter((word) => wrong.has(bareWord(word)))
       .flatMap((word) => {
         const places = partsOf(prose.text, word);
         if (!places.length) return [];
-        const meant = nearest(bareWord(word).toLowerCase(), right);
         return places.map(
-          ({ at }): Placed => ({ prose, at, fault: { code: 'misspelt', word, nearest: meant } }),
+          ({ at }): Placed => ({ prose, at, fault: { code: 'misspelt', word, nearest: meant(word) } }),
         );
       }),
   );
