@@ -20,7 +20,7 @@ it.skipIf(!known)('advises nothing that a source forbids', () => {
   expect(harm).toEqual([]);
 });
 
-/** Measured on 29 November 2026: 211 of 227 and 82 of 94. What is left says too little for one repair, or waits where the source acts. */
+/** Measured on 29 November 2026: 319 of 323 and 171 of 174. What is left waits where the source acts on a film that sets, or rubs where it strips. */
 it.skipIf(!known)('reaches what the source does, and its cause, as often as it did', () => {
   if (!known) return;
   const cases = readTroubles('open').map(
@@ -29,9 +29,9 @@ it.skipIf(!known)('reaches what the source does, and its cause, as often as it d
   const right = cases.filter((one) =>
     isAcceptable(known, advise(known, one, one.defect, caseOf(one)), one.acceptable, one.stops),
   );
-  expect(right.length / cases.length).toBeGreaterThanOrEqual(0.92);
+  expect(right.length / cases.length).toBeGreaterThanOrEqual(0.97);
   const caused = cases.filter(({ cause }) => cause);
   expect(caused.filter((one) => namesTheCause(known, one)).length / caused.length).toBeGreaterThanOrEqual(
-    0.86,
+    0.95,
   );
 });
