@@ -1,3 +1,6 @@
+import { type Lay, STRAIGHT } from './light.ts';
+import type { Along } from './wood/vessels.ts';
+
 /** How a patch of surface is cut into pixels. */
 export type Grid = {
   columns: number;
@@ -28,6 +31,10 @@ export type Board = Grid & {
   amber: number;
   /** Roughness where no film lies. */
   bareRoughness: number;
+  /** Open pores of the wood, for what lies in them; none in paint. */
+  pores: readonly Along[];
+  /** How it lies under the light. */
+  lay: Lay;
 };
 
 /** An empty board; its height follows from the shape of the picture. */
@@ -50,6 +57,8 @@ export const blankBoard = (widthMm: number, columns: number, rows: number): Boar
     veil: [1, 1, 1],
     amber: 0,
     bareRoughness: 0.28,
+    pores: [],
+    lay: STRAIGHT,
   };
 };
 
@@ -62,6 +71,36 @@ export const everywhere = (
     for (let column = 0; column < columns; column++, i++)
       visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);
   }
+};
+
+/** Pixels between the places at which a slow change is worked out. */
+const SLOW = 6;
+
+/** A map of what changes slowly from place to place (mm): worked out here and there, and straight in between. */
+export const slowly = (
+  { columns, rows, pitch }: Grid,
+  value: (x: number, y: number) => number,
+): Float32Array => {
+  const out = new Float32Array(columns * rows);
+  const knots = Math.ceil(columns / SLOW) + 1;
+  const lineAt = (row: number) =>
+    Float64Array.from({ length: knots }, (_, knot) =>
+      value((knot * SLOW + 0.5) * pitch, (row + 0.5) * pitch),
+    );
+  let upper = lineAt(0);
+  let lower = lineAt(SLOW);
+  for (let row = 0, i = 0; row < rows; row++) {
+    const down = (row % SLOW) / SLOW;
+    if (row > 0 && down === 0) [upper, lower] = [lower, lineAt(row + SLOW)];
+    for (let column = 0; column < columns; column++, i++) {
+      const knot = Math.floor(column / SLOW);
+      const on = column / SLOW - knot;
+      const above = upper[knot]! + (upper[knot + 1]! - upper[knot]!) * on;
+      const below = lower[knot]! + (lower[knot + 1]! - lower[knot]!) * on;
+      out[i] = above + (below - above) * down;
+    }
+  }
+  return out;
 };
 
 /** Adds to the relief, µm. */

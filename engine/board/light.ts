@@ -1,3 +1,5 @@
+import { between, random } from './noise.ts';
+
 export type LightAngles = { azimuthDegrees: number; elevationDegrees: number };
 export type LightChoice = LightAngles | 'facing' | 'raking';
 
@@ -5,6 +7,51 @@ export type LightChoice = LightAngles | 'facing' | 'raking';
 const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
   facing: { azimuthDegrees: 118, elevationDegrees: 58 },
   raking: { azimuthDegrees: 142, elevationDegrees: 14 },
+};
+
+/** How a board lies on the bench: no two are put down alike under the window. */
+export type Lay = {
+  /** How far the board is turned, degrees. */
+  turn: number;
+  /** How far off the middle the window is mirrored, as slopes towards it and across. */
+  near: number;
+  aside: number;
+  /** Where the window's bars cross, as slopes from its middle. */
+  bar: number;
+  crossBar: number;
+  /** Borders of lit and dark things in the room: their direction (x, y), place and step in brightness, four a border. */
+  edges: Float64Array;
+};
+
+const EDGES = 3;
+
+export const STRAIGHT: Lay = {
+  turn: 0,
+  near: 0,
+  aside: 0,
+  bar: 0.036,
+  crossBar: 1,
+  edges: new Float64Array(4 * EDGES),
+};
+
+/** A lay of its own for each start. */
+export const layFrom = (from: number): Lay => {
+  const next = random(from);
+  const edges = new Float64Array(4 * EDGES);
+  for (let n = 0; n < EDGES; n++) {
+    // Walls, doors and shelves stand upright or level, and look a little askew.
+    const turn = (n === 0 ? 0 : Math.PI / 2) + between(next, -0.3, 0.3);
+    edges.set([Math.cos(turn), Math.sin(turn), between(next, 0.08, 0.24), between(next, -1, 1)], 4 * n);
+    if (n > 0) edges[4 * n + 2] = between(next, -0.09, 0.09);
+  }
+  return {
+    turn: between(next, -16, 12),
+    near: between(next, -0.03, 0.03),
+    aside: between(next, -0.07, 0.07),
+    bar: between(next, -0.03, 0.04),
+    crossBar: between(next, -0.08, 0.08),
+    edges,
+  };
 };
 
 /** A window beside the board, as the eye above the board meets it. Lengths in board widths, tilts as slopes. */
@@ -20,9 +67,13 @@ export type Light = {
   tiltGrowth: number;
   halfAlong: number;
   halfAcross: number;
-  /** The glazing bar that parts the window: its slope from the window's middle, and half its width. */
+  /** The glazing bars that part the window: their slopes from the window's middle, and half their width. */
   bar: number;
+  crossBar: number;
   halfBar: number;
+  /** How far aside of the middle the window is mirrored. */
+  aside: number;
+  edges: Float64Array;
   /** Brightness of the window, and of the room, as mirrored. */
   window: number;
   room: number;
@@ -43,9 +94,9 @@ const LOW = 14;
 const HIGH = 58;
 
 /** @param choice elevation is held between 6° and 85° */
-export const lightFrom = (choice: LightChoice): Light => {
+export const lightFrom = (choice: LightChoice, lay: Lay = STRAIGHT): Light => {
   const { azimuthDegrees, elevationDegrees } = typeof choice === 'string' ? NAMED[choice] : choice;
-  const azimuth = (azimuthDegrees * Math.PI) / 180;
+  const azimuth = ((azimuthDegrees + lay.turn) * Math.PI) / 180;
   const elevation = (Math.min(85, Math.max(6, elevationDegrees)) * Math.PI) / 180;
   const high = Math.min(1, Math.max(0, (elevationDegrees - LOW) / (HIGH - LOW)));
   const mixed = (low: number, top: number) => low + (top - low) * high;
@@ -55,20 +106,23 @@ export const lightFrom = (choice: LightChoice): Light => {
     sine: Math.sin(elevation),
     cosine: Math.cos(elevation),
     tangent: Math.tan(elevation),
-    nearTilt: mixed(-0.03, 0.0),
-    tiltGrowth: mixed(0.24, 0.24),
-    halfAlong: mixed(0.085, 0.06),
-    halfAcross: mixed(0.3, 0.13),
-    bar: mixed(0.036, 0.024),
+    nearTilt: mixed(-0.045, 0.0) + lay.near,
+    tiltGrowth: 0.24,
+    halfAlong: mixed(0.075, 0.06),
+    halfAcross: mixed(0.17, 0.1),
+    bar: lay.bar,
+    crossBar: lay.crossBar,
     halfBar: 0.0045,
-    window: mixed(2.7, 5.5),
+    aside: lay.aside,
+    edges: lay.edges,
+    window: mixed(2.1, 5.5),
     lampTilt: mixed(0.2, 0.3),
     lamp: mixed(60, 60),
-    room: mixed(0.12, 0.16),
-    wall: mixed(0.3, 0.7),
-    ambient: mixed(0.22, 0.45),
-    level: mixed(0.62, 0.98),
-    fall: mixed(0.5, 0.12),
+    room: mixed(0.16, 0.2),
+    wall: mixed(0.15, 0.55),
+    ambient: mixed(0.24, 0.45),
+    level: mixed(0.88, 0.98),
+    fall: mixed(0.5, 0.14),
     incidence: mixed(0.47, 0.9),
   };
 };

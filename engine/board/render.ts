@@ -3,8 +3,9 @@ import { layBase } from './base.ts';
 import { apply } from './features.ts';
 import { type Board, blankBoard } from './field.ts';
 import { layFilm } from './film.ts';
-import { type LightChoice, lightFrom } from './light.ts';
+import { type LightChoice, layFrom, lightFrom } from './light.ts';
 import { start } from './noise.ts';
+import { pieceOf } from './piece.ts';
 import type { Pixels } from './pixels.ts';
 import { drawScaleBar } from './scale-bar.ts';
 import { shade } from './shade.ts';
@@ -26,9 +27,11 @@ export function* boardInSteps(
   rows: number,
 ): Generator<undefined, Board> {
   const board = blankBoard(recipe['width-mm'], columns, rows);
-  layBase(board, recipe.base, start(recipe.seed, 1));
+  const piece = pieceOf(recipe);
+  board.lay = layFrom(start(piece, 3));
+  layBase(board, recipe.base, start(piece, 1));
   yield;
-  layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(recipe.seed, 2));
+  layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(piece, 2));
   for (const [n, feature] of recipe.features.entries()) {
     yield;
     apply(board, feature, start(recipe.seed, n + 10));
@@ -47,7 +50,7 @@ export const lightBoard = (board: Board, light: LightChoice, scaleBar = false): 
     height: board.rows,
     data: new Uint8ClampedArray(board.columns * board.rows * 4),
   };
-  shade(board, lightFrom(light), picture.data);
+  shade(board, lightFrom(light, board.lay), picture.data);
   if (scaleBar) drawScaleBar(picture, board.widthMm);
   return picture;
 };

@@ -13,8 +13,20 @@ const WETTED_UM = 4;
 /** Half width of the lit wall around the window, and of the lamp, as slopes. */
 const WALL = 0.1;
 const LAMP = 0.035;
+/** Half width of the borders of things in the room: they stand out of focus. */
+const EDGE = 0.012;
 /** Relief shades what lies under a thin film fully; under a film this thick (µm) by half, as light spreads in it. */
 const CLEAR_UM = 180;
+/** The window is wide: what leans away from it darkens little by little, over about this much of full light. */
+const DUSK = 0.5;
+const FULL = (1 + Math.sqrt(1 + DUSK * DUSK)) / 2;
+/** Light reaches the bottom of a narrow hollow less: so much a step in slope, and at most. */
+const HOLLOW = 0.7;
+const MOST_HOLLOW = 0.22;
+/** A lens lets less light through to the corners of the picture. */
+const CORNERS = 0.16;
+/** Light of the sky is cooler than that of the room. */
+const SKY = [0.96, 1, 1.06] as const;
 
 /** Fills `out` (RGBA) with the board as seen in this light. */
 export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
@@ -30,7 +42,10 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
     halfAlong,
     halfAcross,
     bar,
+    crossBar,
     halfBar,
+    aside,
+    edges,
     ambient,
     level,
     fall,
@@ -68,26 +83,43 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const dark = shadow[i]!;
 
       const slope2 = sx * sx + sy * sy;
-      let lit =
-        ((1 + tilt * ratio * (CLEAR_UM / (CLEAR_UM + film[i]!))) / Math.sqrt(1 + slope2)) * (1 - dark);
-      lit = lit < 0 ? 0 : lit > 1.6 ? 1.6 + (lit - 1.6) * 0.25 : lit;
-      const light0 = level * (1 + fall * (0.5 - far)) * (ambient * (1 - 0.45 * dark) + direct * lit);
+      const facing = (1 + tilt * ratio * (CLEAR_UM / (CLEAR_UM + film[i]!))) / Math.sqrt(1 + slope2);
+      let lit = ((facing + Math.sqrt(facing * facing + DUSK * DUSK)) / (2 * FULL)) * (1 - dark);
+      if (lit > 1.5) lit = 1.5 + (lit - 1.5) / (1 + 1.4 * (lit - 1.5));
+      const hollow = Math.min(MOST_HOLLOW, Math.max(0, HOLLOW * (bendX + bendY)));
+      const midX = column / columns - 0.46;
+      const midY = row / rows - 0.52;
+      const lens = 1 - CORNERS * 2 * (midX * midX + midY * midY);
+      const light0 =
+        lens *
+        level *
+        (1 + fall * (0.5 - far)) *
+        (ambient * (1 - 0.5 * dark) + direct * lit) *
+        (1 - 0.6 * hollow);
 
       const r0 = roughness[i]!;
       const spread = r0 * r0 + LENS * LENS + 0.2 * (bendX * bendX + bendY * bendY);
       const middle = light.nearTilt + light.tiltGrowth * far - tilt;
-      const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist;
+      const sideways = 0.2 * ((column * -ty + row * tx - acrossMid) / reach) - twist + aside;
       const gleam =
         (slopesBetween(middle - halfAlong, middle + halfAlong, spread) -
           slopesNear(middle - bar, halfBar, spread)) *
-        slopesBetween(sideways - halfAcross, sideways + halfAcross, spread);
+        (slopesBetween(sideways - halfAcross, sideways + halfAcross, spread) -
+          slopesNear(sideways - crossBar, halfBar, spread));
       const p1 = middle + light.lampTilt;
       const near = spread + LAMP * LAMP;
       const spark = (LAMP * LAMP * near) / (near + p1 * p1 + sideways * sideways) ** 2;
+      let around = 1 + Math.max(-0.5, Math.min(0.5, tilt));
+      for (let e = 0; e < edges.length; e += 4) {
+        const beyond = middle * edges[e]! + sideways * edges[e + 1]! - edges[e + 2]!;
+        around += (edges[e + 3]! * beyond) / Math.sqrt(beyond * beyond + spread + EDGE * EDGE);
+      }
       const glare =
-        (mirrored * gleam + lamp * spark + (wall * WALL * WALL) / (WALL * WALL + spread + middle * middle)) *
+        lens *
+        (1 - hollow) *
+        ((mirrored * gleam + lamp * spark + (wall * WALL * WALL) / (WALL * WALL + spread + middle * middle)) *
           (1 - 0.8 * dark) +
-        room * (1 + Math.max(-0.5, Math.min(0.5, tilt)));
+          (room * Math.max(0.1, around)) / (1 + spread));
 
       const um = film[i]!;
       const s = haze[i]!;
@@ -96,9 +128,9 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       let u = blue[i]!;
       if (um < WETTED_UM) {
         const dry = 1 - um / WETTED_UM;
-        r += dry * (0.05 + 0.22 * r) * (1 - r);
-        g += dry * (0.05 + 0.22 * g) * (1 - g);
-        u += dry * (0.05 + 0.22 * u) * (1 - u);
+        r += dry * (0.025 + 0.28 * r) * (1 - r);
+        g += dry * (0.025 + 0.28 * g) * (1 - g);
+        u += dry * (0.025 + 0.28 * u) * (1 - u);
       }
       if (amber > 0) {
         r *= doublePass(densityR, um);
@@ -112,9 +144,9 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       }
       const body = through * light0;
       const o = i * 4;
-      out[o] = toByte(r * body + glare);
-      out[o + 1] = toByte(g * body + glare);
-      out[o + 2] = toByte(u * body + glare * 1.02);
+      out[o] = toByte(r * body + glare * SKY[0]);
+      out[o + 1] = toByte(g * body + glare * SKY[1]);
+      out[o + 2] = toByte(u * body + glare * SKY[2]);
       out[o + 3] = 255;
     }
   }

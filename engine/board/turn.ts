@@ -24,7 +24,7 @@ export function* turnableInSteps(
   const board = yield* boardInSteps(recipe, width, height);
   const picture: Pixels = { width, height, data: new Uint8ClampedArray(width * height * 4) };
   return (light) => {
-    shade(board, lightFrom(light), picture.data);
+    shade(board, lightFrom(light, board.lay), picture.data);
     drawScaleBar(picture, board.widthMm);
     return picture;
   };

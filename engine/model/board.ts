@@ -49,6 +49,14 @@ export const BoardRecipe = z.strictObject({
   sheen: z.enum(SHEEN_NAMES).default('satin').describe('Sheen of the clear film.'),
   'film-um': z.number().min(0).max(500).default(40).describe('Film thickness in µm; 0 is bare.'),
   seed: z.int().min(0).max(65535).default(1).describe('Another number gives another board of the same kind.'),
+  piece: z
+    .int()
+    .min(0)
+    .max(255)
+    .default(0)
+    .describe(
+      'Another number shows the same flaw on another piece: other grain, another corner of the window.',
+    ),
   wet: z.boolean().default(false).describe('Wet film: glossy and level.'),
   features: z
     .array(BoardFeature)

@@ -99,6 +99,7 @@ export const soundBoard = (chance: Chance): BoardRecipe => ({
   sheen: chance.one<Sheen>(['satin', 'semi-gloss', 'gloss', 'eggshell']),
   'film-um': 30 + chance.under(40),
   seed: chance.under(MOST_SEED),
+  piece: 0,
   wet: false,
   features: [],
   alt: 'A finished surface.',

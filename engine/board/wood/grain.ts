@@ -1,0 +1,37 @@
+import { between, noise, random, start } from '../noise.ts';
+
+/** How a board was sawn from its log: where its rings lie, and how its fibers run. */
+export type Grain = {
+  /** Whole numbers are ring borders; `fiber` is the place across the fibers. */
+  ring: (x: number, y: number, fiber: number) => number;
+  /** Place across the fibers, mm: the same all along a fiber. The grain runs along the board. */
+  across: (x: number, y: number) => number;
+};
+
+/** Share of boards on which the heart of the log lies below the picture, and the rings close in arches; in a close view they would only seem to end. */
+const ARCHED = 0.3;
+
+/** A cut at random through a log whose rings are cones around its heart. */
+export const sawn = (widthMm: number, heightMm: number, ringMm: number, seed: number): Grain => {
+  const next = random(start(seed, 0));
+  const arched = next() < (widthMm < 55 ? 0 : ARCHED);
+  const above = next() < 0.5;
+  const off = arched ? heightMm * between(next, 0.3, 0.7) : -between(next, 10, 70);
+  const heart = above ? off : heightMm - off;
+  const deep = between(next, 25, 70);
+  const taper = between(next, 0.06, arched ? 0.32 : 0.16) * (next() < 0.5 ? -1 : 1);
+  const across = (x: number, y: number): number =>
+    y + 2.6 * noise(x / 70, y / 45, seed) + 0.35 * noise(x / 17, y / 5, seed + 1);
+  const ring = (x: number, y: number, fiber: number): number => {
+    const down = deep + taper * (x - widthMm / 2) + 5 * noise(x / 60, y / 34, seed + 2);
+    const side = fiber - heart;
+    const radius = Math.sqrt(down * down + side * side) + 0.45 * noise(x / 24, y / 3.2, seed + 3);
+    // Wide rings in good years, narrow ones in bad.
+    return radius / ringMm + 0.9 * noise(radius / (3.1 * ringMm), 0.5, seed + 4);
+  };
+  return { ring, across };
+};
+
+/** From early wood, 0, to the darkest late wood, 1, by where in its ring a place lies. */
+export const growth = (part: number, onset: number): number =>
+  part < 0.9 ? (part / 0.9) ** onset : 1 - (part - 0.9) / 0.1;

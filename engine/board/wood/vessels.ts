@@ -1,0 +1,108 @@
+import { type Board, raise, tint } from '../field.ts';
+import { between, noise, type Random } from '../noise.ts';
+import type { Flecks, Vessels } from './figure.ts';
+import type { Grain } from './grain.ts';
+
+/** A line along the fibers: where it begins, how long and how wide it is, mm. */
+export type Along = {
+  readonly x: number;
+  readonly y: number;
+  readonly length: number;
+  readonly half: number;
+};
+
+/** More than these are not told apart in a picture. */
+const MOST = 9000;
+/** How long a line runs before the fiber is asked again where it goes, mm. */
+const BETWEEN = 1.2;
+/** How much its width wavers. */
+const WORN = 0.6;
+
+/** Height of a line over its length, 0–1: it enters the surface steeply and leaves it little by little. */
+const opening = (t: number, turned: boolean): number => {
+  const s = turned ? 1 - t : t;
+  return Math.min(1, 5 * s) * Math.min(1, 1.6 * (1 - s));
+};
+
+/** Calls `visit` for each pixel of a line, with the share of it that the line covers. */
+const follow = (
+  b: Board,
+  grain: Grain,
+  line: Along,
+  turned: boolean,
+  visit: (i: number, share: number) => void,
+): void => {
+  const { pitch, columns, rows } = b;
+  const first = Math.max(0, Math.floor(line.x / pitch));
+  const last = Math.min(columns - 1, Math.ceil((line.x + line.length) / pitch));
+  const fiber = grain.across(line.x, line.y);
+  let [from, y0, y1] = [Number.NEGATIVE_INFINITY, line.y, line.y];
+  for (let column = first; column <= last; column++) {
+    const x = (column + 0.5) * pitch;
+    const t = (x - line.x) / line.length;
+    if (t <= 0 || t >= 1) continue;
+    if (x - from > BETWEEN) {
+      from = x;
+      y0 = line.y + fiber - grain.across(x, line.y);
+      y1 = line.y + fiber - grain.across(x + BETWEEN, line.y);
+    }
+    const y = y0 + ((y1 - y0) * (x - from)) / BETWEEN;
+    // Its walls are worn and partly closed.
+    const half = line.half * opening(t, turned) * (1 + WORN * noise(x / 0.9, line.y * 9, 1));
+    if (half <= 0) continue;
+    const top = Math.max(0, Math.floor((y - half) / pitch));
+    const bottom = Math.min(rows - 1, Math.floor((y + half) / pitch));
+    for (let row = top; row <= bottom; row++) {
+      const upper = Math.max(row * pitch, y - half);
+      const lower = Math.min((row + 1) * pitch, y + half);
+      if (lower > upper) visit(row * columns + column, (lower - upper) / pitch);
+    }
+  }
+};
+
+const scattered = (b: Board, perCm2: number): number =>
+  Math.min(MOST, Math.round((perCm2 * b.widthMm * b.heightMm) / 100));
+
+/** Long ones are rare. */
+const lengthOf = (next: Random, [short, long]: readonly [number, number]): number =>
+  short * (long / short) ** (next() ** 1.15);
+
+/** Opens the vessels of the wood: lines of all lengths, most of them in the early wood. Returns them. */
+export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): readonly Along[] => {
+  const opened: Along[] = [];
+  for (let n = scattered(b, v.perCm2); n > 0; n--) {
+    const length = lengthOf(next, v.lengthMm);
+    const x = next() * (b.widthMm + length) - length;
+    const y = next() * b.heightMm;
+    const middle = x + length / 2;
+    const ring = grain.ring(middle, y, grain.across(middle, y));
+    const inZone = ring - Math.floor(ring) < v.zone * (0.75 + 0.5 * next());
+    const wide = between(next, v.widthMm[0], v.widthMm[1], 1.6);
+    const chance = next();
+    const turned = next() < 0.5;
+    const deep = between(next, 0.45, 1);
+    if (!inZone && chance > 0.1) continue;
+    const half = (inZone ? wide : v.widthMm[0]) / 2;
+    const line = { x, y, length: inZone ? length : length * 0.4, half };
+    follow(b, grain, line, turned, (i, share) => {
+      tint(b, i, v.color, share * deep * 0.85);
+      raise(b, i, -v.depthUm * share * deep);
+    });
+    if (inZone && x > 0) opened.push(line);
+  }
+  return opened;
+};
+
+export const drawFlecks = (b: Board, grain: Grain, f: Flecks, next: Random): void => {
+  for (let n = scattered(b, f.perCm2); n > 0; n--) {
+    const length = lengthOf(next, f.lengthMm);
+    const line = {
+      x: next() * (b.widthMm + length) - length,
+      y: next() * b.heightMm,
+      length,
+      half: (f.widthMm * between(next, 0.5, 1.2)) / 2,
+    };
+    const deep = f.cover * between(next, 0.3, 1.2);
+    follow(b, grain, line, next() < 0.5, (i, share) => tint(b, i, f.color, share * deep));
+  }
+};

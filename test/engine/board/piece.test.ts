@@ -1,0 +1,57 @@
+import { expect, it } from 'vitest';
+import { slowly } from '#engine/board/field.ts';
+import { pieceOf } from '#engine/board/piece.ts';
+import { makeBoard, renderBoard } from '#engine/board/render.ts';
+import { meanDifference, recipeOf } from './board.ts';
+
+const oak = { base: { wood: 'oak' } };
+
+it('lies on a piece of its own where size, ground, sheen, seed or piece differ', () => {
+  const others = [
+    oak,
+    { base: { wood: 'walnut' } },
+    { base: { paint: 'white' } },
+    { ...oak, 'width-mm': 80 },
+    { ...oak, sheen: 'gloss' },
+    { ...oak, seed: 2 },
+    { ...oak, piece: 1 },
+  ].map((part) => pieceOf(recipeOf(part)));
+  expect(new Set(others).size).toBe(others.length);
+});
+
+it('is the same piece whatever the flaw and the film on it', () => {
+  expect(pieceOf(recipeOf({ ...oak, 'film-um': 90, features: [{ kind: 'nibs' }] }))).toBe(
+    pieceOf(recipeOf(oak)),
+  );
+});
+
+it('shows other grain and other light on another piece, and the flaw where it was', () => {
+  const at = (piece: number, features: object[]) =>
+    makeBoard(recipeOf({ ...oak, piece, features }), 160, 120);
+  const ring = { kind: 'white-ring', at: [30, 22], 'diameter-mm': 20 };
+  const hazed = [0, 1].map((piece) => at(piece, [ring]).haze);
+  expect(hazed[1]).toEqual(hazed[0]);
+  expect(at(1, []).red).not.toEqual(at(0, []).red);
+  const seen = [0, 1].map(
+    (piece) => renderBoard(recipeOf({ piece }), { light: 'raking', width: 160, height: 120 }).data,
+  );
+  expect(meanDifference(seen[0] as Uint8ClampedArray, seen[1] as Uint8ClampedArray)).toBeGreaterThan(2);
+});
+
+it('opens pores along the board in oak and none in paint', () => {
+  const { pores } = makeBoard(recipeOf(oak), 160, 120);
+  expect(pores.length).toBeGreaterThan(100);
+  for (const { x, y, length, half } of pores) {
+    expect(x).toBeGreaterThan(0);
+    expect(y).toBeLessThan(45);
+    expect(length).toBeGreaterThan(2 * half);
+  }
+  expect(makeBoard(recipeOf({}), 160, 120).pores).toEqual([]);
+});
+
+it('draws what changes slowly without a step', () => {
+  const map = slowly({ columns: 50, rows: 31, pitch: 0.5 }, (x, y) => 2 * x - y);
+  for (let row = 0; row < 31; row++)
+    for (let column = 0; column < 50; column++)
+      expect(map[row * 50 + column]).toBeCloseTo(2 * (column + 0.5) * 0.5 - (row + 0.5) * 0.5, 4);
+});
