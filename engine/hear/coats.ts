@@ -2,18 +2,30 @@ import { entryOf } from '../entry-of.ts';
 import type { HeardFact } from './heard.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
-import { numberAt } from './times.ts';
+import { numberAt } from './spans.ts';
 import type { Span, Word } from './words.ts';
 
 const ORDINALS = /^(?:1st|2nd|3rd|4th|5th|6th|first|second|third|fourth|fifth|sixth)$/;
 const COAT = /^(coats?|layers?)$/;
-/** Another layer than the top coat. */
-const ELSE = /^(stain|stains|paint|primer|latex|chalk|dye|color|whites?|conditioner)$/;
+/** A layer below, which is no coat of the finish. */
+const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;
+/** Coats of paint: they count only where no clear coat is told of. */
+const PAINT = /^(paint|latex|chalk|chalky|milk|color|whites?)$/;
+/** What a top coat is called. */
+const TOP =
+  /^(clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|satin|gloss|matte|finish)$/;
 /** Coats that are wanted and not laid. */
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
+const WANTING =
+  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says|plan|planned|require|requires)$/;
 /** What "the second" is of, where it is no coat. */
 const NOT_SAID_OF =
-  /^(hand|time|times|man|day|days|week|thought|thoughts|floor|half|of|color|paint|stain|text|piece|one|try|night)$/;
+  /^(hand|time|times|man|day|days|week|thought|thoughts|floor|half|of|color|paint|stain|text|piece|one|try|night|i|we|it|they|he|she|thing|attempt|month|year|door|side)$/;
+/** What a coat that was named by its number alone does: "the third is sticky", "after the second I saw". */
+const DOES =
+  /^(i|we|is|was|has|have|had|went|came|dried|did|on|and|now|still|looks?|looked|gave|took|started|got|feels?|felt|turned|cracked|bubbled|wrinkled|never|wont|in)$/;
+
+const MOST_COATS = 20;
 
 /** How many a word that names no number means: least and most. */
 const VAGUE: Readonly<Record<string, readonly [number, number]>> = {
@@ -23,7 +35,13 @@ const VAGUE: Readonly<Record<string, readonly [number, number]>> = {
   many: [4, 10],
 };
 
-type Count = { readonly low: number; readonly high: number; readonly sure: number; readonly span: Span };
+type Count = {
+  readonly low: number;
+  readonly high: number;
+  readonly sure: number;
+  readonly span: Span;
+  readonly ofPaint?: boolean;
+};
 
 const asMatch = (from: number, to: number): Match => ({ sense: '', kind: '', of: [], from, to, size: 2 });
 
@@ -39,6 +57,8 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
       return { low: count, high: count, sure: 0.85, span };
     }
     if (there.word === 'more' || ear.units.has(there.word)) return undefined;
+    // "how many coats", "too many coats"
+    if (/^(how|too|so)$/.test(words[at - back - 1]?.word ?? '') && there.word === 'many') return undefined;
     const vague = entryOf(VAGUE, there.word);
     if (vague) return { low: vague[0], high: vague[1], sure: 0.72, span };
     if (/^(a|an|half|another|next|each|every)$/.test(there.word)) continue;
@@ -72,8 +92,10 @@ const moreOf = (ear: Ear, words: readonly Word[], at: number): number | undefine
   if (
     after &&
     !COAT.test(after.word) &&
-    !/^(on|over|of|since|later|each)$/.test(after.word) &&
-    after.clause === more.clause
+    !/^(on|over|of|since|later|each|whites?|the|next|that|today|yesterday|this|after|with)$/.test(
+      after.word,
+    ) &&
+    after.part === more.part
   )
     return undefined;
   if (ear.units.has(after?.word ?? '')) return undefined;
@@ -81,83 +103,168 @@ const moreOf = (ear: Ear, words: readonly Word[], at: number): number | undefine
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 6 ? count : undefined;
 };
 
-/** "First coat …, another coat": more was laid than the number says. */
-const isGoneOn = (words: readonly Word[], { high, span }: Count): boolean =>
-  words.some(
-    ({ word, from }, at) =>
-      from >= span.to &&
-      ((/^(another|new|more)$/.test(word) &&
-        words.slice(at + 1, at + 3).some((next) => COAT.test(next.word))) ||
-        (high === 1 && /^(second|more|another|again)$/.test(word)) ||
-        (words[at + 1]?.word === 'of' && /^(one|two|three|four|five|[2-9])$/.test(word))),
-  );
-/** What is then left of the certainty. */
-const GOES_ON = 0.75;
+const LAYING = /^(brushed|rolled|sprayed|wiped|applied|put|added|laid)$/;
 
-/** Which coat this is: the highest that is told as laid, with what was laid on it later. */
-export const coatNumberOf = (ear: Ear, words: readonly Word[], manner: Manner): HeardFact[] => {
+/** "another coat", "a new coat", "brushed a coat": one more was laid, if it is neither asked nor planned. */
+const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean => {
+  const here = words[at];
+  if (!here || here.asks || !/^(another|new|a)$/.test(here.word)) return false;
+  const before = words[at - 1];
+  if (here.word === 'a' && !(before?.part === here.part && LAYING.test(before.word))) return false;
+  if (before?.part === here.part && /^(before|add|need|needs|than|for|every|after)$/.test(before.word))
+    return false;
+  return (
+    words.slice(at + 1, at + 3).some((next) => /^(coat|layer)$/.test(next.word) && next.part === here.part) &&
+    !manner.notYet(asMatch(at, at + 1))
+  );
+};
+
+const partOf = (words: readonly Word[], at: number, from: number, to: number): readonly Word[] =>
+  words.slice(Math.max(0, from), to).filter(({ part }) => part === words[at]?.part);
+
+/** "three of clear", "one of poly": the count of a top coat, where coats are spoken of. */
+const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const here = words[at];
+  if (!here || words[at + 1]?.word !== 'of' || ORDINALS.test(here.word)) return undefined;
+  const count = numberAt(ear, here);
+  if (count === undefined || !Number.isInteger(count) || count > 12 || /^an?$/.test(here.word))
+    return undefined;
+  const named = partOf(words, at, at + 2, at + 5).find(({ word }) => TOP.test(word) || word === 'paint');
+  return (
+    named && {
+      low: count,
+      high: count,
+      sure: 0.78,
+      span: { from: here.from, to: named.to },
+      ofPaint: named.word === 'paint',
+    }
+  );
+};
+
+/** "three coats wanted, two on" */
+const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const [here, on] = [words[at], words[at + 1]];
+  if (!here || on?.part !== here.part) return undefined;
+  // "two coats on the legs and four on the top"
+  const and = words[at - 1]?.word === 'and' && on.word === 'on';
+  if (!and && words[at + 2]?.part === here.part) return undefined;
+  if (!/^(on|down|done)$/.test(on.word) || ORDINALS.test(here.word)) return undefined;
+  const count = numberAt(ear, here);
+  return count === undefined || /^an?$/.test(here.word)
+    ? undefined
+    : { low: count, high: count, sure: 0.78, span: { from: here.from, to: on.to } };
+};
+
+/** Whether an ordinal stands for a coat: it begins a clause, or does what a coat does. */
+const isCoat = (words: readonly Word[], at: number): boolean => {
+  const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
+  // "after the second one there are patches"
+  if (after?.word === 'one')
+    return words[at + 2]?.part !== here?.part || DOES.test(words[at + 2]?.word ?? '');
+  if (NOT_SAID_OF.test(after?.word ?? '') && !(after?.word === 'i' && before?.part === here?.part))
+    return false;
+  if (beginsClause(words, at)) return true;
+  return (
+    before?.part === here?.part &&
+    /^(the|my)$/.test(before?.word ?? '') &&
+    (after?.part !== here?.part || DOES.test(after?.word ?? ''))
+  );
+};
+
+/**
+ * Which coat this is: the highest that is told as laid, with what was laid on it later. Where no top coat is named at
+ * all, the coats of paint are meant.
+ */
+export const coatNumberOf = (
+  ear: Ear,
+  words: readonly Word[],
+  manner: Manner,
+  isTopNamed: boolean,
+): HeardFact[] => {
   const found: Count[] = [];
-  const add = (count: Count | undefined, from: number, to: number): void => {
-    if (!count || count.low < 1 || count.high > 20 || !Number.isInteger(count.high)) return;
-    if (manner.notYet(asMatch(from, to)) || isPlanned(words, to, to + 2)) return;
-    const before = words
-      .slice(Math.max(0, from - 3), from)
-      .filter((word) => word.clause === words[from]?.clause);
-    if (before.some((word) => word.word === 'before')) return;
+  const add = (count: Count | undefined, from: number, to: number): boolean => {
+    if (!count || count.low < 1 || count.high > MOST_COATS || !Number.isInteger(count.high)) return false;
+    if (manner.notYet(asMatch(from, to)) || isPlanned(words, to, to + 2)) return false;
+    const before = partOf(words, from, from - 4, from);
+    if (before.slice(-3).some((word) => word.word === 'before')) return false;
+    if (before.some((word) => WANTING.test(word.word))) return false;
     found.push(count);
+    return true;
   };
-  let spoken = false;
+  const coats = words.flatMap(({ word }, at) => (COAT.test(word) ? [at] : []));
+  const laid = coats.filter((at) => words[at - 1]?.word !== 'more');
+  const [firstCoat = Number.POSITIVE_INFINITY] = coats;
   words.forEach((word, at) => {
     const after = words[at + 1];
     if (COAT.test(word.word)) {
-      const ofElse = words
+      const said = words
         .slice(at + 1, at + 5)
-        .some((next) => next.clause === word.clause && !next.comma && ELSE.test(next.word));
-      if (ofElse) return;
-      spoken = true;
+        .filter((next) => next.clause === word.clause && next.part - word.part === 0);
       const before = countBefore(ear, words, at);
+      const counted = partOf(words, at, at - 4, at).filter(({ from }) => before && from >= before.span.from);
+      const all = [...counted, ...said].map((one) => one.word);
+      // "coats of paint and two of clear" tells of paint, "coats of clear over the stain" of none.
+      // "two coats of oil stain" are of stain
+      const named = all.findIndex((one) => BELOW.test(one) || PAINT.test(one) || TOP.test(one));
+      const first = (BELOW.test(all[named + 1] ?? '') ? all[named + 1] : all[named]) ?? '';
+      if (BELOW.test(first)) return;
+      const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"
       const idiom = before?.high === 1 && /^(to|at)$/.test(after?.word ?? '');
-      if (!idiom) add(before, at, at + 1);
-      const number = after?.clause === word.clause ? numberAt(ear, after) : undefined;
+      if (before && !idiom) add({ ...before, ofPaint }, at, at + 1);
+      // "coat number four"
+      const told = after?.word === 'number' ? words[at + 2] : after;
+      const number = told?.clause === word.clause ? numberAt(ear, told) : undefined;
+      const and = words[at + 2]?.word === 'and' ? numberAt(ear, words[at + 3]) : undefined;
+      const high = Math.max(number ?? 0, and ?? 0);
       if (
         number !== undefined &&
-        !/^(a|an|half)$/.test(after?.word ?? '') &&
+        !/^(a|an|half)$/.test(told?.word ?? '') &&
         word.word !== 'layer' &&
-        !ear.units.has(words[at + 2]?.word ?? '')
+        (told !== after || !ear.units.has(words[at + 2]?.word ?? ''))
       )
         add(
-          { low: number, high: number, sure: 0.75, span: { from: word.from, to: after?.to ?? word.to } },
+          { low: high, high, sure: 0.75, span: { from: word.from, to: told?.to ?? word.to }, ofPaint },
           at,
           at + 2,
         );
+      // "a coat of clear", the only one told of
+      const a = words[at - 1]?.word === 'a' || words[at - 2]?.word === 'a';
+      if (laid.length === 1 && a && !before && after?.word === 'of' && TOP.test(first))
+        add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to } }, at, at + 1);
       return;
     }
-    if (
-      spoken &&
-      ORDINALS.test(word.word) &&
-      beginsClause(words, at) &&
-      !NOT_SAID_OF.test(after?.word ?? '')
-    ) {
+    if (at < firstCoat) return;
+    const of = countOf(ear, words, at);
+    const sum = found.at(-1);
+    if (of && sum && words[at - 1]?.word === 'and' && !of.ofPaint === !sum.ofPaint) {
+      found.push({ ...of, low: sum.low + of.low, high: sum.high + of.high });
+      return;
+    }
+    add(of ?? countOn(ear, words, at), at, at + 1);
+    if (ORDINALS.test(word.word) && isCoat(words, at)) {
       const count = ear.numbers.get(word.word) ?? 0;
       add({ low: count, high: count, sure: 0.74, span: { from: word.from, to: word.to } }, at, at + 1);
     }
   });
-  const [most] = found.sort((a, b) => b.high - a.high || b.sure - a.sure);
+  const clear = found.filter(({ ofPaint }) => !ofPaint);
+  const [most] = (clear.length || isTopNamed ? clear : found).sort(
+    (a, b) => b.high - a.high || b.sure - a.sure,
+  );
   if (!most) return [];
   const later = words.flatMap((word, at) =>
     word.from >= most.span.to && !manner.notYet(asMatch(at, at + 1)) ? (moreOf(ear, words, at) ?? []) : [],
   );
   const extra = later.reduce((sum, count) => sum + count, 0);
-  const [low, high] = [most.low + extra, most.high + extra];
-  const doubt = !extra && isGoneOn(words, most) ? GOES_ON : 1;
-  if (high > 20) return [];
+  const others = words.filter((word, at) => word.from >= most.span.to && isAnother(words, manner, at)).length;
+  const [low, high] = [most.low + extra, most.high + extra + others];
+  if (high > MOST_COATS) return [];
   return [
     {
       fact: 'coat-number',
-      value: Math.round((low + high) / 2),
-      range: [low, high],
-      sure: (extra ? Math.min(most.sure, 0.75) : most.sure) * doubt,
+      value: others ? high : Math.round((low + high) / 2),
+      range: [low, Math.min(MOST_COATS, high + (others > 0 ? 1 : 0))],
+      sure: extra || others ? Math.min(most.sure, 0.75) : most.sure,
       rests: [most.span],
       against: found.filter((one) => one.high !== most.high).map(({ span }) => span),
     },

@@ -1,7 +1,7 @@
 import { coatNumberOf } from './coats.ts';
 import { dangersOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
-import type { Heard, HeardSign } from './heard.ts';
+import { type Heard, type HeardSign, SURE } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
@@ -33,9 +33,9 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     facts: [
       ...facts,
       ...times,
-      ...coatNumberOf(ear, words, manner),
+      ...coatNumberOf(ear, words, manner, (family?.sure ?? 0) >= SURE || among.length > 0),
       ...air,
-      ...stageFacts(words, matches, manner, [...times, ...air], families, dry),
+      ...stageFacts(words, matches, manner, [...facts, ...times, ...air], families, dry),
     ],
     among,
     signs: signsOf(words, matches, manner),

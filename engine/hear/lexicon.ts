@@ -67,7 +67,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       facts[fact] as Record<string, readonly string[]>,
     ]),
   ];
-  const cues = ['not-denying', 'not-yet', 'feared', 'is-over', 'other-time', 'other-layer'] as const;
+  const cues = ['not-denying', 'not-yet', 'feared', 'is-over', 'other-time', 'other-layer', 'owned'] as const;
   const measured = ['times', 'air-celsius', 'relative-humidity'] as const;
   return {
     senses: [

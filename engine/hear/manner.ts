@@ -24,6 +24,16 @@ const SHORT_QUESTION = 5;
 const covers = (matches: readonly Match[], at: number): boolean =>
   matches.some(({ from, to }) => from <= at && at < to);
 
+/** "no breeze and the shellac sets": what stands behind such an "and" is told, not denied. */
+const isToldAnew = (words: readonly Word[], from: number, to: number): boolean =>
+  words.some(
+    ({ word }, at) =>
+      at > from &&
+      at < to &&
+      word === 'and' &&
+      /^(the|my|our|a|i|it|its|we|he|she|this|now|then|there)$/.test(words[at + 1]?.word ?? ''),
+  );
+
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
 
@@ -46,7 +56,7 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
       const clause = words[from]?.clause ?? -1;
       if (words[to]?.word === 'free' && words[to]?.clause === clause) return to;
       return denials.findLast((at) => {
-        if (at >= from || words[at]?.clause !== clause) return false;
+        if (at >= from || words[at]?.clause !== clause || isToldAnew(words, at, from)) return false;
         const comma = words.slice(at + 1, from + 1).some((word) => word.comma);
         if (comma) return from - at <= LIST_REACH && isListed(words, at, from, clause);
         return from - at <= REACH;

@@ -82,26 +82,30 @@ export const earOf = (lexicon: Lexicon): Ear => {
 /** Words that may stand between two of a phrase. */
 const BETWEEN = 2;
 
+/** What ties two things that are told apart: no phrase of a fact reaches over it ("the flat parts are clear"). */
+const TIES = /^(is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|after|before|than)$/;
+
 /** Where the phrase ends if it begins at `at`; no clause ends within it, and no denial slips in between. */
 const endOf = (
-  { steps }: Pattern,
+  { kind, steps }: Pattern,
   words: readonly Word[],
   at: number,
   not: ReadonlySet<string>,
 ): number | undefined => {
   const clause = words[at]?.clause;
+  const isOfFact = kind === 'fact' || kind === 'among' || kind === 'none';
   let here = at;
   for (let step = 1; step < steps.length; step++) {
     const wanted = steps[step] ?? [];
     let found = -1;
     for (let next = here + 1; next <= here + 1 + BETWEEN; next++) {
       const word = words[next];
-      if (!word || word.clause !== clause) break;
+      if (!word || word.clause !== clause || (isOfFact && word.comma)) break;
       if (wanted.includes(word.stem) || wanted.includes(`=${word.word}`)) {
         found = next;
         break;
       }
-      if (not.has(word.word) || word.comma) break;
+      if (not.has(word.word) || word.comma || (isOfFact && TIES.test(word.word))) break;
     }
     if (found < 0) return undefined;
     here = found;

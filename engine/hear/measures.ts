@@ -3,12 +3,22 @@ import type { Match } from './match.ts';
 import type { Span, Word } from './words.ts';
 
 const DEGREES =
-  /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?(?:\s*(?:°|º|degrees?|deg\.?))?\s*(f|c|fahrenheit|celsius|centigrade)(?![a-z])/gi;
+  /(-?\d{1,3})(?:\s*(?:-|–|to|or|and)\s*(-?\d{1,3}))?(?:\s*(?:°|º|degrees?|deg\.?))?\s*(f|c|fahrenheit|celsius|centigrade)(?![a-z])/gi;
 const BARE_DEGREES =
   /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?\s*(?:°|º|degrees?|deg)(?!\s*(?:°|f\b|c\b|fahr|cels|angle))/gi;
 const DECADE = /\b(?:in the |the )?(low|mid|middle|high|upper|in the)[\s-]+([4-9]0)['’]?s\b/gi;
+/** A number alone near words of the air, in the range in which Fahrenheit is told: "62 or so", "about 85 and sticky out". */
+const BARE =
+  /(?<![\d.,$#:/-])(\d{2,3})(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?![\d.,]*\d|\s*(?:%|percent|°|º|deg|f\b|c\b|grit|year|hour|hr|minute|min\b|day|week|month|second|coat|foot|feet|ft|inch|mile|mile|lb|pound|psi|ml|oz|gal|paper|x|in a row|times|people|pieces|bucks|dollar|rpm|'|"|s\b|th\b|wet))/gi;
+const OF_AIR =
+  /\b(?:temps?|temperatures?|thermometer|thermostat|heat(?:er|ed)?|cool|cold|chilly|warm|hot|sticky out|out(?:side)?|indoors|inside|air|in the (?:shop|garage|basement|house|room|hall|shed|shade|sun|day|night|winter|summer)|(?:shop|garage|basement|room|house|cellar|attic|shed|porch|temps?)(?:['’]?s)? (?:is|was|at|stays?|stayed|about|around|between|got|gets|down|up|dropped|fell|went|hits?|reached)|(?:got|dropped|fell|dipped|went|down) (?:down )?to|at night|kept? it at|degrees?|when i (?:varnished|brushed|sprayed|rolled|coated))\b/i;
+const NOT_OF_AIR =
+  /\b(?:grit|sanded|sand|sandpaper|paper|pads?|psi|gloss|with|wool|mesh|no\.?|number|model|from|since|size|age|aged|only)\s*$/i;
+const BARE_LEAST = 35;
+const BARE_MOST = 110;
+const BARE_NEAR = 24;
 const HUMIDITY =
-  /(\d{1,3})(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:rh\b|relative|humid))?|humid[a-z]*\s*(?:is|was|of|at|around|about|near|over)?\s*(\d{2,3})\b/gi;
+  /(\d{1,3})(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:rh\b|relative|humid))?|humid[a-z]*\s*(?:is|was|of|at|around|about|near|over|says|said|reads?|shows?|set (?:to|at)|up to|hit|hits)?\s*(\d{2,3})\b/gi;
 
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -36,6 +46,14 @@ const temperatures = (text: string): Reading[] => {
     if (high >= SURELY_FAHRENHEIT) add(spanOf(match), celsius(low), celsius(high), 0.85);
     else if (low >= 8) add(spanOf(match), low, high, 0.55);
   }
+  for (const match of text.matchAll(BARE)) {
+    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    const span = spanOf(match);
+    const before = text.slice(Math.max(0, span.from - BARE_NEAR), span.from).replace(/^.*[.!?;](?=\s)/s, '');
+    const after = (text.slice(span.to, span.to + BARE_NEAR).match(/^[^.!?;]*/) ?? [''])[0];
+    if (low < BARE_LEAST || high > BARE_MOST || high < low || NOT_OF_AIR.test(before)) continue;
+    if (OF_AIR.test(before) || OF_AIR.test(after)) add(span, celsius(low), celsius(high), 0.74);
+  }
   for (const match of text.matchAll(DECADE)) {
     const [low, high] = { low: [0, 3], mid: [4, 6], middle: [4, 6], high: [7, 9], upper: [7, 9] }[
       (match[1] ?? '').toLowerCase()
@@ -54,7 +72,7 @@ const temperatures = (text: string): Reading[] => {
 const NEAR = 40;
 const nearHumidity = (text: string, { from, to }: Span): boolean =>
   /humid|\brh\b|moist air|damp|\d\s*°?\s*[fc]\b|degrees/i.test(
-    text.slice(Math.max(0, from - NEAR), to + NEAR / 2),
+    text.slice(Math.max(0, from - NEAR), to + NEAR),
   ) && !/retarder|thin|cut|water|mix|dilut|off/i.test(text.slice(to, to + 14));
 
 const humidities = (text: string): Reading[] =>
@@ -92,7 +110,7 @@ const inWords = (
     });
 
 /** Words beside a temperature that make it that of something else than the air. */
-const OF_ELSE = /iron|oven|coffee|pan|melt|flash|storage|above|below|at least|minimum|between/i;
+const OF_ELSE = /iron|oven|coffee|pan|melt|flash|storage|above|below|at least|minimum|says|label/i;
 
 const factOf = (
   text: string,

@@ -2,6 +2,7 @@ import type { FactName } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import type { HeardFact } from './heard.ts';
+import { tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import type { Span, Word } from './words.ts';
@@ -38,12 +39,50 @@ type Mention = {
   readonly felt: boolean;
 };
 
+const TOP =
+  /^(coats?|poly|polyurethane|urethane|varnish|lacquer|shellac|clear|topcoat|sealer|wax|oil|finish)$/;
+
 /** Whether a layer below is named before the words in their clause: "the stain was not dry". */
 const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: Match): boolean =>
   matches.some(
     (one) =>
-      one.sense === 'cue other-layer' && one.to <= from && words[one.from]?.clause === words[from]?.clause,
+      one.sense === 'cue other-layer' &&
+      one.to <= from &&
+      words[one.from]?.clause === words[from]?.clause &&
+      // "stained it, the second coat is tacky" tells of the coat.
+      !words.slice(one.to, from).some(({ word }) => TOP.test(word)),
   );
+
+/** "before it dries", "should be dry", "let it dry", "is it dry?", "the wood is dry": no film that is dry. */
+const NOT_YET_DRY =
+  /^(until|till|before|be|should|would|will|could|if|says|said|supposed|wait|waiting|let|letting|thought|think|assume|guess|unless|than|how|must|needs?)$/;
+const DRY_BY_NATURE = /^(wood|air|weather|brush|rag|cloth|climate|winter|room|shop|house|pad|leather|skin)$/;
+const NO_DRY_FILM = /^(spots?|patch|patches|brush|rag|cloth|climate|air|wood|sanding|weather|heat|enough)$/;
+
+const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolean => {
+  const clause = words[from]?.clause;
+  const before = words.slice(Math.max(0, from - 4), from).filter((word) => word.clause === clause);
+  const after = words[to]?.clause === clause ? (words[to]?.word ?? '') : '';
+  return (
+    before.some(({ word }) => NOT_YET_DRY.test(word)) ||
+    DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
+    NO_DRY_FILM.test(after) ||
+    // "is it dry", "are they hard now"
+    (words[from]?.asks === true &&
+      /^(is|are|does|do|will|can|when)$/.test(before[0]?.word ?? words[from]?.word ?? ''))
+  );
+};
+
+/** What skinned over in the can is no film. */
+const isInCan = (words: readonly Word[], { from }: Match): boolean =>
+  words
+    .slice(Math.max(0, from - 12), from)
+    .some(
+      ({ word, part }, at, before) =>
+        part === words[from]?.part &&
+        (/^(tin|jar|quart|gallon|bottle)$/.test(word) ||
+          (word === 'can' && /^(the|a|this|that|old|new|my|in|of)$/.test(before[at - 1]?.word ?? ''))),
+    );
 
 const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): Mention[] =>
   matches.flatMap((match) => {
@@ -53,6 +92,8 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
     const span = spanIn(words, match);
     const denied = manner.denied(match) !== undefined;
     const stage = value as Stage;
+    if (stage === 'setting' && isInCan(words, match)) return [];
+    if (rank(stage) >= rank('dry-to-touch') && isNotYetDry(words, match)) return [];
     if ((denied || stage === 'setting') && isOfLayer(words, matches, match)) return [];
     const felt = words.slice(match.from, match.to).some(({ word }) => /^(touch|feels?)$/.test(word));
     // "not dry" is setting; "not sticky" is dry to the touch; a denied "cured" says nothing.
@@ -77,6 +118,7 @@ const isSoft = (words: readonly Word[], matches: readonly Match[], manner: Manne
   matches.some(
     (match) =>
       !isOfLayer(words, matches, match) &&
+      !isInCan(words, match) &&
       ((match.kind === 'fact' && (match.of[0] === 'overdue' || match.of[1] === 'setting')) ||
         (match.kind === 'sign' && match.of[0] === 'still-tacky' && match.of[1] === 'yes')) &&
       manner.denied(match) === undefined &&
@@ -84,13 +126,39 @@ const isSoft = (words: readonly Word[], matches: readonly Match[], manner: Manne
       !manner.feared(match),
   );
 
-/** Whether any work on a coat is told: then a mark of use does not tell how old the last coat is. */
-const isWorkedOn = (words: readonly Word[]): boolean =>
-  words.some(({ word }) =>
-    /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|painted|stripped|refinished|recoated)$/.test(
-      word,
-    ),
+/** "went gummy", "is getting sticky": it was hard once. */
+const CHANGES =
+  /^(getting|gets|got|become|becomes|became|turned|turning|went|gone|going|began|begun|starting|started)$/;
+const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =>
+  matches.some(
+    ({ kind, of, from }) =>
+      kind === 'fact' &&
+      of[1] === 'setting' &&
+      words
+        .slice(Math.max(0, from - 5), from)
+        .some(({ word, clause }) => clause === words[from]?.clause && CHANGES.test(word)),
   );
+
+/** Something stood or lay on it, and the piece is somebody's: what is soft there was hard. */
+const stoodOn = (matches: readonly Match[]): boolean =>
+  ['cue owned', 'sign came-in-use yes'].every((said) => matches.some(({ sense }) => sense === said));
+
+/** "cabinets 19 years old", in use: not the coat but the piece is so old, and what is soft on it now was hard. */
+const isPieceOld = (
+  words: readonly Word[],
+  time: HeardFact,
+  matches: readonly Match[],
+  heard: readonly HeardFact[],
+): boolean => {
+  const rests = time.rests[0];
+  const next = words.find(({ from }) => rests && from >= rests.to);
+  const used = matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  return !isUnknown(heard) && (next?.word === 'old' || used);
+};
+
+/** Nobody knows what it is: nobody can tell then that it was hard once. */
+const isUnknown = (heard: readonly HeardFact[]): boolean =>
+  heard.some(({ fact, value }) => fact === 'age' && value === 'unknown');
 
 /** Said outright: it never got hard, or still is not. */
 const neverHard = (matches: readonly Match[], manner: Manner): boolean =>
@@ -98,13 +166,26 @@ const neverHard = (matches: readonly Match[], manner: Manner): boolean =>
     (match) => match.kind === 'fact' && match.of[0] === 'overdue' && manner.denied(match) === undefined,
   );
 
+/** "never hardened", "permanently sticky", "tacky for weeks": overdue by its words alone. */
+const saidOverdue = (words: readonly Word[], matches: readonly Match[], manner: Manner): boolean =>
+  matches.some(
+    (match) =>
+      match.kind === 'fact' &&
+      match.of[0] === 'overdue' &&
+      manner.denied(match) === undefined &&
+      !manner.feared(match) &&
+      words
+        .slice(match.from, match.to)
+        .some(({ word }) =>
+          /^(never|permanently|always|forever|constantly|perpetually|weeks|months)$/.test(word),
+        ),
+  );
+
 /** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
 const isInUse = (matches: readonly Match[], manner: Manner): Match | undefined =>
   matches.find(
     (match) =>
-      match.kind === 'sign' &&
-      match.of[0] === 'came-in-use' &&
-      match.of[1] === 'yes' &&
+      (match.sense === 'cue owned' || match.sense === 'sign came-in-use yes') &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       !manner.notYet(match),
@@ -132,28 +213,35 @@ export const stageFacts = (
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
-  const softened = soft && timed && least >= SOFTENED_HOURS && !neverHard(matches, manner);
+  const owned = tellsOfWork(words, matches) ? undefined : isInUse(matches, manner);
+  const softened =
+    soft &&
+    !neverHard(matches, manner) &&
+    (timed
+      ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
+      : !time && owned && (isChanged(words, matches) || stoodOn(matches)));
   const overdue = soft && !softened && timed && least > 3 * Math.min(touch, 24);
-  const late: HeardFact[] = overdue
-    ? [
-        {
-          fact: 'overdue' as FactName,
-          value: 'yes',
-          sure: 0.8,
-          rests: time?.rests ?? [],
-          against: [],
-        },
-      ]
-    : [];
+  const late: HeardFact[] =
+    overdue || (soft && !softened && saidOverdue(words, matches, manner))
+      ? [
+          {
+            fact: 'overdue' as FactName,
+            value: 'yes',
+            sure: 0.8,
+            rests: time?.rests ?? [],
+            against: [],
+          },
+        ]
+      : [];
   const say = (stage: Stage, sure: number, rests: readonly Span[], against: readonly Span[]): HeardFact[] => [
     { fact: 'stage', value: stage, sure, rests, against },
     ...late,
   ];
-  if (softened && time) return say('cured', 0.72, time.rests, []);
+  if (softened) return say('cured', 0.72, time?.rests ?? [], []);
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
     // What is sticky long past its time no longer sets; it is judged as an overdue film.
-    return say(overdue ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
+    return say(late.length ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
   const byTime: Stage | undefined = !timed
     ? undefined
@@ -173,6 +261,10 @@ export const stageFacts = (
   const spans = (of: Stage) => said.filter(({ stage }) => stage === of).map(({ span }) => span);
   // Words of wet beside a time long past tell of how it was.
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
+  // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
+  const isNew = timed && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet')
+    return say('cured', 0.74, [spanIn(words, owned)], []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);
   if (spoken && byTime) {
@@ -183,8 +275,6 @@ export const stageFacts = (
   }
   if (spoken)
     return say(spoken, spoken === 'cured' || spoken === 'recoatable' ? 0.72 : 0.75, spans(spoken), []);
-  const used = byTime || isWorkedOn(words) ? undefined : isInUse(matches, manner);
-  if (used && !said.length) return say('cured', timed ? 0.6 : 0.74, [spanIn(words, used)], []);
   if (byTime && wettest !== 'wet') return say(byTime, 0.72, time?.rests ?? [], []);
   if (byTime) return say(byTime, 0.6, time?.rests ?? [], spans('wet'));
   return [];

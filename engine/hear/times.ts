@@ -1,104 +1,17 @@
+import { isStill, laidAfter } from './coat-story.ts';
+import { seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
+import { isLaying, tellsOfLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
-import type { Span, Word } from './words.ts';
-
-/** A time told: how long ago, in hours. */
-type SpokenSpan = Span & {
-  readonly least: number;
-  readonly likely: number;
-  readonly most: number;
-  readonly sure: number;
-  /** Beside a word of laying. */
-  readonly laid: boolean;
-};
-
-/** The number that a word tells; ordinals tell none. */
-export const numberAt = (ear: Ear, word: Word | undefined): number | undefined => {
-  if (!word) return undefined;
-  if (/^\d+(?:[.,]\d+)?$/.test(word.word)) return Number(word.word.replace(',', '.'));
-  const value = ear.numbers.get(word.word);
-  return value !== undefined && !/^\d/.test(word.word) && !/(?:st|nd|rd|th)$/.test(word.word)
-    ? value
-    : undefined;
-};
-
-const RANGE_WORD = /^(to|or|and)$/;
-const FILLER = /^(more|full|whole|of|good|or|so|long|and|short)$/;
-const ORDINAL = new Set(['first', 'second', 'third', 'fourth', 'fifth', 'sixth']);
-
-/** A number, or two, and a unit of time, from word `at` on. */
-const spanAt = (
-  ear: Ear,
-  words: readonly Word[],
-  at: number,
-): { to: number; low: number; high: number; unit: string } | undefined => {
-  const first = words[at];
-  const low = first && !ORDINAL.has(first.word) ? numberAt(ear, first) : undefined;
-  if (low === undefined) return undefined;
-  let here = at + 1;
-  let high = low;
-  const second = RANGE_WORD.test(words[here]?.word ?? '') ? here + 1 : here;
-  const more = numberAt(ear, words[second]);
-  if (more !== undefined && more >= low && words[second]?.clause === first?.clause) {
-    high = more;
-    here = second + 1;
-  }
-  for (let skipped = 0; skipped < 2 && FILLER.test(words[here]?.word ?? ''); skipped++) here++;
-  const unit = words[here];
-  if (!unit || !ear.units.has(unit.word) || unit.sentence !== first?.sentence) return undefined;
-  // "a second coat" and "a min" are no times
-  if (unit.word === 'second' || (unit.word.length === 1 && !/^\d/.test(first?.word ?? ''))) return undefined;
-  const each = ear.units.get(unit.word) ?? 0;
-  return { to: here + 1, low: low * each, high: high * each, unit: unit.word };
-};
+import { isElse } from './other-times.ts';
+import { ordinalSpan, spanAt } from './spans.ts';
+import type { SpokenSpan } from './spoken-span.ts';
+import { TOP } from './top-words.ts';
+import type { Word } from './words.ts';
 
 const any = (words: readonly Word[], from: number, to: number, set: ReadonlySet<string>): boolean =>
   words.slice(Math.max(0, from), to).some((word) => set.has(word.word));
-
-const TOP =
-  /^(coats?|coated|finish|finished|refinished|topcoat|clear|poly|polyed|polyurethane|varnish|varnished|lacquer|lacquered|shellac|sealer|wax|waxed|oil|oiled|acrylic)$/;
-/** What keeps in a can: how old it is tells nothing of a coat. */
-const IN_THE_CAN = /^(can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush)$/;
-const DAYS_ON_END = /^(every|each|between|apart|per)$/;
-/** Things that stood or lay somewhere for a time. */
-const STOOD = /^(stood|sat|sitting|standing|soak|soaked|lay|laid|slept|watched|leave|heated)$/;
-
-const LAYER_REACH = 6;
-const NEAR = 5;
-
-/** Whether the time at word `from` is of something else: the can's own time, a time between coats, or another layer's. */
-const isElse = (words: readonly Word[], matches: readonly Match[], from: number, to: number): boolean => {
-  const { clause, sentence } = words[from] ?? {};
-  if (matches.some((one) => one.sense === 'cue other-time' && words[one.from]?.clause === clause))
-    return true;
-  const beside = words.slice(Math.max(0, from - 2), to + 2);
-  if (beside.some((word) => word.clause === clause && DAYS_ON_END.test(word.word))) return true;
-  const before = words.slice(Math.max(0, from - 3), from).filter((word) => word.clause === clause);
-  if (before.some((word) => STOOD.test(word.word)) && !before.some((word) => TOP.test(word.word)))
-    return true;
-  const after = words.slice(to, to + NEAR).filter((word) => word.clause === clause);
-  const [next] = after;
-  // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
-  if (next?.word === 'of' && !/^use$/.test(after[1]?.word ?? '')) return true;
-  const aged = words.slice(from, to + 1).some((word) => word.word === 'old');
-  if (aged && [...before, ...after.slice(0, 3)].some((word) => IN_THE_CAN.test(word.word))) return true;
-  const layers = matches.filter(
-    (one) => one.sense === 'cue other-layer' && words[one.from]?.sentence === sentence && one.from !== from,
-  );
-  if (!layers.length) return false;
-  const afterLayer =
-    words[to]?.word === 'after' && layers.some((one) => one.from > to && one.from <= to + LAYER_REACH);
-  return (
-    afterLayer ||
-    !words.some(
-      (word, at) =>
-        word.sentence === sentence &&
-        TOP.test(word.word) &&
-        !layers.some((one) => at >= one.from - 1 && at <= one.to),
-    )
-  );
-};
 
 /** How far a time in numbers is taken as told about: "two hours" is from 1.6 to 2.6. */
 const LESS = 0.8;
@@ -109,7 +22,48 @@ const MONTH = 700;
 /** Words of work on a coat. */
 const WORK = /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stripped|recoated|stained)$/;
 const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
-const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only)$/;
+const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been)$/;
+/** "almost two weeks" */
+const HEDGE =
+  /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not)$/;
+/** What was got or made then is at least so old; its coat need not be. */
+const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked)$/;
+/** A time told from the last coat on. */
+const SINCE = /^(since|after)$/;
+
+/** Whether the time at `at` stands alone: "Five days.", "Two weeks now." */
+const isAlone = (words: readonly Word[], at: number, to: number): boolean => {
+  const { part } = words[at] ?? {};
+  const own = words.filter((word) => word.part === part).length;
+  return (
+    own - (to - at) <= 2 &&
+    (words[to]?.word !== 'of' || /^(waiting|drying|curing)$/.test(words[to + 1]?.word ?? ''))
+  );
+};
+
+/** How far a time of months is doubted that may be that of the piece. */
+const isDoubted = (
+  words: readonly Word[],
+  at: number,
+  to: number,
+  told: { old: boolean; ago: boolean },
+): boolean => {
+  const before = words.slice(Math.max(0, at - 5), at).filter(({ clause }) => clause === words[at]?.clause);
+  const got = before.some(({ word }) => GOT.test(word));
+  // What was made then got its coat then, if its coat is told of in the same breath.
+  if (got) {
+    const { sentence } = words[at] ?? {};
+    const own = before.some(({ word }) => /^(built|made)$/.test(word));
+    return words.some(
+      (word, index) => WORK.test(word.word) && !(own && index > to && word.sentence === sentence),
+    );
+  }
+  if (told.ago && isOfLaying(words, at)) return false;
+  if (told.old || told.ago) return isWorkedOn(words, at, told.old);
+  return words.some(
+    ({ word, clause }, index) => index >= to && clause !== words[at]?.clause && WORK.test(word),
+  );
+};
 
 const toldTimes = (
   ear: Ear,
@@ -117,18 +71,27 @@ const toldTimes = (
   matches: readonly Match[],
   manner: Manner,
 ): SpokenSpan[] => {
-  const found: SpokenSpan[] = [];
+  const lays = tellsOfLaying(words, matches);
+  const found: SpokenSpan[] = [...weekdayTimes(words, manner), ...seasonTimes(words, manner)];
   for (let at = 0; at < words.length; at++) {
-    const span = spanAt(ear, words, at);
+    const nth = ordinalSpan(ear, words, at);
+    const span = nth ?? spanAt(ear, words, at);
     const here = words[at];
     if (!span || !here) continue;
     const next = words[span.to];
     const after = next?.sentence === here.sentence ? next : undefined;
     const old = after?.word === 'old';
     const long = span.low >= MONTH;
+    let back = at - 1;
+    while (back > at - 4 && HEDGE.test(words[back]?.word ?? '') && words[back]?.part === here.part) back--;
     const strong =
+      nth !== undefined ||
       (after !== undefined && LATER.test(after.word) && after.clause === here.clause) ||
       SPAN_WORD.test(words[at - 1]?.word ?? '') ||
+      (SPAN_WORD.test(words[back]?.word ?? '') && words[back]?.part === here.part) ||
+      isAlone(words, at, span.to) ||
+      // "Not even two months and the finish lifts."
+      (after?.word === 'and' && words[back]?.sentence !== here.sentence) ||
       (old && long) ||
       // "Oak cabinets, 25 years." stands alone.
       (long && (after === undefined || after.clause !== here.clause));
@@ -139,14 +102,18 @@ const toldTimes = (
     if (manner.notYet(match) || isElse(words, matches, at, span.to)) continue;
     const ago = after?.word === 'ago' || after?.word === 'back';
     const waited = /^wait(ed|ing)?$/.test(words[at - 1]?.word ?? '');
+    const ofLast =
+      SINCE.test(after?.word ?? '') &&
+      words.slice(span.to + 1, span.to + 4).some(({ word }) => /^(last|final|coat|second|third)$/.test(word));
     found.push({
       from: here.from,
       to: (ago ? after : words[span.to - 1])?.to ?? here.to,
       least: span.low * LESS,
       likely: (span.low + span.high) / 2,
       most: span.high * MORE,
-      sure:
-        long && !(ago && isOfLaying(words, at)) && isWorkedOn(words, at, old)
+      sure: ofLast
+        ? OF_THE_LAST
+        : (long && isDoubted(words, at, span.to, { old, ago })) || (!long && !lays && after?.word !== 'now')
           ? 0.5
           : ago
             ? 0.9
@@ -155,7 +122,8 @@ const toldTimes = (
               : waited
                 ? 0.72
                 : 0.71,
-      laid: isOfLaying(words, at),
+      laid: ofLast || isOfLaying(words, at) || isDrying(words, at),
+      now: ago || after?.word === 'now' || words[back]?.word === 'been' || ofLast,
     });
     at = span.to - 1;
   }
@@ -163,20 +131,34 @@ const toldTimes = (
     if (manner.notYet(match) || isElse(words, matches, match.from, match.to)) continue;
     const [least = 0, likely = 0, most = 0] = match.of.map(Number);
     const from = words[match.from]?.from ?? 0;
-    if (found.some((one) => one.from <= from && from < one.to)) continue;
+    const to = words[match.to - 1]?.to ?? from;
+    if (found.some((one) => one.from < to && from < one.to)) continue;
     const told = speaksOfFilm(ear, words, match.from);
+    const aged = least >= MONTH && isDoubted(words, match.from, match.to, { old: false, ago: false });
     found.push({
       from,
       to: words[match.to - 1]?.to ?? from,
       least,
       likely,
       most,
-      sure: told ? 0.77 : 0.6,
+      sure: aged || (least < MONTH && !lays) ? 0.6 : told ? 0.77 : lays && least < MONTH ? 0.74 : 0.6,
       laid: isOfLaying(words, match.from),
+      now: words
+        .slice(match.from, match.to)
+        .some(({ word }) => /^(ago|yesterday|last|this|now|just|today)$/.test(word)),
     });
   }
   return found;
 };
+
+/** "the second coat has been drying nine days" */
+const isDrying = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 4), at)
+    .some(({ word, part }) => part === words[at]?.part && /^(drying|curing)$/.test(word));
+
+/** A time told from the last coat on goes before all others. */
+const OF_THE_LAST = 0.95;
 
 /** Of phrases that overlap the one with the fewest words between counts: "a few months" is no month. */
 const tightest = (matches: readonly Match[]): Match[] => {
@@ -193,41 +175,26 @@ const tightest = (matches: readonly Match[]): Match[] => {
   );
 };
 
-const LAYING =
-  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|polished|polyed|put|painted|wiped|sealed)$/;
-
 /** Whether a coat was worked on in another clause than that of a time, or anywhere where the age of a thing is told: the age of a piece is then not that of its coat. */
 const isWorkedOn = (words: readonly Word[], at: number, aged: boolean): boolean =>
   words.some((word) => (aged || word.clause !== words[at]?.clause) && WORK.test(word.word));
 
 /** Whether a word of laying stands in the clause of a time. */
 const isOfLaying = (words: readonly Word[], at: number): boolean =>
-  words.some((word) => word.clause === words[at]?.clause && LAYING.test(word.word));
+  words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
 
 /** Whether the sentence of a time, or the one before, speaks of a film or of laying it. */
 const speaksOfFilm = (ear: Ear, words: readonly Word[], at: number): boolean => {
   const sentence = words[at]?.sentence ?? 0;
   return words.some(
-    (word) =>
+    (word, index) =>
       (word.sentence === sentence || word.sentence === sentence - 1) &&
-      (TOP.test(word.word) || LAYING.test(word.word) || (ear.laid.has(word.word) && word.word !== 'it')),
+      (TOP.test(word.word) || isLaying(words, index) || (ear.laid.has(word.word) && word.word !== 'it')),
   );
 };
 
-/** A coat told as laid after the time that was heard: that time is then of an earlier one. */
-const laidAfter = (words: readonly Word[], manner: Manner, from: number): Span | undefined => {
-  const at = words.findIndex((word) => word.from >= from);
-  if (at < 0) return undefined;
-  const there = words.findIndex(
-    (word, index) =>
-      index >= at &&
-      word.clause > (words[at - 1]?.clause ?? 0) &&
-      /^(brushed|rolled|sprayed|applied|recoated|poured)$/.test(word.word) &&
-      !manner.notYet({ sense: '', kind: '', of: [], from: index, to: index + 1, size: 1 }),
-  );
-  const found = words[there];
-  return found && { from: found.from, to: found.to };
-};
+const WIDE = 8;
+const isWide = ({ least, most }: SpokenSpan): boolean => most > WIDE * least && least > 12;
 
 /**
  * Hours since the last coat was laid. A time beside a word of laying goes before the others; of several the latest
@@ -240,15 +207,35 @@ export const hoursOf = (
   manner: Manner,
 ): HeardFact[] => {
   const told = toldTimes(ear, words, matches, manner);
-  const strongest = Math.max(...told.map(({ sure }) => sure));
-  const near = told.filter(({ sure }) => sure >= strongest - 0.25);
+  // A time before the next coat of the story is not that of the last.
+  const ofLast = told.filter(
+    ({ from, to, sure }) => sure >= 0.7 && (isStill(words, from, to) || !laidAfter(words, manner, to)),
+  );
+  const kept = ofLast.length ? ofLast : told;
+  // A day that was told within that week is nearer than the name of a day.
+  const exact = kept.filter((one) => !isWide(one));
+  const story = exact.some((one) =>
+    kept.some((wide) => isWide(wide) && wide.least <= one.likely && one.likely <= wide.most),
+  )
+    ? exact
+    : kept;
+  // Told from today goes before what the story tells of the day after.
+  const today = story.filter(({ now, laid }) => now && laid);
+  const asked = today.length ? story.filter(({ now }) => now) : story;
+  const strongest = Math.max(...asked.map(({ sure }) => sure));
+  const near =
+    strongest === OF_THE_LAST
+      ? asked.filter(({ sure }) => sure === strongest)
+      : asked.filter(({ sure }) => sure >= strongest - 0.25);
   const ofLaying = near.filter(({ laid }) => laid);
   const [latest] = (ofLaying.length ? ofLaying : near).sort((a, b) => a.likely - b.likely);
   if (!latest) return [];
-  const laidAgain = laidAfter(words, manner, latest.to);
-  const others = told.filter((one) => one !== latest && (one.least > latest.most || one.most < latest.least));
+  const laidAgain = isStill(words, latest.from, latest.to) ? undefined : laidAfter(words, manner, latest.to);
+  const others = asked.filter(
+    (one) => one !== latest && (one.least > latest.most || one.most < latest.least),
+  );
   const round = (value: number) => Math.round(Math.min(9000, value) * 100) / 100;
-  const doubt = others.length === 0 ? 1 : latest.laid && !others.some(({ laid }) => laid) ? 0.95 : 0.9;
+  const doubt = others.length === 0 ? 1 : latest.laid && !others.some(({ laid }) => laid) ? 0.95 : 0.92;
   return [
     {
       fact: 'hours-since-coat',

@@ -11,6 +11,8 @@ export type Word = Span & {
   /** Clauses end at a stop, a line break, a bracket or a turn (`but`, `because`); sentences at a stop or a line break. */
   readonly clause: number;
   readonly sentence: number;
+  /** A part ends where a clause does and at a comma, too. */
+  readonly part: number;
   /** Whether its sentence ends with a question mark. */
   readonly asks: boolean;
   /** Whether a comma stands before it. */
@@ -53,20 +55,29 @@ export const wordsIn = (
   const words: Word[] = [];
   let clause = 0;
   let sentence = 0;
+  let part = 0;
   let comma = false;
   for (const found of text.slice(0, MOST_READ).matchAll(PIECE)) {
     const [piece] = found;
-    if (piece === ',') comma = true;
-    else if (STOPS.test(piece)) {
+    if (piece === ',') {
+      comma = true;
+      part++;
+    } else if (STOPS.test(piece)) {
       if (piece === '?')
         for (let at = words.length - 1; words[at]?.sentence === sentence; at--)
           words[at] = { ...(words[at] as Word), asks: true };
       clause++;
       sentence++;
-    } else if (BREAKS.test(piece)) clause++;
-    else if (piece !== '%') {
+      part++;
+    } else if (BREAKS.test(piece)) {
+      clause++;
+      part++;
+    } else if (piece !== '%') {
       const word = spelled(plain(piece));
-      if (turns.has(word)) clause++;
+      if (turns.has(word)) {
+        clause++;
+        part++;
+      }
       words.push({
         word,
         stem: stemOf(word),
@@ -74,6 +85,7 @@ export const wordsIn = (
         to: found.index + piece.length,
         clause,
         sentence,
+        part,
         asks: false,
         comma,
       });

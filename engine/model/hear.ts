@@ -30,6 +30,9 @@ export const HearLanguage = z.strictObject({
   below: phrases.describe('Words before a layer that lies below the top one.'),
   'on-top': phrases.describe('Words before the top layer.'),
   laid: phrases.describe('Words of laying a coat.'),
+  owned: phrases.describe(
+    'Words of a piece that was had or bought: its film is old, unless work on it is told.',
+  ),
   'other-time': phrases.describe('Words that tell that a time is of something else.'),
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
   times: z.record(Phrase, span).describe('Spans said in words, in hours.'),

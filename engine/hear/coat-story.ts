@@ -1,0 +1,56 @@
+import { isLaying } from './laying.ts';
+import type { Manner } from './manner.ts';
+import { TOP } from './top-words.ts';
+import type { Span, Word } from './words.ts';
+
+/** "back to bare wood, two coats of oil": all before was taken off. */
+const isBegunAnew = (words: readonly Word[], at: number): boolean => {
+  const { word } = words[at] ?? { word: '' };
+  if (!/^(stripped|redid|bare|raw|over)$/.test(word)) return false;
+  const before = words.slice(Math.max(0, at - 2), at).map((one) => one.word);
+  const off =
+    word === 'stripped' ||
+    word === 'redid' ||
+    (/^(bare|raw)$/.test(word) && before.includes('back')) ||
+    (word === 'over' && /^start/.test(before.at(-1) ?? ''));
+  return off && words.some((one, index) => index > at && (one.word === 'coats' || isLaying(words, index)));
+};
+
+/** "then two coats of clear", "then the poly went on", "wax on top": the next coat of the story. */
+const NEXT = /^(coats?|poly|clear|varnish|lacquer|shellac|wax|sealer|topcoat)$/;
+
+const isNextCoat = (words: readonly Word[], at: number, afterTime: boolean): boolean => {
+  const here = words[at];
+  if (!here || !(here.word === 'a' || here.word === 'then' || here.comma)) return false;
+  const part = words.slice(at, at + 8).filter((word) => word.part === here.part);
+  if (here.word === 'a') return afterTime && part.slice(1, 4).some(({ word }) => word === 'coat');
+  if (here.word === 'then') return part.some(({ word }) => NEXT.test(word));
+  return TOP.test(here.word) && part[1]?.word === 'on' && (part[2]?.word ?? 'top') === 'top';
+};
+
+/** A coat told as laid after the time that was heard: that time is then of an earlier one. */
+export const laidAfter = (words: readonly Word[], manner: Manner, from: number): Span | undefined => {
+  const at = words.findIndex((word) => word.from >= from);
+  if (at < 0) return undefined;
+  const there = words.findIndex(
+    (word, index) =>
+      index >= at &&
+      ((word.clause > (words[at - 1]?.clause ?? 0) &&
+        /^(brushed|rolled|sprayed|applied|recoated|poured)$/.test(word.word)) ||
+        isNextCoat(words, index, index === at) ||
+        isBegunAnew(words, index)) &&
+      !manner.notYet({ sense: '', kind: '', of: [], from: index, to: index + 1, size: 1 }),
+  );
+  const found = words[there];
+  return found && { from: found.from, to: found.to };
+};
+
+/** "five days and still tacky": told of now, whatever was laid in what is told after it. */
+export const isStill = (words: readonly Word[], from: number, to: number): boolean => {
+  const first = words.findIndex((word) => word.from >= from);
+  const near = words
+    .slice(Math.max(0, first - 4), first + 12)
+    .filter(({ clause }) => clause === words[first]?.clause);
+  const last = near.findLastIndex((word) => word.to <= to);
+  return near.slice(0, last + 5).some(({ word }) => /^(still|now)$/.test(word));
+};

@@ -1,0 +1,98 @@
+import { isLaying } from './laying.ts';
+import type { Manner } from './manner.ts';
+import type { SpokenSpan } from './spoken-span.ts';
+import type { Word } from './words.ts';
+
+const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+const DAY = /^(?:mon|tues?|wednes|wed|thurs?|fri|satur|sun)(?:day)?s?$/;
+/** Short forms that are words of their own. */
+const NO_DAY = /^(sun|suns|wed|weds|mon|fri|sat)$/;
+const TODAY = /^(its|today|now)$/;
+
+/** "it's Saturday", "today is Saturday" */
+const isToday = (words: readonly Word[], at: number): boolean =>
+  TODAY.test(words[at - 1]?.word ?? '') ||
+  (words[at - 1]?.word === 'is' && TODAY.test(words[at - 2]?.word ?? ''));
+/** A day is told to half a day. */
+const HALF_DAY = 14;
+const WEEK = 168;
+
+const dayOf = ({ word }: Word): number =>
+  DAY.test(word) && !NO_DAY.test(word) ? DAYS.indexOf(word.slice(0, 3)) : -1;
+
+const TOP = /^(coats?|clear|poly|varnish|lacquer|shellac|wax|oil|finish|topcoat|sealer)$/;
+
+/** Whether a coat was laid on the day at `at`: its clause tells of laying, or names a coat before it. */
+const isOfCoat = (words: readonly Word[], at: number): boolean =>
+  words.some((word, index) => {
+    if (word.clause !== words[at]?.clause) return false;
+    // "that was on Saturday"
+    if (/^(that|it)$/.test(word.word) && words[index + 1]?.word === 'was' && index < at) return true;
+    return isLaying(words, index) || (TOP.test(word.word) && index < at && index > at - 6);
+  });
+
+type Day = { readonly at: number; readonly day: number };
+
+const spanOfDay = (words: readonly Word[], { at }: Day): { from: number; to: number } => ({
+  from: words[at]?.from ?? 0,
+  to: words[at]?.to ?? 0,
+});
+
+/** Hours from the day of the last coat to the day of writing, or to the last day told of. */
+export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] => {
+  const days = words.flatMap((word, at): Day[] => {
+    const day = dayOf(word);
+    if (day < 0) return [];
+    const said = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
+    return manner.notYet(said) || /^(by|until|till|next|this|every|my)$/.test(words[at - 1]?.word ?? '')
+      ? []
+      : [{ at, day }];
+  });
+  const laid = days.findLast(({ at }) => isOfCoat(words, at) && !isToday(words, at));
+  if (!laid) return [];
+  const later = days.filter(({ at }) => at > laid.at);
+  const today = later.find(({ at }) => isToday(words, at));
+  const now = today ?? later.at(-1);
+  const span = spanOfDay(words, laid);
+  if (!now) return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: 0.72, laid: true, now: true }];
+  const hours = 24 * ((now.day - laid.day + 7) % 7 || 7);
+  return [
+    {
+      ...span,
+      least: hours - HALF_DAY,
+      likely: hours,
+      most: hours + (today ? HALF_DAY : WEEK),
+      sure: today ? 0.9 : 0.8,
+      laid: true,
+      now: true,
+    },
+  ];
+};
+
+const SEASON =
+  /^(spring|summer|fall|autumn|winter|christmas|thanksgiving|easter|january|february|march|april|may|june|july|august|september|october|november|december)$/;
+const BEFORE_SEASON = /^(last|in|since|back|over|during)$/;
+/** A season that is named is over, or the day would have been told. */
+const SEASON_AGO = { least: 336, likely: 2000, most: 9000 };
+
+/** The coat was laid in a season, a month or a year that is named. */
+export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] =>
+  words.flatMap(({ word, to }, at): SpokenSpan[] => {
+    const before = words[at - 1];
+    if (!before || before.part !== words[at]?.part || !BEFORE_SEASON.test(before.word)) return [];
+    const year = /^(?:19|20)\d\d$/.test(word) && /^(in|since)$/.test(before.word) && Number(word) <= LONG_AGO;
+    if (!year && !SEASON.test(word)) return [];
+    const said = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
+    if (manner.notYet(said)) return [];
+    const done = words.some(
+      (one, index) => one.clause === words[at]?.clause && (isLaying(words, index) || one.word === 'done'),
+    );
+    if (!done) return [];
+    const span = { from: before.from, to };
+    return year
+      ? [{ ...span, least: 8760, likely: 9000, most: 9000, sure: 0.8, laid: done }]
+      : [{ ...span, ...SEASON_AGO, sure: 0.72, laid: done }];
+  });
+
+/** Years up to this one are more than a year past at any time of writing. */
+const LONG_AGO = 2024;

@@ -1,0 +1,74 @@
+import type { Match } from './match.ts';
+import type { Word } from './words.ts';
+
+/** Words of laying a coat. */
+const LAYING =
+  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done)$/;
+/** Of these the piece may be called: "the waxed table". */
+const CALLED = /^(finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated)$/;
+const BEFORE_A_NAME = /^(the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was)$/;
+const AFTER_DOING =
+  /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and)$/;
+
+/** Words that lay a coat only where a coat is named beside them, or "on" stands there: "wiped it on". */
+const OF_ANYTHING = /^(put|poured|wiped|rubbed|done)$/;
+const COAT_NAMED =
+  /^(coats?|layers?|clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|finish|satin|gloss|matte|on|thin|thick|heavy)$/;
+const AWAY = /^(off|down|away|up|out|clean|cup|mug|glass|plate|pan|vase|iron)$/;
+
+const isOfCoat = (words: readonly Word[], at: number): boolean => {
+  const after = words.slice(at + 1, at + 7).filter(({ part }) => part === words[at]?.part);
+  const named = after.findIndex(({ word }) => COAT_NAMED.test(word));
+  return named >= 0 && !after.slice(0, named + 1).some(({ word }) => AWAY.test(word));
+};
+
+/** Whether the word at `at` tells that a coat was laid, and is no name of what the piece is like. */
+export const isLaying = (words: readonly Word[], at: number): boolean => {
+  const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
+  if (!here || !LAYING.test(here.word)) return false;
+  const denied = words
+    .slice(Math.max(0, at - 3), at)
+    .some(({ word, part }) => part === here.part && /^(never|not|wasnt|didnt|havent|hasnt)$/.test(word));
+  if (denied) return false;
+  if (OF_ANYTHING.test(here.word)) return isOfCoat(words, at);
+  if (!CALLED.test(here.word) || after?.part !== here.part || AFTER_DOING.test(after.word)) return true;
+  return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
+};
+
+const COATS = /^(coats?|layers?)$/;
+/** Other work after which a finish is new: a mark of use then tells nothing of how old it is. */
+const WORK =
+  /^(sanded|primed|stripped|stained|refinishing|redone|redoing|redid|repainted|painter|finisher|contractor|refinisher|fresh|freshly|newly)$/;
+
+/** Words before the name of a coat that was there already: "through the varnish". */
+const THERE = /^(my|our|his|her|their|through|into|off|old|existing)$/;
+
+const isThere = (words: readonly Word[], { from }: Match): boolean =>
+  words
+    .slice(Math.max(0, from - 2), from)
+    .some(({ word, part }) => part === words[from]?.part && THERE.test(word));
+
+/** Whether a text tells of any coat being laid, or names one as new: "brown wax on the drawers". */
+export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[]): boolean =>
+  words.some(
+    ({ word }, at) =>
+      COATS.test(word) ||
+      isLaying(words, at) ||
+      /^(brushing|rolling|spraying|waxing|oiling|varnishing|coating|applying|recoating)$/.test(word) ||
+      (word === 'clear' && /^(over|on|last|yesterday|this)$/.test(words[at + 1]?.word ?? '')),
+  ) ||
+  matches.some(
+    (match) =>
+      (match.kind === 'among' || (match.kind === 'fact' && match.of[0] === 'family')) &&
+      !isThere(words, match),
+  );
+
+/** Whether any work on the finish is told, or paint is named as new. */
+export const tellsOfWork = (words: readonly Word[], matches: readonly Match[]): boolean =>
+  words.some(({ word }, at) => COATS.test(word) || WORK.test(word) || isLaying(words, at)) ||
+  matches.some(
+    (match) =>
+      match.kind === 'fact' &&
+      /^(chalk|milk|latex|oil)-paint$/.test(match.of[1] ?? '') &&
+      !isThere(words, match),
+  );

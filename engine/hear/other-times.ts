@@ -1,0 +1,126 @@
+import type { Match } from './match.ts';
+import { TOP } from './top-words.ts';
+import type { Word } from './words.ts';
+
+/** What keeps in a can: how old it is tells nothing of a coat. */
+const IN_THE_CAN = /^(can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush)$/;
+const KEPT = /^(old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used)$/;
+const DAYS_ON_END = /^(every|each|between|apart|per)$/;
+/** Things that stood or lay somewhere for a time. */
+const STOOD =
+  /^(stood|sat|sitting|standing|soak|soaked|lay|laid|slept|watched|leave|heated|clamped|unopened|soaking)$/;
+/** The days over which several coats were laid. */
+const OVER = /^(over|within|across|in)$/;
+
+/** What somebody does for years, or waits for. */
+const IN_LIFE =
+  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|painter|finisher|guarantee|warranty)$/;
+const OFTEN_DONE =
+  /^(used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished)$/;
+/** Whose age may be told beside a piece. */
+const PERSON =
+  /^(son|daughter|boy|girl|kid|kids|toddler|child|baby|grandson|granddaughter|niece|nephew|dog|cat|he|she|im|husband|wife|mother|father|man|woman|guy)$/;
+/** What has an age that tells of its finish. */
+const THING =
+  /^(tables?|desk|dresser|chest|cabinets?|cabinetry|chairs?|floors?|flooring|doors?|furniture|pieces?|piano|bench|house|home|finish|coats?|top|oak|cherry|maple|walnut|pine|mahogany|teak|fir|coffee|dining|kitchen|bed|crib|bookcase|shelf|shelves|deck|boat|sideboard|buffet|hutch|armoire|wardrobe|nightstand|stool|trim|wood|wooden|veneer|set|counter|countertops?|worktops?|stairs?|paneling|box|painted|varnished|hardwood|rental|building)$/;
+
+/** "my 3 year old": an age that is no thing's. */
+const isOfPerson = (words: readonly Word[], from: number, to: number): boolean => {
+  const old = words.findIndex(({ word }, at) => at >= from && at <= to && word === 'old');
+  const { part } = words[old] ?? {};
+  const near = (start: number, end: number) =>
+    words.slice(Math.max(0, start), end).filter((word) => word.part === part);
+  const year = words[old - 1]?.word;
+  const one = /^(a|one)$/.test(words[from]?.word ?? '');
+  if (
+    !one &&
+    /^(year|month|week|day)$/.test(year ?? '') &&
+    !near(old + 1, old + 4).some(({ word }) => THING.test(word))
+  )
+    return true;
+  return near(from - 5, from).some(({ word }) => PERSON.test(word));
+};
+
+const LAYER_REACH = 6;
+const NEAR = 5;
+
+/** Whether the time at word `from` is of something else: the can's own time, a time between coats, or another layer's. */
+export const isElse = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  from: number,
+  to: number,
+): boolean => {
+  const { clause, sentence, part } = words[from] ?? {};
+  const isOfPart = (word: Word | undefined) => word?.part === part;
+  if (matches.some((one) => one.sense === 'cue other-time' && isOfPart(words[one.from]))) return true;
+  const beside = words.slice(Math.max(0, from - 2), to + 2).filter(isOfPart);
+  if (beside.some((word) => DAYS_ON_END.test(word.word))) return true;
+  const before = words.slice(Math.max(0, from - 12), from).filter(isOfPart);
+  if (before.some(({ word }) => /^(tape|taped|masked)$/.test(word))) return true;
+  if (before.some((word) => STOOD.test(word.word)) && !before.some((word) => TOP.test(word.word)))
+    return true;
+  if (OVER.test(before.at(-1)?.word ?? '') && before.some(({ word }) => word === 'coats')) return true;
+  const after = words.slice(to, to + NEAR).filter((word) => word.clause === clause);
+  const [next] = after;
+  // "4 hours after the first"
+  if (
+    next?.word === 'after' &&
+    after.slice(1, 4).some(({ word }) => /^(first|previous|stain|primer|staining|priming)$/.test(word))
+  )
+    return true;
+  // "24 hours till the next coat", "an hour between"
+  if (/^(till|until|before|between)$/.test(next?.word ?? '')) return true;
+  // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
+  if (next?.word === 'of' && !/^(use|drying|dry|waiting|curing|cure)$/.test(after[1]?.word ?? ''))
+    return true;
+  const can = [...before, ...after.slice(0, 3)].some((word) => IN_THE_CAN.test(word.word));
+  const aged = words.slice(from, to + 1).some((word) => word.word === 'old');
+  const used = words.some((word) => word.clause === clause && /^(used|using)$/.test(word.word));
+  if (aged && (can || used || isOfPerson(words, from, to))) return true;
+  const own = words.filter(isOfPart);
+  if (own.some(({ word }) => IN_THE_CAN.test(word)) && own.some(({ word }) => KEPT.test(word))) return true;
+  // "is 24 hours enough", "needs a week", "another two days"
+  if (next?.word === 'enough' && next.part === part) return true;
+  if (/^(needs?|takes?|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? ''))
+    return true;
+  // "I have used it for years" is what somebody knows.
+  const long = words.slice(from, to).some(({ word }) => /^(years?|yrs?|decades?)$/.test(word));
+  if (
+    long &&
+    own.some(({ word }) => /^(ive|weve|i|we)$/.test(word)) &&
+    own.some(({ word }) => OFTEN_DONE.test(word)) &&
+    own.some(({ word }) => word === 'for')
+  )
+    return true;
+  if (own.some((word) => IN_LIFE.test(word.word))) return true;
+  // "never had this in 20 years"
+  if (
+    own.some(({ word }) => word === 'never') &&
+    own.some(({ word }) => /^(had|seen|did|happened|saw|heard)$/.test(word))
+  )
+    return true;
+  const isTopNamed = matches.some(
+    ({ kind, of }) => kind === 'among' || (kind === 'fact' && of[0] === 'family'),
+  );
+  const layers = matches.filter(
+    (one) =>
+      one.sense === 'cue other-layer' &&
+      words[one.from]?.sentence === sentence &&
+      one.from !== from &&
+      (isTopNamed || !/^paint/.test(words[one.from]?.word ?? '')),
+  );
+  if (!layers.length) return false;
+  const afterLayer =
+    words[to]?.word === 'after' && layers.some((one) => one.from > to && one.from <= to + LAYER_REACH);
+  const hasTop = (isNear: (word: Word) => boolean) =>
+    words.some(
+      (word, at) =>
+        isNear(word) && TOP.test(word.word) && !layers.some((one) => at >= one.from - 1 && at <= one.to),
+    );
+  return (
+    afterLayer ||
+    (layers.some((one) => isOfPart(words[one.from])) && !hasTop(isOfPart)) ||
+    (layers.some((one) => one.from < from) && !hasTop((word) => word.sentence === sentence))
+  );
+};

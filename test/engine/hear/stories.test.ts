@@ -1,0 +1,148 @@
+/** What posts say, by class. Sentences of our own, invented; what each tells is plain from its words. */
+import { describe, expect, it } from 'vitest';
+import { SURE } from '#engine/hear.ts';
+import { STAGES, type Stage } from '#engine/model/stage.ts';
+import { fact } from './hearing.ts';
+
+const taken = (text: string, name: string) => {
+  const found = fact(text, name);
+  return found && found.sure >= SURE ? found : undefined;
+};
+
+type Told = readonly [text: string, value: string | number | undefined];
+const CLASSES: Readonly<Record<string, readonly Told[]>> = {
+  // Which lies on top: what was laid last, not what was named last.
+  family: [
+    ['A coat of linseed oil, a day, then four coats of lacquer. Lacquer thinner took a drip off', 'lacquer'],
+    ['Shellac first, back to bare wood, two coats of tung oil', 'oil'],
+    ['sealed with a water clear', 'water-based'],
+    ['the shellac sets with no breeze and the shellac drags', 'shellac'],
+    ['I may have had too much oil on the pad, french polishing a box', 'shellac'],
+    ['wiped oil stain on, then shellac', 'shellac'],
+    ['water based lacquer on it, now the lacquer peels', 'water-lacquer'],
+    ['I wiped on oil based poly', 'oil-based'],
+    ['a matte clear', undefined],
+    ['the wood went black from a waxy crayon', undefined],
+  ],
+  base: [
+    ['Stripped and sanded the table, then poly', 'bare-wood'],
+    ['set it on an unfinished box', 'bare-wood'],
+    ['white chalk paint, and old furniture stain bled through', 'chalk-paint'],
+    ['a water stain on the poly', undefined],
+    ['the tape ripped it off down to bare wood', undefined],
+    ['refinishing a rocker: stripper, then golden oak stain, then poly', 'stain'],
+  ],
+  'base-tone': [
+    ['stained it dark, then poly', 'dark'],
+    ['white chalk paint below', 'light'],
+    ['dark wax on oak', 'wood'],
+    ['a pin-size spot', undefined],
+    ['painted oak doors', undefined],
+  ],
+  applicator: [
+    ['a few coats of spray paint', 'aerosol'],
+    ['a dense sponge roller', 'roller'],
+    ['somebody used spray polish', undefined],
+    ['a shoe brush did not help', undefined],
+    ['sprayed it, and the spray can sputtered', 'aerosol'],
+  ],
+  sheen: [
+    ['matte clear, and glossy paths where we wipe', 'matte'],
+    ['semi-gloss poly', undefined],
+    ['the flat parts are clear', undefined],
+  ],
+  age: [
+    ['a dresser of the sixties or seventies', 'before-1993'],
+    ['it is about 80 years old', 'before-1993'],
+    ['temperatures in the sixties', undefined],
+    ['a pretty old bench', 'unknown'],
+  ],
+  'coat-number': [
+    ['One coat of primer, two of paint', 2],
+    ['two coats on the legs and four on the top', 4],
+    ['three coats wanted, two on', 2],
+    ['First and second coats good. After the third I see cracks', 3],
+    ['Coats one and two fine, the fourth is dull', 4],
+    ['one coat of oil, 3 of shellac', 3],
+    ['on coat number four of shellac', 4],
+    ['2 coats of oil stain, and today the first coat of poly', 1],
+    ['it only lacks one final clear coat', undefined],
+    ['how many coats for a table', undefined],
+    ['two coats of white paint', 2],
+  ],
+  'hours-since-coat': [
+    ["It's been a month since I oiled it", 720],
+    ['3 weeks in and the tung oil smells', 504],
+    ['After 24h the second coat is tacky', 24],
+    ['I did the last coat of poly on a Sunday. It is Wednesday', 72],
+    ['Brushed poly on Sunday. Today is Wednesday', 72],
+    ['Dark wax on Tuesday. It’s Saturday', 96],
+    ['Sealed it with poly on Friday. Sunday it ran', 48],
+    ['Waxed it about a week and a half ago', 252],
+    ['Oil on a bench. On day five it is greasy', 114],
+    ['coats a day apart, 3 weeks after the last one it peels', 504],
+    ['24 hours till the next coat of poly', undefined],
+    ['tape was on the poly for only four hours', undefined],
+    ['five coats over two weeks', undefined],
+    ['I set the bottle on our table. 15 minutes later there was a ring', undefined],
+    ['a can of varnish I bought two years ago', undefined],
+    ['varnished by a man with 21 years in business', undefined],
+    ['I have used this poly for years', undefined],
+    ['my 3 year old touched the varnish', undefined],
+    ['let it dry overnight, then the poly went on. Two hours later it was dull', 2],
+    ['the second coat went on 4 hours after the first', undefined],
+  ],
+  'air-celsius': [
+    ['Room is cool, 62 or so', 16.7],
+    ['shop between 55 and 70', 16.9],
+    ['in the garage, about 85 and sticky out', 29.4],
+    ['sanded with 80 in the warm shop', undefined],
+    ['a frozen drip', undefined],
+  ],
+  'relative-humidity': [
+    ['it is 80% most of the time, I run a dehumidifier', 0.8],
+    ['drops like rain on the clear', undefined],
+    ['a mug on the table', undefined],
+    ['humidity is ordinary', undefined],
+  ],
+  stage: [
+    ['Just bought a nice old piano bench, it is dull', 'cured'],
+    ['All my wooden furniture is getting sticky', 'cured'],
+    ['A plant leaked on our oak dining table', 'cured'],
+    ['I thought it should be dry', undefined],
+    ['is it dry enough?', undefined],
+  ],
+  overdue: [
+    ['the poly never hardened', 'yes'],
+    ['our worktop is permanently sticky', 'yes'],
+  ],
+};
+
+describe.each(Object.entries(CLASSES))('%s', (name, told) => {
+  it.each(told)('%s: %s', (text, value) => {
+    const found = taken(text, name);
+    if (typeof value === 'number') expect(found?.value).toBeCloseTo(value, 1);
+    else expect(found?.value).toBe(value);
+  });
+});
+
+// A film taken drier than it is gets sanded or loaded too soon.
+describe('the stage is never taken drier than the text allows', () => {
+  it.each([
+    ['It is getting sticky, should I brush it again?', 'setting'],
+    ['second-hand table about 20 years old, unknown finish, sticky to press', 'dry-to-touch'],
+    ['Six months on and the oil is sticky', 'dry-to-touch'],
+    ['I have used this poly for years. On this table it is hazy', 'recoatable'],
+    ['my 3 year old put a hand in the varnish', 'wet'],
+    ["Friends' dresser, chalk paint, no sanding", 'recoatable'],
+    ['Used up varnish that was in the garage since 2015', 'recoatable'],
+    [
+      'Stained one day, two coats of poly, the second has been drying nine days now and is tacky',
+      'dry-to-touch',
+    ],
+    ['As I brushed it this morning the shellac turned white', 'setting'],
+  ] as const)('%s: no drier than %s', (text, driest) => {
+    const stage = taken(text, 'stage');
+    expect(stage ? STAGES.indexOf(stage.value as Stage) : 0).toBeLessThanOrEqual(STAGES.indexOf(driest));
+  });
+});
