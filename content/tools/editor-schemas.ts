@@ -9,7 +9,7 @@ import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
 import { Plan } from '#engine/model/plan.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
-import { Collected, SaidOfPages } from '#engine/model/said.ts';
+import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
 import { Words } from '#engine/model/words.ts';
 import { Terms } from './plain-words.ts';
@@ -34,6 +34,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'words.yaml': Words,
   'hear/collected.yaml': Collected,
   'hear/facts.yaml': HearFacts,
+  'hear/imagined.yaml': Imagined,
   'hear/language.yaml': HearLanguage,
   'hear/pages.yaml': SaidOfPages,
   'hear/questions.yaml': HearQuestions,

@@ -13,7 +13,7 @@ import { termsTable } from './plain-words.ts';
 import { planTable } from './plan.ts';
 import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
-import { collectedTable, readIndex, saidTable } from './said.ts';
+import { collectedTable, imaginedTable, readIndex, saidTable } from './said.ts';
 import { signsThatStandAlone, untoldMarks } from './signs-told.ts';
 
 const TABLES = [
@@ -29,6 +29,7 @@ const TABLES = [
   questionsTable,
   practiceTable,
   saidTable,
+  imaginedTable,
   collectedTable,
 ];
 

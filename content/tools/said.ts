@@ -3,13 +3,14 @@ import type { SaidPhrase } from '#engine/find.ts';
 import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { ENTRY_KINDS } from '#engine/model/kinds.ts';
-import { Collected, SaidOfPages } from '#engine/model/said.ts';
+import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
 const PAGES = 'content/hear/pages.yaml';
+const IMAGINED = 'content/hear/imagined.yaml';
 const COLLECTED = 'content/hear/collected.yaml';
 const ELSEWHERE = 'elsewhere';
 
@@ -19,28 +20,35 @@ const mentionOf = (name: string, path: readonly PropertyKey[]): Mention[] => {
   return name !== ELSEWHERE && isOneOf(ENTRY_KINDS, kind) ? [{ kind, id, path }] : [];
 };
 
+const pagesOf = ({ said }: Imagined): Mention[] =>
+  Object.keys(said).flatMap((name) => mentionOf(name, ['said', name]));
+
 export const saidTable = (known: Knowledge, root: ContentRoot): Table<SaidOfPages> =>
-  readTable(known, root, PAGES, SaidOfPages, ({ said }) =>
-    Object.keys(said).flatMap((name) => mentionOf(name, ['said', name])),
-  );
+  readTable(known, root, PAGES, SaidOfPages, pagesOf);
+
+export const imaginedTable = (known: Knowledge, root: ContentRoot): Table<Imagined> =>
+  readTable(known, root, IMAGINED, Imagined, pagesOf);
 
 export const collectedTable = (known: Knowledge, root: ContentRoot): Table<Collected> =>
   readTable(known, root, COLLECTED, Collected, ({ phrases }) =>
     phrases.flatMap(({ is }, at) => is.flatMap((name, i) => mentionOf(name, ['phrases', at, 'is', i]))),
   );
 
-/** All that people said, the authors' lines and the collected ones. Throws every fault as a line. */
+const phrasesOf = ({ said }: Imagined): SaidPhrase[] =>
+  Object.entries(said).flatMap(([name, lines]) =>
+    lines.map((say) => ({ say, is: name === ELSEWHERE ? [] : [name] })),
+  );
+
+/** All that people said: the authors' lines, the imagined ones and the collected ones. Throws every fault as a line. */
 export const readSaid = (
   known: Knowledge,
   root: ContentRoot,
 ): { phrases: SaidPhrase[]; tools: SaidOfPages['tools'] } => {
   if (textOf(root, PAGES) === undefined) return { phrases: [], tools: [] };
-  const { said, tools } = orThrow(saidTable(known, root));
-  const authored = Object.entries(said).flatMap(([name, lines]) =>
-    lines.map((say) => ({ say, is: name === ELSEWHERE ? [] : [name] })),
-  );
+  const pages = orThrow(saidTable(known, root));
+  const imagined = textOf(root, IMAGINED) !== undefined ? phrasesOf(orThrow(imaginedTable(known, root))) : [];
   const collected = textOf(root, COLLECTED) !== undefined ? orThrow(collectedTable(known, root)).phrases : [];
-  return { phrases: [...authored, ...collected], tools };
+  return { phrases: [...phrasesOf(pages), ...imagined, ...collected], tools: pages.tools };
 };
 
 const indexes = new WeakMap<Knowledge, FindIndex>();

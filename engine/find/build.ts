@@ -2,7 +2,9 @@ import { keysOf } from '../entry-of.ts';
 import { type FindDocument, type FindIndex, type LayWords, pageName, type SaidPhrase } from './document.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
+import { packModel } from './model.ts';
 import { nameMarks } from './names.ts';
+import { packRows } from './pack.ts';
 import { FIELD, FILLING, LENGTH_COUNTS } from './weights.ts';
 
 /** Weight of each stem in one document by where it stands, before rareness and length. */
@@ -30,37 +32,49 @@ const examplesOf = (
   rowOf: ReadonlyMap<string, number>,
   say: Language,
 ): Example[] => {
-  const example = (text: string, right: readonly number[], weight: number): Example => ({
+  const example = (text: string, right: readonly number[], weight: number, own: boolean): Example => ({
     features: featuresOf(say.all(text).map(({ stem }) => stem)),
     right,
     weight,
+    own,
   });
   const elsewhere = documents.length;
   return [
     ...documents.flatMap((document, row) => [
-      example(document.title, [row], OWN.title),
-      ...document.also.map((phrase) => example(phrase, [row], OWN.also)),
-      ...document.signs.map((phrase) => example(phrase, [row], OWN.signs)),
-      example(document.text, [row], OWN.text),
+      example(document.title, [row], OWN.title, true),
+      ...document.also.map((phrase) => example(phrase, [row], OWN.also, true)),
+      ...asksFor(document).map((phrase) => example(phrase, [row], 1, true)),
+      ...document.signs.map((phrase) => example(phrase, [row], OWN.signs, true)),
+      example(document.text, [row], OWN.text, true),
     ]),
     ...phrases.map(({ say: text, is }) =>
-      example(text, is.length ? is.flatMap((page) => rowOf.get(page) ?? []) : [elsewhere], 1),
+      example(text, is.length ? is.flatMap((page) => rowOf.get(page) ?? []) : [elsewhere], 1, false),
     ),
   ];
 };
 
-/** Words met in any field of a document, with their stems. */
+/** A word of the trade is asked for by what it means. */
+const asksFor = ({ kind, title }: FindDocument): string[] =>
+  kind === 'glossary' ? [`what is ${title}`, `${title} meaning`, `what does ${title} mean`] : [];
+
+/** Words met in any field of a document, or said more than once, with their stems: what was said once may be a slip. */
 const formsOf = (
   documents: readonly FindDocument[],
   said: readonly (readonly string[])[],
   say: Language,
 ): Map<string, Set<string>> => {
   const forms = new Map<string, Set<string>>();
-  documents.forEach(({ title, also, signs, text }, row) => {
-    for (const phrase of [title, ...also, ...signs, text, ...(said[row] ?? [])])
-      for (const { word, stem } of say.tokens(phrase))
-        forms.set(stem, (forms.get(stem) ?? new Set()).add(word));
-  });
+  const times = new Map<string, number>();
+  const meet = (phrase: string, of: (word: string) => boolean): void => {
+    for (const { word, stem } of say.tokens(phrase))
+      if (of(word)) forms.set(stem, (forms.get(stem) ?? new Set()).add(word));
+  };
+  for (const { title, also, signs, text } of documents)
+    for (const phrase of [title, ...also, ...signs, text]) meet(phrase, () => true);
+  const phrases = said.flat();
+  for (const phrase of phrases)
+    for (const { word } of say.tokens(phrase)) times.set(word, (times.get(word) ?? 0) + 1);
+  for (const phrase of phrases) meet(phrase, (word) => (times.get(word) ?? 0) > 1);
   return forms;
 };
 
@@ -98,9 +112,9 @@ export const buildIndex = (
     terms: stems
       .map((stem) => [...new Set([stem, ...[...(forms.get(stem) ?? [])].sort()])].join(' '))
       .join(','),
-    postings: stems.map((stem) => postings.get(stem) ?? []),
+    postings: packRows(stems.map((stem) => postings.get(stem) ?? [])),
     book,
     names: nameMarks(documents, say),
-    learned: learn(examplesOf(documents, phrases, rowOf, say), documents.length + 1),
+    learned: packModel(learn(examplesOf(documents, phrases, rowOf, say), documents.length + 1), stems),
   };
 };

@@ -1,6 +1,7 @@
 import type { Words } from '../model/words.ts';
 import type { Phrasebook } from './language.ts';
-import type { LinearModel } from './learn.ts';
+import type { PackedModel } from './model.ts';
+import type { PackedRows } from './pack.ts';
 
 export type FindKind = 'defect' | 'remedy' | 'rule' | 'lesson' | 'product' | 'glossary' | 'page';
 
@@ -53,13 +54,13 @@ export interface FindIndex {
   readonly documents: readonly FindEntry[];
   /** Each term's stem and the other forms that the documents use, joined by spaces; terms joined by commas. */
   readonly terms: string;
-  /** For each term: document, weight in tenths, document, weight, … */
-  readonly postings: readonly (readonly number[])[];
+  /** For each term: its documents, and its weight in each in tenths. */
+  readonly postings: PackedRows;
   readonly book: Phrasebook;
   /** Marks of whole names and the rows that bear them: who types a name wants its page. */
   readonly names: Readonly<Record<string, readonly number[]>>;
   /** Learned from all texts and phrases; its last class stands for other matters. */
-  readonly learned: LinearModel;
+  readonly learned: PackedModel;
 }
 
 /** The name of a page in phrases and labels: the id of a flaw, else `kind/id`. */

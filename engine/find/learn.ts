@@ -3,30 +3,32 @@ export type Example = {
   readonly features: readonly string[];
   readonly right: readonly number[];
   readonly weight: number;
+  /** A page's own text: each of its words is learned from, also one that is met once. */
+  readonly own: boolean;
 };
 
-/** A linear model: for each feature its documents and weights, in parts of `WEIGHT_UNIT`. Plain data. */
+/** A linear model: for each feature its documents and weights, in parts of `WEIGHT_UNIT`. */
 export type LinearModel = {
-  /** Features joined by commas. A pair of stems is joined by a space. */
-  readonly features: string;
+  /** A pair of stems is joined by a space. */
+  readonly features: readonly string[];
   /** For each feature: document, weight, document, weight, … */
   readonly weights: readonly (readonly number[])[];
   readonly bias: readonly number[];
 };
 
-export const WEIGHT_UNIT = 4;
+export const WEIGHT_UNIT = 2;
 
 /** Chosen on open phrases, split by thread. */
-const EPOCHS = 12;
-const RATE = 0.4;
+const EPOCHS = 8;
+const RATE = 0.5;
 const SHRINK = 1e-4;
 /** Where several pages are right, the likeliest counts this much more than each other. */
 const OTHERS = 0.5;
-/** Pairs met less often are left out. */
-const PAIR_TIMES = 2;
+/** What was met less often is left out: of a word met once, counting tells as much. */
+const LEAST_TIMES = 2;
 /** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
-const LEAST_FOR = 1.4;
-const LEAST_AGAINST = 2.8;
+const LEAST_FOR = 1.5;
+const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
 /** Logarithm of a share, of the likeliest, that is not worth reckoning. */
@@ -56,9 +58,10 @@ const shuffled = (length: number): ((order: number[]) => void) => {
 
 const vocabulary = (examples: readonly Example[]): Map<string, number> => {
   const times = new Map<string, number>();
-  for (const { features } of examples)
-    for (const feature of features) times.set(feature, (times.get(feature) ?? 0) + 1);
-  const kept = [...times].filter(([feature, count]) => !feature.includes(' ') || count >= PAIR_TIMES);
+  for (const { features, own } of examples)
+    for (const feature of features)
+      times.set(feature, (times.get(feature) ?? 0) + (own && !feature.includes(' ') ? LEAST_TIMES : 1));
+  const kept = [...times].filter(([, count]) => count >= LEAST_TIMES);
   return new Map(
     kept
       .map(([feature]) => feature)
@@ -161,8 +164,9 @@ const packed = (
     }
   }
   return {
-    features: kept.join(','),
+    features: kept,
     weights: table,
-    bias: [...bias].map((value) => Math.round(value * WEIGHT_UNIT)),
+    // JSON knows no -0.
+    bias: [...bias].map((value) => Math.round(value * WEIGHT_UNIT) + 0),
   };
 };

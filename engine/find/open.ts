@@ -1,6 +1,8 @@
 import { type Corrector, corrector } from './correct.ts';
 import type { FindIndex } from './document.ts';
 import { type Language, language } from './language.ts';
+import { unpackModel } from './model.ts';
+import { unpackRows } from './pack.ts';
 
 /** What a typed word may stand for. */
 export interface Reading {
@@ -18,6 +20,8 @@ export interface OpenIndex {
   readonly words: ReadonlyMap<string, number>;
   /** Stem → row of postings. */
   readonly term: (part: string) => number | undefined;
+  /** For each term: document, weight in tenths, document, weight, … */
+  readonly postings: readonly (readonly number[])[];
   /** Rareness of a row: inverse document frequency as in BM25. */
   readonly rareness: readonly number[];
   /** Nearest words of the documents, or lay words, to one that is neither. */
@@ -29,6 +33,8 @@ export interface OpenIndex {
   readonly nearest: Map<string, string>;
   /** Row of the learned table of each feature. */
   readonly features: ReadonlyMap<string, number>;
+  /** For each feature: document, weight, document, weight, … */
+  readonly weights: readonly (readonly number[])[];
 }
 
 /** Only a query with a slip needs a corrector. */
@@ -60,12 +66,14 @@ export const open = (index: FindIndex): OpenIndex => {
     }
   });
   const count = index.documents.length;
+  const postings = unpackRows(index.postings);
   const fresh: OpenIndex = {
     index,
     say,
     words,
     term: (part) => rows.get(part),
-    rareness: index.postings.map((posting) => {
+    postings,
+    rareness: postings.map((posting) => {
       const holders = posting.length / 2;
       return Math.log(1 + (count - holders + 0.5) / (holders + 0.5));
     }),
@@ -73,7 +81,7 @@ export const open = (index: FindIndex): OpenIndex => {
     nearEmpty: whenNeeded(() => corrector(new Map(say.empty.map((word) => [word, word])))),
     memo: new Map(),
     nearest: new Map(),
-    features: new Map(index.learned.features.split(',').map((feature, row) => [feature, row])),
+    ...unpackModel(index.learned, [...rows.keys()]),
   };
   opened.set(index, fresh);
   return fresh;

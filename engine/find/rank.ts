@@ -26,12 +26,12 @@ type Counted = {
 
 /** Best score and cover of each document for one word of the query. */
 const perWord = (
-  { index, rareness }: OpenIndex,
+  { postings, rareness }: OpenIndex,
   rows: ReadonlyMap<number, number>,
 ): Map<number, readonly [score: number, covered: number]> => {
   const found = new Map<number, readonly [number, number]>();
   for (const [row, trust] of rows) {
-    const posting = index.postings[row] ?? [];
+    const posting = postings[row] ?? [];
     for (let at = 0; at < posting.length; at += 2) {
       const document = posting[at] ?? 0;
       const weight = (posting[at + 1] ?? 0) / 10;
@@ -87,8 +87,8 @@ const countedIn = (ready: OpenIndex, tokens: readonly Token[], unfinished: boole
 type Weighed = {
   /** Chance of every document, in the order of the index. */
   readonly chances: Float64Array;
-  /** Chance that it is of other matters, by what was learned. */
-  readonly elsewhere: number;
+  /** Chance that it is of other matters, by what was learned; undefined where no word of it was. */
+  readonly elsewhere: number | undefined;
   readonly counted: Counted;
   /** Rows of the pages whose whole name it is. */
   readonly named: readonly number[];
@@ -111,7 +111,7 @@ export const weighed = (index: FindIndex, query: string, typing = false): Weighe
   return {
     chances: mixed(index, byKind, learned),
     named,
-    elsewhere: learned?.[index.documents.length] ?? 0,
+    elsewhere: learned?.[index.documents.length],
     counted,
   };
 };
@@ -122,18 +122,21 @@ const PERHAPS_LISTED = 3;
 const FAR_BEHIND = 0.02;
 
 /** How well a text belongs here: 0 not at all, 1 wholly. Chosen on open phrases. */
-const belongs = ({ chances, elsewhere, counted, named }: Weighed): number => {
+const belongs = ({ chances, elsewhere = 0, counted, named }: Weighed): number => {
   if (named.length) return 1;
   let first = 0;
   chances.forEach((chance, at) => {
     if (chance > (chances[first] ?? 0)) first = at;
   });
-  const share = counted.asked ? Math.min(1, (counted.covered[first] ?? 0) / counted.asked) : 0;
+  // "How many coats" has small words only: what was learned of them stands alone.
+  const share = counted.asked
+    ? Math.min(1, (counted.covered[first] ?? 0) / counted.asked)
+    : (chances[first] ?? 0);
   return share * (1 - elsewhere);
 };
 
 /** From here on what is first counts as an answer; below it all is listed as perhaps. */
-const SURE_FROM = 0.36;
+const SURE_FROM = 0.45;
 
 /**
  * Rows with a chance of at least `least`, or named, by chance; those whose whole name was typed before the others, but
@@ -178,7 +181,8 @@ export const find = (
 ): Hit[] => {
   const found = weighed(index, query, typing);
   const { chances, counted, named } = found;
-  if (counted.matched.size === 0 && !named.length) return [];
+  if (counted.matched.size === 0 && !named.length && (counted.asked || found.elsewhere === undefined))
+    return [];
   const fit = belongs(found);
   const sure = fit >= SURE_FROM;
   const least = Math.max(...chances) * FAR_BEHIND;

@@ -39,8 +39,8 @@ const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
   word.length > 4 && (nearEmpty(word, false)[0]?.closeness ?? 0) >= SURELY_EMPTY;
 
 /** Whether any page is called by the term, not only mentions it. */
-const isName = ({ index }: OpenIndex, row: number): boolean =>
-  index.postings[row]?.some((weight, at) => at % 2 === 1 && weight / 10 >= NAMED) ?? false;
+const isName = ({ postings }: OpenIndex, row: number): boolean =>
+  postings[row]?.some((weight, at) => at % 2 === 1 && weight / 10 >= NAMED) ?? false;
 
 /** What one typed word may stand for: itself, its lay meaning, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {

@@ -32,7 +32,7 @@ const learnedStem = ({ features, nearWords, nearest }: OpenIndex, { word, stem }
 
 /** The learned chances of every document, the last being other matters; undefined where no word is known. */
 export const learnedChances = (open: OpenIndex, tokens: readonly Token[]): Float64Array | undefined => {
-  const { weights, bias } = open.index.learned;
+  const { bias } = open.index.learned;
   const rows = featuresOf(tokens.map((token) => learnedStem(open, token))).flatMap(
     (feature) => open.features.get(feature) ?? [],
   );
@@ -40,7 +40,7 @@ export const learnedChances = (open: OpenIndex, tokens: readonly Token[]): Float
   const scores = Float64Array.from(bias, (value) => value / WEIGHT_UNIT);
   const scale = 1 / (Math.sqrt(rows.length) * WEIGHT_UNIT);
   for (const row of rows) {
-    const cells = weights[row] ?? [];
+    const cells = open.weights[row] ?? [];
     for (let at = 0; at < cells.length; at += 2) {
       const document = cells[at] ?? 0;
       scores[document] = (scores[document] ?? 0) + (cells[at + 1] ?? 0) * scale;

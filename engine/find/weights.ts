@@ -32,6 +32,6 @@ export const STRANGE = 1.8;
 
 /** Bits of BM25 that double a chance, and how the two voices, words counted and words learned, are mixed. */
 export const WARMTH = 2;
-export const LEARNED = 0.5;
+export const LEARNED = 0.6;
 /** A chance no voice goes below, so that neither alone rules a page out. */
 export const DOUBT = 1e-4;

@@ -37,6 +37,10 @@ export const SaidOfPages = z.strictObject({
 });
 export type SaidOfPages = z.infer<typeof SaidOfPages>;
 
+/** content/hear/imagined.yaml: what strangers might type who want a page. */
+export const Imagined = SaidOfPages.pick({ said: true });
+export type Imagined = z.infer<typeof Imagined>;
+
 /** content/hear/collected.yaml: what strangers typed, with every page that would be right, the likeliest first. */
 export const Collected = z.strictObject({
   phrases: z.array(

@@ -17,7 +17,7 @@ import { planTable } from '../../content/tools/plan.ts';
 import { toldOfTheNew } from '../../content/tools/published.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { retiredFaults, retiredTable } from '../../content/tools/retired.ts';
-import { collectedTable, saidTable } from '../../content/tools/said.ts';
+import { collectedTable, imaginedTable, saidTable } from '../../content/tools/said.ts';
 import { sharedFaults } from '../../content/tools/shared.ts';
 import type { Table } from '../../content/tools/table.ts';
 import { known, rawContent, retired } from './real/knowledge.ts';
@@ -463,6 +463,17 @@ describe('a slip', () => {
             /^ {2}page\/clock: /,
             (line) => line.replace('clock', 'clok'),
             /"page\/clok" can not stand here as a name; did you mean "page\/clock"\?/,
+          ],
+        ],
+      ],
+      [
+        'hear/imagined.yaml',
+        of(imaginedTable),
+        [
+          [
+            /^ {2}blush:/,
+            (line) => line.replace('blush', 'blushh'),
+            /no defect "blushh"; did you mean "blush"\?/,
           ],
         ],
       ],

@@ -2,16 +2,16 @@
 import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
-import { buildIndex, documentsOf, find } from '#engine/find.ts';
+import { find } from '#engine/find.ts';
+import { readIndex } from '../../content/tools/said.ts';
 import { known } from '../content/real/knowledge.ts';
-import { words } from './phrases.ts';
 
 type Asked = { ask: string; right: readonly string[] };
 const sets = load(readFileSync('test/find/safety.yaml', 'utf8')) as Record<
   'seen' | 'sealed' | 'again' | 'again-sealed',
   readonly Asked[]
 >;
-const index = buildIndex(documentsOf(known), words);
+const index = readIndex(known, process.cwd());
 const first = ({ ask }: Asked) => find(index, ask, { limit: 1 })[0];
 
 const FORTY = 40;

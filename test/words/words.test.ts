@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { DOINGS } from '#engine/model/remedy.ts';
@@ -24,7 +25,11 @@ const threads = new Map(readThreads().map((thread) => [thread.thread, thread]));
 const { known } = provenKnowledge(fileURLToPath(new URL('../..', import.meta.url)));
 
 const all = [...phrases, ...posts, ...troubles];
+const imagined = readFileSync(new URL('../../content/hear/imagined.yaml', import.meta.url), 'utf8').split(
+  '\n',
+);
 const texts = [
+  ...imagined,
   ...phrases.map(({ q }) => q),
   ...posts.map(({ text }) => text),
   ...troubles.flatMap(({ title, says }) => [title, says]),

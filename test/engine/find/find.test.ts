@@ -29,7 +29,12 @@ const elsewhere = [
   { say: 'quantum mortgage', is: [] },
   { say: 'paint a wall', is: [] },
 ];
-const index = buildIndex(documents, words, elsewhere);
+// As on the site, people have typed the names of pages more than once.
+const typed = documents.flatMap(({ id, title, also }) =>
+  [title, ...also].flatMap((say) => [say, `${say} everywhere`].map((one) => ({ say: one, is: [id] }))),
+);
+const said = [...elsewhere, ...typed];
+const index = buildIndex(documents, words, said);
 const sure = (query: string): boolean => find(index, query)[0]?.perhaps === false;
 const ids = (query: string, typing = false): string[] => find(index, query, { typing }).map(({ id }) => id);
 
@@ -80,7 +85,7 @@ describe('find', () => {
 describe('find while typing', () => {
   it('takes the last word as a beginning', () => {
     expect(ids('bub', true)[0]).toBe('bubbles');
-    expect(ids('orange pe', true)).toEqual(['orange']);
+    expect(ids('orange pe', true)[0]).toBe('orange');
   });
   it('does not when the word is finished', () => {
     expect(ids('cra ', true)).toEqual([]);
@@ -100,6 +105,6 @@ describe('buildIndex', () => {
     expect(find(sent, 'dog hair')).toEqual(find(index, 'dog hair'));
   });
   it('gives the same bytes for the same input', () => {
-    expect(JSON.stringify(buildIndex(documents, words, elsewhere))).toBe(JSON.stringify(index));
+    expect(JSON.stringify(buildIndex(documents, words, said))).toBe(JSON.stringify(index));
   });
 });
