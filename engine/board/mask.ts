@@ -1,6 +1,33 @@
 import type { Board } from './field.ts';
-import { ease, rough } from './noise.ts';
+import { ease, noise, rough } from './noise.ts';
 import { type Point, radians } from './stamp.ts';
+
+/** How far an edge strays at two sizes, about −1 to 1: long bays, and small nicks in some of them only. */
+export const stray = (x: number, y: number, size: number, seed: number): number => {
+  const u = x * 0.8 + y * 0.6;
+  const v = y * 0.8 - x * 0.6;
+  const nicks = Math.max(0, 0.6 + noise(u / (size * 1.9), v / (size * 1.9), seed + 2));
+  return (
+    0.75 * noise(u / size, v / size, seed) +
+    0.4 * nicks * noise((u * 0.6 + v * 0.8) / (size * 0.27), (v * 0.6 - u * 0.8) / (size * 0.27), seed + 1)
+  );
+};
+
+/** What is left of a rim at a place, 0–1: full here, thin there, gone for part of the way. */
+export const remnant = (x: number, y: number, size: number, seed: number): number =>
+  ease(
+    -0.22,
+    0.55,
+    noise(x / size, y / size, seed) + 0.35 * noise(x / (size * 0.3), y / (size * 0.3), seed + 1),
+  );
+
+/** How much farther one fiber or bristle carries than the next, mm: little as a rule, far here and there. */
+export const carried = (x: number, y: number, far: number, seed: number): number => {
+  const fine = noise(x / 21, y / 0.4, seed);
+  const strand = noise(x / 33, y / 1.3, seed + 1);
+  const broad = noise(x / 40, y / 4.6, seed + 2);
+  return far * (0.75 * broad + 0.5 * strand + 1.3 * fine * fine * fine);
+};
 
 /** Patches of noise, 0 outside to 1 inside; `share` is about how much of the board they take. */
 export const patches =
@@ -9,8 +36,9 @@ export const patches =
     const level = (0.5 - share) * 0.8;
     const u = x / sizeMm;
     const v = y / sizeMm;
-    const bend = 0.35 * rough(u * 1.7, v * 1.7, seed + 31, 1);
-    return ease(level - soft / 2, level + soft / 2, rough(u + bend, v - bend, seed, 2));
+    const du = 0.3 * noise(u * 1.3 + 5.3, v * 1.3, seed + 31) + 0.09 * noise(u * 4.1, v * 4.1, seed + 32);
+    const dv = 0.3 * noise(u * 1.3, v * 1.3 + 9.1, seed + 33) + 0.09 * noise(u * 4.1, v * 4.1, seed + 34);
+    return ease(level - soft / 2, level + soft / 2, rough(u + du, v + dv, seed, 2));
   };
 
 /** Distance outside (+) or inside (−) a ragged round blot, mm. */
@@ -20,11 +48,21 @@ export const blot =
     const turn = radians(degrees);
     const u = ((x - cx) * Math.cos(turn) + (y - cy) * Math.sin(turn)) / stretch;
     const v = -(x - cx) * Math.sin(turn) + (y - cy) * Math.cos(turn);
-    const scale = radius * 0.9;
+    const s = radius * 1.5;
+    // Pushed out of round as a whole, then nicked: what only swells and shrinks along its rays has corners.
+    const pu = u + ragged * radius * 0.85 * noise(u / s + 7.4, v / s + 3.6, seed);
+    const pv = v + ragged * radius * 0.85 * noise(u / s + 1.3, v / s + 8.2, seed + 57);
     return (
-      Math.sqrt(u * u + v * v) - radius * (1 + ragged * rough(u / scale + 7.4, v / scale + 3.6, seed, 2))
+      Math.sqrt(pu * pu + pv * pv) -
+      radius * (1 + 0.55 * ragged * stray(u + 91, v + 37, radius * 0.8, seed + 3))
     );
   };
+
+/** Joins two outlines as drops run together: the smaller distance, rounded off in the corner between them. */
+export const joined = (a: number, b: number, round: number): number => {
+  const h = Math.max(0, round - Math.abs(a - b)) / round;
+  return Math.min(a, b) - h * h * round * 0.25;
+};
 
 /** Distance to the nearest corner as a share of the half diagonal, 0 in the corner. */
 export const fromCorner = (b: Board, x: number, y: number): number =>

@@ -4,12 +4,32 @@ import type { Point } from './stamp.ts';
 
 /** More bodies than this are not told apart in a picture. */
 const MOST = 3000;
+/** A pore of the wood is a furrow at least this deep, µm, and is looked for this far across the grain, mm. */
+const PORE_UM = -4;
+const LOOKED_MM = 0.8;
 
 export type Along = 'scattered' | 'pores' | 'strokes' | 'edge';
 
 const bell = (next: Random): number => (next() + next() + next()) / 1.5 - 1;
 
-/** Places for `perCm2` bodies: anywhere, in rows over pores, in tool tracks, or along the upper edge. */
+/** The nearest open pore above or below a place; the place itself where the wood has none. */
+export const inPore = (b: Board, [x, y]: Point): Point => {
+  const column = Math.min(b.columns - 1, Math.max(0, Math.floor(x / b.pitch)));
+  const row = Math.floor(y / b.pitch);
+  const far = Math.ceil(LOOKED_MM / b.pitch);
+  for (let away = 0; away <= far; away++) {
+    for (const at of [row - away, row + away]) {
+      if (at < 0 || at >= b.rows) continue;
+      const i = at * b.columns + column;
+      const here = b.height[i]!;
+      const deepest = here <= (b.height[i - b.columns] ?? here) && here <= (b.height[i + b.columns] ?? here);
+      if (here < PORE_UM && deepest) return [x, (at + 0.5) * b.pitch];
+    }
+  }
+  return [x, y];
+};
+
+/** Places for `perCm2` bodies: anywhere, in the pores, in tool tracks, or along the upper edge. */
 export const places = (b: Board, next: Random, perCm2: number, along: Along = 'scattered'): Point[] => {
   const count = Math.min(MOST, Math.max(1, Math.round((perCm2 * b.widthMm * b.heightMm) / 100)));
   const points: Point[] = [];
@@ -20,9 +40,9 @@ export const places = (b: Board, next: Random, perCm2: number, along: Along = 's
   else if (along === 'pores') {
     while (points.length < count) {
       const [x, y] = anywhere();
-      const length = 3 + 9 * next();
-      for (let run = 0; run < length && points.length < count; run += 0.5 + 1.4 * next())
-        points.push([x + run, y + 0.25 * bell(next)]);
+      const length = 1 + 9 * next() ** 2;
+      for (let run = 0; run < length && points.length < count; run += 0.3 + 2.2 * next() ** 1.5)
+        points.push(inPore(b, [x + run, y + 0.25 * bell(next)]));
     }
   } else {
     const tracks = Math.max(2, Math.round(b.heightMm / 16));

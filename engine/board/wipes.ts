@@ -13,6 +13,8 @@ export type Wipe = {
   /** Half its length and half its width, mm. */
   half: number;
   wide: number;
+  /** How far the arc opens or closes, mm aside for each mm run: no arm draws a true circle. */
+  drift: number;
   id: number;
 };
 
@@ -30,12 +32,13 @@ export const wipesOver = (
     heading: between(next, -0.9, 0.9),
     radius: between(next, ...radius) * (next() < 0.8 ? 1 : -1),
     half: between(next, 0.22, 0.5) * b.widthMm,
-    wide: (width / 2) * between(next, 0.65, 1.1),
+    wide: (width / 2) * between(next, 0.5, 1.2, 1.3),
+    drift: between(next, -0.16, 0.16),
     id: Math.floor(next() * 1e6),
   }));
 
 /** The trace of one pass: threads along it, feathered sides, and ends that run out thread by thread. */
-export const traceOf = ({ middle, heading, radius, half, wide, id }: Wipe) => {
+export const traceOf = ({ middle, heading, radius, half, wide, drift, id }: Wipe) => {
   const cx = middle[0] - Math.sin(heading) * radius;
   const cy = middle[1] + Math.cos(heading) * radius;
   const long = Math.abs(radius);
@@ -47,17 +50,22 @@ export const traceOf = ({ middle, heading, radius, half, wide, id }: Wipe) => {
     if (Math.abs(x - middle[0]) > farthest || Math.abs(y - middle[1]) > farthest) return trace;
     const dx = x - cx;
     const dy = y - cy;
-    const off = Math.sqrt(dx * dx + dy * dy) - long;
-    if (Math.abs(off) > wide) return trace;
+    const straight = Math.sqrt(dx * dx + dy * dy) - long;
+    if (Math.abs(straight) > wide * 1.3 + half * Math.abs(drift) * 1.3) return trace;
     let angle = Math.atan2(dy, dx) - base;
     if (angle > Math.PI) angle -= 2 * Math.PI;
     else if (angle < -Math.PI) angle += 2 * Math.PI;
     const run = angle * long;
     if (Math.abs(run) > half * 1.3) return trace;
+    const off = straight + drift * run + 0.22 * wide * noise(run / (wide * 2.6 + 5), 7, id + 4);
+    if (Math.abs(off) > wide) return trace;
     const thread = noise(run / 34, off / 0.75, id) + 0.5 * noise(run / 20, off / 0.3, id + 1);
-    const ends = 1 - ease(half * 0.4, half, Math.abs(run) + half * 0.14 * thread);
-    const sides = 1 - ease(wide * 0.5, wide, Math.abs(off) + wide * 0.16 * noise(run / 9, 3, id));
-    trace.share = ends * sides;
+    // The cloth bears harder here than there, and each fold of it lifts at its own time.
+    const fold = noise(run / 90, off / (wide * 0.35), id + 2);
+    const bears = 0.62 + 0.5 * noise(run / 13, off / (wide * 1.2), id + 3);
+    const ends = 1 - ease(half * 0.3, half, Math.abs(run) + half * (0.08 * thread + 0.34 * fold));
+    const sides = 1 - ease(wide * 0.3, wide, Math.abs(off) + wide * 0.3 * noise(run / 9, 3, id));
+    trace.share = ends * sides * Math.min(1, Math.max(0, bears));
     trace.run = run;
     trace.off = off;
     trace.thread = thread;

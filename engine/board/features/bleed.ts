@@ -1,8 +1,8 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, stain } from '../field.ts';
-import { blot, patches } from '../mask.ts';
+import { blot, carried, joined, patches, remnant } from '../mask.ts';
 import { between, ease, noise, type Random, random, rough } from '../noise.ts';
-import { cover, type Point, placed, stroke, trickle } from '../stamp.ts';
+import { type Point, placed, stroke, trickle } from '../stamp.ts';
 
 const TANNIN = [0.3, 0.74, 1.5] as const;
 const RESIN = [0.3, 0.8, 1.6] as const;
@@ -26,68 +26,110 @@ const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
   });
 };
 
+/** Under whole, even paint: deepest round a knot, drawn out soft along the late wood, gone in the rest. */
 const tannin = (b: Board, f: Bleed, from: number): void => {
-  const cloud = patches(f['size-mm'] * 1.25, from, 0.46, 0.7);
+  const next = random(from + 2);
+  const size = f['size-mm'];
+  const cloud = patches(size * 1.1, from, 0.44, 0.9);
+  const [kx, ky] = [b.widthMm * between(next, 0.3, 0.7), b.heightMm * between(next, 0.35, 0.65)];
+  const radius = size * between(next, 0.16, 0.24);
   everywhere(b, (i, x, y) => {
-    // It rises along the grain: in the bands of the rings, and most over the open pores.
-    const ring = (y + 5 * noise(x / 80, y / 30, from + 6)) / 5.2;
+    const [dx, dy] = [
+      x - kx + 1.2 * noise(x / 7, y / 6, from + 8),
+      y - ky + 0.8 * noise(x / 6, y / 5, from + 9),
+    ];
+    const d = Math.hypot(dx / 1.25, dy);
+    // The grain swings round the knot.
+    const push = (radius * 1.9 * dy) / (Math.abs(dy) + radius) / (1 + (dx / 1.6 / (radius * 1.7)) ** 2);
+    const ring =
+      (y - push + 4 * noise(x / 70, y / 26, from + 6) + 0.8 * noise(x / 17, y / 6, from + 10)) / 4.6;
     const part = ring - Math.floor(ring);
-    const band = 0.35 + 0.65 * part * part * (1 - ease(0.86, 1, part));
-    const fiber = noise(x / 16, y / 0.5, from + 7);
-    const share = cloud(x * 0.55, y + 1.5 * fiber);
-    if (share === 0) return;
-    const tide = Math.exp(-(((share - 0.2) / 0.14) ** 2));
-    const uneven = 0.9 + 0.3 * fiber + 0.25 * rough(x / 7, y / 4, from + 4, 2);
-    stain(b, i, TANNIN, f.strength * uneven * (1.35 * band * share + 0.12 * tide));
+    const band = 0.25 + 0.75 * ease(0.25, 0.85, part) * (1 - ease(0.88, 1, part));
+    const far = carried(x, y, 6, from + 7);
+    const share = cloud(x * 0.5 + 0.4 * far, y) * (0.75 + 0.4 * rough(x / 9, y / 4, from + 4, 2));
+    const heart =
+      Math.exp(-((d / radius) ** 2.2)) *
+      (0.75 + 0.3 * Math.sin((d * 6.283) / (radius * 0.3) + 2 * noise(x / 3, y / 3, from + 5)));
+    const rim =
+      Math.exp(-(((d - radius * 1.08) / (radius * 0.16)) ** 2)) *
+      (0.5 + 0.5 * noise(x / 3, y / 3, from + 12));
+    const aura = Math.exp(-d / (radius * 2.1));
+    const depth =
+      band * Math.max(0, 0.62 * share + 0.6 * aura) + 0.12 * share + 0.75 * heart + 0.25 * rim + 0.14 * aura;
+    stain(b, i, TANNIN, f.strength * 0.95 * Math.max(0, depth));
   });
 };
 
+/** Dye that rose where an old stain lay: soft, with inner shores, and creeping on along the grain below. */
 const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   const next = random(from + 1);
   const radius = f['size-mm'] / 2;
-  const blots = Array.from({ length: 6 }, (_, n) => {
-    const at: Point = n === 0 ? center : [next() * b.widthMm, next() * b.heightMm];
-    const size = radius * (n === 0 ? 1 : between(next, 0.12, 0.55, 1.6));
-    const stretch = between(next, 1.1, 1.8);
-    return { at, reach: size * stretch * 1.7 + radius, edge: blot(at, size, from + n, 0.7, stretch) };
+  const blots = Array.from({ length: 9 }, (_, n) => {
+    const near = n < 4;
+    const at: Point =
+      n === 0
+        ? center
+        : near
+          ? [center[0] + between(next, -1.5, 1.5) * radius, center[1] + between(next, -0.8, 0.8) * radius]
+          : [next() * b.widthMm, next() * b.heightMm];
+    const size = radius * (n === 0 ? 0.75 : between(next, 0.08, 0.5, 1.8));
+    const stretch = between(next, 1.05, 1.7);
+    return {
+      at,
+      reach: size * stretch * 2 + radius,
+      edge: blot(at, size, from + n, 0.5, stretch, between(next, -9, 9)),
+    };
   });
   everywhere(b, (i, x, y) => {
     let d = 1e9;
+    const far = carried(x, y, 1.3, from + 9);
     for (const { at, reach, edge } of blots)
-      if (Math.abs(x - at[0]) < reach && Math.abs(y - at[1]) < reach) d = Math.min(d, edge(x, y));
+      if (Math.abs(x - at[0]) < reach && Math.abs(y - at[1]) < reach)
+        d = joined(d, edge(x + far * Math.sign(at[0] - x), y), radius * 0.4);
     if (d > radius * 1.4) return;
-    // It creeps on in fine fingers, as ink does in paper.
-    d += 1.6 * rough(x / 5, y / 5, from + 9, 3);
-    // Thickest where the dye climbed, a wide pale halo round it.
-    const core = 1 - ease(-radius * 0.65, radius * 0.1, d);
-    const halo = Math.exp(-((Math.max(0, d + radius * 0.3) / (radius * 0.55)) ** 2));
-    const share = 0.62 * core + 0.42 * halo;
-    if (share > 0.01) stain(b, i, DYE, f.strength * share * (0.9 + 0.3 * rough(x / 9, y / 7, from + 12, 3)));
+    d += 0.8 * noise(x / 2.4, y / 1.4, from + 10);
+    const core = 1 - ease(-radius * 0.5, radius * 0.35, d);
+    const shore = Math.exp(-(((d + radius * 0.02) / (radius * 0.13)) ** 2)) * remnant(x, y, 6, from + 14);
+    const halo = Math.exp(-((Math.max(0, d + radius * 0.2) / (radius * 0.42)) ** 1.6));
+    const share = 0.34 * core + 0.26 * halo + 0.2 * shore;
+    const grainy = 0.85 + 0.3 * rough(x / 8, y / 5, from + 12, 2) + 0.16 * noise(x / 12, y / 0.5, from + 13);
+    if (share > 0.01) stain(b, i, DYE, f.strength * share * grainy);
   });
 };
 
-const ink = (b: Board, f: Bleed, [x, y]: Point): void => {
+/** Writing come up from below: strokes thick and thin as the pen was pressed, feathered, paler here and there. */
+const ink = (b: Board, f: Bleed, [x, y]: Point, from: number): void => {
+  const next = random(from + 3);
   const size = f['size-mm'] / 2;
   const line: Point[] = [];
+  const phase = next() * 6;
   for (let t = 0; t <= 1; t += 0.004) {
-    const turn = t * 2 * Math.PI * 5;
-    const swell = 0.55 + 0.45 * Math.sin(t * 9);
+    const turn = t * 2 * Math.PI * (4.2 + 0.8 * Math.sin(phase + t * 3));
+    const swell = 0.5 + 0.42 * Math.sin(t * 9 + phase) + 0.2 * noise(t * 7, 1, from);
     line.push([
-      x - size * 1.5 + t * size * 3 - Math.sin(turn) * size * 0.3,
-      y - Math.cos(turn) * size * 0.55 * swell,
+      x - size * 1.5 + t * size * 3 - Math.sin(turn) * size * (0.22 + 0.14 * Math.sin(t * 5 + phase)),
+      y - Math.cos(turn) * size * 0.55 * swell - 0.12 * size * t,
     ]);
   }
-  const half = 0.35;
-  const draw = (points: readonly Point[]) =>
-    stroke(b, points, half * 3.5, (i, d) => {
-      const feather = 0.22 * Math.exp(-((d / (half * 1.9)) ** 2));
-      stain(b, i, INK, 1.5 * f.strength * (cover(b, half - d, half * 2) + feather));
+  const half = 0.34;
+  const draw = (points: readonly Point[], id: number) =>
+    stroke(b, points, half * 5, (i, d, run) => {
+      const pressed = Math.max(0.2, 0.8 + 0.55 * noise(run / 2.3, 3, id) + 0.25 * noise(run / 0.7, 5, id));
+      const wide = half * (0.4 + 0.6 * pressed);
+      const nick = 0.09 * noise(run / 0.25, d / 0.2, id + 1);
+      const body = ease(wide * 1.25, wide * 0.45, d + nick);
+      const feather = Math.exp(-d / (half * (0.8 + 0.7 * Math.max(0, noise(run / 3, 9, id + 2)))));
+      const risen = 0.45 + 0.75 * ease(-0.5, 0.5, noise(run / 6, 7, id + 3));
+      stain(b, i, INK, 1.35 * f.strength * risen * (pressed * 0.85 * body + 0.26 * feather));
     });
-  draw(line);
-  draw([
-    [x - size * 1.5, y + size * 1.1],
-    [x + size * 1.3, y + size * 0.95],
-  ]);
+  draw(line, from);
+  const under: Point[] = [];
+  for (let t = 0; t <= 1; t += 0.05)
+    under.push([
+      x - size * 1.5 + t * size * 2.8,
+      y + size * (1.1 - 0.15 * t + 0.06 * noise(t * 4, 3, from + 4)),
+    ]);
+  draw(under, from + 9);
 };
 
 const smoke = (b: Board, f: Bleed, next: Random): void => {
@@ -111,6 +153,6 @@ export const bleed = (b: Board, f: Bleed, from: number): void => {
   if (f.from === 'knot') knot(b, f, from, center);
   else if (f.from === 'tannin') tannin(b, f, from);
   else if (f.from === 'dye') dye(b, f, from, center);
-  else if (f.from === 'ink') ink(b, f, center);
+  else if (f.from === 'ink') ink(b, f, center, from);
   else smoke(b, f, next);
 };

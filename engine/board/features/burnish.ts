@@ -27,6 +27,7 @@ export const burnish = (b: Board, f: FeatureOf<'burnish'>, from: number): void =
       radius: -half * 3.4,
       half: half * between(next, 0.9, 1.25),
       wide: wide * between(next, 0.6, 1),
+      drift: between(next, -0.05, 0.05),
       id: Math.floor(next() * 1e6),
     };
   }).map(traceOf);

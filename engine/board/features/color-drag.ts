@@ -1,59 +1,78 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow, type Rgb } from '../base.ts';
 import { type Board, everywhere, raise, roughen, tint, uncover } from '../field.ts';
+import { stray, turned } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type ColorDrag = FeatureOf<'color-drag'>;
-const PORE_UM = -5;
 
-/** Where two colors meet, the brush took one with it and drew it out over the other, bristle by bristle. */
+/** Where two colors meet, each stroke of the brush took one with it: thick where it started, drawn out bristle by bristle, transparent and gone. */
 const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const width = f['width-mm'];
   everywhere(b, (i, x, y) => {
-    const border = b.widthMm * 0.36 + 0.14 * (y - b.heightMm / 2) + 0.25 * noise(y / 5, 1, from);
-    const v = y - 0.05 * x + 0.8 * noise(x / 40, y / 16, from + 4);
+    // Brushed over, the border has lost its line: swept on in the middle of each stroke, nicked between.
+    const v = y - 0.07 * x + 1.1 * noise(x / 38, y / 16, from + 4);
+    const lane = noise(7, v / (width * 0.9), from) + 0.3 * noise(x / 45, v / 3, from + 3);
+    const stroke = ease(-0.5, 0.4, lane);
+    const bristle = noise(x / 60, v / 0.75, from + 1) + 0.6 * noise(x / 34, v / 0.3, from + 2);
+    const strand = noise(3, v / 1.3, from + 5);
+    const fine = noise(11, v / 0.4, from + 6);
+    const border =
+      b.widthMm * 0.36 +
+      0.14 * (y - b.heightMm / 2) +
+      0.5 * noise(y / 5, 1, from + 7) +
+      0.22 * noise(y / 0.7, 2, from + 8) +
+      stroke * (0.9 + 1.1 * strand + 0.6 * fine);
     const u = x - border;
-    const bristle = noise(u / 60, v / 0.7, from + 1) + 0.6 * noise(u / 30, v / 0.3, from + 2);
-    const stroke = ease(-0.55, 0.35, noise(7, v / width, from) + 0.25 * noise(u / 30, v / 3, from + 3));
-    const reach = width * (1.3 + 4 * stroke * ease(-0.7, 0.9, noise(3, v / 1.4, from + 5) + 0.5 * bristle));
-    if (u > 0) {
-      const drawn = f.strength * stroke * (1 - ease(0, reach, u)) * ease(-0.75, 0.55, bristle);
-      uncover(b, i, ground, 1);
-      tint(b, i, color, Math.min(1, 1.5 * drawn));
-    } else {
-      // Behind the border the color is worn thin in the same strokes.
-      const worn = f.strength * stroke * ease(0.25, 0.9, bristle) * (1 - ease(width * 0.6, width * 2, -u));
-      uncover(b, i, ground, 0.55 * worn);
-    }
-    raise(b, i, 3 * bristle * stroke);
+    const reach =
+      width * (0.9 + 4.2 * stroke * Math.max(0.03, 0.45 + 0.7 * strand + 0.35 * lane + 0.9 * fine ** 3));
+    const soft = 0.14 + 0.5 * stroke;
+    const over = ease(-soft, soft, u);
+    const t = Math.max(0, u) / reach;
+    // Pooled at the start of the stroke, a thin glaze later, single hairs of color last.
+    const glaze =
+      (1 - ease(0, 1, t)) * (0.34 + 0.5 * Math.exp(-t * 5)) * (0.75 + 0.4 * noise(x / 9, v / 2.5, from + 9));
+    const hairs = (1 - ease(0.2, 1.25, t)) * ease(0.1 + 0.5 * Math.min(1, t), 0.95, bristle + 0.35);
+    const drawn = f.strength * stroke * Math.min(1, Math.max(0, glaze) + 0.75 * hairs);
+    const worn =
+      f.strength * stroke * ease(0.15, 0.95, bristle) * (1 - ease(width * 0.3, width * 1.7, -u)) * 0.45;
+    uncover(b, i, ground, over + (1 - over) * worn);
+    tint(b, i, color, Math.min(1, over * drawn));
+    raise(b, i, (2.5 * bristle + 3 * glaze) * stroke * ease(-6, 0, u));
   });
 };
 
-/** A cloth rubs the color off the high places, in its arcs; the pores keep it, and what came off lies about as a smear. */
+/** A cloth rubs the color off: first from the high places, half through round them; low places and pores keep it, and what came off lies beside as a smear. */
 const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const traces = wipesOver(b, random(from), {
-    count: 8,
-    width: f['width-mm'] * 2.4,
+    count: 9,
+    width: f['width-mm'] * 2.6,
     radius: [b.widthMm * 0.6, b.widthMm * 1.5],
   }).map(traceOf);
+  const streaks = turned(-21);
   everywhere(b, (i, x, y) => {
     let rub = 0;
     let threads = 0;
     for (const at of traces) {
       const { share, thread } = at(x, y);
-      rub += share * (0.55 + 0.18 * thread);
+      rub += share * (0.62 + 0.1 * thread);
       threads += share * thread;
     }
-    const high = rough(x / 13, y / 9, from + 3, 3);
-    const off = ease(0.5, 0.95, rub * (0.62 + 0.3 * f.strength) + 0.55 * high);
-    const pore = ground.height[i]! < PORE_UM ? 0.25 : 1;
-    uncover(b, i, ground, off * pore);
-    const smear = ease(0.1, 0.9, 0.4 * threads + 0.3 * noise(x / 5, y / 5, from + 6) + 0.35);
-    if (off > 0) tint(b, i, color, 0.5 * (1 - off) * off + 0.3 * off * smear);
-    raise(b, i, off * (ground.height[i]! * 0.5 - 12));
-    roughen(b, i, 0.26, off);
-    roughen(b, i, 0.1, 0.5 * Math.min(1, rub) * (1 - off));
+    const height = stray(x, y, 10, from + 3) + 0.35 * rough(x / 4, y / 2.6, from + 5, 2);
+    const brush = noise(streaks.along(x, y) / 30, streaks.across(x, y) / 0.8, from + 7);
+    const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads;
+    const through = ease(0.62, 0.92, wear);
+    const half = ease(0.3, 0.8, wear);
+    const pore = ease(-1.5, -7, ground.height[i]!);
+    const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
+    uncover(b, i, ground, Math.min(1, through * (1 - kept) + 0.22 * half * (1 - through)));
+    // Color in the cloth comes off again in its threads.
+    const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
+    tint(b, i, color, 0.42 * through * smear * (1 - 0.6 * through * rub));
+    raise(b, i, through * (ground.height[i]! * 0.5 - 8) - 3 * half);
+    roughen(b, i, 0.26, through);
+    roughen(b, i, 0.09, 0.6 * Math.min(1, rub) * (1 - through));
   });
 };
 

@@ -1,50 +1,81 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen } from '../field.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { type Board, everywhere, pour, raise, roughen } from '../field.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
+import { disc, type Point } from '../stamp.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 /** Every so manyth pixel is looked at. */
 const SAMPLED = 13;
+const BEADS_PER_CM2 = 9;
 
-/** Film that drew together: islands with a rounded shore and beads left behind, the ground bare between them. */
+/** Film that drew together: islands with a round heavy shore, drops of all sizes left behind, a breath of film or none between them. */
 export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void => {
   const size = f['size-mm'];
+  const next = random(from);
   const land = new Float32Array(b.height.length);
   const wiped = (
     f.follows === 'cloth'
-      ? wipesOver(b, random(from), {
-          count: 5,
-          width: size * 1.5,
-          radius: [b.widthMm * 0.5, b.widthMm * 1.2],
-        })
+      ? wipesOver(b, next, { count: 6, width: size * 1.7, radius: [b.widthMm * 0.5, b.widthMm * 1.2] })
       : []
   ).map(traceOf);
+  // On wax it draws back where the cloth went; elsewhere it lies as it should.
+  const own = f.follows === 'cloth' ? 0.4 : 1;
   everywhere(b, (i, x, y) => {
-    let level = rough((x + 1.2 * rough(x / 5, y / 5, from + 4, 2)) / size, y / size, from, 2);
+    const u = x + 0.3 * size * noise(x / (size * 0.8), y / (size * 0.8), from + 4);
+    const v = y + 0.3 * size * noise(x / (size * 0.8), y / (size * 0.8), from + 5);
+    const bays = 0.14 * noise(u / (size * 0.4), v / (size * 0.4), from + 1);
+    let level = (rough(u / (size * 1.1), v / (size * 0.95), from, 1) + bays) * own;
     for (const at of wiped) {
       const { share, thread } = at(x, y);
-      if (share > 0) level -= share * (1.1 + 0.5 * thread);
+      if (share > 0) level -= share * (0.9 + 0.12 * thread);
     }
-    // Small beads that lost touch with the islands.
-    const bead = noise(x / (size * 0.16), y / (size * 0.16), from + 6);
-    land[i] = level + 0.5 * ease(0.45, 0.95, bead) * ease(0.6, -0.1, -level);
+    land[i] = level;
   });
   // A sample tells the level below which the wanted share lies.
   const sample = land.filter((_, n) => n % SAMPLED === 0).sort();
   const level = sample[Math.floor(f.bare * (sample.length - 1))]!;
+  const scale = size * (f.follows === 'cloth' ? 0.5 : 0.85);
   everywhere(b, (i, x, y) => {
-    const inland = (land[i]! - level) * size * 0.55;
-    const wet = ease(-0.12, 0.12, inland);
-    const ridge = f['ridge-um'] * Math.exp(-(((inland - 0.85) / 0.65) ** 2));
+    const inland = (land[i]! - level) * scale;
+    const wet = ease(-0.1, 0.12, inland);
+    // Heavy where a bay was emptied into it, low elsewhere.
+    const heavy = 0.45 + 0.75 * ease(-0.5, 0.5, noise(x / (size * 0.7), y / (size * 0.7), from + 7));
+    const reach = (0.6 + 0.9 * heavy) * Math.min(1, size / 13);
+    const ridge =
+      f['ridge-um'] *
+      heavy *
+      Math.exp(-(((inland - reach) / reach) ** 2)) *
+      ease(0, reach, inland) *
+      ease(3 * reach, 1.2 * reach, inland);
     const film = b.film[i]!;
+    const residue = 0.09 * ease(-0.2, 0.7, noise(x / 4, y / 3, from + 8)) * (1 - wet);
     raise(
       b,
       i,
-      wet * (film * ease(-0.1, 0.7, inland) + ridge) -
-        2 * (1 - wet) +
-        1.5 * (1 - wet) * noise(x / 30, y / 0.7, from + 8),
+      wet * (film * ease(-0.1, 0.9 * Math.min(1, size / 13), inland) + ridge) +
+        film * residue -
+        film * (1 - wet),
     );
-    b.film[i] = wet * (film + ridge);
-    roughen(b, i, b.bareRoughness, 1 - wet);
+    b.film[i] = wet * (film + ridge) + film * residue;
+    roughen(b, i, b.bareRoughness, (1 - wet) * (1 - 3 * residue));
   });
+  for (let n = Math.round((BEADS_PER_CM2 * b.widthMm * b.heightMm) / 100); n > 0; n--) {
+    const at: Point = [next() * b.widthMm, next() * b.heightMm];
+    const radius = between(next, 0.1, 1.5, 4);
+    const i0 = Math.floor(at[1] / b.pitch) * b.columns + Math.floor(at[0] / b.pitch);
+    const inland = ((land[i0] ?? level) - level) * scale;
+    if (inland > -radius * 0.8) continue;
+    const [long, turn, id] = [between(next, 1, 1.6, 2), next() * 3.14, Math.floor(next() * 1e6)];
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    disc(b, at, radius * long * 1.3, (i, _d, dx, dy) => {
+      const t =
+        Math.hypot((dx * c + dy * s) / long, dy * c - dx * s) /
+        (radius * (1 + 0.2 * noise(dx / radius, dy / radius, id)));
+      if (t >= 1) return;
+      const dome = radius * 130 * (1 - t * t);
+      raise(b, i, dome);
+      pour(b, i, dome * ease(1, 0.8, t) + 8);
+      roughen(b, i, 0.012, ease(1, 0.85, t));
+    });
+  }
 };

@@ -1,35 +1,53 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, stain } from '../field.ts';
-import { patches } from '../mask.ts';
+import { type Board, everywhere, raise, roughen, stain } from '../field.ts';
+import { carried, patches, turned } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type DarkBlotch = FeatureOf<'dark-blotch'>;
 const BROWN = [0.7, 1.1, 1.6] as const;
 
-/** Dark wax: it grabs where the face is open, stays in the furrows of the brush, and shows how the cloth went. */
+/** One brushed lane of paint: its own direction and bristles. Returns the height of its furrows, about −1 to 1. */
+const brushed = (degrees: number, seed: number) => {
+  const { along, across } = turned(degrees);
+  return (x: number, y: number): number => {
+    const u = along(x, y);
+    const v = across(x, y) + 0.8 * noise(u / 26, across(x, y) / 14, seed);
+    return noise(u / 38, v / 1.15, seed + 1) + 0.6 * noise(u / 24, v / 0.5, seed + 2);
+  };
+};
+
+/** Dark wax on brushed paint: a soft brown where the cloth left it thick, darker in the furrows and where two wipes overlap, wiped thin elsewhere. */
 const wax = (b: Board, f: DarkBlotch, from: number): void => {
-  const grabs = patches(f['size-mm'] * 1.5, from, 0.4, 0.22);
+  const grabs = patches(f['size-mm'] * 1.2, from, 0.4, 0.75);
+  const spots = patches(f['size-mm'] * 0.34, from + 70, 0.3, 0.5);
+  const lanes = [brushed(-16, from + 3), brushed(9, from + 13)] as const;
   const traces = wipesOver(b, random(from), {
-    count: 8,
-    width: f['size-mm'],
-    radius: [b.widthMm * 0.5, b.widthMm * 1.2],
+    count: 12,
+    width: f['size-mm'] * 0.75,
+    radius: [b.widthMm * 0.4, b.widthMm * 1.2],
   }).map(traceOf);
   everywhere(b, (i, x, y) => {
-    const furrow = noise(x / 22, y / 0.9, from + 3) + 0.6 * noise(x / 12, y / 0.35, from + 4);
-    const ragged = 0.14 * noise(x / 7, y / 0.9, from + 5);
-    const open = grabs(x * 0.75 + 6 * ragged, y + 4 * ragged);
-    let left = 0.22 + 0.78 * open;
-    for (const at of traces) {
+    const cross = ease(-0.25, 0.25, noise(x / 34, y / 17, from + 8));
+    const furrow =
+      cross < 0.01
+        ? lanes[0](x, y)
+        : cross > 0.99
+          ? lanes[1](x, y)
+          : lanes[0](x, y) * (1 - cross) + lanes[1](x, y) * cross;
+    raise(b, i, 7 * furrow);
+    let left = 0.16 + 0.62 * grabs(x, y) + 0.32 * spots(x, y) * grabs(x + 9, y + 5);
+    traces.forEach((at, n) => {
       const { share, thread } = at(x, y);
-      if (share > 0) left *= 1 - share * (0.5 + 0.35 * thread);
-    }
-    const tide = 0.3 * Math.exp(-(((open - 0.5) / 0.3) ** 2));
-    const deep =
-      left * (0.8 + 0.3 * rough(x / 5, y / 4, from + 6, 2) + 0.22 * furrow) +
-      0.12 * ease(0.35, 0.9, furrow) +
-      tide * left;
-    stain(b, i, BROWN, 1.25 * f.strength * Math.max(0, deep - 0.12));
+      if (share === 0) return;
+      // Every third wipe came with wax on the cloth and left more instead of less.
+      left =
+        n % 3 === 0 ? left + 0.22 * share * (1 + 0.6 * thread) : left * (1 - share * (0.55 + 0.3 * thread));
+    });
+    const held = ease(0.05, -0.9, furrow);
+    const deep = left * (0.72 + 0.2 * rough(x / 6, y / 5, from + 6, 2) + 0.55 * held) + 0.1 * held;
+    stain(b, i, BROWN, 1.15 * f.strength * Math.max(0, deep - 0.1));
+    roughen(b, i, 0.085, 0.7 * Math.min(1, Math.max(0, left)));
   });
 };
 
@@ -38,7 +56,7 @@ const sunken = (b: Board, f: DarkBlotch, from: number): void => {
   const cloud = patches(f['size-mm'] * 1.3, from, 0.44, 0.6);
   everywhere(b, (i, x, y) => {
     const fiber = rough(x / 5, y / 0.7, from + 3, 2);
-    const share = cloud(x * 0.6 + fiber, y + 1.2 * fiber);
+    const share = cloud(x * 0.6 + 0.6 * carried(x, y, 7, from + 7), y + 0.8 * fiber);
     if (share === 0) return;
     const streaky = 0.75 + 0.5 * fiber + 0.3 * noise(x / 3, y / 0.3, from + 5);
     stain(b, i, BROWN, 1.3 * f.strength * share * Math.max(0.2, streaky));

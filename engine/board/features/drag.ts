@@ -1,28 +1,40 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { stray } from '../mask.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
-/** A pad or brush that stuck: the film is torn along the stroke and piled up in dunes across it. */
+/** A pad or brush that stuck in its path: the film is torn dull behind it, and piled up in dunes of unequal height where it was pulled on. */
 export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
-  const [cx, cy] = placed(b, random(from), f.at);
+  const next = random(from);
+  const [cx, cy] = placed(b, next, f.at);
   const turn = radians(f.angle - 7);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const half = f['length-mm'] / 2;
-  const wide = half * 0.5;
+  const wide = half * between(next, 0.4, 0.56);
+  const bow = between(next, 0.35, 0.7) * (next() < 0.5 ? -1 : 1);
+  const widens = between(next, 0.1, 0.4);
   everywhere(b, (i, x, y) => {
     const u = (x - cx) * c + (y - cy) * s;
-    const v = -(x - cx) * s + (y - cy) * c;
+    if (Math.abs(u) > half * 1.7) return;
+    const v = -(x - cx) * s + (y - cy) * c + (bow * u * u) / (half * 2.6);
     const torn = noise(u / 22, v / 1.1, from) + 0.5 * noise(u / 9, v / 0.4, from + 1);
-    const side = 1 - ease(wide * 0.6, wide * 1.05, Math.abs(v) + 1.3 * rough(u / 6, v / 3, from + 2, 2));
-    const start = ease(-half, -half * 0.8, u + 2.5 * torn);
-    const inside = side * start * (1 - ease(half * 0.8, half * 1.05, u + 3 * torn));
+    const fold = noise(1.5, v / (wide * 0.7), from + 4) + 0.4 * noise(4.5, v / 1.4, from + 5);
+    // It bit in little by little, each fold of the pad at its own time, and let go as raggedly.
+    const border = wide * (0.75 + widens * (u / half)) * (1 + 0.2 * stray(u, 5, half * 0.5, from + 2));
+    const side = 1 - ease(border * 0.55, border * 1.1, Math.abs(v) + 0.9 * rough(u / 5, v / 3, from + 2, 2));
+    const start = ease(-half * 1.1, -half * 0.25, u + half * (0.45 * fold + 0.08 * torn));
+    const inside = side * start * (1 - ease(half * 0.7, half * 1.15, u + half * (0.38 * fold + 0.06 * torn)));
     if (inside === 0) return;
-    const pile = ease(-half * 0.2, half * 0.75, u);
-    const dune = Math.sin((2 * Math.PI * (u + 1.6 * noise(u / 9, v / 5, from + 3))) / (1.7 + 1.1 * pile));
-    raise(b, i, f['height-um'] * inside * (0.3 * torn * (1 - pile) + pile * (0.45 + 0.55 * dune)));
-    scaleFilm(b, i, 1 - 0.75 * inside * (1 - pile) * ease(-0.2, 0.5, torn));
-    roughen(b, i, 0.12, inside * (0.4 + 0.5 * ease(-0.1, 0.5, torn)));
-    scatter(b, i, 0.02 * inside * ease(0, 0.6, torn));
+    const pile = ease(-half * 0.3, half * 0.75, u + half * 0.3 * fold);
+    const phase =
+      (u + 1.9 * noise(u / 8, v / 4, from + 3) + 0.16 * v * v * Math.sign(bow)) /
+      (1.3 + 1.2 * pile + 0.5 * fold);
+    const crest = Math.sin(2 * Math.PI * phase);
+    const dune = crest * (0.35 + 0.65 * Math.max(0, 0.6 + noise(u / 5, v / 3.5, from + 6)));
+    raise(b, i, f['height-um'] * inside * (0.26 * torn * (1 - 0.7 * pile) + pile * (0.38 + 0.5 * dune)));
+    scaleFilm(b, i, 1 - 0.7 * inside * (1 - pile) * ease(-0.3, 0.5, torn));
+    roughen(b, i, 0.15, inside * (0.55 + 0.4 * ease(-0.1, 0.5, torn)) * (1 - 0.5 * pile));
+    scatter(b, i, 0.03 * inside * (1 - pile) * ease(-0.2, 0.6, torn));
   });
 };

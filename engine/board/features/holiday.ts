@@ -1,46 +1,61 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen } from '../field.ts';
+import { remnant, stray } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
-import { type Point, placed, radians } from '../stamp.ts';
+import { placed, radians } from '../stamp.ts';
 
-/** A place the brush never met: bare, with fingers of the last bristles at its ends and a few threads of film across. */
+/** Bristles skip and carry each by itself: reaches across the stroke at three widths, long-tailed. */
+const strand = (v: number, seed: number): number => {
+  const fine = noise(2.5, v / 0.42, seed);
+  return (
+    0.75 * noise(5.5, v / 4.2, seed + 1) + 0.45 * noise(8.5, v / 1.3, seed + 2) + 1.4 * fine * fine * fine
+  );
+};
+
+/** A place the brush never met: the last bristles of one stroke run out into it in thin tails, the next stroke took up again a little late. */
 export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void => {
-  const center = placed(b, random(from), f.at);
+  const [cx, cy] = placed(b, random(from), f.at);
   const turn = radians(f.angle - 3);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
-  // A hungry brush skips twice: a small one lies beside the large one.
-  const skips: { at: Point; half: number; wide: number }[] = [
-    { at: center, half: f['length-mm'] / 2, wide: f['width-mm'] / 2 },
-    {
-      at: [center[0] + f['length-mm'] * 0.16, center[1] + f['width-mm'] * 0.82],
-      half: f['length-mm'] * 0.24,
-      wide: f['width-mm'] * 0.13,
-    },
+  const half = f['length-mm'] / 2;
+  const wide = f['width-mm'] / 2;
+  // A hungry brush skips more than once: a lesser miss lies beside the large one.
+  const skips = [
+    { u: 0, v: 0, half, wide, id: from },
+    { u: half * 0.5, v: wide * 1.5, half: half * 0.42, wide: wide * 0.22, id: from + 20 },
+    { u: -half * 0.75, v: -wide * 1.3, half: half * 0.2, wide: wide * 0.12, id: from + 40 },
   ];
   everywhere(b, (i, x, y) => {
-    let d = 1e9;
-    let u = 0;
-    let v = 0;
-    for (const { at, half, wide } of skips) {
-      const along = (x - at[0]) * c + (y - at[1]) * s;
-      const across = -(x - at[0]) * s + (y - at[1]) * c;
-      if (Math.abs(along) > half * 1.4 || Math.abs(across) > wide * 1.6) continue;
-      const bristle = noise(along > 0 ? 3 : 9, across / 0.55, from) + 0.7 * noise(5, across / 1.9, from + 1);
-      const end = Math.abs(along) - half * (0.78 + 0.3 * bristle);
-      const belly = Math.sqrt(Math.max(0, 1 - (along / (half * 1.15)) ** 2));
-      const side =
-        Math.abs(across) -
-        wide * (0.25 + 0.75 * belly) * (1 + 0.16 * noise(along / 11, across > 0 ? 1 : 5, from + 3));
-      const here = Math.max(end * 0.4, side);
-      if (here < d) [d, u, v] = [here, along, across];
+    const u0 = (x - cx) * c + (y - cy) * s;
+    const v0 = -(x - cx) * s + (y - cy) * c;
+    if (Math.abs(u0) > half * 2 || Math.abs(v0) > wide * 2.4) return;
+    let missed = 0;
+    let edge = 9;
+    for (const skip of skips) {
+      const u = u0 - skip.u;
+      const v = v0 - skip.v - 0.4 * noise(u0 / 17, 4, skip.id);
+      if (Math.abs(u) > skip.half * 1.7 || Math.abs(v) > skip.wide * 1.6 + 1) continue;
+      const t = Math.min(1, Math.abs(v) / skip.wide);
+      const belly = Math.sqrt(Math.max(0, 1 - t ** 2.4));
+      // Left the stroke ends: paint runs dry bristle by bristle. Right the next one lands: short and blunt.
+      const dry =
+        u + skip.half * (0.95 * belly - 0.3) + skip.half * 0.42 * strand(v, skip.id) + 0.2 * skip.half;
+      const lands = skip.half * (0.9 * belly - 0.1) + 2.2 * strand(v, skip.id + 7) - u;
+      const side = skip.wide * (1 + 0.14 * stray(u, 3, 9, skip.id + 3)) - Math.abs(v);
+      const open = ease(-0.2, 3.2, dry) * ease(-0.1, 0.5, lands) * ease(-0.15, 0.4, side);
+      missed = Math.max(missed, open);
+      edge = Math.min(edge, Math.abs(lands), Math.abs(side));
     }
-    if (d > 3) return;
-    const threads = noise(u / 30, v / 0.4, from + 6) + 0.5 * noise(u / 12, v / 0.25, from + 7);
-    const kept = 0.8 * ease(0.42, 0.8, threads + 0.5 * ease(-1.6, 0, d));
+    if (missed === 0 && edge > 2) return;
+    // Here and there a dry bristle still wiped a breath of film over it.
+    const wiped =
+      0.75 * ease(0.35, 0.95, noise(u0 / 26, v0 / 0.55, from + 6) + 0.4 * noise(u0 / 9, v0 / 2.2, from + 7));
+    const bare = missed * (1 - wiped);
     const film = b.film[i]!;
-    const missed = (1 - ease(-0.15, 0.12, d + 0.1 * threads)) * (1 - kept);
-    raise(b, i, -film * missed + 8 * Math.exp(-(((d - 0.45) / 0.4) ** 2)));
-    b.film[i] = film * (1 - missed);
-    roughen(b, i, b.bareRoughness, missed);
+    const rim = Math.exp(-((edge / 0.45) ** 2)) * (1 - missed) * remnant(x, y, 5, from + 8);
+    const fiber = noise(u0 / 2.4, v0 / 0.2, from + 9);
+    raise(b, i, -film * 0.8 * bare + 6 * rim + 2.5 * fiber * bare);
+    b.film[i] = film * (1 - bare);
+    roughen(b, i, b.bareRoughness, bare);
   });
 };

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, pour, raise, roughen, stain } from '../field.ts';
-import { between, noise, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { disc, type Point } from '../stamp.ts';
 
 const OIL = [0.12, 0.3, 0.6] as const;
@@ -20,23 +20,28 @@ export const oilBeads = (b: Board, f: FeatureOf<'oil-beads'>, from: number): voi
     }
   }
   for (const point of points) {
-    const radius = between(next, low, high, 2) / 2;
-    const tall = radius * (f.set ? 60 : 55);
-    const long = between(next, 1, f.set ? 1.5 : 1.25);
+    const radius = between(next, low, high, 2.4) / 2;
+    // Some were wiped or sank back: a dull flat spot is left.
+    const flat = next() < 0.25;
+    const tall = radius * (f.set ? 60 : 46) * (flat ? 0.08 : between(next, 0.7, 1.2));
+    const long = between(next, 1.15, f.set ? 2 : 2.6, 1.5);
+    const lean = between(next, -0.12, 0.12);
     const id = Math.floor(next() * 1e6);
-    disc(b, point, radius * 2.4, (i, _d, dx, dy) => {
-      const ragged = (f.set ? 0.3 : 0.1) * noise((dx / radius) * 1.2 + 5, (dy / radius) * 1.2, id);
-      const t = Math.hypot(dx / long, dy) / (radius * (1 + ragged));
-      const halo = Math.hypot(dx / 1.9, dy) / radius;
-      stain(b, i, OIL, 0.55 * Math.exp(-((t / 1.05) ** 4)) + 0.35 * Math.exp(-(halo ** 2)));
-      if (t >= 1) return;
-      raise(
-        b,
-        i,
-        tall * (f.set ? (1 - t ** 4) * (0.8 + 0.3 * noise(dx / 0.4, dy / 0.4, id + 1)) : (1 - t * t) ** 0.9),
-      );
-      pour(b, i, tall * 2 * (1 - t * t));
-      roughen(b, i, 0.01, 1);
+    disc(b, point, radius * 4, (i, _d, dx, dy) => {
+      const v = dy + lean * dx;
+      const ragged = (f.set ? 0.3 : 0.14) * noise((dx / radius) * 0.8 + 5, (v / radius) * 0.8, id);
+      const t = Math.hypot(dx / long, v) / (radius * (1 + ragged));
+      // The wood round it is soaked dark, farther along the grain than across.
+      const soaked = Math.hypot(dx / 2.6, v) / (radius * (1.05 + 0.4 * noise(dx / 1.6, v / 0.3, id + 2)));
+      const wet = Math.exp(-(soaked ** 2.2));
+      stain(b, i, OIL, 0.55 * Math.exp(-(t ** 4)) * (flat ? 0.4 : 1) + 0.75 * wet);
+      roughen(b, i, flat ? 0.12 : 0.03, 0.7 * wet);
+      if (t >= 1.3) return;
+      const crust = 0.8 + 0.3 * noise(dx / 0.4, dy / 0.4, id + 1);
+      const dome = f.set ? Math.max(0, 1 - t ** 4) * crust : Math.exp(-((t * 1.25) ** 2.4));
+      raise(b, i, tall * dome);
+      pour(b, i, tall * 2 * dome);
+      roughen(b, i, flat ? 0.13 : 0.009, ease(1.1, 0.85, t));
     });
   }
 };

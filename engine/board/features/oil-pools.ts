@@ -1,24 +1,62 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
-import { ease, noise, rough } from '../noise.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
+import { type Point, stroke, wander } from '../stamp.ts';
+import { grain } from './nibs.ts';
 
 const HONEY = [0.16, 0.46, 1.05] as const;
+const DUST_PER_CM2 = 9;
 
-/** Oil left standing: thick, shining, honey-colored puddles drawn out along the grain on a face wiped dull. */
+/** Oil left standing: thick, shining, honey-colored puddles with a rounded dark shore on a face wiped dull, full of what fell in them. */
 export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): void => {
   const size = f['size-mm'];
+  const levelAt = (x: number, y: number): number => {
+    const u =
+      x + 0.34 * size * noise(x / (size * 1.3), y / size, from + 1) + 0.9 * noise(x / 3.2, y / 2.6, from + 4);
+    const v =
+      y + 0.2 * size * noise(x / (size * 1.3), y / size, from + 2) + 0.7 * noise(x / 3.2, y / 2.6, from + 5);
+    return (
+      rough(u / (size * 1.8), v / (size * 0.95), from, 1) +
+      0.09 * noise(u / (size * 0.45), v / (size * 0.4), from + 3) -
+      0.1
+    );
+  };
   everywhere(b, (i, x, y) => {
-    const u = x + 3 * noise(x / 9, y / 6, from + 1);
-    const v = y + 1.2 * noise(x / 9, y / 6, from + 2);
-    const level =
-      rough(u / (size * 1.7), v / (size * 0.8), from, 2) + 0.05 * noise(x / 12, y / 0.8, from + 3) - 0.14;
-    const deep = ease(0, 0.62, level);
-    const shore = ease(-0.1, 0.12, level);
-    roughen(b, i, 0.2, 1 - shore);
+    const level = levelAt(x, y);
+    const deep = ease(0, 0.5, level);
+    const shore = ease(-0.05, 0.06, level);
+    // Beyond the pool the oil sank in and left the face merely damp.
+    const damp = ease(-0.3, 0, level);
+    roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
+    stain(b, i, HONEY, 0.22 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
-    raise(b, i, f['height-um'] * (0.3 * shore + 0.7 * Math.sqrt(deep)));
+    const brim = Math.exp(-(((level - 0.06) / 0.05) ** 2));
+    raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
     pour(b, i, f['height-um'] * deep);
-    stain(b, i, HONEY, f.strength * (0.5 * shore + 1.3 * deep));
+    stain(b, i, HONEY, f.strength * (0.45 * shore + 1.15 * deep + 0.3 * brim));
     roughen(b, i, 0.009, shore);
+  });
+  const next = random(from + 8);
+  const wet: Point[] = [];
+  for (let n = Math.round((DUST_PER_CM2 * b.widthMm * b.heightMm) / 100); n > 0; n--) {
+    const at: Point = [next() * b.widthMm, next() * b.heightMm];
+    if (levelAt(...at) < 0.04) continue;
+    wet.push(at);
+    grain(b, next, at, between(next, 0.04, 0.26, 2.6));
+  }
+  // One finger tried it and drew a string.
+  const [x, y] = wet[0] ?? [b.widthMm / 2, b.heightMm / 2];
+  const line = wander(next, [x, y], between(next, -0.7, 0.7), size * 0.7, 0.25, 0.5);
+  stroke(b, line, 1.9, (i, d, run) => {
+    const t = run / (size * 0.7);
+    const wide = 1.5 * (1 - 0.75 * t) * ease(0, 0.1, t);
+    raise(
+      b,
+      i,
+      f['height-um'] *
+        0.35 *
+        (Math.exp(-(((d - wide) / 0.3) ** 2)) - 0.8 * Math.exp(-((d / (wide + 0.1)) ** 4))) *
+        (1 - ease(0.7, 1, t)),
+    );
   });
 };

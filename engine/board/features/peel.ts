@@ -1,20 +1,29 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, everywhere, raise, roughen, scatter, uncover } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
+import { remnant } from '../mask.ts';
 import { between, ease, noise, type Random, random } from '../noise.ts';
-import { type Point, placed } from '../stamp.ts';
+import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
-/** Distance outside (+) or inside (−) a place broken out along straight cracks, mm. */
+/** Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks and bays. */
 const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, seed: number) => {
   const turn = next() * 6.28;
   const points = Array.from({ length: corners }, (_, n): Point => {
-    const angle = turn + ((n + between(next, -0.32, 0.32)) * 6.2832) / corners;
-    const reach = radius * between(next, 0.62, 1.25);
+    const angle = turn + ((n + between(next, -0.42, 0.42)) * 6.2832) / corners;
+    const reach = radius * between(next, 0.45, 1.3);
     return [cx + Math.cos(angle) * reach * 1.25, cy + Math.sin(angle) * reach];
   });
-  return (x: number, y: number): number => {
-    const px = x + 0.25 * noise(x / 1.6, y / 1.6, seed) + 0.5 * noise(x / 6, y / 6, seed + 1);
-    const py = y + 0.25 * noise(x / 1.6, y / 1.6, seed + 2);
+  const edge = (x: number, y: number): number => {
+    const px =
+      x +
+      1.1 * noise(x / 6, y / 6, seed + 1) +
+      0.5 * noise(x / 2, y / 2, seed) +
+      0.2 * noise(x / 0.6, y / 0.6, seed + 3);
+    const py =
+      y +
+      1.1 * noise(x / 6, y / 6, seed + 2) +
+      0.5 * noise(x / 2, y / 2, seed + 4) +
+      0.2 * noise(x / 0.6, y / 0.6, seed + 5);
     let nearest = 1e9;
     let inside = false;
     for (let n = 0, m = corners - 1; n < corners; m = n++) {
@@ -23,23 +32,40 @@ const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, 
       const [ex, ey] = [bx - ax, by - ay];
       const t = Math.min(1, Math.max(0, ((px - ax) * ex + (py - ay) * ey) / (ex * ex + ey * ey)));
       nearest = Math.min(nearest, (px - ax - t * ex) ** 2 + (py - ay - t * ey) ** 2);
-      if (ay > py !== by > py && px < ax + ((py - ay) / ey) * ex) inside = !inside;
+      if (ay > py !== by > py && px < ax + ((py - ay) / (by - ay)) * ex) inside = !inside;
     }
     return Math.sqrt(nearest) * (inside ? -1 : 1);
   };
+  return { points, edge };
 };
 
-/** Film that let go: broken out along cracks, its rim curled up thin and pale with air below it, one flake hanging on. */
+/** Hairline cracks that run on from the corners into the film that still holds. */
+const cracksFrom = (b: Board, next: Random, center: Point, corners: readonly Point[]): void => {
+  for (const [x, y] of corners) {
+    if (next() < 0.25) continue;
+    const heading = Math.atan2(y - center[1], x - center[0]) + between(next, -0.6, 0.6);
+    const length = between(next, 2, 9, 1.5);
+    stroke(b, wander(next, [x, y], heading, length, 1.2, 0.3), 0.3, (i, d, run) => {
+      const half = 0.045 * (1 - run / (length * 1.1));
+      const share = Math.max(0, cover(b, half - d, 0.09));
+      raise(b, i, -14 * share + 5 * Math.exp(-d / 0.12) * (1 - run / length));
+      scatter(b, i, 0.16 * share);
+    });
+  }
+};
+
+/** Film that let go: broken out along cracks; where it still hangs on it is pale with air below and curls up in flaps, elsewhere it broke clean. */
 export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   const next = random(from);
   const center = placed(b, next, f.at);
   const radius = f['size-mm'] / 2;
-  const edge = broken(next, center, radius * 0.95, 9, from);
+  const { points, edge } = broken(next, center, radius * 0.95, 10, from);
   const hinge = next() * 6.28;
-  const flake = broken(
+  const [hx, hy] = [Math.cos(hinge), Math.sin(hinge)];
+  const flap = broken(
     next,
-    [center[0] + Math.cos(hinge) * radius * 0.5, center[1] + Math.sin(hinge) * radius * 0.42],
-    radius * 0.42,
+    [center[0] + hx * radius * 0.62, center[1] + hy * radius * 0.5],
+    radius * 0.5,
     6,
     from + 7,
   );
@@ -48,47 +74,47 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
       ? undefined
       : groundBelow(b, f.under === 'wood' ? { wood: 'oak' } : { paint: 'white' }, from);
   const lift = f['lift-um'];
+  cracksFrom(b, next, center, points);
   everywhere(b, (i, x, y) => {
+    if (Math.abs(x - center[0]) > radius * 2.6 || Math.abs(y - center[1]) > radius * 2.4) return;
     const d = edge(x, y);
     if (d > radius) return;
     const film = b.film[i]!;
     if (d < 0) {
-      const bare = 1 - ease(-0.42, 0, d);
-      const torn = Math.exp(-(((d + 0.12) / 0.12) ** 2));
+      const bare = 1 - ease(-0.22, 0, d);
+      const torn = Math.exp(-(((d + 0.08) / 0.1) ** 2)) * remnant(x, y, 2.5, from + 9);
       const strokes = noise(x / 40, y / 0.8, from + 3);
+      const scraps = ease(0.5, 0.75, noise(x / 1.6, y / 1.3, from + 12) + 0.3 * ease(-1.5, 0, d));
+      const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       if (ground) uncover(b, i, ground, bare);
       b.film[i] = film * (1 - bare);
-      scatter(b, i, 0.2 * torn);
-      raise(b, i, (ground ? ground.height[i]! * 0.6 - film - 30 : 3 * strokes - film) * bare);
+      scatter(b, i, 0.16 * torn);
+      raise(b, i, (ground ? ground.height[i]! * 0.5 + 1.5 * strokes - film - 30 : 3 * strokes - film) * bare);
       roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
-      const piece = flake(x, y);
-      const share = film > 0 ? ease(0, 0.35, -piece) : 0;
+      if (scraps > 0) {
+        // Small bits of it stayed fast.
+        if (ground) tint(b, i, paint, scraps * bare);
+        raise(b, i, 0.8 * film * scraps * bare);
+      }
+      const share = film > 0 ? ease(0, 0.25, -flap.edge(x, y)) : 0;
       if (share > 0) {
-        // It curls like a shaving: low where it still holds, high at its free tip.
-        const out = ((center[0] - x) * Math.cos(hinge) + (center[1] - y) * Math.sin(hinge)) / radius + 0.5;
-        const curl = Math.max(0, out);
-        raise(
-          b,
-          i,
-          share * (40 + lift * (0.15 + 1.1 * curl * curl) + 16 * noise(x / 2.2, y / 2.2, from + 8)),
-        );
+        // It curls like a shaving: fast at its root, high at its free tip.
+        const out = ((center[0] - x) * hx + (center[1] - y) * hy) / radius + 0.62;
+        const curl = Math.max(0, out + 0.12 * noise(x / 3, y / 3, from + 10));
+        if (ground) tint(b, i, paint, share);
+        raise(b, i, share * (35 + lift * (0.1 + 1.25 * curl ** 1.7) + 6 * noise(x / 2.2, y / 2.2, from + 8)));
         b.film[i] = Math.max(b.film[i]!, film * share);
-        scatter(b, i, 0.12 + 0.14 * Math.min(1, curl) + 0.15 * (1 - share));
-        roughen(b, i, 0.05, share);
+        scatter(b, i, share * (0.03 + 0.16 * Math.min(1, curl)) + 0.1 * (1 - share));
+        roughen(b, i, 0.04, share);
       }
       return;
     }
-    // Round it the film has lost its hold: pale with air below it, and lifted toward the break.
-    const stands = ease(-0.5, 0.5, noise(x / (radius * 0.55), y / (radius * 0.55), from + 4));
-    const loose = 0.6 + radius * (0.05 + 0.3 * stands) + 0.35 * noise(x / 2, y / 2, from + 5);
-    if (d > loose * 1.15) return;
-    const rise = Math.max(0, 1 - d / loose);
-    raise(b, i, lift * (0.15 + 0.85 * stands) * rise ** 2.4 + 5 * ease(0, 0.12, rise));
-    scatter(
-      b,
-      i,
-      (0.035 + 0.11 * rise) * ease(0, 0.1, rise) * (0.8 + 0.4 * noise(x / 1.4, y / 1.4, from + 6)),
-    );
+    const stands = ease(-0.15, 0.5, noise(x / (radius * 0.5), y / (radius * 0.5), from + 4));
+    const loose = 0.25 + radius * 0.4 * stands + 0.3 * Math.max(0, noise(x / 4, y / 4, from + 5));
+    if (d > loose) return;
+    const rise = 1 - d / loose;
+    raise(b, i, 0.8 * lift * stands * rise ** 2);
+    scatter(b, i, (0.02 + 0.11 * stands) * rise ** 0.7 * (0.75 + 0.4 * noise(x / 1.9, y / 1.4, from + 6)));
   });
 };

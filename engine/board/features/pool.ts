@@ -3,35 +3,46 @@ import { type Board, dim, everywhere, pour, raise, roughen, scatter } from '../f
 import { between, ease, noise, random } from '../noise.ts';
 import { disc } from '../stamp.ts';
 
-/** A rounded groove across the board, more finish in it here than there: the pool climbs up its walls. */
+/** A rounded groove across the board: finish has run together in it, deep here and shallow there, and climbs its walls in a thin bright line. */
 export const pool = (b: Board, f: FeatureOf<'pool'>, from: number): void => {
   const half = f['width-mm'] / 2;
   const middle = b.heightMm * 0.5;
-  const grooveAt = (t: number) => -f['depth-um'] * Math.sqrt(Math.max(0, 1 - t * t));
+  // A cove with eased shoulders, as a cutter and sandpaper leave it.
+  const grooveAt = (t: number) => -f['depth-um'] * Math.exp(-((t * 1.28) ** 2.6));
   if (f.look === 'amber') b.amber = Math.max(b.amber, 0.3);
   everywhere(b, (i, x, y) => {
-    const d = Math.abs(y - middle);
-    if (d > half * 1.3) return;
+    const line = middle + 0.12 * noise(x / 13, 6, from + 5);
+    const d = Math.abs(y - line);
     const t = d / half;
-    const groove = t < 1 ? grooveAt(t) : 0;
-    const fill = f['film-um'] * (0.72 + 0.75 * noise(x / 15, 4, from) + 0.12 * noise(x / 4, 8, from));
-    const shore = half * Math.sqrt(Math.max(0.02, 1 - (1 - Math.max(0.02, fill) / f['depth-um']) ** 2));
-    // The surface is hollow: it hangs between its two shores.
-    const level = -f['depth-um'] + fill + fill * 0.3 * (d / shore) ** 2 + 6 * noise(x / 3, y / 1.5, from + 1);
-    const film = Math.max(0, level - groove);
-    raise(b, i, Math.max(groove, level));
-    pour(b, i, film);
-    const deep = 1 - 0.35 * (1 - ease(0.1, 1, t));
+    if (t > 2) return;
+    const groove = grooveAt(t);
+    const run = 0.62 + 0.85 * noise(x / 17, 4, from) + 0.22 * noise(x / 5, 8, from);
+    const fill = f['film-um'] * Math.max(0.12, run);
+    // The surface hangs between its two shores; skinned over, it drew together to fine folds.
+    const fold =
+      (1 - Math.abs(noise(x / 1.5 + 2 * noise(x / 5, y / 2, from + 6), y / 0.9, from + 1)) * 2) *
+      ease(0.75, 1.2, run);
+    const level =
+      -f['depth-um'] + fill * (0.75 + 0.55 * t * t) + 7 * noise(x / 4, y / 1.6, from + 7) + 9 * fold;
+    // The film thins out up the wall instead of ending.
+    const over = level - groove;
+    const film = over > 30 ? over : 30 * Math.exp((over - 30) / 60);
+    const wet = ease(1.25, 0.85, t);
+    raise(b, i, groove + film * wet);
+    pour(b, i, film * wet);
+    const shore = Math.exp(-(((over - 26) / 30) ** 2)) * wet;
+    raise(b, i, 12 * shore * (0.6 + 0.6 * noise(x / 2.6, y > line ? 1 : 9, from + 3)));
+    const deep = 1 - 0.25 * ease(1.1, 0, t);
     dim(b, i, [deep, deep, deep]);
-    roughen(b, i, 0.009, ease(0, 20, film));
-    if (f.look === 'cloudy') scatter(b, i, 0.0011 * film * (0.7 + 0.5 * noise(x / 6, y / 2, from + 2)));
+    roughen(b, i, 0.012, ease(0, 40, film) * wet);
+    if (f.look === 'cloudy') scatter(b, i, 0.0011 * film * wet * (0.7 + 0.5 * noise(x / 6, y / 2, from + 2)));
   });
   const next = random(from);
-  for (let n = 0; n < 9; n++) {
-    const radius = between(next, 0.12, 0.34, 1.6);
+  for (let n = 0; n < 12; n++) {
+    const radius = between(next, 0.06, 0.34, 2.4);
     disc(b, [next() * b.widthMm, middle + between(next, -0.5, 0.5) * half], radius, (i, d) => {
       const t = d / radius;
-      if (t < 1 && b.film[i]! > 120) raise(b, i, radius * 260 * (1 - t * t));
+      if (t < 1 && b.film[i]! > 120) raise(b, i, radius * 200 * (1 - t * t));
     });
   }
 };

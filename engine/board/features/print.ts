@@ -19,37 +19,66 @@ const cloth = (f: Print, from: number): Press => {
     const thread = over ? Math.abs(Math.sin(k * warp)) : Math.abs(Math.sin(k * weft));
     // It was pressed harder toward one corner and did not touch everywhere.
     const weight = 0.55 + 0.35 * ((u - v) / (2 * half)) + 0.6 * rough(u / 12, v / 12, from + 3, 2);
-    return { inside: 1 - ease(-3, 1, edge), press: thread * Math.min(1, Math.max(0, weight)) };
+    return {
+      inside: 1 - ease(-half * 0.35, 1, edge + half * 0.12 * rough(u / 9, v / 9, from + 6, 2)),
+      press: thread * Math.min(1, Math.max(0, weight)),
+    };
   };
+};
+
+/** How many ridges lie between the core and a place: a whorl that winds outward, a loop open to one side, or an arch. */
+const ridges = (half: number, seed: number): ((u: number, v: number, pitch: number) => number) => {
+  const kind = (seed >>> 3) % 3;
+  const side = seed & 4 ? 1 : -1;
+  const [ku, kv] = [0.12 * half * side, -0.1 * half];
+  if (kind === 0)
+    return (u, v, pitch) => {
+      const [du, dv] = [(u - ku) * 1.2, (v - kv) * 0.82];
+      return Math.hypot(du, dv) + (pitch * Math.atan2(dv, du) * side) / (2 * Math.PI);
+    };
+  if (kind === 1)
+    return (u, v) => {
+      // Legs of the loop lean to one side and open as they go down.
+      const down = Math.max(0, v - kv);
+      const du = (u - ku - 0.55 * side * down) / (1 + 0.5 * (down / half) ** 1.5);
+      return Math.sqrt((du * 1.1) ** 2 + Math.min(0, v - kv) ** 2 * 0.8 + 0.02);
+    };
+  return (u, v) => v + 0.75 * half * Math.exp(-((u / (half * 0.36)) ** 2) - (v / half - 0.3) ** 2);
 };
 
 const finger = (f: Print, from: number): Press => {
   const half = f['size-mm'] / 2;
-  const side = noise(0.5, 0.5, from) > 0 ? 1 : -1;
+  const pitch = f['pitch-mm'];
+  const count = ridges(half, from);
   return (u, v) => {
-    const edge = Math.hypot(u / 0.76, v) - half * (1 + 0.1 * noise(u / 6, v / 6, from));
-    const bend = 1.1 * noise(u / 5, v / 5, from + 1);
-    const loop =
-      Math.hypot(u * 1.2 + side * 0.1 * half, v * 0.75 + Math.max(0, v) * 0.4 + 0.16 * half) +
-      side * 0.22 * u * ease(0, half, v) +
-      bend;
-    const ridge = 0.5 + 0.5 * Math.sin((2 * Math.PI * loop) / f['pitch-mm']);
+    const edge =
+      Math.hypot(u / 0.74, v * (v > 0 ? 0.95 : 1.08)) - half * (0.92 + 0.2 * noise(u / 7, v / 7, from));
+    // Ridges wander, end and fork.
+    const bend =
+      0.8 * noise(u / 5, v / 5, from + 1) +
+      pitch * (0.5 * noise(u / 1.7, v / 1.7, from + 5) + 0.25 * noise(u / 0.7, v / 0.7, from + 9));
+    const wave = Math.sin((2 * Math.PI * (count(u, v, pitch) + bend)) / pitch);
+    const ridge = ease(-0.55, 0.6, wave + 0.5 * noise(u / 0.45, v / 0.45, from + 8));
     const touched = ease(
-      -0.75,
-      0.1,
-      noise(u / 2.6, v / 2.6, from + 2) + 0.4 * noise(u / 0.9, v / 0.9, from + 4),
+      -0.45,
+      0.35,
+      noise(u / 3.6, v / 2.8, from + 2) + 0.5 * noise(u / 1.1, v / 1.1, from + 4) + 0.1,
     );
-    const shown = ridge * touched * (0.7 + 0.4 * noise(u / 7, v / 7, from + 3));
-    const outline = 1 - ease(-half * 0.3, 0.4, edge);
+    const shown = ridge * touched * Math.max(0.15, 0.75 + 0.5 * noise(u / 7, v / 7, from + 3));
+    // It fades as the ball of the finger rounds off, without a border.
+    const outline =
+      (1 - ease(-half * 0.55, half * 0.06, edge + half * 0.12 * noise(u / 2.2, v / 2.2, from + 7))) ** 1.2;
     if (f.smear === 0) return { inside: outline, press: shown };
     // The finger slid on as it left: its ridges run out into threads.
     const slid = ease(-half * 0.3, half * 0.7, u);
-    const width = 1 - ease(half * 0.55, half * 0.8, Math.abs(v) + half * 0.1 * noise(u / 6, 1, from));
-    const trail = width * ease(-half * 0.2, half * 0.4, u) * (1 - ease(half, half * (1 + 1.5 * f.smear), u));
+    const width = 1 - ease(half * 0.45, half * 0.85, Math.abs(v) + half * 0.16 * noise(u / 6, 1, from));
+    const strand = noise(2, v / 1.3, from + 10) + 0.5 * noise(6, v / 0.4, from + 11);
+    const out = half * (1 + 1.5 * f.smear * (0.6 + 0.5 * strand));
+    const trail = width * ease(-half * 0.2, half * 0.4, u) * (1 - ease(half * 0.5, out, u));
     const threads = 0.4 + 0.6 * noise(u / 16, v / 0.5, from + 6);
     return {
       inside: Math.max(outline, trail),
-      press: shown * outline * (1 - f.smear * slid) + f.smear * 0.7 * trail * Math.max(0, threads),
+      press: shown * outline * (1 - f.smear * slid) + f.smear * 0.6 * trail * Math.max(0, threads),
     };
   };
 };
@@ -96,10 +125,8 @@ export const print = (b: Board, f: Print, from: number): void => {
     if (Math.abs(x - cx) > farthest || Math.abs(y - cy) > farthest) return;
     const p = press((x - cx) * c + (y - cy) * s, -(x - cx) * s + (y - cy) * c);
     if (p.inside === 0) return;
-    // What is pressed down stands up along the border.
-    const border = f.pattern === 'finger' ? 0.35 * Math.exp(-(((p.inside - 0.12) / 0.12) ** 2)) : 0;
-    raise(b, i, f['depth-um'] * (border - p.inside * p.press));
-    roughen(b, i, 0.13, 0.75 * p.inside * p.press);
-    scatter(b, i, 0.012 * p.inside * p.press);
+    raise(b, i, -f['depth-um'] * p.inside * p.press);
+    roughen(b, i, 0.15, Math.min(1, 0.95 * p.inside * p.press));
+    scatter(b, i, 0.016 * p.inside * p.press);
   });
 };

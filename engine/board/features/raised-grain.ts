@@ -23,29 +23,31 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
       : 1 - ease(-radius * 0.25, radius * 0.12, edge(x, y));
 };
 
-/** Single hairs of wood, fast at the root and standing at the tip, nearly all the same way; oil glues some to tufts. */
+/** Single hairs of wood, short, fine and bent, nearly along the grain and thickest on the soft early wood; oil glues a few to tufts. */
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
-  const half = 0.028;
-  for (const point of places(b, next, f.oiled ? 7 : 16)) {
-    if (lies(...point) < 0.5) continue;
-    const tuft = f.oiled ? Math.ceil(between(next, 1, 5)) : 1;
-    const heading = f.angle + between(next, -9, 9);
+  for (const point of places(b, next, f.oiled ? 95 : 55)) {
+    const soft =
+      noise(point[0] / 30, point[1] / 1.9, from + 8) + 0.5 * noise(point[0] / 7, point[1] / 0.6, from + 9);
+    if (lies(...point) < 0.5 || soft < between(next, -0.7, 0.5)) continue;
+    const tuft = f.oiled && next() < 0.07 ? Math.ceil(between(next, 2, 5)) : 1;
+    const heading = f.angle + between(next, -7, 7) + (next() < 0.5 ? 180 : 0);
     for (let n = 0; n < tuft; n++) {
-      const length = between(next, 0.4, f.oiled ? 2.4 : 1.5, 1.7);
-      const spread = f.oiled ? between(next, -28, 28) : between(next, -5, 5);
+      const length = between(next, 0.25, tuft > 1 ? 1.5 : 1.1, 2);
+      const half = between(next, 0.012, 0.026);
       const root = [
-        point[0] + between(next, -0.1, 0.1) * tuft,
-        point[1] + between(next, -0.05, 0.05) * tuft,
+        point[0] + between(next, -0.05, 0.05) * tuft,
+        point[1] + between(next, -0.03, 0.03) * tuft,
       ] as const;
-      const line = wander(next, root, radians(heading + spread), length, f.oiled ? 2.4 : 0.6, 0.2);
-      stroke(b, line, 0.1, (i, d, run) => {
+      const bend = between(next, -9, 9) * (tuft > 1 ? 1.4 : 1);
+      const line = wander(next, root, radians(heading + bend), length, 2.2, 0.12);
+      stroke(b, line, 0.08, (i, d, run) => {
         const t = Math.min(1, run / length);
-        const share = Math.max(0, cover(b, half * (1.2 - 0.7 * t) - d, half * 2));
-        raise(b, i, f['height-um'] * (f.oiled ? 0.18 + 0.3 * t : 0.25 + 0.75 * t) * share);
-        tint(b, i, color, 0.6 * share);
-        if (f.oiled) roughen(b, i, 0.04, share);
+        const share = Math.max(0, cover(b, half * (1.2 - 0.8 * t) - d, half * 2));
+        raise(b, i, f['height-um'] * (f.oiled ? 0.3 + 0.45 * t : 0.3 + 0.8 * t) * share);
+        tint(b, i, color, 0.55 * share);
+        if (f.oiled) roughen(b, i, 0.06, share);
       });
     }
   }

@@ -1,33 +1,55 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise } from '../field.ts';
 import { between, ease, noise, random } from '../noise.ts';
-import { disc, stroke, trickle } from '../stamp.ts';
+import { stroke, trickle } from '../stamp.ts';
 
 type Runs = FeatureOf<'runs'>;
 
+/** Tears out of one heavy band: it sagged first, then broke through where it was thickest; some ran far, some hardly, two joined. */
 const tears = (b: Board, f: Runs, from: number): void => {
   const next = random(from);
-  for (let n = 0; n < f.count; n++) {
-    const x = ((n + between(next, 0.25, 0.75)) / f.count) * b.widthMm;
-    const length = f['length-mm'] * between(next, 0.6, 1.1);
-    const top = between(next, 0.04, Math.max(0.06, 0.9 - length / b.heightMm)) * b.heightMm;
-    const half = (f['width-mm'] / 2) * between(next, 0.75, 1.1);
-    const line = trickle(next, [x, top], length, 0.25);
-    // It broke out of a swelling that had gathered above.
-    disc(b, [x, top], half * 4, (i, _d, dx, dy) => {
-      const swell = 0.07 * f['height-um'] * Math.exp(-((dx / (half * 1.9)) ** 2) - (dy / (half * 1.1)) ** 2);
-      raise(b, i, swell);
-      pour(b, i, swell);
-    });
-    stroke(b, line, half * 1.3, (i, d, run) => {
+  const lift = new Float32Array(b.height.length);
+  const band = b.heightMm * between(next, 0.1, 0.17);
+  everywhere(b, (i, x, y) => {
+    const swell = 0.5 + 0.9 * noise(x / 11, 3, from) + 0.35 * noise(x / 4, 5, from);
+    const hem = band + f['width-mm'] * (0.5 * noise(x / 9, 1, from + 1) + 0.5 * Math.max(0, swell));
+    const d = y - hem;
+    lift[i] =
+      0.13 *
+      f['height-um'] *
+      Math.max(0.1, swell) *
+      Math.exp(-((d / (d > 0 ? f['width-mm'] * 0.4 : b.heightMm * 0.13)) ** 2));
+  });
+  for (let n = 0; n < f.count + 2; n++) {
+    const long = n < f.count;
+    const x = ((n + between(next, 0.1, 0.9)) / (f.count + 2)) * b.widthMm;
+    const length = f['length-mm'] * (long ? between(next, 0.35, 1.25) : between(next, 0.12, 0.3));
+    const half = (f['width-mm'] / 2) * between(next, 0.6, 1.25);
+    const top = band * between(next, 0.5, 1.1);
+    const line = trickle(next, [x, top], length, between(next, 0.15, 0.6));
+    const id = Math.floor(next() * 1e6);
+    const tall = f['height-um'] * between(next, 0.5, 1);
+    const bulb = half * between(next, 1.8, 4.2);
+    const thin = between(next, 0.3, 0.6);
+    stroke(b, line, half * 3.2, (i, d, run) => {
       const t = Math.min(1, run / length);
-      const wide = half * (0.42 + 0.2 * ease(0, 0.7, t) + 0.42 * ease(0.68, 0.93, t));
-      const section = Math.max(0, 1 - (d / wide) ** 2);
+      // Broad where it left the band, drawn thin on the way, heavy at its foot.
+      const root = Math.exp(-run / (half * 2.6));
+      const foot = ease(length - bulb * 1.4, length - half * 0.5, run);
+      const wide = half * (thin + 1.9 * root + (0.95 - thin) * foot + 0.1 * noise(run / 4, 2, id));
+      const section = Math.exp(-((d / (wide * 0.72)) ** 2.4));
       const rise =
-        f['height-um'] * (0.16 * ease(0, 0.3, t) + 0.2 * t + 0.64 * ease(0.6, 0.95, t)) * section ** 0.85;
-      raise(b, i, rise);
-      pour(b, i, rise);
+        tall *
+        section *
+        (0.14 + 0.1 * t + 0.66 * foot - 0.05 * root) *
+        ease(-half, half * 3, run) *
+        (1 + 0.14 * noise(run / 3, 5, id));
+      lift[i] = Math.max(lift[i]!, rise) + 0.25 * Math.min(lift[i]!, rise);
     });
+  }
+  for (let i = 0; i < lift.length; i++) {
+    raise(b, i, lift[i]!);
+    pour(b, i, lift[i]!);
   }
 };
 

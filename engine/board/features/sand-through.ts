@@ -2,40 +2,51 @@ import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
 import { lowerEdge } from '../bench.ts';
 import { type Board, everywhere, raise, roughen, scaleFilm, tint, uncover } from '../field.ts';
-import { blot } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { blot, remnant, stray } from '../mask.ts';
+import { ease, noise, random } from '../noise.ts';
 import { placed } from '../stamp.ts';
 
 /** Thinned paint looks chalky. */
 const CHALKY = [0.5, 0.49, 0.47] as const;
 const PORE_UM = -5;
 
-/** Through the film (a dull halo), through the paint (its thinned rim), down to what lies below; the paper's lines cross it all. */
+/** Through the film coat by coat (thin contours), through the paint, which stays in the low places, down to what lies below. */
 export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number): void => {
   const radius = f['diameter-mm'] / 2;
-  const edge = blot(placed(b, random(from), f.at), radius * 0.72, from, 0.35, 1.6, -8);
+  const edge = blot(placed(b, random(from), f.at), radius * 0.72, from, 0.6, 1.5, -8);
   const ground = groundBelow(b, f.under === 'wood' ? { wood: 'oak' } : { paint: f.under }, from);
   const border = f.on === 'edge' ? lowerEdge(b) : b.heightMm;
   const onEdge = (x: number, y: number) =>
     border - y - 0.16 * f['diameter-mm'] * (1 + 1.1 * noise(x / 13, 2, from) + 0.5 * noise(x / 4, 5, from));
   everywhere(b, (i, x, y) => {
     if (y > border) return;
-    const v = y + 0.07 * x;
-    const paper = noise(x / 8, v / 0.28, from + 3) + 0.5 * noise(x / 4, v / 0.16, from + 4);
-    const d =
-      (f.on === 'edge' ? onEdge(x, y) : edge(x, y)) +
-      0.28 * paper +
-      0.6 * rough(x / 2.5, y / 2.5, from + 8, 3);
-    if (d > radius * 0.85) return;
-    // One side is feathered wider: the block came from there.
-    const lean = 1 + 0.45 * noise(x / 14, y / 14, from + 6);
-    const bare = 1 - ease(-0.13 * radius * lean, 0.03 * radius, d);
-    const halo = 1 - ease(radius * 0.1, radius * 0.5 * lean, d);
-    const pore = ground.height[i]! < PORE_UM ? 0.5 : 1;
-    tint(b, i, CHALKY, 0.2 * halo * (1 + 0.5 * paper) * (1 - bare));
-    uncover(b, i, ground, bare * pore);
+    // The lines of the paper, one way and, weaker, another.
+    const v = y + 0.16 * x;
+    const paper = noise(x / 9, v / 0.22, from + 3) + 0.5 * noise(x / 5, (y - 0.3 * x) / 0.2, from + 4);
+    const outline = f.on === 'edge' ? onEdge(x, y) : edge(x, y);
+    if (outline > radius * 1.1) return;
+    // The face was never flat: high places go first, paint stays in the low ones.
+    const low = stray(x, y * 1.6, radius * 0.42, from + 8) + 0.4 * noise(x / 3.5, y / 0.5, from + 9);
+    const near = Math.exp(-((outline / (radius * 0.45)) ** 2));
+    const d = outline + radius * 0.2 * low * (0.35 + near) + 0.12 * paper;
+    const lean = 1 + 0.6 * noise(x / 15, y / 15, from + 6);
+    const pore = ground.height[i]! < PORE_UM ? 0.35 + 0.6 * ease(-radius * 0.9, -radius * 0.3, d) : 0;
+    const gone = 1 - ease(-0.1 * radius * lean, 0.06 * radius, d + 0.12 * paper);
+    const bare = gone * (1 - pore);
+    const halo = 1 - ease(radius * 0.14, radius * 0.55 * lean, d);
+    const thin = 1 - ease(0, radius * 0.3 * lean, d);
+    tint(b, i, CHALKY, (0.08 * halo + 0.1 * thin) * (1 + 0.4 * paper) * (1 - bare));
+    uncover(b, i, ground, Math.min(1, bare + 0.12 * thin * (1 - bare) * ease(-0.2, 0.8, paper)));
     scaleFilm(b, i, 1 - halo);
-    raise(b, i, bare * 0.6 * ground.height[i]! - 30 * halo - 25 * bare + 1.8 * paper * halo);
-    roughen(b, i, 0.24, halo);
+    // Where one coat ends, a hair-thin line with another shine beside it.
+    for (let coat = 0; coat < 3; coat++) {
+      const at = d - radius * (0.2 + 0.15 * coat) * lean;
+      const line = Math.exp(-((at / 0.16) ** 2)) * remnant(x, y, 8, from + 20 + coat);
+      raise(b, i, 1.5 * line - 3 * ease(0.3, -0.3, at));
+      tint(b, i, CHALKY, 0.16 * line * (1 - bare));
+      roughen(b, i, coat & 1 ? 0.09 : 0.16, 0.6 * ease(0.4, -0.4, at));
+    }
+    raise(b, i, bare * 0.6 * ground.height[i]! - 10 * gone + 1.3 * paper * halo);
+    roughen(b, i, 0.25, 0.8 * halo * thin + 0.2 * bare);
   });
 };

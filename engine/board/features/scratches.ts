@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, roughen, scatter } from '../field.ts';
-import { between, ease, type Random, random } from '../noise.ts';
+import { between, ease, noise, type Random, random } from '../noise.ts';
 import { cover, disc, type Point, radians, stroke, wander } from '../stamp.ts';
 
 type Scratches = FeatureOf<'scratches'>;
@@ -9,16 +9,24 @@ type Scratches = FeatureOf<'scratches'>;
 type Cut = (points: readonly Point[], width: number, weight: number, length: number, burr: number) => void;
 
 const cutter =
-  (b: Board, f: Scratches): Cut =>
-  (points, width, weight, length, burr) =>
-    stroke(b, points, width * 1.2 + b.pitch, (i, d, run) => {
-      const ends = Math.max(0.04, Math.min(1, (5 * Math.min(run, length - run)) / length));
-      const share = Math.max(0, cover(b, width / 2 - d, width)) * weight * ends;
-      const lip = burr * weight * ends * Math.exp(-(((d - width * 0.8) / (width * 0.3)) ** 2));
-      raise(b, i, width * 1000 * (0.2 * lip - 0.36 * share));
-      scatter(b, i, 0.75 * f.strength * share);
+  (b: Board, f: Scratches, next: Random): Cut =>
+  (points, width, weight, length, burr) => {
+    const id = Math.floor(next() * 1e6);
+    stroke(b, points, width * 1.3 + b.pitch, (i, d, run) => {
+      const ends = Math.max(0.04, Math.min(1, (4 * Math.min(run, length - run)) / length));
+      // What cut it skipped and turned: wider here, only a hairline there.
+      const bite = Math.max(0.12, 0.7 + 0.75 * noise(run / 3.4, 1, id) + 0.35 * noise(run / 0.8, 4, id));
+      const wide = (width / 2) * Math.min(1.25, 0.55 + 0.5 * bite);
+      const share = Math.max(0, cover(b, wide - d, width)) * weight * ends * Math.min(1, bite);
+      const thrown =
+        burr * Math.max(0, noise(run / 1.6, 8, id) + 0.25) * Math.max(0, noise(run / 5, 6, id) + 0.5);
+      const lip = thrown * weight * ends * Math.exp(-(((d - width * 0.75) / (width * 0.34)) ** 2));
+      raise(b, i, width * 1000 * (0.3 * lip - 0.3 * share));
+      const torn = burr > 0 ? 0.35 + 0.6 * Math.max(0, noise(run / 0.35, d / 0.08, id + 1)) : 1;
+      scatter(b, i, 0.75 * f.strength * share * torn);
       roughen(b, i, 0.22, 0.7 * share);
     });
+  };
 
 /** Strokes of a block: sets of lines of one direction, each set a little turned, of all depths. */
 const lines = (b: Board, f: Scratches, next: Random, count: number, width: number, cut: Cut) => {
@@ -26,11 +34,11 @@ const lines = (b: Board, f: Scratches, next: Random, count: number, width: numbe
   for (let n = 0; n < count; ) {
     const at: Point = [between(next, -0.15, 0.95) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
     const heading = radians(f.angle) + between(next, -0.16, 0.16);
-    const set = Math.ceil(between(next, 2, 14, 1.6));
+    const set = Math.ceil(between(next, 3, 26, 1.8));
     const reach = between(next, low, high * 1.5, 1.3);
-    const bent = between(next, -0.006, 0.006);
+    const bent = between(next, -0.0025, 0.0025);
     for (let k = 0; k < set && n < count; k++, n++) {
-      const away = between(next, -1, 1) * (1 + set * 0.3);
+      const away = between(next, -1, 1) * (0.4 + set * 0.16);
       const start: Point = [
         at[0] - Math.sin(heading) * away + between(next, -3, 3),
         at[1] + Math.cos(heading) * away,
@@ -46,21 +54,37 @@ const lines = (b: Board, f: Scratches, next: Random, count: number, width: numbe
   }
 };
 
-/** Curls of a machine: loops that travel on. */
+/** Curls of a machine: small loops that overlap in trains along its way; only where a grain stood out or it was leaned on do they cut. */
 const swirls = (b: Board, f: Scratches, next: Random, count: number, width: number, cut: Cut) => {
   const [low, high] = f['length-mm'];
-  for (let n = 0; n < count; n++) {
-    const at: Point = [between(next, -0.1, 1) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
-    const radius = between(next, low, Math.max(low, Math.min(high, 10))) / 2;
-    const turn = next() * 6.28;
-    const sweep = between(next, 2.4, 6.8);
-    const points: Point[] = [];
-    for (let t = 0; t <= 1.0001; t += 0.04) {
-      const angle = turn + t * sweep;
-      const r = radius * (1 - 0.25 * t);
-      points.push([at[0] + Math.cos(angle) * r + t * radius * 0.7, at[1] + Math.sin(angle) * r]);
+  for (let n = 0; n < count; ) {
+    let [x, y] = [between(next, -0.1, 0.9) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
+    let way = radians(f.angle) + between(next, -0.5, 0.5);
+    const radius = between(next, low, Math.max(low, Math.min(high, 10)), 1.6) / 2;
+    const hand = next() < 0.85 ? 1 : -1;
+    let turn = next() * 6.28;
+    for (let loop = Math.ceil(between(next, 3, 12)); loop > 0 && n < count; loop--, n++) {
+      // One loop of the train, cut over part of its way.
+      const points: Point[] = [];
+      const from = next() * 0.5;
+      const to = from + between(next, 0.25, 0.95);
+      const r = radius * between(next, 0.8, 1.15);
+      const flat = between(next, 0.75, 1);
+      for (let t = 0; t <= 1.0001; t += 0.025) {
+        const angle = turn + hand * 6.283 * (from + (to - from) * t);
+        const on = radius * 0.9 * (from + (to - from) * t);
+        points.push([
+          x + Math.cos(angle) * r + Math.cos(way) * on,
+          y + Math.sin(angle) * r * flat + Math.sin(way) * on,
+        ]);
+      }
+      const length = 6.283 * r * (to - from);
+      cut(points, width * between(next, 0.5, 1.1), between(next, 0.12, 1, 1.6), length, 0);
+      x += Math.cos(way) * radius * between(next, 0.7, 1.3);
+      y += Math.sin(way) * radius * between(next, 0.7, 1.3);
+      way += between(next, -0.22, 0.22);
+      turn += between(next, -0.5, 0.5);
     }
-    cut(points, width * between(next, 0.6, 1.2), between(next, 0.3, 1.1), radius * sweep * 0.88, 0);
   }
 };
 
@@ -83,13 +107,21 @@ const use = (b: Board, f: Scratches, next: Random, count: number, width: number,
     cut(second, wide * 0.7, 0.6, length * 0.8, 0.6);
   }
   for (let n = 0; n < Math.ceil(count / 7); n++) {
-    // A nail pressed in straight leaves a shallow crescent.
-    const radius = between(next, 2.5, 5);
+    // A nail pressed in straight leaves a shallow crescent, one horn of it deeper.
+    const radius = between(next, 1.2, 5.5);
     const turn = next() * 6.28;
+    const long = between(next, 0.35, 0.85);
+    const deep = between(next, 14, 48, 1.5);
+    const leans = between(next, -0.5, 0.5);
     disc(b, [next() * b.widthMm, next() * b.heightMm], radius * 1.3, (i, d, dx, dy) => {
       const angle = Math.atan2(dy, dx) - turn;
-      const bow = ease(0.55, 0.95, Math.cos(angle));
-      raise(b, i, -45 * bow * Math.exp(-(((d - radius) / 0.35) ** 2)));
+      const bow = ease(long, 1, Math.cos(angle)) * (1 + leans * Math.sin(angle) * 3);
+      const off = d - radius * (1 + 0.06 * Math.sin(3 * angle + turn));
+      raise(
+        b,
+        i,
+        deep * bow * (0.25 * Math.exp(-(((off - 0.55) / 0.35) ** 2)) - Math.exp(-((off / 0.32) ** 2))),
+      );
     });
   }
 };
@@ -99,5 +131,5 @@ export const scratches = (b: Board, f: Scratches, from: number): void => {
   const count = Math.max(2, Math.round((f['per-cm2'] * b.widthMm * b.heightMm) / 100));
   const width = Math.max(0.5 * b.pitch, f['width-um'] / 1000);
   const draw = { lines, swirls, use } as const;
-  draw[f.pattern](b, f, random(from), count, width, cutter(b, f));
+  draw[f.pattern](b, f, random(from), count, width, cutter(b, f, random(from + 1)));
 };

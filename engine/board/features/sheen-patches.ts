@@ -1,7 +1,8 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, scatter, stain } from '../field.ts';
-import { patches } from '../mask.ts';
-import { between, ease, noise, random, rough } from '../noise.ts';
+import { carried, patches } from '../mask.ts';
+import { ease, random, rough } from '../noise.ts';
+import { traceOf, wipesOver } from '../wipes.ts';
 
 type SheenPatches = FeatureOf<'sheen-patches'>;
 
@@ -11,39 +12,44 @@ const THIRST = [-0.16, -0.2, -0.26] as const;
 /** How dull a place is, 0 as the rest to 1, or below 0 where it is shinier. */
 type Dullness = (x: number, y: number) => number;
 
-/** Clouds drawn out along the strokes: the film sank in more or less. */
+/** Lanes drawn out along the strokes, of unequal length and shine: the film sank in more or less. */
 const flashing = (size: number, from: number): Dullness => {
-  const island = patches(size * 1.35, from, 0.46, 0.5);
+  const island = patches(size * 1.1, from, 0.46, 0.8);
+  const lane = patches(size * 0.5, from + 60, 0.4, 0.7);
   return (x, y) => {
-    const ragged = 1.6 * rough(x / 6, y / 5, from + 5, 2);
-    return 2 * island(x * 0.75 + ragged, y + ragged) - 1;
+    const far = carried(x, y, 6, from + 5);
+    return 1.5 * island(x * 0.5 + 0.5 * far, y) + 0.6 * lane(x * 0.16 + 0.12 * far, y) - 1.05;
   };
 };
 
-/** Islands that a cloth did not reach or that drank the wax: drawn out along the arc of the arm, with clear edges. */
+/** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over. */
 const buffed = (b: Board, size: number, from: number): Dullness => {
-  const next = random(from);
-  const cx = b.widthMm * between(next, -0.5, 0.1);
-  const cy = b.heightMm * between(next, 1.4, 2.1);
-  const island = patches(size, from, 0.46, 0.16);
+  const island = patches(size * 0.85, from, 0.52, 0.6);
+  const lanes = wipesOver(b, random(from), {
+    count: 13,
+    width: size * 0.75,
+    radius: [b.widthMm * 0.35, b.widthMm * 1.3],
+  }).map(traceOf);
   return (x, y) => {
-    const reach = Math.hypot(x - cx, y - cy);
-    const run = Math.atan2(y - cy, x - cx) * b.heightMm * 1.6;
-    const thread = noise(run / 30, reach / 0.8, from + 1) + 0.6 * noise(run / 18, reach / 0.35, from + 2);
-    const dull = island(run * 0.45 + 0.28 * thread, reach + 0.25 * thread);
-    return dull * (1 + 0.2 * thread) - 0.5 * (1 - dull) * (1 + thread);
+    let rubbed = 0;
+    let threads = 0;
+    for (const at of lanes) {
+      const { share, thread } = at(x, y);
+      rubbed += (1 - rubbed) * share * (0.75 + 0.3 * thread);
+      threads += share * thread;
+    }
+    const hollow = island(x, y) * (0.8 + 0.4 * rough(x / 5, y / 4, from + 7, 2));
+    return 1.25 * hollow * (1 - 0.85 * rubbed) - 0.85 * rubbed * (1 - hollow) + 0.12 * threads - 0.05;
   };
 };
 
-/** Soft bands and end grain drank the oil. */
+/** Soft bands and end grain drank the oil: drawn out along the fibers, some of them much farther than their neighbors. */
 const thirsty = (size: number, from: number): Dullness => {
-  const island = patches(size * 1.3, from, 0.48, 0.7);
-  return (x, y) =>
-    ease(
-      0.15,
-      1,
-      island(x * 0.6, y) + 0.4 * noise(x / 26, y / 1.5, from + 3) + 0.3 * rough(x / 9, y / 0.6, from + 4, 2),
-    );
+  const island = patches(size * 1.15, from, 0.48, 0.75);
+  return (x, y) => {
+    const far = carried(x, y, 7, from + 3);
+    return ease(0.12, 1.05, island(x * 0.55 + 0.55 * far, y) + 0.35 * rough(x / 11, y / 0.7, from + 4, 2));
+  };
 };
 
 /** Places of other shine and the same color, with no relief; in oil the thirsty ones are gray and dry, too. */

@@ -1,9 +1,10 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen } from '../field.ts';
+import { remnant, stray } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
-/** One stroke of a finger: what lay on top is pushed aside to the borders and the end of the track. */
+/** One pull of a finger: it comes down softly, bears harder, and narrows as it lifts; what lay on top is pushed aside in bits and left as a smeared heap with strings at the end. */
 export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
   const [cx, cy] = placed(b, random(from), f.at);
   const turn = radians(f.angle);
@@ -12,30 +13,44 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
   const wide = f['width-mm'] / 2;
   everywhere(b, (i, x, y) => {
     const u = (x - cx) * c + (y - cy) * s;
-    const v = -(x - cx) * s + (y - cy) * c + (u * u) / (half * 9) + 0.5 * noise(u / 12, 5, from);
-    if (Math.abs(u) > half * 1.25 || Math.abs(v) > wide * 1.9) return;
-    const thread = noise(u / 40, v / 0.7, from) + 0.5 * noise(u / 22, v / 0.3, from + 1);
-    // Round where the finger came down, heaped up where it lifted.
-    const lands = 1 - ease(-0.6, 0.6, Math.hypot(Math.min(0, u + half * 0.8), v) - wide);
-    const lifts = 1 - ease(half * 0.72, half, u + half * 0.035 * thread);
-    const inside = Math.min(
-      u < -half * 0.8 ? lands : 1 - ease(wide * 0.82, wide, Math.abs(v) + 0.2 * thread),
-      lifts,
-    );
-    const cleared = f.strength * inside * Math.min(1, 0.86 + 0.2 * thread);
-    b.haze[i] = b.haze[i]! * (1 - cleared);
-    roughen(b, i, f.leaves === 'shine' ? 0.012 : 0.16, 0.92 * cleared);
-    const side =
-      Math.exp(-(((Math.abs(v) - wide * 1.08) / (wide * 0.13)) ** 2)) * ease(-half, -half * 0.7, u) * lifts;
+    const v = -(x - cx) * s + (y - cy) * c + (u * u) / (half * 8) + 0.9 * noise(u / 15, 5, from);
+    if (Math.abs(u) > half * 1.7 || Math.abs(v) > wide * 2.1) return;
+    const t = (u + half) / (2 * half);
+    const thread = noise(u / 40, v / 0.8, from) + 0.5 * noise(u / 22, v / 0.3, from + 1);
+    const strand = noise(2.5, v / (wide * 0.55), from + 2) + 0.4 * noise(4.5, v / 0.9, from + 3);
+    // Half as wide where it lifts; the sides come and go with the ball of the finger.
+    const border =
+      wide * (1 - 0.5 * ease(0.35, 1.05, t)) * (1 + 0.12 * stray(u, v > 0 ? 3 : 40, wide * 1.6, from + 4));
+    const blunt = Math.sqrt(Math.max(0, 1 - Math.min(1, Math.abs(v) / wide) ** 2));
+    const lands = ease(-0.9, 1.6, u + half - wide * 0.9 * (1 - blunt) + 0.5 * strand);
+    const lifts = ease(0, 0.34, 1 - t + 0.16 * strand);
+    const side = ease(border * 0.22, -border * 0.2, Math.abs(v) - border * 0.92 + 0.14 * wide * thread);
+    const inside = Math.min(lands, side) * lifts;
+    const cleared = f.strength * Math.min(1, inside * (0.97 + 0.3 * thread * ease(0.35, 1, t)));
+    b.haze[i] = b.haze[i]! * Math.max(0, 1 - 1.02 * cleared);
+    roughen(b, i, f.leaves === 'shine' ? 0.012 : 0.16, 0.95 * Math.max(0, cleared));
+    // More is pushed to one side, growing along the way; it breaks off in rolls.
+    const uneven = remnant(u, v > 0 ? 0 : 50, 5, from + 6) * (v > 0 ? 1 : 0.55) * ease(0.08, 0.75, t);
+    const over = Math.abs(v) - border * 1.03;
+    const roll =
+      Math.exp(-((over / (over > 0 ? wide * 0.2 : wide * 0.09)) ** 2)) * uneven * ease(1.05, 0.9, t);
+    const tip = half * (0.86 + 0.12 * strand);
+    const lumps = 0.55 + 0.6 * noise(u / 1.6, v / 1.3, from + 7) + 0.3 * noise(u / 0.5, v / 0.5, from + 8);
     const heap =
-      Math.exp(-(((u - half * 0.95 - (v * v) / (wide * 3)) / (wide * 0.34)) ** 2)) *
-      (1 - ease(wide * 0.8, wide * 1.2, Math.abs(v)));
+      Math.exp(-(((u - tip) / (u > tip ? wide * 0.55 : wide * 0.28)) ** 2)) *
+      Math.exp(-((v / (wide * 0.62)) ** 4)) *
+      Math.max(0, lumps);
+    const string =
+      ease(0.25, 0.8, noise(u / 30, v / 0.55, from + 9)) *
+      ease(half * 0.9, half * 1.05, u) *
+      ease(half * (1.5 + 0.3 * strand), half, u) *
+      Math.exp(-((v / (wide * 0.5)) ** 4));
     raise(
       b,
       i,
       f['ridge-um'] *
-        (side * (0.7 + 0.4 * noise(u / 3, 1, from)) + heap * (1 + 0.12 * thread) - 0.25 * cleared),
+        (0.8 * roll * lumps + 0.9 * heap + 0.3 * string - 0.22 * cleared + 0.05 * thread * inside),
     );
-    b.haze[i] = b.haze[i]! * (1 + 0.5 * Math.max(side, heap));
+    b.haze[i] = b.haze[i]! * (1 + 0.7 * Math.min(1, roll + heap + 0.5 * string));
   });
 };

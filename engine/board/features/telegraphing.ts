@@ -1,37 +1,121 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise } from '../field.ts';
-import { blot } from '../mask.ts';
-import { between, ease, random, rough } from '../noise.ts';
-import type { Point } from '../stamp.ts';
+import { blot, joined } from '../mask.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
+import { disc, type Point, stroke, wander } from '../stamp.ts';
+
+type Telegraphing = FeatureOf<'telegraphing'>;
+type Shape = (x: number, y: number) => number;
+
+/** Old chips run together, their broken edge steep in places and sanded soft in others: outside high, inside low. */
+const chips = (b: Board, f: Telegraphing, from: number): Shape => {
+  const next = random(from);
+  const radius = f['size-mm'] / 2;
+  const parts = Array.from({ length: 6 }, (_, n) => {
+    const near = n < 3;
+    const center: Point = near
+      ? [
+          b.widthMm * 0.46 + between(next, -1, 1) * radius * (n === 0 ? 0.2 : 1.2),
+          b.heightMm * 0.46 + between(next, -0.6, 0.6) * radius * (n === 0 ? 0.3 : 1),
+        ]
+      : [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
+    return blot(
+      center,
+      radius * (n === 0 ? 1 : between(next, 0.18, 0.7, 1.5)),
+      from + n,
+      0.55,
+      1.4,
+      next() * 180,
+    );
+  });
+  return (x, y) => {
+    let d = 1e9;
+    for (const part of parts) d = joined(d, part(x, y), 2);
+    const soft = 0.55 + 2.2 * ease(-0.35, 0.5, noise(x / 9, y / 9, from + 31));
+    // The film drew back a little from the high side.
+    const lip = 0.1 * Math.exp(-(((d - soft) / (soft * 0.8)) ** 2));
+    return f['height-um'] * (lip - ease(soft, -soft, d));
+  };
+};
+
+/** What else lay below: a filled screw hole that shrank, a dent, an old scratch. */
+const leftovers = (b: Board, f: Telegraphing, from: number): void => {
+  const next = random(from + 60);
+  const um = f['height-um'];
+  const hole = between(next, 2.6, 3.6);
+  disc(
+    b,
+    [b.widthMm * between(next, 0.78, 0.9), b.heightMm * between(next, 0.2, 0.4)],
+    hole * 2,
+    (i, d, dx, dy) => {
+      const t = (d / hole) * (1 + 0.06 * noise(dx / 2, dy / 2, from));
+      raise(
+        b,
+        i,
+        um *
+          (0.18 * Math.exp(-(((t - 1.15) / 0.2) ** 2)) - 0.75 * Math.exp(-(t ** 5)) * (0.75 + 0.25 * t * t)),
+      );
+    },
+  );
+  const wide = between(next, 2, 4);
+  disc(
+    b,
+    [b.widthMm * between(next, 0.15, 0.3), b.heightMm * between(next, 0.7, 0.85)],
+    wide * 2,
+    (i, _d, dx, dy) => {
+      const t = Math.hypot(dx * 0.7 + dy * 0.3, dy) / wide;
+      raise(b, i, -um * 0.8 * Math.exp(-((t * 1.3) ** 2)));
+    },
+  );
+  const length = b.widthMm * 0.55;
+  const line = wander(next, [b.widthMm * 0.32, b.heightMm * 0.92], -0.42, length, 0.06, 0.8);
+  stroke(b, line, 1.6, (i, d, run) => {
+    const ends = ease(0, 8, Math.min(run, length - run)) * (0.6 + 0.5 * noise(run / 6, 1, from));
+    raise(b, i, -um * 0.3 * ends * Math.exp(-((d / 0.42) ** 2)));
+  });
+};
+
+const joint = (b: Board, f: Telegraphing): Shape => {
+  const um = f['height-um'];
+  return (x, y) => {
+    const d = y - b.heightMm * 0.5 - 0.05 * (x - b.widthMm / 2);
+    return -um * Math.exp(-((d / 0.7) ** 2)) - um * 0.5 * ease(-0.4, 0.4, d);
+  };
+};
+
+const ring = (b: Board, f: Telegraphing): Shape => {
+  const um = f['height-um'];
+  return (x, y) => {
+    const d = Math.hypot(x - b.widthMm * 0.48, y - b.heightMm * 0.5) - f['size-mm'];
+    return um * Math.exp(-((d / 1.1) ** 2)) - um * 0.4 * (1 - ease(-0.6, 0.6, d));
+  };
+};
+
+const dents = (b: Board, f: Telegraphing, from: number): Shape => {
+  const next = random(from);
+  const faults = Array.from({ length: 5 }, () => ({
+    x: between(next, 0.05, 0.95) * b.widthMm,
+    y: between(next, 0.08, 0.92) * b.heightMm,
+    radius: f['size-mm'] * between(next, 0.07, 0.3),
+  }));
+  return (x, y) => {
+    let sum = 0;
+    for (const dent of faults)
+      sum -= 1.6 * Math.exp(-((x - dent.x) ** 2 + (y - dent.y) ** 2) / dent.radius ** 2);
+    return f['height-um'] * Math.max(-1.6, sum);
+  };
+};
 
 /** Relief of what lies below, rounded by the film; color and sheen stay even. */
-export const telegraphing = (b: Board, f: FeatureOf<'telegraphing'>, from: number): void => {
-  const next = random(from);
-  const size = f['size-mm'];
-  const um = f['height-um'];
-  const faults = Array.from({ length: f.fault === 'chips' ? 4 : 5 }, (_, n) => {
-    const aside: Point = [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
-    const center: Point = n === 0 ? [b.widthMm * 0.5, b.heightMm * 0.48] : aside;
-    const radius = (size / 2) * (n === 0 ? 1.1 : between(next, 0.25, 0.85));
-    return { center, radius, edge: blot(center, radius, from + n, 0.8, 1.3, 40) };
-  });
-  const shape = (x: number, y: number): number => {
-    let sum = 0;
-    if (f.fault === 'joint') {
-      const d = y - b.heightMm * 0.5 - 0.05 * (x - b.widthMm / 2);
-      return -um * Math.exp(-((d / 0.7) ** 2)) - um * 0.5 * ease(-0.4, 0.4, d);
-    }
-    if (f.fault === 'ring') {
-      const d = Math.hypot(x - b.widthMm * 0.48, y - b.heightMm * 0.5) - size;
-      return um * Math.exp(-((d / 1.1) ** 2)) - um * 0.4 * (1 - ease(-0.6, 0.6, d));
-    }
-    for (const { center, radius, edge } of faults) {
-      if (f.fault === 'chips') sum -= um * (1 - ease(-0.85, 0.85, edge(x, y)));
-      else sum -= um * 1.6 * Math.exp(-(((x - center[0]) ** 2 + (y - center[1]) ** 2) / (radius * 0.6) ** 2));
-    }
-    return Math.max(-um * 1.6, sum);
+export const telegraphing = (b: Board, f: Telegraphing, from: number): void => {
+  const shapes: Readonly<Record<string, (b: Board, f: Telegraphing, from: number) => Shape>> = {
+    chips,
+    joint,
+    ring,
   };
+  const shape = (shapes[f.fault] ?? dents)(b, f, from);
   everywhere(b, (i, x, y) => {
     raise(b, i, shape(x, y) + 0.6 * rough(x / 4, y / 4, from + 9, 2));
   });
+  if (f.fault === 'chips') leftovers(b, f, from);
 };

@@ -1,12 +1,13 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { patches } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { ease, noise, random } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 /** Powder on top of the wax: it sits where the cloth left the wax thicker, in its arcs and on their ridges. */
 export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): void => {
-  const patch = patches(26, from, 0.62, 1.1);
+  const patch = patches(24, from, 0.58, 0.9);
+  const fine = Math.max(0.16, b.pitch * 1.2);
   const width = b.widthMm * 0.26;
   const traces = wipesOver(b, random(from), {
     count: 11,
@@ -20,8 +21,11 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
       if (share > 0) wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
     }
     const lies =
-      (f.spread === 'even' ? 0.8 : 0.15 + 0.75 * patch(x, y)) * (0.45 + 0.55 * ease(0.05, 0.95, wax));
-    const grain = 0.75 + 0.35 * rough(x / 0.7, y / 0.7, from + 2, 1) + 0.2 * noise(x / 6, y / 6, from + 3);
+      (f.spread === 'even' ? 0.8 : 0.08 + 0.85 * patch(x, y)) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
+    // Powder: single grains where it is thin, clots of them where the wax stood thick.
+    const clot = noise(x / 2.1, y / 1.7, from + 2) + 0.5 * noise(x / 0.8, y / 0.8, from + 3);
+    const dust = ease(-0.1, 0.9, noise(x / fine, y / fine, from + 4));
+    const grain = 0.68 + 0.3 * clot * lies + 0.55 * dust * (1.1 - lies);
     const share = lies * grain;
     scatter(b, i, 0.85 * f.strength * Math.max(0, share));
     raise(b, i, 3 * share);

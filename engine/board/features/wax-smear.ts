@@ -1,24 +1,21 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
-import { noise, random } from '../noise.ts';
+import { between, noise, random } from '../noise.ts';
 import { traceOf, type Wipe, wipesOver } from '../wipes.ts';
 
-/** Circles of a polishing hand, side by side over the board. */
-const circles = (b: Board, seed: number, width: number): Wipe[] => {
+/** Short to-and-fro arcs of a polishing hand, no two alike, over the whole board. */
+const scrubbed = (b: Board, seed: number, width: number): Wipe[] => {
   const next = random(seed);
-  const rows = Math.max(2, Math.round(b.heightMm / (width * 1.5)));
-  const columns = Math.max(2, Math.round(b.widthMm / (width * 1.5)));
-  return Array.from({ length: rows * columns }, (_, n) => {
-    const radius = width * (0.45 + 0.5 * next());
+  const count = Math.ceil((3.4 * b.widthMm * b.heightMm) / (width * width * 2.2));
+  return Array.from({ length: count }, () => {
+    const radius = width * between(next, 0.8, 4, 1.5);
     return {
-      middle: [
-        (((n % columns) + 0.2 + 0.6 * next()) * b.widthMm) / columns,
-        ((Math.floor(n / columns) + 0.2 + 0.6 * next()) * b.heightMm) / rows - radius,
-      ],
-      heading: 0,
-      radius,
-      half: Math.PI * radius,
-      wide: radius * 0.6,
+      middle: [next() * b.widthMm, next() * b.heightMm],
+      heading: between(next, -1, 0.7),
+      radius: radius * (next() < 0.8 ? 1 : -1),
+      half: Math.min(radius * 1.4, width * between(next, 0.6, 1.7)),
+      wide: width * between(next, 0.18, 0.5),
+      drift: between(next, -0.45, 0.45),
       id: Math.floor(next() * 1e6),
     };
   });
@@ -30,7 +27,7 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
   const width = f['width-mm'];
   const count = Math.max(7, Math.round((3 * b.heightMm) / width));
   const passes = set
-    ? circles(b, from, width)
+    ? scrubbed(b, from, width)
     : wipesOver(b, random(from), { count, width, radius: [0.4 * b.widthMm, 1.1 * b.widthMm] });
   const traces = passes.map(traceOf);
   everywhere(b, (i, x, y) => {
@@ -43,14 +40,14 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
       if (share === 0) return;
       const ridge = noise(run / 40, off / 1.1, n + from);
       if (set) {
-        raise(b, i, f.strength * share * (15 * ridge + 7 * thread));
-        scatter(b, i, 0.13 * f.strength * share * Math.max(0, ridge + 0.2 * thread));
+        raise(b, i, f.strength * share * (9 * ridge + 6 * thread));
+        scatter(b, i, 0.1 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
         return;
       }
       const border = Math.exp(-(((Math.abs(off) / (passes[n]!.wide * 0.62) - 1) / 0.12) ** 2));
       raise(b, i, f.strength * share * (1.8 * thread + 2.5 * border));
-      roughen(b, i, n % 2 ? 0.018 : 0.16, Math.min(1, 0.9 * f.strength * share * (0.7 + 0.5 * thread)));
-      scatter(b, i, Math.max(0, f.strength * share * (0.022 + 0.03 * thread + 0.03 * border)));
+      roughen(b, i, n % 2 ? 0.018 : 0.16, Math.min(1, 1.25 * f.strength * share * (0.7 + 0.5 * thread)));
+      scatter(b, i, Math.max(0, f.strength * share * (0.035 + 0.045 * thread + 0.03 * border)));
     });
   });
 };

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, roughen, scatter, stain } from '../field.ts';
-import { blot } from '../mask.ts';
+import { blot, joined, remnant } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 import { type Point, placed } from '../stamp.ts';
 
@@ -46,7 +46,7 @@ const rings = (
   });
 };
 
-/** Splashed drops: a rim where each dried last, clear or dull inside. */
+/** Splashed drops, run together where they met: part of a rim where each dried last, dull inside and clearer toward the middle. */
 const drops = (
   b: Board,
   f: WhiteRing,
@@ -56,26 +56,35 @@ const drops = (
 ) => {
   const next = random(from);
   const half = f['width-mm'] / 2;
-  const spots = Array.from({ length: 13 }, (_, n) => {
-    const radius = (f['diameter-mm'] / 2) * (n === 0 ? 1 : between(next, 0.12, 0.75, 1.8));
+  const spots = Array.from({ length: 17 }, (_, n) => {
+    const radius = (f['diameter-mm'] / 2) * (n === 0 ? 1 : between(next, 0.06, 0.8, 2.6));
     const at: Point = n === 0 ? center : [next() * b.widthMm, next() * b.heightMm];
-    return { at, radius, edge: blot(at, radius, from + n, 0.16, between(next, 1, 1.25), next() * 180) };
+    const edge = blot(at, radius, from + n, 0.26, between(next, 1, 1.3), next() * 180);
+    return { at, radius, edge, weight: n === 0 ? 1 : between(next, 0.35, 1) };
   });
   everywhere(b, (i, x, y) => {
     let d = 1e9;
-    let rim = half;
-    for (const { at, radius, edge } of spots) {
-      if (Math.abs(x - at[0]) > radius * 1.8 || Math.abs(y - at[1]) > radius * 1.8) continue;
-      const here = edge(x, y);
-      if (here > d) continue;
-      d = here;
-      rim = Math.min(half, radius * 0.25);
+    let size = 1;
+    let weight = 1;
+    for (const spot of spots) {
+      const { at, radius } = spot;
+      if (Math.abs(x - at[0]) > radius * 2 + 2 || Math.abs(y - at[1]) > radius * 2 + 2) continue;
+      const here = spot.edge(x, y);
+      if (here < d) [size, weight] = [radius, spot.weight];
+      d = joined(d, here, Math.min(radius, 3));
     }
-    if (d > rim * 2) return;
-    const broken = 0.35 + 0.8 * Math.max(0, noise(x / 5, y / 5, from + 9) + 0.35);
-    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? rim * 1.6 : rim * 0.55)) ** 2)) * broken;
-    const inside = (1 - ease(-rim, rim * 0.3, d)) * (0.22 + 0.2 * rough(x / 4, y / 4, from + 8, 2));
-    mark(i, Math.max(tide, inside));
+    const rim = Math.min(half, size * 0.3);
+    if (d > rim * 1.5) return;
+    const left = remnant(x, y, Math.max(3, size * 0.8), from + 9);
+    const wide = rim * (0.35 + 0.7 * left);
+    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? wide * 1.8 : wide * 0.6)) ** 2)) * left;
+    // An older shore further in, where the drop stood still for a while.
+    const inner = Math.exp(-(((d + size * 0.3) / (rim * 0.5)) ** 2)) * remnant(x, y, 5, from + 19);
+    const body = (1 - ease(-rim, rim * 0.4, d)) * Math.exp(d / (size * 0.45));
+    mark(
+      i,
+      weight * Math.max(0.85 * tide, body * (0.4 + 0.3 * rough(x / 4, y / 4, from + 8, 2)) + 0.22 * inner),
+    );
   });
 };
 
