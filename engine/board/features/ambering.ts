@@ -1,5 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, scaleFilm } from '../field.ts';
+import { remnant } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 
 /** What was covered kept its first color: share of the yellow that is left there. */
@@ -20,10 +21,18 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
     raise(b, i, 3.5 * furrow);
     if (f.reference === 'none') return;
     const across = x - left - lean * y;
-    const d = Math.max(-across, across - wide);
+    // Under the tape the finish crept in here and there.
+    const crept =
+      0.22 * noise(y / 7, across > wide / 2 ? 2 : 9, from + 5) +
+      0.5 * Math.max(0, noise(y / 2.2, across > wide / 2 ? 4 : 7, from + 6) - 0.35);
+    const d = Math.max(-across, across - wide) + crept;
     const covered = 1 - ease(-0.12, 0.12, d + 0.06 * noise(y / 1.2, 1, from + 3));
     scaleFilm(b, i, 1 - (1 - KEPT) * covered);
-    raise(b, i, STEP_UM * (0.8 * Math.exp(-(((d - 0.35) / 0.3) ** 2)) - covered));
+    raise(
+      b,
+      i,
+      STEP_UM * (0.9 * remnant(x, y, 7, from + 7) * Math.exp(-(((d - 0.35) / 0.3) ** 2)) - covered),
+    );
     // Against the edge of the tape the film stood thickest.
     scaleFilm(b, i, 1 + 0.5 * Math.exp(-(((d - 0.5) / 0.5) ** 2)) * (1 - covered));
   });

@@ -82,17 +82,18 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   });
   everywhere(b, (i, x, y) => {
     let d = 1e9;
-    const far = carried(x, y, 1.3, from + 9);
+    const px = x + 1.5 * noise(x / 6, y / 4, from + 9);
+    const py = y + 0.9 * noise(x / 6, y / 4, from + 11);
     for (const { at, reach, edge } of blots)
       if (Math.abs(x - at[0]) < reach && Math.abs(y - at[1]) < reach)
-        d = joined(d, edge(x + far * Math.sign(at[0] - x), y), radius * 0.4);
+        d = joined(d, edge(px, py), radius * 0.4);
     if (d > radius * 1.4) return;
     d += 0.8 * noise(x / 2.4, y / 1.4, from + 10);
     const core = 1 - ease(-radius * 0.5, radius * 0.35, d);
     const shore = Math.exp(-(((d + radius * 0.02) / (radius * 0.13)) ** 2)) * remnant(x, y, 6, from + 14);
     const halo = Math.exp(-((Math.max(0, d + radius * 0.2) / (radius * 0.42)) ** 1.6));
     const share = 0.34 * core + 0.26 * halo + 0.2 * shore;
-    const grainy = 0.85 + 0.3 * rough(x / 8, y / 5, from + 12, 2) + 0.16 * noise(x / 12, y / 0.5, from + 13);
+    const grainy = 0.85 + 0.3 * rough(x / 8, y / 5, from + 12, 2) + 0.1 * noise(x / 9, y / 1.6, from + 13);
     if (share > 0.01) stain(b, i, DYE, f.strength * share * grainy);
   });
 };

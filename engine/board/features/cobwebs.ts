@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, roughen, tint } from '../field.ts';
-import { between, random } from '../noise.ts';
+import { between, noise, random } from '../noise.ts';
 import { cover, disc, type Point, stroke, wander } from '../stamp.ts';
 
 const THREAD = [0.55, 0.54, 0.52] as const;
@@ -10,13 +10,30 @@ export const cobwebs = (b: Board, f: FeatureOf<'cobwebs'>, from: number): void =
   const next = random(from);
   const thread = (at: Point, heading: number, length: number, half: number, forks: boolean) => {
     const line = wander(next, at, heading, length, between(next, 1.2, 4.2), 0.25);
+    const id = Math.floor(next() * 1e6);
     stroke(b, line, half + 0.16, (i, d, run) => {
-      const thin = 0.35 + 0.65 * Math.min(1, Math.min(run, length - run) / (length * 0.2 + 0.1));
+      // Drawn out and gathered again on its way, torn at a few places.
+      const gathers = Math.max(
+        0,
+        0.75 + 0.6 * noise(run / 1.9, half * 900, id) + 0.4 * noise(run / 0.6, 3, id),
+      );
+      const thin =
+        (0.3 + 0.7 * Math.min(1, Math.min(run, length - run) / (length * 0.2 + 0.1))) *
+        Math.min(1.15, gathers);
       const share = Math.max(0, cover(b, half - d, half * 2)) * thin;
       tint(b, i, THREAD, Math.min(0.9, share));
       raise(b, i, half * 1600 * (share + 0.1 * Math.exp(-d / 0.1)));
       roughen(b, i, 0.1, share);
     });
+    for (let beads = Math.floor(between(next, 0, 4)); beads > 0; beads--) {
+      const at = line[Math.floor(line.length * next())]!;
+      const size = half * between(next, 1.1, 3.2, 2);
+      disc(b, at, size * 1.4, (i, d) => {
+        const share = Math.max(0, cover(b, size - d, size * 2));
+        tint(b, i, THREAD, 0.55 * share);
+        raise(b, i, size * 900 * Math.max(0, 1 - (d / (size * 1.4)) ** 2));
+      });
+    }
     if (!forks) return;
     const fork = line[Math.floor(line.length * between(next, 0.2, 0.7))]!;
     thread(fork, heading + between(next, -1.3, 1.3), length * 0.4, half * 0.6, false);

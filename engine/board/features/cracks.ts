@@ -1,5 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter, tint } from '../field.ts';
+import { remnant } from '../mask.ts';
 import { between, cells, ease, noise, random, rough } from '../noise.ts';
 import { cover, type Point, stroke, wander } from '../stamp.ts';
 
@@ -100,11 +101,13 @@ const net = (b: Board, f: Cracks, from: number): void => {
   everywhere(b, (i, x, y) => {
     const d = near[i]!;
     if (d >= far) return;
-    const uneven = 1 + 0.45 * rough(x / 2.4, y / 2.4, from + 3, 2);
-    const gap = Math.max(0, cover(b, half * uneven - d, half * 2));
+    // One crack gapes, the next is a hairline; the film curls along part of one side only.
+    const uneven = 0.8 + 0.75 * noise(x / 6, y / 6, from + 3) + 0.4 * rough(x / 1.6, y / 1.6, from + 4, 2);
+    const curled = remnant(x, y, mud ? 5 : 3, from + 8);
+    const gap = Math.max(0, cover(b, half * Math.max(0.12, uneven) - d, half * 2));
     const lip = mud
-      ? 55 * Math.exp(-d / (s * 0.12))
-      : 5 * Math.exp(-(((d - half - b.pitch) / (b.pitch * 0.8)) ** 2));
+      ? (25 + 50 * curled) * Math.exp(-d / (s * 0.12))
+      : 5 * curled * Math.exp(-(((d - half - b.pitch) / (b.pitch * (0.8 + curled))) ** 2));
     raise(b, i, lip * (1 - gap) - (mud ? 90 : 30) * gap);
     tint(b, i, SHADE, gap * (mud ? 0.85 : 0.7));
     if (!mud) scatter(b, i, 0.035 * gap);

@@ -9,14 +9,23 @@ export const craters = (b: Board, f: FeatureOf<'craters'>, from: number): void =
   const next = random(from);
   const [low, high] = f['diameter-mm'];
   const dish = (point: Point, radius: number) => {
-    const rim = 14 + 8 * radius;
+    const rim = (9 + 6 * radius) * between(next, 0.5, 1.2);
+    const lean = next() * 6.28;
+    const sharp = between(next, 0.6, 1.25);
     const id = Math.floor(next() * 1e6);
     disc(b, point, radius * 2.1, (i, d, dx, dy) => {
-      const t = d / (radius * (1 + 0.13 * noise((dx / radius) * 0.7 + 2.6, (dy / radius) * 0.7 + 5.1, id)));
+      const out =
+        0.2 * noise((dx / radius) * 0.7 + 2.6, (dy / radius) * 0.7 + 5.1, id) +
+        0.07 * noise((dx / radius) * 2.3, (dy / radius) * 2.3, id + 3);
+      const t = d / (radius * (1 + out));
       const film = b.film[i]!;
-      const deep = 1 - ease(0.4, 1, t);
-      raise(b, i, -(film + 4) * deep + rim * Math.exp(-(((t - 1.12) / 0.26) ** 2)));
-      const bare = f.bare * (1 - ease(0.45, 0.75, t));
+      const deep = 1 - ease(0.35 * sharp, 1, t);
+      // The film drew back more to one side: the rim is heavy there and hardly seen across from it.
+      const side =
+        0.55 + 0.55 * Math.cos(Math.atan2(dy, dx) - lean) + 0.3 * noise(dx / radius + 9, dy / radius, id + 2);
+      const crest = (t - 1.1) / (t > 1.1 ? 0.34 : 0.18);
+      raise(b, i, -(film + 4) * deep + rim * Math.max(0.08, side) * Math.exp(-(crest ** 2)));
+      const bare = f.bare * (1 - ease(0.4, 0.7 + 0.2 * sharp, t + 0.5 * out));
       b.film[i] = film * (1 - Math.max(bare, deep * 0.7));
       raise(b, i, 2 * bare * noise(dx / 0.5, dy / 0.5, id + 1));
       roughen(b, i, b.bareRoughness, bare);

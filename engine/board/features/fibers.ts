@@ -16,7 +16,7 @@ export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => 
     stroke(b, line, 0.4, (i, d) => {
       const share = Math.max(0, cover(b, half - d, half * 2));
       tint(b, i, color, Math.min(1, share * 1.6));
-      raise(b, i, f['thickness-um'] * (share + 0.35 * Math.exp(-d / 0.12)));
+      raise(b, i, f['thickness-um'] * (0.55 * share + 0.22 * Math.exp(-((d / 0.3) ** 1.5))));
     });
   }
 };

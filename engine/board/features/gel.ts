@@ -13,7 +13,7 @@ const CLEAR_JELLY = [0.04, 0.05, 0.08] as const;
 const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): void => {
   const id = Math.floor(next() * 1e6);
   const jelly = f.color === 'amber' ? AMBER_JELLY : CLEAR_JELLY;
-  const parts = Array.from({ length: 1 + Math.floor(next() * 4) }, (_, n) => ({
+  const parts = Array.from({ length: 2 + Math.floor(next() * 4) }, (_, n) => ({
     x: n === 0 ? 0 : between(next, -1.1, 1.1) * radius,
     y: n === 0 ? 0 : between(next, -0.7, 0.7) * radius,
     r: radius * (n === 0 ? 0.8 : between(next, 0.2, 0.6)),

@@ -13,17 +13,17 @@ const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, 
     const reach = radius * between(next, 0.45, 1.3);
     return [cx + Math.cos(angle) * reach * 1.25, cy + Math.sin(angle) * reach];
   });
-  const edge = (x: number, y: number): number => {
+  const edge = (x: number, y: number, nicks: number): number => {
     const px =
       x +
       1.1 * noise(x / 6, y / 6, seed + 1) +
-      0.5 * noise(x / 2, y / 2, seed) +
-      0.2 * noise(x / 0.6, y / 0.6, seed + 3);
+      (0.2 + 0.3 * nicks) * noise(x / 2, y / 2, seed) +
+      nicks * 0.2 * noise(x / 0.6, y / 0.6, seed + 3);
     const py =
       y +
       1.1 * noise(x / 6, y / 6, seed + 2) +
-      0.5 * noise(x / 2, y / 2, seed + 4) +
-      0.2 * noise(x / 0.6, y / 0.6, seed + 5);
+      (0.2 + 0.3 * nicks) * noise(x / 2, y / 2, seed + 4) +
+      nicks * 0.2 * noise(x / 0.6, y / 0.6, seed + 5);
     let nearest = 1e9;
     let inside = false;
     for (let n = 0, m = corners - 1; n < corners; m = n++) {
@@ -77,14 +77,14 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   cracksFrom(b, next, center, points);
   everywhere(b, (i, x, y) => {
     if (Math.abs(x - center[0]) > radius * 2.6 || Math.abs(y - center[1]) > radius * 2.4) return;
-    const d = edge(x, y);
+    const d = edge(x, y, 1);
     if (d > radius) return;
     const film = b.film[i]!;
     if (d < 0) {
       const bare = 1 - ease(-0.22, 0, d);
       const torn = Math.exp(-(((d + 0.08) / 0.1) ** 2)) * remnant(x, y, 2.5, from + 9);
       const strokes = noise(x / 40, y / 0.8, from + 3);
-      const scraps = ease(0.5, 0.75, noise(x / 1.6, y / 1.3, from + 12) + 0.3 * ease(-1.5, 0, d));
+      const scraps = ease(0.62, 0.8, noise(x / 1.9, y / 1.1, from + 12) + 0.55 * ease(-2.6, -0.3, d) - 0.2);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       if (ground) uncover(b, i, ground, bare);
       b.film[i] = film * (1 - bare);
@@ -97,7 +97,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         if (ground) tint(b, i, paint, scraps * bare);
         raise(b, i, 0.8 * film * scraps * bare);
       }
-      const share = film > 0 ? ease(0, 0.25, -flap.edge(x, y)) : 0;
+      const share = film > 0 ? ease(0, 0.25, -flap.edge(x, y, 1)) : 0;
       if (share > 0) {
         // It curls like a shaving: fast at its root, high at its free tip.
         const out = ((center[0] - x) * hx + (center[1] - y) * hy) / radius + 0.62;
@@ -112,8 +112,10 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     }
     const stands = ease(-0.15, 0.5, noise(x / (radius * 0.5), y / (radius * 0.5), from + 4));
     const loose = 0.25 + radius * 0.4 * stands + 0.3 * Math.max(0, noise(x / 4, y / 4, from + 5));
-    if (d > loose) return;
-    const rise = 1 - d / loose;
+    // The flap bends as one, whatever the nicks of its border.
+    const back = Math.max(0, edge(x, y, 0));
+    if (back > loose) return;
+    const rise = 1 - back / loose;
     raise(b, i, 0.8 * lift * stands * rise ** 2);
     scatter(b, i, (0.02 + 0.11 * stands) * rise ** 0.7 * (0.75 + 0.4 * noise(x / 1.9, y / 1.4, from + 6)));
   });

@@ -60,8 +60,8 @@ const finger = (f: Print, from: number): Press => {
     const wave = Math.sin((2 * Math.PI * (count(u, v, pitch) + bend)) / pitch);
     const ridge = ease(-0.55, 0.6, wave + 0.5 * noise(u / 0.45, v / 0.45, from + 8));
     const touched = ease(
-      -0.45,
-      0.35,
+      -0.85,
+      0.15,
       noise(u / 3.6, v / 2.8, from + 2) + 0.5 * noise(u / 1.1, v / 1.1, from + 4) + 0.1,
     );
     const shown = ridge * touched * Math.max(0.15, 0.75 + 0.5 * noise(u / 7, v / 7, from + 3));

@@ -21,8 +21,8 @@ const blob = (b: Board, next: Random, at: Point, radius: number, heading: number
     const ahead = dx * ux + dy * uy;
     const u = ahead > 0 ? ahead / long : ahead;
     const v = dy * ux - dx * uy;
-    const pu = u + radius * 0.22 * noise(u / (radius * 1.3) + 3.1, v / (radius * 1.3) + 1.7, id);
-    const pv = v + radius * 0.22 * noise(u / (radius * 1.3) + 8.4, v / (radius * 1.3) + 5.2, id + 1);
+    const pu = u + radius * 0.14 * noise(u / (radius * 1.3) + 3.1, v / (radius * 1.3) + 1.7, id);
+    const pv = v + radius * 0.14 * noise(u / (radius * 1.3) + 8.4, v / (radius * 1.3) + 5.2, id + 1);
     const t = Math.hypot(pu, pv) / radius;
     roughen(b, i, 0.02, 0.85 * ease(wets * 1.15, wets * 0.85, t));
     if (t >= 1.25) return;
@@ -42,7 +42,7 @@ export const spatter = (b: Board, f: FeatureOf<'spatter'>, from: number): void =
   for (const [x, y] of places(b, next, f['per-cm2'] * 0.8)) {
     const radius = between(next, low, high, 3.4) / 2;
     const heading = flight + (next() - 0.5) * 2 * SPREAD;
-    const tall = f['height-um'] * Math.min(1, 0.2 + (radius * 1.6) / high) * between(next, 0.35, 0.85);
+    const tall = f['height-um'] * Math.min(1, 0.2 + (radius * 1.6) / high) * between(next, 0.25, 0.7);
     blob(b, next, [x, y], radius, heading, tall);
     if (radius * 2 < high * 0.3) continue;
     for (let n = Math.floor(between(next, 0, 8)); n > 0; n--) {

@@ -7,7 +7,7 @@ export const witnessLines = (b: Board, f: FeatureOf<'witness-lines'>, from: numb
   const size = f['size-mm'] * 1.5;
   const sanded = 0.42 * Math.max(0.4, f.strength);
   everywhere(b, (i, x, y) => {
-    const paper = 0.012 * noise(x / 14, y / 0.35, from + 2) + 0.02 * noise(x / 22, y / 1.4, from + 3);
+    const paper = 0.006 * noise(x / 9, y / 0.35, from + 2) + 0.008 * noise(x / 22, y / 1.4, from + 3);
     const hill =
       0.9 * rough(x / (size * 1.25), y / size, from, 1) + 0.13 * rough(x / 9, y / 6, from + 1, 3) + paper;
     for (let ring = 0; ring < f.rings; ring++) {
