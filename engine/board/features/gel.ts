@@ -27,9 +27,9 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     const inside = ease(radius * 0.35, -radius * 0.55, out);
     const foot = Math.exp(-((Math.max(0, out + radius * 0.3) / (radius * 0.75)) ** 2));
     const knobs = noise(dx / (radius * 0.45), dy / (radius * 0.45), id + 2);
-    raise(b, i, radius * (tall * inside * (0.85 + 0.3 * knobs) + 34 * foot));
+    raise(b, i, radius * (tall * inside * (0.9 + 0.14 * knobs) + 34 * foot));
     pour(b, i, radius * 90 * inside);
-    stain(b, i, jelly, inside * (0.55 + 0.35 * inside + 0.25 * knobs));
+    stain(b, i, jelly, inside * (0.55 + 0.35 * inside + 0.1 * knobs));
     if (f.color !== 'amber') scatter(b, i, 0.045 * inside);
     roughen(b, i, 0.014, 0.8 * inside);
   });
