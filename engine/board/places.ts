@@ -13,7 +13,7 @@ export type Along = 'scattered' | 'pores' | 'strokes' | 'edge';
 const bell = (next: Random): number => (next() + next() + next()) / 1.5 - 1;
 
 /** The nearest open pore above or below a place; the place itself where the wood has none. */
-const inPore = (b: Board, [x, y]: Point): Point => {
+export const inPore = (b: Board, [x, y]: Point): Point => {
   const column = Math.min(b.columns - 1, Math.max(0, Math.floor(x / b.pitch)));
   const row = Math.floor(y / b.pitch);
   const far = Math.ceil(LOOKED_MM / b.pitch);

@@ -13,15 +13,15 @@ const CLEAR_JELLY = [0.04, 0.05, 0.08] as const;
 const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): void => {
   const id = Math.floor(next() * 1e6);
   const jelly = f.color === 'amber' ? AMBER_JELLY : CLEAR_JELLY;
-  const parts = Array.from({ length: 2 + Math.floor(next() * 4) }, (_, n) => ({
+  const parts = Array.from({ length: 3 + Math.floor(next() * 3) }, (_, n) => ({
     x: n === 0 ? 0 : between(next, -1.1, 1.1) * radius,
     y: n === 0 ? 0 : between(next, -0.7, 0.7) * radius,
     r: radius * (n === 0 ? 0.8 : between(next, 0.2, 0.6)),
   }));
   const tall = between(next, 90, 150);
   disc(b, point, radius * 3.4, (i, _d, dx, dy) => {
-    const u = dx + radius * 0.35 * noise(dx / radius + 3.1, dy / radius + 8.7, id);
-    const v = dy + radius * 0.35 * noise(dx / radius + 6.3, dy / radius + 1.9, id + 1);
+    const u = dx + radius * 0.3 * noise(dx / (radius * 0.75) + 3.1, dy / (radius * 0.75) + 8.7, id);
+    const v = dy + radius * 0.3 * noise(dx / (radius * 0.75) + 6.3, dy / (radius * 0.75) + 1.9, id + 1);
     let out = 1e9;
     for (const part of parts) out = joined(out, Math.hypot(u - part.x, v - part.y) - part.r, radius * 0.6);
     const inside = ease(radius * 0.35, -radius * 0.55, out);

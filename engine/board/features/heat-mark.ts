@@ -13,10 +13,15 @@ export const heatMark = (b: Board, f: FeatureOf<'heat-mark'>, from: number): voi
     const d = Math.hypot(x - cx, y - cy) * (1 + bent) + 0.5 * rough(x / 3, y / 3, from + 5, 2);
     if (d > radius * 1.2) return;
     const inside = 1 - ease(radius * 0.84, radius * 1.07, d);
+    const s = radius * 0.42;
+    const wx = x + 0.22 * s * noise(x / s + 3, y / s, from + 6);
+    const wy = y + 0.22 * s * noise(x / s, y / s + 5, from + 7);
+    // Whitest where the dish stood closest: in parts of its border and in a few clouds inside.
+    const stood =
+      ease(radius * 0.5, radius * 0.92, d) *
+      ease(-0.6, 0.5, noise(2 * Math.cos(angle), 2 * Math.sin(angle) + 4, from + 8));
     const cloud =
-      0.55 +
-      0.75 * rough(x / (radius * 0.45), y / (radius * 0.45), from, 3) +
-      0.35 * ease(radius * 0.55, radius * 0.95, d);
+      0.5 + 0.85 * rough(wx / s, wy / s, from, 2) + 0.2 * noise(wx / 3.3, wy / 2.6, from + 9) + 0.5 * stood;
     scatter(b, i, 0.3 * f.strength * inside * Math.max(0, cloud));
     raise(b, i, -f['emboss-um'] * inside);
     roughen(b, i, 0.14, 0.6 * inside);

@@ -30,6 +30,6 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
     roughen(b, i, b.roughness[i]! * 2.2 + 0.015, Math.min(1, f.strength * band * (0.9 + 0.2 * bristle)));
     scatter(b, i, Math.max(0, 0.016 * f.strength * band * (1 + 0.4 * bristle)));
     const deep = f.strength * band * (1 + 0.2 * bristle);
-    dim(b, i, [1 - 0.2 * deep, 1 - 0.24 * deep, 1 - 0.3 * deep]);
+    dim(b, i, [1 - 0.28 * deep, 1 - 0.34 * deep, 1 - 0.42 * deep]);
   });
 };

@@ -3,7 +3,7 @@ import { type Board, everywhere, raise, roughen, tint } from '../field.ts';
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
-const WAX = [0.72, 0.69, 0.62] as const;
+const WAX = [0.78, 0.71, 0.57] as const;
 /** What lies deeper than this below the face is a pore, µm. */
 const PORE_UM = -1.5;
 
