@@ -61,15 +61,16 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     }
     const height = stray(x, y, 10, from + 3) + 0.35 * rough(x / 4, y / 2.6, from + 5, 2);
     const brush = noise(streaks.along(x, y) / 30, streaks.across(x, y) / 0.8, from + 7);
-    const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads;
-    const through = ease(0.62, 0.92, wear);
-    const half = ease(0.3, 0.8, wear);
+    const nick = noise(x / 1.3, y / 0.9, from + 8) + 0.6 * noise(x / 0.5, y / 0.4, from + 9);
+    const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.07 * nick;
+    const through = ease(0.7, 0.83, wear);
+    const half = ease(0.35, 0.78, wear);
     const pore = ease(-1.5, -7, ground.height[i]!);
     const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
-    uncover(b, i, ground, Math.min(1, through * (1 - kept) + 0.22 * half * (1 - through)));
+    uncover(b, i, ground, Math.min(1, through * (1 - kept) + 0.3 * half * half * (1 - through)));
     // Color in the cloth comes off again in its threads.
     const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
-    tint(b, i, color, 0.42 * through * smear * (1 - 0.6 * through * rub));
+    tint(b, i, color, 0.12 * through + 0.36 * through * smear * (1 - 0.6 * through * rub));
     raise(b, i, through * (ground.height[i]! * 0.5 - 8) - 3 * half);
     roughen(b, i, 0.26, through);
     roughen(b, i, 0.09, 0.6 * Math.min(1, rub) * (1 - through));

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
@@ -57,5 +57,7 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     raise(b, i, -film * 0.8 * bare + 6 * rim + 2.5 * fiber * bare);
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);
+    // Dry fibers scatter: paler than what the film wets.
+    scatter(b, i, bare * (0.05 + 0.02 * fiber));
   });
 };

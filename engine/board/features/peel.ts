@@ -5,6 +5,9 @@ import { remnant } from '../mask.ts';
 import { between, ease, noise, type Random, random } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
+/** Old primer is gray and stained by what lay on it, linear light. */
+const PRIMER = [0.42, 0.42, 0.4] as const;
+
 /** Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks and bays. */
 const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, seed: number) => {
   const turn = next() * 6.28;
@@ -86,7 +89,11 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
       const strokes = noise(x / 40, y / 0.8, from + 3);
       const scraps = ease(0.62, 0.8, noise(x / 1.9, y / 1.1, from + 12) + 0.55 * ease(-2.6, -0.3, d) - 0.2);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
-      if (ground) uncover(b, i, ground, bare);
+      if (ground) {
+        uncover(b, i, ground, bare);
+        if (f.under === 'white')
+          tint(b, i, PRIMER, bare * (0.5 + 0.25 * noise(x / 9, y / 5, from + 13) + 0.12 * strokes));
+      }
       b.film[i] = film * (1 - bare);
       scatter(b, i, 0.16 * torn);
       raise(b, i, (ground ? ground.height[i]! * 0.5 + 1.5 * strokes - film - 30 : 3 * strokes - film) * bare);

@@ -8,6 +8,8 @@ import { placed } from '../stamp.ts';
 
 /** Thinned paint looks chalky. */
 const CHALKY = [0.5, 0.49, 0.47] as const;
+/** Wood dust and paint dust together, linear light. */
+const DUST = [0.4, 0.34, 0.27] as const;
 const PORE_UM = -5;
 
 /** Through the film coat by coat (thin contours), through the paint, which stays in the low places, down to what lies below. */
@@ -37,6 +39,8 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     const thin = 1 - ease(0, radius * 0.3 * lean, d);
     tint(b, i, CHALKY, (0.08 * halo + 0.1 * thin) * (1 + 0.4 * paper) * (1 - bare));
     uncover(b, i, ground, Math.min(1, bare + 0.12 * thin * (1 - bare) * ease(-0.2, 0.8, paper)));
+    // Dust of the paint is rubbed into the fibers.
+    tint(b, i, DUST, bare * (0.16 + 0.1 * paper + 0.16 * ease(-radius * 0.8, 0, d)));
     scaleFilm(b, i, 1 - halo);
     // Where one coat ends, a hair-thin line with another shine beside it.
     for (let coat = 0; coat < 3; coat++) {
