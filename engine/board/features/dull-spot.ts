@@ -63,7 +63,7 @@ export const dullSpot = (b: Board, f: DullSpot, from: number): void => {
     return;
   }
   const spots: Spot[] = [
-    { at: center, reach: radius * 3, weight: 1, edge: blot(center, radius * 0.8, from, 0.4, 1.15, 30) },
+    { at: center, reach: radius * 3, weight: 1, edge: blot(center, radius * 0.88, from, 0.26, 1.08, 30) },
   ];
   for (let n = 0; n < 4; n++) {
     const heading = next() * 6.28;

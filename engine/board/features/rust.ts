@@ -32,7 +32,7 @@ const point = (b: Board, f: Rust, next: Random, at: Point, radius: number): void
     const crust = Math.max(0, cover(b, radius * (1.15 + ragged - t), radius * 2));
     tint(b, i, CRUST[f.color], crust * (0.5 + 0.4 * strong) * ease(2, 0.4, t));
     const core = ease(0.85, 0.35, t - 0.5 * ragged) * Math.min(1, (radius * 2) / b.pitch);
-    tint(b, i, CORE[f.color], 0.85 * core * strong);
+    tint(b, i, CORE[f.color], 0.9 * core * (0.45 + 0.55 * strong));
     raise(b, i, 5 * crust);
   });
 };

@@ -24,7 +24,7 @@ const flashing = (size: number, from: number): Dullness => {
 
 /** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over. */
 const buffed = (b: Board, size: number, from: number): Dullness => {
-  const island = patches(size * 0.85, from, 0.52, 0.6);
+  const island = patches(size * 0.85, from, 0.5, 0.26);
   const lanes = wipesOver(b, random(from), {
     count: 13,
     width: size * 0.75,

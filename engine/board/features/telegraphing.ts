@@ -19,18 +19,14 @@ const chips = (b: Board, f: Telegraphing, from: number): Shape => {
           b.heightMm * 0.46 + between(next, -0.6, 0.6) * radius * (n === 0 ? 0.3 : 1),
         ]
       : [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
-    return blot(
-      center,
-      radius * (n === 0 ? 1 : between(next, 0.18, 0.7, 1.5)),
-      from + n,
-      0.55,
-      1.4,
-      next() * 180,
-    );
+    const size = radius * (n === 0 ? 1 : between(next, 0.18, 0.7, 1.5));
+    return { center, reach: size * 2.2 + 5, edge: blot(center, size, from + n, 0.55, 1.4, next() * 180) };
   });
   return (x, y) => {
     let d = 1e9;
-    for (const part of parts) d = joined(d, part(x, y), 2);
+    for (const { center, reach, edge } of parts)
+      if (Math.abs(x - center[0]) < reach && Math.abs(y - center[1]) < reach) d = joined(d, edge(x, y), 2);
+    if (d > 9) return 0;
     const soft = 0.55 + 2.2 * ease(-0.35, 0.5, noise(x / 9, y / 9, from + 31));
     // The film drew back a little from the high side.
     const lip = 0.1 * Math.exp(-(((d - soft) / (soft * 0.8)) ** 2));
