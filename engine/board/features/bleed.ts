@@ -12,17 +12,38 @@ const SMOKE = [0.28, 0.6, 1.3] as const;
 
 type Bleed = FeatureOf<'bleed'>;
 
-const knot = (b: Board, f: Bleed, from: number, center: Point): void => {
+/** A knot: rings off center and pressed together on one side, a dark cracked heart, resin drawn out along the grain from its border. */
+const knot = (b: Board, f: Bleed, from: number, [cx, cy]: Point): void => {
   const radius = f['size-mm'] / 2;
-  const edge = blot(center, radius, from, 0.07, 1.25);
+  const edge = blot([cx, cy], radius, from, 0.3, 1.2);
   everywhere(b, (i, x, y) => {
-    const d = edge(x, y);
-    if (d > radius * 0.8) return;
-    const depth = Math.max(0, 1 - ease(-radius * 0.25, radius * 0.6, d));
-    const ring = 0.5 + 0.5 * Math.sin((d * 6.283) / (radius * 0.21) + 1.6 * noise(x / 4, y / 4, from));
-    const rim = Math.exp(-(((d + radius * 0.06) / (radius * 0.11)) ** 2));
-    const heart = 1 - ease(-radius, -radius * 0.55, d);
-    stain(b, i, RESIN, f.strength * (depth * (0.28 + 0.42 * ring) + 0.8 * rim + 0.7 * heart));
+    const far = carried(x, y, 5, from + 7);
+    const outer = edge(x + 0.25 * far * Math.sign(cx - x), y);
+    if (outer > radius * 1.5) return;
+    const [dx, dy] = [x - cx + radius * 0.18, y - cy - radius * 0.1];
+    const d = Math.hypot(dx / 1.2, dy) * (1 + 0.16 * noise(x / (radius * 0.8), y / (radius * 0.8), from + 3));
+    const phase =
+      d / (radius * 0.2) + 0.9 * noise(x / 4, y / 4, from) + 0.35 * noise(x / 1.2, y / 1.2, from + 1);
+    const ring = 0.5 + 0.5 * Math.sin(phase * 4.4) * (0.5 + 0.6 * noise(x / 5, y / 5, from + 4));
+    const depth = 1 - ease(-radius * 0.5, radius * 0.5, outer);
+    const rim =
+      Math.exp(-(((outer + radius * 0.1) / (radius * 0.16)) ** 2)) *
+      (0.35 + 0.65 * remnant(x, y, radius * 0.7, from + 5));
+    const split =
+      ease(0.28, 0, Math.abs(dy - 0.35 * dx + 0.5 * noise(dx / 2, 3, from + 9))) *
+      ease(radius * 0.5, radius * 0.1, d);
+    const heart = Math.exp(-((d / (radius * 0.34)) ** 2));
+    const drawn =
+      Math.exp(-((dy / (radius * 0.75)) ** 2)) *
+      Math.exp(-Math.max(0, outer) / (radius * 0.55)) *
+      (0.5 + 0.5 * noise(x / 14, y / 0.9, from + 6));
+    stain(
+      b,
+      i,
+      RESIN,
+      f.strength *
+        Math.max(0, depth * (0.16 + 0.55 * ring) + 0.5 * rim + 0.5 * heart + 0.5 * split + 0.24 * drawn),
+    );
   });
 };
 

@@ -31,7 +31,16 @@ export const haze = (b: Board, f: FeatureOf<'haze'>, from: number): void => {
     else if (f.spread === 'corners')
       share = 1 - ease(0.1, 0.72, fromCorner(b, x, y) + 0.12 * rough(x / 12, y / 12, from, 2));
     else if (f.spread === 'grain')
-      share = ease(0, 0.5, noise(x / 7, y / 0.55, from) + 0.3 * rough(x / size, y / size, from + 2, 2));
+      share =
+        ease(-2, -7, b.height[i]!) * 0.9 +
+        0.55 *
+          ease(
+            -0.1,
+            0.7,
+            noise(x / 9, y / 0.5, from) +
+              0.5 * noise(x / 4, y / 0.22, from + 1) +
+              0.5 * rough(x / size, y / size, from + 2, 2),
+          );
     scatter(b, i, WORST_VEIL * f.strength * share);
     b.roughness[i] = b.roughness[i]! + 0.03 * f.strength * share;
   });

@@ -21,7 +21,7 @@ export const heatMark = (b: Board, f: FeatureOf<'heat-mark'>, from: number): voi
       ease(radius * 0.5, radius * 0.92, d) *
       ease(-0.6, 0.5, noise(2 * Math.cos(angle), 2 * Math.sin(angle) + 4, from + 8));
     const cloud =
-      0.5 + 0.85 * rough(wx / s, wy / s, from, 2) + 0.2 * noise(wx / 3.3, wy / 2.6, from + 9) + 0.5 * stood;
+      0.66 + 0.4 * rough(wx / s, wy / s, from, 2) + 0.12 * noise(wx / 3.3, wy / 2.6, from + 9) + 0.4 * stood;
     scatter(b, i, 0.3 * f.strength * inside * Math.max(0, cloud));
     raise(b, i, -f['emboss-um'] * inside);
     roughen(b, i, 0.14, 0.6 * inside);

@@ -53,22 +53,31 @@ const tears = (b: Board, f: Runs, from: number): void => {
   }
 };
 
+/** A whole width of film that slid: folds of unequal breadth and reach, thick at the lip, thin above. */
 const curtain = (b: Board, f: Runs, from: number): void => {
   const lobes = b.widthMm / Math.max(1, f.count);
   const lip = f['width-mm'];
   const drop = Math.min(f['length-mm'], b.heightMm * 0.5);
   everywhere(b, (i, x, y) => {
-    const phase = (2 * Math.PI * x) / lobes + 1.6 * noise(x / 24, 3, from);
+    const phase =
+      (2 *
+        Math.PI *
+        (x + lobes * (0.42 * noise(x / (lobes * 1.3), 3, from) + 0.12 * noise(x / (lobes * 0.5), 8, from)))) /
+      lobes;
+    const which = Math.floor(phase / (2 * Math.PI));
+    const reach = 0.55 + 0.75 * ease(-0.6, 0.6, noise(which * 1.7 + 0.4, 5.5, from + 2));
     const lobe = 0.5 - 0.5 * Math.cos(phase);
-    const hang = (Math.sin(phase / 2) ** 2 + 0.04) ** 0.4;
-    const edge =
-      b.heightMm * 0.36 +
-      drop * (0.25 * noise(x / 30, 1, from) + 0.55 * hang * (0.8 + 0.4 * noise(x / lobes, 9, from)));
+    // Between two folds the hem hangs back; a broad fold has a broad foot.
+    const hang = reach * lobe * (1.6 - 0.6 * lobe) + 0.35 * noise(x / (lobes * 1.6), 9, from + 1);
+    const edge = b.heightMm * 0.34 + drop * (0.2 * noise(x / 30, 1, from) + 0.55 * hang);
     const above = edge - y;
-    if (above < -0.8) return;
-    const body = Math.exp(-Math.max(0, above - lip * 0.5) / (lip * 1.3));
-    const rise = f['height-um'] * ease(-0.8, lip * 0.6, above) * (0.12 + 0.88 * body) * (0.55 + 0.45 * lobe);
-    const fade = ease(0, b.heightMm * 0.2, y);
+    if (above < -1.5) return;
+    const heavy = 0.3 + 0.7 * lobe * reach;
+    const body = Math.exp(-((Math.max(0, above - lip * 0.45) / (lip * (0.8 + heavy))) ** 1.3));
+    const foot = ease(-1.2, lip * 0.75, above);
+    const rise =
+      f['height-um'] * foot * (0.1 + 0.9 * body) * heavy * (1 + 0.1 * noise(x / 6, y / 9, from + 4));
+    const fade = ease(0, b.heightMm * 0.25, y);
     raise(b, i, rise * fade);
     pour(b, i, rise * fade);
   });
