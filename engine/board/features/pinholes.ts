@@ -14,8 +14,8 @@ export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void
   const pores = f.along === 'pores';
   for (const point of places(b, next, f['per-cm2'], f.along)) {
     const radius = between(next, low, high, 2.2) / 2;
-    const long = between(next, 1, pores ? 2.6 : 1.3, 1.5);
-    const deep = between(next, 0.25, 1);
+    const long = between(next, 1, pores ? 1.8 : 1.2, 1.5);
+    const deep = between(next, 0.45, 1);
     const dusty = next() < 0.18;
     const id = Math.floor(next() * 1e6);
     const lipped = between(next, -3, 5);
@@ -29,7 +29,7 @@ export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void
         Math.exp(-(((d - radius * 1.4) / (radius * 0.5)) ** 2)) *
         Math.max(0, noise(dx / radius, dy / radius, id + 1) + 0.2);
       raise(b, i, -deep * (28 * share + 7 * sunk) + lipped * side);
-      tint(b, i, dusty ? DUST : SHADE, (dusty ? 0.6 : 0.45 + 0.4 * deep) * share);
+      tint(b, i, dusty ? DUST : SHADE, (dusty ? 0.6 : 0.5 + 0.42 * deep) * share);
     });
   }
 };

@@ -27,7 +27,7 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
-  for (const point of places(b, next, f.oiled ? 120 : 85)) {
+  for (const point of places(b, next, f.oiled ? 150 : 100)) {
     const soft =
       noise(point[0] / 30, point[1] / 1.9, from + 8) + 0.5 * noise(point[0] / 7, point[1] / 0.6, from + 9);
     if (lies(...point) < 0.5 || soft < between(next, -0.7, 0.5)) continue;
@@ -35,7 +35,7 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
     const heading = f.angle + between(next, -7, 7) + (next() < 0.5 ? 180 : 0);
     for (let n = 0; n < tuft; n++) {
       const length = between(next, 0.25, tuft > 1 ? 1.5 : 1.1, 2);
-      const half = between(next, 0.018, 0.036);
+      const half = between(next, 0.012, 0.027);
       const root = [
         point[0] + between(next, -0.05, 0.05) * tuft,
         point[1] + between(next, -0.03, 0.03) * tuft,
@@ -45,7 +45,7 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
       stroke(b, line, 0.08, (i, d, run) => {
         const t = Math.min(1, run / length);
         const share = Math.max(0, cover(b, half * (1.2 - 0.8 * t) - d, half * 2));
-        raise(b, i, f['height-um'] * (f.oiled ? 0.45 + 0.6 * t : 0.45 + 0.95 * t) * share);
+        raise(b, i, f['height-um'] * (f.oiled ? 0.4 + 0.5 * t : 0.45 + 0.95 * t) * share);
         tint(b, i, color, 0.7 * share);
         if (f.oiled) roughen(b, i, 0.06, share);
       });

@@ -18,11 +18,11 @@ export const waxInGrain = (b: Board, f: FeatureOf<'wax-in-grain'>, from: number)
     const left =
       noise(u / (long * 2.4), v / 1.6, from) +
       0.6 * noise(u / (long * 6), v / 6, from + 1) +
-      0.5 * many -
-      0.15;
+      0.5 * many +
+      0.05;
     const deep = ease(PORE_UM, PORE_UM * 3, b.height[i]!);
     const broken = 0.75 + 0.4 * noise(u / 0.7, v / 0.15, from + 2);
-    const share = deep * ease(-0.1, 0.35, left) * broken * f.strength;
+    const share = 1.15 * deep * ease(-0.15, 0.3, left) * broken * f.strength;
     // Where the cloth pressed most in, some was left on the face.
     const film = 0.1 * f.strength * ease(0.25, 0.9, left) * (0.6 + 0.4 * noise(u / 3, v / 0.5, from + 3));
     const wax = Math.min(0.95, Math.max(0, share + film));
