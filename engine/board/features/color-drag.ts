@@ -34,7 +34,11 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const glaze =
       (1 - ease(0, 1, t)) * (0.34 + 0.5 * Math.exp(-t * 5)) * (0.75 + 0.4 * noise(x / 9, v / 2.5, from + 9));
     const hairs = (1 - ease(0.2, 1.25, t)) * ease(0.1 + 0.5 * Math.min(1, t), 0.95, bristle + 0.35);
-    const drawn = f.strength * stroke * Math.min(1, Math.max(0, glaze) + 0.75 * hairs);
+    // Running dry, the bristles skip from one high place to the next.
+    const skips =
+      ease(0.15, 0.9, t) *
+      ease(-0.15, 0.45, noise(x / 1.3, v / 0.4, from + 10) + 0.5 * noise(x / 4, v / 1.2, from + 11));
+    const drawn = f.strength * stroke * (1 - 0.85 * skips) * Math.min(1, Math.max(0, glaze) + 0.75 * hairs);
     const worn =
       f.strength * stroke * ease(0.15, 0.95, bristle) * (1 - ease(width * 0.3, width * 1.7, -u)) * 0.45;
     uncover(b, i, ground, over + (1 - over) * worn);

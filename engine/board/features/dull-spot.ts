@@ -40,9 +40,9 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
     if (d > 3) return;
     const lies = 1 - ease(-0.5, 0.35, d);
     const share =
-      weight * lies * (0.5 + 0.5 * ease(-radius * 0.7, -0.2, d) + 0.3 * rough(x / 7, y / 5, from + 44, 2));
+      weight * lies * (0.5 + 0.5 * ease(-radius * 0.7, -0.2, d) + 0.42 * rough(x / 6, y / 4.5, from + 44, 2));
     roughen(b, i, 0.2, Math.min(1, Math.max(0, f.strength * share)));
-    scatter(b, i, 0.03 * f.strength * Math.max(0, share));
+    scatter(b, i, 0.055 * f.strength * Math.max(0, share) ** 1.5);
     scaleFilm(b, i, 1 - 0.4 * f.strength * lies);
     const crest = remnant(x, y, 6, from + 40);
     // Steep outside, drawn out inward.

@@ -68,8 +68,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   const flap = broken(
     next,
     [center[0] + hx * radius * 0.62, center[1] + hy * radius * 0.5],
-    radius * 0.5,
-    6,
+    radius * 0.62,
+    7,
     from + 7,
   );
   const ground =
@@ -110,6 +110,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         const out = ((center[0] - x) * hx + (center[1] - y) * hy) / radius + 0.62;
         const curl = Math.max(0, out + 0.12 * noise(x / 3, y / 3, from + 10));
         if (ground) tint(b, i, paint, share);
+        // Rolled over, it shows its pale back.
+        tint(b, i, PRIMER, 0.8 * share * ease(0.78, 1, curl));
         raise(b, i, share * (35 + lift * (0.1 + 1.25 * curl ** 1.7) + 6 * noise(x / 2.2, y / 2.2, from + 8)));
         b.film[i] = Math.max(b.film[i]!, film * share);
         scatter(b, i, share * (0.03 + 0.16 * Math.min(1, curl)) + 0.1 * (1 - share));
