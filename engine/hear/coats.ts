@@ -1,5 +1,6 @@
 import { entryOf } from '../entry-of.ts';
 import type { HeardFact } from './heard.ts';
+import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { numberAt } from './spans.ts';
@@ -17,7 +18,7 @@ const TOP =
 /** Coats that are wanted and not laid. */
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
 const WANTING =
-  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says|plan|planned|require|requires)$/;
+  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires)$/;
 /** What "the second" is of, where it is no coat. */
 const NOT_SAID_OF =
   /^(hand|time|times|man|day|days|week|thought|thoughts|floor|half|of|color|paint|stain|text|piece|one|try|night|i|we|it|they|he|she|thing|attempt|month|year|door|side)$/;
@@ -155,6 +156,24 @@ const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefine
     : { low: count, high: count, sure: 0.78, span: { from: here.from, to: on.to } };
 };
 
+/** "rubbed in oil four times", "oiled it twice" */
+const timesLaid = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const here = words[at];
+  const twice = here?.word === 'twice';
+  if (!here || (!twice && words[at + 1]?.word !== 'times')) return undefined;
+  const count = twice ? 2 : numberAt(ear, here);
+  const before = Array.from({ length: 7 }, (_, back) => at - back - 1);
+  const laid = before.some((index) => words[index]?.part === here.part && isLaying(words, index));
+  return count !== undefined && laid
+    ? {
+        low: count,
+        high: count,
+        sure: 0.74,
+        span: { from: here.from, to: words[at + (twice ? 0 : 1)]?.to ?? here.to },
+      }
+    : undefined;
+};
+
 /** Whether an ordinal stands for a coat: it begins a clause, or does what a coat does. */
 const isCoat = (words: readonly Word[], at: number): boolean => {
   const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
@@ -247,7 +266,24 @@ export const coatNumberOf = (
       add({ low: count, high: count, sure: 0.74, span: { from: word.from, to: word.to } }, at, at + 1);
     }
   });
+  words.forEach((_, at) => {
+    add(timesLaid(ear, words, at), at, at + 1);
+  });
   const clear = found.filter(({ ofPaint }) => !ofPaint);
+  const some = words.filter((_, at) => isAnother(words, manner, at));
+  // "I put the gloss on, then another coat": two, though no number is told.
+  const [again] = found.length ? [] : some.filter(({ word }) => word === 'another');
+  if (again && isTopNamed)
+    return [
+      {
+        fact: 'coat-number',
+        value: 2,
+        range: [2, 2 + some.length],
+        sure: 0.71,
+        rests: [{ from: again.from, to: again.to }],
+        against: [],
+      },
+    ];
   const [most] = (clear.length || isTopNamed ? clear : found).sort(
     (a, b) => b.high - a.high || b.sure - a.sure,
   );
@@ -256,7 +292,7 @@ export const coatNumberOf = (
     word.from >= most.span.to && !manner.notYet(asMatch(at, at + 1)) ? (moreOf(ear, words, at) ?? []) : [],
   );
   const extra = later.reduce((sum, count) => sum + count, 0);
-  const others = words.filter((word, at) => word.from >= most.span.to && isAnother(words, manner, at)).length;
+  const others = some.filter(({ from }) => from >= most.span.to).length;
   const [low, high] = [most.low + extra, most.high + extra + others];
   if (high > MOST_COATS) return [];
   return [

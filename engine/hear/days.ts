@@ -85,7 +85,11 @@ export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[
     const said = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
     if (manner.notYet(said)) return [];
     const done = words.some(
-      (one, index) => one.clause === words[at]?.clause && (isLaying(words, index) || one.word === 'done'),
+      (one, index) =>
+        one.clause === words[at]?.clause &&
+        (isLaying(words, index) ||
+          /^(done|redone)$/.test(one.word) ||
+          (year && before.word === 'since' && /^(had|owned)$/.test(one.word))),
     );
     if (!done) return [];
     const span = { from: before.from, to };

@@ -30,6 +30,8 @@ export const isLaying = (words: readonly Word[], at: number): boolean => {
     .slice(Math.max(0, at - 3), at)
     .some(({ word, part }) => part === here.part && /^(never|not|wasnt|didnt|havent|hasnt)$/.test(word));
   if (denied) return false;
+  // "a hand rubbed finish"
+  if (before?.word === 'hand') return false;
   if (OF_ANYTHING.test(here.word)) return isOfCoat(words, at);
   if (!CALLED.test(here.word) || after?.part !== here.part || AFTER_DOING.test(after.word)) return true;
   return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
@@ -42,6 +44,8 @@ const WORK =
 
 /** Words before the name of a coat that was there already: "through the varnish". */
 const THERE = /^(my|our|his|her|their|through|into|off|old|existing)$/;
+
+const NAMED = /^(clear|poly|polyurethane|varnish|lacquer|shellac|finish|topcoat|wax|oil|paint)$/;
 
 const isThere = (words: readonly Word[], { from }: Match): boolean =>
   words
@@ -63,9 +67,42 @@ export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[])
       !isThere(words, match),
   );
 
-/** Whether any work on the finish is told, or paint is named as new. */
+const VESSEL = /^(cans|gallon|quart|tins?|jar|flakes|bucket)$/;
+
+/** Whether the word at `at` is a vessel of finish, and no "can I". */
+export const isCan = (words: readonly Word[], at: number): boolean => {
+  const [before, here] = [words[at - 1], words[at]];
+  if (VESSEL.test(here?.word ?? '')) return true;
+  if (here?.word !== 'can' || before?.part !== here.part) return false;
+  return /^(the|a|this|that|old|new|my|in|of|quart|spray|full|opened|canned)$/.test(before.word);
+};
+
+const IN_IT =
+  /^(gel|gelled|jelly|skin|skinned|lumps?|lumpy|goo|thickened|separated|settled|stir|stirred|froze|frozen|freezing|opened|unopened|spoiled|expired|date|mixed|dissolved|stored|kept|shelf|strain|strained|curdled|hardened)$/;
+
+/** Whether a text is of what is in a can, and of no coat of it. */
+export const isOfTheCan = (words: readonly Word[]): boolean =>
+  words.some((_, at) => isCan(words, at)) &&
+  words.some(({ word }) => IN_IT.test(word)) &&
+  !words.some(({ word }, at) => /^(coats|coated)$/.test(word) || isLaying(words, at));
+
+/** Whether any work on the finish is told, or a coat is named as new. */
 export const tellsOfWork = (words: readonly Word[], matches: readonly Match[]): boolean =>
-  words.some(({ word }, at) => COATS.test(word) || WORK.test(word) || isLaying(words, at)) ||
+  words.some(
+    ({ word }, at) =>
+      COATS.test(word) ||
+      WORK.test(word) ||
+      isLaying(words, at) ||
+      (word === 'new' && NAMED.test(words[at + 1]?.word ?? '')),
+  ) ||
+  // "she used hemp oil on it"
+  matches.some(
+    ({ kind, of, from }) =>
+      (kind === 'among' || (kind === 'fact' && of[0] === 'family')) &&
+      words
+        .slice(Math.max(0, from - 4), from)
+        .some(({ word, part }) => part === words[from]?.part && /^(used|using|tried|trying|use)$/.test(word)),
+  ) ||
   matches.some(
     (match) =>
       match.kind === 'fact' &&

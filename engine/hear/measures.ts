@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.ts';
 import type { HeardFact } from './heard.ts';
 import type { Match } from './match.ts';
 import type { Span, Word } from './words.ts';
@@ -74,6 +75,19 @@ const nearHumidity = (text: string, { from, to }: Span): boolean =>
   /humid|\brh\b|moist air|damp|\d\s*°?\s*[fc]\b|degrees/i.test(
     text.slice(Math.max(0, from - NEAR), to + NEAR),
   ) && !/retarder|thin|cut|water|mix|dilut|off/i.test(text.slice(to, to + 14));
+
+/** "in the eighties", "in the high 80s", said of humidity. */
+const HUMID_DECADE =
+  /humid[a-z]*[^.,;!?]{0,18}\b(?:in the )?(?:(low|mid|high|upper) )?(\d0['’]?s|sixties|seventies|eighties|nineties)\b/gi;
+const TENS: Readonly<Record<string, number>> = { sixties: 60, seventies: 70, eighties: 80, nineties: 90 };
+
+const humidDecades = (text: string): Reading[] =>
+  [...text.matchAll(HUMID_DECADE)].flatMap((match) => {
+    const low = entryOf(TENS, (match[2] ?? '').toLowerCase()) ?? Number.parseInt(match[2] ?? '', 10);
+    return low >= 20 && low <= 90
+      ? [{ ...spanOf(match), low: low / 100, high: Math.min(1, (low + 9) / 100), sure: 0.85 }]
+      : [];
+  });
 
 const humidities = (text: string): Reading[] =>
   [...text.matchAll(HUMIDITY)].flatMap((match) => {
@@ -152,6 +166,7 @@ export const airOf = (
   ...factOf(text, 'air-celsius', [...temperatures(text), ...inWords(words, matches, 'air-celsius', denied)]),
   ...factOf(text, 'relative-humidity', [
     ...humidities(text),
+    ...humidDecades(text),
     ...inWords(words, matches, 'relative-humidity', denied),
   ]),
 ];

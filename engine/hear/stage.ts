@@ -1,10 +1,11 @@
 import type { FactName } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
-import type { HeardFact } from './heard.ts';
-import { tellsOfWork } from './laying.ts';
+import { type HeardFact, SURE } from './heard.ts';
+import { isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
+import { isInCan, isNotYetDry } from './not-dry.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -53,37 +54,6 @@ const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: 
       !words.slice(one.to, from).some(({ word }) => TOP.test(word)),
   );
 
-/** "before it dries", "should be dry", "let it dry", "is it dry?", "the wood is dry": no film that is dry. */
-const NOT_YET_DRY =
-  /^(until|till|before|be|should|would|will|could|if|says|said|supposed|wait|waiting|let|letting|thought|think|assume|guess|unless|than|how|must|needs?)$/;
-const DRY_BY_NATURE = /^(wood|air|weather|brush|rag|cloth|climate|winter|room|shop|house|pad|leather|skin)$/;
-const NO_DRY_FILM = /^(spots?|patch|patches|brush|rag|cloth|climate|air|wood|sanding|weather|heat|enough)$/;
-
-const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolean => {
-  const clause = words[from]?.clause;
-  const before = words.slice(Math.max(0, from - 4), from).filter((word) => word.clause === clause);
-  const after = words[to]?.clause === clause ? (words[to]?.word ?? '') : '';
-  return (
-    before.some(({ word }) => NOT_YET_DRY.test(word)) ||
-    DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
-    NO_DRY_FILM.test(after) ||
-    // "is it dry", "are they hard now"
-    (words[from]?.asks === true &&
-      /^(is|are|does|do|will|can|when)$/.test(before[0]?.word ?? words[from]?.word ?? ''))
-  );
-};
-
-/** What skinned over in the can is no film. */
-const isInCan = (words: readonly Word[], { from }: Match): boolean =>
-  words
-    .slice(Math.max(0, from - 12), from)
-    .some(
-      ({ word, part }, at, before) =>
-        part === words[from]?.part &&
-        (/^(tin|jar|quart|gallon|bottle)$/.test(word) ||
-          (word === 'can' && /^(the|a|this|that|old|new|my|in|of)$/.test(before[at - 1]?.word ?? ''))),
-    );
-
 const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): Mention[] =>
   matches.flatMap((match) => {
     const [fact, value] = match.of;
@@ -131,11 +101,11 @@ const CHANGES =
   /^(getting|gets|got|become|becomes|became|turned|turning|went|gone|going|began|begun|starting|started)$/;
 const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =>
   matches.some(
-    ({ kind, of, from }) =>
+    ({ kind, of, from, to }) =>
       kind === 'fact' &&
       of[1] === 'setting' &&
       words
-        .slice(Math.max(0, from - 5), from)
+        .slice(Math.max(0, from - 5), to)
         .some(({ word, clause }) => clause === words[from]?.clause && CHANGES.test(word)),
   );
 
@@ -191,6 +161,19 @@ const isInUse = (matches: readonly Match[], manner: Manner): Match | undefined =
       !manner.notYet(match),
   );
 
+/** What tells that the piece is old or in use. */
+const restsOfUse = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+  heard: readonly HeardFact[],
+): readonly Span[] | undefined => {
+  const used = isInUse(matches, manner);
+  if (used) return [spanIn(words, used)];
+  return heard.find(({ fact, value, sure }) => fact === 'age' && value === 'before-1993' && sure >= SURE)
+    ?.rests;
+};
+
 /**
  * How dry the film is, from what is said of it and from the hours since it was laid. Never drier than both allow;
  * where words contradict each other nothing is taken as told.
@@ -203,6 +186,7 @@ export const stageFacts = (
   families: readonly string[],
   dry: DryHours,
 ): HeardFact[] => {
+  if (isOfTheCan(words)) return [];
   const mentions = mentionsOf(words, matches, manner);
   const time = heard.find(({ fact }) => fact === 'hours-since-coat');
   const [least = 0, most = 0] = time?.range ?? [];
@@ -213,7 +197,7 @@ export const stageFacts = (
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
-  const owned = tellsOfWork(words, matches) ? undefined : isInUse(matches, manner);
+  const owned = tellsOfWork(words, matches) ? undefined : restsOfUse(words, matches, manner, heard);
   const softened =
     soft &&
     !neverHard(matches, manner) &&
@@ -263,8 +247,7 @@ export const stageFacts = (
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
   const isNew = timed && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
-  if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet')
-    return say('cured', 0.74, [spanIn(words, owned)], []);
+  if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', 0.74, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);
   if (spoken && byTime) {

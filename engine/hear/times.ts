@@ -1,7 +1,7 @@
 import { isStill, laidAfter } from './coat-story.ts';
 import { seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
-import { isLaying, tellsOfLaying } from './laying.ts';
+import { isLaying, isOfTheCan, tellsOfLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
@@ -22,7 +22,7 @@ const MONTH = 700;
 /** Words of work on a coat. */
 const WORK = /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stripped|recoated|stained)$/;
 const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
-const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been)$/;
+const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been|waited|waiting)$/;
 /** "almost two weeks" */
 const HEDGE =
   /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not)$/;
@@ -30,6 +30,12 @@ const HEDGE =
 const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked)$/;
 /** A time told from the last coat on. */
 const SINCE = /^(since|after)$/;
+
+/** "the poly is three weeks old" */
+const namesFilm = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 9), at + 6)
+    .some(({ word, sentence }) => sentence === words[at]?.sentence && TOP.test(word));
 
 /** Whether the time at `at` stands alone: "Five days.", "Two weeks now." */
 const isAlone = (words: readonly Word[], at: number, to: number): boolean => {
@@ -40,6 +46,15 @@ const isAlone = (words: readonly Word[], at: number, to: number): boolean => {
     (words[to]?.word !== 'of' || /^(waiting|drying|curing)$/.test(words[to + 1]?.word ?? ''))
   );
 };
+
+/** "48 hours later still soft": the sentence tells how the film feels. */
+const isOfFilm = (words: readonly Word[], matches: readonly Match[], at: number): boolean =>
+  matches.some(
+    ({ kind, of, from }) =>
+      kind === 'fact' &&
+      (of[0] === 'overdue' || of[1] === 'setting') &&
+      words[from]?.sentence === words[at]?.sentence,
+  );
 
 /** How far a time of months is doubted that may be that of the piece. */
 const isDoubted = (
@@ -97,7 +112,7 @@ const toldTimes = (
       (long && (after === undefined || after.clause !== here.clause));
     const beside = any(words, at - 4, span.to + 4, ear.laid) || any(words, at - 3, span.to + 2, ear.ago);
     if (!strong && !beside) continue;
-    if (old && !long && !any(words, at - 3, span.to + 3, new Set(['finish', 'coat', 'poly']))) continue;
+    if (old && !long && !namesFilm(words, at)) continue;
     const match: Match = { sense: '', kind: '', of: [], from: at, to: span.to, size: 2 };
     if (manner.notYet(match) || isElse(words, matches, at, span.to)) continue;
     const ago = after?.word === 'ago' || after?.word === 'back';
@@ -113,7 +128,8 @@ const toldTimes = (
       most: span.high * MORE,
       sure: ofLast
         ? OF_THE_LAST
-        : (long && isDoubted(words, at, span.to, { old, ago })) || (!long && !lays && after?.word !== 'now')
+        : (long && isDoubted(words, at, span.to, { old, ago })) ||
+            (!long && !lays && after?.word !== 'now' && !isOfFilm(words, matches, at))
           ? 0.5
           : ago
             ? 0.9
@@ -133,7 +149,8 @@ const toldTimes = (
     const from = words[match.from]?.from ?? 0;
     const to = words[match.to - 1]?.to ?? from;
     if (found.some((one) => one.from < to && from < one.to)) continue;
-    const told = speaksOfFilm(ear, words, match.from);
+    const been = words[match.from - 1]?.word === 'been';
+    const told = been || speaksOfFilm(ear, words, match.from);
     const aged = least >= MONTH && isDoubted(words, match.from, match.to, { old: false, ago: false });
     found.push({
       from,
@@ -142,10 +159,12 @@ const toldTimes = (
       likely,
       most,
       sure: aged || (least < MONTH && !lays) ? 0.6 : told ? 0.77 : lays && least < MONTH ? 0.74 : 0.6,
-      laid: isOfLaying(words, match.from),
-      now: words
-        .slice(match.from, match.to)
-        .some(({ word }) => /^(ago|yesterday|last|this|now|just|today)$/.test(word)),
+      laid: isOfLaying(words, match.from) || been,
+      now:
+        been ||
+        words
+          .slice(match.from, match.to)
+          .some(({ word }) => /^(ago|yesterday|last|this|now|just|today)$/.test(word)),
     });
   }
   return found;
@@ -206,6 +225,7 @@ export const hoursOf = (
   matches: readonly Match[],
   manner: Manner,
 ): HeardFact[] => {
+  if (isOfTheCan(words)) return [];
   const told = toldTimes(ear, words, matches, manner);
   // A time before the next coat of the story is not that of the last.
   const ofLast = told.filter(

@@ -1,0 +1,30 @@
+import { isCan } from './laying.ts';
+import type { Match } from './match.ts';
+import type { Word } from './words.ts';
+
+/** "before it dries", "should be dry", "let it dry", "is it dry?", "the wood is dry": no film that is dry. */
+const NOT_YET_DRY =
+  /^(until|till|before|be|should|would|will|could|if|says|said|supposed|wait|waiting|let|letting|thought|think|assume|guess|unless|than|how|must|needs?)$/;
+const DRY_BY_NATURE = /^(wood|air|weather|brush|rag|cloth|climate|winter|room|shop|house|pad|leather|skin)$/;
+const NO_DRY_FILM = /^(spots?|patch|patches|brush|rag|cloth|climate|air|wood|sanding|weather|heat|enough)$/;
+
+export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolean => {
+  const clause = words[from]?.clause;
+  const before = words.slice(Math.max(0, from - 4), from).filter((word) => word.clause === clause);
+  const after = words[to]?.clause === clause ? (words[to]?.word ?? '') : '';
+  return (
+    [...before, ...words.slice(from, to)].some(({ word }) => NOT_YET_DRY.test(word)) ||
+    DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
+    NO_DRY_FILM.test(after) ||
+    // "is it dry", "are they hard now"
+    (words[from]?.asks === true &&
+      /^(is|are|does|do|will|can|when)$/.test(before[0]?.word ?? words[from]?.word ?? ''))
+  );
+};
+
+/** What skinned over in the can is no film. */
+export const isInCan = (words: readonly Word[], { from }: Match): boolean => {
+  for (let at = from - 1; at >= 0 && words[at]?.part === words[from]?.part; at--)
+    if (isCan(words, at)) return true;
+  return false;
+};

@@ -1,0 +1,42 @@
+import type { Ear, Match } from './match.ts';
+import type { Word } from './words.ts';
+
+/** Words looked at before a layer for its place. */
+const LOOKS_BACK = 3;
+
+export type Place = 'below' | 'top' | undefined;
+
+export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): Place => {
+  const { part = -1 } = words[from] ?? {};
+  for (let at = from - 1; at >= from - LOOKS_BACK; at--) {
+    const word = words[at];
+    if (!word || word.part !== part) break;
+    // "sealed with clear"
+    if (word.word === 'sealed' && words[at + 1]?.word === 'with') return 'top';
+    if (ear.below.has(word.word)) return 'below';
+    if (ear.onTop.has(word.word)) return 'top';
+  }
+  const after = words[to];
+  // "oil under the seat" lies on its underside.
+  const ofPlace = /^(the|a|my|our|its)$/.test(words[to + 1]?.word ?? '');
+  if (
+    after?.part === part &&
+    !ofPlace &&
+    /^(underneath|below|beneath|under|first|primer|sealer|base)$/.test(after.word)
+  )
+    return 'below';
+  if (after?.part === part && /^(over|topcoat|finish|on)$/.test(after.word)) return 'top';
+  return undefined;
+};
+
+const LAID_BEFORE =
+  /^(\d+|two|three|four|five|six|several|coats?|coated|layers?|brushed|brush|rolled|sprayed|wiped|padded|rubbed|applied|put|laid|finished|sealed|topcoated|then|poured|recoated|used|gave|followed)$/;
+const LAID_AFTER = /^(on|went|top|coats?|last|yesterday|ago)$/;
+
+/** Whether a kind of finish is said to have been laid. */
+export const isLaid = (words: readonly Word[], { from, to }: Match): boolean => {
+  const part = words[from]?.part;
+  const has = (start: number, end: number, what: RegExp) =>
+    words.slice(Math.max(0, start), end).some((word) => word.part === part && what.test(word.word));
+  return has(from - 6, to, LAID_BEFORE) || has(to, to + 2, LAID_AFTER);
+};
