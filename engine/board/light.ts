@@ -24,6 +24,7 @@ export type Lay = {
 };
 
 const EDGES = 3;
+const STEP = 0.65;
 
 export const STRAIGHT: Lay = {
   turn: 0,
@@ -41,12 +42,12 @@ export const layFrom = (from: number): Lay => {
   for (let n = 0; n < EDGES; n++) {
     // Walls, doors and shelves stand upright or level, and look a little askew.
     const turn = (n === 0 ? 0 : Math.PI / 2) + between(next, -0.3, 0.3);
-    edges.set([Math.cos(turn), Math.sin(turn), between(next, 0.08, 0.24), between(next, -1, 1)], 4 * n);
+    edges.set([Math.cos(turn), Math.sin(turn), between(next, 0.08, 0.24), between(next, -STEP, STEP)], 4 * n);
     if (n > 0) edges[4 * n + 2] = between(next, -0.09, 0.09);
   }
   return {
-    turn: between(next, -16, 12),
-    near: between(next, -0.03, 0.03),
+    turn: between(next, -24, 16),
+    near: between(next, -0.035, 0.03),
     aside: between(next, -0.07, 0.07),
     bar: between(next, -0.03, 0.04),
     crossBar: between(next, -0.08, 0.08),
@@ -118,7 +119,7 @@ export const lightFrom = (choice: LightChoice, lay: Lay = STRAIGHT): Light => {
     window: mixed(2.1, 5.5),
     lampTilt: mixed(0.2, 0.3),
     lamp: mixed(60, 60),
-    room: mixed(0.16, 0.2),
+    room: mixed(0.13, 0.18),
     wall: mixed(0.15, 0.55),
     ambient: mixed(0.24, 0.45),
     level: mixed(0.88, 0.98),

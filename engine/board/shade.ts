@@ -16,7 +16,9 @@ const LAMP = 0.035;
 /** Half width of the borders of things in the room: they stand out of focus. */
 const EDGE = 0.012;
 /** Relief shades what lies under a thin film fully; under a film this thick (µm) by half, as light spreads in it. */
-const CLEAR_UM = 180;
+const CLEAR_UM = 120;
+/** The room throws light back on what leans away: steep sides differ less than the window alone would make them. */
+const STEEP = 0.3;
 /** The window is wide: what leans away from it darkens little by little, over about this much of full light. */
 const DUSK = 0.5;
 const FULL = (1 + Math.sqrt(1 + DUSK * DUSK)) / 2;
@@ -83,7 +85,8 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
       const dark = shadow[i]!;
 
       const slope2 = sx * sx + sy * sy;
-      const facing = (1 + tilt * ratio * (CLEAR_UM / (CLEAR_UM + film[i]!))) / Math.sqrt(1 + slope2);
+      const lean = tilt * ratio * (CLEAR_UM / (CLEAR_UM + film[i]!));
+      const facing = (1 + lean / (1 + STEEP * Math.abs(lean))) / Math.sqrt(1 + slope2);
       let lit = ((facing + Math.sqrt(facing * facing + DUSK * DUSK)) / (2 * FULL)) * (1 - dark);
       if (lit > 1.5) lit = 1.5 + (lit - 1.5) / (1 + 1.4 * (lit - 1.5));
       const hollow = Math.min(MOST_HOLLOW, Math.max(0, HOLLOW * (bendX + bendY)));
