@@ -2,6 +2,7 @@ import type { Paint, Wood } from '../model/board.ts';
 import { type Board, blankBoard, everywhere, type Grid, slowly } from './field.ts';
 import { kept } from './kept.ts';
 import { noise, random, rough, start } from './noise.ts';
+import type { Knot } from './wood/grain.ts';
 import { drawWood } from './wood/wood.ts';
 
 export type Rgb = readonly [number, number, number];
@@ -38,15 +39,19 @@ const drawPaint = (b: Board, paint: Paint, seed: number): void => {
   });
 };
 
-type Base = { readonly paint?: Paint | undefined; readonly wood?: Wood | undefined };
+type Base = {
+  readonly paint?: Paint | undefined;
+  readonly wood?: Wood | undefined;
+  readonly knot?: Knot | undefined;
+};
 
 const drawn = kept(
-  ({ columns, rows, pitch }: Grid, { paint, wood }: Base, seed: number) =>
-    [columns, rows, pitch, paint, wood, seed].join(),
-  ({ columns, rows, pitch }, { paint, wood }, seed) => {
+  ({ columns, rows, pitch }: Grid, { paint, wood, knot }: Base, seed: number) =>
+    [columns, rows, pitch, paint, wood, knot, seed].join(),
+  ({ columns, rows, pitch }, { paint, wood, knot }, seed) => {
     const board = blankBoard(columns * pitch, columns, rows);
     if (paint) drawPaint(board, paint, seed);
-    if (wood) board.pores = drawWood(board, wood, seed);
+    if (wood) board.pores = drawWood(board, wood, seed, knot);
     return board;
   },
 );

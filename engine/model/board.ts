@@ -17,6 +17,10 @@ export type Sheen = (typeof SHEEN_NAMES)[number];
 const Base = z.strictObject({
   paint: z.enum(PAINTS).optional().describe('Painted board, and its color.'),
   wood: z.enum(WOODS).optional().describe('Bare or stained wood, grain along the board.'),
+  knot: z
+    .tuple([z.number(), z.number()])
+    .optional()
+    .describe('Middle of a knot in the wood, mm from the upper left corner.'),
 });
 
 export const BoardFeature = z.discriminatedUnion('kind', [
@@ -42,10 +46,9 @@ export const BoardRecipe = z.strictObject({
     .max(300)
     .default(60)
     .describe('Width of the patch; its height is three quarters.'),
-  base: Base.refine(
-    (b) => (b.paint === undefined) !== (b.wood === undefined),
-    'write either paint: or wood:',
-  ).describe('What lies under the clear film.'),
+  base: Base.refine((b) => (b.paint === undefined) !== (b.wood === undefined), 'write either paint: or wood:')
+    .refine((b) => b.knot === undefined || b.wood !== undefined, 'knot: needs wood:')
+    .describe('What lies under the clear film.'),
   sheen: z.enum(SHEEN_NAMES).default('satin').describe('Sheen of the clear film.'),
   'film-um': z.number().min(0).max(500).default(40).describe('Film thickness in µm; 0 is bare.'),
   seed: z.int().min(0).max(65535).default(1).describe('Another number gives another board of the same kind.'),

@@ -6,13 +6,21 @@ export type Grain = {
   ring: (x: number, y: number, fiber: number) => number;
   /** Place across the fibers, mm: the same all along a fiber. The grain runs along the board. */
   across: (x: number, y: number) => number;
+  /** Distance from the middle of the knot over its radius, less than 1 in it; infinite where there is none. */
+  knot: (x: number, y: number) => number;
 };
+
+/** Middle of a knot, mm. */
+export type Knot = readonly [number, number];
+const KNOT_MM = [4, 7] as const;
+/** How far the fibers round a knot are moved at most, over its radius. */
+const AROUND = 0.97;
 
 /** Share of boards on which the heart of the log lies below the picture, and the rings close in arches; in a close view they would only seem to end. */
 const ARCHED = 0.3;
 
 /** A cut at random through a log whose rings are cones around its heart. */
-export const sawn = (widthMm: number, heightMm: number, ringMm: number, seed: number): Grain => {
+export const sawn = (widthMm: number, heightMm: number, ringMm: number, seed: number, at?: Knot): Grain => {
   const next = random(start(seed, 0));
   const arched = next() < (widthMm < 55 ? 0 : ARCHED);
   const above = next() < 0.5;
@@ -20,16 +28,27 @@ export const sawn = (widthMm: number, heightMm: number, ringMm: number, seed: nu
   const heart = above ? off : heightMm - off;
   const deep = between(next, 25, 70);
   const taper = between(next, 0.06, arched ? 0.32 : 0.16) * (next() < 0.5 ? -1 : 1);
-  const across = (x: number, y: number): number =>
+  const radius = between(next, ...KNOT_MM);
+  const knot = (x: number, y: number): number =>
+    at === undefined ? Number.POSITIVE_INFINITY : Math.hypot((x - at[0]) / 1.25, y - at[1]) / radius;
+  const straight = (x: number, y: number): number =>
     y + 2.6 * noise(x / 70, y / 45, seed) + 0.35 * noise(x / 17, y / 5, seed + 1);
+  // Fibers part at a knot and close behind it as water does round a stone.
+  const across = (x: number, y: number): number => {
+    const v = straight(x, y);
+    if (at === undefined) return v;
+    const middle = straight(at[0], at[1]);
+    const far = Math.max(1, knot(x, y));
+    return middle + (v - middle) * (1 - AROUND / far ** 2);
+  };
   const ring = (x: number, y: number, fiber: number): number => {
     const down = deep + taper * (x - widthMm / 2) + 5 * noise(x / 60, y / 34, seed + 2);
     const side = fiber - heart;
-    const radius = Math.sqrt(down * down + side * side) + 0.45 * noise(x / 24, y / 3.2, seed + 3);
+    const out = Math.sqrt(down * down + side * side) + 0.45 * noise(x / 24, y / 3.2, seed + 3);
     // Wide rings in good years, narrow ones in bad.
-    return radius / ringMm + 0.9 * noise(radius / (3.1 * ringMm), 0.5, seed + 4);
+    return out / ringMm + 0.9 * noise(out / (3.1 * ringMm), 0.5, seed + 4);
   };
-  return { ring, across };
+  return { ring, across, knot };
 };
 
 /** From early wood, 0, to the darkest late wood, 1, by where in its ring a place lies. */

@@ -81,7 +81,7 @@ export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): r
     const chance = next();
     const turned = next() < 0.5;
     const deep = between(next, 0.45, 1);
-    if (!inZone && chance > 0.1) continue;
+    if ((!inZone && chance > 0.1) || grain.knot(middle, y) < 1.1) continue;
     const half = (inZone ? wide : v.widthMm[0]) / 2;
     const line = { x, y, length: inZone ? length : length * 0.4, half };
     follow(b, grain, line, turned, (i, share) => {

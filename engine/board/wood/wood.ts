@@ -2,14 +2,15 @@ import type { Wood } from '../../model/board.ts';
 import { type Board, everywhere, slowly } from '../field.ts';
 import { noise, random, rough, start } from '../noise.ts';
 import { FIGURES } from './figure.ts';
-import { growth, sawn } from './grain.ts';
+import { growth, type Knot, sawn } from './grain.ts';
+import { drawKnot } from './knot.ts';
 import { type Along, drawFlecks, openVessels } from './vessels.ts';
 
 /** Draws the figure of a wood, and opens its pores; returns these. */
-export const drawWood = (b: Board, wood: Wood, seed: number): readonly Along[] => {
+export const drawWood = (b: Board, wood: Wood, seed: number, at?: Knot): readonly Along[] => {
   const figure = FIGURES[wood];
   const { early, late, streak } = figure;
-  const grain = sawn(b.widthMm, b.heightMm, figure.ringMm, seed);
+  const grain = sawn(b.widthMm, b.heightMm, figure.ringMm, seed, at);
   const heartwood = slowly(b, (x, y) => 0.28 + 0.9 * noise(x / 110, y / 9, seed + 7));
   const shine = slowly(b, (x, y) => 1 + 0.06 * rough(x / 30, y / 12, seed + 11, 1));
   const { ribbonMm } = figure;
@@ -43,6 +44,7 @@ export const drawWood = (b: Board, wood: Wood, seed: number): readonly Along[] =
     b.green[i] = from(early[1], late[1], streak[1]);
     b.blue[i] = from(early[2], late[2], streak[2]);
   });
+  if (at) drawKnot(b, grain, figure, at, seed);
   const next = random(start(seed, 1));
   if (figure.flecks) drawFlecks(b, grain, figure.flecks, next);
   return figure.vessels ? openVessels(b, grain, figure.vessels, next) : [];

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { slowly } from '#engine/board/field.ts';
 import { pieceOf } from '#engine/board/piece.ts';
 import { makeBoard, renderBoard } from '#engine/board/render.ts';
+import { sawn } from '#engine/board/wood/grain.ts';
 import { meanDifference, recipeOf } from './board.ts';
 
 const oak = { base: { wood: 'oak' } };
@@ -54,4 +55,15 @@ it('draws what changes slowly without a step', () => {
   for (let row = 0; row < 31; row++)
     for (let column = 0; column < 50; column++)
       expect(map[row * 50 + column]).toBeCloseTo(2 * (column + 0.5) * 0.5 - (row + 0.5) * 0.5, 4);
+});
+
+it('parts the fibers at a knot, more the nearer they pass, and closes them behind it', () => {
+  const straight = sawn(60, 45, 5, 7);
+  const around = sawn(60, 45, 5, 7, [30, 22]);
+  const moved = (x: number, y: number) => Math.abs(around.across(x, y) - straight.across(x, y));
+  expect(moved(30, 30)).toBeGreaterThan(2 * moved(30, 40));
+  expect(moved(30, 30)).toBeGreaterThan(4 * moved(2, 30));
+  expect(moved(2, 22)).toBeLessThan(0.2);
+  expect(around.knot(30, 22)).toBe(0);
+  expect(straight.knot(30, 22)).toBe(Number.POSITIVE_INFINITY);
 });

@@ -13,6 +13,7 @@ it('fills in what an author leaves out', () => {
 it.each([
   ['both paint and wood', { base: { paint: 'navy', wood: 'oak' }, alt }],
   ['neither paint nor wood', { base: {}, alt }],
+  ['a knot in paint', { base: { paint: 'navy', knot: [20, 20] }, alt }],
   ['a kind that does not exist', { base: { paint: 'navy' }, features: [{ kind: 'sparkle' }], alt }],
   ['a field of another kind', { base: { paint: 'navy' }, features: [{ kind: 'nibs', 'ridge-um': 3 }], alt }],
   [
