@@ -20,8 +20,8 @@ const PAINT: Readonly<Record<Paint, Rgb>> = {
 };
 
 /** No two cans are quite alike: so much lighter or darker, and so much more or less of each color. */
-const SHADES = 0.16;
-const HUES = 0.07;
+const SHADES = 0.3;
+const HUES = 0.12;
 
 const drawPaint = (b: Board, paint: Paint, seed: number): void => {
   const next = random(start(seed, 0));
