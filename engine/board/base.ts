@@ -22,13 +22,17 @@ const PAINT: Readonly<Record<Paint, Rgb>> = {
 /** No two cans are quite alike: so much lighter or darker, and so much more or less of each color. */
 const SHADES = 0.3;
 const HUES = 0.12;
+/** Grays differ so much less: a cast shows in them at once. */
+const GRAY_HUES = 0.3;
 
 const drawPaint = (b: Board, paint: Paint, seed: number): void => {
   const next = random(start(seed, 0));
   const lighter = 1 + SHADES * (2 * next() - 1);
+  const vivid = 1 - Math.min(...PAINT[paint]) / Math.max(...PAINT[paint]);
+  const hues = HUES * (GRAY_HUES + (1 - GRAY_HUES) * vivid);
   // A pale paint has little room to be paler.
   const mixed = (share: number): number =>
-    share * (1 + (1 - share) * (lighter * (1 + HUES * (2 * next() - 1)) - 1));
+    share * (1 + (1 - share) * (lighter * (1 + hues * (2 * next() - 1)) - 1));
   const [red, green, blue] = PAINT[paint].map(mixed) as [number, number, number];
   const clouds = slowly(b, (x, y) => 1 + 0.03 * rough(x / 18, y / 12, seed, 1));
   everywhere(b, (i, x, y) => {
@@ -51,7 +55,7 @@ const drawn = kept(
   ({ columns, rows, pitch }, { paint, wood, knot }, seed) => {
     const board = blankBoard(columns * pitch, columns, rows);
     if (paint) drawPaint(board, paint, seed);
-    if (wood) board.pores = drawWood(board, wood, seed, knot);
+    if (wood) drawWood(board, wood, seed, knot);
     return board;
   },
 );
@@ -63,6 +67,5 @@ export const groundBelow = (b: Board, base: Base, seed: number): Readonly<Board>
 export const layBase = (b: Board, base: Base, seed: number): void => {
   const from = drawn(b, base, seed);
   for (const map of ['red', 'green', 'blue', 'height'] as const) b[map].set(from[map]);
-  b.pores = from.pores;
   if (base.wood) b.bareRoughness = 0.34;
 };

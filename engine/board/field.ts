@@ -1,5 +1,4 @@
 import { type Lay, STRAIGHT } from './light.ts';
-import type { Along } from './wood/vessels.ts';
 
 /** How a patch of surface is cut into pixels. */
 export type Grid = {
@@ -31,8 +30,6 @@ export type Board = Grid & {
   amber: number;
   /** Roughness where no film lies. */
   bareRoughness: number;
-  /** Open pores of the wood, for what lies in them; none in paint. */
-  pores: readonly Along[];
   /** How it lies under the light. */
   lay: Lay;
 };
@@ -57,7 +54,6 @@ export const blankBoard = (widthMm: number, columns: number, rows: number): Boar
     veil: [1, 1, 1],
     amber: 0,
     bareRoughness: 0.28,
-    pores: [],
     lay: STRAIGHT,
   };
 };

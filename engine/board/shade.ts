@@ -28,7 +28,7 @@ const MOST_HOLLOW = 0.22;
 /** A lens lets less light through to the corners of the picture. */
 const CORNERS = 0.16;
 /** Light of the sky is cooler than that of the room. */
-const SKY = [0.96, 1, 1.06] as const;
+const SKY = [0.985, 1, 1.03] as const;
 
 /** Fills `out` (RGBA) with the board as seen in this light. */
 export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {

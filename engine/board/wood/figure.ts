@@ -74,13 +74,13 @@ export const FIGURES: Readonly<Record<Wood, Figure>> = {
     flecks: { perCm2: 5, widthMm: 0.12, lengthMm: [1, 6], color: [0.33, 0.15, 0.05], cover: 0.5 },
   },
   walnut: {
-    early: [0.2, 0.108, 0.057],
-    late: [0.098, 0.05, 0.027],
-    streak: [0.075, 0.039, 0.027],
+    early: [0.215, 0.11, 0.048],
+    late: [0.1, 0.047, 0.021],
+    streak: [0.085, 0.041, 0.023],
     ringMm: 5.5,
     onset: 2.2,
     contrast: 0.8,
-    fiber: 1.3,
+    fiber: 1.7,
     ribbonMm: 0,
     vessels: {
       perCm2: 36,
@@ -117,7 +117,7 @@ export const FIGURES: Readonly<Record<Wood, Figure>> = {
     ringMm: 9,
     onset: 2,
     contrast: 0.45,
-    fiber: 1.3,
+    fiber: 1.7,
     ribbonMm: 11,
     vessels: {
       perCm2: 42,

@@ -4,7 +4,7 @@ import type { Flecks, Vessels } from './figure.ts';
 import type { Grain } from './grain.ts';
 
 /** A line along the fibers: where it begins, how long and how wide it is, mm. */
-export type Along = {
+type Along = {
   readonly x: number;
   readonly y: number;
   readonly length: number;
@@ -67,9 +67,8 @@ const scattered = (b: Board, perCm2: number): number =>
 const lengthOf = (next: Random, [short, long]: readonly [number, number]): number =>
   short * (long / short) ** (next() ** 1.15);
 
-/** Opens the vessels of the wood: lines of all lengths, most of them in the early wood. Returns them. */
-export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): readonly Along[] => {
-  const opened: Along[] = [];
+/** Opens the vessels of the wood: lines of all lengths, most of them in the early wood. */
+export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): void => {
   for (let n = scattered(b, v.perCm2); n > 0; n--) {
     const length = lengthOf(next, v.lengthMm);
     const x = next() * (b.widthMm + length) - length;
@@ -88,9 +87,7 @@ export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): r
       tint(b, i, v.color, share * deep * 0.85);
       raise(b, i, -v.depthUm * share * deep);
     });
-    if (inZone && x > 0) opened.push(line);
   }
-  return opened;
 };
 
 export const drawFlecks = (b: Board, grain: Grain, f: Flecks, next: Random): void => {

@@ -4,10 +4,10 @@ import { noise, random, rough, start } from '../noise.ts';
 import { FIGURES } from './figure.ts';
 import { growth, type Knot, sawn } from './grain.ts';
 import { drawKnot } from './knot.ts';
-import { type Along, drawFlecks, openVessels } from './vessels.ts';
+import { drawFlecks, openVessels } from './vessels.ts';
 
-/** Draws the figure of a wood, and opens its pores; returns these. */
-export const drawWood = (b: Board, wood: Wood, seed: number, at?: Knot): readonly Along[] => {
+/** Draws the figure of a wood, and opens its pores. */
+export const drawWood = (b: Board, wood: Wood, seed: number, at?: Knot): void => {
   const figure = FIGURES[wood];
   const { early, late, streak } = figure;
   const grain = sawn(b.widthMm, b.heightMm, figure.ringMm, seed, at);
@@ -47,5 +47,5 @@ export const drawWood = (b: Board, wood: Wood, seed: number, at?: Knot): readonl
   if (at) drawKnot(b, grain, figure, at, seed);
   const next = random(start(seed, 1));
   if (figure.flecks) drawFlecks(b, grain, figure.flecks, next);
-  return figure.vessels ? openVessels(b, grain, figure.vessels, next) : [];
+  if (figure.vessels) openVessels(b, grain, figure.vessels, next);
 };

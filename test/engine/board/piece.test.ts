@@ -39,15 +39,14 @@ it('shows other grain and other light on another piece, and the flaw where it wa
   expect(meanDifference(seen[0] as Uint8ClampedArray, seen[1] as Uint8ClampedArray)).toBeGreaterThan(2);
 });
 
-it('opens pores along the board in oak and none in paint', () => {
-  const { pores } = makeBoard(recipeOf(oak), 160, 120);
-  expect(pores.length).toBeGreaterThan(100);
-  for (const { x, y, length, half } of pores) {
-    expect(x).toBeGreaterThan(0);
-    expect(y).toBeLessThan(45);
-    expect(length).toBeGreaterThan(2 * half);
-  }
-  expect(makeBoard(recipeOf({}), 160, 120).pores).toEqual([]);
+it('opens pores in bare oak, longer along the board than across it, and none in paint', () => {
+  const { columns, height } = makeBoard(recipeOf({ ...oak, 'film-um': 0 }), 480, 360);
+  const open = (i: number) => (height[i] ?? 0) < -6;
+  const pores = [...height.keys()].filter(open);
+  expect(pores.length / height.length).toBeGreaterThan(0.01);
+  const goOn = (step: number) => pores.filter((i) => open(i + step)).length / pores.length;
+  expect(goOn(4)).toBeGreaterThan(2 * goOn(4 * columns));
+  expect(makeBoard(recipeOf({ 'film-um': 0 }), 480, 360).height.some((um) => um < -6)).toBe(false);
 });
 
 it('draws what changes slowly without a step', () => {
