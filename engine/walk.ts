@@ -1,11 +1,9 @@
 import {
   type Action,
   type ActReads,
-  actionKey,
   actionOf,
   actOf,
   beginWith,
-  type DoingReads,
   doingOf,
   type HandsDo,
   holdOff,
@@ -13,20 +11,28 @@ import {
 } from './act.ts';
 import { type AnswerReads, canCheck, stageOf } from './answers.ts';
 import { type Case, withAnswer } from './case.ts';
-import type { TreeReads } from './compiled/trees.ts';
 import type { Knows } from './knowledge.ts';
 import { type Leaf, type MetQuestion, possible } from './leaves.ts';
 import type { Defect } from './model/defect.ts';
 import type { Family } from './model/family.ts';
 import type { QuestionId } from './model/ids.ts';
+import type { Doing } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
+import {
+  areAlike,
+  doubtedIn,
+  firstOpen,
+  handsAt,
+  questionThatChanges,
+  type WayReads,
+} from './next-question.ts';
 import { isTaken, type StepReads } from './resolve.ts';
 import { type FiredRules, type FiringRule, fire, type RuleEntry, type Rules } from './rules.ts';
 import { type SharedSteps, sharedSteps } from './shared-steps.ts';
 
-/** What is read to find the next question. */
-export type WayReads = TreeReads & AnswerReads & DoingReads;
+export type { WayReads };
+
 /** What is read to decide what hands do, and what warns of it. */
 type DecideReads = WayReads & StepReads & { readonly defect: Pick<Defect, 'families'> };
 /** What is read to walk: all of that, and the words of what hands do. */
@@ -43,10 +49,13 @@ export type Check = {
   readonly question: QuestionId;
   /** The stage from which it harms nothing; undefined where it can be made now. */
   readonly from: Stage | undefined;
+  /** An answer may call for a move that only an open film allows, so that the check is of use as long as it flows. */
+  readonly passes: boolean;
   readonly yes: Meaning;
   readonly no: Meaning;
 };
 
+/** A question, and the defect whose tree the walk is in: another one only once it has surely gone over. */
 type AskedNext = { readonly question: QuestionId; readonly of: string };
 type Common<R> = {
   readonly leaves: readonly Leaf[];
@@ -74,14 +83,18 @@ export type Walked<R = RuleEntry> = Common<R> & { readonly trace: readonly Used[
     { readonly kind: 'stage' }
     | ({
         readonly kind: 'question';
+        /** What she could not tell on the way here and still would decide, in the order met. */
+        readonly doubted: readonly QuestionId[];
       } & AskedNext) /** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
     | {
         readonly kind: 'outcome';
         readonly action: Action;
         readonly certain: boolean;
+        /** Whether all causes still possible have hands do the same. */
+        readonly alike: boolean;
         /** The question that would go on to the cause, though it changes nothing now. */
         readonly goOn: string | undefined;
-        /** The question that she could not tell: its sure check would decide. */
+        /** The question that she could not tell and whose sure check would decide. */
         readonly unsureAt: string | undefined;
         /** What decides where causes are still open and nothing more is asked now. */
         readonly check: Check | undefined;
@@ -107,18 +120,14 @@ type Stand = {
   readonly leaves: readonly Leaf[];
   readonly met: readonly MetQuestion[];
   readonly stage: Stage | undefined;
-  readonly unsureAt: string | undefined;
-  readonly next: MetQuestion | undefined;
+  /** What she could not tell and keeps both branches. */
+  readonly doubted: readonly QuestionId[];
+  /** The first question that could be answered, asked or not. */
+  readonly open: QuestionId | undefined;
+  readonly asks: AskedNext | undefined;
   /** Whether all causes still possible have hands do the same. */
   readonly alike: boolean;
 };
-
-const keysOf = (
-  known: Knows<DoingReads>,
-  on: Case,
-  leaves: readonly Leaf[],
-  stage: Stage,
-): ReadonlySet<string> => new Set(leaves.map((leaf) => actionKey(doingOf(known, on, leaf, stage), leaf)));
 
 const standOf = (
   known: Knows<WayReads>,
@@ -128,29 +137,36 @@ const standOf = (
 ): Stand => {
   const { leaves, met } = possible(known, on, defect);
   const stage = stageOf(on);
-  const unsureAt = met.find((one) => one.answer === 'unsure')?.question;
-  const next = unsureAt ? undefined : nextOpen(met);
-  const alike = stage !== undefined && keysOf(known, on, leaves, stage).size === 1;
-  const asks = next && (forCause || (stage && !alike && endings(known, on, defect, stage).size > 1));
+  const hands = stage && handsAt(known, on, stage);
+  const doubted = doubtedIn(met);
+  const open = firstOpen(met);
+  const alike = hands !== undefined && areAlike(leaves, hands);
+  // The cause is not told by what others would settle, so a doubt ends the way there.
+  const toCause = doubted.length ? undefined : open;
+  const question = forCause ? toCause : hands && questionThatChanges(known, on, defect, hands);
+  const asks = question && askedIn(met, question, defect);
   const kind = !stage && !forCause ? 'stage' : asks ? 'question' : stage ? 'outcome' : 'cause';
-  return { kind, leaves, met, stage, unsureAt, next, alike };
+  return { kind, leaves, met, stage, doubted, open, asks, alike };
 };
 
-/** The question that a walk asks next, and the defect whose tree it stands in; nothing where it asks none. */
+/** The question to ask, and where the walk is: it has gone over into another tree where all before is answered. */
+const askedIn = (met: readonly MetQuestion[], question: QuestionId, defect: string): AskedNext => {
+  const first = met.find(({ answer }) => answer !== 'yes' && answer !== 'no');
+  return { question, of: first?.question === question ? first.of : defect };
+};
+
+/** The question that a walk asks next; nothing where it asks none. */
 export const nextQuestion = (
   known: Knows<WayReads>,
   on: Case,
   defect: string,
   options: WalkOptions = {},
-): AskedNext | undefined => {
-  const { kind, next } = standOf(known, on, defect, options);
-  return kind === 'question' && next ? { question: next.question, of: next.of } : undefined;
-};
+): AskedNext | undefined => standOf(known, on, defect, options).asks;
 
 const decideAt = <R extends FiringRule>(
   known: Knows<DecideReads> & Rules<R>,
   on: Case,
-  { kind, leaves, stage, next, alike }: Stand,
+  { kind, leaves, stage, asks, alike }: Stand,
 ): Decided<R> => {
   const families = [...new Set(leaves.flatMap((leaf) => known.get('defect', leaf.of).families))];
   const common = (ahead: readonly Step[] = []): Common<R> => ({
@@ -158,7 +174,7 @@ const decideAt = <R extends FiringRule>(
     families,
     fired: fire(known, on, ahead, families),
   });
-  if (kind === 'question' && next) return { kind, question: next.question, of: next.of, ...common() };
+  if (kind === 'question' && asks) return { kind, ...asks, ...common() };
   if (kind === 'cause') return { kind, ...common() };
   if (kind !== 'outcome' || !stage) return { kind: 'stage', ...common() };
   const acts = leaves.map((leaf) => doingOf(known, on, leaf, stage));
@@ -196,69 +212,52 @@ export const walk = <R extends FiringRule>(
 ): Walked<R> => {
   const stand = standOf(known, on, defect, options);
   const decided = decideAt(known, on, stand);
-  const { leaves, met, stage, unsureAt, next, alike } = stand;
+  const { leaves, met, stage, doubted, open, alike } = stand;
   const trace = traceOf(on, met);
+  if (decided.kind === 'stage') return { ...decided, trace };
+  if (decided.kind === 'question') return { ...decided, doubted, trace };
   const certain = leaves.length === 1;
-  const check = () => checkThatDecides(known, on, defect, stage, met);
-  if (decided.kind === 'cause') return { ...decided, certain, unsureAt, check: check(), trace };
-  if (decided.kind !== 'outcome') return { ...decided, trace };
+  const goOn = doubted.length ? undefined : open;
+  const check = goOn ? undefined : checkThatDecides(known, on, defect, stand);
+  const unsureAt = doubted.length ? check?.question : undefined;
+  if (decided.kind === 'cause') return { ...decided, certain, unsureAt, check, trace };
   const acts = alike && stage ? leaves.map((leaf) => actOf(known, on, leaf, stage)) : undefined;
   const action = acts ? actionOf(known, acts) : decided.shared ? beginWith(known) : holdOff(known);
-  return {
-    ...decided,
-    action,
-    certain,
-    goOn: next?.question,
-    unsureAt,
-    check: next ? undefined : check(),
-    trace,
-  };
+  return { ...decided, action, certain, alike, goOn, unsureAt, check, trace };
 };
 
-/** The first question on the way, not told or not to be checked now, whose answer would leave other causes. */
+/** What hands do, or leave, whether the film still flows or not. */
+const OF_ANY_FILM: readonly Doing[] = ['leave', 'wait', 'accept', 'stop', 'repair'];
+
+/**
+ * Of what she could not tell the question by which most is settled; else the first on the way that can't be checked now
+ * or was not asked.
+ */
 const checkThatDecides = (
   known: Knows<WayReads & ActReads>,
   on: Case,
   defect: string,
-  stage: Stage | undefined,
-  met: readonly MetQuestion[],
+  { leaves, met, stage, doubted }: Stand,
 ): Check | undefined => {
-  const one = met.find(({ answer }) => answer === 'unsure') ?? met.find(({ answer }) => answer === undefined);
-  if (!one) return undefined;
-  const meaning = (answer: 'yes' | 'no'): Meaning => {
-    const { leaves } = possible(known, withAnswer(on, one.question, answer), defect);
-    if (!stage) return { leaves, action: undefined };
-    if (keysOf(known, on, leaves, stage).size > 1) return { leaves, action: undefined };
-    const acts = leaves.map((leaf) => actOf(known, on, leaf, stage));
-    return { leaves, action: actionOf(known, acts) };
+  const meaning = (question: QuestionId, answer: 'yes' | 'no'): Meaning => {
+    const { leaves: left } = possible(known, withAnswer(on, question, answer), defect);
+    if (!stage || !areAlike(left, handsAt(known, on, stage))) return { leaves: left, action: undefined };
+    const acts = left.map((leaf) => actOf(known, on, leaf, stage));
+    return { leaves: left, action: actionOf(known, acts) };
   };
-  return {
-    question: one.question,
-    from: canCheck(known, on, one.question) ? undefined : known.get('question', one.question)['safe-from'],
-    yes: meaning('yes'),
-    no: meaning('no'),
-  };
+  const checkBy = (question: QuestionId): Check => ({
+    question,
+    from: canCheck(known, on, question) ? undefined : known.get('question', question)['safe-from'],
+    passes:
+      stage === 'wet' && leaves.some((leaf) => !OF_ANY_FILM.includes(doingOf(known, on, leaf, stage).do)),
+    yes: meaning(question, 'yes'),
+    no: meaning(question, 'no'),
+  });
+  const settles = ({ yes, no }: Check) => Number(!!yes.action) + Number(!!no.action);
+  const other = met.find(({ answer }) => answer === undefined)?.question;
+  const checks = (doubted.length ? doubted : other ? [other] : []).map(checkBy);
+  return checks.sort((a, b) => settles(b) - settles(a))[0];
 };
-
-/** What the answers that can still be given may lead hands to do; questions that can't be checked now are left open. */
-const endings = (known: Knows<WayReads>, on: Case, defect: string, stage: Stage): ReadonlySet<string> => {
-  const { leaves, met } = possible(known, on, defect);
-  const next = nextOpen(met);
-  if (!next) {
-    const keys = keysOf(known, on, leaves, stage);
-    const [only] = keys;
-    return new Set([keys.size === 1 && only ? only : 'leave']);
-  }
-  const found = new Set<string>();
-  for (const answer of ['yes', 'no'] as const) {
-    for (const key of endings(known, withAnswer(on, next.question, answer), defect, stage)) found.add(key);
-    if (found.size > 1) break; // told apart: that is all that is asked
-  }
-  return found;
-};
-
-/** The first question on the way down that is not answered. One that can't be checked now is passed over. */
-const nextOpen = (met: readonly MetQuestion[]): MetQuestion | undefined => met.find((one) => one.open);
 
 /** The steps that she may come to take; a step that the facts rule out calls for no caution. */
 const stepsAhead = (

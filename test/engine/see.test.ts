@@ -7,19 +7,12 @@ import { matrixOf, type SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, seeNodes } from '#engine/see/nodes.ts';
 import { survey } from '#engine/see/survey.ts';
 import { readContent } from '../../content/tools/read.ts';
+import { dice } from '../dice.ts';
 import { itAtLength } from '../thorough.ts';
 
 const linked = link(readContent(process.cwd()));
 if (!linked.ok) throw new Error('the content does not link: npm run check');
 const matrix = matrixOf(linked.value);
-
-/** Deterministic chance for the simulations: mulberry32, public domain. */
-const dice = (seed: number) => () => {
-  seed = (seed + 0x6d2b79f5) | 0;
-  let t = Math.imul(seed ^ (seed >>> 15), 1 | seed);
-  t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-  return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-};
 
 const YES_CHANCE = [0, 1, 0.5, 0.9, 0.1];
 

@@ -7,6 +7,7 @@ import {
   isAsk,
   type Knowledge,
   nodesOf,
+  possible,
   STAGES,
   type Stage,
   visits,
@@ -93,6 +94,34 @@ describe('walk, over random knowledge', () => {
         expect(new Set(asked).size).toBe(asked.length);
         expect(walked.kind).toBe('outcome');
         expect(walked.leaves.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('asks on after a doubt only where some answers still settle what hands do', () => {
+    const canAgree = (k: Knowledge, on: Case, stage: Stage): boolean => {
+      const { leaves, met } = possible(k, on, 'flaw');
+      const hands = leaves.map((leaf) => {
+        const { do: doing } = actOf(k, on, leaf, stage);
+        return doing === 'repair' && 'remedy' in leaf ? leaf.remedy : doing;
+      });
+      if (new Set(hands).size === 1) return true;
+      const next = met.findLast(({ open }) => open);
+      return (
+        next !== undefined &&
+        (['yes', 'no'] as const).some((answer) => canAgree(k, withAnswer(on, next.question, answer), stage))
+      );
+    };
+    fc.assert(
+      fc.property(knowledge, stages, answers, (k, stage, given) => {
+        let on: Case = at(stage);
+        for (const answer of given) {
+          const walked = walk(k, on, 'flaw');
+          if (walked.kind !== 'question') return;
+          if (walked.doubted.length) expect(canAgree(k, on, stage)).toBe(true);
+          on = withAnswer(on, walked.question as QuestionId, answer as 'yes' | 'no' | 'unsure');
+        }
       }),
       { numRuns: 400 },
     );

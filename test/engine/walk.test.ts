@@ -58,6 +58,108 @@ describe('walk', () => {
     expect(walked.leaves).toHaveLength(3);
   });
 
+  it('asks on after can not tell where another answer can settle it, and what settles it first', () => {
+    const joined = known(
+      question('one'),
+      question('two'),
+      question('three'),
+      remedy('a'),
+      remedy('b'),
+      remedy('c'),
+      defect('flaw', {
+        ask: 'one',
+        yes: { ask: 'two', yes: { remedy: 'a', cause: 'Here' }, no: { remedy: 'b' } },
+        no: { ask: 'three', yes: { remedy: 'a', cause: 'There' }, no: { remedy: 'a', cause: 'Elsewhere' } },
+      }),
+    );
+    const doubts = withAnswer(at('cured'), q('one'), 'unsure');
+    const asking = walk(joined, doubts, 'flaw');
+    expect(asking).toMatchObject({ kind: 'question', question: 'two', doubted: ['one'] });
+    const settled = walk(joined, withAnswer(doubts, q('two'), 'yes'), 'flaw');
+    expect(settled).toMatchObject({
+      kind: 'outcome',
+      certain: false,
+      alike: true,
+      action: { do: 'repair', say: 'Repair by a.' },
+    });
+    expect(settled.leaves).toHaveLength(3);
+    // Nothing joins b and a any more, so nothing more is asked.
+    expect(walk(joined, withAnswer(doubts, q('two'), 'no'), 'flaw')).toMatchObject({
+      kind: 'outcome',
+      alike: false,
+      unsureAt: 'one',
+      check: { question: 'one', yes: { action: { say: 'Repair by b.' } } },
+    });
+  });
+
+  it('asks no further once she could not tell twice, and names the check that settles most', () => {
+    const twice = known(
+      ...['one', 'two', 'three'].map((id) => question(id)),
+      ...['a', 'b', 'c'].map((id) => remedy(id)),
+      defect('flaw', {
+        ask: 'one',
+        yes: { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } },
+        no: { ask: 'three', yes: { remedy: 'a' }, no: { remedy: 'a', cause: 'Another' } },
+      }),
+    );
+    const once = withAnswer(at('cured'), q('one'), 'unsure');
+    const walked = walk(twice, withAnswer(once, q('two'), 'unsure'), 'flaw');
+    // To know two would end it one way alone, to know one ends it the other way: of equals the first that was asked.
+    expect(walked).toMatchObject({
+      kind: 'outcome',
+      alike: false,
+      unsureAt: 'one',
+      check: { question: 'one' },
+    });
+    const surely = known(
+      ...['one', 'two', 'three'].map((id) => question(id)),
+      ...['a', 'b', 'c'].map((id) => remedy(id)),
+      defect('flaw', {
+        ask: 'one',
+        yes: { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } },
+        no: { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } },
+      }),
+    );
+    const both = withAnswer(withAnswer(at('cured'), q('one'), 'unsure'), q('two'), 'unsure');
+    expect(walk(surely, both, 'flaw')).toMatchObject({ unsureAt: 'two', check: { question: 'two' } });
+  });
+
+  it('stays with the flaw while it is in doubt whether it is another, and hands over once it surely is', () => {
+    const linked = known(
+      question('one'),
+      question('two'),
+      remedy('a'),
+      remedy('b'),
+      defect('flaw', { ask: 'one', yes: { defect: 'other' }, no: { remedy: 'a' } }),
+      defect('other', { ask: 'two', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    const asked = (answer: 'yes' | 'unsure') =>
+      walk(linked, withAnswer(at('cured'), q('one'), answer), 'flaw');
+    expect(asked('unsure')).toMatchObject({ kind: 'question', question: 'two', of: 'flaw' });
+    expect(asked('yes')).toMatchObject({ kind: 'question', question: 'two', of: 'other' });
+  });
+
+  it('ends the way to the cause at a doubt: what other answers settle is hands, not the cause', () => {
+    const doubts = withAnswer(emptyCase(), q('one'), 'unsure');
+    expect(walk(small, doubts, 'flaw', { forCause: true })).toMatchObject({ kind: 'cause', unsureAt: 'one' });
+  });
+
+  it('says of a check on an open film whether its answer is of use only while the film flows', () => {
+    const moves = (doing: string) =>
+      known(
+        question('one'),
+        remedy('a', { wet: act(doing) }),
+        remedy('b', { wet: act('leave') }),
+        defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+      );
+    const doubts = withAnswer(at('wet'), q('one'), 'unsure');
+    expect(walk(moves('lift'), doubts, 'flaw')).toMatchObject({ check: { passes: true } });
+    expect(walk(moves('stop'), doubts, 'flaw')).toMatchObject({ check: { passes: false } });
+    expect(walk(small, withAnswer(at('cured'), q('one'), 'unsure'), 'flaw')).toMatchObject({
+      check: { passes: false },
+    });
+  });
+
   it('acts in spite of can not tell where both branches ask for the same', () => {
     const same = known(
       question('one'),

@@ -140,15 +140,16 @@ describe('hands off', () => {
 });
 
 describe('the five common troubles while the film is wet', () => {
-  const doingsAfter = (on: Case, defect: string): string[] => {
+  /** What she may come to be told to do: to be told that a check must decide is not to be told hands off. */
+  const verdictsAfter = (on: Case, defect: string): string[] => {
     const walked = walk(known, on, defect);
-    if (walked.kind === 'outcome') return [walked.action.do];
+    if (walked.kind === 'outcome') return [walked.action.verdict];
     if (walked.kind !== 'question') return [walked.kind];
     const answers = ['yes', 'no'] as const;
     return [
       ...new Set(
         answers.flatMap((value) =>
-          doingsAfter({ ...on, [walked.question]: { value, how: 'answered' } }, defect),
+          verdictsAfter({ ...on, [walked.question]: { value, how: 'answered' } }, defect),
         ),
       ),
     ].sort();
@@ -166,10 +167,10 @@ describe('the five common troubles while the film is wet', () => {
         if (one.walked.kind !== 'question') continue;
         const { question } = one.walked;
         const [yes, no] = (['yes', 'no'] as const).map((value) =>
-          doingsAfter({ ...one.on, [question]: { value, how: 'answered' } }, defect).join(),
+          verdictsAfter({ ...one.on, [question]: { value, how: 'answered' } }, defect).join('; '),
         );
         // Where both answers leave several actions open, the next question tells them apart.
-        if (yes === no && !yes?.includes(',')) idle.push(`${place(one)} asks ${question}: ${yes} both ways`);
+        if (yes === no && !yes?.includes(';')) idle.push(`${place(one)} asks ${question}: ${yes} both ways`);
       }
       expect(idle).toEqual([]);
     });

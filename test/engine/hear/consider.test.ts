@@ -5,6 +5,7 @@ import { consider, flawWords, mindOf, reply, type ToldFacts } from '#engine/hear
 import { FAMILIES } from '#engine/model/family.ts';
 import { reached, STAGES } from '#engine/model/stage.ts';
 import { readWords } from '../../../content/tools/hear.ts';
+import { dice } from '../../dice.ts';
 import { heard, known } from './hearing.ts';
 
 const mind = mindOf(known);
@@ -12,14 +13,6 @@ const index = buildIndex(documentsOf(known), readWords(process.cwd()));
 const considered = (text: string, told: ToldFacts = {}) =>
   consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text) });
 const linkTo = (defect: string): string => `https://halfdry.example/defects/${defect}/`;
-
-/** A fixed run of chance, mulberry32, public domain. */
-const dice = (seed: number) => () => {
-  seed = (seed + 0x6d2b79f5) | 0;
-  let t = Math.imul(seed ^ (seed >>> 15), 1 | seed);
-  t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-  return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-};
 
 /** Walks from `told` on with answers by chance, and gives every question asked with what was known by then. */
 const asked = (told: ToldFacts, chance: () => number, most = 16): { question: string; told: ToldFacts }[] => {
