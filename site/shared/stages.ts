@@ -29,3 +29,15 @@ export const LOOK_AGAIN: Partial<Record<Standing, Stage>> = {
   setting: 'dry-to-touch',
   'dry-to-touch': 'recoatable',
 };
+
+/** By when a check must have decided, where what is to be done does not pass. */
+export const DECIDE_BY: Record<Standing, string> = {
+  wet: 'There is time: hands stay off until it is dry to the touch.',
+  setting: 'There is time: hands stay off until it is dry to the touch.',
+  'dry-to-touch': 'Make it before you do anything to the film.',
+  recoatable: 'Make it before the next coat.',
+  cured: 'Make it before you begin on the piece.',
+  overdue: 'Make it before you do anything to the film.',
+};
+/** The same where what is to be done passes with the open film. */
+export const WHILE_IT_FLOWS = 'Only while the film still flows. Once it drags, it is too late: hands off.';

@@ -25,6 +25,52 @@ it('does not ask again what was answered, but shows it to someone who goes back'
   await opened.close();
 });
 
+/** Hairs in a wet coat: whether it was laid just now can't be told; that no bit can be gripped settles it all the same. */
+it.each(someOf(1, [true, false]))(
+  'asks on after can’t tell, and tells what to do; script %s',
+  async (javaScriptEnabled) => {
+    const opened = await openPage({ ...PHONE, javaScriptEnabled });
+    const { page } = opened;
+    const at = '/defects/hairs-and-dust/stage-wet/';
+    const heading = () => page.getByRole('heading', { level: 1 }).textContent();
+    await page.goto(at);
+    const first = await heading();
+    await page.locator('[data-answer=unsure]').tap();
+    await page.waitForURL(`**${at}just-laid-unsure/`);
+    expect(await heading()).not.toBe(first);
+    // The check stays at hand, folded, with a way on for either answer.
+    const doubt = page.locator('[data-part=doubt]');
+    expect(await doubt.locator('summary').textContent()).toBe(`You could not tell: ${first}`);
+    expect(await doubt.locator('a').first().isVisible()).toBe(false);
+    await doubt.locator('summary').tap();
+    const ways = await doubt
+      .locator('a')
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+    expect(ways).toEqual([`${at}just-laid-yes/`, `${at}just-laid-no/`]);
+    await page.locator('[data-answer=no]').tap();
+    await page.waitForURL(`**${at}just-laid-unsure/easy-to-grip-no/`);
+    expect(await page.getByRole('heading', { name: 'Hands off' }).count()).toBe(1);
+    await page.getByText('What would tell the cause').tap();
+    await page.getByText('What to do now is the same either way.').waitFor();
+
+    // What nothing settles is decided by a check: by when, and what either answer means, in view at once.
+    await page.goto(`${at}just-laid-unsure/`);
+    await page.locator('[data-answer=unsure]').tap();
+    await page.waitForURL(`**${at}just-laid-unsure/easy-to-grip-unsure/`);
+    await page.getByRole('heading', { name: 'Leave it for now' }).waitFor();
+    const check = page.locator('.sure');
+    await check.getByText('Only while the film still flows.').waitFor();
+    expect(await check.locator('a strong').allTextContents()).toEqual([
+      expect.stringMatching(/^Then: /),
+      'Then: Hands off.',
+    ]);
+    await check.locator('a').last().tap();
+    await page.getByRole('heading', { name: 'Hands off' }).waitFor();
+    expectQuiet(opened);
+    await opened.close();
+  },
+);
+
 itAtLength('takes an answer back with one tap', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto(START);
