@@ -54,7 +54,7 @@ it.each(someOf(1, [true, false]))(
     await page.getByText('What to do now is the same either way.').waitFor();
 
     // What nothing settles is decided by a check: by when, and what either answer means, in view at once.
-    await page.goto(`${at}just-laid-unsure/`);
+    await page.goBack();
     await page.locator('[data-answer=unsure]').tap();
     await page.waitForURL(`**${at}just-laid-unsure/easy-to-grip-unsure/`);
     await page.getByRole('heading', { name: 'Leave it for now' }).waitFor();
