@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LONGEST, readState, writeState } from '../../site/client/tell/state.ts';
-import { chanceSaid, factWords } from '../../site/client/tell/words.ts';
+import { chanceSaid, factWords, tellsOfAnother, withNamed } from '../../site/client/tell/words.ts';
 
 const name = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/).filter((word) => word !== 'constructor');
 
@@ -50,9 +50,12 @@ describe('the words of facts', () => {
   });
 
   it('says times and air as people do, in both units', () => {
-    expect(factWords(LISTS, 'hours-since-coat', 12, [6, 20])).toBe('Laid 6 to 20 h ago');
-    expect(factWords(LISTS, 'hours-since-coat', 1 / 6, [0.15, 0.2])).toBe('Laid 10 min ago');
-    expect(factWords(LISTS, 'hours-since-coat', 72)).toBe('Laid 3 days ago');
+    expect(factWords(LISTS, 'hours-since-coat', 12, [6, 20])).toBe('Laid 6 to 20 hours ago');
+    expect(factWords(LISTS, 'hours-since-coat', 1 / 6, [0.15, 0.2])).toBe('Laid about 10 minutes ago');
+    expect(factWords(LISTS, 'hours-since-coat', 72)).toBe('Laid about 3 days ago');
+    expect(factWords(LISTS, 'hours-since-coat', 2, [1.6, 2.6])).toBe('Laid about 2 hours ago');
+    expect(factWords(LISTS, 'hours-since-coat', 1, [0.8, 1.3])).toBe('Laid about 1 hour ago');
+    expect(factWords(LISTS, 'hours-since-coat', 72, [58, 94])).toBe('Laid about 3 days ago');
     expect(factWords(LISTS, 'air-celsius', 10)).toBe('About 50 °F (10 °C)');
   });
 
@@ -63,5 +66,38 @@ describe('the words of facts', () => {
       'may be',
       'less likely',
     ]);
+  });
+});
+
+/** Invented: two flaws named, a reply about the first. */
+const FIRST = { defect: 'cloudy-film', name: 'Milky coat', chance: 0.9 };
+const named = (defect: string, name: string) => ({ defect, name, span: { from: 0, to: 1 }, denied: false });
+const linkTo = (defect: string) => `https://halfdry.example/${defect}/`;
+
+describe('the reply', () => {
+  const considered = { likely: [FIRST] } as unknown as Parameters<typeof withNamed>[2];
+
+  it('leaves no flaw out that was named, and puts each link on a line of its own', () => {
+    const both = [named('cloudy-film', 'Milky coat'), named('bubbles', 'Bubbles in the coat')];
+    const { short, long } = withNamed(
+      { short: `Hands off. ${linkTo('cloudy-film')}`, long: 'Hands off.' },
+      both,
+      considered,
+      linkTo,
+    );
+    expect(short).toBe(`Hands off.\n${linkTo('cloudy-film')}\nAnd bubbles in the coat: ${linkTo('bubbles')}`);
+    expect(long).toContain(linkTo('bubbles'));
+  });
+
+  it('stays short', () => {
+    const many = Array.from({ length: 9 }, (_, at) => named(`flaw-${at}`, `A flaw ${'long '.repeat(20)}`));
+    const { short } = withNamed({ short: 'Hands off.', long: '' }, many, considered, linkTo);
+    expect(short.length).toBeLessThanOrEqual(500);
+  });
+
+  it('is wanted where the words tell of somebody else', () => {
+    expect(tellsOfAnother('my follower asks why her table is milky')).toBe(true);
+    expect(tellsOfAnother('she put poly on it last night')).toBe(true);
+    expect(tellsOfAnother('I put poly on my dresser')).toBe(false);
   });
 });

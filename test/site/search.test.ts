@@ -43,6 +43,38 @@ it('answers the form with the pages that fit', async () => {
   await opened.close();
 });
 
+it('hears in a few words how dry it is, and answers that', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/');
+  await page.getByRole('combobox').fill('milky over navy, still wet');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/tell/#say=*');
+  await page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('shows the number to call before any page, in the box and on the page of answers', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/about/');
+  await page.getByRole('combobox').fill('my toddler drank mineral spirits');
+  const number = page.getByRole('alert').getByRole('link', { name: '1-800-222-1222' });
+  await number.waitFor();
+  expect(await number.getAttribute('href')).toBe('tel:18002221222');
+  expect(await page.getByRole('option').count()).toBe(0);
+  await page.goto('/search/?q=rags+are+smoking');
+  await page.getByRole('alert').getByRole('link', { name: '911' }).waitFor();
+  await page.goto('/tell/#say=the+rags+in+the+bin+are+smoking+what+do+I+do+now');
+  const first = page.locator('.understood .orders > li').first();
+  await first.waitFor();
+  expect(await first.getByRole('link', { name: '911' }).getAttribute('href')).toBe('tel:911');
+  expect(await page.locator('.likely, .next').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 itAtLength('shows words from the address as text', async () => {
   const opened = await openPage();
   const { page } = opened;

@@ -54,6 +54,30 @@ itAtLength('lets a caution that words called for be taken off, and keeps it off 
   await opened.close();
 });
 
+itAtLength('answers for every flaw that is named, and drops one only when told to', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.goto('/tell/#say=my+dresser+looks+milky+and+bubbly%2C+still+wet');
+  await page.getByText('The same for both that you name.').waitFor();
+  // On a phone the story is a line, and the verdict stands in the first view.
+  expect(await page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(false);
+  const verdict = await page.getByRole('heading', { name: 'Hands off' }).boundingBox();
+  expect(verdict?.y).toBeLessThan(400);
+  const flaws = () =>
+    page.locator('.likely a').evaluateAll((links) => links.map((a) => a.getAttribute('href')));
+  expect(await flaws()).toEqual(
+    expect.arrayContaining(['/defects/cloudy-film/#how-dry', '/defects/bubbles/#how-dry']),
+  );
+  await page.getByRole('button', { name: /^Bubbles.*not so/ }).click();
+  await page.getByText('The same for both that you name.').waitFor({ state: 'detached' });
+  expect(await flaws()).not.toContain('/defects/bubbles/#how-dry');
+  await page.getByRole('button', { name: 'Change' }).click();
+  await expect.poll(() => page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(true);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('shows hostile words as text, and without script leads on', async () => {
   const opened = await openPage();
   await opened.page.goto(`/tell/#say=${encodeURIComponent('<img src=x onerror=alert(1)> milky')}`);

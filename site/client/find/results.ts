@@ -1,6 +1,8 @@
-import { boardUrl, howDryUrl, seeUrl } from '../../shared/urls.ts';
+import { boardUrl, howDryUrl, seeUrl, TELL } from '../../shared/urls.ts';
 import { element, statusLine } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
+import { firstCall } from './first-call.ts';
+import { type HeardWords, hearWords } from './heard.ts';
 import { type FoundPage, findPages } from './pages.ts';
 
 /** One large answer, then few others: a list to choose from is a second question. */
@@ -66,6 +68,51 @@ const walkMe = (): HTMLElement =>
     ),
   );
 
+/** What the words tell beside what is seen is not asked again. */
+const listenTo = (words: string): HTMLElement =>
+  element(
+    'p',
+    {},
+    element(
+      'a',
+      { className: 'tape strip', href: `${TELL}#${new URLSearchParams({ say: words })}` },
+      element('b', {}, 'What to do now'),
+      ' ',
+      element('span', {}, 'By all that you told'),
+    ),
+  );
+
+/** One answer is compared with so many others. */
+const BESIDE = 2;
+
+/** The page of a flaw by its name. */
+const pageOf = async ({ defect, name }: { readonly defect: string; readonly name: string }) =>
+  (await findPages(name, 1)).filter(({ kind, id }) => kind === 'defect' && id === defect);
+
+/**
+ * Every flaw that the words name stands before the other pages, and none is left out. Where one flaw is all that was
+ * found, the next likely ones stand beside it to compare.
+ */
+const withFlaws = async (
+  found: readonly FoundPage[],
+  heard: HeardWords | undefined,
+): Promise<readonly FoundPage[]> => {
+  if (!heard) return found;
+  const isFound = (defect: string) => found.some(({ id }) => id === defect);
+  const [only, ...others] = found;
+  const alone = only?.kind === 'defect' && !only.perhaps && !others.length && !heard.call;
+  const added = [
+    ...heard.named.filter(({ defect }) => !isFound(defect)),
+    ...(alone && heard.named.length < BESIDE
+      ? heard.likely.filter(({ defect }) => !isFound(defect)).slice(0, BESIDE)
+      : []),
+  ];
+  const all = [...found, ...(await Promise.all(added.map(pageOf))).flat()];
+  const isNamed = ({ kind, id }: FoundPage) =>
+    kind === 'defect' && heard.named.some(({ defect }) => defect === id);
+  return [...all.filter(isNamed), ...all.filter((page) => !isNamed(page))];
+};
+
 /** What fits the words in the address, above the list of all flaws. */
 class ResultsElement extends HTMLElement {
   connectedCallback() {
@@ -82,12 +129,23 @@ class ResultsElement extends HTMLElement {
   async #answer(words: string) {
     const said = statusLine();
     this.replaceChildren(said);
-    const found = await unlessOffline(findPages(words, SHOWN));
+    const pages = await unlessOffline(findPages(words, SHOWN));
+    const heard = await unlessOffline(hearWords(words));
+    const found = pages && (await withFlaws(pages, heard));
+    if (heard?.call) this.append(firstCall(heard.call, Number.POSITIVE_INFINITY));
+    else if (heard?.isStory) this.append(listenTo(words));
     said.textContent = found
       ? this.#verdictOn(words, found)
       : 'The search could not be loaded. All flaws are listed below.';
     if (found?.length)
-      this.append(element('ol', { className: 'answers' }, ...found.map((one, at) => asHit(one, at === 0))));
+      this.append(
+        element(
+          'ol',
+          { className: 'answers' },
+          // Where all that was told has its answer above, no flaw asks for it anew.
+          ...found.map((one, at) => asHit(one, at === 0 && !heard?.isStory)),
+        ),
+      );
     if (found && (!found.length || found[0]?.perhaps)) this.append(walkMe());
   }
 

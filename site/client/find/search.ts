@@ -4,8 +4,11 @@ import type { FoundPage } from './pages.ts';
 
 const SHOWN = 6;
 const loadPages = () => late(() => import('./pages.ts'));
-/** So many words are a story, which is listened to; fewer are searched for. */
+const loadHearing = () => late(() => import('./heard.ts'));
+/** So many words are a story whatever they say; fewer are listened to first. */
 const STORY = 6;
+/** So long the words wait for the ear, milliseconds; then they are searched for. */
+const PATIENCE = 2500;
 let made = 0;
 
 /** The search box as a combobox: arrows move, Enter opens, Escape closes. Without a choice Enter sends the form. */
@@ -15,6 +18,8 @@ export class SearchElement extends HTMLElement {
   #found: readonly FoundPage[] = [];
   #at = -1;
   #asked = 0;
+  /** What can not wait, where the words tell of it. */
+  #call: HTMLElement | undefined;
 
   connectedCallback() {
     const input = this.querySelector('input');
@@ -33,13 +38,26 @@ export class SearchElement extends HTMLElement {
     input.setAttribute('aria-controls', this.#list.id);
     input.addEventListener(
       'focus',
-      () => void unlessOffline(loadPages().then((pages) => pages.loadIndex())),
+      () =>
+        void unlessOffline(
+          Promise.all([
+            loadPages().then((pages) => pages.loadIndex()),
+            loadHearing().then((hearing) => hearing.loadEar()),
+          ]),
+        ),
       { once: true, signal },
     );
     input.addEventListener('input', () => void this.#look(input), { signal });
     input.addEventListener('keydown', (event) => this.#key(event, input), { signal });
     input.form?.addEventListener('submit', (event) => this.#listen(event, input.value.trim()), { signal });
     input.addEventListener('blur', () => this.#close(input), { signal });
+    this.addEventListener(
+      'focusout',
+      ({ relatedTarget }) => {
+        if (!(relatedTarget instanceof Node && this.contains(relatedTarget))) this.#calls(undefined);
+      },
+      { signal },
+    );
     // A press on a hit must not take the focus from the box before the click arrives.
     this.#list.addEventListener('pointerdown', (event) => event.preventDefault(), { signal });
     this.#list.addEventListener(
@@ -54,6 +72,7 @@ export class SearchElement extends HTMLElement {
   disconnectedCallback() {
     this.#stop.abort();
     this.#list.remove();
+    this.#calls(undefined);
   }
 
   async #look(input: HTMLInputElement) {
@@ -62,11 +81,25 @@ export class SearchElement extends HTMLElement {
     // Offline before the first search: the form still works, so nothing is said.
     const found =
       (await unlessOffline(loadPages().then((pages) => pages.findPages(words, SHOWN, true)))) ?? [];
+    const heard = await unlessOffline(loadHearing().then((hearing) => hearing.hearWords(words)));
+    const first = heard?.call && (await unlessOffline(late(() => import('./first-call.ts'))));
     if (asked !== this.#asked) return;
-    this.#found = found;
+    this.#calls(heard?.call && first?.firstCall(heard.call));
+    this.#found = this.#call ? [] : found;
     this.#at = -1;
-    this.#list.replaceChildren(...found.map((one, index) => this.#option(one, index)));
-    this.#show(input, found.length > 0);
+    this.#list.replaceChildren(...this.#found.map((one, index) => this.#option(one, index)));
+    this.#show(input, this.#found.length > 0);
+  }
+
+  /** In place of the list, so that nothing stands before the number; it is told again only where it changes. */
+  #calls(call: HTMLElement | undefined) {
+    if (call && this.#call?.textContent === call.textContent) return;
+    this.#call?.remove();
+    this.#call = call;
+    if (!call) return;
+    // A press on the number must not take the focus from the box before the click arrives.
+    call.addEventListener('pointerdown', (event) => event.preventDefault());
+    this.append(call);
   }
 
   #option({ title }: FoundPage, index: number): HTMLLIElement {
@@ -87,17 +120,28 @@ export class SearchElement extends HTMLElement {
     this.#show(input, false);
   }
 
-  /** A whole story goes to the page that listens, where there is one to go to. */
+  /** A story goes to the page that listens, by what is heard in it; all else, and without the ear, is searched for. */
   #listen(event: SubmitEvent, words: string) {
     const { tell } = this.dataset;
-    if (!tell || words.split(/\s+/).length < STORY) return;
+    const form = event.target;
+    if (!tell || !words || !(form instanceof HTMLFormElement)) return;
     event.preventDefault();
-    location.assign(`${tell}#${new URLSearchParams({ say: words })}`);
+    void this.#isStory(words).then((isStory) =>
+      isStory ? location.assign(`${tell}#${new URLSearchParams({ say: words })}`) : form.submit(),
+    );
+  }
+
+  async #isStory(words: string): Promise<boolean> {
+    if (words.split(/\s+/).length >= STORY) return true;
+    const tooLate = new Promise<undefined>((resolve) => setTimeout(resolve, PATIENCE));
+    const heard = unlessOffline(loadHearing().then((hearing) => hearing.hearWords(words)));
+    return (await Promise.race([heard, tooLate]))?.isStory ?? false;
   }
 
   #key(event: KeyboardEvent, input: HTMLInputElement) {
-    if (event.key === 'Escape' && !this.#list.hidden) {
+    if (event.key === 'Escape' && (this.#call || !this.#list.hidden)) {
       event.preventDefault();
+      this.#calls(undefined);
       this.#close(input);
     } else if ((event.key === 'ArrowDown' || event.key === 'ArrowUp') && !this.#list.hidden) {
       event.preventDefault();

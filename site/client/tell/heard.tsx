@@ -1,13 +1,15 @@
 import { isKeyOf } from '#engine/entry-of.ts';
 import type { Heard as HeardText, Mind } from '#engine/hear.ts';
+import type { NamedFlaw } from '#engine/named-flaws.ts';
 import { choices } from '../../shared/choices.ts';
-import { dangerName } from './state.ts';
+import { dangerName, flawName } from './state.ts';
 import { factWords, isTaken } from './words.ts';
 
 type Strip = { readonly name: string; readonly says: string; readonly rests: string };
 
 type Props = {
   readonly heard: HeardText;
+  readonly named: readonly NamedFlaw[];
   readonly told: Readonly<Record<string, string>>;
   readonly mind: Mind;
   readonly takeOff: (name: string) => void;
@@ -19,7 +21,7 @@ const askOf = (mind: Mind, question: string): string | undefined =>
   mind.questions[mind.matrix.questions.indexOf(question)]?.ask;
 
 /** What was understood, a strip each; a tap takes off what is not so. What she told by a tap wins over what was heard. */
-export const Heard = ({ heard, told, mind, takeOff }: Props) => {
+export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
   const quoted = (spans: readonly { readonly from: number; readonly to: number }[]) =>
     [...new Set(spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`))].join(', ');
   const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
@@ -43,7 +45,10 @@ export const Heard = ({ heard, told, mind, takeOff }: Props) => {
     const title = mind.dangers.find(({ id }) => id === rule)?.title;
     return title ? [{ name: dangerName(rule), says: title, rests: quoted(rests) }] : [];
   });
-  const strips = [...tapped, ...facts, ...among, ...dangers];
+  const flaws = named.map(
+    ({ defect, name, span }): Strip => ({ name: flawName(defect), says: name, rests: quoted([span]) }),
+  );
+  const strips = [...flaws, ...tapped, ...facts, ...among, ...dangers];
   if (!strips.length) return null;
   return (
     <section class="heard">

@@ -1,26 +1,35 @@
 import type { Considered } from '#engine/hear.ts';
+import type { NamedFlaw } from '#engine/named-flaws.ts';
 import { boardUrl, howDryUrl } from '../../shared/urls.ts';
 import { chanceSaid } from './words.ts';
 
 const SHOWN = 3;
 /** Less likely than this it is not shown beside others. */
 const LEAST = 0.02;
+/** Less likely than this a flaw that her words name is told as named, not as likely. */
+const MAY_BE = 0.25;
 
-/** The likeliest flaws with their boards, to compare with the piece. */
+/** The likeliest flaws with their boards, to compare with the piece. None that the words name is left out. */
 export const LikelyFlaws = ({
   considered: { likely },
+  named,
   boarded,
 }: {
   readonly considered: Considered;
+  readonly named: readonly NamedFlaw[];
   readonly boarded: readonly string[];
-}) => (
-  <section class="likely">
-    <h2>What it looks like to me</h2>
-    <ul>
-      {likely
-        .slice(0, SHOWN)
-        .filter(({ chance }, at) => at === 0 || chance >= LEAST)
-        .map(({ defect, name, chance }) => (
+}) => {
+  const isNamed = (id: string) => named.some(({ defect }) => defect === id);
+  const others = likely.filter(
+    ({ defect, chance }, at) => !isNamed(defect) && (at === 0 || chance >= (named.length ? MAY_BE : LEAST)),
+  );
+  const free = Math.max(0, SHOWN - named.length);
+  const shown = likely.filter((flaw) => isNamed(flaw.defect) || others.slice(0, free).includes(flaw));
+  return (
+    <section class="likely">
+      <h2>What it looks like to me</h2>
+      <ul>
+        {shown.map(({ defect, name, chance }) => (
           <li key={defect}>
             <a href={howDryUrl(defect)}>
               {boarded.includes(defect) && (
@@ -36,9 +45,10 @@ export const LikelyFlaws = ({
               )}
               <span class="tape flag">{name}</span>
             </a>
-            <p class="small">{chanceSaid(chance)}</p>
+            <p class="small">{chance < MAY_BE && isNamed(defect) ? 'you named it' : chanceSaid(chance)}</p>
           </li>
         ))}
-    </ul>
-  </section>
-);
+      </ul>
+    </section>
+  );
+};

@@ -1,36 +1,87 @@
 import type { FindIndex } from '#engine/find.ts';
-import { type Considered, consider, flawWords, type Heard, hear, type Reply, reply } from '#engine/hear.ts';
+import {
+  type Considered,
+  consider,
+  flawWords,
+  type Heard,
+  hear,
+  type Reply,
+  reply,
+  type Span,
+} from '#engine/hear.ts';
+import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { defectUrl } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
-import { dangerName, type TellState } from './state.ts';
+import { dangerName, flawName, type TellState } from './state.ts';
+import { withNamed } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
-export type Understood = { readonly heard: Heard; readonly considered: Considered; readonly answer: Reply };
+export type Understood = {
+  readonly heard: Heard;
+  /** The flaws that the words name, those that she has taken off left out. */
+  readonly named: readonly NamedFlaw[];
+  readonly considered: Considered;
+  readonly answer: Reply;
+};
 
-const earOnce = fetchedOnce(EAR);
+export const loadEar = fetchedOnce(EAR);
 const indexOnce = fetchedOnce(FIND_INDEX);
 
 export const loadListening = async (): Promise<Listening> => {
-  const [ear, index] = await Promise.all([earOnce(), indexOnce()]);
+  const [ear, index] = await Promise.all([loadEar(), indexOnce()]);
   return { ear, index };
 };
 
 /** What was heard, less what she has taken off. */
-const kept = (heard: Heard, off: readonly string[]): Heard => ({
+const kept = (heard: Heard, off: readonly string[], dropped: readonly Span[]): Heard => ({
   ...heard,
   facts: heard.facts.filter(({ fact }) => !off.includes(fact)),
   among: heard.among.filter(({ fact }) => !off.includes(fact)),
-  signs: heard.signs.filter(({ question }) => !off.includes(question)),
+  signs: heard.signs.filter(
+    ({ question, rests }) =>
+      !off.includes(question) &&
+      !rests.every((one) => dropped.some(({ from, to }) => from <= one.from && one.to <= to)),
+  ),
   dangers: heard.dangers.filter(({ rule }) => !off.includes(dangerName(rule))),
 });
 
+/** The text with blanks where words are not to count. */
+const without = (text: string, spans: readonly Span[]): string =>
+  spans.reduce((left, { from, to }) => left.slice(0, from) + ' '.repeat(to - from) + left.slice(to), text);
+
 /** All that follows from the words and the taps. */
 export const understand = ({ ear, index }: Listening, { text, told, off }: TellState): Understood => {
-  const heard = kept(hear(ear.hearing, text), off);
-  const words = text.trim() ? flawWords(index, ear.mind, text) : undefined;
-  const considered = consider(ear.mind, { told, heard, words });
+  const { mind, hearing } = ear;
+  const all = hear(hearing, text);
+  const weigh = (heard: Heard, words: string): Considered =>
+    consider(mind, { told, heard, words: words.trim() ? flawWords(index, mind, words) : undefined });
+  const first = weigh(kept(all, off, []), text);
+  const flaws = namedFlaws(mind, index, all, first.likely);
+  const isOff = ({ defect }: NamedFlaw): boolean => off.includes(flawName(defect));
+  const named = flaws.filter((flaw) => !flaw.denied && !isOff(flaw));
+  // What is not there, said so or taken off, must not count as a word for itself.
+  const silent = flaws.filter((flaw) => flaw.denied || isOff(flaw));
+  const heard = kept(
+    all,
+    off,
+    flaws.filter(isOff).map(({ span }) => span),
+  );
+  const considered = silent.length
+    ? weigh(
+        heard,
+        without(
+          text,
+          silent.map(({ span }) => span),
+        ),
+      )
+    : first;
   const linkTo = (defect: string) => new URL(defectUrl(defect), location.origin).href;
-  return { heard, considered, answer: reply(considered, { linkTo }) };
+  return {
+    heard,
+    named,
+    considered,
+    answer: withNamed(reply(considered, { linkTo }), named, considered, linkTo),
+  };
 };

@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { namesNumber } from '../../shared/dialed.ts';
 import { Heard } from './heard.tsx';
 import { LikelyFlaws } from './likely.tsx';
 import { type Listening, understand } from './listen.ts';
@@ -8,11 +9,14 @@ import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { Verdict } from './verdict.tsx';
+import { tellsOfAnother } from './words.ts';
 
 /** Her words, what was understood, what to do now or the next question, the likeliest flaws, and a reply to send. */
 export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const [state, setState] = useState<TellState>(() => readState(location.hash));
   const [others, setOthers] = useState(() => isOfSomebodyElse(state));
+  const [changing, setChanging] = useState(false);
+  const [pasted, setPasted] = useState(false);
   const field = useRef<HTMLTextAreaElement>(null);
   const answers = useRef<HTMLDivElement>(null);
   const go = (next: TellState) => {
@@ -25,6 +29,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const empty = () => {
     if (field.current) field.current.value = '';
     setOthers(false);
+    setPasted(false);
     go(NOTHING_TOLD);
     field.current?.focus();
   };
@@ -37,21 +42,39 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     go({ ...state, told: rest, off: [...new Set([...state.off, name])] });
     answers.current?.focus();
   };
+  /** What has happened can not wait; the film can. */
+  const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
+  const reply = found && (
+    <ReplyToCopy answer={found.answer} open={pasted || others || tellsOfAnother(state.text)} />
+  );
+  const change = () => {
+    setChanging(true);
+    requestAnimationFrame(() => field.current?.focus());
+  };
   return (
     <>
+      {told && !changing && (
+        <p class="told-line">
+          {state.text && <q>{state.text}</q>}
+          <button type="button" onClick={change}>
+            Change
+          </button>
+        </p>
+      )}
       {others && (
         <p class="of-others">
-          Somebody else’s words and answers.{' '}
+          Somebody else’s words.{' '}
           <button type="button" onClick={empty}>
             Start your own
           </button>
         </p>
       )}
       <form
-        class="say"
+        class={told && !changing ? 'say is-told' : 'say'}
         onSubmit={(event) => {
           event.preventDefault();
           setOthers(false);
+          setChanging(false);
           go({ ...NOTHING_TOLD, text: field.current?.value.trim() ?? '' });
           answers.current?.focus();
         }}
@@ -66,9 +89,10 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
           maxLength={LONGEST}
           placeholder="e.g. second coat of satin poly over navy paint last night, cold garage, cloudy this morning"
           defaultValue={state.text}
+          onPaste={() => setPasted(true)}
         />
         <p class="acts">
-          <button type="submit">Listen</button>
+          <button type="submit">Tell me</button>
           {told && (
             <button type="button" class="quiet" onClick={empty}>
               Start anew
@@ -79,16 +103,36 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       <div ref={answers} tabIndex={-1} class="understood" aria-live="polite">
         {found && (
           <>
-            {state.text && <PageFor index={listening.index} text={state.text} />}
-            <Verdict considered={found.considered} whileWet={listening.ear.whileWet} />
-            <Heard heard={found.heard} told={state.told} mind={listening.ear.mind} takeOff={takeOff} />
-            <NextQuestion
+            {state.text && !calls && <PageFor index={listening.index} text={state.text} />}
+            <Verdict
               considered={found.considered}
-              pictured={listening.ear.pictured}
-              tellMore={tellMore}
+              named={found.named}
+              mind={listening.ear.mind}
+              whileWet={listening.ear.whileWet}
             />
-            <LikelyFlaws considered={found.considered} boarded={listening.ear.boarded} />
-            <ReplyToCopy answer={found.answer} />
+            {found.considered.now && reply}
+            {!calls && (
+              <NextQuestion
+                considered={found.considered}
+                pictured={listening.ear.pictured}
+                tellMore={tellMore}
+              />
+            )}
+            <Heard
+              heard={found.heard}
+              named={found.named}
+              told={state.told}
+              mind={listening.ear.mind}
+              takeOff={takeOff}
+            />
+            {!calls && (
+              <LikelyFlaws
+                considered={found.considered}
+                named={found.named}
+                boarded={listening.ear.boarded}
+              />
+            )}
+            {!found.considered.now && reply}
           </>
         )}
       </div>

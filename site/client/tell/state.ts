@@ -18,6 +18,9 @@ export const NOTHING_TOLD: TellState = { text: '', told: {}, off: [] };
 /** What a danger is called among facts and questions, whose ids may be the same as that of its rule. */
 export const dangerName = (rule: string): string => `rule-${rule}`;
 
+/** What a flaw that was named is called among them. */
+export const flawName = (defect: string): string => `flaw-${defect}`;
+
 export const readState = (hash: string): TellState => {
   const given = new URLSearchParams(hash.replace(/^#/, ''));
   const told = Object.fromEntries(

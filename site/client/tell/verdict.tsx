@@ -1,50 +1,118 @@
-import type { Considered } from '#engine/hear.ts';
+import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
+import { fitsAllWhileFresh, type NamedFlaw } from '#engine/named-flaws.ts';
+import { namesNumber } from '../../shared/dialed.ts';
+import { forbids, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, howDryUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
+import { Dialed } from '../shared/dialed.tsx';
 
 /** From here on what is said of one flaw may calm her. */
 const LIKELY = 0.5;
 
-type Props = { readonly considered: Considered; readonly whileWet: Readonly<Record<string, string>> };
+type Props = {
+  readonly considered: Considered;
+  readonly named: readonly NamedFlaw[];
+  readonly mind: Mind;
+  readonly whileWet: Readonly<Record<string, string>>;
+};
+
+/** What has happened already: the number first, then an order a line. The film can wait. */
+const Emergency = ({ rule }: { readonly rule: ToldRule }) => (
+  <section class="stop-rule call">
+    <h2 class="unseen">{rule.title}</h2>
+    <ul class="orders stop">
+      {sentencesOf(rule.say).map((says) => (
+        <li key={says} class={forbids(says) ? 'forbids' : ''}>
+          <Dialed text={says} />
+        </li>
+      ))}
+    </ul>
+    <p class="small">
+      {rule.defers} <a href={ruleUrl(rule.id)}>Why, and where from</a>
+    </p>
+  </section>
+);
+
+/** A stop or a caution that her words call for. */
+const Warning = ({ rule }: { readonly rule: ToldRule }) =>
+  rule.isStop ? (
+    <section class="stop-rule">
+      <h2 class="verdict stop">
+        <span>{rule.title}</span>
+      </h2>
+      <p>{rule.say}</p>
+      <p class="small">
+        {rule.defers} <a href={ruleUrl(rule.id)}>Why, and what to do</a>
+      </p>
+    </section>
+  ) : (
+    <section class="caution">
+      <h2 class="label">{rule.title}</h2>
+      <p>
+        {rule.say}{' '}
+        <a class="small" href={ruleUrl(rule.id)}>
+          Why, and where from
+        </a>
+      </p>
+    </section>
+  );
+
+/** The flaws that she names beside the one that the verdict speaks of, with the way to each. */
+const AlsoNamed = ({ named }: { readonly named: readonly NamedFlaw[] }) => (
+  <p>
+    You also name{' '}
+    {named.map(({ defect, name }, at) => (
+      <span key={defect}>
+        {at > 0 && ', '}
+        <a href={howDryUrl(defect)}>{name}</a>
+      </span>
+    ))}
+    , with {named.length > 1 ? 'answers of their own' : 'an answer of its own'}.
+  </p>
+);
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, whileWet }: Props) => {
+export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
   const { warnings, now, stage, likely } = considered;
+  const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
   const [first] = likely;
-  const firm = now && (now.sure || fresh);
+  const firm = now && (now.sure || fresh) && !call.length;
+  const together =
+    now !== undefined &&
+    stage !== undefined &&
+    named.length > 1 &&
+    fitsAllWhileFresh(mind, stage, named, now.verdict);
+  const others = named.filter(({ defect }) => defect !== first?.defect);
+  const calming = together
+    ? named.map(({ defect }) => defect)
+    : first && first.chance >= LIKELY
+      ? [first.defect]
+      : [];
   return (
     <>
-      {warnings.map((rule) =>
-        rule.isStop ? (
-          <section key={rule.id} class="stop-rule">
-            <h2 class="verdict stop">
-              <span>{rule.title}</span>
-            </h2>
-            <p>{rule.say}</p>
-            <p class="small">
-              {rule.defers} <a href={ruleUrl(rule.id)}>Why, and what to do</a>
-            </p>
-          </section>
-        ) : (
-          <section key={rule.id} class="caution">
-            <h2 class="label">{rule.title}</h2>
-            <p>
-              {rule.say}{' '}
-              <a class="small" href={ruleUrl(rule.id)}>
-                Why, and where from
-              </a>
-            </p>
-          </section>
-        ),
-      )}
+      {call.map((rule) => (
+        <Emergency key={rule.id} rule={rule} />
+      ))}
+      {warnings
+        .filter((rule) => !call.includes(rule))
+        .map((rule) => (
+          <Warning key={rule.id} rule={rule} />
+        ))}
       {firm && (
         <section>
           <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>
             <span>{now.verdict}</span>
           </h2>
-          {fresh && first && first.chance >= LIKELY && <p class="calm">{whileWet[first.defect]}</p>}
+          {together && <p class="of">The same for {named.length > 2 ? 'all' : 'both'} that you name.</p>}
+          {fresh &&
+            calming.map((defect, at) => (
+              <p key={defect} class={at ? 'why' : 'calm'}>
+                {whileWet[defect]}
+              </p>
+            ))}
           <p class="why">{now.say}</p>
           <p class="not">{now.not}</p>
+          {!together && others.length > 0 && <AlsoNamed named={others} />}
           {fresh && (
             <a class="tape strip" href={CLOCK}>
               <b>Until when? Start the coat clock</b> <span>It tells the time by your can and weather.</span>

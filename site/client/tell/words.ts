@@ -1,21 +1,31 @@
 import { entryOf, isKeyOf } from '#engine/entry-of.ts';
-import { type HeardFact, SURE } from '#engine/hear.ts';
+import { type Considered, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
+import type { NamedFlaw } from '#engine/named-flaws.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
 /** The facts that are told by a choice, as the forms word them. */
 type Lists = Partial<Record<keyof Choices, { readonly values: Readonly<Record<string, string>> }>>;
 
-/** In the unit that the longer of the two is told in: minutes, hours or days. */
-const span = ([from, to]: readonly [number, number]): string => {
-  const [unit, size] =
-    to < 1 ? (['min', 1 / 60] as const) : to < 48 ? (['h', 1] as const) : (['days', 24] as const);
-  const one = (value: number) =>
-    unit === 'min'
-      ? String(Math.max(5, Math.round(value / size / 5) * 5))
-      : String(Math.round((value / size) * 10) / 10);
-  return one(from) === one(to) ? `${one(from)} ${unit}` : `${one(from)} to ${one(to)} ${unit}`;
+/** From this on, times longest by shortest, both ends of a range are told; a nearer guess is told as one time. */
+const WIDE = 2;
+
+/** So long ago, as people say it: nobody means 1.6 to 2.6 hours. */
+const ago = (from: number, to: number, hours: number): string => {
+  const [unit, size, step] =
+    hours < 1
+      ? (['minute', 1 / 60, 5] as const)
+      : hours < 36
+        ? (['hour', 1, 1] as const)
+        : (['day', 24, 1] as const);
+  const inUnit = (time: number) => Math.max(step, Math.round(time / size / step) * step);
+  const counted = (count: number) => `${count} ${unit}${count === 1 ? '' : 's'}`;
+  const [least, most] = [inUnit(from), inUnit(to)];
+  if (from > 0 && to / from > WIDE && least !== most) return `${least} to ${counted(most)}`;
+  return `about ${counted(inUnit(hours))}`;
 };
+
+const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
 
 /** A fact in the words of the forms; nothing for what has no words there. */
 export const factWords = (
@@ -35,7 +45,7 @@ export const factWords = (
     case 'coat-number':
       return `Coat ${value}`;
     case 'hours-since-coat':
-      return `Laid ${span([from, to])} ago`;
+      return `Laid ${ago(from, to, Number(value))} ago`;
     case 'air-celsius':
       return `About ${Math.round(Number(value) * 1.8 + 32)} °F (${Math.round(Number(value))} °C)`;
     case 'relative-humidity':
@@ -51,3 +61,27 @@ export const isTaken = ({ sure }: HeardFact): boolean => sure >= SURE;
 /** How likely, in words: a percentage would promise more than words of a post can carry. */
 export const chanceSaid = (chance: number): string =>
   chance >= 0.9 ? 'almost surely' : chance >= 0.6 ? 'most likely' : chance >= 0.25 ? 'may be' : 'less likely';
+
+const SHORT_REPLY = 500;
+
+/** A reply that leaves no flaw out that the post names; the short one, as far as it has room. */
+export const withNamed = (
+  { short, long }: Reply,
+  named: readonly NamedFlaw[],
+  { likely: [first] }: Considered,
+  linkTo: (defect: string) => string,
+): Reply => {
+  const others = named.filter(({ defect }) => defect !== first?.defect);
+  const told = others.filter(({ defect }) => !long.includes(linkTo(defect)));
+  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect)}`);
+  const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
+  return {
+    short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
+    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect)}`)].join('\n\n'),
+  };
+};
+
+/** Words that tell of somebody else's piece: an answer to send is what is wanted. */
+const OF_ANOTHER =
+  /\b(?:she|he|they) (?:has|had|put|used|says?|said|wrote|asks?|asked|did|applied|painted|coated|brushed|sprayed)\b|\bmy (?:follower|reader|client|customer|student|friend|neighbor|sister|brother|mom|mother|dad|father|daughter|aunt)\b/i;
+export const tellsOfAnother = (text: string): boolean => OF_ANOTHER.test(text);

@@ -17,6 +17,11 @@ describe('a danger that is named', () => {
     ['washed the oily rags and put them in the dryer', ['oily-rags']],
     ['left the dust of the fresh oil in the shop vac overnight', ['oily-rags']],
     ['rags are smoking in the trash can right now, tung oil', ['emergency', 'oily-rags']],
+    ['the rags in the bin are smoking what do I do now', ['emergency', 'oily-rags']],
+    ['the rags I threw in the trash yesterday are now smoking', ['emergency', 'oily-rags']],
+    ['burning smell from the rag bin', ['emergency']],
+    ['smoke from the trash in the garage', ['emergency']],
+    ['the pile of rags started smoldering', ['emergency']],
     ['my son licked the wet varnish', ['emergency']],
     ['got lye stripper in my eye', ['emergency', 'caustic']],
     ['I feel dizzy after brushing lacquer in the closet', ['emergency', 'vapor-and-flame']],
@@ -53,6 +58,7 @@ describe('a danger that is named', () => {
     'dried the water based poly with a fan',
     'wiped it with a cloth and warm water',
     'brown runs on a piece from a home of smokers',
+    'burnt smell in the old finish of a table',
   ])('is not heard where there is none: %s', (text) => {
     expect(warned(text)).toEqual([]);
   });

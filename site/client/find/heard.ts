@@ -1,0 +1,40 @@
+import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
+import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
+import { EAR } from '../../shared/data-files.ts';
+import { namesNumber } from '../../shared/dialed.ts';
+import { fetchedOnce } from '../shared/fetch-json.ts';
+import { loadIndex } from './pages.ts';
+
+/** What tells more than what is seen: how dry it is, or when it was laid. */
+const TELLING = ['stage', 'overdue', 'hours-since-coat'];
+/** One word such as "sticky" is looked up; a fact among more of them is a story. */
+const WORDS = 3;
+
+/** What the ear makes of the words in a search box. */
+export type HeardWords = {
+  /** What has happened and can not wait, with the number to call. */
+  readonly call: ToldRule | undefined;
+  /** The words are answered better by listening than by a list of pages. */
+  readonly isStory: boolean;
+  /** The flaws that they name. */
+  readonly named: readonly NamedFlaw[];
+  /** The likeliest flaws, by all that is told. */
+  readonly likely: readonly LikelyFlaw[];
+};
+
+/** What the ear needs. Throws a `NetworkFault`; then it is tried again at the next call. */
+export const loadEar = fetchedOnce(EAR);
+
+/** Listens to a few words as the page that listens does. */
+export const hearWords = async (words: string): Promise<HeardWords> => {
+  const [{ hearing, mind }, index] = await Promise.all([loadEar(), loadIndex()]);
+  const heard = hear(hearing, words);
+  const called = mind.dangers.filter(({ id }) => heard.dangers.some(({ rule }) => rule === id));
+  const call = called.find(({ say }) => namesNumber(say));
+  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, words) });
+  const named = namedFlaws(mind, index, heard, likely).filter(({ denied }) => !denied);
+  const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
+  const isStory =
+    call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
+  return { call, isStory, named, likely };
+};
