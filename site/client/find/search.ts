@@ -1,3 +1,4 @@
+import { TELL } from '../../shared/urls.ts';
 import { element } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import type { FoundPage } from './pages.ts';
@@ -122,12 +123,11 @@ export class SearchElement extends HTMLElement {
 
   /** A story goes to the page that listens, by what is heard in it; all else, and without the ear, is searched for. */
   #listen(event: SubmitEvent, words: string) {
-    const { tell } = this.dataset;
     const form = event.target;
-    if (!tell || !words || !(form instanceof HTMLFormElement)) return;
+    if (!words || !(form instanceof HTMLFormElement)) return;
     event.preventDefault();
     void this.#isStory(words).then((isStory) =>
-      isStory ? location.assign(`${tell}#${new URLSearchParams({ say: words })}`) : form.submit(),
+      isStory ? location.assign(`${TELL}#${new URLSearchParams({ say: words })}`) : form.submit(),
     );
   }
 
