@@ -32,6 +32,14 @@ const Fields = z.strictObject({
     .string()
     .min(20)
     .describe('The caution, calm and short. Its first sentence must do alone: a short reply has no more.'),
+  lead: z
+    .string()
+    .min(20)
+    .max(100)
+    .optional()
+    .describe(
+      'The caution in one line, which stands at a step with the rest folded below it; its first sentence where left out.',
+    ),
   why: z.string().min(20).describe('Why it matters, in one sentence.'),
   when: Condition.optional().describe('The facts that call for it.'),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),

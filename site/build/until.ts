@@ -19,10 +19,12 @@ export const untilTouch = (families: readonly Family[]): string => {
   const { soon, late, days } = touchBounds(knowledge.products, all);
   if (soon.length === all.length)
     return 'In a warm room mostly within the hour, else by tomorrow morning; longer where it is cold or damp.';
+  const others = soon.length + late.length < all.length;
   return [
-    late.length < all.length && 'In a warm room by tomorrow morning.',
+    // What most have comes first.
     soon.length > 0 && `${named(soon)}: mostly within the hour.`,
     late.length > 0 && `${named(late)}: in up to ${days === 1 ? 'a day' : `${days} days`}.`,
+    others && `${soon.length + late.length ? 'All others: in' : 'In'} a warm room by tomorrow morning.`,
     'Longer where it is cold or damp.',
   ]
     .filter(Boolean)

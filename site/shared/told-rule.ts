@@ -8,19 +8,36 @@ const LABEL_WINS =
 export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
   defers.replace(LABEL_WINS, '').trim();
 
-/** What of a rule stands in words on a page. */
-export const RULE_WORDS = ['title', 'say', 'why', 'defers'] as const;
-
 /** Before steps that lie behind a stop; what follows it says when, or for whom. */
 export const OPEN_THE_STEPS = 'Closed until it is settled. Open the steps:';
+
+/** The same on paper, where nothing can be closed. */
+export const ONLY_ONCE_SETTLED = 'Behind the stop: only once the first box is ticked.';
 
 /** Leads from a caution to the page of its rule. */
 export const MORE_OF_A_RULE = 'Why, and where from';
 
 /** What a page shows of a rule. */
-export type ToldRule = Pick<RuleEntry, 'kind' | 'level' | (typeof RULE_WORDS)[number]> & {
+export type ToldRule = Pick<
+  RuleEntry,
+  'kind' | 'level' | 'title' | 'lead' | 'say' | 'why' | 'open' | 'defers'
+> & {
   readonly id: string;
 };
 
 /** The title of a rule as the beginning of its line: a question keeps its mark. */
 export const titleLine = (title: string): string => (/[.?!]$/.test(title) ? title : `${title}.`);
+
+const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+
+/** What of a rule stands in words on a page; `lead` is the one line that stands for all of it where it is folded. */
+export const toldWords = (rule: ToldRule) => ({
+  title: rule.title,
+  titled: titleLine(rule.title),
+  lead: rule.lead ?? firstSentence(rule.say),
+  say: rule.say,
+  why: rule.why,
+  open: rule.open ?? '',
+  defers: ownWord(rule),
+});
+export type RuleWords = Readonly<ReturnType<typeof toldWords>>;

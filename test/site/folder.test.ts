@@ -31,7 +31,7 @@ it('works there without a network, and leaves the rest of the host alone', async
   try {
     await page.goto(FOLDER);
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-    await page.getByText('Everything is on this phone.').waitFor({ timeout: 60_000 });
+    await page.getByText('Everything is on this device.').waitFor({ timeout: 60_000 });
     expect(
       await page.evaluate(() => navigator.serviceWorker.getRegistration().then((found) => found?.scope)),
     ).toBe(host.base + FOLDER);

@@ -88,9 +88,16 @@ itAtLength('names the verdict first, then the reason, then what not to do', asyn
   await close();
 });
 
-itAtLength('prints a repair on one sheet', async () => {
+itAtLength('prints a repair on one sheet once its stop is settled', async () => {
   const { page, close } = await openPage();
+  const facts = { age: { value: 'none', how: 'told' } };
+  await page.addInitScript(
+    (kept) => localStorage.setItem('halfdry.case', kept),
+    JSON.stringify({ version: 1, facts }),
+  );
   await page.goto('/remedies/shave-the-run/');
+  await page.locator('html:not([data-fit])').waitFor();
+  await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor({ state: 'hidden' });
   const sheet = (
     await page.pdf({ format: 'A4', margin: { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' } })
   ).toString('latin1');

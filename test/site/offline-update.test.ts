@@ -43,7 +43,7 @@ const visit = async (folder: string, path = '/') => {
   kept.push(opened.close);
   await opened.page.goto(path);
   await opened.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await opened.page.getByText('Everything is on this phone.').waitFor({ timeout: 60_000 });
+  await opened.page.getByText('Everything is on this device.').waitFor({ timeout: 60_000 });
   return { host, ...opened };
 };
 

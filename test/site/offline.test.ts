@@ -29,7 +29,7 @@ beforeAll(async () => {
   await page.goto('/');
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   const words = performance.now() - began;
-  await page.getByText('Everything is on this phone.').waitFor({ timeout: 60_000 });
+  await page.getByText('Everything is on this device.').waitFor({ timeout: 60_000 });
   const all = performance.now() - began;
   const packs = readdirSync(join(copy.dist, 'offline'));
   const bytes = packs.reduce((sum, name) => sum + statSync(join(copy.dist, 'offline', name)).size, 0);
@@ -111,7 +111,7 @@ it('leads on from a question of a flaw that has moved', async () => {
 it('says that all is kept, and breaks no rule of its own policy', async () => {
   const { page, errors } = opened;
   await page.goto('/about/');
-  await page.getByText('Everything is on this phone.').waitFor();
+  await page.getByText('Everything is on this device.').waitFor();
   // A page that is not there is meant to answer 404.
   expect(errors.filter((text) => !/404/.test(text))).toEqual([]);
 });

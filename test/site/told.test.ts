@@ -81,7 +81,8 @@ it('takes the stop for old paint away when she says that there is none, and reme
   await page.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
   expect((await headingsSeen(page)).counts).toEqual([1]);
-  expect(await page.locator(`[data-part=front] ${LEAD}`).isVisible()).toBe(false);
+  expect(await page.locator('.stops').isVisible()).toBe(false);
+  await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('verdict');
   await page.reload();
   await page.locator('html:not([data-fit])').waitFor();
   expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
@@ -166,7 +167,7 @@ it('says every answer with the same words in all forms', () => {
   ]);
 });
 
-it('prints every caution that fires, by itself or before its step, once', () => {
+it('prints every stop and caution that fires, at the head, by itself or before its step, once', () => {
   const html = new Map(
     builtPages().map((page) => [page.address, page.html.replace(/<template.*?<\/template>/gs, '')]),
   );
@@ -175,35 +176,73 @@ it('prints every caution that fires, by itself or before its step, once', () => 
     for (const { address, walked } of nodesOf(known, defect)) {
       if (walked.kind !== 'outcome') continue;
       const page = html.get(`/defects/${defect}/${address.join('/')}/`);
-      for (const { id } of walked.fired.cautions)
+      for (const { id } of [...walked.fired.stops, ...walked.fired.cautions])
         expect(page?.match(new RegExp(`data-rule="?${id}\\b(?!-)`, 'g')), `${address}: ${id}`).toHaveLength(
           1,
         );
     }
 });
 
+const SANDED = '.behind [data-kind=sand]';
+
 it.each(someOf(1, [true, false]))(
-  'closes what sands behind the stop for old paint, on screen and on paper, until it is settled; script %s',
+  'closes what sands behind the stop for old paint until it is settled, and prints it after the stop; script %s',
   async (javaScriptEnabled) => {
     const { page, close } = await openPage({ javaScriptEnabled });
     await page.goto('/remedies/sand-and-recoat/');
-    const sanding = page.locator('.behind [data-kind=sand]');
-    await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor();
-    const seen = async () => {
-      const each: boolean[] = [];
-      for (const media of ['screen', 'print'] as const) {
-        await page.emulateMedia({ media });
-        for (const step of await sanding.all()) each.push(await step.isVisible());
-      }
-      return new Set(each);
-    };
+    const sanding = page.locator(SANDED);
+    const stop = page.locator(`.behind ${LEAD}`).first();
+    await stop.waitFor();
+    const seen = async () =>
+      new Set(await Promise.all((await sanding.all()).map((step) => step.isVisible())));
     expect(await seen()).toEqual(new Set([false]));
+    await page.emulateMedia({ media: 'print' });
+    expect(await seen()).toEqual(new Set([true]));
+    const boxes = [await stop.boundingBox(), await sanding.first().boundingBox()];
+    expect((boxes[0]?.y ?? 0) + (boxes[0]?.height ?? 0)).toBeLessThan(boxes[1]?.y ?? 0);
+    expect(await page.locator('.behind').first().innerText()).toMatch(
+      /stop here.*Behind the stop: only once/is,
+    );
     await page.emulateMedia({ media: 'screen' });
     await page.locator('.behind > details:not([open]) > summary').first().click();
     expect(await seen()).toEqual(new Set([true]));
     await close();
   },
 );
+
+it('opens the steps of a walk when she says that its stop is settled', async () => {
+  const one = await opened();
+  await one.page.goto(SANDING);
+  await one.page.locator('.stops button').first().waitFor();
+  expect(await one.page.locator(SANDED).first().isVisible()).toBe(false);
+  await one.page.getByRole('link', { name: 'That is settled: go on' }).tap();
+  await one.page.locator(SANDED).first().waitFor();
+  expectQuiet(one);
+  await one.close();
+});
+
+it('folds each caution of a step to a line, asks above the steps what it hangs on, and prints all of it', async () => {
+  const one = await opened({ age: { value: 'none', how: 'told' } });
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  await page.locator('html:not([data-fit])').waitFor();
+  const dust = page.locator('[data-step] [data-rule=sanding-dust]');
+  const whole = dust.locator('p');
+  expect(await whole.isVisible()).toBe(false);
+  expect((await dust.boundingBox())?.height).toBeLessThan(100);
+  const asked = page.locator('[data-facts] select');
+  expect(await asked.count()).toBeGreaterThan(1);
+  expect((await asked.last().boundingBox())?.y).toBeLessThan(
+    (await page.locator('[data-step]:visible').first().boundingBox())?.y ?? 0,
+  );
+  await dust.locator('summary').tap();
+  expect(await whole.innerText()).toMatch(/never for paint that may hold lead/);
+  await dust.locator('summary').tap();
+  await page.emulateMedia({ media: 'print' });
+  expect(await dust.innerText()).toMatch(/never for paint that may hold lead/);
+  expectQuiet(one);
+  await one.close();
+});
 
 it('puts the stop for a crib before everything, with one heading', async () => {
   const one = await opened({ piece: { value: 'crib', how: 'told' } });
@@ -221,7 +260,7 @@ itAtLength('puts the stop for a crib before the steps of a repair that no walk h
   await one.page.locator('section [data-rule=not-a-crib]').waitFor();
   await one.page.locator('html:not([data-fit])').waitFor();
   expect(await one.page.locator('section > [data-rule=not-a-crib]').isVisible()).toBe(true);
-  expect(await one.page.locator('section > p[data-rule]').first().isVisible()).toBe(true);
+  expect(await one.page.locator('section > details[data-rule]').first().isVisible()).toBe(true);
   expect(await one.page.locator('[data-step]:visible').count()).toBe(0);
   expectQuiet(one);
   await one.close();

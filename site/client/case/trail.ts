@@ -15,7 +15,7 @@ export class TrailElement extends HTMLElement {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
     if (this.#ofSomebodyElse()) {
-      this.querySelector('h2')?.replaceChildren('Somebody else’s answers');
+      this.querySelector('h2')?.replaceChildren('The answers in this link');
       this.#offer('Start your own', () => location.assign(this.#beginning));
       return;
     }

@@ -44,7 +44,7 @@ export class OfflineElement extends HTMLElement {
     serviceWorker.startMessages();
     const registration = await serviceWorker.register(trusted(), { scope: BASE, updateViaCache: 'none' });
     if (!registration) return;
-    this.#say(registration.active ? '' : 'Saving everything to this phone…');
+    this.#say(registration.active ? '' : 'Saving everything to this device…');
     this.#watch(registration);
     registration.addEventListener('updatefound', () => this.#watch(registration), { signal });
     const { active } = await serviceWorker.ready;
@@ -69,15 +69,15 @@ export class OfflineElement extends HTMLElement {
   }
 
   #failed() {
-    this.#say('Not saved on this phone yet: this page needs a network.');
+    this.#say('Not saved on this device yet: this page needs a network.');
   }
 
   #progress(data: unknown) {
     const saved: unknown = typeof data === 'object' && data && 'saved' in data ? data.saved : undefined;
-    if (saved === 1) this.#say('Everything is on this phone.');
+    if (saved === 1) this.#say('Everything is on this device.');
     else if (typeof saved === 'number')
-      this.#say(`All words are on this phone. Saving the pictures: ${Math.floor(saved * 100)} %`);
-    else if (saved === 'failed') this.#say('All words are on this phone; some pictures are still missing.');
+      this.#say(`All words are on this device. Saving the pictures: ${Math.floor(saved * 100)}\u00a0%`);
+    else if (saved === 'failed') this.#say('All words are on this device; some pictures are still missing.');
   }
 
   #offer(waiting: ServiceWorker) {

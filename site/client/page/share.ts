@@ -12,10 +12,11 @@ const message = () => {
 
 const canShare = (): boolean => typeof navigator.share === 'function';
 
-/** A button that hands the page to the phone's own sharing, or copies it where there is none. */
+/** A button that hands the page to the phone's own sharing, or copies it where there is none; one that prints, where paper is meant. */
 export class ShareElement extends HTMLElement {
   connectedCallback() {
     this.append(button(canShare() ? 'Share' : 'Copy the link', () => void this.#share(), 'quiet'));
+    if (this.dataset['print'] !== undefined) this.append(button('Print', () => print(), 'quiet'));
   }
 
   disconnectedCallback() {

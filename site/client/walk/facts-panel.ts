@@ -2,6 +2,7 @@ import { type Case, without } from '#engine/index.ts';
 import { isToldFact, TOLD, TOLD_FACTS, type ToldFact } from '../../shared/told.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
 import { keepCase, readCase } from '../case/store.ts';
+import { counted } from '../shared/counted.ts';
 import { button, element, statusLine } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 
@@ -38,14 +39,26 @@ const asList = (host: Element, fact: ToldFact): HTMLElement => {
 
 const MANY = 4;
 
+/** What lies behind no other stops than those at the head of the page opens when she says that they are settled. */
+const openSettled = ({ target }: Event): void => {
+  if (!(target instanceof Element) || !target.closest('[data-part=settled]')) return;
+  const told = [...document.querySelectorAll<HTMLElement>('[data-part=stops] [data-rule]:not([hidden])')];
+  const settled = new Set(told.map(({ dataset }) => dataset['rule']));
+  for (const behind of document.querySelectorAll<HTMLElement>('[data-stops]'))
+    if ((behind.dataset['stops'] ?? '').split(' ').every((id) => settled.has(id)))
+      behind.querySelector(':scope > details')?.setAttribute('open', '');
+};
+document.addEventListener('click', openSettled);
+
 /** Told once: what is known of the piece beside the answers. Without script nothing stands here. */
 class ToldElement extends HTMLElement {
   #stop = new AbortController();
 
   connectedCallback() {
     this.#stop = new AbortController();
-    const { fact } = this.dataset;
-    if (!fact) this.#askAll();
+    const { fact, facts } = this.dataset;
+    if (facts) this.#askSome(facts.split(' ').filter(isToldFact));
+    else if (!fact) this.#askAll();
     else if (isToldFact(fact)) this.#askOne(fact);
   }
 
@@ -63,11 +76,24 @@ class ToldElement extends HTMLElement {
     document.addEventListener(TOLD_EVENT, show, { signal: this.#stop.signal });
   }
 
+  /** Some facts, a list each, open. */
+  #askSome(facts: readonly ToldFact[]) {
+    const lists = new Map(facts.map((fact) => [fact, asList(this, fact)]));
+    this.replaceChildren(...lists.values());
+    const follow = () => {
+      for (const [fact, label] of lists) {
+        const list = label.querySelector('select');
+        if (list) list.value = given(readCase(), fact);
+      }
+    };
+    document.addEventListener(TOLD_EVENT, follow, { signal: this.#stop.signal });
+  }
+
   #askAll() {
     const summary = element('summary');
     const count = () => {
       const told = TOLD_FACTS.filter((one) => given(readCase(), one)).length;
-      summary.textContent = told ? `Your piece: ${told} details` : 'Add details of your piece';
+      summary.textContent = told ? `Your piece: ${counted(told, 'detail')}` : 'Add details of your piece';
     };
     count();
     const lists = TOLD_FACTS.map((one) => asList(this, one));

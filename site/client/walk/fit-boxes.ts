@@ -24,8 +24,12 @@ const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
   fitBoxes(
     boxesIn(step, '[data-rule]'),
     rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
-    (rule) => step.prepend(boxOf('care', rule)),
+    (rule) => partIn(step, 'cares')?.prepend(boxOf('care', rule)),
   );
+
+/** A stop that stands at the head of the page is not told again before the steps. */
+const toldAbove = ({ id }: AdviceRule): boolean =>
+  !!partIn(document, 'stops')?.querySelector(`[data-rule="${CSS.escape(id)}"]:not([hidden])`);
 
 /** Closes what lies behind stops, and opens it when none is left; what she opened herself stays open. */
 const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: readonly AdviceRule[]): void => {
@@ -33,7 +37,11 @@ const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: rea
   const details = behind.querySelector<HTMLDetailsElement>(':scope > details');
   const summary = details?.querySelector<HTMLElement>(':scope > summary');
   if (!front || !details || !summary) return;
-  fitBoxes(boxesIn(front, '[data-rule]'), stops, (rule) => front.prepend(boxOf('stop', rule)));
+  fitBoxes(
+    boxesIn(front, '[data-rule]'),
+    stops.filter((rule) => !toldAbove(rule)),
+    (rule) => front.prepend(boxOf('stop', rule)),
+  );
   const standing = [...whole, ...stops];
   const ids = standing.map(({ id }) => id).join(' ');
   if (behind.dataset['stops'] === ids) return;
@@ -63,6 +71,12 @@ const sameAs = (heading: HTMLElement, level: 'h1' | 'h2'): HTMLElement => {
   return same;
 };
 
+const toVerdict = (): void => {
+  const verdict = document.getElementById('verdict');
+  verdict?.setAttribute('tabindex', '-1');
+  verdict?.focus();
+};
+
 /** The stops of the page, of which only some may go. The page's heading is the first of them, or the verdict. */
 export const fitStops = (stops: readonly AdviceRule[], mayGo: (rule: string) => boolean): void => {
   let section = partIn(document, 'stops');
@@ -75,10 +89,13 @@ export const fitStops = (stops: readonly AdviceRule[], mayGo: (rule: string) => 
   for (const [id, box] of there) box.hidden = mayGo(id) && !stops.some((rule) => rule.id === id);
   for (const rule of stops)
     if (!there.has(rule.id)) section.querySelector('h1')?.after(boxOf('stop-first', rule));
+  const answered = section.contains(document.activeElement);
   section.hidden = !section.querySelector('[data-rule]:not([hidden])');
   const verdict = document.getElementById('verdict');
   const level = section.hidden ? 'h1' : 'h2';
   if (verdict && verdict.localName !== level) verdict.replaceWith(sameAs(verdict, level));
+  // Her answer took its own place away: what it led to is next.
+  if (answered && section.hidden) toVerdict();
 };
 
 /** The stops of a sheet that belong to the whole repair; beside them stand its notes, which are no boxes. */
@@ -111,7 +128,7 @@ export const fitProcedure = (
     if (step) fitStep(item, step.before);
   }
   fitBoxes(
-    boxesIn(procedure, ':scope > p[data-rule]'),
+    boxesIn(procedure, ':scope > details[data-rule]'),
     steps.flatMap((step) => step.before).filter(({ level }) => level === 'note'),
     (rule) => partIn(procedure, 'all-steps')?.after(boxOf('note', rule)),
   );

@@ -1,4 +1,4 @@
-import { RULE_WORDS, type ToldRule } from '../../shared/told-rule.ts';
+import { type ToldRule, toldWords } from '../../shared/told-rule.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 
 /** The markup of a rule as the page itself has it (RuleModels.astro). */
@@ -13,10 +13,11 @@ export const boxOf = (model: Model, rule?: ToldRule): HTMLElement => {
   box.dataset['rule'] = rule.id;
   for (const link of box.querySelectorAll<HTMLAnchorElement>('[data-rule-link]'))
     link.href = ruleUrl(rule.id);
+  const words = Object.entries(toldWords(rule));
   const texts = document.createTreeWalker(box, NodeFilter.SHOW_TEXT);
   for (let text = texts.nextNode(); text; text = texts.nextNode())
-    text.nodeValue = RULE_WORDS.reduce(
-      (words, name) => words.replace(`{${name}}`, () => rule[name]),
+    text.nodeValue = words.reduce(
+      (line, [name, says]) => line.replace(`{${name}}`, () => says),
       text.nodeValue ?? '',
     );
   return box;
