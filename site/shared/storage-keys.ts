@@ -25,6 +25,8 @@ export const LOCAL_KEYS = {
 export const SESSION_KEYS = {
   /** The form of the finishing schedule, as typed. */
   'schedule-form': 'halfdry.schedule',
+  /** Which faces the first page of the visit was set in; the others keep to it. */
+  face: 'halfdry.face',
 } as const;
 
 /** What second copies are made of, each kind in a cache of its own. */
