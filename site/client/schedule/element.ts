@@ -11,6 +11,7 @@ import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { linkOf, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
+import type { OtherCoat } from './shown.ts';
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
 const PRESETS = v.record(
@@ -158,7 +159,8 @@ export class ScheduleElement extends HTMLElement {
       const link = this.#link(job);
       const us = unitsIn(this.#draft) === 'us';
       const planFrom = (at: number) => this.#planFrom(at, job);
-      showPlan(this.#place, { job, data, us, linked, link, now, planFrom });
+      const planWith = (other: OtherCoat) => this.#planWith(other);
+      showPlan(this.#place, { job, data, us, linked, link, now, planFrom, planWith });
       if (linked) return;
       history.replaceState(history.state, '', link);
       this.#place.focus();
@@ -181,6 +183,13 @@ export class ScheduleElement extends HTMLElement {
     const start = rounded(at);
     const age = baseHours !== undefined && Math.round(baseHours + (start - before) / HOUR);
     this.#put({ start: localText(start), ...(age !== false && { 'base-age': String(age) }) });
+    void this.#plan(false);
+  }
+
+  /** Plans anew with another top coat; what the can of the first said is no longer told. */
+  #planWith({ product, tool }: OtherCoat): void {
+    const onCan = Object.keys(this.#draft).filter((name) => name.startsWith('can-'));
+    this.#put({ product, tool, ...Object.fromEntries(onCan.map((name) => [name, ''])) });
     void this.#plan(false);
   }
 }

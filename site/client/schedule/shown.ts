@@ -1,6 +1,9 @@
 import type { Job, Outcome, Planned } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 
+/** A top coat that a no speaks of in its place, as the form names it. */
+export type OtherCoat = { readonly product: string; readonly name: string; readonly tool: string };
+
 /** What a plan is asked with, and how it is shown. */
 export type PlanAsked = {
   readonly job: Job;
@@ -12,6 +15,8 @@ export type PlanAsked = {
   readonly now: number;
   /** Plans anew from a later start. */
   readonly planFrom: (at: number) => void;
+  /** Plans anew with another top coat, and the tool that lays it. */
+  readonly planWith: (other: OtherCoat) => void;
 };
 /** All that the view of a plan, or of a no, is made of. */
 export type PlanShown<O = Outcome> = PlanAsked & { readonly outcome: O };

@@ -13,6 +13,7 @@ import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
 import { TimeLine } from './line.tsx';
 import { CareList, DateList, NightList, PlanNumbers } from './numbers.tsx';
+import { otherCoat } from './other-coat.ts';
 import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
 import { StepList } from './steps.tsx';
 
@@ -42,12 +43,12 @@ const summaryOf = (asked: PlanAsked): string => {
 const PASSES = ['base', 'weather', 'drying'];
 
 const RefusalView = (shown: PlanShown<Refusal>) => {
-  const { outcome, now, planFrom } = shown;
+  const { outcome, now, planFrom, planWith } = shown;
+  const passes = outcome.why.every(({ code }) => PASSES.includes(code));
+  const other = passes ? undefined : otherCoat(shown, outcome);
   return (
     <>
-      <h2 class="verdict stop">
-        {outcome.why.every(({ code }) => PASSES.includes(code)) ? 'No, not now' : 'No'}
-      </h2>
+      <h2 class="verdict stop">{passes ? 'No, not now' : 'No'}</h2>
       <p class="of">{summaryOf(shown)}</p>
       {outcome.why.map(({ says, instead, earliest }) => (
         <>
@@ -65,10 +66,15 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
           )}
         </>
       ))}
+      {other && (
+        <button type="button" class="quiet" onClick={() => planWith(other)}>
+          Plan with {other.name.toLowerCase()}
+        </button>
+      )}
       {outcome.cautions.map((rule) => (
         <Caution key={rule.id} rule={rule} />
       ))}
-      <PlanNumbers {...shown} />
+      {passes && <PlanNumbers {...shown} />}
     </>
   );
 };
