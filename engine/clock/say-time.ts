@@ -130,11 +130,10 @@ export const untilOf = (from: number, to: number, now: number, style: TimeStyle)
     const today = dayOf(first) === dayOf(partsOf(now, style)) ? 'today ' : '';
     return { late: surely, early: `${today}${sayInstant(early, now, style)}` };
   }
-  const mark = first['dayPeriod'] === last['dayPeriod'] && !comesTwice(early, first, style);
-  return { late: surely, early: mark ? hands(first, style) : clockWords(early, first, style) };
+  return { late: surely, early: clockWords(early, first, style) };
 };
 
-/** For ‘hands off until …’: `11:45 PM, perhaps from 7:55`. */
+/** For ‘hands off until …’: `11:45 PM, perhaps from 7:55 PM`. */
 export const sayUntil = (from: number, to: number, now: number, style: TimeStyle): string => {
   const { late, early } = untilOf(from, to, now, style);
   return early ? `${late}, perhaps from ${early}` : late;

@@ -75,7 +75,7 @@ it('lets the label win', () => {
   const label = { minutes: { touch: { from: 40, to: 55 }, recoat: { from: 60, to: 60 } } };
   const reading = running({ label }, 12);
   expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe(
-    'Hands off until 10:55 AM, perhaps from 10:40',
+    'Hands off until 10:55 AM, perhaps from 10:40 AM',
   );
   expect(reading.moments.recoat).toEqual({ from: LAID + HOUR, to: LAID + HOUR, reasons: [] });
 });
@@ -107,7 +107,9 @@ it('is not moved by a change to or from daylight-saving time', () => {
     'Hands off until tomorrow 2:29 AM, perhaps from 1:30 AM MST',
   );
   // Denver, 8 March 2026: at 09:00Z it goes from 2:00 AM on to 3:00 AM.
-  expect(said(Date.parse('2026-03-08T08:30:00Z'), 60, 90)).toBe('Hands off until 4:00 AM, perhaps from 3:30');
+  expect(said(Date.parse('2026-03-08T08:30:00Z'), 60, 90)).toBe(
+    'Hands off until 4:00 AM, perhaps from 3:30 AM',
+  );
 });
 
 it('reckons nothing from a coat laid in the future', () => {

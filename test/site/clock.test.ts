@@ -40,9 +40,9 @@ it('lays a coat in one tap and says first until when hands stay off', async () =
 it('lives through a reload, a sleeping phone and midnight', async () => {
   const opened = await openAt('2026-11-25T06:30:00Z');
   await lay(opened, ['40', '60']);
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10');
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
   await opened.page.reload();
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10');
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
   await opened.page.clock.fastForward(45 * MINUTE);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
   await opened.page.clock.fastForward(20 * MINUTE);

@@ -115,7 +115,8 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <p class={`verdict ${said.doing}`}>
         <span data-part="verdict">
           {said.large}
-          {said.perhaps && <small>, {said.perhaps}</small>}
+          {said.perhaps && ', '}
+          {said.perhaps && <small>{said.perhaps}</small>}
         </span>
       </p>
       <p class="why" data-part="why">
