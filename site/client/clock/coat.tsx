@@ -115,7 +115,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <p class={`verdict ${said.doing}`}>
         <span data-part="verdict">
           {said.large}
-          {said.perhaps && ', '}
+          {said.perhaps && <span class="unseen">, </span>}
           {said.perhaps && <small>{said.perhaps}</small>}
         </span>
       </p>

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { separatedBy } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 import { PracticeBoard, TurnLight } from './board.tsx';
@@ -16,8 +16,8 @@ type Slide = {
   readonly says: readonly string[];
 };
 
-const BIG_WIDTH = 560;
-const BIG_HEIGHT = 420;
+const BIG_WIDTH = 720;
+const BIG_HEIGHT = 540;
 const ASKED = 'What is it?';
 
 const ofFlaw = ({ known }: Dealer, id: string): readonly Slide[] => {
@@ -92,12 +92,17 @@ const slidesOf = (dealer: Dealer, hash: string): readonly Slide[] => {
   });
 };
 
+/** Shows the boards alone on the whole screen, or gives it back. */
+const fill = (stage: HTMLElement | null): Promise<void> | undefined =>
+  document.fullscreenElement ? document.exitFullscreen() : stage?.requestFullscreen();
+
 /** Boards for a room: large, turned by keys, and told only when asked. */
 export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
   const [hash, setHash] = useState(location.hash);
   const [at, setAt] = useState(0);
   const [told, setTold] = useState(false);
   const [turn, setTurn] = useState(0);
+  const stage = useRef<HTMLDivElement>(null);
   const slides = useMemo(() => slidesOf(dealer, hash), [dealer, hash]);
   const slide = slides[Math.min(at, slides.length - 1)];
   useEffect(() => {
@@ -137,7 +142,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
   return (
     <>
       {slide && (
-        <div class="stage">
+        <div class={`stage${slide.boards.length === 1 && !(told && slide.hidden) ? ' one' : ''}`} ref={stage}>
           <h2>{slide.ask}</h2>
           <div class="big">
             {[...slide.boards, ...((told && slide.hidden) || [])].map(([name, recipe]) => (
@@ -169,6 +174,11 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             <span>
               {at + 1} of {slides.length}
             </span>
+            {document.fullscreenEnabled && (
+              <button type="button" class="quiet" onClick={() => void fill(stage.current)}>
+                <b>Full screen</b>
+              </button>
+            )}
           </p>
           <TurnLight turn={turn} onTurn={setTurn} />
           <p class="small">

@@ -6,6 +6,9 @@ import type { OtherCoat, PlanAsked } from './shown.ts';
 /** How its kind is called: the first word of its name. */
 const kindOf = (name: string): string => name.split(' ')[0]?.toLowerCase() ?? '';
 
+/** Of one kind the one that most know, with which the form begins. */
+const KNOWN_BEST = 'water-based-polyurethane';
+
 /**
  * The top coat to plan with where the one that was asked for will not do: of those that the no names in its place, the
  * first with which the same job comes to a plan, with the same tool or else a brush.
@@ -19,7 +22,11 @@ export const otherCoat = ({ job, data, us }: PlanAsked, { why }: Refusal): Other
   const { label: _, ...bare } = job;
   const named = data.products
     .filter(({ id, name }) => id !== job.product && said.includes(kindOf(name)))
-    .toSorted((a, b) => said.indexOf(kindOf(a.name)) - said.indexOf(kindOf(b.name)));
+    .toSorted(
+      (a, b) =>
+        said.indexOf(kindOf(a.name)) - said.indexOf(kindOf(b.name)) ||
+        Number(b.id === KNOWN_BEST) - Number(a.id === KNOWN_BEST),
+    );
   for (const product of named)
     for (const tool of new Set([job.applicator, 'brush' as const])) {
       const { kind } = schedule(
