@@ -110,7 +110,13 @@ describe('a no', () => {
     await page.getByLabel('Laid with').selectOption('cloth');
     await plan(page);
     expect(await verdict(page)).toBe('No');
-    expect(await page.locator('.plan').innerText()).toMatch(/rings[\s\S]*Instead:/);
+    const told = await page.locator('.plan').innerText();
+    expect(told).toMatch(/rings[\s\S]*Instead:/);
+    // What will not be laid is not bought.
+    expect(told).not.toMatch(/Buy|Coats/);
+    await page.getByRole('button', { name: 'Plan with water-based polyurethane' }).click();
+    await expect.poll(() => verdict(page)).toMatch(/coats, hand over/);
+    expect(await page.getByLabel('Laid with').inputValue()).toBe('brush');
     expectQuiet(opened);
     await opened.close();
   });

@@ -37,9 +37,9 @@ it('keeps every page within one flight', () => {
 it('asks for nothing before the first paint', () => {
   const blocking = builtPages().flatMap(({ address, html }) =>
     [
-      // What is for paper comes when it comes: no browser waits for it.
+      // What is for paper comes when it comes, and so does a face: no browser waits for either.
       ...(html.match(/<link[^>]*rel="?(stylesheet|preload|modulepreload)[^>]*>/g) ?? []).filter(
-        (link) => !/media="?print/.test(link),
+        (link) => !/media="?print|as="?font/.test(link),
       ),
       ...(html.match(/<script(?![^>]*type="(module|application\/(ld\+)?json)")[^>]*\bsrc\b[^>]*>/g) ?? []),
       ...[...html.matchAll(/<script>(.*?)<\/script>/gs)]
