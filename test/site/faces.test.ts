@@ -6,7 +6,7 @@ import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 withoutPictures();
 
 const FACES = /\.woff2$/;
-const faceOf = (page: Page) => page.evaluate(() => document.documentElement.dataset['face'] ?? 'own');
+const faceOf = (page: Page) => page.evaluate(() => document.documentElement.dataset['face'] || 'own');
 const keptOf = (page: Page) => page.evaluate(() => sessionStorage.getItem('halfdry.face'));
 /** All that moved by itself since the page began: web.dev, Cumulative Layout Shift; above 0.1 needs improvement. */
 const shifted = (page: Page) =>
