@@ -21,5 +21,11 @@ export default defineConfig({
   build: { format: 'directory', inlineStylesheets: 'always', concurrency: 4 },
   devToolbar: { enabled: false },
   integrations: [mdx(), choices(), liveContent(), csp()],
-  vite: { build: { rolldownOptions: { checks: { moduleLevelDirective: false } } } },
+  vite: {
+    build: { rolldownOptions: { checks: { moduleLevelDirective: false } } },
+    // Each page names its scripts: a name of the framework's making is as long as three lines of text.
+    environments: {
+      client: { build: { rolldownOptions: { output: { entryFileNames: '_astro/[hash].js' } } } },
+    },
+  },
 });

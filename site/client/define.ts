@@ -2,6 +2,7 @@ import { TrailElement } from './case/trail.ts';
 import { ClockElement } from './clock/watch.ts';
 import { SearchElement } from './find/search.ts';
 import { OfflineElement } from './page/offline.ts';
+import { keepOneFace } from './page/one-face.ts';
 import { ShareElement } from './page/share.ts';
 import { late, unlessOffline } from './shared/fetch-json.ts';
 import { QuestionElement } from './walk/question.ts';
@@ -16,6 +17,8 @@ customElements.define('hd-share', ShareElement);
 customElements.define('hd-offline', OfflineElement);
 customElements.define('hd-clock', ClockElement);
 customElements.define('hd-tree', TreeElement);
+
+void keepOneFace();
 
 /** Only some pages have these, so only they load them. */
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
