@@ -1,11 +1,9 @@
 import type { Paint, Wood } from '../model/board.ts';
-import { type Board, blankBoard, everywhere, type Grid, slowly } from './field.ts';
+import { type Board, blankBoard, everywhere, type Grid, type Rgb, slowly } from './field.ts';
 import { kept } from './kept.ts';
 import { noise, random, rough, start } from './noise.ts';
 import type { Knot } from './wood/grain.ts';
 import { drawWood } from './wood/wood.ts';
-
-export type Rgb = readonly [number, number, number];
 
 /** Reflectance of the paints, linear light. Chosen by eye for calm boards. */
 const PAINT: Readonly<Record<Paint, Rgb>> = {

@@ -1,5 +1,8 @@
 import { type Lay, STRAIGHT } from './light.ts';
 
+/** Red, green and blue, linear light, 0 to 1. */
+export type Rgb = readonly [number, number, number];
+
 /** How a patch of surface is cut into pixels. */
 export type Grid = {
   columns: number;

@@ -1,4 +1,4 @@
-import type { Rgb } from '../base.ts';
+import type { Rgb } from '../field.ts';
 
 /** Colors of foreign bodies, linear light. */
 export const BODY_COLOR: Readonly<

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { groundBelow, type Rgb } from '../base.ts';
-import { type Board, everywhere, raise, roughen, tint, uncover } from '../field.ts';
+import { groundBelow } from '../base.ts';
+import { type Board, everywhere, type Rgb, raise, roughen, tint, uncover } from '../field.ts';
 import { stray, turned } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';

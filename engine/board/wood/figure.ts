@@ -1,5 +1,5 @@
 import type { Wood } from '../../model/board.ts';
-import type { Rgb } from '../base.ts';
+import type { Rgb } from '../field.ts';
 
 export type Figure = {
   early: Rgb;

@@ -26,11 +26,11 @@ export type Understood = {
   readonly answer: Reply;
 };
 
-export const loadEar = fetchedOnce(EAR);
+const earOnce = fetchedOnce(EAR);
 const indexOnce = fetchedOnce(FIND_INDEX);
 
 export const loadListening = async (): Promise<Listening> => {
-  const [ear, index] = await Promise.all([loadEar(), indexOnce()]);
+  const [ear, index] = await Promise.all([earOnce(), indexOnce()]);
   return { ear, index };
 };
 
