@@ -5,6 +5,9 @@ const YEARS_OLD = /\b(\d{2,3}|hundred|fifty|sixty|seventy|eighty|ninety)[ -]year
 const SURELY_OLD_YEARS = 40;
 const DECADE =
   /(?<!\b(?:in the|low|mid|high|upper|lower|around) )\b(?:twenties|thirties|forties|fifties|sixties|seventies|eighties)\b(?! (?:inside|outside|in the|degree))/gi;
+/** "sideboard, 60s"; of the air and of grit the same is said with other words before it. */
+const SHORT_DECADE =
+  /(?<!\b(?:in the|the|low|mid|high|upper|lower|around|about) )(?<![\d$-])\b[3-8]0['’]?s\b(?!\s*(?:grit|degree|°|f\b|%|percent|humid))/gi;
 const YEAR = /\b(1[89]\d\d|20[0-4]\d)(?:['’]?s)?\b/g;
 const OLD_BEFORE = 1993;
 
@@ -21,6 +24,7 @@ export const ageOf = (text: string): Mention[] => {
   return [
     ...[...text.matchAll(YEAR)].map((found) => mention(found, isOf1993(found[1] ?? ''), PLAIN)),
     ...[...text.matchAll(DECADE)].map((found) => mention(found, 'before-1993', PLAIN)),
+    ...[...text.matchAll(SHORT_DECADE)].map((found) => mention(found, 'before-1993', PLAIN)),
     ...[...text.matchAll(YEARS_OLD)]
       .filter((found) => !(Number(found[1]) < SURELY_OLD_YEARS))
       .map((found) => mention(found, 'before-1993', PLAIN)),

@@ -126,6 +126,19 @@ const partOf = (words: readonly Word[], at: number, from: number, to: number): r
 /** "three of clear", "one of poly": the count of a top coat, where coats are spoken of. */
 const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
+  // "poly x2"
+  const times = here?.word === 'x' ? numberAt(ear, words[at + 1]) : undefined;
+  if (
+    here &&
+    times !== undefined &&
+    partOf(words, at, at - 3, at).some(({ word }) => TOP.test(word) || /^poly/.test(word))
+  )
+    return {
+      low: times,
+      high: times,
+      sure: 0.74,
+      span: { from: here.from, to: words[at + 1]?.to ?? here.to },
+    };
   if (!here || words[at + 1]?.word !== 'of' || ORDINALS.test(here.word)) return undefined;
   const count = numberAt(ear, here);
   if (count === undefined || !Number.isInteger(count) || count > 12 || /^an?$/.test(here.word))
@@ -179,7 +192,11 @@ const isCoat = (words: readonly Word[], at: number): boolean => {
   const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
   // "after the second one there are patches"
   if (after?.word === 'one')
-    return words[at + 2]?.part !== here?.part || DOES.test(words[at + 2]?.word ?? '');
+    return (
+      words[at + 2]?.part !== here?.part ||
+      DOES.test(words[at + 2]?.word ?? '') ||
+      /^(this|last|yesterday)$/.test(words[at + 2]?.word ?? '')
+    );
   if (NOT_SAID_OF.test(after?.word ?? '') && !(after?.word === 'i' && before?.part === here?.part))
     return false;
   if (beginsClause(words, at)) return true;
@@ -253,7 +270,7 @@ export const coatNumberOf = (
         add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to } }, at, at + 1);
       return;
     }
-    if (at < firstCoat) return;
+    if (at < firstCoat && word.word !== 'x') return;
     const of = countOf(ear, words, at);
     const sum = found.at(-1);
     if (of && sum && words[at - 1]?.word === 'and' && !of.ofPaint === !sum.ofPaint) {

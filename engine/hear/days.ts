@@ -17,8 +17,11 @@ const isToday = (words: readonly Word[], at: number): boolean =>
 const HALF_DAY = 14;
 const WEEK = 168;
 
-const dayOf = ({ word }: Word): number =>
-  DAY.test(word) && !NO_DAY.test(word) ? DAYS.indexOf(word.slice(0, 3)) : -1;
+const dayOf = (words: readonly Word[], at: number): number => {
+  const { word } = words[at] ?? { word: '' };
+  const short = NO_DAY.test(word) && !/^(on|last|since|today|its)$/.test(words[at - 1]?.word ?? '');
+  return DAY.test(word) && !short ? DAYS.indexOf(word.slice(0, 3)) : -1;
+};
 
 const TOP = /^(coats?|clear|poly|varnish|lacquer|shellac|wax|oil|finish|topcoat|sealer)$/;
 
@@ -40,8 +43,8 @@ const spanOfDay = (words: readonly Word[], { at }: Day): { from: number; to: num
 
 /** Hours from the day of the last coat to the day of writing, or to the last day told of. */
 export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] => {
-  const days = words.flatMap((word, at): Day[] => {
-    const day = dayOf(word);
+  const days = words.flatMap((_, at): Day[] => {
+    const day = dayOf(words, at);
     if (day < 0) return [];
     const said = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
     return manner.notYet(said) || /^(by|until|till|next|this|every|my)$/.test(words[at - 1]?.word ?? '')

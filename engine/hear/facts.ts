@@ -99,6 +99,14 @@ export const choicesOf = (
     // "one day old poly" is no old finish
     const [before] = [words[match.from - 1]?.word ?? ''];
     if (words[match.from]?.word === 'old' && /^(minute|hour|day|week|month)s?$/.test(before)) continue;
+    // "polyurethane (oil)"
+    const kind = words[match.to - 1]?.word ?? '';
+    const named = /^(poly|polyur|urethane|varnish)/.test(words[match.from - 1]?.word ?? '');
+    if (named && match.size === 1 && kind === 'oil') {
+      const oil = { value: 'oil-based', weight: PLAIN + EACH_WORD, span, place: undefined, laid: true };
+      mentions.set('family', [...(mentions.get('family') ?? []), oil]);
+      continue;
+    }
     // What was wiped on need be no wipe-on varnish.
     if (value === 'wipe-on' && words[match.from]?.word === 'wiped') continue;
     const place = placeOf(ear, words, match);

@@ -67,7 +67,7 @@ export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[])
       !isThere(words, match),
   );
 
-const VESSEL = /^(cans|gallon|quart|tins?|jar|flakes|bucket)$/;
+const VESSEL = /^(cans|gallon|quart|tins?|jar|bucket)$/;
 
 /** Whether the word at `at` is a vessel of finish, and no "can I". */
 export const isCan = (words: readonly Word[], at: number): boolean => {

@@ -37,6 +37,19 @@ const isToldAnew = (words: readonly Word[], from: number, to: number): boolean =
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
 
+const REPAIR = /^(fix|remove|repair|clean|stop|hide|save|correct|lighten|dissolve|rid)$/;
+const OUT = /^(out|off|rid)$/;
+
+/** "How do I fix", "can I get it out of": what is asked is the repair; what it is done to is told. */
+const isOfRepair = (words: readonly Word[], { from, to }: Match): boolean => {
+  const asks = words.slice(from, to).some(({ word }) => /^(i|we|you)$/.test(word));
+  const [first, ...after] = words.slice(to, to + 6).filter(({ clause }) => clause === words[from]?.clause);
+  if (!asks || !first) return false;
+  return (
+    REPAIR.test(first.word) || (/^(get|take)$/.test(first.word) && after.some(({ word }) => OUT.test(word)))
+  );
+};
+
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
@@ -62,7 +75,11 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
         return from - at <= REACH;
       });
     },
-    notYet: (match) => inClauseBefore(notYet, match) || isShortQuestion(match),
+    notYet: (match) =>
+      inClauseBefore(
+        notYet.filter((one) => !isOfRepair(words, one)),
+        match,
+      ) || isShortQuestion(match),
     feared: (match) => inClauseBefore(feared, match),
     over: (match) => {
       const { sentence = -1, clause = -1 } = words[match.from] ?? {};

@@ -205,8 +205,10 @@ export const stageFacts = (
       ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
       : !time && owned && (isChanged(words, matches) || stoodOn(matches)));
   const overdue = soft && !softened && timed && least > 3 * Math.min(touch, 24);
+  // "never dried" of a coat of this morning is said too early.
+  const isEarly = timed && most <= 3 * Math.min(touch, 24);
   const late: HeardFact[] =
-    overdue || (soft && !softened && saidOverdue(words, matches, manner))
+    overdue || (soft && !softened && !isEarly && saidOverdue(words, matches, manner))
       ? [
           {
             fact: 'overdue' as FactName,

@@ -37,14 +37,14 @@ const namesFilm = (words: readonly Word[], at: number): boolean =>
     .slice(Math.max(0, at - 9), at + 6)
     .some(({ word, sentence }) => sentence === words[at]?.sentence && TOP.test(word));
 
+const BESIDE_ALONE =
+  /^(its|it|been|has|now|later|on|in|ago|so|far|already|only|just|still|about|over|almost|nearly|roughly|maybe|not|even|and|or|today|waiting|drying|curing|of|total|straight|here)$/;
+
 /** Whether the time at `at` stands alone: "Five days.", "Two weeks now." */
 const isAlone = (words: readonly Word[], at: number, to: number): boolean => {
   const { part } = words[at] ?? {};
-  const own = words.filter((word) => word.part === part).length;
-  return (
-    own - (to - at) <= 2 &&
-    (words[to]?.word !== 'of' || /^(waiting|drying|curing)$/.test(words[to + 1]?.word ?? ''))
-  );
+  const beside = [...words.slice(Math.max(0, at - 4), at), ...words.slice(to, to + 4)];
+  return beside.every((word) => word.part !== part || BESIDE_ALONE.test(word.word));
 };
 
 /** "48 hours later still soft": the sentence tells how the film feels. */
@@ -99,12 +99,16 @@ const toldTimes = (
     const long = span.low >= MONTH;
     let back = at - 1;
     while (back > at - 4 && HEDGE.test(words[back]?.word ?? '') && words[back]?.part === here.part) back--;
+    const alone = isAlone(words, at, span.to);
+    // "2 hours so far"
+    const soFar = next?.word === 'so' && words[span.to + 1]?.word === 'far';
     const strong =
       nth !== undefined ||
       (after !== undefined && LATER.test(after.word) && after.clause === here.clause) ||
       SPAN_WORD.test(words[at - 1]?.word ?? '') ||
       (SPAN_WORD.test(words[back]?.word ?? '') && words[back]?.part === here.part) ||
-      isAlone(words, at, span.to) ||
+      alone ||
+      soFar ||
       // "Not even two months and the finish lifts."
       (after?.word === 'and' && words[back]?.sentence !== here.sentence) ||
       (old && long) ||
@@ -138,8 +142,8 @@ const toldTimes = (
               : waited
                 ? 0.72
                 : 0.71,
-      laid: ofLast || isOfLaying(words, at) || isDrying(words, at),
-      now: ago || after?.word === 'now' || words[back]?.word === 'been' || ofLast,
+      laid: ofLast || alone || soFar || isOfLaying(words, at) || isDrying(words, at),
+      now: ago || alone || soFar || after?.word === 'now' || words[back]?.word === 'been' || ofLast,
     });
     at = span.to - 1;
   }

@@ -21,6 +21,9 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
     ['wiped oil stain on, then shellac', 'shellac'],
     ['water based lacquer on it, now the lacquer peels', 'water-lacquer'],
     ['I wiped on oil based poly', 'oil-based'],
+    ['three coats of polyurethane (oil)', 'oil-based'],
+    ['How can I get prints out of a shellac that I laid?', 'shellac'],
+    ['How can I put shellac on it?', undefined],
     ['a matte clear', undefined],
     ['the wood went black from a waxy crayon', undefined],
   ],
@@ -55,6 +58,8 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
     ['a dresser of the sixties or seventies', 'before-1993'],
     ['it is about 80 years old', 'before-1993'],
     ['temperatures in the sixties', undefined],
+    ['teak sideboard, 60s', 'before-1993'],
+    ['shop in the 60s', undefined],
     ['a pretty old bench', 'unknown'],
   ],
   'coat-number': [
@@ -69,6 +74,7 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
     ['it only lacks one final clear coat', undefined],
     ['how many coats for a table', undefined],
     ['two coats of white paint', 2],
+    ['clear poly x2', 2],
     ['I rubbed in tung oil four times this week', 4],
     ['I put the gloss poly on, then I laid another coat', 2],
     ['the directions say three coats of poly', undefined],
@@ -99,6 +105,9 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
     ['the poly on it is three weeks old today', 504],
     ['The pews were redone in 1998, gloss varnish', 9000],
     ['48hrs later still soft', 48],
+    ['Sprayed poly, dry in 30 min. 2 hrs so far', 2],
+    ['1 coat of spar varnish on Tues. Today, Wed, it wrinkled', 24],
+    ['Waxed it, woke up to haze. Pouted for several weeks', 10],
     ['a gallon of varnish stood opened for a year, lumps in it', undefined],
   ],
   'air-celsius': [
@@ -127,6 +136,7 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
   overdue: [
     ['the poly never hardened', 'yes'],
     ['our worktop is permanently sticky', 'yes'],
+    ['the coat of varnish of this morning never dried', undefined],
   ],
 };
 
