@@ -3,15 +3,25 @@ import type { Manner } from './manner.ts';
 import { TOP } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
+const TAKEN =
+  /\b(sanded|took|scraped|stripped|wiped|washed) (it|them|all|everything|it all|the whole thing)\b/;
+
 /** "back to bare wood, two coats of oil": all before was taken off. */
-const isBegunAnew = (words: readonly Word[], at: number): boolean => {
+export const isBegunAnew = (words: readonly Word[], at: number): boolean => {
   const { word } = words[at] ?? { word: '' };
-  if (!/^(stripped|redid|bare|raw|over)$/.test(word)) return false;
+  if (!/^(stripped|redid|bare|raw|over|off)$/.test(word)) return false;
   const before = words.slice(Math.max(0, at - 2), at).map((one) => one.word);
   const off =
     word === 'stripped' ||
     word === 'redid' ||
     (/^(bare|raw)$/.test(word) && before.includes('back')) ||
+    (word === 'off' &&
+      TAKEN.test(
+        words
+          .slice(Math.max(0, at - 4), at)
+          .map((one) => one.word)
+          .join(' '),
+      )) ||
     (word === 'over' && /^start/.test(before.at(-1) ?? ''));
   return off && words.some((one, index) => index > at && (one.word === 'coats' || isLaying(words, index)));
 };

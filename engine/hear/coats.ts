@@ -1,4 +1,5 @@
 import { entryOf } from '../entry-of.ts';
+import { isBegunAnew } from './coat-story.ts';
 import type { HeardFact } from './heard.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
@@ -19,6 +20,8 @@ const TOP =
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
 const WANTING =
   /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires)$/;
+/** What is done as a rule, or asked to be enough. */
+const USUALLY = /^(usually|normally|typically|generally|enough)$/;
 /** What "the second" is of, where it is no coat. */
 const NOT_SAID_OF =
   /^(hand|time|times|man|day|days|week|thought|thoughts|floor|half|of|color|paint|stain|text|piece|one|try|night|i|we|it|they|he|she|thing|attempt|month|year|door|side)$/;
@@ -224,6 +227,8 @@ export const coatNumberOf = (
     const before = partOf(words, from, from - 4, from);
     if (before.slice(-3).some((word) => word.word === 'before')) return false;
     if (before.some((word) => WANTING.test(word.word))) return false;
+    const own = partOf(words, from, from - 15, from + 15);
+    if (own.some(({ word }) => USUALLY.test(word))) return false;
     found.push(count);
     return true;
   };
@@ -286,6 +291,10 @@ export const coatNumberOf = (
   words.forEach((_, at) => {
     add(timesLaid(ear, words, at), at, at + 1);
   });
+  // What was laid before all was taken off counts no more.
+  const anew = words.findLast((_, at) => isBegunAnew(words, at));
+  const since = found.filter(({ span }) => anew && span.from > anew.from);
+  if (since.length) found.splice(0, found.length, ...since);
   const clear = found.filter(({ ofPaint }) => !ofPaint);
   const some = words.filter((_, at) => isAnother(words, manner, at));
   // "I put the gloss on, then another coat": two, though no number is told.

@@ -3,12 +3,12 @@ import type { Word } from './words.ts';
 
 /** Words of laying a coat. */
 const LAYING =
-  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done)$/;
+  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done|polyd|topcoated|clearcoated|urethaned|flooded|slathered|slapped|smeared|dipped)$/;
 /** Of these the piece may be called: "the waxed table". */
 const CALLED = /^(finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated)$/;
 const BEFORE_A_NAME = /^(the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was)$/;
 const AFTER_DOING =
-  /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and)$/;
+  /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and|sunday|monday|tuesday|wednesday|thursday|friday|saturday)$/;
 
 /** Words that lay a coat only where a coat is named beside them, or "on" stands there: "wiped it on". */
 const OF_ANYTHING = /^(put|poured|wiped|rubbed|done)$/;
@@ -86,26 +86,47 @@ export const isOfTheCan = (words: readonly Word[]): boolean =>
   words.some(({ word }) => IN_IT.test(word)) &&
   !words.some(({ word }, at) => /^(coats|coated)$/.test(word) || isLaying(words, at));
 
-/** Whether any work on the finish is told, or a coat is named as new. */
-export const tellsOfWork = (words: readonly Word[], matches: readonly Match[]): boolean =>
+const DOING = /^(brushing|rolling|spraying|padding|waxing|oiling|varnishing|coating|applying|recoating)$/;
+/** Flaws of a coat that was just laid. */
+const OF_LAYING =
+  /^(brushstrokes?|strokes?|bubbles?|bubbled|runs|sags|fisheyes?|crawled|nibs|laps?|overlaps?|overspray|bristles?)$/;
+
+const isFamily = ({ kind, of }: Match): boolean =>
+  kind === 'among' || (kind === 'fact' && of[0] === 'family');
+const USED =
+  /^(used|using|tried|trying|use|went|i|ive|we|weve|gave|lay|laying|got|hit|treated|spilled|apply|added)$/;
+const MINDED = /^(thinking|considering|want|wanted|wonder|wondering|guess|think|assume|believe|suppose)$/;
+
+const isUsed = (words: readonly Word[], { from }: Match): boolean => {
+  const before = words.slice(Math.max(0, from - 4), from).filter(({ part }) => part === words[from]?.part);
+  return before.some(({ word }) => USED.test(word)) && !before.some(({ word }) => MINDED.test(word));
+};
+
+const isWorkTold = (words: readonly Word[], matches: readonly Match[]): boolean =>
   words.some(
     ({ word }, at) =>
       COATS.test(word) ||
       WORK.test(word) ||
       isLaying(words, at) ||
+      DOING.test(word) ||
+      OF_LAYING.test(word) ||
+      (word === 'clear' && words[at - 1]?.word === 'a') ||
       (word === 'new' && NAMED.test(words[at + 1]?.word ?? '')),
   ) ||
-  // "she used hemp oil on it"
-  matches.some(
-    ({ kind, of, from }) =>
-      (kind === 'among' || (kind === 'fact' && of[0] === 'family')) &&
-      words
-        .slice(Math.max(0, from - 4), from)
-        .some(({ word, part }) => part === words[from]?.part && /^(used|using|tried|trying|use)$/.test(word)),
-  ) ||
+  // "she used hemp oil on it", "after I went with water based"
+  matches.some((match) => isFamily(match) && isUsed(words, match)) ||
   matches.some(
     (match) =>
       match.kind === 'fact' &&
       /^(chalk|milk|latex|oil)-paint$/.test(match.of[1] ?? '') &&
       !isThere(words, match),
   );
+
+const told = new WeakMap<readonly Word[], boolean>();
+
+/** Whether any work on the finish is told, or a coat is named as new; looked up once a text. */
+export const tellsOfWork = (words: readonly Word[], matches: readonly Match[]): boolean => {
+  const known = told.get(words) ?? isWorkTold(words, matches);
+  told.set(words, known);
+  return known;
+};

@@ -24,15 +24,13 @@ const SHORT_QUESTION = 5;
 const covers = (matches: readonly Match[], at: number): boolean =>
   matches.some(({ from, to }) => from <= at && at < to);
 
+const ANEW = /^(the|my|our|a|i|it|its|we|he|she|this|now|then|there)$/;
+
 /** "no breeze and the shellac sets": what stands behind such an "and" is told, not denied. */
 const isToldAnew = (words: readonly Word[], from: number, to: number): boolean =>
-  words.some(
-    ({ word }, at) =>
-      at > from &&
-      at < to &&
-      word === 'and' &&
-      /^(the|my|our|a|i|it|its|we|he|she|this|now|then|there)$/.test(words[at + 1]?.word ?? ''),
-  );
+  words
+    .slice(from + 1, to)
+    .some(({ word }, at, between) => word === 'and' && ANEW.test((between[at + 1] ?? words[to])?.word ?? ''));
 
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
@@ -54,7 +52,7 @@ const isOfRepair = (words: readonly Word[], { from, to }: Match): boolean => {
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
   const idioms = cue('not-denying');
-  const notYet = cue('not-yet');
+  const notYet = cue('not-yet').filter((one) => !isOfRepair(words, one));
   const feared = cue('feared');
   const over = cue('is-over');
   const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));
@@ -69,19 +67,17 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
       const clause = words[from]?.clause ?? -1;
       if (words[to]?.word === 'free' && words[to]?.clause === clause) return to;
       return denials.findLast((at) => {
-        if (at >= from || words[at]?.clause !== clause || isToldAnew(words, at, from)) return false;
+        if (at >= from || words[at]?.clause !== clause || from - at > LIST_REACH) return false;
+        if (isToldAnew(words, at, from)) return false;
         const comma = words.slice(at + 1, from + 1).some((word) => word.comma);
         if (comma) return from - at <= LIST_REACH && isListed(words, at, from, clause);
         return from - at <= REACH;
       });
     },
-    notYet: (match) =>
-      inClauseBefore(
-        notYet.filter((one) => !isOfRepair(words, one)),
-        match,
-      ) || isShortQuestion(match),
+    notYet: (match) => inClauseBefore(notYet, match) || isShortQuestion(match),
     feared: (match) => inClauseBefore(feared, match),
     over: (match) => {
+      if (!over.length) return false;
       const { sentence = -1, clause = -1 } = words[match.from] ?? {};
       const was = words.some((word) => word.clause === clause && ear.was.has(word.word));
       return over.some((one) => {

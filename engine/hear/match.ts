@@ -89,6 +89,7 @@ const TIES = /^(is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|af
 const endOf = (
   { kind, steps }: Pattern,
   words: readonly Word[],
+  exact: readonly string[],
   at: number,
   not: ReadonlySet<string>,
 ): number | undefined => {
@@ -101,7 +102,7 @@ const endOf = (
     for (let next = here + 1; next <= here + 1 + BETWEEN; next++) {
       const word = words[next];
       if (!word || word.clause !== clause || (isOfFact && word.comma)) break;
-      if (wanted.includes(word.stem) || wanted.includes(`=${word.word}`)) {
+      if (wanted.includes(word.stem) || wanted.includes(exact[next] ?? '')) {
         found = next;
         break;
       }
@@ -116,20 +117,18 @@ const endOf = (
 /** Every phrase of the lexicon in the text, in reading order. */
 export const matchesIn = ({ byFirst, not }: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
-  words.forEach((word, from) => {
-    const beginning = [...(byFirst.get(word.stem) ?? []), ...(byFirst.get(`=${word.word}`) ?? [])];
-    for (const pattern of beginning) {
-      const to = endOf(pattern, words, from, not);
-      if (to !== undefined)
-        found.push({
-          sense: pattern.sense,
-          kind: pattern.kind,
-          of: pattern.of,
-          from,
-          to,
-          size: pattern.steps.length,
-        });
+  const exact = words.map(({ word }) => `=${word}`);
+  const hear = (patterns: readonly Pattern[] | undefined, from: number): void => {
+    for (const pattern of patterns ?? []) {
+      const to = endOf(pattern, words, exact, from, not);
+      if (to === undefined) continue;
+      const { sense, kind, of, steps } = pattern;
+      found.push({ sense, kind, of, from, to, size: steps.length });
     }
+  };
+  words.forEach((word, from) => {
+    hear(byFirst.get(word.stem), from);
+    hear(byFirst.get(exact[from] ?? ''), from);
   });
   return found;
 };

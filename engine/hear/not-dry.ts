@@ -14,6 +14,13 @@ export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolea
   const after = words[to]?.clause === clause ? (words[to]?.word ?? '') : '';
   return (
     [...before, ...words.slice(from, to)].some(({ word }) => NOT_YET_DRY.test(word)) ||
+    // "fully cured, or so I thought"
+    words
+      .slice(to, to + 5)
+      .some(
+        ({ word, sentence }) =>
+          sentence === words[from]?.sentence && /^(thought|supposedly|guess|assumed)$/.test(word),
+      ) ||
     DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
     NO_DRY_FILM.test(after) ||
     // "is it dry", "are they hard now"

@@ -14,9 +14,11 @@ const OVER = /^(over|within|across|in)$/;
 
 /** What somebody does for years, or waits for. */
 const IN_LIFE =
-  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|painter|finisher|guarantee|warranty)$/;
+  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|painter|finisher|usually|normally|typically|generally|guarantee|warranty)$/;
 const OFTEN_DONE =
   /^(used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished)$/;
+const RAW = /^(wood|boards?|lumber|slabs?|logs?|timber|planks?)$/;
+const SEASONED = /^(drying|dried|seasoned|seasoning|stored|stacked|kiln)$/;
 /** Whose age may be told beside a piece. */
 const PERSON =
   /^(son|daughter|boy|girl|kid|kids|toddler|child|baby|grandson|granddaughter|niece|nephew|dog|cat|he|she|im|husband|wife|mother|father|man|woman|guy)$/;
@@ -78,7 +80,7 @@ export const isElse = (
   const aged = words.slice(from, to + 1).some((word) => word.word === 'old');
   const used = words.some((word) => word.clause === clause && /^(used|using)$/.test(word.word));
   if (aged && (can || used || isOfPerson(words, from, to))) return true;
-  const own = words.filter(isOfPart);
+  const own = words.slice(Math.max(0, from - 25), to + 25).filter(isOfPart);
   if (own.some(({ word }) => IN_THE_CAN.test(word)) && own.some(({ word }) => KEPT.test(word))) return true;
   // "is 24 hours enough", "needs a week", "another two days"
   if (next?.word === 'enough' && next.part === part) return true;
@@ -93,6 +95,8 @@ export const isElse = (
     own.some(({ word }) => word === 'for')
   )
     return true;
+  // "the wood had been drying in my shed for three years"
+  if (own.some(({ word }) => RAW.test(word)) && own.some(({ word }) => SEASONED.test(word))) return true;
   if (own.some((word) => IN_LIFE.test(word.word))) return true;
   // "never had this in 20 years"
   if (

@@ -15,6 +15,8 @@ const RANGE_WORD = /^(to|or|and)$/;
 const FILLER = /^(more|full|whole|of|good|or|so|long|and|short)$/;
 const ORDINAL = new Set(['first', 'second', 'third', 'fourth', 'fifth', 'sixth']);
 
+const UNIT = new Set(['day', 'week', 'month']);
+
 /** Nobody counts the days of a coat further. */
 const MOST_COUNTED = 31;
 
@@ -26,7 +28,8 @@ export const ordinalSpan = (
 ): { to: number; low: number; high: number; unit: string } | undefined => {
   const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
   if (!here || after?.part !== here.part) return undefined;
-  const isUnit = (word: string) => /^(day|week|month)$/.test(word);
+  if (!UNIT.has(here.word) && !UNIT.has(after.word)) return undefined;
+  const isUnit = (word: string) => UNIT.has(word);
   const span = (count: number | undefined, unit: string) => {
     const each = ear.units.get(unit) ?? 0;
     if (count === undefined || count < 2) return undefined;

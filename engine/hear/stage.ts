@@ -2,7 +2,7 @@ import type { FactName } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { type HeardFact, SURE } from './heard.ts';
-import { isOfTheCan, tellsOfWork } from './laying.ts';
+import { isLaying, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
@@ -126,6 +126,19 @@ const isPieceOld = (
   return !isUnknown(heard) && (next?.word === 'old' || used);
 };
 
+/** Whether the time was told of a film: where work is told, its sentence or the one before must speak of it. */
+const isOfFilm = (words: readonly Word[], matches: readonly Match[], time: HeardFact): boolean => {
+  if (!tellsOfWork(words, matches)) return true;
+  const { sentence } = words.find(({ from }) => from >= (time.rests[0]?.from ?? 0)) ?? {};
+  const near = (at: number) => sentence !== undefined && sentence - at <= 1 && sentence - at >= 0;
+  return (
+    words.some((word, at) => near(word.sentence) && (TOP.test(word.word) || isLaying(words, at))) ||
+    matches.some(
+      ({ kind, from }) => (kind === 'sign' || kind === 'fact') && words[from]?.sentence === sentence,
+    )
+  );
+};
+
 /** Nobody knows what it is: nobody can tell then that it was hard once. */
 const isUnknown = (heard: readonly HeardFact[]): boolean =>
   heard.some(({ fact, value }) => fact === 'age' && value === 'unknown');
@@ -224,22 +237,29 @@ export const stageFacts = (
     ...late,
   ];
   if (softened) return say('cured', 0.72, time?.rests ?? [], []);
+  const wet = mentions.find(
+    ({ stage, span }) =>
+      stage === 'wet' &&
+      words.some((word) => word.word === 'still' && word.from >= span.from && word.to <= span.to),
+  );
+  if (soft && wet && !late.length) return say('wet', 0.75, [wet.span], []);
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
     // What is sticky long past its time no longer sets; it is judged as an overdue film.
     return say(late.length ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
-  const byTime: Stage | undefined = !timed
-    ? undefined
-    : most <= 0.35
-      ? 'wet'
-      : least >= curedFrom
-        ? 'cured'
-        : least > 1.5 * recoat
-          ? 'recoatable'
-          : least > 1.5 * touch
-            ? 'dry-to-touch'
-            : undefined;
+  const byTime: Stage | undefined =
+    !timed || !isOfFilm(words, matches, time)
+      ? undefined
+      : most <= 0.35
+        ? 'wet'
+        : least >= curedFrom
+          ? 'cured'
+          : least > 1.5 * recoat
+            ? 'recoatable'
+            : least > 1.5 * touch
+              ? 'dry-to-touch'
+              : undefined;
   const said = mentions.filter(({ stage }) => stage !== 'setting');
   const ranks = said.map(({ stage }) => rank(stage));
   const wettest = STAGES[Math.min(...ranks)];
@@ -258,6 +278,9 @@ export const stageFacts = (
     const both = spoken !== 'wet' && rank(byTime) < rank(spoken) ? byTime : stage;
     return say(both, spoken === byTime ? 0.9 : 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);
   }
+  // Words of a hard film beside too short a time: no more than dry is sure.
+  if (spoken && timed && most < curedFrom && rank(spoken) > rank('dry-to-touch'))
+    return say('dry-to-touch', 0.72, [...spans(spoken), ...time.rests], []);
   if (spoken)
     return say(spoken, spoken === 'cured' || spoken === 'recoatable' ? 0.72 : 0.75, spans(spoken), []);
   if (byTime && wettest !== 'wet') return say(byTime, 0.72, time?.rests ?? [], []);

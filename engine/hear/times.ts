@@ -1,7 +1,7 @@
 import { isStill, laidAfter } from './coat-story.ts';
 import { seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
-import { isLaying, isOfTheCan, tellsOfLaying } from './laying.ts';
+import { isLaying, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
@@ -27,7 +27,7 @@ const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been|waited
 const HEDGE =
   /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not)$/;
 /** What was got or made then is at least so old; its coat need not be. */
-const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked)$/;
+const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked|had|weve|ive|owned)$/;
 /** A time told from the last coat on. */
 const SINCE = /^(since|after)$/;
 
@@ -59,6 +59,7 @@ const isOfFilm = (words: readonly Word[], matches: readonly Match[], at: number)
 /** How far a time of months is doubted that may be that of the piece. */
 const isDoubted = (
   words: readonly Word[],
+  matches: readonly Match[],
   at: number,
   to: number,
   told: { old: boolean; ago: boolean },
@@ -69,9 +70,8 @@ const isDoubted = (
   if (got) {
     const { sentence } = words[at] ?? {};
     const own = before.some(({ word }) => /^(built|made)$/.test(word));
-    return words.some(
-      (word, index) => WORK.test(word.word) && !(own && index > to && word.sentence === sentence),
-    );
+    if (!own) return tellsOfWork(words, matches);
+    return words.some((word, index) => WORK.test(word.word) && !(index > to && word.sentence === sentence));
   }
   if (told.ago && isOfLaying(words, at)) return false;
   if (told.old || told.ago) return isWorkedOn(words, at, told.old);
@@ -132,7 +132,7 @@ const toldTimes = (
       most: span.high * MORE,
       sure: ofLast
         ? OF_THE_LAST
-        : (long && isDoubted(words, at, span.to, { old, ago })) ||
+        : (long && isDoubted(words, matches, at, span.to, { old, ago })) ||
             (!long && !lays && after?.word !== 'now' && !isOfFilm(words, matches, at))
           ? 0.5
           : ago
@@ -155,7 +155,8 @@ const toldTimes = (
     if (found.some((one) => one.from < to && from < one.to)) continue;
     const been = words[match.from - 1]?.word === 'been';
     const told = been || speaksOfFilm(ear, words, match.from);
-    const aged = least >= MONTH && isDoubted(words, match.from, match.to, { old: false, ago: false });
+    const aged =
+      least >= MONTH && isDoubted(words, matches, match.from, match.to, { old: false, ago: false });
     found.push({
       from,
       to: words[match.to - 1]?.to ?? from,

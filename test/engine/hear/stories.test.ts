@@ -78,6 +78,8 @@ const CLASSES: Readonly<Record<string, readonly Told[]>> = {
     ['I rubbed in tung oil four times this week', 4],
     ['I put the gloss poly on, then I laid another coat', 2],
     ['the directions say three coats of poly', undefined],
+    ['I usually lay three coats of poly', undefined],
+    ['Five coats of lacquer, sanded it all off, then two coats', 2],
   ],
   'hours-since-coat': [
     ["It's been a month since I oiled it", 720],
@@ -166,6 +168,16 @@ describe('the stage is never taken drier than the text allows', () => {
     ["my friend's table: she used hemp oil on it and it sticks", 'recoatable'],
     ["my mother's sideboard has runs in the new varnish", 'recoatable'],
     ['it just rolls up under the paper', 'setting'],
+    ['Our dining table is cloudy since I went with water based', 'recoatable'],
+    ['Bought a second-hand dresser and gave it a clear that yellowed', 'recoatable'],
+    ['The wood dried in my shed for three years. Tung oil on it stays greasy', 'dry-to-touch'],
+    ["We've had the chest for years and I did it in milk paint", 'recoatable'],
+    ['In use for 10 minutes and it has a patch. Finished Sunday', 'recoatable'],
+    ['Spilled alcohol while I was padding shellac', 'setting'],
+    ['It was fully cured, or so I thought', 'wet'],
+    ['How long until it dries? Once it dries I will sand', 'wet'],
+    ['brushed poly an hour ago, it is still wet and sticky at the edge', 'wet'],
+    ['An inherited table, a friend helped me lay poly', 'recoatable'],
     ['As I brushed it this morning the shellac turned white', 'setting'],
   ] as const)('%s: no drier than %s', (text, driest) => {
     const stage = taken(text, 'stage');
