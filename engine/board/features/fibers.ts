@@ -10,7 +10,8 @@ export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => 
   const next = random(from);
   const half = f['thickness-um'] / 2000;
   const color = BODY_COLOR[f.color];
-  for (const point of places(b, next, f['per-cm2'], 'strokes')) {
+  for (const [x, y] of places(b, next, f['per-cm2'], 'strokes')) {
+    const point = [x + between(next, -3, 3), y + between(next, -5, 5)] as const;
     const length = between(next, f['length-mm'][0], f['length-mm'][1]);
     const line = wander(next, point, radians(f.angle) + between(next, -0.7, 0.7), length, 4.5, 0.2);
     stroke(b, line, 0.4, (i, d) => {

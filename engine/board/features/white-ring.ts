@@ -95,7 +95,7 @@ export const whiteRing = (b: Board, f: WhiteRing, from: number): void => {
     if (f.color === 'black') stain(b, i, BLACK_STAIN, 1.3 * f.strength * share);
     else if (f.color === 'white') scatter(b, i, 0.55 * f.strength * share);
     else {
-      scatter(b, i, 0.2 * f.strength * share);
+      scatter(b, i, 0.3 * f.strength * share);
       roughen(b, i, 0.24, Math.min(1, 2.2 * f.strength * share));
     }
   };
