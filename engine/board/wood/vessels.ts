@@ -17,6 +17,8 @@ const MOST = 9000;
 const BETWEEN = 1.2;
 /** How much its width wavers. */
 const WORN = 0.6;
+/** And how much of it may be filled. */
+const FILLED = 1.1;
 
 /** Height of a line over its length, 0–1: it enters the surface steeply and leaves it little by little. */
 const opening = (t: number, turned: boolean): number => {
@@ -24,7 +26,7 @@ const opening = (t: number, turned: boolean): number => {
   return Math.min(1, 5 * s) * Math.min(1, 1.6 * (1 - s));
 };
 
-/** Calls `visit` for each pixel of a line, with the share of it that the line covers. */
+/** Calls `visit` for each pixel of a line, with the share of it that the line opens. */
 const follow = (
   b: Board,
   grain: Grain,
@@ -50,12 +52,14 @@ const follow = (
     // Its walls are worn and partly closed.
     const half = line.half * opening(t, turned) * (1 + WORN * noise(x / 0.9, line.y * 9, 1));
     if (half <= 0) continue;
+    // Here and there it is half filled.
+    const clear = 1 - FILLED * Math.max(0, noise(x / 1.3, line.y * 7, 2));
     const top = Math.max(0, Math.floor((y - half) / pitch));
     const bottom = Math.min(rows - 1, Math.floor((y + half) / pitch));
     for (let row = top; row <= bottom; row++) {
       const upper = Math.max(row * pitch, y - half);
       const lower = Math.min((row + 1) * pitch, y + half);
-      if (lower > upper) visit(row * columns + column, (lower - upper) / pitch);
+      if (lower > upper) visit(row * columns + column, (clear * (lower - upper)) / pitch);
     }
   }
 };
