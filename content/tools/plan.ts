@@ -12,6 +12,9 @@ const mentions = (plan: Plan): Mention[] => [
       products.map((id, at): Mention => ({ kind: 'product', id, path: [table, row, 'products', at] })),
     ),
   ),
+  ...plan.picks.map(
+    ({ product: id }, row): Mention => ({ kind: 'product', id, path: ['picks', row, 'product'] }),
+  ),
   ...plan.refuse.map((id, at): Mention => ({ kind: 'rule', id, path: ['refuse', at] })),
 ];
 

@@ -138,6 +138,18 @@ export const Plan = z.strictObject({
       instead: z.string().min(8).describe('What to do instead.'),
     }),
   ),
+  picks: z
+    .array(
+      row({
+        product: ProductId,
+        wear: z.array(z.enum(WEARS)).optional(),
+        bases,
+        tones: z.array(z.enum(FACTS['base-tone'].values)).optional(),
+        why: z.string().min(20).describe('Why this one, in a sentence or two.'),
+      }),
+    )
+    .min(1)
+    .describe('What is recommended where one may choose; of two with as little to mind the first.'),
   waits: z.array(
     row({
       bases: z.array(Base).min(1),

@@ -4,7 +4,7 @@ import { CLOCK, HOME, JOBS, LEARN, SCHEDULE, segmentsOf } from './urls.ts';
 export const ROOMS = [
   { name: 'Look', url: HOME, tops: ['', 'search', 'tell', 'see', 'defects', 'remedies', 'r', 'safety'] },
   { name: 'Clock', url: CLOCK, tops: ['clock'] },
-  { name: 'Plan', url: SCHEDULE, tops: ['schedule'] },
+  { name: 'Plan', url: SCHEDULE, tops: ['schedule', 'which-coat'] },
   { name: 'Cards', url: JOBS, tops: ['jobs'] },
   { name: 'Learn', url: LEARN, tops: ['learn', 'first-coat', 'glossary'] },
 ] as const;

@@ -12,6 +12,8 @@ export const DEFECTS = `${BASE}defects/`;
 export const REMEDIES = `${BASE}remedies/`;
 export const LEARN = `${BASE}learn/`;
 export const FIRST_COAT = `${BASE}first-coat/`;
+/** Which kind of top coat to take for a piece. */
+export const WHICH_COAT = `${BASE}which-coat/`;
 /** Where the kinds of finish are told apart. */
 export const WHICH_CAN = `${FIRST_COAT}#can`;
 export const GLOSSARY = `${BASE}glossary/`;
@@ -45,6 +47,9 @@ export const defectUrl = (id: string) => `${BASE}defects/${id}/`;
 export const howDryUrl = (id: string) => `${BASE}defects/${id}/#${HOW_DRY}`;
 export const nodeUrl = (id: string, address: readonly string[]) =>
   `${BASE}defects/${id}/${address.join('/')}/`;
+/** What to do about a flaw: at its stage where that is known, else from the question about it on. */
+export const nowUrl = (id: string, stage: string | undefined) =>
+  stage ? nodeUrl(id, [`stage-${stage}`]) : howDryUrl(id);
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
 export const iconUrl = (name: string) => `${BASE}icons/${name}.png`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;

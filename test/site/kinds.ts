@@ -41,6 +41,8 @@ const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>
       'search',
       'clock',
       'schedule',
+      'tell',
+      'which-coat',
     ].map((name) => [name, (address: string) => address === `/${name}/`]),
   ),
 };

@@ -16,7 +16,9 @@ it('hears a story, asks one thing, and says what to do', async () => {
   await page.waitForURL('**/tell/**');
   await page.getByRole('heading', { name: 'Hands off' }).waitFor();
   await page.getByRole('button', { name: /Water-based clear.*not so/ }).waitFor();
-  expect(await page.locator('.likely a').first().getAttribute('href')).toBe('/defects/cloudy-film/#how-dry');
+  expect(await page.locator('.likely a').first().getAttribute('href')).toBe(
+    '/defects/cloudy-film/stage-wet/',
+  );
   // The link carries what was said and tapped; what is taken off stays off.
   await page.getByRole('button', { name: /^Wet .*not so/ }).click();
   await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
@@ -67,11 +69,11 @@ itAtLength('answers for every flaw that is named, and drops one only when told t
   const flaws = () =>
     page.locator('.likely a').evaluateAll((links) => links.map((a) => a.getAttribute('href')));
   expect(await flaws()).toEqual(
-    expect.arrayContaining(['/defects/cloudy-film/#how-dry', '/defects/bubbles/#how-dry']),
+    expect.arrayContaining(['/defects/cloudy-film/stage-wet/', '/defects/bubbles/stage-wet/']),
   );
   await page.getByRole('button', { name: /^Bubbles.*not so/ }).click();
   await page.getByText('The same for both that you name.').waitFor({ state: 'detached' });
-  expect(await flaws()).not.toContain('/defects/bubbles/#how-dry');
+  expect(await flaws()).not.toContain('/defects/bubbles/stage-wet/');
   await page.getByRole('button', { name: 'Change' }).click();
   await expect.poll(() => page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(true);
   expectQuiet(opened);
@@ -97,7 +99,8 @@ itAtLength('answers what is asked of a coat yet to be laid with its page', async
   await opened.page.goto('/tell/#say=what+coat+on+a+kitchen+table');
   const strip = opened.page.locator('.page-for a');
   await strip.waitFor();
-  expect(await strip.getAttribute('href')).toBe('/schedule/');
+  expect(await strip.getAttribute('href')).toBe('/which-coat/#piece=tabletop');
+  expect(await opened.page.locator('.next, .likely').count()).toBe(0);
   expectQuiet(opened);
   await opened.close();
 });

@@ -1,8 +1,10 @@
+import { asksWhich } from '#engine/asks-which.ts';
 import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
+import { whichUrl } from '../shared/which-url.ts';
 import { loadIndex } from './pages.ts';
 
 /** What tells more than what is seen: how dry it is, or when it was laid. */
@@ -16,6 +18,8 @@ export type HeardWords = {
   readonly call: ToldRule | undefined;
   /** The words are answered better by listening than by a list of pages. */
   readonly isStory: boolean;
+  /** The page that names a top coat, where they ask which to take. */
+  readonly which: string | undefined;
   /** The flaws that they name. */
   readonly named: readonly NamedFlaw[];
   /** The likeliest flaws, by all that is told. */
@@ -36,5 +40,6 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
   const isStory =
     call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
-  return { call, isStory, named, likely };
+  const asks = !call && !named.length && !tells && asksWhich(words);
+  return { call, isStory, which: asks ? whichUrl(heard.facts) : undefined, named, likely };
 };

@@ -55,32 +55,20 @@ const asHit = (found: FoundPage, first: boolean): HTMLLIElement => {
   return element('li', {}, ...pictureOf(found), words);
 };
 
-const walkMe = (): HTMLElement =>
+/** What answers the words before any page that fits them. */
+const strip = (href: string, does: string, says: string): HTMLElement =>
   element(
     'p',
     {},
-    element(
-      'a',
-      { className: 'tape strip', href: seeUrl([]) },
-      element('b', {}, 'Walk me through it'),
-      ' ',
-      element('span', {}, 'A few questions about what you see'),
-    ),
+    element('a', { className: 'tape strip', href }, element('b', {}, does), ' ', element('span', {}, says)),
   );
+
+const walkMe = (): HTMLElement =>
+  strip(seeUrl([]), 'Walk me through it', 'A few questions about what you see');
 
 /** What the words tell beside what is seen is not asked again. */
 const listenTo = (words: string): HTMLElement =>
-  element(
-    'p',
-    {},
-    element(
-      'a',
-      { className: 'tape strip', href: `${TELL}#${new URLSearchParams({ say: words })}` },
-      element('b', {}, 'What to do now'),
-      ' ',
-      element('span', {}, 'By all that you told'),
-    ),
-  );
+  strip(`${TELL}#${new URLSearchParams({ say: words })}`, 'What to do now', 'By all that you told');
 
 /** One answer is compared with so many others. */
 const BESIDE = 2;
@@ -134,6 +122,8 @@ class ResultsElement extends HTMLElement {
     const found = pages && (await withFlaws(pages, heard));
     if (heard?.call) this.append(firstCall(heard.call, Number.POSITIVE_INFINITY));
     else if (heard?.isStory) this.append(listenTo(words));
+    else if (heard?.which)
+      this.append(strip(heard.which, 'Which top coat for it?', 'One kind, with its reason'));
     said.textContent = found
       ? this.#verdictOn(words, found)
       : 'The search could not be loaded. All flaws are listed below.';

@@ -6,7 +6,7 @@ import type { FoundPage } from './pages.ts';
 const SHOWN = 6;
 const loadPages = () => late(() => import('./pages.ts'));
 const loadHearing = () => late(() => import('./heard.ts'));
-/** So many words are a story whatever they say; fewer are listened to first. */
+/** So many words are a story whatever is heard in them. */
 const STORY = 6;
 /** So long the words wait for the ear, milliseconds; then they are searched for. */
 const PATIENCE = 2500;
@@ -126,16 +126,17 @@ export class SearchElement extends HTMLElement {
     const form = event.target;
     if (!words || !(form instanceof HTMLFormElement)) return;
     event.preventDefault();
-    void this.#isStory(words).then((isStory) =>
-      isStory ? location.assign(`${TELL}#${new URLSearchParams({ say: words })}`) : form.submit(),
-    );
+    void this.#goalOf(words).then((goal) => (goal ? location.assign(goal) : form.submit()));
   }
 
-  async #isStory(words: string): Promise<boolean> {
-    if (words.split(/\s+/).length >= STORY) return true;
+  /** The address that answers the words; none where they are to be searched for. */
+  async #goalOf(words: string): Promise<string | undefined> {
     const tooLate = new Promise<undefined>((resolve) => setTimeout(resolve, PATIENCE));
-    const heard = unlessOffline(loadHearing().then((hearing) => hearing.hearWords(words)));
-    return (await Promise.race([heard, tooLate]))?.isStory ?? false;
+    const hearing = unlessOffline(loadHearing().then(({ hearWords }) => hearWords(words)));
+    const heard = await Promise.race([hearing, tooLate]);
+    if (heard?.which) return heard.which;
+    const isStory = heard?.isStory || words.split(/\s+/).length >= STORY;
+    return isStory ? `${TELL}#${new URLSearchParams({ say: words })}` : undefined;
   }
 
   #key(event: KeyboardEvent, input: HTMLInputElement) {

@@ -71,6 +71,8 @@ export class ScheduleElement extends HTMLElement {
    */
   #fill(draft: Draft): void {
     this.#form.reset();
+    // A draft that names a ready-made piece and no size means the sizes of that piece.
+    if (draft['preset'] && draft['top-count'] === undefined) this.#preset(draft['preset']);
     const emptied = Object.keys(this.#draft).filter(
       (name) => name.startsWith('can-') || MAY_BE_EMPTY.includes(name),
     );

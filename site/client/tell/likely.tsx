@@ -1,6 +1,6 @@
 import type { Considered } from '#engine/hear.ts';
 import type { NamedFlaw } from '#engine/named-flaws.ts';
-import { boardUrl, howDryUrl } from '../../shared/urls.ts';
+import { boardUrl, nowUrl } from '../../shared/urls.ts';
 import { chanceSaid } from './words.ts';
 
 const SHOWN = 3;
@@ -11,13 +11,16 @@ const MAY_BE = 0.25;
 
 /** The likeliest flaws with their boards, to compare with the piece. None that the words name is left out. */
 export const LikelyFlaws = ({
-  considered: { likely },
+  considered: { likely, stage },
   named,
   boarded,
+  each,
 }: {
   readonly considered: Considered;
   readonly named: readonly NamedFlaw[];
   readonly boarded: readonly string[];
+  /** More than one is named, and no verdict holds for all of them. */
+  readonly each: boolean;
 }) => {
   const isNamed = (id: string) => named.some(({ defect }) => defect === id);
   const others = likely.filter(
@@ -27,11 +30,11 @@ export const LikelyFlaws = ({
   const shown = likely.filter((flaw) => isNamed(flaw.defect) || others.slice(0, free).includes(flaw));
   return (
     <section class="likely">
-      <h2>What it looks like to me</h2>
+      <h2>{each ? 'Each has its own answer' : 'What it looks like to me'}</h2>
       <ul>
         {shown.map(({ defect, name, chance }) => (
           <li key={defect}>
-            <a href={howDryUrl(defect)}>
+            <a href={nowUrl(defect, stage)}>
               {boarded.includes(defect) && (
                 <figure class="board">
                   <img

@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
+import { asksWhich } from '#engine/asks-which.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { Heard } from './heard.tsx';
 import { LikelyFlaws } from './likely.tsx';
@@ -8,7 +9,7 @@ import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
-import { Verdict } from './verdict.tsx';
+import { isFirm, Verdict } from './verdict.tsx';
 import { tellsOfAnother } from './words.ts';
 
 /** Her words, what was understood, what to do now or the next question, the likeliest flaws, and a reply to send. */
@@ -44,7 +45,25 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   };
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
-  const reply = found && (
+  /** Nothing is wrong yet: what is asked is which top coat to take. */
+  const which =
+    found !== undefined &&
+    !calls &&
+    !found.named.length &&
+    found.considered.stage === undefined &&
+    asksWhich(state.text);
+  const firm = found !== undefined && isFirm(found.considered);
+  /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
+  const each = found !== undefined && found.named.length > 1 && !firm;
+  const flaws = found && !calls && !which && (
+    <LikelyFlaws
+      considered={found.considered}
+      named={found.named}
+      boarded={listening.ear.boarded}
+      each={each}
+    />
+  );
+  const reply = found && !which && (
     <ReplyToCopy answer={found.answer} open={pasted || others || tellsOfAnother(state.text)} />
   );
   const change = () => {
@@ -103,15 +122,16 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       <div ref={answers} tabIndex={-1} class="understood" aria-live="polite">
         {found && (
           <>
-            {state.text && !calls && <PageFor index={listening.index} text={state.text} />}
+            {state.text && !calls && <PageFor index={listening.index} heard={found.heard} which={which} />}
             <Verdict
               considered={found.considered}
               named={found.named}
               mind={listening.ear.mind}
               whileWet={listening.ear.whileWet}
             />
-            {found.considered.now && reply}
-            {!calls && (
+            {firm && reply}
+            {each && flaws}
+            {!calls && !which && (
               <NextQuestion
                 considered={found.considered}
                 pictured={listening.ear.pictured}
@@ -125,14 +145,8 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               mind={listening.ear.mind}
               takeOff={takeOff}
             />
-            {!calls && (
-              <LikelyFlaws
-                considered={found.considered}
-                named={found.named}
-                boarded={listening.ear.boarded}
-              />
-            )}
-            {!found.considered.now && reply}
+            {!each && flaws}
+            {!firm && reply}
           </>
         )}
       </div>

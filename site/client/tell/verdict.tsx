@@ -2,8 +2,14 @@ import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/named-flaws.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { forbids, sentencesOf } from '../../shared/sentences.ts';
-import { CLOCK, howDryUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
+import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Dialed } from '../shared/dialed.tsx';
+
+/** Whether what to do now is sure enough to be said: nothing is lost by leaving a film alone that is not dry. */
+export const isFirm = ({ now, stage, warnings }: Considered): boolean =>
+  now !== undefined &&
+  (now.sure || stage === 'wet' || stage === 'setting') &&
+  !warnings.some(({ say }) => namesNumber(say));
 
 /** From here on what is said of one flaw may calm her. */
 const LIKELY = 0.5;
@@ -57,13 +63,19 @@ const Warning = ({ rule }: { readonly rule: ToldRule }) =>
   );
 
 /** The flaws that she names beside the one that the verdict speaks of, with the way to each. */
-const AlsoNamed = ({ named }: { readonly named: readonly NamedFlaw[] }) => (
+const AlsoNamed = ({
+  named,
+  stage,
+}: {
+  readonly named: readonly NamedFlaw[];
+  readonly stage: Considered['stage'];
+}) => (
   <p>
     You also name{' '}
     {named.map(({ defect, name }, at) => (
       <span key={defect}>
         {at > 0 && ', '}
-        <a href={howDryUrl(defect)}>{name}</a>
+        <a href={nowUrl(defect, stage)}>{name}</a>
       </span>
     ))}
     , with {named.length > 1 ? 'answers of their own' : 'an answer of its own'}.
@@ -76,7 +88,6 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
   const [first] = likely;
-  const firm = now && (now.sure || fresh) && !call.length;
   const together =
     now !== undefined &&
     stage !== undefined &&
@@ -98,7 +109,7 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
         .map((rule) => (
           <Warning key={rule.id} rule={rule} />
         ))}
-      {firm && (
+      {now && isFirm(considered) && (
         <section>
           <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>
             <span>{now.verdict}</span>
@@ -112,7 +123,7 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
             ))}
           <p class="why">{now.say}</p>
           <p class="not">{now.not}</p>
-          {!together && others.length > 0 && <AlsoNamed named={others} />}
+          {!together && others.length > 0 && <AlsoNamed named={others} stage={stage} />}
           {fresh && (
             <a class="tape strip" href={CLOCK}>
               <b>Until when? Start the coat clock</b> <span>It tells the time by your can and weather.</span>
@@ -125,7 +136,7 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
           )}
           {!fresh && !now.remedy && first && (
             <p>
-              <a href={howDryUrl(first.defect)}>More on it</a>
+              <a href={nowUrl(first.defect, stage)}>More on it</a>
             </p>
           )}
         </section>

@@ -1,0 +1,210 @@
+import { render } from 'preact';
+import * as v from 'valibot';
+import { type Choice, chooseCoat, type Wanted } from '#engine/fitness.ts';
+import { FACTS } from '#engine/model/facts.ts';
+import { choices } from '../../shared/choices.ts';
+import type { PlanData } from '../../shared/plan-data.ts';
+import { planRules } from '../../shared/plan-rules.ts';
+import { SAFETY, SCHEDULE } from '../../shared/urls.ts';
+import { statusLine } from '../shared/element.ts';
+import { NetworkFault } from '../shared/fetch-json.ts';
+import { draftIn, fillForm } from '../shared/form/in-page.ts';
+import { TRIALS } from '../shared/form/trials.ts';
+import { readPageData } from '../shared/page-data.ts';
+import { planTables } from '../shared/plan-tables.ts';
+
+const WEARS = ['low', 'normal', 'high'] as const;
+const PRESETS = v.array(
+  v.object({
+    id: v.string(),
+    wear: v.picklist(WEARS),
+    piece: v.picklist(FACTS.piece.values),
+    trials: v.array(v.picklist(TRIALS)),
+  }),
+);
+type Preset = v.InferOutput<typeof PRESETS>[number];
+type Draft = Readonly<Record<string, string>>;
+
+const AGES = [...FACTS.age.values, 'none'] as const;
+const oneOf = <T extends string>(values: readonly T[], text: string | undefined): T | undefined =>
+  values.find((value) => value === text);
+
+/** Of the ready-made pieces of a kind the one that meets most: who asks for a table means one that is used. */
+const presetOf = (presets: readonly Preset[], piece: string): string =>
+  presets
+    .filter((one) => one.piece === piece)
+    .sort((a, b) => b.trials.length - a.trials.length || WEARS.indexOf(b.wear) - WEARS.indexOf(a.wear))[0]
+    ?.id ?? piece;
+
+/** What the form tells. A piece without a preset is one that no kind is named for. */
+const wantedIn = (draft: Draft, presets: readonly Preset[]): Wanted => {
+  const preset = presets.find(({ id }) => id === draft['preset']);
+  return {
+    kind: preset?.piece ?? oneOf(FACTS.piece.values, draft['preset']),
+    wear: preset?.wear ?? 'normal',
+    trials: TRIALS.filter((trial) => draft['trials']?.split(',').includes(trial)),
+    base: oneOf(FACTS.base.values, draft['base']),
+    tone: oneOf(FACTS['base-tone'].values, draft['tone']),
+    age: oneOf(AGES, draft['age']),
+  };
+};
+
+const familyNames = (families: readonly string[]): string =>
+  Object.entries(choices.family.values)
+    .filter(([family]) => families.includes(family))
+    .map(([, name]) => name)
+    .join(', ');
+
+type Props = { readonly choice: Choice; readonly planLink: string };
+
+/** One kind with its reason, what to mind, and why not the others; or a plain no. */
+const Chosen = ({ choice: { chosen, noes, others }, planLink }: Props) => {
+  if (!chosen)
+    return (
+      <>
+        <h2 class="verdict stop">
+          <span>{noes.some(({ code }) => code === 'rule') ? 'Stop first' : 'None'}</span>
+        </h2>
+        {noes.map(({ says, instead }) => (
+          <div key={says}>
+            <p class="why">{says}</p>
+            {instead && (
+              <p>
+                <b>Instead: </b>
+                {instead}
+              </p>
+            )}
+          </div>
+        ))}
+        <p>
+          <a href={SAFETY}>All of safety</a>
+        </p>
+      </>
+    );
+  const minded = chosen.care.filter((row, at) => chosen.care.findIndex(({ why }) => why === row.why) === at);
+  return (
+    <>
+      <h2 class="verdict repair">
+        <span>{chosen.product.name}</span>
+      </h2>
+      <p class="why">{chosen.why}</p>
+      {(chosen.wait || minded.length > 0) && (
+        <>
+          <h3>Mind</h3>
+          <ul>
+            {chosen.wait && (
+              <li>
+                <b>Let what lies below dry first.</b> {chosen.wait}
+              </li>
+            )}
+            {minded.map(({ why, instead }) => (
+              <li key={why}>
+                {why} {instead}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <a class="tape strip" href={planLink}>
+        <b>Plan it</b> <span>Coats, how much to buy, and clock times</span>
+      </a>
+      {others.length > 0 && (
+        <>
+          <h3>Why not another?</h3>
+          <dl>
+            {others.map(({ families, why }) => (
+              <div key={why}>
+                <dt>{familyNames(families)}</dt>
+                <dd>{why}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
+      <p class="small">The label on the can wins. Try it on a hidden spot first.</p>
+    </>
+  );
+};
+
+/** The form that asks what the piece is, and beside it the kind of top coat to take. What is told stands behind #. */
+export class WhichElement extends HTMLElement {
+  #stop = new AbortController();
+  #data: PlanData | undefined;
+
+  connectedCallback() {
+    this.#stop = new AbortController();
+    const { signal } = this.#stop;
+    const form = this.querySelector('form');
+    const place = this.querySelector<HTMLElement>('[data-part=chosen]');
+    if (!form || !place) throw new Error('the page brought no form and no place for its answer');
+    // What does without script is folded away where there is one.
+    document.querySelector('[data-part=by-hand]')?.removeAttribute('open');
+    const presets = readPageData(PRESETS, form.dataset['presets']);
+    form.addEventListener('change', ({ target }) => this.#changed(target, form, presets, place), { signal });
+    form.addEventListener('submit', (event) => event.preventDefault(), { signal });
+    addEventListener('hashchange', () => this.#follow(form, presets, place), { signal });
+    void this.#open(form, presets, place);
+  }
+
+  disconnectedCallback() {
+    this.#stop.abort();
+  }
+
+  async #open(form: HTMLFormElement, presets: readonly Preset[], place: HTMLElement): Promise<void> {
+    try {
+      this.#data = await planTables();
+      this.#follow(form, presets, place);
+    } catch (error) {
+      if (!(error instanceof NetworkFault)) throw error;
+      place.replaceChildren(
+        statusLine('The tables could not be loaded: no signal? Most answers stand below, at a glance.'),
+      );
+    }
+  }
+
+  #follow(form: HTMLFormElement, presets: readonly Preset[], place: HTMLElement): void {
+    const { piece, ...told } = Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
+    const preset = piece === undefined ? told['preset'] : presetOf(presets, piece);
+    this.#put(form, presets, { ...told, ...(preset !== undefined && { preset }) });
+    this.#show(form, presets, place);
+  }
+
+  /** What a ready-made piece meets comes with it, where nothing else is told. */
+  #put(form: HTMLFormElement, presets: readonly Preset[], draft: Draft): void {
+    const found = presets.find(({ id }) => id === draft['preset']);
+    fillForm(form, { ...(found && { trials: found.trials.join(',') }), ...draft });
+    // An old finish is older paint or varnish, and nobody has said how old.
+    const { base, age } = draftIn(form);
+    if (base === 'old-finish' && age === 'none') fillForm(form, { age: 'unknown' });
+  }
+
+  #changed(
+    target: EventTarget | null,
+    form: HTMLFormElement,
+    presets: readonly Preset[],
+    place: HTMLElement,
+  ): void {
+    if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
+    this.#put(form, presets, target.name === 'preset' ? { preset: target.value } : {});
+    history.replaceState(history.state, '', `#${new URLSearchParams(this.#draft(form))}`);
+    this.#show(form, presets, place);
+  }
+
+  #draft(form: HTMLFormElement): Record<string, string> {
+    return { trials: '', ...draftIn(form) };
+  }
+
+  #show(form: HTMLFormElement, presets: readonly Preset[], place: HTMLElement): void {
+    if (!this.#data) return;
+    const draft = this.#draft(form);
+    const wanted = wantedIn(draft, presets);
+    const choice = chooseCoat(this.#data.plan, planRules(this.#data), wanted, this.#data.products);
+    const planLink = `${SCHEDULE}#${new URLSearchParams({
+      ...draft,
+      kind: wanted.kind ?? 'furniture',
+      wear: wanted.wear ?? 'normal',
+      product: choice.chosen?.product.id ?? '',
+    })}`;
+    render(<Chosen choice={choice} planLink={planLink} />, place);
+  }
+}

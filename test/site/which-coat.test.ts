@@ -1,0 +1,42 @@
+/** Which top coat to take: asked in a box, answered with its reason, and planned from there. */
+import { expect, it } from 'vitest';
+import { expectQuiet, openPage, withoutPictures } from './browser.ts';
+
+withoutPictures();
+
+it('answers a question in the box with one kind, and plans it', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/');
+  await page.getByRole('combobox').fill('what finish should I put on a kitchen table');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/which-coat/**');
+  const verdict = page.locator('.chosen .verdict');
+  await verdict.getByText('Water-based polyurethane').waitFor();
+  await page.getByLabel('What lies below it?').selectOption('bare-wood');
+  await page.getByLabel('What shows through?').selectOption('wood');
+  await verdict.getByText('Oil-based polyurethane').waitFor();
+  expect(page.url()).toContain('base=bare-wood');
+  await page.getByRole('link', { name: /^Plan it/ }).click();
+  await page.waitForURL('**/schedule/**');
+  await page.locator('.plan .verdict').waitFor();
+  expect(await page.locator('.plan').innerText()).toMatch(/oil-based polyurethane/i);
+  // The sizes are those of the piece that was named.
+  expect(await page.getByLabel('Tops: how many').inputValue()).toBe('1');
+  expect(await page.getByLabel('Legs: how many').inputValue()).toBe('4');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('stops before an old finish of unknown age, and without script shows a table', async () => {
+  const opened = await openPage();
+  await opened.page.goto('/which-coat/#base=old-finish&piece=furniture');
+  await opened.page.locator('.chosen .verdict.stop').getByText('Stop first').waitFor();
+  expect(await opened.page.locator('.chosen').innerText()).toContain('lead');
+  expectQuiet(opened);
+  await opened.close();
+  const plain = await openPage({ javaScriptEnabled: false });
+  await plain.page.goto('/which-coat/');
+  expect(await plain.page.getByRole('row', { name: /Dining table/ }).innerText()).toMatch(/polyurethane/i);
+  await plain.close();
+});
