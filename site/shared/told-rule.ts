@@ -11,17 +11,11 @@ export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
 /** Before steps that lie behind a stop; what follows it says when, or for whom. */
 export const OPEN_THE_STEPS = 'Closed until it is settled. Open the steps:';
 
-/** The same on paper, where nothing can be closed. */
-export const ONLY_ONCE_SETTLED = 'Behind the stop: only once the first box is ticked.';
-
 /** Leads from a caution to the page of its rule. */
 export const MORE_OF_A_RULE = 'Why, and where from';
 
 /** What a page shows of a rule. */
-export type ToldRule = Pick<
-  RuleEntry,
-  'kind' | 'level' | 'title' | 'lead' | 'say' | 'why' | 'open' | 'defers'
-> & {
+export type ToldRule = Pick<RuleEntry, 'kind' | 'level' | 'title' | 'lead' | 'say' | 'why' | 'defers'> & {
   readonly id: string;
 };
 
@@ -37,7 +31,6 @@ export const toldWords = (rule: ToldRule) => ({
   lead: rule.lead ?? firstSentence(rule.say),
   say: rule.say,
   why: rule.why,
-  open: rule.open ?? '',
   defers: ownWord(rule),
 });
 export type RuleWords = Readonly<ReturnType<typeof toldWords>>;

@@ -90,7 +90,7 @@ itAtLength('names the verdict first, then the reason, then what not to do', asyn
 
 itAtLength('prints a repair on one sheet once its stop is settled', async () => {
   const { page, close } = await openPage();
-  const facts = { age: { value: 'none', how: 'told' } };
+  const facts = { age: { value: 'since-1993', how: 'told' } };
   await page.addInitScript(
     (kept) => localStorage.setItem('halfdry.case', kept),
     JSON.stringify({ version: 1, facts }),

@@ -1,7 +1,7 @@
 import type { ResolvedStep } from '#engine/index.ts';
 import type { AdviceRule } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
-import { element, partIn } from '../shared/element.ts';
+import { asPart, element, partIn } from '../shared/element.ts';
 import { boxOf } from './rule-box.ts';
 
 type AdviceStep = ResolvedStep<AdviceRule>;
@@ -19,12 +19,21 @@ const fitBoxes = (
   for (const rule of rules) if (!there.has(rule.id)) come(rule);
 };
 
+/** Where the cautions of a step stand; a step that had none gets the place. */
+const caresOf = (step: HTMLElement): HTMLElement => {
+  const there = partIn(step, 'cares');
+  if (there) return there;
+  const made = asPart('cares', element('div', { className: 'cares' }));
+  step.prepend(made);
+  return made;
+};
+
 /** The cautions of one step; its stops stand before the stretch that it lies in. */
 const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
   fitBoxes(
     boxesIn(step, '[data-rule]'),
     rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
-    (rule) => partIn(step, 'cares')?.prepend(boxOf('care', rule)),
+    (rule) => caresOf(step).prepend(boxOf('care', rule)),
   );
 
 /** A stop that stands at the head of the page is not told again before the steps. */
