@@ -38,8 +38,8 @@ it('keeps to the faces of the device where its own are late, and moves nothing',
   await expect.poll(() => faceOf(page)).toBe('near');
   const before = await boxes(page);
   for (const go of late) go();
-  await page.unroute(FACES);
   await page.waitForLoadState('load');
+  await page.unrouteAll({ behavior: 'wait' });
   expect(await boxes(page)).toEqual(before);
   expect(await shifted(page)).toBeLessThan(0.01);
   await page.goto('/learn/');
