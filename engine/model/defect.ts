@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BoardRecipe } from './board.ts';
+import { BoardRecipe } from './board/recipe.ts';
 import { FAMILIES } from './family.ts';
 import { DefectId, QuestionId } from './ids.ts';
 import { Change } from './remedy.ts';

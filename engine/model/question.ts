@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BoardRecipe } from './board.ts';
+import { BoardRecipe } from './board/recipe.ts';
 import { Condition } from './condition.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';

@@ -8,7 +8,7 @@ import { parseArgs } from 'node:util';
 import sharp from 'sharp';
 import { z } from 'zod';
 import { lightBoard, makeBoard } from '#engine/board/render.ts';
-import { BoardRecipe } from '#engine/model/board.ts';
+import { BoardRecipe } from '#engine/model/board/recipe.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { nearest, nearestId } from '#engine/nearest.ts';
 import { boardFaults } from '#engine/prove/boards-fit.ts';

@@ -10,7 +10,7 @@ import { describe, expect, it } from 'vitest';
 import type { z } from 'zod';
 import { filled } from '#engine/fill.ts';
 import { link } from '#engine/link.ts';
-import { BoardFeature, BoardRecipe } from '#engine/model/board.ts';
+import { BoardFeature, BoardRecipe } from '#engine/model/board/recipe.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { Step } from '#engine/model/step.ts';

@@ -4,7 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
-import { BoardFeature, FEATURE_KINDS } from '#engine/model/board.ts';
+import { BoardFeature, FEATURE_KINDS } from '#engine/model/board/recipe.ts';
 import { FEATURE_GROUPS, shownBest } from '../../site/build/pictures/feature-fields.ts';
 import { featurePage } from '../../site/build/pictures/feature-page.ts';
 import { itAtLength } from '../thorough.ts';

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import sharp from 'sharp';
 import { renderBoard } from '#engine/board/render.ts';
-import { BoardRecipe } from '#engine/model/board.ts';
+import { BoardRecipe } from '#engine/model/board/recipe.ts';
 import { LIGHT } from '../colors.ts';
 import type { FeatureSheet, WrittenBoard } from './feature-fields.ts';
 

@@ -1,4 +1,4 @@
-import { BoardRecipe } from '#engine/model/board.ts';
+import { BoardRecipe } from '#engine/model/board/recipe.ts';
 import { allBoards } from '../boards.ts';
 import { knowledge } from '../knowledge.ts';
 import { boardFile, type NamedBoard } from './boards.ts';

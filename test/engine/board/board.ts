@@ -1,4 +1,4 @@
-import { BoardRecipe } from '#engine/model/board.ts';
+import { BoardRecipe } from '#engine/model/board/recipe.ts';
 
 /** A recipe as an author writes it, with what is not under test left out. */
 export const recipeOf = (part: object): BoardRecipe =>

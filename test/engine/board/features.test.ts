@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makeBoard, renderBoard } from '#engine/board/render.ts';
-import { FEATURE_KINDS, type FeatureKind } from '#engine/model/board.ts';
+import { FEATURE_KINDS, type FeatureKind } from '#engine/model/board/recipe.ts';
 import { THOROUGH } from '../../thorough.ts';
 import { meanDifference, recipeOf } from './board.ts';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { z } from 'zod';
-import { BoardRecipe, FEATURE_KINDS } from '#engine/model/board.ts';
+import { BoardRecipe, FEATURE_KINDS } from '#engine/model/board/recipe.ts';
 
 const alt = 'a board made for a test';
 

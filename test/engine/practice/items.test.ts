@@ -16,7 +16,7 @@ import {
   visits,
   walk,
 } from '../../../engine/index.ts';
-import { BoardRecipe } from '../../../engine/model/board.ts';
+import { BoardRecipe } from '../../../engine/model/board/recipe.ts';
 import {
   dealPractice,
   PRACTICE_LEVELS,
