@@ -119,13 +119,16 @@ class ResultsElement extends HTMLElement {
     this.replaceChildren(said);
     const pages = await unlessOffline(findPages(words, SHOWN));
     const heard = await unlessOffline(hearWords(words));
-    const found = pages && (await withFlaws(pages, heard));
+    // Who asks which top coat to take sees no flaw yet.
+    const found = heard?.which ? [] : pages && (await withFlaws(pages, heard));
     if (heard?.call) this.append(firstCall(heard.call, Number.POSITIVE_INFINITY));
     else if (heard?.isStory) this.append(listenTo(words));
     else if (heard?.which)
       this.append(strip(heard.which, 'Which top coat for it?', 'One kind, with its reason'));
     said.textContent = found
-      ? this.#verdictOn(words, found)
+      ? heard?.which
+        ? `For “${words}”:`
+        : this.#verdictOn(words, found)
       : 'The search could not be loaded. All flaws are listed below.';
     if (found?.length)
       this.append(
@@ -136,7 +139,7 @@ class ResultsElement extends HTMLElement {
           ...found.map((one, at) => asHit(one, at === 0 && !heard?.isStory)),
         ),
       );
-    if (found && (!found.length || found[0]?.perhaps)) this.append(walkMe());
+    if (found && !heard?.which && (!found.length || found[0]?.perhaps)) this.append(walkMe());
   }
 
   #verdictOn(words: string, found: readonly FoundPage[]): string {
