@@ -55,6 +55,8 @@ it('has the near faces as wide as its own: a heading or a strip takes as many li
   await own.page.goto('/');
   await own.page.evaluate(() => document.fonts.ready.then(() => undefined));
   await near.page.goto('/');
+  // What the first page keeps comes a moment later, and would undo what is set here.
+  for (const { page } of [own, near]) await expect.poll(() => keptOf(page)).not.toBeNull();
   await near.page.evaluate(() => sessionStorage.setItem('halfdry.face', 'near'));
   for (const address of ['/', '/defects/bubbles/', '/defects/white-rings/', '/clock/', '/learn/']) {
     await own.page.evaluate(() => sessionStorage.setItem('halfdry.face', 'own'));
