@@ -67,11 +67,15 @@ const BECOMES = {
     'take the words out, or write remedy: and the name of a repair that says it, in place of leave: and its words',
 } as const;
 
+/** "Do not pull it off slowly" would have it pulled off fast. */
+const withoutHow = (order: string): string =>
+  order.replace(/^./, (first) => first.toLowerCase()).replace(/,? (?:very )?[a-z]+ly\b/g, '');
+
 export const touchOrdered = ({ order, where, becomes }: Of<'touch-ordered'>): Told =>
   becomes === 'not'
     ? [
         `after "not:" stands an order to touch the film, "${order}", ${where}`,
-        `begin that sentence with Do not: Do not ${order.replace(/^./, (first) => first.toLowerCase())}`,
+        `write there what must not be done at all, beginning with Do not: Do not ${withoutHow(order)}`,
       ]
     : [`"${order}" sends a hand to the film ${where}`, BECOMES[becomes]];
 

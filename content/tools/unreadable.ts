@@ -213,7 +213,7 @@ export const toldOf = (yaml: string, code: ErrorCode, at: number): Told => {
     return told(
       at,
       `a list begins on the line of "${list}:"`,
-      'begin each hyphen on a line of its own below it, or write the list between square brackets: [one, two]',
+      'if it is one text, take the hyphen out; if it is a list, begin each hyphen on a line of its own below it, or write the list between square brackets: [one, two]',
     );
   if (code === 'TAB_AS_INDENT') return told(at, 'this line begins with a tab', 'write spaces in its place');
   if (code === 'BAD_DQ_ESCAPE')

@@ -47,9 +47,12 @@ export const defectUrl = (id: string) => `${BASE}defects/${id}/`;
 export const howDryUrl = (id: string) => `${BASE}defects/${id}/#${HOW_DRY}`;
 export const nodeUrl = (id: string, address: readonly string[]) =>
   `${BASE}defects/${id}/${address.join('/')}/`;
-/** What to do about a flaw: at its stage where that is known, else from the question about it on. */
+/**
+ * What to do about a flaw: at its stage where that is known, else from the question about it on. Not every flaw has a
+ * page for a film that is overdue: the question leads to the one that has.
+ */
 export const nowUrl = (id: string, stage: string | undefined) =>
-  stage ? nodeUrl(id, [`stage-${stage}`]) : howDryUrl(id);
+  stage && stage !== 'overdue' ? nodeUrl(id, [`stage-${stage}`]) : howDryUrl(id);
 export const remedyUrl = (id: string) => `${BASE}remedies/${id}/`;
 export const iconUrl = (name: string) => `${BASE}icons/${name}.png`;
 export const shortUrl = (id: string) => `${BASE}r/${id}/`;

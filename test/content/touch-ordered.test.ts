@@ -141,7 +141,7 @@ wax:
 `;
     expect(sharedFaults(textsWith('content/acts.yaml', acts)).map(say)).toEqual([
       `content/acts.yaml:5: "Press the lip flat with" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
-      'content/acts.yaml:6: after "not:" stands an order to touch the film, "Peel it off", where "do: leave" leaves it alone (setting); begin that sentence with Do not: Do not peel it off',
+      'content/acts.yaml:6: after "not:" stands an order to touch the film, "Peel it off", where "do: leave" leaves it alone (setting); write there what must not be done at all, beginning with Do not: Do not peel it off',
       `content/acts.yaml:10: "Wipe it off" sends a hand to the film where "do: leave" leaves it alone (setting); ${MEND}`,
     ]);
   });

@@ -132,7 +132,7 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
   [
     'title: - one\n',
     2,
-    'a list begins on the line of "title:"; begin each hyphen on a line of its own below it, or write the list between square brackets: [one, two]',
+    'a list begins on the line of "title:"; if it is one text, take the hyphen out; if it is a list, begin each hyphen on a line of its own below it, or write the list between square brackets: [one, two]',
   ],
   [
     'now:\n  wet: x\n not: y\n',
