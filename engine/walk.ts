@@ -218,7 +218,9 @@ export const walk = <R extends FiringRule>(
   if (decided.kind === 'question') return { ...decided, doubted, trace };
   const certain = leaves.length === 1;
   const goOn = doubted.length ? undefined : open;
-  const check = goOn ? undefined : checkThatDecides(known, on, defect, stand);
+  // Hands that hold off until a check is made are told which, though more could be asked for the cause.
+  const holdsOff = decided.kind === 'outcome' && !alike && !decided.shared;
+  const check = goOn && !holdsOff ? undefined : checkThatDecides(known, on, defect, stand);
   const unsureAt = doubted.length ? check?.question : undefined;
   if (decided.kind === 'cause') return { ...decided, certain, unsureAt, check, trace };
   const acts = alike && stage ? leaves.map((leaf) => actOf(known, on, leaf, stage)) : undefined;
@@ -254,7 +256,8 @@ const checkThatDecides = (
     no: meaning(question, 'no'),
   });
   const settles = ({ yes, no }: Check) => Number(!!yes.action) + Number(!!no.action);
-  const other = met.find(({ answer }) => answer === undefined)?.question;
+  const open = met.flatMap(({ answer, question }) => (answer === undefined ? [question] : []));
+  const other = open.find((question) => !canCheck(known, on, question)) ?? open[0];
   const checks = (doubted.length ? doubted : other ? [other] : []).map(checkBy);
   return checks.sort((a, b) => settles(b) - settles(a))[0];
 };
