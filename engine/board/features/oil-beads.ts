@@ -1,15 +1,70 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, pour, raise, roughen, stain } from '../field.ts';
-import { between, ease, noise, random } from '../noise.ts';
+import { between, ease, noise, type Random, random } from '../noise.ts';
 import { inPore } from '../places.ts';
 import { disc, type Point } from '../stamp.ts';
 
-const OIL = [0.12, 0.3, 0.6] as const;
+type OilBeads = FeatureOf<'oil-beads'>;
 
-/** Oil wept from pores: flat shining dots along the grain, each on its pore in a thin wet halo; later scabs. */
-export const oilBeads = (b: Board, f: FeatureOf<'oil-beads'>, from: number): void => {
-  const next = random(from);
-  const [low, high] = f['diameter-mm'];
+const OIL = [0.12, 0.3, 0.6] as const;
+/** How tall a bead stands, as a share of its radius: oil meets the film at some 33°. */
+const TALL = 0.3;
+/** A veil that is less than this share of the thickest was wiped away. */
+const WIPED = 0.5;
+
+/** A bead that is still liquid: a clear cap, deeper in color where it is thick. */
+const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
+  const tall = radius * 1000 * TALL * between(next, 0.75, 1.15);
+  const long = between(next, 1, 1.5, 1.6);
+  const lean = between(next, -0.15, 0.15);
+  const id = Math.floor(next() * 1e6);
+  disc(b, point, radius * 1.7, (i, _d, dx, dy) => {
+    const v = dy + lean * dx;
+    const t = Math.hypot(dx / long, v) / (radius * (1 + 0.1 * noise(dx / radius + 5, v / radius, id)));
+    if (t >= 1) return;
+    const cap = 1 - t * t;
+    raise(b, i, tall * cap);
+    pour(b, i, tall * cap);
+    // It gathers the light of the window on its far side.
+    const gathered = ease(-0.3, 0.8, (dx + v) / (radius * 1.4)) * cap;
+    stain(b, i, OIL, color * (0.45 + 0.9 * cap + 1.1 * ease(0.7, 1, t) - 1.9 * gathered));
+    roughen(b, i, 0.006, ease(1, 0.9, t));
+  });
+};
+
+/** A bead that set: a crust with a steep border. */
+const scab = (b: Board, next: Random, point: Point, radius: number): void => {
+  const tall = radius * 70 * between(next, 0.7, 1.2);
+  const long = between(next, 1.15, 2, 1.5);
+  const id = Math.floor(next() * 1e6);
+  disc(b, point, radius * 3, (i, _d, dx, dy) => {
+    const ragged = 0.3 * noise((dx / radius) * 0.8 + 5, (dy / radius) * 0.8, id);
+    const t = Math.hypot(dx / long, dy) / (radius * (1 + ragged));
+    if (t >= 1.3) return;
+    stain(b, i, OIL, 0.75 * Math.exp(-(t ** 4)));
+    const dome = Math.max(0, 1 - t ** 4) * (0.8 + 0.3 * noise(dx / 0.4, dy / 0.4, id + 1));
+    raise(b, i, tall * dome);
+    pour(b, i, tall * 2 * dome);
+    roughen(b, i, 0.009, ease(1.1, 0.85, t));
+  });
+};
+
+/** The wood round a bead is soaked dark, far along the grain and in threads. */
+const soak = (b: Board, next: Random, point: Point, radius: number): void => {
+  const id = Math.floor(next() * 1e6);
+  const reach = between(next, 1.8, 3.4);
+  disc(b, point, radius * reach * 1.6, (i, _d, dx, dy) => {
+    const threads = 1 + 0.35 * noise(dx / 2.2, dy / 0.22, id) + 0.25 * noise(dx / 0.9, dy / 0.5, id + 1);
+    const away = Math.hypot(dx / reach, dy / 1.25) / (radius * threads);
+    const wet = ease(1.1, 0.85, away);
+    if (wet === 0) return;
+    stain(b, i, OIL, 0.95 * wet);
+    roughen(b, i, 0.03, 0.7 * wet);
+  });
+};
+
+/** Rows of places along the grain, each on its pore. */
+const rows = (b: Board, f: OilBeads, next: Random): Point[] => {
   const count = Math.max(1, Math.round((f['per-cm2'] * b.widthMm * b.heightMm) / 100));
   const points: Point[] = [];
   while (points.length < count) {
@@ -20,29 +75,26 @@ export const oilBeads = (b: Board, f: FeatureOf<'oil-beads'>, from: number): voi
       y += between(next, -0.25, 0.25);
     }
   }
-  for (const point of points) {
+  return points;
+};
+
+/** Oil wept from pores: clear beads along the grain, each on its pore in a wet halo; later scabs. On a veil of sweat it lies as dew, with none where a finger wiped. */
+export const oilBeads = (b: Board, f: OilBeads, from: number): void => {
+  const next = random(from);
+  const [low, high] = f['diameter-mm'];
+  const veil = b.haze.reduce((most, here) => Math.max(most, here), 0);
+  for (const point of rows(b, f, next)) {
     const radius = between(next, low, high, 2.4) / 2;
-    // Some were wiped or sank back: a dull flat spot is left.
-    const flat = next() < 0.25;
-    const tall = radius * (f.set ? 70 : 80) * (flat ? 0.08 : between(next, 0.7, 1.2));
-    const long = between(next, 1.15, f.set ? 2 : 2.6, 1.5);
-    const lean = between(next, -0.12, 0.12);
-    const id = Math.floor(next() * 1e6);
-    disc(b, point, radius * 4, (i, _d, dx, dy) => {
-      const v = dy + lean * dx;
-      const ragged = (f.set ? 0.3 : 0.14) * noise((dx / radius) * 0.8 + 5, (v / radius) * 0.8, id);
-      const t = Math.hypot(dx / long, v) / (radius * (1 + ragged));
-      // The wood round it is soaked dark, farther along the grain than across.
-      const soaked = Math.hypot(dx / 2.6, v) / (radius * (1.05 + 0.4 * noise(dx / 1.6, v / 0.3, id + 2)));
-      const wet = Math.exp(-(soaked ** 2.2));
-      stain(b, i, OIL, 0.75 * Math.exp(-(t ** 4)) * (flat ? 0.4 : 1) + 0.95 * wet);
-      roughen(b, i, flat ? 0.12 : 0.03, 0.7 * wet);
-      if (t >= 1.3) return;
-      const crust = 0.8 + 0.3 * noise(dx / 0.4, dy / 0.4, id + 1);
-      const dome = f.set ? Math.max(0, 1 - t ** 4) * crust : Math.exp(-((t * 1.25) ** 2.4));
-      raise(b, i, tall * dome);
-      pour(b, i, tall * 2 * dome);
-      roughen(b, i, flat ? 0.13 : 0.009, ease(1.1, 0.85, t));
-    });
+    if (veil > 0) {
+      const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
+      const here = b.haze[row * b.columns + column] ?? 0;
+      if (column < b.columns && here > WIPED * veil) bead(b, next, point, radius, 0.12);
+    } else if (f.set) {
+      soak(b, next, point, radius);
+      scab(b, next, point, radius);
+    } else {
+      soak(b, next, point, radius);
+      bead(b, next, point, radius, 0.6);
+    }
   }
 };

@@ -65,13 +65,6 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   const { points, edge } = broken(next, center, radius * 0.95, 10, from);
   const hinge = next() * 6.28;
   const [hx, hy] = [Math.cos(hinge), Math.sin(hinge)];
-  const flap = broken(
-    next,
-    [center[0] + hx * radius * 0.62, center[1] + hy * radius * 0.5],
-    radius * 0.62,
-    7,
-    from + 7,
-  );
   const ground =
     f.under === 'base'
       ? undefined
@@ -84,48 +77,62 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     if (d > radius) return;
     const film = b.film[i]!;
     if (d < 0) {
-      const bare = 1 - ease(-0.22, 0, d);
-      const torn = Math.exp(-(((d + 0.08) / 0.1) ** 2)) * remnant(x, y, 2.5, from + 9);
       const strokes = noise(x / 40, y / 0.8, from + 3);
-      const scraps = ease(0.62, 0.8, noise(x / 1.9, y / 1.1, from + 12) + 0.55 * ease(-2.6, -0.3, d) - 0.2);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
+      // A tongue of it still hangs on: fast along the rim, high where it broke off.
+      const toward = ((x - center[0]) * hx + (y - center[1]) * hy) / radius;
+      const aside = ((y - center[1]) * hx - (x - center[0]) * hy) / radius;
+      const jag = 0.16 * noise(aside * 3.1, 2, from + 8) + 0.05 * noise(aside * 11, 7, from + 10);
+      const past = (toward - 0.2 - jag - 0.9 * aside * aside) * radius;
+      const flap = film > 0 ? ease(-0.1, 0.1, past) : 0;
+      const bare = ease(0, -0.16, d) * (1 - flap);
+      const deep = -Math.min(0, edge(x, y, 0));
+      const torn =
+        Math.exp(-(((flap > 0 ? past - 0.1 : d + 0.05) / 0.09) ** 2)) * (0.3 + remnant(x, y, 2.5, from + 9));
       if (ground) {
         uncover(b, i, ground, bare);
-        if (f.under === 'white')
-          tint(b, i, PRIMER, bare * (0.5 + 0.25 * noise(x / 9, y / 5, from + 13) + 0.12 * strokes));
+        if (f.under === 'white') {
+          const worn =
+            0.62 +
+            0.2 * noise(x / 9, y / 5, from + 13) +
+            0.12 * strokes +
+            0.1 * noise(x / 0.7, y / 0.6, from + 14);
+          tint(b, i, PRIMER, bare * Math.min(1, worn));
+          // A thin stain of the paint stayed in the low places of the old face.
+          tint(
+            b,
+            i,
+            paint,
+            0.5 *
+              bare *
+              ease(0.35, 0.85, noise(x / 6, y / 0.5, from + 15) + 0.4 * noise(x / 2, y / 1.6, from + 12)),
+          );
+        }
       }
       b.film[i] = film * (1 - bare);
-      scatter(b, i, 0.16 * torn);
-      raise(b, i, (ground ? ground.height[i]! * 0.5 + 1.5 * strokes - film - 30 : 3 * strokes - film) * bare);
-      roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
-      if (scraps > 0) {
-        // Small bits of it stayed fast.
-        if (ground) tint(b, i, paint, scraps * bare);
-        raise(b, i, 0.8 * film * scraps * bare);
-      }
-      const share = film > 0 ? ease(0, 0.25, -flap.edge(x, y, 1)) : 0;
-      if (share > 0) {
-        // It curls like a shaving: fast at its root, high at its free tip.
-        const out = ((center[0] - x) * hx + (center[1] - y) * hy) / radius + 0.62;
-        const curl = Math.max(0, out + 0.12 * noise(x / 3, y / 3, from + 10));
-        if (ground) tint(b, i, paint, share);
-        // Rolled over, it shows its pale back.
-        tint(b, i, PRIMER, 0.8 * share * ease(0.78, 1, curl));
-        raise(b, i, share * (35 + lift * (0.1 + 1.25 * curl ** 1.7) + 6 * noise(x / 2.2, y / 2.2, from + 8)));
-        b.film[i] = Math.max(b.film[i]!, film * share);
-        scatter(b, i, share * (0.03 + 0.16 * Math.min(1, curl)) + 0.1 * (1 - share));
-        roughen(b, i, 0.04, share);
+      scatter(b, i, 0.14 * torn);
+      const floor = ground ? ground.height[i]! * 0.5 + 2 * strokes - film - 30 : 3 * strokes - film;
+      raise(b, i, floor * bare);
+      roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
+      if (flap > 0) {
+        const curl = (deep / (radius * 0.7)) * (1 + 0.25 * noise(aside * 2.4, 5, from + 11));
+        raise(b, i, flap * (lift * 0.9 * curl ** 1.6 + 5 * noise(x / 2.2, y / 2.2, from + 8)));
+        scatter(b, i, flap * 0.05 * Math.min(1, curl));
       }
       return;
     }
-    const stands = ease(-0.15, 0.5, noise(x / (radius * 0.5), y / (radius * 0.5), from + 4));
-    const loose = 0.25 + radius * 0.4 * stands + 0.3 * Math.max(0, noise(x / 4, y / 4, from + 5));
-    // The flap bends as one, whatever the nicks of its border.
-    const back = Math.max(0, edge(x, y, 0));
-    if (back > loose) return;
-    const rise = 1 - back / loose;
-    raise(b, i, 0.8 * lift * stands * rise ** 2);
-    scatter(b, i, (0.02 + 0.11 * stands) * rise ** 0.7 * (0.75 + 0.4 * noise(x / 1.9, y / 1.4, from + 6)));
+    // Elsewhere a narrow lip of it let go and curls up; it is pale with air below.
+    const stands = ease(-0.25, 0.45, noise(x / (radius * 0.45), y / (radius * 0.45), from + 4));
+    const loose = 0.2 + radius * 0.17 * stands * (1 + 0.6 * noise(x / 3, y / 3, from + 5));
+    const back = Math.max(0, 0.4 * edge(x, y, 0) + 0.6 * d);
+    if (back > loose * 2.2) return;
+    const rise = Math.max(0, 1 - back / loose);
+    raise(b, i, 0.55 * lift * stands * rise ** 1.7);
+    scatter(
+      b,
+      i,
+      0.13 * Math.exp(-d / 0.08) * (0.3 + 0.7 * stands) + 0.05 * stands * ease(2.2, 0.6, back / loose),
+    );
   });
 };

@@ -1,35 +1,40 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, tint } from '../field.ts';
-import { between, noise, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
-import { cover, disc } from '../stamp.ts';
+import { disc } from '../stamp.ts';
 
-const SHADE = [0.02, 0.016, 0.013] as const;
+const SHADE = [0.035, 0.026, 0.018] as const;
 const DUST = [0.42, 0.37, 0.3] as const;
+/** Over open wood a hole that stands on no pore is rare. */
+const ASTRAY = 0.07;
+const PORE_UM = -3;
 
-/** Holes where the film never closed: over pores drawn out along the grain, of unequal depth, a few with pale dust in them. */
+/** Holes where the film never closed: the film runs down into them past a soft lip; over pores drawn out along the grain, of unequal depth, a few with pale dust in them. */
 export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];
   const pores = f.along === 'pores';
   for (const point of places(b, next, f['per-cm2'], f.along)) {
-    const radius = between(next, low, high, 2.2) / 2;
-    const long = between(next, 1, pores ? 1.8 : 1.2, 1.5);
-    const deep = between(next, 0.45, 1);
-    const dusty = next() < 0.18;
+    const radius = between(next, low, high, pores ? 3.4 : 2.2) / 2;
+    const long = between(next, 1, pores ? 1.7 : 1.15, 1.5);
+    const deep = between(next, 0.4, 1);
+    const dusty = next() < 0.14;
     const id = Math.floor(next() * 1e6);
-    const lipped = between(next, -3, 5);
-    disc(b, point, radius * 2.2 * long + b.pitch, (i, _d, dx, dy) => {
-      const d =
-        Math.hypot(dx / long, dy) * (1 + 0.25 * noise((dx / radius) * 0.7 + 3, (dy / radius) * 0.7, id));
-      const share = Math.max(0, cover(b, radius - d, radius * 2));
-      // The film runs down into the hole; one side of it stands up a little.
-      const sunk = Math.exp(-((d / (radius * 1.5)) ** 2));
-      const side =
-        Math.exp(-(((d - radius * 1.4) / (radius * 0.5)) ** 2)) *
-        Math.max(0, noise(dx / radius, dy / radius, id + 1) + 0.2);
-      raise(b, i, -deep * (28 * share + 7 * sunk) + lipped * side);
-      tint(b, i, dusty ? DUST : SHADE, (dusty ? 0.6 : 0.5 + 0.42 * deep) * share);
+    const lipped = between(next, 1, 4);
+    const astray = next() < ASTRAY;
+    const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
+    if (pores && !astray && (b.height[row * b.columns + column] ?? 0) > PORE_UM) continue;
+    disc(b, point, radius * 2.4 * long + b.pitch, (i, _d, dx, dy) => {
+      const t =
+        (Math.hypot(dx / long, dy) / radius) *
+        (1 + 0.16 * noise((dx / radius) * 0.7 + 3, (dy / radius) * 0.7, id));
+      const bowl = Math.exp(-(t ** 3));
+      const lip =
+        Math.exp(-(((t - 1.45) / 0.45) ** 2)) * Math.max(0, 0.5 + noise(dx / radius, dy / radius, id + 1));
+      raise(b, i, -deep * 46 * bowl + lipped * lip);
+      // Light finds its way to the walls and hardly to the bottom.
+      tint(b, i, dusty ? DUST : SHADE, (dusty ? 0.5 : 0.95 * deep ** 0.4) * ease(0.95, 0.5, t));
     });
   }
 };

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, scatter, stain } from '../field.ts';
 import { carried, patches } from '../mask.ts';
-import { ease, random, rough } from '../noise.ts';
+import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type SheenPatches = FeatureOf<'sheen-patches'>;
@@ -9,26 +9,37 @@ type SheenPatches = FeatureOf<'sheen-patches'>;
 /** Thirsty wood looks gray where the oil is gone from its face. */
 const THIRST = [-0.16, -0.2, -0.26] as const;
 
+/** How much rougher a film is at its dullest and at its shiniest, as powers of e; a gloss that sank in differs most. */
+const [DULLER, SUNK, SHINIER] = [1.35, 1.9, 0.9];
+
 /** How dull a place is, 0 as the rest to 1, or below 0 where it is shinier. */
 type Dullness = (x: number, y: number) => number;
 
-/** Lanes drawn out along the strokes, of unequal length and shine: the film sank in more or less. */
+/** Islands where the film sank in more or less, a little longer along the strokes; their borders fray out bristle by bristle. */
 const flashing = (size: number, from: number): Dullness => {
-  const island = patches(size * 1.1, from, 0.46, 0.8);
-  const lane = patches(size * 0.5, from + 60, 0.4, 0.7);
+  const island = patches(size, from, 0.5, 0.45);
+  const lane = patches(size * 0.4, from + 60, 0.4, 0.4);
   return (x, y) => {
-    const far = carried(x, y, 6, from + 5);
-    return 1.5 * island(x * 0.5 + 0.5 * far, y) + 0.6 * lane(x * 0.16 + 0.12 * far, y) - 1.05;
+    const bristle = 0.8 * noise(x / 30, y / 0.9, from + 5) + noise(x / 34, y / 2.4, from + 6);
+    const far = 2.2 * bristle + 2 * noise(x / 40, y / 7, from + 7);
+    const grain = noise(x / 5, y / 0.6, from + 8) + noise(x / 0.8, y / 0.6, from + 9);
+    return (
+      1.7 * island(x * 0.7 + 0.7 * far, y) +
+      0.5 * lane(x * 0.4 + 0.4 * far, y) +
+      0.13 * grain +
+      0.1 * bristle -
+      1.05
+    );
   };
 };
 
-/** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over. */
+/** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over; each thread of the cloth went on a little over the border. */
 const buffed = (b: Board, size: number, from: number): Dullness => {
-  const island = patches(size * 0.85, from, 0.5, 0.26);
+  const island = patches(size * 0.9, from, 0.56, 0.7);
   const lanes = wipesOver(b, random(from), {
-    count: 13,
-    width: size * 0.75,
-    radius: [b.widthMm * 0.35, b.widthMm * 1.3],
+    count: 12,
+    width: size * 0.62,
+    radius: [b.widthMm * 0.5, b.widthMm * 1.6],
   }).map(traceOf);
   return (x, y) => {
     let rubbed = 0;
@@ -38,8 +49,13 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
       rubbed += (1 - rubbed) * share * (0.75 + 0.3 * thread);
       threads += share * thread;
     }
-    const hollow = island(x, y) * (0.8 + 0.4 * rough(x / 5, y / 4, from + 7, 2));
-    return 1.25 * hollow * (1 - 0.85 * rubbed) - 0.85 * rubbed * (1 - hollow) + 0.12 * threads - 0.05;
+    const grain = noise(x / 0.7, y / 0.7, from + 7) + noise(x / 5, y / 0.6, from + 8);
+    const hollow = ease(
+      0.12,
+      0.8,
+      island(x * 0.75 + 0.3 * y, y) + 0.35 * threads - 0.55 * rubbed + 0.14 * grain,
+    );
+    return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.1 * rubbed * (1 - hollow) + 0.3 * threads + 0.1 * grain;
   };
 };
 
@@ -65,7 +81,8 @@ export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
     const dull = dullness(x, y);
     // One grade runs into the next: what shines more by as much as it shines less elsewhere.
     const grade = Math.min(1, Math.max(-1, dull));
-    b.roughness[i] = Math.min(0.3, b.roughness[i]! * Math.exp(f.strength * (grade > 0 ? 1.35 : 0.9) * grade));
+    const most = grade < 0 ? SHINIER : f.follows === 'strokes' ? SUNK : DULLER;
+    b.roughness[i] = Math.min(0.3, b.roughness[i]! * Math.exp(f.strength * most * grade));
     if (f.follows === 'grain' && dull > 0) {
       stain(b, i, THIRST, f.strength * dull * 0.9);
       scatter(b, i, 0.025 * f.strength * dull);

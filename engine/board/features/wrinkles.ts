@@ -1,13 +1,43 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, pour, raise, roughen, stain, tint } from '../field.ts';
+import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
 import { ease, noise, rough } from '../noise.ts';
 
 const HONEY = [0.2, 0.55, 1.2] as const;
-const UNDER = [0.47, 0.3, 0.15] as const;
+/** Light that goes through a thick skin spreads about so far, mm: what lies under it is seen without sharp borders. */
+const SPREADS_MM = 0.32;
+
+/** The ground as it is seen through a thick skin. */
+const blurred = (b: Board, map: Float32Array): Float32Array => {
+  const reach = Math.max(1, Math.round(SPREADS_MM / b.pitch));
+  const pass = (from: Float32Array, step: number, length: number, lines: number, stride: number) => {
+    const out = new Float32Array(from.length);
+    for (let line = 0; line < lines; line++) {
+      let sum = 0;
+      const at = (n: number) => line * stride + Math.min(length - 1, Math.max(0, n)) * step;
+      for (let n = -reach; n <= reach; n++) sum += from[at(n)]!;
+      for (let n = 0; n < length; n++) {
+        out[at(n)] = sum / (2 * reach + 1);
+        sum += from[at(n + reach + 1)]! - from[at(n - reach)]!;
+      }
+    }
+    return out;
+  };
+  return pass(pass(map, 1, b.columns, b.rows, b.columns), b.columns, b.rows, b.columns, 1);
+};
+
+/** A pool of oil under a skin: amber and clear, thick enough to fill pores, with a border that stands up. */
+const pooled = (b: Board, i: number, lies: number, soft: readonly Float32Array[]): void => {
+  const seen = 0.7 * lies;
+  for (const [n, map] of [b.red, b.green, b.blue].entries())
+    map[i] = map[i]! + (soft[n]![i]! - map[i]!) * seen;
+  raise(b, i, -lies * b.height[i]!);
+};
 
 /** A skin too large for what lies below: rounded folds that wind and fork. */
 export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void => {
   const s = f['spacing-mm'];
+  const oil = f.color === 'honey';
+  const soft = oil ? [b.red, b.green, b.blue].map((map) => blurred(b, map)) : [];
   everywhere(b, (i, x, y) => {
     const edge = rough(x / 26, y / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
     if (f.cover < 1 && edge < -0.6) return;
@@ -20,16 +50,16 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
       f.cover >= 1
         ? 1
         : ease(-0.12, 0.3, edge + 0.16 * fold + 0.1 * noise(x / (s * 3), y / (s * 3), from + 6));
-    if (lies === 0) return;
+    const wet = oil ? ease(-0.1, -0.06, edge + 0.03 * noise(x / 2, y / 2, from + 8)) : 0;
+    if (lies === 0 && wet === 0) return;
     const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.14 * ease(-0.2, 1, small));
+    if (oil) {
+      pooled(b, i, wet, soft);
+      raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
+      stain(b, i, HONEY, wet * (0.6 + 0.45 * ease(-0.1, 0.2, edge) + 0.4 * lies * ease(0, 1, fold)));
+      roughen(b, i, 0.012, wet);
+    }
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
-    if (f.color === 'honey') {
-      // A thick skin hides what lies under it.
-      tint(b, i, UNDER, 0.4 * lies);
-      raise(b, i, -0.7 * lies * Math.min(0, b.height[i]! - rise));
-      stain(b, i, HONEY, lies * (0.8 + 0.5 * ease(0, 1, fold)));
-      roughen(b, i, 0.014, lies);
-    }
   });
 };
