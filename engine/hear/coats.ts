@@ -119,7 +119,8 @@ const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean 
     return false;
   return (
     words.slice(at + 1, at + 3).some((next) => /^(coat|layer)$/.test(next.word) && next.part === here.part) &&
-    !manner.notYet(asMatch(at, at + 1))
+    !manner.notYet(asMatch(at, at + 1)) &&
+    manner.denied(asMatch(at, at + 1)) === undefined
   );
 };
 

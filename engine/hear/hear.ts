@@ -1,3 +1,4 @@
+import { asksWhich } from './asks-which.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
@@ -40,6 +41,7 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     among,
     signs: signsOf(words, matches, manner),
     dangers: dangersOf(words, matches, manner),
+    asksWhich: asksWhich(matches),
   };
 };
 

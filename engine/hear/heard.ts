@@ -35,6 +35,8 @@ export type Heard = {
   readonly among: readonly HeardAmong[];
   readonly signs: readonly HeardSign[];
   readonly dangers: readonly HeardDanger[];
+  /** It asks which top coat to take, and tells of none that lies there. */
+  readonly asksWhich: boolean;
 };
 
 /** From here on what was heard counts as told. */

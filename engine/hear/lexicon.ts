@@ -67,7 +67,17 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       facts[fact] as Record<string, readonly string[]>,
     ]),
   ];
-  const cues = ['not-denying', 'not-yet', 'feared', 'is-over', 'other-time', 'other-layer', 'owned'] as const;
+  const cues = [
+    'not-denying',
+    'not-yet',
+    'feared',
+    'is-over',
+    'other-time',
+    'other-layer',
+    'owned',
+    'asks-which',
+    'not-which',
+  ] as const;
   const measured = ['times', 'air-celsius', 'relative-humidity'] as const;
   return {
     senses: [
@@ -76,6 +86,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ),
       ...among.map(({ say, values }) => [`among family ${values.join('|')}`, joined([say])] as const),
       ['none', joined(facts['no-fact'])],
+      ['no-sign', joined(language['no-sign'])],
       ...Object.entries(questions).flatMap(([question, { yes, no }]) => [
         [`sign ${question} yes`, joined(yes)] as const,
         [`sign ${question} no`, joined(no)] as const,

@@ -56,9 +56,11 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
   const feared = cue('feared');
   const over = cue('is-over');
   const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));
+  /** Words beyond it, or before it, belong to another sentence: only so many are looked at. */
   const isShortQuestion = ({ from }: Match): boolean => {
     const { sentence, asks } = words[from] ?? {};
-    return asks === true && words.filter((word) => word.sentence === sentence).length <= SHORT_QUESTION;
+    const near = words.slice(Math.max(0, from - SHORT_QUESTION), from + SHORT_QUESTION + 1);
+    return asks === true && near.filter((word) => word.sentence === sentence).length <= SHORT_QUESTION;
   };
   const inClauseBefore = (cues: readonly Match[], { from }: Match): boolean =>
     cues.some((one) => one.from <= from && words[one.from]?.clause === words[from]?.clause);

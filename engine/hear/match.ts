@@ -22,13 +22,17 @@ type Pattern = {
   readonly sense: string;
   readonly kind: string;
   readonly of: readonly string[];
-  readonly steps: readonly (readonly string[])[];
+  readonly isOfFact: boolean;
+  /** The words of each step by their numbers: numbers are compared faster than words. */
+  readonly steps: readonly (readonly number[])[];
 };
 
-/** A lexicon made ready to hear: phrases by the stem of their first word. */
+/** A lexicon made ready to hear: phrases by the number of their first word. */
 export type Ear = {
   readonly lexicon: Lexicon;
-  readonly byFirst: ReadonlyMap<string, readonly Pattern[]>;
+  /** The number of each stem, and of each `=word`, that a phrase holds. */
+  readonly numbered: ReadonlyMap<string, number>;
+  readonly byFirst: readonly (readonly Pattern[])[];
   readonly spelled: (word: string) => string;
   readonly turns: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
@@ -47,22 +51,27 @@ const ears = new WeakMap<Lexicon, Ear>();
 export const earOf = (lexicon: Lexicon): Ear => {
   const known = ears.get(lexicon);
   if (known) return known;
-  const byFirst = new Map<string, Pattern[]>();
+  const numbered = new Map<string, number>();
+  const byFirst: Pattern[][] = [];
+  const numberOf = (word: string): number => {
+    const number = numbered.get(word) ?? numbered.size;
+    numbered.set(word, number);
+    return number;
+  };
   for (const [sense, phrases] of lexicon.senses) {
     const [kind = '', ...of] = sense.split(' ');
+    const isOfFact = kind === 'fact' || kind === 'among' || kind === 'none';
     for (const phrase of phrases.split(',')) {
-      const steps = phrase.split(' ').map((step) => step.split('|'));
-      for (const first of steps[0] ?? []) {
-        const list = byFirst.get(first) ?? [];
-        list.push({ sense, kind, of, steps });
-        byFirst.set(first, list);
-      }
+      const steps = phrase.split(' ').map((step) => step.split('|').map(numberOf));
+      const pattern = { sense, kind, of, isOfFact, steps };
+      for (const first of steps[0] ?? []) byFirst[first] = [...(byFirst[first] ?? []), pattern];
     }
   }
   const spellings = new Map(Object.entries(lexicon.spellings));
   const set = (words: string) => new Set(words.split(','));
   const fresh: Ear = {
     lexicon,
+    numbered,
     byFirst,
     spelled: (word) => spellings.get(word) ?? word,
     turns: set(lexicon.turns),
@@ -85,16 +94,36 @@ const BETWEEN = 2;
 /** What ties two things that are told apart: no phrase of a fact reaches over it ("the flat parts are clear"). */
 const TIES = /^(is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|after|before|than)$/;
 
+/** The words of a text as the phrases are compared with them; −1 is a word of no phrase. */
+type Numbered = {
+  readonly stems: Int32Array;
+  readonly exact: Int32Array;
+  /** No phrase reaches over such a word, no phrase of a fact over such a one. */
+  readonly stops: Uint8Array;
+};
+const STOPS_ALL = 1;
+const STOPS_FACT = 2;
+
+const numberedOf = ({ numbered, not }: Ear, words: readonly Word[]): Numbered => {
+  const stems = new Int32Array(words.length);
+  const exact = new Int32Array(words.length);
+  const stops = new Uint8Array(words.length);
+  words.forEach(({ word, stem, comma }, at) => {
+    stems[at] = numbered.get(stem) ?? -1;
+    exact[at] = numbered.get(`=${word}`) ?? -1;
+    stops[at] = comma || not.has(word) ? STOPS_ALL : TIES.test(word) ? STOPS_FACT : 0;
+  });
+  return { stems, exact, stops };
+};
+
 /** Where the phrase ends if it begins at `at`; no clause ends within it, and no denial slips in between. */
 const endOf = (
-  { kind, steps }: Pattern,
+  { isOfFact, steps }: Pattern,
   words: readonly Word[],
-  exact: readonly string[],
+  { stems, exact, stops }: Numbered,
   at: number,
-  not: ReadonlySet<string>,
 ): number | undefined => {
   const clause = words[at]?.clause;
-  const isOfFact = kind === 'fact' || kind === 'among' || kind === 'none';
   let here = at;
   for (let step = 1; step < steps.length; step++) {
     const wanted = steps[step] ?? [];
@@ -102,11 +131,12 @@ const endOf = (
     for (let next = here + 1; next <= here + 1 + BETWEEN; next++) {
       const word = words[next];
       if (!word || word.clause !== clause || (isOfFact && word.comma)) break;
-      if (wanted.includes(word.stem) || wanted.includes(exact[next] ?? '')) {
+      if (wanted.includes(stems[next] ?? -1) || wanted.includes(exact[next] ?? -1)) {
         found = next;
         break;
       }
-      if (not.has(word.word) || word.comma || (isOfFact && TIES.test(word.word))) break;
+      const stop = stops[next] ?? 0;
+      if (stop === STOPS_ALL || (isOfFact && stop === STOPS_FACT)) break;
     }
     if (found < 0) return undefined;
     here = found;
@@ -115,20 +145,20 @@ const endOf = (
 };
 
 /** Every phrase of the lexicon in the text, in reading order. */
-export const matchesIn = ({ byFirst, not }: Ear, words: readonly Word[]): Match[] => {
+export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
-  const exact = words.map(({ word }) => `=${word}`);
-  const hear = (patterns: readonly Pattern[] | undefined, from: number): void => {
-    for (const pattern of patterns ?? []) {
-      const to = endOf(pattern, words, exact, from, not);
+  const numbers = numberedOf(ear, words);
+  const hear = (first: number, from: number): void => {
+    for (const pattern of ear.byFirst[first] ?? []) {
+      const to = endOf(pattern, words, numbers, from);
       if (to === undefined) continue;
       const { sense, kind, of, steps } = pattern;
       found.push({ sense, kind, of, from, to, size: steps.length });
     }
   };
-  words.forEach((word, from) => {
-    hear(byFirst.get(word.stem), from);
-    hear(byFirst.get(exact[from] ?? ''), from);
+  words.forEach((_, from) => {
+    hear(numbers.stems[from] ?? -1, from);
+    hear(numbers.exact[from] ?? -1, from);
   });
   return found;
 };

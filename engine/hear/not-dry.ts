@@ -6,6 +6,9 @@ import type { Word } from './words.ts';
 const NOT_YET_DRY =
   /^(until|till|before|be|should|would|will|could|if|says|said|supposed|wait|waiting|let|letting|thought|think|assume|guess|unless|than|how|must|needs?)$/;
 const DRY_BY_NATURE = /^(wood|air|weather|brush|rag|cloth|climate|winter|room|shop|house|pad|leather|skin)$/;
+/** "hard to see", "hard wax": no film that is hard. */
+const NO_HARD_FILM =
+  /^(to|wax|waxed|wearing|work|time|times|water|enough|by|for|against|with|on|edge|edges|line|lines|wood|maple|top|part|way|job|when|surface)$/;
 const NO_DRY_FILM = /^(spots?|patch|patches|brush|rag|cloth|climate|air|wood|sanding|weather|heat|enough)$/;
 
 export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolean => {
@@ -23,9 +26,12 @@ export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolea
       ) ||
     DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
     NO_DRY_FILM.test(after) ||
+    (words[to - 1]?.word === 'hard' && NO_HARD_FILM.test(after)) ||
     // "is it dry", "are they hard now"
     (words[from]?.asks === true &&
-      /^(is|are|does|do|will|can|when)$/.test(before[0]?.word ?? words[from]?.word ?? ''))
+      /^(is|are|does|do|will|can|when)$/.test(before[0]?.word ?? words[from]?.word ?? '')) ||
+    (/^(is|are|was)$/.test(words[from]?.word ?? '') &&
+      /^(it|they|this|that)$/.test(words[from + 1]?.word ?? ''))
   );
 };
 

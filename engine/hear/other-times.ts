@@ -14,7 +14,7 @@ const OVER = /^(over|within|across|in)$/;
 
 /** What somebody does for years, or waits for. */
 const IN_LIFE =
-  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|painter|finisher|usually|normally|typically|generally|guarantee|warranty)$/;
+  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|painter|finisher|usually|normally|typically|generally|guarantee|warranty)$/;
 const OFTEN_DONE =
   /^(used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished)$/;
 const RAW = /^(wood|boards?|lumber|slabs?|logs?|timber|planks?)$/;
@@ -107,14 +107,24 @@ export const isElse = (
   const isTopNamed = matches.some(
     ({ kind, of }) => kind === 'among' || (kind === 'fact' && of[0] === 'family'),
   );
-  const layers = matches.filter(
-    (one) =>
+  // Where no top coat is named the paint is it, and "primed and painted two years ago" is of the paint.
+  const isPainted = words.some((word) => word.sentence === sentence && /^(painted|paint)$/.test(word.word));
+  const isTheCoat = ({ word }: Word): boolean =>
+    !isTopNamed && (/^paint/.test(word) || (isPainted && /^prim/.test(word)));
+  const layers = matches.filter((one) => {
+    const layer = words[one.from];
+    return (
       one.sense === 'cue other-layer' &&
-      words[one.from]?.sentence === sentence &&
+      layer?.sentence === sentence &&
       one.from !== from &&
-      (isTopNamed || !/^paint/.test(words[one.from]?.word ?? '')),
-  );
+      layer !== undefined &&
+      !isTheCoat(layer)
+    );
+  });
   if (!layers.length) return false;
+  // "over the glaze, which had dried a day"
+  const begins = words.findIndex(isOfPart);
+  if (words[begins]?.word === 'which' && layers.some((one) => one.to === begins)) return true;
   const afterLayer =
     words[to]?.word === 'after' && layers.some((one) => one.from > to && one.from <= to + LAYER_REACH);
   const hasTop = (isNear: (word: Word) => boolean) =>

@@ -10,7 +10,8 @@ export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): 
   const { part = -1 } = words[from] ?? {};
   for (let at = from - 1; at >= from - LOOKS_BACK; at--) {
     const word = words[at];
-    if (!word || word.part !== part) break;
+    // "with primer and lacquer"
+    if (!word || word.part !== part || word.word === 'and') break;
     // "sealed with clear"
     if (word.word === 'sealed' && words[at + 1]?.word === 'with') return 'top';
     if (ear.below.has(word.word)) return 'below';

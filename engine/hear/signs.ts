@@ -8,18 +8,29 @@ const plainly = (answer: string): 'yes' | 'no' => (answer === 'no' ? 'no' : 'yes
 const opposite = (answer: string): 'yes' | 'no' => (answer === 'yes' ? 'no' : 'yes');
 
 /** A phrase inside a longer one of the same question is part of it. */
-const longest = (matches: readonly Match[]): Match[] =>
-  matches.filter(
+const longest = (matches: readonly Match[]): Match[] => {
+  const byQuestion = new Map<string | undefined, Match[]>();
+  for (const match of matches) {
+    const list = byQuestion.get(match.of[0]);
+    if (list) list.push(match);
+    else byQuestion.set(match.of[0], [match]);
+  }
+  return matches.filter(
     (match) =>
-      !matches.some(
-        (other) =>
-          other !== match &&
-          other.of[0] === match.of[0] &&
-          other.size > match.size &&
-          other.from <= match.from &&
-          match.to <= other.to,
-      ),
+      !byQuestion
+        .get(match.of[0])
+        ?.some((other) => other.size > match.size && other.from <= match.from && match.to <= other.to),
   );
+};
+
+/** What lies within words that are no sign ("I run my hand over it") is none. Only words side by side are such. */
+const signsIn = (matches: readonly Match[]): Match[] => {
+  const no = matches.filter(({ kind, from, to, size }) => kind === 'no-sign' && to - from === size);
+  return matches.filter(
+    ({ kind, from, to, size }) =>
+      kind === 'sign' && !no.some((one) => one.from <= from && to <= one.to && size <= one.size),
+  );
+};
 
 /** How far a phrase of one word, of two and of more is trusted; a denial and the past take from it. */
 const BY_SIZE = [0.72, 0.82, 0.88] as const;
@@ -36,7 +47,7 @@ type Voice = { readonly answer: 'yes' | 'no'; readonly sure: number; readonly sp
 /** The answers that a text gives unasked. Where voices speak for both, the stronger is heard, the other stands against. */
 export const signsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): HeardSign[] => {
   const voices = new Map<string, Voice[]>();
-  for (const match of longest(matches.filter(({ kind }) => kind === 'sign'))) {
+  for (const match of longest(signsIn(matches))) {
     const [question = '', said = ''] = match.of;
     if (manner.feared(match) || (manner.notYet(match) && isOfCoats(question))) continue;
     const denial = manner.denied(match);

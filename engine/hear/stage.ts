@@ -43,8 +43,14 @@ type Mention = {
 const TOP =
   /^(coats?|poly|polyurethane|urethane|varnish|lacquer|shellac|clear|topcoat|sealer|wax|oil|finish)$/;
 
-/** Whether a layer below is named before the words in their clause: "the stain was not dry". */
+const isOfTop = ({ kind, of }: Match): boolean => kind === 'among' || (kind === 'fact' && of[0] === 'family');
+
+/**
+ * Whether a layer below is named before the words in their clause: "the stain was not dry". Where no top coat is named
+ * there is none below: the paint or the stain is the coat.
+ */
 const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: Match): boolean =>
+  matches.some(isOfTop) &&
   matches.some(
     (one) =>
       one.sense === 'cue other-layer' &&
@@ -64,7 +70,7 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
     const stage = value as Stage;
     if (stage === 'setting' && isInCan(words, match)) return [];
     if (rank(stage) >= rank('dry-to-touch') && isNotYetDry(words, match)) return [];
-    if ((denied || stage === 'setting') && isOfLayer(words, matches, match)) return [];
+    if (stage !== 'wet' && isOfLayer(words, matches, match)) return [];
     const felt = words.slice(match.from, match.to).some(({ word }) => /^(touch|feels?)$/.test(word));
     // "not dry" is setting; "not sticky" is dry to the touch; a denied "cured" says nothing.
     if (denied)
@@ -83,35 +89,54 @@ const spanIn = (words: readonly Word[], { from, to }: Match): Span => ({
 
 const rank = (stage: Stage): number => STAGES.indexOf(stage);
 
+/** "my nail leaves a mark": soft below a skin that is dry. */
+const isDent = (words: readonly Word[], { from, to }: Match): boolean =>
+  words
+    .slice(from, to)
+    .some(({ word }) => /^(nail|fingernail|finger|thumb|thumbnail|dents?|dented)$/.test(word));
+
 /** Words of a film that is not sound, whatever its age. */
-const isSoft = (words: readonly Word[], matches: readonly Match[], manner: Manner): boolean =>
-  matches.some(
+const softWords = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] =>
+  matches.filter(
     (match) =>
-      !isOfLayer(words, matches, match) &&
-      !isInCan(words, match) &&
       ((match.kind === 'fact' && (match.of[0] === 'overdue' || match.of[1] === 'setting')) ||
         (match.kind === 'sign' && match.of[0] === 'still-tacky' && match.of[1] === 'yes')) &&
+      !isOfLayer(words, matches, match) &&
+      !isInCan(words, match) &&
       manner.denied(match) === undefined &&
       !manner.over(match) &&
       !manner.feared(match),
   );
 
-/** "went gummy", "is getting sticky": it was hard once. */
+/** "went gummy", "is getting sticky", "stickier than before": it was hard once. */
 const CHANGES =
-  /^(getting|gets|got|become|becomes|became|turned|turning|went|gone|going|began|begun|starting|started)$/;
+  /^(getting|gets|got|become|becomes|became|becoming|turned|turning|went|gone|going|began|begun|starting|started|stickier|tackier|gummier|softer|stickiest|lately|recently)$/;
 const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =>
   matches.some(
     ({ kind, of, from, to }) =>
       kind === 'fact' &&
       of[1] === 'setting' &&
       words
-        .slice(Math.max(0, from - 5), to)
+        .slice(Math.max(0, from - 5), to + 2)
         .some(({ word, clause }) => clause === words[from]?.clause && CHANGES.test(word)),
   );
 
-/** Something stood or lay on it, and the piece is somebody's: what is soft there was hard. */
-const stoodOn = (matches: readonly Match[]): boolean =>
-  ['cue owned', 'sign came-in-use yes'].every((said) => matches.some(({ sense }) => sense === said));
+/** Something stood or lay on it, or it was cleaned: what is soft there was hard. */
+const isUsedSoft = (matches: readonly Match[]): boolean =>
+  ['sign came-in-use yes', 'sign spirit-or-cleaner-on-it yes'].some((said) =>
+    matches.some(({ sense }) => sense === said),
+  );
+
+/** "my kitchen cabinets": somebody lives with it. */
+const isTheirs = (words: readonly Word[], matches: readonly Match[]): boolean =>
+  matches.some(
+    ({ kind, of, from }) =>
+      kind === 'fact' &&
+      of[0] === 'piece' &&
+      words
+        .slice(Math.max(0, from - 3), from)
+        .some(({ word, part }) => part === words[from]?.part && /^(my|our|her|his|their|the)$/.test(word)),
+  );
 
 /** "cabinets 19 years old", in use: not the coat but the piece is so old, and what is soft on it now was hard. */
 const isPieceOld = (
@@ -204,7 +229,9 @@ export const stageFacts = (
   const time = heard.find(({ fact }) => fact === 'hours-since-coat');
   const [least = 0, most = 0] = time?.range ?? [];
   const timed = time && time.sure >= 0.62;
-  const soft = isSoft(words, matches, manner);
+  const softly = softWords(words, matches, manner);
+  const soft = softly.length > 0;
+  const onlyDents = soft && softly.every((match) => isDent(words, match));
   const cold = heard.some(({ fact, value }) => fact === 'air-celsius' && Number(value) < COLD_CELSIUS);
   const curedFrom = cold ? CURED_IN_THE_COLD : CURED_HOURS;
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
@@ -216,8 +243,11 @@ export const stageFacts = (
     !neverHard(matches, manner) &&
     (timed
       ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
-      : !time && owned && (isChanged(words, matches) || stoodOn(matches)));
-  const overdue = soft && !softened && timed && least > 3 * Math.min(touch, 24);
+      : !time &&
+        !tellsOfWork(words, matches) &&
+        (owned || isTheirs(words, matches)) &&
+        (isChanged(words, matches) || (owned && isUsedSoft(matches))));
+  const overdue = soft && !onlyDents && !softened && timed && least > 3 * Math.min(touch, 24);
   // "never dried" of a coat of this morning is said too early.
   const isEarly = timed && most <= 3 * Math.min(touch, 24);
   const late: HeardFact[] =
@@ -236,7 +266,7 @@ export const stageFacts = (
     { fact: 'stage', value: stage, sure, rests, against },
     ...late,
   ];
-  if (softened) return say('cured', 0.72, time?.rests ?? [], []);
+  if (softened) return say('cured', 0.72, time?.rests ?? softly.map((match) => spanIn(words, match)), []);
   const wet = mentions.find(
     ({ stage, span }) =>
       stage === 'wet' &&
@@ -246,7 +276,8 @@ export const stageFacts = (
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
     // What is sticky long past its time no longer sets; it is judged as an overdue film.
-    return say(late.length ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
+    const skinned = onlyDents && timed && least > 1.5 * touch;
+    return say(late.length || skinned ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
   const byTime: Stage | undefined =
     !timed || !isOfFilm(words, matches, time)

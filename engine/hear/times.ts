@@ -70,6 +70,8 @@ const isDoubted = (
   if (got) {
     const { sentence } = words[at] ?? {};
     const own = before.some(({ word }) => /^(built|made)$/.test(word));
+    // "we had the doors painted last year"
+    if (before.some(({ word }) => word === 'had') && isOfLaying(words, at)) return false;
     if (!own) return tellsOfWork(words, matches);
     return words.some((word, index) => WORK.test(word.word) && !(index > to && word.sentence === sentence));
   }
@@ -153,7 +155,8 @@ const toldTimes = (
     const from = words[match.from]?.from ?? 0;
     const to = words[match.to - 1]?.to ?? from;
     if (found.some((one) => one.from < to && from < one.to)) continue;
-    const been = words[match.from - 1]?.word === 'been';
+    const been = words[match.from - 1]?.word === 'been' || words[match.from]?.word === 'been';
+    const loose = least < MONTH && !lays && !isOfFilm(words, matches, match.from);
     const told = been || speaksOfFilm(ear, words, match.from);
     const aged =
       least >= MONTH && isDoubted(words, matches, match.from, match.to, { old: false, ago: false });
@@ -163,7 +166,7 @@ const toldTimes = (
       least,
       likely,
       most,
-      sure: aged || (least < MONTH && !lays) ? 0.6 : told ? 0.77 : lays && least < MONTH ? 0.74 : 0.6,
+      sure: aged || loose ? 0.6 : told ? 0.77 : lays && least < MONTH ? 0.74 : 0.6,
       laid: isOfLaying(words, match.from) || been,
       now:
         been ||

@@ -40,11 +40,12 @@ export const stemOf = (word: string): string => {
   return fresh;
 };
 
-const plain = (piece: string): string =>
-  piece
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f'’‘`´]/g, '');
+const PLAIN = /^[a-z0-9]+$/;
+
+const plain = (piece: string): string => {
+  const lower = piece.toLowerCase();
+  return PLAIN.test(lower) ? lower : lower.normalize('NFD').replace(/[\u0300-\u036f'’‘`´]/g, '');
+};
 
 /** The words of a text with their places. `spelled` puts a spelling right; `turns` are words that end a clause. */
 export const wordsIn = (

@@ -1,4 +1,3 @@
-import { asksWhich } from '#engine/asks-which.ts';
 import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR } from '../../shared/data-files.ts';
@@ -40,6 +39,6 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
   const isStory =
     call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
-  const asks = !call && !named.length && !tells && asksWhich(words);
+  const asks = !call && !named.length && !tells && heard.asksWhich;
   return { call, isStory, which: asks ? whichUrl(heard.facts) : undefined, named, likely };
 };

@@ -1,5 +1,4 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { asksWhich } from '#engine/asks-which.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { Heard } from './heard.tsx';
 import { LikelyFlaws } from './likely.tsx';
@@ -51,7 +50,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     !calls &&
     !found.named.length &&
     found.considered.stage === undefined &&
-    asksWhich(state.text);
+    found.heard.asksWhich;
   const firm = found !== undefined && isFirm(found.considered);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm;

@@ -1,6 +1,6 @@
 /** Which questions ask for a kind of top coat. The texts are invented. */
 import { expect, it } from 'vitest';
-import { asksWhich } from '#engine/asks-which.ts';
+import { heard } from './hearing.ts';
 
 it.each([
   'what coat on a kitchen table',
@@ -12,7 +12,7 @@ it.each([
   'what should I seal my bookshelf with',
   'What can I put on it to protect the paint?',
 ])('asks: %s', (text) => {
-  expect(asksWhich(text)).toBe(true);
+  expect(heard(text).asksWhich).toBe(true);
 });
 
 it.each([
@@ -26,5 +26,5 @@ it.each([
   'best way to fix runs in poly',
   '',
 ])('does not ask: %s', (text) => {
-  expect(asksWhich(text)).toBe(false);
+  expect(heard(text).asksWhich).toBe(false);
 });
