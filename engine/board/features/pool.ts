@@ -26,15 +26,15 @@ export const pool = (b: Board, f: FeatureOf<'pool'>, from: number): void => {
       -f['depth-um'] + fill * (0.75 + 0.55 * t * t) + 7 * noise(x / 4, y / 1.6, from + 7) + 9 * fold;
     // The film thins out up the wall instead of ending.
     const over = level - groove;
-    const film = over > 30 ? over : 30 * Math.exp((over - 30) / 60);
+    const film = over > 16 ? over : 16 * Math.exp((over - 16) / 18);
     const wet = ease(1.25, 0.85, t);
     raise(b, i, groove + film * wet);
     pour(b, i, film * wet);
-    const shore = Math.exp(-(((over - 26) / 30) ** 2)) * wet;
+    const shore = Math.exp(-(((over - 14) / 16) ** 2)) * wet;
     raise(b, i, 12 * shore * (0.6 + 0.6 * noise(x / 2.6, y > line ? 1 : 9, from + 3)));
     const deep = 1 - 0.25 * ease(1.1, 0, t);
     dim(b, i, [deep, deep, deep]);
-    roughen(b, i, 0.012, ease(0, 40, film) * wet);
+    roughen(b, i, 0.009, ease(0, 30, film) * wet);
     if (f.look === 'cloudy') scatter(b, i, 0.0011 * film * wet * (0.7 + 0.5 * noise(x / 6, y / 2, from + 2)));
   });
   const next = random(from);

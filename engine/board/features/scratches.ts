@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, roughen, scatter } from '../field.ts';
-import { between, ease, noise, type Random, random } from '../noise.ts';
+import { between, noise, type Random, random } from '../noise.ts';
 import { cover, disc, type Point, radians, stroke, wander } from '../stamp.ts';
 
 type Scratches = FeatureOf<'scratches'>;
@@ -88,6 +88,28 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
   }
 };
 
+/** Something pressed in: a broad shallow place, or the corner of a thing that slid on a little and pushed film up before it. */
+const dent = (b: Board, next: Random, at: Point, broad: boolean): void => {
+  const turn = next() * 6.28;
+  const [c, s] = [Math.cos(turn), Math.sin(turn)];
+  const half = broad ? between(next, 0.9, 2.2) : between(next, 0.18, 0.5);
+  const long = broad ? half * between(next, 1, 1.6) : half * between(next, 1.5, 4.5);
+  const deep = broad ? between(next, 12, 26) : between(next, 16, 34);
+  const bow = between(next, -0.5, 0.5) / long;
+  const id = Math.floor(next() * 1e6);
+  disc(b, at, long * 2.2, (i, _d, dx, dy) => {
+    const u = dx * c + dy * s;
+    const v = dy * c - dx * s + bow * u * u * 0.5 + 0.2 * half * noise(u / half, 3, id);
+    // It went in steeply and slid out flat.
+    const along = u / (u > 0 ? long * 0.45 : long);
+    const pressed = Math.exp(-((along * along + (v / half) ** 2) ** 1.3));
+    const pushed =
+      Math.exp(-(((u - long * 0.62) / (half * 0.5)) ** 2) - (v / (half * 1.1)) ** 2) *
+      Math.max(0, 0.6 + noise(v / (half * 0.6), u / half, id + 1));
+    raise(b, i, -deep * pressed + (broad ? 0.12 : 0.45) * deep * pushed);
+  });
+};
+
 /** Marks of use in a soft film: nails that left two tracks, plowed lines with a burr, fine hair lines, and dents. */
 const use = (b: Board, f: Scratches, next: Random, count: number, width: number, cut: Cut) => {
   const [low, high] = f['length-mm'];
@@ -106,24 +128,8 @@ const use = (b: Board, f: Scratches, next: Random, count: number, width: number,
       .map(([x, y]): Point => [x - Math.sin(heading) * aside, y + Math.cos(heading) * aside]);
     cut(second, wide * 0.7, 0.6, length * 0.8, 0.6);
   }
-  for (let n = 0; n < Math.ceil(count / 7); n++) {
-    // A nail pressed in straight leaves a shallow crescent, one horn of it deeper.
-    const radius = between(next, 1.2, 5.5);
-    const turn = next() * 6.28;
-    const long = between(next, 0.35, 0.85);
-    const deep = between(next, 14, 48, 1.5);
-    const leans = between(next, -0.5, 0.5);
-    disc(b, [next() * b.widthMm, next() * b.heightMm], radius * 1.3, (i, d, dx, dy) => {
-      const angle = Math.atan2(dy, dx) - turn;
-      const bow = ease(long, 1, Math.cos(angle)) * (1 + leans * Math.sin(angle) * 3);
-      const off = d - radius * (1 + 0.06 * Math.sin(3 * angle + turn));
-      raise(
-        b,
-        i,
-        deep * bow * (0.25 * Math.exp(-(((off - 0.55) / 0.35) ** 2)) - Math.exp(-((off / 0.32) ** 2))),
-      );
-    });
-  }
+  for (let n = 0; n < Math.ceil(count / 4); n++)
+    dent(b, next, [next() * b.widthMm, next() * b.heightMm], n % 3 === 0);
 };
 
 /** Grooves: of the paper, of a machine, of use. */

@@ -59,7 +59,7 @@ const drops = (
   const spots = Array.from({ length: 17 }, (_, n) => {
     const radius = (f['diameter-mm'] / 2) * (n === 0 ? 1 : between(next, 0.06, 0.8, 2.6));
     const at: Point = n === 0 ? center : [next() * b.widthMm, next() * b.heightMm];
-    const edge = blot(at, radius, from + n, 0.26, between(next, 1, 1.3), next() * 180);
+    const edge = blot(at, radius, from + n, 0.13, between(next, 1, 1.25), next() * 180);
     return { at, radius, edge, weight: n === 0 ? 1 : between(next, 0.35, 1) };
   });
   everywhere(b, (i, x, y) => {
@@ -73,6 +73,7 @@ const drops = (
       if (here < d) [size, weight] = [radius, spot.weight];
       d = joined(d, here, Math.min(radius, 3));
     }
+    d += 0.16 * noise(x / 1.9, y / 1.9, from + 20) * Math.min(1, size / 3);
     const rim = Math.min(half, size * 0.3);
     if (d > rim * 1.5) return;
     const left = remnant(x, y, Math.max(3, size * 0.8), from + 9);
@@ -83,7 +84,11 @@ const drops = (
     const body = (1 - ease(-rim, rim * 0.4, d)) * Math.exp(d / (size * 0.45));
     mark(
       i,
-      weight * Math.max(0.85 * tide, body * (0.4 + 0.3 * rough(x / 4, y / 4, from + 8, 2)) + 0.22 * inner),
+      weight *
+        Math.max(
+          0.62 * tide * (1 + 0.5 * rough(x / 2.2, y / 2.2, from + 21, 2)),
+          body * (0.46 + 0.4 * rough(x / 4, y / 4, from + 8, 3)) + 0.16 * inner,
+        ),
     );
   });
 };
@@ -96,7 +101,8 @@ export const whiteRing = (b: Board, f: WhiteRing, from: number): void => {
     else if (f.color === 'white') scatter(b, i, 0.55 * f.strength * share);
     else {
       scatter(b, i, 0.3 * f.strength * share);
-      roughen(b, i, 0.24, Math.min(1, 2.2 * f.strength * share));
+      // Pores are duller than that already.
+      if (b.roughness[i]! < 0.24) roughen(b, i, 0.24, Math.min(1, 2.2 * f.strength * share));
     }
   };
   if (f.shape === 'ring') rings(b, f, from, center, mark);
