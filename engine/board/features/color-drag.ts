@@ -65,13 +65,18 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     }
     const height = stray(x, y, 10, from + 3) + 0.35 * rough(x / 4, y / 2.6, from + 5, 2);
     const brush = noise(streaks.along(x, y) / 30, streaks.across(x, y) / 0.8, from + 7);
-    const nick = noise(x / 1.3, y / 0.9, from + 8) + 0.6 * noise(x / 0.5, y / 0.4, from + 9);
-    const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.07 * nick;
-    const through = ease(0.7, 0.83, wear);
+    // The fibers stand unequally high: it goes first along the hard ones.
+    const nick =
+      0.8 * noise(x / 3.6, y / 0.5, from + 8) +
+      0.5 * noise(x / 1.2, y / 0.3, from + 9) +
+      0.9 * noise(x / 9, y / 1.4, from + 10);
+    const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.1 * nick;
+    const through = ease(0.68, 0.88, wear);
     const half = ease(0.35, 0.78, wear);
     const pore = ease(-1.5, -7, ground.height[i]!);
     const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
-    uncover(b, i, ground, Math.min(1, through * (1 - kept) + 0.3 * half * half * (1 - through)));
+    const thin = 0.42 * half * half * (1 - through) * Math.max(0, 0.7 + 0.4 * nick);
+    uncover(b, i, ground, Math.min(1, through * (1 - kept) + thin));
     // Color in the cloth comes off again in its threads.
     const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
     tint(b, i, color, 0.12 * through + 0.36 * through * smear * (1 - 0.6 * through * rub));

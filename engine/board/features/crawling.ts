@@ -48,6 +48,9 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
       ease(0, reach, inland) *
       ease(3 * reach, 1.2 * reach, inland);
     const film = b.film[i]!;
+    // So thick a film fills the pores.
+    raise(b, i, -0.85 * wet * Math.min(0, b.height[i]!));
+    roughen(b, i, 0.012, 0.9 * wet);
     const residue = 0.09 * ease(-0.2, 0.7, noise(x / 4, y / 3, from + 8)) * (1 - wet);
     raise(
       b,

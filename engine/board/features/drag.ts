@@ -26,6 +26,7 @@ export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
     const start = ease(-half * 1.1, -half * 0.25, u + half * (0.45 * fold + 0.08 * torn));
     const inside = side * start * (1 - ease(half * 0.7, half * 1.15, u + half * (0.38 * fold + 0.06 * torn)));
     if (inside === 0) return;
+    raise(b, i, -0.75 * inside * Math.min(0, b.height[i]!));
     const pile = ease(-half * 0.3, half * 0.75, u + half * 0.3 * fold);
     const phase =
       (u + 1.9 * noise(u / 8, v / 4, from + 3) + 0.16 * v * v * Math.sign(bow)) /

@@ -40,7 +40,7 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
       // Left the stroke ends: paint runs dry bristle by bristle. Right the next one lands: short and blunt.
       const dry =
         u + skip.half * (0.95 * belly - 0.3) + skip.half * 0.42 * strand(v, skip.id) + 0.2 * skip.half;
-      const lands = skip.half * (0.9 * belly - 0.1) + 2.2 * strand(v, skip.id + 7) - u;
+      const lands = skip.half * (0.7 * belly + 0.08) + 3.6 * strand(v, skip.id + 7) - u;
       const side = skip.wide * (1 + 0.14 * stray(u, 3, 9, skip.id + 3)) - Math.abs(v);
       const open = ease(-0.2, 3.2, dry) * ease(-0.1, 0.5, lands) * ease(-0.15, 0.4, side);
       missed = Math.max(missed, open);

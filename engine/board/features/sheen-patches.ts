@@ -53,9 +53,9 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
     const hollow = ease(
       0.12,
       0.8,
-      island(x * 0.75 + 0.3 * y, y) + 0.35 * threads - 0.55 * rubbed + 0.14 * grain,
+      island(x * 0.75 + 0.3 * y, y) + 0.4 * threads - 0.6 * rubbed + 0.14 * grain,
     );
-    return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.1 * rubbed * (1 - hollow) + 0.3 * threads + 0.1 * grain;
+    return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.25 * rubbed * (1 - hollow) + 0.55 * threads + 0.1 * grain;
   };
 };
 
@@ -81,11 +81,11 @@ export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
     const dull = dullness(x, y);
     // One grade runs into the next: what shines more by as much as it shines less elsewhere.
     const grade = Math.min(1, Math.max(-1, dull));
-    const most = grade < 0 ? SHINIER : f.follows === 'strokes' ? SUNK : DULLER;
+    const most = grade < 0 ? SHINIER : f.follows === 'cloth' ? DULLER : SUNK;
     b.roughness[i] = Math.min(0.3, b.roughness[i]! * Math.exp(f.strength * most * grade));
     if (f.follows === 'grain' && dull > 0) {
-      stain(b, i, THIRST, f.strength * dull * 0.9);
-      scatter(b, i, 0.025 * f.strength * dull);
+      stain(b, i, THIRST, f.strength * dull * 1.15);
+      scatter(b, i, 0.034 * f.strength * dull);
     }
   });
 };

@@ -19,7 +19,7 @@ const chips = (b: Board, f: Telegraphing, from: number): Shape => {
           b.heightMm * 0.46 + between(next, -0.6, 0.6) * radius * (n === 0 ? 0.3 : 1),
         ]
       : [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
-    const size = radius * (n === 0 ? 1 : between(next, 0.18, 0.7, 1.5));
+    const size = radius * (n === 0 ? 1 : between(next, 0.3, 0.75, 1.5));
     return { center, reach: size * 2.2 + 5, edge: blot(center, size, from + n, 0.55, 1.4, next() * 180) };
   });
   return (x, y) => {
@@ -44,7 +44,7 @@ const leftovers = (b: Board, f: Telegraphing, from: number): void => {
     [b.widthMm * between(next, 0.78, 0.9), b.heightMm * between(next, 0.2, 0.4)],
     hole * 2,
     (i, d, dx, dy) => {
-      const t = (d / hole) * (1 + 0.06 * noise(dx / 2, dy / 2, from));
+      const t = (d / hole) * (1 + 0.08 * noise(dx / 2.6, dy / 2.6, from));
       raise(
         b,
         i,
