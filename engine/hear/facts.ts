@@ -65,6 +65,32 @@ const isStripped = (words: readonly Word[]): boolean =>
       (word === 'sanded' && /^(off|down|well|back|through|completely|all)$/.test(words[at + 1]?.word ?? '')),
   );
 
+const MADE = /^(built|made|turned|milled|building|turning|handmade|homemade)$/;
+const RAW_WOOD = /^(slab|burl|lathe|lumber|unfinished|unstained)$/;
+/** What would lie on new wood, or tells that it is not new. */
+const ON_WOOD =
+  /^(paint|paints|painted|painting|primer|primed|stain|stains|stained|staining|dye|dyed|old|older|existing|previous|refinish|refinished|refinishing|redo|redoing|redid|antique|vintage|laminate|melamine|mdf|chipboard|filler|milk|chalk|latex|enamel|color|whitewash|whitewashed)$/;
+
+/** Words of a thing that was made of wood, by whoever tells of it, and of nothing laid on it but its finish. */
+const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undefined => {
+  if (words.some(({ word }) => ON_WOOD.test(word))) return undefined;
+  const made = words.findIndex(
+    ({ word, part }, at) =>
+      RAW_WOOD.test(word) ||
+      (MADE.test(word) &&
+        matches.some(
+          ({ kind, of, from }) =>
+            kind === 'fact' &&
+            (of[0] === 'piece' || of[1] === 'wood') &&
+            from > at &&
+            from < at + 7 &&
+            words[from]?.part === part,
+        )),
+  );
+  const found = words[made];
+  return found && { from: found.from, to: found.to };
+};
+
 /** What was stripped off is no longer below the stain. */
 const isLeft =
   (told: readonly Mention[]) =>
@@ -127,6 +153,11 @@ export const choicesOf = (
     if (fact === 'base' && told.some(({ value }) => value !== 'old-finish'))
       told = told.filter(({ span }) => text.slice(span.from, span.to).toLowerCase() !== 'refinishing');
     if (fact === 'base' && isStripped(words)) told = told.filter(isLeft(told));
+    // Under a primer no wood is left bare.
+    if (fact === 'base' && words.some(({ word }) => /^(primer|primed)$/.test(word)))
+      told = told.filter(({ value }) => value !== 'bare-wood');
+    const made = fact === 'base' && told.length === 0 ? madeOf(words, matches) : undefined;
+    if (made) told = [{ value: 'bare-wood', weight: PLAIN, span: made, place: undefined }];
     if (fact === 'piece') {
       const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
       told = told.filter(({ value }) => value === named);

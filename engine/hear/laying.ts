@@ -32,6 +32,8 @@ export const isLaying = (words: readonly Word[], at: number): boolean => {
   if (denied) return false;
   // "a hand rubbed finish"
   if (before?.word === 'hand') return false;
+  // "poured it last night"
+  if (here.word === 'poured' && /^(it|them|epoxy|resin)$/.test(after?.word ?? '')) return true;
   if (OF_ANYTHING.test(here.word)) return isOfCoat(words, at);
   if (!CALLED.test(here.word) || after?.part !== here.part || AFTER_DOING.test(after.word)) return true;
   return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
@@ -58,7 +60,9 @@ export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[])
     ({ word }, at) =>
       COATS.test(word) ||
       isLaying(words, at) ||
-      /^(brushing|rolling|spraying|waxing|oiling|varnishing|coating|applying|recoating)$/.test(word) ||
+      /^(brushing|rolling|spraying|waxing|oiling|varnishing|coating|applying|recoating|finishing|refinishing)$/.test(
+        word,
+      ) ||
       (word === 'clear' && /^(over|on|last|yesterday|this)$/.test(words[at + 1]?.word ?? '')),
   ) ||
   matches.some(

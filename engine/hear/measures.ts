@@ -19,7 +19,7 @@ const BARE_LEAST = 35;
 const BARE_MOST = 110;
 const BARE_NEAR = 24;
 const HUMIDITY =
-  /(\d{1,3})(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:rh\b|relative|humid))?|humid[a-z]*\s*(?:is|was|of|at|around|about|near|over|says|said|reads?|shows?|set (?:to|at)|up to|hit|hits)?\s*(\d{2,3})\b/gi;
+  /(\d{1,3})(?:\s*(?:-|–|to)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:rh\b|relative|humid))?|humid[a-z]*\s*(?:is|was|of|at|around|about|near|over|says|said|reads?|shows?|set (?:to|at)|up to|hit|hits)?\s*(\d{2,3})\b|\brh (?:is |was |of |at |around |about )?(\d{2})\b/gi;
 
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -91,7 +91,7 @@ const humidDecades = (text: string): Reading[] =>
 
 const humidities = (text: string): Reading[] =>
   [...text.matchAll(HUMIDITY)].flatMap((match) => {
-    const low = Number(match[1] ?? match[3]);
+    const low = Number(match[1] ?? match[3] ?? match[4]);
     const high = Number(match[2] ?? low);
     const span = spanOf(match);
     return low >= 15 && high <= 100 && high >= low && nearHumidity(text, span)

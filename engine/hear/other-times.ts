@@ -74,7 +74,12 @@ export const isElse = (
   // "24 hours till the next coat", "an hour between"
   if (/^(till|until|before|between)$/.test(next?.word ?? '')) return true;
   // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
-  if (next?.word === 'of' && !/^(use|drying|dry|waiting|curing|cure)$/.test(after[1]?.word ?? ''))
+  if (
+    next?.word === 'of' &&
+    !/^(use|drying|dry|waiting|curing|cure|brushing|rolling|spraying|wiping|applying|coating|pouring|laying)$/.test(
+      after[1]?.word ?? '',
+    )
+  )
     return true;
   const can = [...before, ...after.slice(0, 3)].some((word) => IN_THE_CAN.test(word.word));
   const aged = words.slice(from, to + 1).some((word) => word.word === 'old');
@@ -84,7 +89,12 @@ export const isElse = (
   if (own.some(({ word }) => IN_THE_CAN.test(word)) && own.some(({ word }) => KEPT.test(word))) return true;
   // "is 24 hours enough", "needs a week", "another two days"
   if (next?.word === 'enough' && next.part === part) return true;
-  if (/^(needs?|takes?|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? ''))
+  // "let it cure a month" was waited for
+  const let_ = before.some(({ word }) => /^(let|left|gave)$/.test(word));
+  if (
+    !let_ &&
+    /^(needs?|takes?|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? '')
+  )
     return true;
   // "I have used it for years" is what somebody knows.
   const long = words.slice(from, to).some(({ word }) => /^(years?|yrs?|decades?)$/.test(word));

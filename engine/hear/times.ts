@@ -52,7 +52,7 @@ const isOfFilm = (words: readonly Word[], matches: readonly Match[], at: number)
   matches.some(
     ({ kind, of, from }) =>
       kind === 'fact' &&
-      (of[0] === 'overdue' || of[1] === 'setting') &&
+      (of[0] === 'overdue' || of[1] === 'setting' || of[1] === 'wet') &&
       words[from]?.sentence === words[at]?.sentence,
   );
 
@@ -135,7 +135,11 @@ const toldTimes = (
       sure: ofLast
         ? OF_THE_LAST
         : (long && isDoubted(words, matches, at, span.to, { old, ago })) ||
-            (!long && !lays && after?.word !== 'now' && !isOfFilm(words, matches, at))
+            (!long &&
+              !lays &&
+              after?.word !== 'now' &&
+              !isOfFilm(words, matches, at) &&
+              !isOfDrying(words, at))
           ? 0.5
           : ago
             ? 0.9
@@ -166,7 +170,7 @@ const toldTimes = (
       least,
       likely,
       most,
-      sure: aged || loose ? 0.6 : told ? 0.77 : lays && least < MONTH ? 0.74 : 0.6,
+      sure: aged || loose ? 0.6 : told ? 0.77 : least < MONTH ? 0.74 : 0.6,
       laid: isOfLaying(words, match.from) || been,
       now:
         been ||
@@ -183,6 +187,15 @@ const isDrying = (words: readonly Word[], at: number): boolean =>
   words
     .slice(Math.max(0, at - 4), at)
     .some(({ word, part }) => part === words[at]?.part && /^(drying|curing)$/.test(word));
+
+/** "dried for two days", "waited 72 hours" */
+const isOfDrying = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 4), at + 6)
+    .some(
+      ({ word, part }) =>
+        part === words[at]?.part && /^(dry|drying|dried|cure|cured|curing|waited)$/.test(word),
+    );
 
 /** A time told from the last coat on goes before all others. */
 const OF_THE_LAST = 0.95;

@@ -1,7 +1,7 @@
 /** The page that listens: a story in, a verdict or the next question out; wrong hearing taken off; the link carries it all. */
 import { expect, it } from 'vitest';
 import { itAtLength } from '../thorough.ts';
-import { expectQuiet, openPage, withoutPictures } from './browser.ts';
+import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 
 withoutPictures();
 
@@ -124,3 +124,41 @@ itAtLength(
     }
   },
 );
+
+it('goes back an answer at a time, and loses neither words nor the other answers', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto('/tell/');
+  await page.getByRole('textbox', { name: /What it is/ }).fill('there is something wrong with my finish');
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
+  await page.getByRole('button', { name: /^Cured/ }).tap();
+  const next = page.locator('.next h2');
+  await expect.poll(() => next.innerText()).not.toBe('How dry is it?');
+  const second = await next.innerText();
+  await page.locator('.next').getByRole('button', { name: 'No', exact: true }).tap();
+  await expect.poll(() => next.innerText()).not.toBe(second);
+  await page.goBack();
+  await expect.poll(() => next.innerText()).toBe(second);
+  expect(await page.locator('.told-line q').innerText()).toBe('there is something wrong with my finish');
+  await page.getByRole('button', { name: /^Cured.*not so/ }).waitFor();
+  await page.goForward();
+  await expect.poll(() => next.innerText()).not.toBe(second);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('does not ask on the page of the flaw what was told here', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  const story = 'My spray can sputtered and left raised blobs on a door. They have dried hard.';
+  await page.goto('/');
+  await page.getByLabel('Say it, or paste what somebody wrote').fill(story);
+  await page.getByRole('button', { name: 'Go' }).tap();
+  await page.waitForURL('**/tell/**');
+  await page.locator('.likely a').first().tap();
+  // Both questions of that tree are passed over: was it sprayed, and does it stand up.
+  await page.waitForURL('**/defects/spatter/**/was-sprayed-yes/stands-up-yes/');
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -1,6 +1,7 @@
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { namesNumber } from '../../shared/dialed.ts';
 import { Heard } from './heard.tsx';
+import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
 import { type Listening, understand } from './listen.ts';
 import { NextQuestion } from './next.tsx';
@@ -19,11 +20,22 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const [pasted, setPasted] = useState(false);
   const field = useRef<HTMLTextAreaElement>(null);
   const answers = useRef<HTMLDivElement>(null);
+  /** Each answer is a step of its own: going back takes the last one back, and loses neither words nor the others. */
   const go = (next: TellState) => {
-    history.replaceState(history.state, '', `#${writeState(next)}`);
+    if (writeState(next) !== writeState(state)) history.pushState(null, '', `#${writeState(next)}`);
     setState(next);
     markAsOwn(next);
   };
+  useEffect(() => {
+    const follow = () => {
+      const there = readState(location.hash);
+      if (field.current) field.current.value = there.text;
+      setState(there);
+      markAsOwn(there);
+    };
+    addEventListener('popstate', follow);
+    return () => removeEventListener('popstate', follow);
+  }, []);
   const told = Boolean(state.text.trim()) || Object.keys(state.told).length > 0;
   const found = useMemo(() => (told ? understand(listening, state) : undefined), [listening, state, told]);
   const empty = () => {
@@ -118,7 +130,15 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
           )}
         </p>
       </form>
-      <div ref={answers} tabIndex={-1} class="understood" aria-live="polite">
+      <div
+        ref={answers}
+        tabIndex={-1}
+        class="understood"
+        aria-live="polite"
+        onClickCapture={(event) => {
+          if (!others) keepTold(event, listening.ear.mind, state, found);
+        }}
+      >
         {found && (
           <>
             {state.text && !calls && <PageFor index={listening.index} heard={found.heard} which={which} />}
