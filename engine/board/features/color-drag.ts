@@ -66,10 +66,7 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     const height = stray(x, y, 10, from + 3) + 0.35 * rough(x / 4, y / 2.6, from + 5, 2);
     const brush = noise(streaks.along(x, y) / 30, streaks.across(x, y) / 0.8, from + 7);
     // The fibers stand unequally high: it goes first along the hard ones.
-    const nick =
-      0.8 * noise(x / 3.6, y / 0.5, from + 8) +
-      0.5 * noise(x / 1.2, y / 0.3, from + 9) +
-      0.9 * noise(x / 9, y / 1.4, from + 10);
+    const nick = 0.9 * noise(x / 2.4, y / 0.4, from + 8) + noise(x / 9, y / 1.4, from + 10);
     const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.1 * nick;
     const through = ease(0.68, 0.88, wear);
     const half = ease(0.35, 0.78, wear);

@@ -76,6 +76,7 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
       if (here < d) [weight, size] = [spot.weight, spot.size];
       d = joined(d, here, 1.6);
     }
+    if (d > 5) return;
     const strays = Math.min(1, size / 5);
     d += strays * (0.9 * noise(x / 3.4, y / 3.4, from + 50) + 0.35 * noise(x / 1.1, y / 1.1, from + 51));
     if (d > 3) return;
