@@ -38,7 +38,7 @@ const inSmallLetters = (name: string): string =>
 const MEANS: Readonly<Record<string, string>> = {
   leave: 'hands off',
   stop: 'end all work',
-  wait: 'let it dry on',
+  wait: 'leave it to dry',
   accept: 'it is good as it is',
 };
 const asDoing = (one: string): string => `do: ${one}${one in MEANS ? ` (${MEANS[one]})` : ''}`;

@@ -70,7 +70,7 @@ export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWord
   if (now < moments.recoat.to)
     return until(
       'wait',
-      'Let it dry on',
+      'Leave it to dry',
       moments.recoat,
       sanded
         ? 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.'

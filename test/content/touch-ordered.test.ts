@@ -116,11 +116,11 @@ describe('a touch is refused', () => {
 
   it('in the words of a verdict that leaves it alone', () => {
     expect(spoiled('wait', (data) => ({ ...data, say: 'It is nearly dry. Press it flat now.' }))).toEqual([
-      `content/doings/wait.mdx:3: "Press it flat now" sends a hand to the film under the verdict "Let it dry on"; ${MEND}`,
+      `content/doings/wait.mdx:3: "Press it flat now" sends a hand to the film under the verdict "Leave it to dry"; ${MEND}`,
     ]);
     expect(spoiled('wait', (data) => ({ ...data, again: 'Rub it down and look again.' }))).toEqual([
       expect.stringContaining(
-        `: "Rub it down" sends a hand to the film under the verdict "Let it dry on"; ${MEND}`,
+        `: "Rub it down" sends a hand to the film under the verdict "Leave it to dry"; ${MEND}`,
       ),
     ]);
   });

@@ -77,7 +77,7 @@ describe('where a flaw stands', () => {
     expect(stagesOf(known, 'dull-spots').map(({ stage, verdict }) => [stage, verdict])).toEqual([
       ['wet', 'Hands off'],
       ['setting', 'Hands off'],
-      ['dry-to-touch', 'Let it dry on'],
+      ['dry-to-touch', 'Leave it to dry'],
       ['recoatable', 'Asks'],
       ['cured', 'Asks'],
     ]);

@@ -46,7 +46,7 @@ it('lives through a reload, a sleeping phone and midnight', async () => {
   await opened.page.clock.fastForward(45 * MINUTE);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
   await opened.page.clock.fastForward(20 * MINUTE);
-  await expect.poll(() => verdict(opened)).toContain('Let it dry on until');
+  await expect.poll(() => verdict(opened)).toContain('Leave it to dry until');
   expectQuiet(opened);
   await opened.close();
 });
