@@ -30,7 +30,9 @@ if (!known) {
   const heard = hear(readHearing(known, root), text);
   const words = flawWords(readIndex(known, root), mind, text);
   const considered = consider(mind, { told: {}, heard, words });
-  const answer = reply(considered, { linkTo: (defect) => `/defects/${defect}/` });
+  const answer = reply(considered, {
+    linkTo: (defect, stage) => `/defects/${defect}/${stage ? `stage-${stage}/` : ''}`,
+  });
   console.log(
     values.json
       ? JSON.stringify(tellJson(heard, considered, answer))

@@ -40,6 +40,7 @@ export type Mind = {
 
 /** What is said of an act: its verdict, what to do and what not to do; a repair names its remedy. */
 export type ActWords = {
+  readonly do: string;
   readonly verdict: string;
   readonly say: string;
   readonly not: string;
@@ -85,8 +86,8 @@ const rankOf = (rule: RuleEntry): number =>
 const wordsOf = (known: Knowledge, act: string): ActWords => {
   const [doing = 'leave', remedy = ''] = act.split(':');
   const { verdict, say, not, again } = known.get('doing', doing);
-  if (!remedy) return { verdict, say, not, again };
-  return { verdict, say: known.get('remedy', remedy).summary, not, again, remedy };
+  if (!remedy) return { do: doing, verdict, say, not, again };
+  return { do: doing, verdict, say: known.get('remedy', remedy).summary, not, again, remedy };
 };
 
 /** The mind of the whole knowledge. */

@@ -1,8 +1,9 @@
-import type { Considered } from './consider.ts';
+import type { Stage } from '../model/stage.ts';
+import type { ActNow, Considered } from './consider.ts';
 
 export type ReplyOptions = {
-  /** The address of the page of a flaw, with its site. */
-  readonly linkTo: (defect: string) => string;
+  /** The address of the page of a flaw, at the stage where that is known, with its site. */
+  readonly linkTo: (defect: string, stage?: Stage) => string;
 };
 
 /** A reply to copy: `short` has 500 characters at most. */
@@ -11,19 +12,25 @@ export type Reply = { readonly short: string; readonly long: string };
 const SHORT = 500;
 /** How sure is said in words, never more than the engine is. */
 const HOW_SURE: readonly (readonly [from: number, words: string])[] = [
-  [0.9, 'This looks like'],
-  [0.6, 'Most likely this is'],
-  [0.3, 'This may be'],
+  [0.9, 'That looks like'],
+  [0.6, 'Most likely that is'],
+  [0.3, 'That may be'],
 ];
 
 const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
+
+/** A name that tells of one coat or film, and of nothing in it or on it: it takes an article in a sentence. */
+const ONE = /^(?!.*?\b(?:in|into|on|of|the|under|from)\b.*\b(?:coat|film|skin)\b)[\w, ]+?\b(?:coat|film|skin)\b/i;
+
+const inSentence = (name: string): string =>
+  ONE.test(name) ? `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${lower(name)}` : lower(name);
 
 /** What it most likely is, in words no surer than the chances. */
 const whatItIs = ({ likely }: Considered): string => {
   const [first, second, third] = likely;
   if (!first) return '';
   const said = HOW_SURE.find(([from]) => first.chance >= from);
-  if (said) return `${said[1]}: ${lower(first.name)}.`;
+  if (said) return `${said[1]} ${inSentence(first.name)}.`;
   const names = [first, second, third].flatMap((one) => (one ? [lower(one.name)] : []));
   return `Hard to say from here. It could be: ${names.join('; or ')}.`;
 };
@@ -47,40 +54,83 @@ const fitted = (parts: readonly string[], last: string, most: number): string =>
   return [...kept, last].join(' ');
 };
 
+/** Acts that leave the film alone: what not to do is all that is done. */
+const QUIET = ['leave', 'wait', 'accept', 'stop'];
+/** Acts after which nobody need fear for the coat today. */
+const KEPT = ['leave', 'wait'];
+const KEEP_IT = 'Nothing has to be stripped or sanded today.';
+
+type Told = { readonly short: string; readonly long: string };
+
+/** What to do and what not, no surer than the verdict: until hands are known, that it is left alone. */
+const toDo = (now: ActNow | undefined, firm: boolean): Told => {
+  const wary = 'No sanding and no new coat before you know.';
+  if (!now || !(firm || now.flaw)) {
+    const alone = `Until it is clear, leave it alone. ${wary}`;
+    return { short: alone, long: alone };
+  }
+  if (!firm)
+    return {
+      short: `${now.verdict}. ${firstSentence(now.say)} ${wary}`,
+      long: `${now.verdict}. ${now.say} ${wary}`,
+    };
+  const forbids = /^(?:no|nothing|do not|don[’']t)\b/i.test(now.not);
+  if (!QUIET.includes(now.do))
+    return {
+      short: `${now.verdict}. ${firstSentence(now.say)} ${now.not}`,
+      long: `${now.verdict}. ${now.say} ${now.not}`,
+    };
+  const order = forbids ? `${now.verdict}: ${lower(now.not)}` : `${now.verdict}. ${now.not}`;
+  return { short: order, long: `${order} ${now.say}` };
+};
+
 /**
- * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now, what not to
- * do, the one thing to check, the link.
+ * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now and what not,
+ * when to look again, the one thing to check, and the page that goes on from there. The long one says why, too.
  */
 export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply => {
-  const { likely, warnings, now, next } = considered;
+  const { likely, warnings, now, next, stage } = considered;
   const [first] = likely;
-  const link = first ? linkTo(first.defect) : '';
+  const link = first ? linkTo(first.defect, stage) : '';
   const [pressing, ...others] = warnings;
   const named = others.slice(0, ALSO).map(({ title }) => ended(title));
   const shortWarning = pressing ? `First: ${ended(pressing.title)} ${firstSentence(pressing.say)}` : '';
   const shortAlso = named.length ? `Mind too: ${named.join(' ')}` : '';
   const allWarnings = warnings.map(({ title, say }, at) => `${at ? 'And' : 'First'}: ${ended(title)} ${say}`);
   const what = whatItIs(considered);
-  const doing = now?.sure || now?.flaw ? `${now.verdict}. ${now.say}` : 'Until it is clear, leave it alone.';
-  const not = now?.sure ? now.not : 'No sanding and no new coat before you know.';
+  const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
+  const doing = toDo(now, firm);
+  const again = firm && now ? now.again : '';
+  const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check =
     next?.kind === 'question'
       ? `One thing to check: ${next.ask} ${next.how}`
       : next?.kind === 'stage'
-        ? 'One thing to tell: how dry is it, and when was the coat laid?'
+        ? 'Tell me one thing more: how dry is it, and when was the coat laid?'
         : next?.kind === 'age'
-          ? 'One thing to tell: how old is the paint or varnish below?'
+          ? 'Tell me one thing more: how old is the paint or varnish below?'
           : '';
+  const way = firm ? 'What to do, step by step:' : 'What it is, and what to do:';
   const otherFlaws = likely
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)
-    .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect)}`);
+    .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
   return {
     short: fitted(
-      [shortWarning, shortAlso, what, firstSentence(doing), not, firstSentence(check)],
-      link,
+      [shortWarning, shortAlso, what, doing.short, again, kept, firstSentence(check)],
+      link && `${way} ${link}`,
       SHORT,
     ),
-    long: [...allWarnings, what, doing, not, check, link, ...otherFlaws].filter(Boolean).join('\n\n'),
+    long: [
+      ...allWarnings,
+      what,
+      doing.long,
+      [again, kept].filter(Boolean).join(' '),
+      check,
+      link && `${way} ${link}`,
+      ...otherFlaws,
+    ]
+      .filter(Boolean)
+      .join('\n\n'),
   };
 };

@@ -1,6 +1,7 @@
 import type { FactName } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
+import { bareStage } from './bare-stage.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { isLaying, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
@@ -225,7 +226,9 @@ export const stageFacts = (
   dry: DryHours,
 ): HeardFact[] => {
   if (isOfTheCan(words)) return [];
-  const mentions = mentionsOf(words, matches, manner);
+  const spelledOut = mentionsOf(words, matches, manner);
+  const bare = spelledOut.length ? undefined : bareStage(words, matches);
+  const mentions: readonly Mention[] = bare ? [{ ...bare, size: 1, felt: false }] : spelledOut;
   const time = heard.find(({ fact }) => fact === 'hours-since-coat');
   const [least = 0, most = 0] = time?.range ?? [];
   const timed = time && time.sure >= 0.62;

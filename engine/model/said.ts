@@ -1,8 +1,21 @@
 import { z } from 'zod';
 import { STARTS } from './starts.ts';
 
-/** The tools of the site, which the search finds beside the pages of the knowledge. */
-export const TOOL_PAGES = ['clock', 'schedule', 'jobs', 'learn', 'first-coat'] as const;
+/** The tools of the site, which the search finds beside the pages of the knowledge: their addresses. */
+export const TOOL_PAGES = [
+  'clock',
+  'schedule',
+  'jobs',
+  'learn',
+  'first-coat',
+  'which-coat',
+  'learn/practice/sheet',
+  'learn/wall-card',
+  'learn/sign-key',
+  'learn/board-sheet',
+  'learn/show',
+  'learn/pictures',
+] as const;
 
 /** The name of a page in what people said: the id of a flaw, else its kind and id. */
 const page = z

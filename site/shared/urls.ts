@@ -64,7 +64,7 @@ export const ruleUrl = (id: string) => (id ? `${BASE}safety/${id}/` : `${BASE}sa
 export const sourceUrl = (id: string) => `${BASE}sources/${id}/`;
 export const sourceKindUrl = (kind: string) => `${BASE}sources/kind/${kind}/`;
 
-/** The page of a search hit; kinds that have no page of their own have none. */
+/** The page of a search hit; kinds of finish share one. */
 export const hitUrl = (kind: string, id: string): string | undefined => {
   const of: Record<string, (id: string) => string> = {
     defect: defectUrl,
@@ -72,6 +72,7 @@ export const hitUrl = (kind: string, id: string): string | undefined => {
     lesson: lessonUrl,
     rule: ruleUrl,
     glossary: termUrl,
+    product: () => WHICH_CAN,
     page: (tool) => `${BASE}${tool}/`,
   };
   return of[kind]?.(id);

@@ -47,7 +47,7 @@ it('hears in a few words how dry it is, and answers that', async () => {
   const opened = await openPage();
   const { page } = opened;
   await page.goto('/');
-  await page.getByRole('combobox').fill('milky over navy, still wet');
+  await page.getByRole('combobox').fill('milky over navy, wet');
   await page.keyboard.press('Enter');
   await page.waitForURL('**/tell/#say=*');
   await page.getByRole('heading', { name: 'Hands off' }).waitFor();

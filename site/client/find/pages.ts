@@ -1,9 +1,10 @@
-import { type FindKind, find } from '#engine/find.ts';
+import type { FindKind } from '#engine/find.ts';
 import { FIND_INDEX } from '../../shared/data-files.ts';
 import { hitUrl } from '../../shared/urls.ts';
 import hits from '../../styles/hits.css?inline';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { wear } from '../shared/late-style.ts';
+import { hitsFor } from './hits.ts';
 
 wear(hits);
 
@@ -21,12 +22,9 @@ export type FoundPage = {
 /** The index of the search. Throws a `NetworkFault`; then it is tried again at the next call. */
 export const loadIndex = fetchedOnce(FIND_INDEX);
 
-/** Hits looked through for pages: those that have none must not push others out. */
-const LOOKED_AT = 30;
-
 /** Pages that answer the words, best first. */
 export const findPages = async (words: string, limit: number, typing = false): Promise<FoundPage[]> =>
-  find(await loadIndex(), words, { limit: LOOKED_AT, typing })
+  hitsFor(await loadIndex(), words, typing)
     .flatMap(({ title, kind, id, says, perhaps }) => {
       const url = hitUrl(kind, id);
       const name = `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`;

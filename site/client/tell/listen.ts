@@ -9,10 +9,11 @@ import {
   reply,
   type Span,
 } from '#engine/hear.ts';
+import type { Stage } from '#engine/model/stage.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { defectUrl } from '../../shared/urls.ts';
+import { defectUrl, nowUrl } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { dangerName, flawName, type TellState } from './state.ts';
 import { withNamed } from './words.ts';
@@ -77,7 +78,8 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
         ),
       )
     : first;
-  const linkTo = (defect: string) => new URL(defectUrl(defect), location.origin).href;
+  const linkTo = (defect: string, stage?: Stage) =>
+    new URL(stage ? nowUrl(defect, stage) : defectUrl(defect), location.origin).href;
   return {
     heard,
     named,

@@ -68,16 +68,16 @@ const SHORT_REPLY = 500;
 export const withNamed = (
   { short, long }: Reply,
   named: readonly NamedFlaw[],
-  { likely: [first] }: Considered,
-  linkTo: (defect: string) => string,
+  { likely: [first], stage }: Pick<Considered, 'likely' | 'stage'>,
+  linkTo: (defect: string, stage?: Considered['stage']) => string,
 ): Reply => {
   const others = named.filter(({ defect }) => defect !== first?.defect);
-  const told = others.filter(({ defect }) => !long.includes(linkTo(defect)));
-  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect)}`);
+  const told = others.filter(({ defect }) => !long.includes(linkTo(defect, stage)));
+  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`);
   const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
   return {
     short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
-    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect)}`)].join('\n\n'),
+    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join('\n\n'),
   };
 };
 

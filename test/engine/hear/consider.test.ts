@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { buildIndex, documentsOf } from '#engine/find.ts';
 import { consider, flawWords, mindOf, reply, type ToldFacts } from '#engine/hear.ts';
 import { FAMILIES } from '#engine/model/family.ts';
-import { reached, STAGES } from '#engine/model/stage.ts';
+import { reached, STAGES, type Stage } from '#engine/model/stage.ts';
 import { readWords } from '../../../content/tools/hear.ts';
 import { dice } from '../../dice.ts';
 import { heard, known } from './hearing.ts';
@@ -12,7 +12,8 @@ const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readWords(process.cwd()));
 const considered = (text: string, told: ToldFacts = {}) =>
   consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text) });
-const linkTo = (defect: string): string => `https://halfdry.example/defects/${defect}/`;
+const linkTo = (defect: string, stage?: Stage): string =>
+  `https://halfdry.example/defects/${defect}/${stage ? `stage-${stage}/` : ''}`;
 
 /** Walks from `told` on with answers by chance, and gives every question asked with what was known by then. */
 const asked = (told: ToldFacts, chance: () => number, most = 16): { question: string; told: ToldFacts }[] => {
@@ -113,11 +114,31 @@ describe('the reply', () => {
     const found = considered(text);
     const { short, long } = reply(found, { linkTo });
     expect(short.length).toBeLessThanOrEqual(500);
-    expect(short).toMatch(/https:\/\/halfdry\.example\/defects\/[a-z-]+\/$/);
-    expect(long).toContain(linkTo(found.likely[0]?.defect ?? ''));
+    expect(short).toMatch(/https:\/\/halfdry\.example\/defects\/[a-z-]+\/(?:stage-[a-z-]+\/)?$/);
+    expect(long).toContain(linkTo(found.likely[0]?.defect ?? '', found.stage));
     const chance = found.likely[0]?.chance ?? 0;
-    if (chance < 0.9) expect(short).not.toContain('This looks like');
+    if (chance < 0.9) expect(short).not.toContain('That looks like');
     if (chance < 0.3) expect(short).toContain('Hard to say');
+  });
+  it('leads to the page of the stage, says when to look again, and in the long one why', () => {
+    const { short, long } = reply(
+      considered('second coat of poly over navy last night, dry to the touch but cloudy', {
+        stage: 'dry-to-touch',
+      }),
+      { linkTo },
+    );
+    expect(short).toContain('Leave it to dry: no sanding, no second coat');
+    expect(short).toContain('Look again');
+    expect(short).toMatch(/step by step: \S+\/stage-dry-to-touch\/$/);
+    expect(long).toContain('It is not ready for work yet.');
+  });
+  it('does not tell that nothing has to be stripped where a fresh coat is to be washed off', () => {
+    const washed = mind.acts.indexOf('wash-off');
+    expect(washed).toBeGreaterThanOrEqual(0);
+    const found = considered('just brushed water based poly over black and it looks milky');
+    const now = { ...(mind.words[washed] ?? found.now), sure: true } as NonNullable<typeof found.now>;
+    const { short, long } = reply({ ...found, now, warnings: [] }, { linkTo });
+    expect(short + long).not.toContain('stripped');
   });
   it('puts the stop first', () => {
     const { short } = reply(considered('crib from 1950, the varnish is flaking', { stage: 'cured' }), {
