@@ -5,7 +5,10 @@ import type { Span, Word } from './words.ts';
 /** The end of a short query that says how dry it is and no more: "milky over navy, wet". */
 const ALONE: readonly (readonly [RegExp, Stage])[] = [
   [/^(?:(?:it|its|is|still|now|all|fully|freshly|while) )*wet$/, 'wet'],
-  [/^(?:(?:it|its|is|now|already) )*(?:dry|touch dry|dry to (?:the )?touch)(?: now| already)?$/, 'dry-to-touch'],
+  [
+    /^(?:(?:it|its|is|now|already) )*(?:dry|touch dry|dry to (?:the )?touch)(?: now| already)?$/,
+    'dry-to-touch',
+  ],
   [/^(?:(?:it|its|is|now|fully|already) )*cured$/, 'cured'],
 ];
 /** A longer text tells a story, and what stands alone in it may be of another layer. */

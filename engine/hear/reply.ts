@@ -20,7 +20,8 @@ const HOW_SURE: readonly (readonly [from: number, words: string])[] = [
 const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
 
 /** A name that tells of one coat or film, and of nothing in it or on it: it takes an article in a sentence. */
-const ONE = /^(?!.*?\b(?:in|into|on|of|the|under|from)\b.*\b(?:coat|film|skin)\b)[\w, ]+?\b(?:coat|film|skin)\b/i;
+const ONE =
+  /^(?!.*?\b(?:in|into|on|of|the|under|from)\b.*\b(?:coat|film|skin)\b)[\w, ]+?\b(?:coat|film|skin)\b/i;
 
 const inSentence = (name: string): string =>
   ONE.test(name) ? `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${lower(name)}` : lower(name);

@@ -9,10 +9,12 @@ const index = readIndex(known, process.cwd());
 const first = (words: string) => hitsFor(index, words)[0];
 
 describe('the pages that are listed', () => {
-  it.each(['bubbles the next morning', 'bubbles this morning', 'woke up to bubbles', 'streaks in the evening'])(
-    'are no guess where a word names the flaw: "%s"',
-    (words) => expect(first(words)?.perhaps).toBe(false),
-  );
+  it.each([
+    'bubbles the next morning',
+    'bubbles this morning',
+    'woke up to bubbles',
+    'streaks in the evening',
+  ])('are no guess where a word names the flaw: "%s"', (words) => expect(first(words)?.perhaps).toBe(false));
 
   it('stay a guess where none does', () => expect(first('quantum bath salts')?.perhaps ?? true).toBe(true));
 
@@ -20,7 +22,11 @@ describe('the pages that are listed', () => {
     expect(first('what is shellac')).toMatchObject({ kind: 'product', id: 'shellac', perhaps: false });
     expect(first('What’s shellac?')?.kind).toBe('product');
     expect(hitUrl('product', 'shellac')).toBe('/first-coat/#can');
-    expect(hitsFor(index, 'my shellac stays soft').slice(1).every(({ kind }) => kind !== 'product')).toBe(true);
+    expect(
+      hitsFor(index, 'my shellac stays soft')
+        .slice(1)
+        .every(({ kind }) => kind !== 'product'),
+    ).toBe(true);
   });
 
   it.each([
@@ -30,5 +36,7 @@ describe('the pages that are listed', () => {
     ['picture for instagram', 'learn/pictures'],
     ['slides for students', 'learn/show'],
     ['kitchen table', 'which-coat'],
-  ])('answer "%s" with the tool', (words, tool) => expect(first(words)).toMatchObject({ kind: 'page', id: tool }));
+  ])('answer "%s" with the tool', (words, tool) =>
+    expect(first(words)).toMatchObject({ kind: 'page', id: tool }),
+  );
 });

@@ -81,10 +81,10 @@ itAtLength('names the verdict first, then the reason, then what not to do', asyn
   const { page, close } = await openPage(PHONE);
   await page.goto('/defects/runs-and-sags/stage-setting/');
   const order = await page.locator('main').evaluate((main) => {
-    const parts = [...main.querySelectorAll('.verdict, .why, .not, .again, .causes, .trail')];
+    const parts = [...main.querySelectorAll('.verdict, .calm, .why, .not, .again, .causes, .trail')];
     return parts.map((part) => part.className.split(' ')[0]);
   });
-  expect(order).toEqual(['verdict', 'why', 'not', 'again', 'causes', 'trail']);
+  expect(order).toEqual(['verdict', 'calm', 'not', 'again', 'causes', 'trail']);
   await close();
 });
 

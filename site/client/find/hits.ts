@@ -1,5 +1,5 @@
-import { type FindIndex, find, type Hit, isNamedInSight } from '#engine/find.ts';
 import { stem } from '#engine/find/stem.ts';
+import { type FindIndex, find, type Hit, isNamedInSight } from '#engine/find.ts';
 
 /** Hits looked through for pages: those that have none must not push others out. */
 const LOOKED_AT = 30;

@@ -7,8 +7,16 @@ import type { PlannedShown } from './shown.ts';
 
 const FAILED = 'That did not work here. The address of this page holds the whole plan: copy it.';
 
-/** What can be done with a plan: paper, calendar, table, card, link. */
-export const PlanActs = ({ job, outcome, data, link, now }: PlannedShown) => {
+type Props = PlannedShown & {
+  /** Under the verdict: what takes it to the shop. The rest stands below the steps. */
+  readonly first?: boolean;
+};
+
+/** So many are wanted at once: paper and calendar. */
+const FIRST = 2;
+
+/** What can be done with a plan: paper, calendar; table, card, link. */
+export const PlanActs = ({ job, outcome, data, link, now, first = false }: Props) => {
   const [said, setSaid] = useState('');
   const file = fileName(job.piece);
   const ACTS: readonly (readonly [words: string, act: () => unknown])[] = [
@@ -43,7 +51,7 @@ export const PlanActs = ({ job, outcome, data, link, now }: PlannedShown) => {
   };
   return (
     <div class="acts">
-      {ACTS.map(([words, act]) => (
+      {(first ? ACTS.slice(0, FIRST) : ACTS.slice(FIRST)).map(([words, act]) => (
         <button key={words} type="button" class="quiet" onClick={() => void run(act)}>
           {words}
         </button>

@@ -95,6 +95,7 @@ const PlannedView = (shown: PlannedShown) => {
         </p>
       )}
       <p class="of">{summaryOf(shown)}</p>
+      <PlanActs {...shown} first />
       <div class="sheet">
         <div>
           <h3>What to buy and lay</h3>

@@ -49,19 +49,33 @@ const wantedIn = (draft: Draft, presets: readonly Preset[]): Wanted => {
   };
 };
 
+/** All that the answer assumes, in the words of the form, in one line: paper has no form. */
+const toldIn = (form: HTMLFormElement): string => {
+  const chosen = [...form.querySelectorAll('select')].map(({ selectedOptions: [one] }) => one?.text ?? '');
+  const [piece = '', base = '', tone = '', age = ''] = chosen;
+  const ticked = [...form.querySelectorAll<HTMLInputElement>('input:checked')].map(
+    (tick) => tick.labels?.[0]?.textContent?.trim() ?? '',
+  );
+  const below = [base, tone].filter(Boolean).join(', ').toLowerCase();
+  const older = age.startsWith('None: ') ? age.slice('None: '.length) : `older paint: ${age}`;
+  const parts = [piece, below, older.toLowerCase(), ticked.join(', ').toLowerCase()];
+  return parts.filter(Boolean).join(' · ');
+};
+
 const familyNames = (families: readonly string[]): string =>
   Object.entries(choices.family.values)
     .filter(([family]) => families.includes(family))
     .map(([, name]) => name)
     .join(', ');
 
-type Props = { readonly choice: Choice; readonly planLink: string };
+type Props = { readonly choice: Choice; readonly told: string; readonly planLink: string };
 
 /** One kind with its reason, what to mind, and why not the others; or a plain no. */
-const Chosen = ({ choice: { chosen, noes, others }, planLink }: Props) => {
+const Chosen = ({ choice: { chosen, noes, others }, told, planLink }: Props) => {
   if (!chosen)
     return (
       <>
+        <p class="of">{told}</p>
         <h2 class="verdict stop">
           <span>{noes.some(({ code }) => code === 'rule') ? 'Stop first' : 'None'}</span>
         </h2>
@@ -84,6 +98,7 @@ const Chosen = ({ choice: { chosen, noes, others }, planLink }: Props) => {
   const minded = chosen.care.filter((row, at) => chosen.care.findIndex(({ why }) => why === row.why) === at);
   return (
     <>
+      <p class="of">{told}</p>
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
@@ -205,6 +220,6 @@ export class WhichElement extends HTMLElement {
       wear: wanted.wear ?? 'normal',
       product: choice.chosen?.product.id ?? '',
     })}`;
-    render(<Chosen choice={choice} planLink={planLink} />, place);
+    render(<Chosen choice={choice} told={toldIn(form)} planLink={planLink} />, place);
   }
 }

@@ -77,7 +77,9 @@ export const withNamed = (
   const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
   return {
     short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
-    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join('\n\n'),
+    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join(
+      '\n\n',
+    ),
   };
 };
 
