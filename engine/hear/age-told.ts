@@ -8,6 +8,8 @@ const DECADE =
 /** "sideboard, 60s"; of the air and of grit the same is said with other words before it. */
 const SHORT_DECADE =
   /(?<!\b(?:in the|the|low|mid|high|upper|lower|around|about) )(?<![\d$-])\b[3-8]0['’]?s\b(?!\s*(?:grit|degree|°|f\b|%|percent|humid))/gi;
+/** "a chair of the 60s" is no weather. */
+const OF_DECADE = /\b(?:of|from) the (?:19)?[3-8]0['’]?s\b(?!\s*(?:to|degree|°|f\b))/gi;
 const YEAR = /\b(1[89]\d\d|20[0-4]\d)(?:['’]?s)?\b/g;
 const OLD_BEFORE = 1993;
 
@@ -24,6 +26,7 @@ export const ageOf = (text: string): Mention[] => {
   return [
     ...[...text.matchAll(YEAR)].map((found) => mention(found, isOf1993(found[1] ?? ''), PLAIN)),
     ...[...text.matchAll(DECADE)].map((found) => mention(found, 'before-1993', PLAIN)),
+    ...[...text.matchAll(OF_DECADE)].map((found) => mention(found, 'before-1993', PLAIN)),
     ...[...text.matchAll(SHORT_DECADE)].map((found) => mention(found, 'before-1993', PLAIN)),
     ...[...text.matchAll(YEARS_OLD)]
       .filter((found) => !(Number(found[1]) < SURELY_OLD_YEARS))

@@ -7,7 +7,8 @@ import type { Ear, Match } from './match.ts';
 import { numberAt } from './spans.ts';
 import type { Span, Word } from './words.ts';
 
-const ORDINALS = /^(?:1st|2nd|3rd|4th|5th|6th|first|second|third|fourth|fifth|sixth)$/;
+const ORDINALS =
+  /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/;
 const COAT = /^(coats?|layers?)$/;
 /** A layer below, which is no coat of the finish. */
 const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;

@@ -78,9 +78,13 @@ const BEFORE_SEASON = /^(last|in|since|back|over|during)$/;
 /** A season that is named is over, or the day would have been told. */
 const SEASON_AGO = { least: 336, likely: 2000, most: 9000 };
 
+/** "last summer" is a month ago at least. */
+const MONTH = 720;
+
 /** The coat was laid in a season, a month or a year that is named. */
-export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] =>
-  words.flatMap(({ word, to }, at): SpokenSpan[] => {
+export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] => {
+  const lays = words.some((_, at) => isLaying(words, at));
+  return words.flatMap(({ word, to }, at): SpokenSpan[] => {
     const before = words[at - 1];
     if (!before || before.part !== words[at]?.part || !BEFORE_SEASON.test(before.word)) return [];
     const year = /^(?:19|20)\d\d$/.test(word) && /^(in|since)$/.test(before.word) && Number(word) <= LONG_AGO;
@@ -92,14 +96,25 @@ export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[
         one.clause === words[at]?.clause &&
         (isLaying(words, index) ||
           /^(done|redone)$/.test(one.word) ||
-          (year && before.word === 'since' && /^(had|owned)$/.test(one.word))),
+          (year && before.word === 'since' && /^(had|owned)$/.test(one.word)) ||
+          // "we put the kitchen in, in 2012": its finish is as old, if no other is told of
+          (year && /^(installed|built|made|bought)$/.test(one.word) && !lays)),
     );
     if (!done) return [];
     const span = { from: before.from, to };
     return year
       ? [{ ...span, least: 8760, likely: 9000, most: 9000, sure: 0.8, laid: done }]
-      : [{ ...span, ...SEASON_AGO, sure: 0.72, laid: done }];
+      : [
+          {
+            ...span,
+            ...SEASON_AGO,
+            ...(before.word === 'last' && { least: MONTH }),
+            sure: 0.72,
+            laid: done,
+          },
+        ];
   });
+};
 
 /** Years up to this one are more than a year past at any time of writing. */
 const LONG_AGO = 2024;

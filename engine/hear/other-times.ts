@@ -1,3 +1,4 @@
+import { isLaying } from './laying.ts';
 import type { Match } from './match.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
@@ -43,6 +44,18 @@ const isOfPerson = (words: readonly Word[], from: number, to: number): boolean =
   return near(from - 5, from).some(({ word }) => PERSON.test(word));
 };
 
+/** "… I put on the second coat": somebody lays in what follows in the clause. */
+const layNext = (words: readonly Word[], to: number): boolean => {
+  const { clause } = words[to] ?? {};
+  const who = words.findIndex(
+    (word, at) => at >= to && at < to + 2 && /^(i|we|he|she|they)$/.test(word.word),
+  );
+  return (
+    who >= 0 &&
+    words.slice(who, who + 5).some((word, at) => word.clause === clause && isLaying(words, who + at))
+  );
+};
+
 const LAYER_REACH = 6;
 const NEAR = 5;
 
@@ -71,8 +84,13 @@ export const isElse = (
     after.slice(1, 4).some(({ word }) => /^(first|previous|stain|primer|staining|priming)$/.test(word))
   )
     return true;
-  // "24 hours till the next coat", "an hour between"
-  if (/^(till|until|before|between)$/.test(next?.word ?? '')) return true;
+  // "24 hours till the next coat", "an hour between"; but "a week before we used it" was waited
+  const isUsed = after.slice(1, 4).some(({ word }) => /^(used|use|moved|loaded|touched|ate)$/.test(word));
+  if (/^(till|until|before|between)$/.test(next?.word ?? '') && !isUsed) return true;
+  // "after 12 hours I put on the second", "dried in 4 hours"
+  if (before.at(-1)?.word === 'after' && layNext(words, to)) return true;
+  const dries = before.slice(-4).some(({ word }) => /^(dried|dry|dries|hard|sets?)$/.test(word));
+  if (before.at(-1)?.word === 'in' && dries) return true;
   // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
   if (
     next?.word === 'of' &&
@@ -90,10 +108,10 @@ export const isElse = (
   // "is 24 hours enough", "needs a week", "another two days"
   if (next?.word === 'enough' && next.part === part) return true;
   // "let it cure a month" was waited for
-  const let_ = before.some(({ word }) => /^(let|left|gave)$/.test(word));
+  const isLeft = before.some(({ word }) => /^(let|left|gave)$/.test(word));
   if (
-    !let_ &&
-    /^(needs?|takes?|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? '')
+    !isLeft &&
+    /^(needs?|takes?|took|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? '')
   )
     return true;
   // "I have used it for years" is what somebody knows.

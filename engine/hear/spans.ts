@@ -13,7 +13,18 @@ export const numberAt = (ear: Ear, word: Word | undefined): number | undefined =
 
 const RANGE_WORD = /^(to|or|and)$/;
 const FILLER = /^(more|full|whole|of|good|or|so|long|and|short)$/;
-const ORDINAL = new Set(['first', 'second', 'third', 'fourth', 'fifth', 'sixth']);
+const ORDINAL = new Set([
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+]);
 
 const UNIT = new Set(['day', 'week', 'month']);
 

@@ -8,6 +8,8 @@ export type SpokenSpan = Span & {
   readonly sure: number;
   /** Beside a word of laying. */
   readonly laid: boolean;
+  /** Between the same commas. */
+  readonly near?: boolean;
   /** Told from today: "ago", "yesterday", "nine days now". */
   readonly now?: boolean;
 };

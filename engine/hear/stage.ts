@@ -191,10 +191,12 @@ const saidOverdue = (words: readonly Word[], matches: readonly Match[], manner: 
   );
 
 /** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
-const isInUse = (matches: readonly Match[], manner: Manner): Match | undefined =>
+const isInUse = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined =>
   matches.find(
     (match) =>
-      (match.sense === 'cue owned' || match.sense === 'sign came-in-use yes') &&
+      (match.sense === 'cue owned' ||
+        match.sense === 'sign came-in-use yes' ||
+        (match.sense === 'sign spirit-or-cleaner-on-it yes' && isTheirs(words, matches))) &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       !manner.notYet(match),
@@ -207,7 +209,7 @@ const restsOfUse = (
   manner: Manner,
   heard: readonly HeardFact[],
 ): readonly Span[] | undefined => {
-  const used = isInUse(matches, manner);
+  const used = isInUse(words, matches, manner);
   if (used) return [spanIn(words, used)];
   return heard.find(({ fact, value, sure }) => fact === 'age' && value === 'before-1993' && sure >= SURE)
     ?.rests;
@@ -246,15 +248,17 @@ export const stageFacts = (
     !neverHard(matches, manner) &&
     (timed
       ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
-      : !time &&
+      : !timed &&
         !tellsOfWork(words, matches) &&
         (owned || isTheirs(words, matches)) &&
         (isChanged(words, matches) || (owned && isUsedSoft(matches))));
   const overdue = soft && !onlyDents && !softened && timed && least > 3 * Math.min(touch, 24);
   // "never dried" of a coat of this morning is said too early.
   const isEarly = timed && most <= 3 * Math.min(touch, 24);
+  // What somebody lives with and is soft is no fresh film, though nobody tells that it was hard once.
+  const oldAndSoft = soft && !softened && !timed && owned !== undefined;
   const late: HeardFact[] =
-    overdue || (soft && !softened && !isEarly && saidOverdue(words, matches, manner))
+    overdue || oldAndSoft || (soft && !softened && !isEarly && saidOverdue(words, matches, manner))
       ? [
           {
             fact: 'overdue' as FactName,
@@ -302,7 +306,7 @@ export const stageFacts = (
   // Words of wet beside a time long past tell of how it was.
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
-  const isNew = timed && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
   if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', 0.74, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);

@@ -125,7 +125,10 @@ const toldTimes = (
     const waited = /^wait(ed|ing)?$/.test(words[at - 1]?.word ?? '');
     const ofLast =
       SINCE.test(after?.word ?? '') &&
-      words.slice(span.to + 1, span.to + 4).some(({ word }) => /^(last|final|coat|second|third)$/.test(word));
+      (words
+        .slice(span.to + 1, span.to + 4)
+        .some(({ word }) => /^(last|final|coat|second|third)$/.test(word)) ||
+        isAfterTop(words, span.to));
     found.push({
       from: here.from,
       to: (ago ? after : words[span.to - 1])?.to ?? here.to,
@@ -149,6 +152,7 @@ const toldTimes = (
                 ? 0.72
                 : 0.71,
       laid: ofLast || alone || soFar || isOfLaying(words, at) || isDrying(words, at),
+      near: laysBeside(words, at),
       now: ago || alone || soFar || after?.word === 'now' || words[back]?.word === 'been' || ofLast,
     });
     at = span.to - 1;
@@ -172,6 +176,7 @@ const toldTimes = (
       most,
       sure: aged || loose ? 0.6 : told ? 0.77 : least < MONTH ? 0.74 : 0.6,
       laid: isOfLaying(words, match.from) || been,
+      near: laysBeside(words, match.from),
       now:
         been ||
         words
@@ -187,6 +192,14 @@ const isDrying = (words: readonly Word[], at: number): boolean =>
   words
     .slice(Math.max(0, at - 4), at)
     .some(({ word, part }) => part === words[at]?.part && /^(drying|curing)$/.test(word));
+
+/** "two days after the wax it got rough", and not "two days after the oil I brushed on poly" */
+const isAfterTop = (words: readonly Word[], at: number): boolean => {
+  const { part } = words[at] ?? {};
+  const named = words.slice(at + 1, at + 4).findIndex((word) => word.part === part && TOP.test(word.word));
+  const left = words.slice(at + 2 + named).filter((word) => word.part === part);
+  return named >= 0 && !left.some((_, index) => isLaying(words, at + 2 + named + index));
+};
 
 /** "dried for two days", "waited 72 hours" */
 const isOfDrying = (words: readonly Word[], at: number): boolean =>
@@ -222,6 +235,13 @@ const isWorkedOn = (words: readonly Word[], at: number, aged: boolean): boolean 
 /** Whether a word of laying stands in the clause of a time. */
 const isOfLaying = (words: readonly Word[], at: number): boolean =>
   words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
+
+/** Whether a coat or its laying stands between the same commas as a time. */
+const laysBeside = (words: readonly Word[], at: number): boolean =>
+  words.some(
+    (word, index) =>
+      word.part === words[at]?.part && (/^(coats?|layers?)$/.test(word.word) || isLaying(words, index)),
+  );
 
 /** Whether the sentence of a time, or the one before, speaks of a film or of laying it. */
 const speaksOfFilm = (ear: Ear, words: readonly Word[], at: number): boolean => {
@@ -269,7 +289,11 @@ export const hoursOf = (
       ? asked.filter(({ sure }) => sure === strongest)
       : asked.filter(({ sure }) => sure >= strongest - 0.25);
   const ofLaying = near.filter(({ laid }) => laid);
-  const [latest] = (ofLaying.length ? ofLaying : near).sort((a, b) => a.likely - b.likely);
+  // "coated four days ago, set a lamp on it yesterday"
+  const beside = ofLaying.filter((one) => one.near);
+  const [latest] = (beside.length ? beside : ofLaying.length ? ofLaying : near).sort(
+    (a, b) => a.likely - b.likely,
+  );
   if (!latest) return [];
   const laidAgain = isStill(words, latest.from, latest.to) ? undefined : laidAfter(words, manner, latest.to);
   const others = asked.filter(
