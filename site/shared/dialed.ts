@@ -10,5 +10,18 @@ export const dialedIn = (text: string): readonly Stretch[] =>
     .split(NUMBER)
     .map((part, at) => (at % 2 ? { text: part, tel: `tel:${part.replaceAll('-', '')}` } : { text: part }));
 
+/** Who answers at a number: the name that stands before it, as in `Poison Help, 1-800-222-1222`. */
+const NAME_BEFORE = /([A-Z]\w+(?: [A-Z]\w+)*), $/;
+
+/** The numbers of a text, each as what a button says. */
+export const callsIn = (text: string): readonly { readonly says: string; readonly tel: string }[] => {
+  const parts = dialedIn(text);
+  return parts.flatMap(({ text: number, tel }, at) => {
+    if (!tel) return [];
+    const name = NAME_BEFORE.exec(parts[at - 1]?.text ?? '')?.[1] ?? 'Call';
+    return [{ says: `${name} ${number}`, tel }];
+  });
+};
+
 /** Whether a text says whom to call: what it is about can not wait for a page to be read. */
 export const namesNumber = (text: string): boolean => NUMBER.test(text);

@@ -4,6 +4,15 @@ const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
 export const sentencesOf = (text: string): readonly string[] =>
   [...SENTENCES.segment(text)].map(({ segment }) => segment.trim());
 
+/** The longest beginning that is still a heading: `Swallowed:`, `Before you leave, every time:`. */
+const LEAD = /^([^:.]{2,60}:) (.+)$/s;
+
+/** What an order is about, and what it says; most begin with no such word. */
+export const leadOf = (sentence: string): { readonly lead: string; readonly rest: string } => {
+  const [, lead = '', rest = sentence] = LEAD.exec(sentence) ?? [];
+  return { lead, rest };
+};
+
 /** What forbids is marked: a hurried eye must not miss it. */
 export const forbids = (sentence: string): boolean =>
   /^(?:Never|No|Not|Nothing|Nobody|Do not|Don’t|Keep out)\b/.test(sentence);

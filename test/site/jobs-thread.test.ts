@@ -91,6 +91,8 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
   await page.locator('.care').waitFor();
   const care = await page.locator('.care').innerText();
+  // The forms of the view before go with it.
+  expect(await page.locator('form.lay').filter({ visible: true }).count()).toBe(0);
   for (const part of ['Sealed with a clear water-based finish', 'Full use from', '2027', 'Cleaning'])
     expect(care).toContain(part);
   for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);

@@ -309,6 +309,7 @@ itAtLength('has a care card without dates where the product is unknown, and none
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
   await page.locator('.care .caution').waitFor();
   expect(await page.locator('.care').innerText()).toContain('there is no date');
+  expect(await page.locator('form.lay').filter({ visible: true }).count()).toBe(0);
   await page.getByRole('link', { name: 'Back to the job card' }).click();
   await openPiece(page);
   await page.locator('.about [name=kind]').selectOption('crib');

@@ -119,6 +119,11 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
         })}
         {done && (
           <section class="decides">
+            {onNext && (
+              <button type="button" class="go" onClick={onNext}>
+                {nextSays}
+              </button>
+            )}
             <h2>What decides</h2>
             <p>{rival.sign.ask}</p>
             <div class="beside">
@@ -141,11 +146,6 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
               <p>
                 <a href={defectUrl(item.flaw)}>All about it: {item.name}</a>
               </p>
-            )}
-            {onNext && (
-              <button type="button" class="go" onClick={onNext}>
-                {nextSays}
-              </button>
             )}
           </section>
         )}

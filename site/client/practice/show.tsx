@@ -181,7 +181,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             )}
           </p>
           <TurnLight turn={turn} onTurn={setTurn} />
-          <p class="small">
+          <p class="small keys">
             Keys: left and right for the boards, up and down for the light, Enter for the answer.
           </p>
         </div>

@@ -1,7 +1,7 @@
 import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/named-flaws.ts';
-import { namesNumber } from '../../shared/dialed.ts';
-import { forbids, sentencesOf } from '../../shared/sentences.ts';
+import { callsIn, namesNumber } from '../../shared/dialed.ts';
+import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Dialed } from '../shared/dialed.tsx';
 
@@ -23,14 +23,25 @@ type Props = {
 
 /** What has happened already: the number first, then an order a line. The film can wait. */
 const Emergency = ({ rule }: { readonly rule: ToldRule }) => (
-  <section class="stop-rule call">
+  <section class="stop-rule">
     <h2 class="unseen">{rule.title}</h2>
-    <ul class="orders stop">
-      {sentencesOf(rule.say).map((says) => (
-        <li key={says} class={forbids(says) ? 'forbids' : ''}>
-          <Dialed text={says} />
-        </li>
+    <p class="calls">
+      {callsIn(rule.say).map(({ says, tel }) => (
+        <a key={tel} href={tel}>
+          {says}
+        </a>
       ))}
+    </p>
+    <ul class="orders stop">
+      {sentencesOf(rule.say).map((says) => {
+        const { lead, rest } = leadOf(says);
+        return (
+          <li key={says} class={forbids(says) ? 'forbids' : ''}>
+            {lead && <b>{lead} </b>}
+            <Dialed text={rest} />
+          </li>
+        );
+      })}
     </ul>
     <p class="small">
       {rule.defers} <a href={ruleUrl(rule.id)}>Why, and where from</a>

@@ -35,7 +35,11 @@ export const Adopted = ({ element }: { readonly element: HTMLElement }) => {
   useLayoutEffect(() => {
     const home = element.parentElement;
     holder.current?.append(element);
-    return () => home?.append(element);
+    element.hidden = false;
+    return () => {
+      element.hidden = true;
+      home?.append(element);
+    };
   }, [element]);
   return <div class="adopted" ref={holder} />;
 };
@@ -72,6 +76,5 @@ export const useNow = (): number => {
 export const pieceFormIn = (host: HTMLElement): HTMLFormElement => {
   const form = host.querySelector('form[data-part=about]');
   if (!(form instanceof HTMLFormElement)) throw new Error('the page brought no form for the piece');
-  form.hidden = false;
   return form;
 };
