@@ -16,16 +16,19 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
   }).map(traceOf);
   everywhere(b, (i, x, y) => {
     let wax = 0.5;
+    let threads = 0;
     for (const at of traces) {
       const { share, thread } = at(x, y);
-      if (share > 0) wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
+      if (share === 0) continue;
+      wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
+      threads += share * thread;
     }
     const lies =
       (f.spread === 'even' ? 0.8 : 0.08 + 0.85 * patch(x, y)) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
-    // Powder: single grains where it is thin, clots of them where the wax stood thick.
-    const clot = noise(x / 2.1, y / 1.7, from + 2) + 0.5 * noise(x / 0.8, y / 0.8, from + 3);
+    // Powder: single grains where it is thin, thick in the threads of the cloth.
+    const clot = noise(x / 7, y / 4, from + 2) + 0.5 * noise(x / 0.5, y / 0.5, from + 3);
     const dust = ease(-0.1, 0.9, noise(x / fine, y / fine, from + 4));
-    const grain = 0.68 + 0.3 * clot * lies + 0.55 * dust * (1.1 - lies);
+    const grain = 0.68 + 0.16 * clot * lies + 0.3 * threads + 0.55 * dust * (1.1 - lies);
     const share = lies * grain;
     scatter(b, i, 0.85 * f.strength * Math.max(0, share));
     raise(b, i, 3 * share);

@@ -9,7 +9,7 @@ export const witnessLines = (b: Board, f: FeatureOf<'witness-lines'>, from: numb
   everywhere(b, (i, x, y) => {
     const paper = 0.006 * noise(x / 9, y / 0.35, from + 2) + 0.008 * noise(x / 22, y / 1.4, from + 3);
     const hill =
-      0.9 * rough(x / (size * 1.25), y / size, from, 1) + 0.13 * rough(x / 9, y / 6, from + 1, 3) + paper;
+      0.9 * rough(x / (size * 1.25), y / size, from, 1) + 0.11 * rough(x / 13, y / 8, from + 1, 2) + paper;
     for (let ring = 0; ring < f.rings; ring++) {
       const d = (hill + 0.12 - ring * (0.14 + 0.05 * noise(x / 20, y / 20, from + 5))) * size * 0.6;
       if (d < -1.5) break;
