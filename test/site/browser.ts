@@ -88,7 +88,8 @@ const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
 const clear = async ({ page, context }: Tab): Promise<void> => {
   page.removeAllListeners();
   await page.unrouteAll({ behavior: 'ignoreErrors' });
-  await page.evaluate(() => sessionStorage.clear());
+  // A tab that went nowhere has kept nothing, and may not be asked.
+  if (page.url() !== 'about:blank') await page.evaluate(() => sessionStorage.clear());
   // Of the same site, so that its process is kept; nothing of it reads what is kept.
   await page.goto(new URL('/robots.txt', inject('base')).href);
   const session = await context.newCDPSession(page);

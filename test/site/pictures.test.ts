@@ -3,6 +3,7 @@
  * hard to read.
  */
 import { statSync } from 'node:fs';
+import { isDeepStrictEqual } from 'node:util';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, it } from 'vitest';
@@ -128,7 +129,7 @@ const takeText = (page: Page): Promise<Written[]> =>
     for (const image of images) image.loading = 'eager';
     await Promise.all(images.map((image) => image.decode().catch(() => undefined)));
     const rules = new CSSStyleSheet();
-    rules.replaceSync('hd-question, hd-seen { position: static !important }');
+    rules.replaceSync('hd-question, hd-seen, .lay > .go { position: static !important }');
     document.adoptedStyleSheets = [rules];
     const written: Written[] = [];
     const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -153,7 +154,7 @@ const takeText = (page: Page): Promise<Written[]> =>
       written.push({ words: text.textContent.trim().slice(0, 40), rgb: [r, g, b, opacity], boxes });
     }
     rules.replaceSync(`
-      hd-question, hd-seen { position: static !important }
+      hd-question, hd-seen, .lay > .go { position: static !important }
       *, ::before, ::after, ::placeholder, svg text {
         color: transparent !important; fill: transparent !important; text-decoration: none !important;
       }
@@ -176,12 +177,24 @@ const EDGES = 0.05;
 /** Every third pixel is enough to find it. */
 const STEP = 3;
 
+/** So often a page may still change while it is looked at. */
+const MOST_LOOKS = 5;
+
+/** The text of a page and its picture without it, both of one moment: what comes late or moves is looked at anew. */
+const atRest = async (page: Page): Promise<{ written: Written[]; shot: Buffer }> => {
+  let written = await takeText(page);
+  for (let looks = 0; looks < MOST_LOOKS; looks++) {
+    const shot = await page.screenshot({ fullPage: true, animations: 'disabled' });
+    const after = await takeText(page);
+    if (isDeepStrictEqual(written, after)) return { written, shot };
+    written = after;
+  }
+  throw new Error(`${page.url()} does not come to rest`);
+};
+
 const poor = async (page: Page): Promise<string[]> => {
-  const written = await takeText(page);
-  const { data, info } = await sharp(await page.screenshot({ fullPage: true, animations: 'disabled' }))
-    .removeAlpha()
-    .raw()
-    .toBuffer({ resolveWithObject: true });
+  const { written, shot } = await atRest(page);
+  const { data, info } = await sharp(shot).removeAlpha().raw().toBuffer({ resolveWithObject: true });
   return written.flatMap(({ words, rgb: [r = 0, g = 0, b = 0, opacity = 1], boxes }) => {
     const contrasts: number[] = [];
     for (const { x, y, w, h } of boxes)

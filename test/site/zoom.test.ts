@@ -73,7 +73,9 @@ it.each([
       [desk, narrow, large, phone].map(async ({ page }) => {
         await page.goto(address);
         if (javaScriptEnabled)
-          await page.waitForFunction(() => !document.querySelector('hd-told:not(:defined)'));
+          await page.waitForFunction(
+            () => !document.querySelector('hd-told:not(:defined), .before-script, .chosen:empty'),
+          );
         return look(page);
       }),
     );

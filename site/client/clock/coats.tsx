@@ -51,7 +51,6 @@ export class CoatsElement extends HTMLElement {
     const form = this.querySelector('form');
     const asked = partIn(this, 'question');
     if (!form || !asked) return;
-    this.hidden = false;
     this.#questions = new Questions(asked);
     this.#form = new CoatForm(
       form,
@@ -75,9 +74,14 @@ export class CoatsElement extends HTMLElement {
     }
   }
 
+  /** Shown at once as it stays: a form that was there first would be pushed down by the coats. */
   async #begin(signal: AbortSignal): Promise<void> {
-    await this.#read();
-    this.#open(!this.#seen.store.coats.length);
+    try {
+      await this.#read();
+      this.#open(!this.#seen.store.coats.length);
+    } finally {
+      this.hidden = false;
+    }
     everyTick(() => void this.#read(), signal);
   }
 
