@@ -11,3 +11,4 @@ export {
 } from './find/document.ts';
 export { documentsOf, type ToolPage } from './find/documents.ts';
 export { type FindOptions, find, isNamedInSight } from './find/rank.ts';
+export { stem } from './find/stem.ts';

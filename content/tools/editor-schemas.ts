@@ -7,6 +7,7 @@ import { FirstCoat } from '#engine/model/first-coat.ts';
 import { Hands } from '#engine/model/hands.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
+import { Kin } from '#engine/model/kin.ts';
 import { Plan } from '#engine/model/plan.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
@@ -35,6 +36,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'hear/collected.yaml': Collected,
   'hear/facts.yaml': HearFacts,
   'hear/imagined.yaml': Imagined,
+  'hear/kin.yaml': Kin,
   'hear/language.yaml': HearLanguage,
   'hear/pages.yaml': SaidOfPages,
   'hear/questions.yaml': HearQuestions,

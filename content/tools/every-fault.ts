@@ -8,6 +8,7 @@ import type { ContentRoot } from './files.ts';
 import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
 import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
+import { kinTable } from './kin.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { termsTable } from './plain-words.ts';
 import { planTable } from './plan.ts';
@@ -23,6 +24,7 @@ const TABLES = [
   handsTable,
   firstCoatTable,
   wordsTable,
+  kinTable,
   termsTable,
   languageTable,
   factsTable,

@@ -7,6 +7,7 @@ import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
+import { readKin } from './kin.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
 const PAGES = 'content/hear/pages.yaml';
@@ -47,7 +48,10 @@ export const readSaid = (
   if (textOf(root, PAGES) === undefined) return { phrases: [], tools: [] };
   const pages = orThrow(saidTable(known, root));
   const imagined = textOf(root, IMAGINED) !== undefined ? phrasesOf(orThrow(imaginedTable(known, root))) : [];
-  const collected = textOf(root, COLLECTED) !== undefined ? orThrow(collectedTable(known, root)).phrases : [];
+  const collected =
+    textOf(root, COLLECTED) !== undefined
+      ? orThrow(collectedTable(known, root)).phrases.map((phrase) => ({ ...phrase, typed: true as const }))
+      : [];
   return { phrases: [...phrasesOf(pages), ...imagined, ...collected], tools: pages.tools };
 };
 
@@ -58,7 +62,7 @@ export const readIndex = (known: Knowledge, root: ContentRoot): FindIndex => {
   const made = indexes.get(known);
   if (made) return made;
   const { phrases, tools } = readSaid(known, root);
-  const madeOf = [documentsOf(known, tools), readWords(root), phrases] as const;
+  const madeOf = [documentsOf(known, tools), readWords(root), phrases, readKin(root)] as const;
   const fresh = keptIndex(madeOf, () => buildIndex(...madeOf));
   indexes.set(known, fresh);
   return fresh;

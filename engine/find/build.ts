@@ -1,5 +1,7 @@
 import { keysOf } from '../entry-of.ts';
+import type { Kin } from '../model/kin.ts';
 import { type FindDocument, type FindIndex, type LayWords, pageName, type SaidPhrase } from './document.ts';
+import { type KinOf, kinOf } from './kin.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
 import { packModel } from './model.ts';
@@ -31,9 +33,13 @@ const examplesOf = (
   phrases: readonly SaidPhrase[],
   rowOf: ReadonlyMap<string, number>,
   say: Language,
+  kin: KinOf,
 ): Example[] => {
   const example = (text: string, right: readonly number[], weight: number, own: boolean): Example => ({
-    features: featuresOf(say.all(text).map(({ stem }) => stem)),
+    features: featuresOf(
+      say.all(text).map(({ stem }) => stem),
+      kin,
+    ),
     right,
     weight,
     own,
@@ -51,6 +57,26 @@ const examplesOf = (
       example(text, is.length ? is.flatMap((page) => rowOf.get(page) ?? []) : [elsewhere], 1, false),
     ),
   ];
+};
+
+/** How much what strangers typed, of all matters together, tells of the next one; a page that none wanted counts as so many. */
+const PRIOR_COUNTS = 0.35;
+const UNWANTED = 3;
+
+/** What is sooner meant whatever the words: pages that strangers wanted often. Other matters stand for themselves. */
+const priorOf = (
+  documents: readonly FindDocument[],
+  phrases: readonly SaidPhrase[],
+  rowOf: ReadonlyMap<string, number>,
+): number[] => {
+  const wanted = documents.map(() => UNWANTED);
+  for (const { is, typed } of phrases) {
+    const row = rowOf.get(is[0] ?? '');
+    if (typed && row !== undefined) wanted[row] = (wanted[row] ?? 0) + 1;
+  }
+  const logs = wanted.map((count) => PRIOR_COUNTS * Math.log(count));
+  const mean = logs.reduce((sum, log) => sum + log, 0) / Math.max(1, logs.length);
+  return logs.map((log) => log - mean);
 };
 
 /** A word of the trade is asked for by what it means. */
@@ -83,6 +109,7 @@ export const buildIndex = (
   documents: readonly FindDocument[],
   lay: LayWords,
   phrases: readonly SaidPhrase[] = [],
+  table: Kin = { kin: {} },
 ): FindIndex => {
   const book = phrasebook(lay);
   const say = language(book);
@@ -107,6 +134,12 @@ export const buildIndex = (
     }
   });
   const stems = [...forms.keys()].sort();
+  const kin = kinOf(table, say);
+  const learned = learn(
+    examplesOf(documents, phrases, rowOf, say, kin),
+    documents.length + 1,
+    priorOf(documents, phrases, rowOf),
+  );
   return {
     documents: documents.map(({ id, kind, title, says = '' }) => ({ id, kind, title, says })),
     terms: stems
@@ -115,6 +148,6 @@ export const buildIndex = (
     postings: packRows(stems.map((stem) => postings.get(stem) ?? [])),
     book,
     names: nameMarks(documents, say),
-    learned: packModel(learn(examplesOf(documents, phrases, rowOf, say), documents.length + 1), stems),
+    learned: packModel(learned, kin, stems),
   };
 };

@@ -23,9 +23,11 @@ export interface FindDocument {
 export interface SaidPhrase {
   readonly say: string;
   readonly is: readonly string[];
+  /** A stranger really typed it: such phrases tell how often a page is wanted. */
+  readonly typed?: true;
 }
 
-/** Lay words, spellings and stop words: content, not code. */
+/** Spellings and stop words: content, not code. */
 export type LayWords = Words;
 
 export interface Hit {

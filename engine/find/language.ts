@@ -9,29 +9,18 @@ export interface Token {
   readonly stem: string;
 }
 
-/** The lay words made ready at build time: plain data, lists joined by commas. */
+/** Spellings and words that say nothing as they are sent: plain data, lists joined by commas. */
 export interface Phrasebook {
   readonly stop: string;
   readonly silent: string;
   readonly spellings: Readonly<Record<string, string>>;
-  /** Stem of a lay word → stems of the trade words that it may mean. */
-  readonly meanings: Readonly<Record<string, readonly string[]>>;
 }
 
-/** Stems the lay words once, so that a page has none to stem before its first answer. */
-export const phrasebook = (lay: Words): Phrasebook => {
-  const meanings = new Map<string, string[]>();
-  for (const [said, meant] of Object.entries(lay.synonyms)) {
-    const part = stem(said);
-    meanings.set(part, [...new Set([...(meanings.get(part) ?? []), ...meant.map(stem)])]);
-  }
-  return {
-    stop: lay.stop.join(','),
-    silent: lay.silent.join(','),
-    spellings: lay.spellings,
-    meanings: Object.fromEntries(meanings),
-  };
-};
+export const phrasebook = ({ stop, silent, spellings }: Words): Phrasebook => ({
+  stop: stop.join(','),
+  silent: silent.join(','),
+  spellings,
+});
 
 export interface Language {
   readonly tokens: (text: string) => Token[];
@@ -39,10 +28,6 @@ export interface Language {
   readonly empty: readonly string[];
   /** All words but those that never say anything: what is learned from needs the small ones, too. */
   readonly all: (text: string) => Token[];
-  /** Stems that a stem may mean in the trade. */
-  readonly meanings: (part: string) => readonly string[];
-  /** Stems that have a meaning. */
-  readonly lay: readonly string[];
 }
 
 /** Reads texts and queries in the same way, with the words that the content knows. */
@@ -50,7 +35,6 @@ export const language = (book: Phrasebook): Language => {
   const stop = new Set(book.stop.split(','));
   const silent = new Set(book.silent.split(','));
   const spellings = new Map(Object.entries(book.spellings));
-  const meanings = new Map(Object.entries(book.meanings));
   return {
     tokens: (text) => {
       const found: Token[] = [];
@@ -71,7 +55,5 @@ export const language = (book: Phrasebook): Language => {
         const word = spellings.get(said) ?? said;
         return silent.has(word) ? [] : [{ typed: said, word, stem: stem(word) }];
       }),
-    meanings: (part) => meanings.get(part) ?? [],
-    lay: [...meanings.keys()],
   };
 };

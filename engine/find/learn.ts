@@ -1,3 +1,5 @@
+import { type KinOf, kinFeatures } from './kin.ts';
+
 /** What was typed, and the rows of the documents that would be right, the likeliest first; none: other matters. */
 export type Example = {
   readonly features: readonly string[];
@@ -13,17 +15,20 @@ export type LinearModel = {
   readonly features: readonly string[];
   /** For each feature: document, weight, document, weight, … */
   readonly weights: readonly (readonly number[])[];
+  /** Of each document, in parts of `BIAS_UNIT`. */
   readonly bias: readonly number[];
 };
 
+/** A weight of one is so many steps of the table; a bias is finer, there are few. */
 export const WEIGHT_UNIT = 2;
+export const BIAS_UNIT = 16;
 
 /** Chosen on open phrases, split by thread. */
 const EPOCHS = 8;
 const RATE = 0.5;
 const SHRINK = 1e-4;
-/** Where several pages are right, the likeliest counts this much more than each other. */
-const OTHERS = 0.5;
+/** Where several pages are right, each other counts so much of what the likeliest does. */
+const OTHERS = 0.7;
 /** What was met less often is left out: of a word met once, counting tells as much. */
 const LEAST_TIMES = 2;
 /** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
@@ -36,9 +41,13 @@ const HOPELESS = -18;
 /** What each sum of squared slopes begins with. */
 const FIRST_SLOPE = 1e-3;
 
-/** Stems of a text and pairs of neighbors. */
-export const featuresOf = (stems: readonly string[]): string[] => [
-  ...new Set([...stems, ...stems.slice(1).map((stem, at) => `${stems[at]} ${stem}`)]),
+/** Stems of a text, pairs of neighbors, and the groups of kin that they name. */
+export const featuresOf = (stems: readonly string[], kin: KinOf): string[] => [
+  ...new Set([
+    ...stems,
+    ...stems.slice(1).map((stem, at) => `${stems[at]} ${stem}`),
+    ...kinFeatures(stems, kin),
+  ]),
 ];
 
 /** A fixed shuffle: same examples, same table. */
@@ -72,9 +81,14 @@ const vocabulary = (examples: readonly Example[]): Map<string, number> => {
 
 /**
  * A multinomial logistic model over `classes` documents, learned by stochastic descent with a rate of its own for each
- * weight (Duchi, Hazan and Singer 2011). Deterministic.
+ * weight (Duchi, Hazan and Singer 2011). `prior` is added to what is learned of each document whatever the words.
+ * Deterministic.
  */
-export const learn = (examples: readonly Example[], classes: number): LinearModel => {
+export const learn = (
+  examples: readonly Example[],
+  classes: number,
+  prior: readonly number[],
+): LinearModel => {
   const vocabularyOf = vocabulary(examples);
   const size = vocabularyOf.size;
   const weights = new Float64Array(size * classes);
@@ -84,10 +98,6 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
   const bias = new Float64Array(classes);
   const biasSlopes = new Float64Array(classes).fill(1e-3);
   const rows = examples.map(({ features }) => features.flatMap((feature) => vocabularyOf.get(feature) ?? []));
-  const targets = examples.map(({ right }) => {
-    const total = 1 + OTHERS * (right.length - 1);
-    return right.map((document, at) => [document, (at ? OTHERS : 1) / total] as const);
-  });
   const order = [...examples.keys()];
   const shuffle = shuffled(order.length);
   const chances = new Float64Array(classes);
@@ -96,8 +106,8 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
     shuffle(order);
     for (const at of order) {
       const row = rows[at] ?? [];
-      const target = targets[at] ?? [];
-      if (!row.length || !target.length) continue;
+      const right = examples[at]?.right ?? [];
+      if (!row.length || !right.length) continue;
       const scale = 1 / Math.sqrt(row.length);
       chances.set(bias);
       for (const feature of row)
@@ -112,8 +122,13 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
         chances[c] = value;
         total += value;
       }
-      for (const [document, share] of target)
+      // Any right page is an answer: each is pulled up by its share in the chance that all of them have together.
+      const shares = right.map((document, i) => (i ? OTHERS : 1) * (chances[document] as number));
+      const all = shares.reduce((sum, share) => sum + share, 0);
+      right.forEach((document, i) => {
+        const share = all > 0 ? (shares[i] as number) / all : 1 / right.length;
         chances[document] = (chances[document] as number) - share * total;
+      });
       const trust = examples[at]?.weight ?? 1;
       const flat = (FLAT * total) / trust;
       let steep = 0;
@@ -141,15 +156,16 @@ export const learn = (examples: readonly Example[], classes: number): LinearMode
       }
     }
   }
-  return packed(vocabularyOf, weights, bias, classes);
+  return packed(vocabularyOf, weights, bias, prior);
 };
 
 const packed = (
   features: ReadonlyMap<string, number>,
   weights: Float64Array,
   bias: Float64Array,
-  classes: number,
+  prior: readonly number[],
 ): LinearModel => {
+  const classes = bias.length;
   const kept: string[] = [];
   const table: number[][] = [];
   for (const [feature, row] of features) {
@@ -167,6 +183,6 @@ const packed = (
     features: kept,
     weights: table,
     // JSON knows no -0.
-    bias: [...bias].map((value) => Math.round(value * WEIGHT_UNIT) + 0),
+    bias: [...bias].map((value, at) => Math.round((value + (prior[at] ?? 0)) * BIAS_UNIT) + 0),
   };
 };

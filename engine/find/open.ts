@@ -1,7 +1,7 @@
 import { type Corrector, corrector } from './correct.ts';
 import type { FindIndex } from './document.ts';
 import { type Language, language } from './language.ts';
-import { unpackModel } from './model.ts';
+import { type Model, unpackModel } from './model.ts';
 import { unpackRows } from './pack.ts';
 
 /** What a typed word may stand for. */
@@ -13,7 +13,7 @@ export interface Reading {
 }
 
 /** An index made ready to answer. */
-export interface OpenIndex {
+export interface OpenIndex extends Model {
   readonly index: FindIndex;
   readonly say: Language;
   /** Every word of the documents → row of postings. */
@@ -24,17 +24,13 @@ export interface OpenIndex {
   readonly postings: readonly (readonly number[])[];
   /** Rareness of a row: inverse document frequency as in BM25. */
   readonly rareness: readonly number[];
-  /** Nearest words of the documents, or lay words, to one that is neither. */
+  /** Nearest words of the documents, or stems of kin, to one that is neither. */
   readonly nearWords: Corrector;
   /** Nearest words among those that say nothing. */
   readonly nearEmpty: Corrector;
   readonly memo: Map<string, Reading>;
   /** Stems that unknown words were put right to. */
   readonly nearest: Map<string, string>;
-  /** Row of the learned table of each feature. */
-  readonly features: ReadonlyMap<string, number>;
-  /** For each feature: document, weight, document, weight, … */
-  readonly weights: readonly (readonly number[])[];
 }
 
 /** Only a query with a slip needs a corrector. */
@@ -55,7 +51,7 @@ export const open = (index: FindIndex): OpenIndex => {
   const say = language(index.book);
   const words = new Map<string, number>();
   const rows = new Map<string, number>();
-  const stems = new Map(say.lay.map((part) => [part, part]));
+  const stems = new Map<string, string>();
   index.terms.split(',').forEach((term, row) => {
     const forms = term.split(' ');
     const [part = ''] = forms;
@@ -65,6 +61,8 @@ export const open = (index: FindIndex): OpenIndex => {
       stems.set(word, part);
     }
   });
+  const model = unpackModel(index.learned, [...rows.keys()]);
+  for (const part of model.own) if (!stems.has(part)) stems.set(part, part);
   const count = index.documents.length;
   const postings = unpackRows(index.postings);
   const fresh: OpenIndex = {
@@ -81,7 +79,7 @@ export const open = (index: FindIndex): OpenIndex => {
     nearEmpty: whenNeeded(() => corrector(new Map(say.empty.map((word) => [word, word])))),
     memo: new Map(),
     nearest: new Map(),
-    ...unpackModel(index.learned, [...rows.keys()]),
+    ...model,
   };
   opened.set(index, fresh);
   return fresh;

@@ -42,28 +42,22 @@ const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
 const isName = ({ postings }: OpenIndex, row: number): boolean =>
   postings[row]?.some((weight, at) => at % 2 === 1 && weight / 10 >= NAMED) ?? false;
 
-/** What one typed word may stand for: itself, its lay meaning, its pieces, what it is a slip of, its beginning. */
+/** What one typed word may stand for: itself, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
   const rows = new Map<number, number>();
   const add = (row: number | undefined, trust: number): void => {
     if (row !== undefined && trust > (rows.get(row) ?? 0)) rows.set(row, trust);
   };
-  const addMeanings = (part: string, trust: number): void => {
-    for (const meant of open.say.meanings(part)) add(open.term(meant), trust * TRUST.meant);
-  };
   const itself = open.term(own);
   add(itself, TRUST.itself);
-  addMeanings(own, 1);
   if (typing && word.length > 1)
-    for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.meant);
+    for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.longer);
   if (rows.size === 0) for (const row of pieces(open, word)) add(row, TRUST.pieces);
   if (rows.size > 0) return { rows, asks: [...rows.keys()].some((row) => isName(open, row)) ? 1 : STRANGE };
   if (isEmptySlip(open, word)) return { rows, asks: 0 };
   const corrections = open.nearWords(word, typing);
-  for (const { word: meant, stem: part, closeness } of corrections) {
+  for (const { word: meant, closeness } of corrections)
     add(open.words.get(meant), TRUST.corrected * closeness);
-    addMeanings(part, TRUST.corrected * closeness);
-  }
   if (rows.size === 0) add(beginning(open, word), TRUST.corrected);
   return { rows, asks: STRANGE - (STRANGE - 1) * (corrections[0]?.closeness ?? 0) };
 };

@@ -1,6 +1,6 @@
 import type { FindIndex } from './document.ts';
 import type { Token } from './language.ts';
-import { featuresOf, WEIGHT_UNIT } from './learn.ts';
+import { BIAS_UNIT, featuresOf, WEIGHT_UNIT } from './learn.ts';
 import type { OpenIndex } from './open.ts';
 import { DOUBT, LEARNED, WARMTH } from './weights.ts';
 
@@ -21,8 +21,8 @@ const chancesOf = (scores: Float64Array, warmth: number): Float64Array => {
 const CORRECTED_FROM = 5;
 
 /** The stem of a word as the learned table knows it: its own, or that of the nearest known word. */
-const learnedStem = ({ features, nearWords, nearest }: OpenIndex, { word, stem }: Token): string => {
-  if (features.has(stem) || word.length < CORRECTED_FROM) return stem;
+const learnedStem = ({ features, kin, nearWords, nearest }: OpenIndex, { word, stem }: Token): string => {
+  if (features.has(stem) || kin.has(stem) || word.length < CORRECTED_FROM) return stem;
   const known = nearest.get(word);
   if (known !== undefined) return known;
   const fresh = nearWords(word, false)[0]?.stem ?? stem;
@@ -33,11 +33,12 @@ const learnedStem = ({ features, nearWords, nearest }: OpenIndex, { word, stem }
 /** The learned chances of every document, the last being other matters; undefined where no word is known. */
 export const learnedChances = (open: OpenIndex, tokens: readonly Token[]): Float64Array | undefined => {
   const { bias } = open.index.learned;
-  const rows = featuresOf(tokens.map((token) => learnedStem(open, token))).flatMap(
-    (feature) => open.features.get(feature) ?? [],
-  );
+  const rows = featuresOf(
+    tokens.map((token) => learnedStem(open, token)),
+    open.kin,
+  ).flatMap((feature) => open.features.get(feature) ?? []);
   if (!rows.length) return undefined;
-  const scores = Float64Array.from(bias, (value) => value / WEIGHT_UNIT);
+  const scores = Float64Array.from(bias, (value) => value / BIAS_UNIT);
   const scale = 1 / (Math.sqrt(rows.length) * WEIGHT_UNIT);
   for (const row of rows) {
     const cells = open.weights[row] ?? [];

@@ -18,8 +18,8 @@ export const KIND: Readonly<Record<FindKind, number>> = {
   glossary: 0.6,
 };
 
-/** How far a reading of a typed word is trusted, 1 being the word itself. */
-export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, meant: 0.5 } as const;
+/** How far a reading of a typed word is trusted, 1 being the word itself; a longer one may yet be typed. */
+export const TRUST = { itself: 1, pieces: 0.95, corrected: 0.9, started: 0.8, longer: 0.5 } as const;
 
 /** From this weight on a page counts as being about a word; a word in running text alone counts less. */
 export const ABOUT = 2;
@@ -32,6 +32,6 @@ export const STRANGE = 1.8;
 
 /** Bits of BM25 that double a chance, and how the two voices, words counted and words learned, are mixed. */
 export const WARMTH = 2;
-export const LEARNED = 0.6;
+export const LEARNED = 0.7;
 /** A chance no voice goes below, so that neither alone rules a page out. */
 export const DOUBT = 1e-4;

@@ -10,7 +10,7 @@ const words = z
     'write one or two words in small letters, without capitals, marks or an apostrophe',
   );
 
-/** What the search knows of language: lay words, spellings and words that say nothing. */
+/** What the search knows of language: spellings and words that say nothing. What says the same: kin.ts. */
 export const Words = z
   .strictObject({
     stop: z
@@ -22,9 +22,6 @@ export const Words = z
       .min(1)
       .describe('Words that never say anything, not even beside others; the rest is learned from.'),
     spellings: z.record(word, word).describe('British, informal or older spelling → the spelling used here.'),
-    synonyms: z
-      .record(word, z.array(word).min(1))
-      .describe('A word that people type → words of the trade that it may mean.'),
   })
-  .meta({ id: 'Words', description: 'Lay words, spellings and stop words for the search.' });
+  .meta({ id: 'Words', description: 'Spellings and stop words for the search.' });
 export type Words = z.infer<typeof Words>;

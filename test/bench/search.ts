@@ -9,6 +9,7 @@ import MiniSearch from 'minisearch';
 import { buildIndex, documentsOf, find, pageName } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
 import { readWords } from '../../content/tools/hear.ts';
+import { readKin } from '../../content/tools/kin.ts';
 import { readSaid } from '../../content/tools/said.ts';
 import { median } from './measure.ts';
 
@@ -31,7 +32,7 @@ export const searchQuality = (known: Knowledge) => {
   const learned = phrases.filter(({ say }) => !held.has(say.toLowerCase()));
   const documents = documentsOf(known, tools);
   const words = readWords(root);
-  const index = buildIndex(documents, words, learned);
+  const index = buildIndex(documents, words, learned, readKin(root));
 
   const saidOf = Map.groupBy(
     learned.flatMap(({ say, is }) => is.map((page) => ({ say, page }))),

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { z } from 'zod';
 import type { FindDocument, LayWords } from '#engine/find.ts';
+import { Kin } from '#engine/model/kin.ts';
 import { Words } from '#engine/model/words.ts';
 
 const Phrases = z.strictObject({
@@ -42,5 +43,7 @@ export const corpus: FindDocument[] = Corpus.parse(yaml('./corpus.yaml')).map((e
   ...entry,
   kind: 'defect',
 }));
+
+export const kin: Kin = Kin.parse(yaml('../../content/hear/kin.yaml'));
 
 export const words: LayWords = Words.parse(yaml('../../content/words.yaml'));

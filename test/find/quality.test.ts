@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { buildIndex, find } from '#engine/find.ts';
-import { corpus, phrases, words } from './phrases.ts';
+import { corpus, kin, phrases, words } from './phrases.ts';
 import { score } from './score.ts';
 
 /** The corpus knows no other matters; what is typed of them is learned from the half that is not scored. */
 const elsewhere = phrases.offTopic.filter(({ heldOut }) => !heldOut).map(({ say }) => ({ say, is: [] }));
-const index = buildIndex(corpus, words, elsewhere);
+const index = buildIndex(corpus, words, elsewhere, kin);
 const heldOut = {
   good: phrases.good.filter((phrase) => phrase.heldOut),
   offTopic: phrases.offTopic.filter((phrase) => phrase.heldOut),

@@ -5,7 +5,6 @@ const words: LayWords = {
   stop: ['the', 'and', 'my', 'on', 'in', 'wont', 'can i', 'poly', 'everything'],
   silent: ['the', 'and', 'my'],
   spellings: { colour: 'color', grey: 'gray' },
-  synonyms: { froth: ['foam', 'bubble'], fur: ['hair'] },
 };
 const page = (id: string, title: string, also: string[], text = ''): FindDocument => ({
   id,
