@@ -5,9 +5,9 @@ import { type KinOf, kinOf } from './kin.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
 import { packModel } from './model.ts';
-import { nameMarks } from './names.ts';
+import { packNames } from './names.ts';
 import { packRows } from './pack.ts';
-import { FIELD, FILLING, LENGTH_COUNTS } from './weights.ts';
+import { FIELD, FILLING, LENGTH_COUNTS, POSTING_UNIT } from './weights.ts';
 
 /** Weight of each stem in one document by where it stands, before rareness and length. */
 const weights = (document: FindDocument, said: readonly string[], say: Language): Map<string, number> => {
@@ -24,6 +24,9 @@ const weights = (document: FindDocument, said: readonly string[], say: Language)
       for (const { stem } of say.tokens(phrase)) found.set(stem, (found.get(stem) ?? 0) + FIELD[field]);
   return found;
 };
+
+/** What strangers really typed counts for more than what an author thought of. */
+const TYPED = 2;
 
 /** Texts of a page's own: trusted less than what somebody typed of whom the answer is known. */
 const OWN = { title: 0.6, also: 0.6, signs: 0.6, text: 0.4 } as const;
@@ -53,9 +56,10 @@ const examplesOf = (
       ...document.signs.map((phrase) => example(phrase, [row], OWN.signs, true)),
       example(document.text, [row], OWN.text, true),
     ]),
-    ...phrases.map(({ say: text, is }) =>
-      example(text, is.length ? is.flatMap((page) => rowOf.get(page) ?? []) : [elsewhere], 1, false),
-    ),
+    ...phrases.map(({ say: text, is, typed }) => {
+      const right = is.length ? is.flatMap((page) => rowOf.get(page) ?? []) : [elsewhere];
+      return example(text, right, typed ? TYPED : 1, false);
+    }),
   ];
 };
 
@@ -129,7 +133,7 @@ export const buildIndex = (
     for (const [stem, weight] of stems) {
       const filled = (weight * (FILLING + 1)) / (weight + FILLING * long);
       const posting = postings.get(stem) ?? [];
-      posting.push(row, Math.max(1, Math.round(filled * 10)));
+      posting.push(row, Math.max(1, Math.round(filled * POSTING_UNIT)));
       postings.set(stem, posting);
     }
   });
@@ -147,7 +151,7 @@ export const buildIndex = (
       .join(','),
     postings: packRows(stems.map((stem) => postings.get(stem) ?? [])),
     book,
-    names: nameMarks(documents, say),
+    names: packNames(documents, say),
     learned: packModel(learned, kin, stems),
   };
 };

@@ -1,6 +1,7 @@
 import type { Words } from '../model/words.ts';
 import type { Phrasebook } from './language.ts';
 import type { PackedModel } from './model.ts';
+import type { PackedNames } from './names.ts';
 import type { PackedRows } from './pack.ts';
 
 export type FindKind = 'defect' | 'remedy' | 'rule' | 'lesson' | 'product' | 'glossary' | 'page';
@@ -56,11 +57,11 @@ export interface FindIndex {
   readonly documents: readonly FindEntry[];
   /** Each term's stem and the other forms that the documents use, joined by spaces; terms joined by commas. */
   readonly terms: string;
-  /** For each term: its documents, and its weight in each in tenths. */
+  /** For each term: its documents, and its weight in each in parts of `POSTING_UNIT`. */
   readonly postings: PackedRows;
   readonly book: Phrasebook;
   /** Marks of whole names and the rows that bear them: who types a name wants its page. */
-  readonly names: Readonly<Record<string, readonly number[]>>;
+  readonly names: PackedNames;
   /** Learned from all texts and phrases; its last class stands for other matters. */
   readonly learned: PackedModel;
 }

@@ -2,6 +2,7 @@ import { type Corrector, corrector } from './correct.ts';
 import type { FindIndex } from './document.ts';
 import { type Language, language } from './language.ts';
 import { type Model, unpackModel } from './model.ts';
+import { unpackNames } from './names.ts';
 import { unpackRows } from './pack.ts';
 
 /** What a typed word may stand for. */
@@ -20,8 +21,10 @@ export interface OpenIndex extends Model {
   readonly words: ReadonlyMap<string, number>;
   /** Stem → row of postings. */
   readonly term: (part: string) => number | undefined;
-  /** For each term: document, weight in tenths, document, weight, … */
+  /** For each term: document, weight in parts of `POSTING_UNIT`, document, weight, … */
   readonly postings: readonly (readonly number[])[];
+  /** For each mark of a name the rows that bear it, `~row` as its title. */
+  readonly names: ReadonlyMap<number, readonly number[]>;
   /** Rareness of a row: inverse document frequency as in BM25. */
   readonly rareness: readonly number[];
   /** Nearest words of the documents, or stems of kin, to one that is neither. */
@@ -71,6 +74,7 @@ export const open = (index: FindIndex): OpenIndex => {
     words,
     term: (part) => rows.get(part),
     postings,
+    names: unpackNames(index.names),
     rareness: postings.map((posting) => {
       const holders = posting.length / 2;
       return Math.log(1 + (count - holders + 0.5) / (holders + 0.5));

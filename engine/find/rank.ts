@@ -1,11 +1,10 @@
-import { entryOf } from '../entry-of.ts';
 import type { FindIndex, FindKind, Hit } from './document.ts';
 import type { Token } from './language.ts';
 import { nameMark } from './names.ts';
 import { type OpenIndex, open } from './open.ts';
 import { read } from './read.ts';
 import { learnedChances, mixed } from './voices.ts';
-import { ABOUT, KIND } from './weights.ts';
+import { ABOUT, KIND, POSTING_UNIT } from './weights.ts';
 
 export interface FindOptions {
   /** Most hits to list; 10 unless told. */
@@ -34,7 +33,7 @@ const perWord = (
     const posting = postings[row] ?? [];
     for (let at = 0; at < posting.length; at += 2) {
       const document = posting[at] ?? 0;
-      const weight = (posting[at + 1] ?? 0) / 10;
+      const weight = (posting[at + 1] ?? 0) / POSTING_UNIT;
       const [score, covered] = found.get(document) ?? [0, 0];
       found.set(document, [
         Math.max(score, trust * (rareness[row] ?? 0) * weight),
@@ -92,6 +91,14 @@ type Weighed = {
   readonly counted: Counted;
   /** Rows of the pages whose whole name it is. */
   readonly named: readonly number[];
+  /** Whether any word of it is known, be it for its kin. */
+  readonly known: boolean;
+};
+
+/** The rows whose whole name was typed, `~row` where it is their title. */
+const namedIn = ({ say, names }: OpenIndex, typed: string): readonly number[] => {
+  const mark = nameMark(say, typed);
+  return mark === undefined ? [] : (names.get(mark) ?? []);
 };
 
 /** Weighs every document by a text. */
@@ -105,14 +112,16 @@ export const weighed = (index: FindIndex, query: string, typing = false): Weighe
   const last = all.at(-1);
   const half = unfinished && last !== undefined && !ready.features.has(last.stem);
   const learned = learnedChances(ready, half ? all.slice(0, -1) : all);
-  const mark = nameMark(ready.say, query);
-  const named = entryOf(index.names, mark) ?? [];
+  const named = namedIn(ready, query);
   const byKind = counted.scores.map((score, at) => score * KIND[index.documents[at]?.kind ?? 'defect']);
   return {
     chances: mixed(index, byKind, learned),
     named,
     elsewhere: learned?.[index.documents.length],
     counted,
+    known:
+      counted.matched.size > 0 ||
+      tokens.some(({ stem }, at) => ready.kin.has(stem) || ready.kin.has(`${stem} ${tokens[at + 1]?.stem}`)),
   };
 };
 
@@ -180,9 +189,8 @@ export const find = (
   { limit = 10, typing = false }: FindOptions = {},
 ): Hit[] => {
   const found = weighed(index, query, typing);
-  const { chances, counted, named } = found;
-  if (counted.matched.size === 0 && !named.length && (counted.asked || found.elsewhere === undefined))
-    return [];
+  const { chances, counted, named, known } = found;
+  if (!known && !named.length && (counted.asked || found.elsewhere === undefined)) return [];
   const fit = belongs(found);
   const sure = fit >= SURE_FROM;
   const least = Math.max(...chances) * FAR_BEHIND;
@@ -204,7 +212,7 @@ export const find = (
  * stands for not known: other words may bring it there.
  */
 export const isNamedInSight = (index: FindIndex, query: string, kind: FindKind, id: string): boolean => {
-  const named = entryOf(index.names, nameMark(open(index).say, query)) ?? [];
+  const named = namedIn(open(index), query);
   const pages = named.flatMap((name) => index.documents[name < 0 ? ~name : name] ?? []);
   // Where only words of the trade bear it, what is likeliest stands above them.
   const above = pages.length > 0 && pages.every((page) => page.kind === 'glossary') ? 1 : 0;

@@ -1,7 +1,7 @@
 import type { Token } from './language.ts';
 import type { OpenIndex, Reading } from './open.ts';
 import { stem } from './stem.ts';
-import { NAMED, STRANGE, TRUST } from './weights.ts';
+import { NAMED, POSTING_UNIT, STRANGE, TRUST } from './weights.ts';
 
 /** Rows of the words that begin with `part`. */
 const begunBy = ({ words }: OpenIndex, part: string): Set<number> => {
@@ -40,7 +40,7 @@ const isEmptySlip = ({ nearEmpty }: OpenIndex, word: string): boolean =>
 
 /** Whether any page is called by the term, not only mentions it. */
 const isName = ({ postings }: OpenIndex, row: number): boolean =>
-  postings[row]?.some((weight, at) => at % 2 === 1 && weight / 10 >= NAMED) ?? false;
+  postings[row]?.some((weight, at) => at % 2 === 1 && weight / POSTING_UNIT >= NAMED) ?? false;
 
 /** What one typed word may stand for: itself, its pieces, what it is a slip of, its beginning. */
 const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): Reading => {
@@ -54,6 +54,8 @@ const readOne = (open: OpenIndex, { word, stem: own }: Token, typing: boolean): 
     for (const row of begunBy(open, word)) add(row, itself === undefined ? TRUST.started : TRUST.longer);
   if (rows.size === 0) for (const row of pieces(open, word)) add(row, TRUST.pieces);
   if (rows.size > 0) return { rows, asks: [...rows.keys()].some((row) => isName(open, row)) ? 1 : STRANGE };
+  // What only the learned table knows is no slip.
+  if (open.kin.has(own)) return { rows, asks: 1 };
   if (isEmptySlip(open, word)) return { rows, asks: 0 };
   const corrections = open.nearWords(word, typing);
   for (const { word: meant, closeness } of corrections)

@@ -11,6 +11,7 @@ import { careTable } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { type ContentRoot, filesIn } from '../../content/tools/files.ts';
 import { factsTable, languageTable, questionsTable, wordsTable } from '../../content/tools/hear.ts';
+import { kinTable } from '../../content/tools/kin.ts';
 import { leftOver } from '../../content/tools/left-over.ts';
 import { plainWords, termsTable } from '../../content/tools/plain-words.ts';
 import { planTable } from '../../content/tools/plan.ts';
@@ -474,6 +475,33 @@ describe('a slip', () => {
             /^ {2}blush:/,
             (line) => line.replace('blush', 'blushh'),
             /no defect "blushh"; did you mean "blush"\?/,
+          ],
+        ],
+      ],
+      [
+        'hear/kin.yaml',
+        of(kinTable),
+        [
+          [/^ {2}yellow: /, '  yellow: []', /"yellow:" under "kin:".*at least 2/],
+          [
+            /^ {2}yellow: /,
+            '  yellow: [yellow, amber, turned rather yellow]',
+            /write one or two words in small letters, without marks or an apostrophe$/,
+          ],
+          [
+            /^ {2}yellow: /,
+            '  yellow: [yellow, amber, yellow]',
+            /"yellow", which stands there already, .*leave it out$/,
+          ],
+          [
+            /^ {2}yellow: /,
+            '  yellow: [amber, yellow, yellowing]',
+            /"yellowing", which is the same word to the search as "yellow", .*leave it out$/,
+          ],
+          [
+            /^ {2}yellow: /,
+            '  yellow: [yellow, of amber]',
+            /"of amber", of which "of" says nothing, .*leave that word out$/,
           ],
         ],
       ],

@@ -44,7 +44,10 @@ describe('numbers as text', () => {
 });
 
 describe('a learned model', () => {
-  it('gives every feature its own row again, whether the terms know its stems or not', () => {
+  it('gives every feature its own row again, and every word of kin its groups, whether the terms know the stems or not', () => {
+    const groups = fc
+      .uniqueArray(fc.nat({ max: 300 }), { minLength: 1 })
+      .map((list) => list.sort((a, b) => a - b));
     const feature = fc.oneof(
       word,
       fc.tuple(word, word).map((pair) => pair.join(' ')),
@@ -53,9 +56,12 @@ describe('a learned model', () => {
       fc.property(
         fc.uniqueArray(word),
         fc.uniqueArray(fc.tuple(feature, row), { selector: ([name]) => name, minLength: 1 }),
-        (terms, learned) => {
+        fc.uniqueArray(fc.tuple(feature, groups), { selector: ([name]) => name }),
+        (terms, learned, kin) => {
           const model = { features: learned.map(([name]) => name), weights: learned.map(([, row]) => row) };
-          const { features, weights } = unpackModel(packModel({ ...model, bias: [] }, terms), terms);
+          const packed = packModel({ ...model, bias: [] }, new Map(kin), terms);
+          const { features, weights, kin: told } = unpackModel(packed, terms);
+          expect([...told].sort()).toEqual([...kin].sort());
           expect(features.size).toBe(learned.length);
           for (const [name, row] of learned) expect(weights[features.get(name) ?? -1]).toEqual(row);
         },
