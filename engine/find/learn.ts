@@ -32,7 +32,7 @@ const OTHERS = 0.7;
 /** What was met less often is left out: of a word met once, counting tells as much. */
 const LEAST_TIMES = 2;
 /** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
-const LEAST_FOR = 1.65;
+const LEAST_FOR = 1.9;
 const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
@@ -49,6 +49,17 @@ export const featuresOf = (stems: readonly string[], kin: KinOf): string[] => [
     ...kinFeatures(stems, kin),
   ]),
 ];
+
+/** A pair tells less for sure than a word: it was met more seldom. Chosen on open phrases. */
+const PAIR = 0.7;
+const valueOf = (feature: string): number => (feature.includes(' ') ? PAIR : 1);
+
+/** What each feature of a text counts: together they are of length one, whatever the text's. */
+export const valuesOf = (features: readonly string[]): Float64Array => {
+  const values = Float64Array.from(features, valueOf);
+  const length = Math.sqrt(values.reduce((sum, value) => sum + value * value, 0));
+  return values.map((value) => value / length);
+};
 
 /** A fixed shuffle: same examples, same table. */
 const shuffled = (length: number): ((order: number[]) => void) => {
@@ -97,7 +108,9 @@ export const learn = (
   const pulled: number[][] = Array.from({ length: size }, () => []);
   const bias = new Float64Array(classes);
   const biasSlopes = new Float64Array(classes).fill(1e-3);
-  const rows = examples.map(({ features }) => features.flatMap((feature) => vocabularyOf.get(feature) ?? []));
+  const known = examples.map(({ features }) => features.filter((feature) => vocabularyOf.has(feature)));
+  const rows = known.map((features) => features.map((feature) => vocabularyOf.get(feature) as number));
+  const values = known.map(valuesOf);
   const order = [...examples.keys()];
   const shuffle = shuffled(order.length);
   const chances = new Float64Array(classes);
@@ -108,11 +121,13 @@ export const learn = (
       const row = rows[at] ?? [];
       const right = examples[at]?.right ?? [];
       if (!row.length || !right.length) continue;
-      const scale = 1 / Math.sqrt(row.length);
+      const worth = values[at] as Float64Array;
       chances.set(bias);
-      for (const feature of row)
+      row.forEach((feature, i) => {
+        const value = worth[i] as number;
         for (const c of pulled[feature] as number[])
-          chances[c] = (chances[c] as number) + (weights[feature * classes + c] as number) * scale;
+          chances[c] = (chances[c] as number) + (weights[feature * classes + c] as number) * value;
+      });
       let most = Number.NEGATIVE_INFINITY;
       for (let c = 0; c < classes; c++) if ((chances[c] as number) > most) most = chances[c] as number;
       let total = 0;
@@ -140,20 +155,21 @@ export const learn = (
         biasSlopes[c] = (biasSlopes[c] as number) + slope * slope;
         bias[c] = (bias[c] as number) - (RATE * slope) / Math.sqrt(biasSlopes[c] as number);
       }
-      for (const feature of row) {
+      row.forEach((feature, which) => {
         const start = feature * classes;
+        const counts = part * (worth[which] as number);
         for (let i = 0; i < steep; i++) {
           const c = steepest[i] as number;
           const cell = start + c;
           const weight = weights[cell] as number;
-          const pull = (chances[c] as number) * part * scale + SHRINK * weight;
+          const pull = (chances[c] as number) * counts + SHRINK * weight;
           const before = slopes[cell] as number;
           if (before === 0) pulled[feature]?.push(c);
           const slopeSum = (before || FIRST_SLOPE) + pull * pull;
           slopes[cell] = slopeSum;
           weights[cell] = weight - (RATE * pull) / Math.sqrt(slopeSum);
         }
-      }
+      });
     }
   }
   return packed(vocabularyOf, weights, bias, prior);

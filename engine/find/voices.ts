@@ -1,6 +1,6 @@
 import type { FindIndex } from './document.ts';
 import type { Token } from './language.ts';
-import { BIAS_UNIT, featuresOf, WEIGHT_UNIT } from './learn.ts';
+import { BIAS_UNIT, featuresOf, valuesOf, WEIGHT_UNIT } from './learn.ts';
 import type { OpenIndex } from './open.ts';
 import { DOUBT, LEARNED, WARMTH } from './weights.ts';
 
@@ -33,20 +33,19 @@ const learnedStem = ({ features, kin, nearWords, nearest }: OpenIndex, { word, s
 /** The learned chances of every document, the last being other matters; undefined where no word is known. */
 export const learnedChances = (open: OpenIndex, tokens: readonly Token[]): Float64Array | undefined => {
   const { bias } = open.index.learned;
-  const rows = featuresOf(
-    tokens.map((token) => learnedStem(open, token)),
-    open.kin,
-  ).flatMap((feature) => open.features.get(feature) ?? []);
-  if (!rows.length) return undefined;
+  const stems = tokens.map((token) => learnedStem(open, token));
+  const features = featuresOf(stems, open.kin).filter((feature) => open.features.has(feature));
+  if (!features.length) return undefined;
+  const values = valuesOf(features);
   const scores = Float64Array.from(bias, (value) => value / BIAS_UNIT);
-  const scale = 1 / (Math.sqrt(rows.length) * WEIGHT_UNIT);
-  for (const row of rows) {
-    const cells = open.weights[row] ?? [];
+  features.forEach((feature, which) => {
+    const cells = open.weights[open.features.get(feature) ?? -1] ?? [];
+    const scale = (values[which] ?? 0) / WEIGHT_UNIT;
     for (let at = 0; at < cells.length; at += 2) {
       const document = cells[at] ?? 0;
       scores[document] = (scores[document] ?? 0) + (cells[at + 1] ?? 0) * scale;
     }
-  }
+  });
   return chancesOf(scores, 1);
 };
 
