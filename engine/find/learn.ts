@@ -52,11 +52,11 @@ export const featuresOf = (stems: readonly string[], kin: KinOf): string[] => [
 
 /** A pair tells less for sure than a word: it was met more seldom. Chosen on open phrases. */
 const PAIR = 0.7;
-const valueOf = (feature: string): number => (feature.includes(' ') ? PAIR : 1);
+const worthOf = (feature: string): number => (feature.includes(' ') ? PAIR : 1);
 
 /** What each feature of a text counts: together they are of length one, whatever the text's. */
 export const valuesOf = (features: readonly string[]): Float64Array => {
-  const values = Float64Array.from(features, valueOf);
+  const values = Float64Array.from(features, worthOf);
   const length = Math.sqrt(values.reduce((sum, value) => sum + value * value, 0));
   return values.map((value) => value / length);
 };
