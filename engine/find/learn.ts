@@ -32,7 +32,7 @@ const OTHERS = 0.7;
 /** What was met less often is left out: of a word met once, counting tells as much. */
 const LEAST_TIMES = 2;
 /** Weights nearer to nothing than these are left out of the table, what speaks against a page sooner: it keeps the table small. */
-const LEAST_FOR = 1.9;
+const LEAST_FOR = 2;
 const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;

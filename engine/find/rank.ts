@@ -141,11 +141,12 @@ const belongs = ({ chances, elsewhere = 0, counted, named }: Weighed): number =>
   const share = counted.asked
     ? Math.min(1, (counted.covered[first] ?? 0) / counted.asked)
     : (chances[first] ?? 0);
-  return share * (1 - elsewhere);
+  // A text of other matters borrows our words for most of what it says.
+  return share * (1 - elsewhere) ** 2;
 };
 
 /** From here on what is first counts as an answer; below it all is listed as perhaps. */
-const SURE_FROM = 0.45;
+const SURE_FROM = 0.5;
 
 /**
  * Rows with a chance of at least `least`, or named, by chance; those whose whole name was typed before the others, but
