@@ -160,13 +160,27 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   );
 };
 
+/** "I have brushed on three so far" */
+const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const here = words[at];
+  const last = words[at + 2];
+  if (!here || words[at + 1]?.word !== 'so' || last?.word !== 'far' || ORDINALS.test(here.word))
+    return undefined;
+  const count = /^an?$/.test(here.word) ? undefined : numberAt(ear, here);
+  const laid = words.some((word, index) => word.part === here.part && index < at && isLaying(words, index));
+  return count !== undefined && laid && count <= MOST_COATS
+    ? { low: count, high: count, sure: 0.75, span: { from: here.from, to: last.to } }
+    : undefined;
+};
+
 /** "three coats wanted, two on" */
 const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const [here, on] = [words[at], words[at + 1]];
   if (!here || on?.part !== here.part) return undefined;
   // "two coats on the legs and four on the top"
   const and = words[at - 1]?.word === 'and' && on.word === 'on';
-  if (!and && words[at + 2]?.part === here.part) return undefined;
+  if (!and && words[at + 2]?.part === here.part && !/^(now|so|already|it)$/.test(words[at + 2]?.word ?? ''))
+    return undefined;
   if (!/^(on|down|done)$/.test(on.word) || ORDINALS.test(here.word)) return undefined;
   const count = numberAt(ear, here);
   return count === undefined || /^an?$/.test(here.word)
@@ -273,18 +287,21 @@ export const coatNumberOf = (
         );
       // "a coat of clear", the only one told of
       const a = words[at - 1]?.word === 'a' || words[at - 2]?.word === 'a';
-      if (laid.length === 1 && a && !before && after?.word === 'of' && TOP.test(first))
-        add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to } }, at, at + 1);
+      if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP.test(first) || ofPaint))
+        add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
       return;
     }
-    if (at < firstCoat && word.word !== 'x') return;
+    if (at < firstCoat && word.word !== 'x') {
+      add(countSoFar(ear, words, at), at, at + 1);
+      return;
+    }
     const of = countOf(ear, words, at);
     const sum = found.at(-1);
     if (of && sum && words[at - 1]?.word === 'and' && !of.ofPaint === !sum.ofPaint) {
       found.push({ ...of, low: sum.low + of.low, high: sum.high + of.high });
       return;
     }
-    add(of ?? countOn(ear, words, at), at, at + 1);
+    add(of ?? countOn(ear, words, at) ?? countSoFar(ear, words, at), at, at + 1);
     if (ORDINALS.test(word.word) && isCoat(words, at)) {
       const count = ear.numbers.get(word.word) ?? 0;
       add({ low: count, high: count, sure: 0.74, span: { from: word.from, to: word.to } }, at, at + 1);

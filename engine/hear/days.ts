@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { SpokenSpan } from './spoken-span.ts';
@@ -41,6 +42,18 @@ const spanOfDay = (words: readonly Word[], { at }: Day): { from: number; to: num
   to: words[at]?.to ?? 0,
 });
 
+const HOURS: Readonly<Record<string, number>> = {
+  morning: 9,
+  noon: 12,
+  afternoon: 15,
+  evening: 19,
+  night: 22,
+};
+
+/** The hour of the part of the day that is named behind a day; not a number where none is. */
+const hourOf = (words: readonly Word[], at: number): number =>
+  entryOf(HOURS, words[at + 1]?.word ?? '') ?? Number.NaN;
+
 /** Hours from the day of the last coat to the day of writing, or to the last day told of. */
 export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] => {
   const days = words.flatMap((_, at): Day[] => {
@@ -58,6 +71,10 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
   const now = today ?? later.at(-1);
   const span = spanOfDay(words, laid);
   if (!now) return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: 0.72, laid: true, now: true }];
+  const apart = now.day === laid.day ? hourOf(words, now.at) - hourOf(words, laid.at) : 0;
+  // "Monday morning … Monday night"
+  if (apart > 0)
+    return [{ ...span, least: apart / 2, likely: apart, most: apart + 5, sure: 0.8, laid: true, now: true }];
   const hours = 24 * ((now.day - laid.day + 7) % 7 || 7);
   return [
     {
@@ -118,3 +135,57 @@ export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[
 
 /** Years up to this one are more than a year past at any time of writing. */
 const LONG_AGO = 2024;
+
+const MONTHS = [
+  'january',
+  'february',
+  'march',
+  'april',
+  'may',
+  'june',
+  'july',
+  'august',
+  'september',
+  'october',
+  'november',
+  'december',
+];
+const FEASTS: Readonly<Record<string, number>> = { easter: 3, thanksgiving: 10, christmas: 11 };
+const BEFORE_MONTH = /^(in|by|at|since|last|early|late|mid|of|around|before|after|now|its|is|until)$/;
+const HOURS_OF_MONTH = 730;
+/** What is told of a coat that somebody else laid, or of the piece with it. */
+const CAME = /^(delivered|installed|got|built|made|done|redone|finished|moved|put|had)$/;
+
+const monthOf = (words: readonly Word[], at: number): number => {
+  const { word = '', part } = words[at] ?? {};
+  const before = words[at - 1];
+  // "may" and "march" are months only behind such a word.
+  if (before?.part !== part || !BEFORE_MONTH.test(before?.word ?? '')) return -1;
+  return entryOf(FEASTS, word) ?? MONTHS.indexOf(word);
+};
+
+/** "finished it in November, it is March now": from the month of the coat to the last one that is told of. */
+export const monthTimes = (words: readonly Word[]): SpokenSpan[] => {
+  const told = words.flatMap((_, at) => (monthOf(words, at) >= 0 ? [at] : []));
+  const [first, last] = [told[0], told.at(-1)];
+  if (first === undefined || last === undefined || first === last) return [];
+  const laid = words.some(
+    (word, at) => word.clause === words[first]?.clause && (isLaying(words, at) || CAME.test(word.word)),
+  );
+  const months = (monthOf(words, last) - monthOf(words, first) + 12) % 12;
+  if (!laid || months === 0) return [];
+  const hours = months * HOURS_OF_MONTH;
+  const { from = 0, to = 0 } = words[first] ?? {};
+  return [
+    {
+      from,
+      to,
+      least: hours - HOURS_OF_MONTH * 0.9,
+      likely: hours,
+      most: hours + HOURS_OF_MONTH * 0.9,
+      sure: 0.76,
+      laid: true,
+      now: true,
+    },
+  ];
+};

@@ -1,3 +1,4 @@
+import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import type { Word } from './words.ts';
 
@@ -106,10 +107,14 @@ const isUsed = (words: readonly Word[], { from }: Match): boolean => {
   return before.some(({ word }) => USED.test(word)) && !before.some(({ word }) => MINDED.test(word));
 };
 
-const isWorkTold = (words: readonly Word[], matches: readonly Match[]): boolean =>
+/** "plan B is a new coat": only planned or asked. */
+const isPlanned = (manner: Manner, at: number): boolean =>
+  manner.notYet({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 });
+
+const isWorkTold = (words: readonly Word[], matches: readonly Match[], manner: Manner): boolean =>
   words.some(
     ({ word }, at) =>
-      COATS.test(word) ||
+      (COATS.test(word) && !isPlanned(manner, at)) ||
       WORK.test(word) ||
       isLaying(words, at) ||
       DOING.test(word) ||
@@ -129,8 +134,8 @@ const isWorkTold = (words: readonly Word[], matches: readonly Match[]): boolean 
 const told = new WeakMap<readonly Word[], boolean>();
 
 /** Whether any work on the finish is told, or a coat is named as new; looked up once a text. */
-export const tellsOfWork = (words: readonly Word[], matches: readonly Match[]): boolean => {
-  const known = told.get(words) ?? isWorkTold(words, matches);
+export const tellsOfWork = (words: readonly Word[], matches: readonly Match[], manner: Manner): boolean => {
+  const known = told.get(words) ?? isWorkTold(words, matches, manner);
   told.set(words, known);
   return known;
 };

@@ -12,7 +12,7 @@ const DECADE = /\b(?:in the |the )?(low|mid|middle|high|upper|in the)[\s-]+([4-9
 const BARE =
   /(?<![\d.,$#:/-])(\d{2,3})(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?![\d.,]*\d|\s*(?:%|percent|°|º|deg|f\b|c\b|grit|year|hour|hr|minute|min\b|day|week|month|second|coat|foot|feet|ft|inch|mile|mile|lb|pound|psi|ml|oz|gal|paper|x|in a row|times|people|pieces|bucks|dollar|rpm|'|"|s\b|th\b|wet))/gi;
 const OF_AIR =
-  /\b(?:temps?|temperatures?|thermometer|thermostat|heat(?:er|ed)?|cool|cold|chilly|warm|hot|sticky out|out(?:side)?|indoors|inside|air|in the (?:shop|garage|basement|house|room|hall|shed|shade|sun|day|night|winter|summer)|(?:shop|garage|basement|room|house|cellar|attic|shed|porch|temps?)(?:['’]?s)? (?:is|was|at|stays?|stayed|about|around|between|got|gets|down|up|dropped|fell|went|hits?|reached)|(?:got|dropped|fell|dipped|went|down) (?:down )?to|at night|kept? it at|degrees?|when i (?:varnished|brushed|sprayed|rolled|coated))\b/i;
+  /\b(?:temps?|temperatures?|thermometer|thermostat|heat(?:er|ed)?|cool|cold|chilly|warm|hot|sticky out|out(?:side)?|indoors|inside|air|in the (?:shop|garage|basement|house|room|hall|shed|shade|sun|day|night|winter|summer)|(?:shop|garage|basement|room|house|cellar|attic|shed|porch|temps?)(?:['’]?s)? (?:is|was|at|stays?|stayed|about|around|between|got|gets|down|up|dropped|fell|went|hits?|reached)|(?:got|dropped|fell|dipped|went|down) (?:down )?to|at night|kept? (?:it )?at|keeps? (?:it )?at|held at|sits at|sat at|set (?:to|at)|heated to|warmed to|degrees?|when i (?:varnished|brushed|sprayed|rolled|coated))\b/i;
 const NOT_OF_AIR =
   /\b(?:grit|sanded|sand|sandpaper|paper|pads?|psi|gloss|with|wool|mesh|no\.?|number|model|from|since|size|age|aged|only)\s*$/i;
 const BARE_LEAST = 35;

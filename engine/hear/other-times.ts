@@ -56,6 +56,9 @@ const layNext = (words: readonly Word[], to: number): boolean => {
   );
 };
 
+/** What a layer does that is seen long after it was laid. */
+const SEEN_OF =
+  /^(came|comes|coming|peel\w*|chip\w*|flak\w*|lift\w*|bled|bleed\w*|bubbl\w*|crack\w*|smear\w*|rub\w*|wip\w*|show\w*)$/;
 const LAYER_REACH = 6;
 const NEAR = 5;
 
@@ -94,7 +97,7 @@ export const isElse = (
   // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
   if (
     next?.word === 'of' &&
-    !/^(use|drying|dry|waiting|curing|cure|brushing|rolling|spraying|wiping|applying|coating|pouring|laying)$/.test(
+    !/^(use|drying|dry|hard|waiting|curing|cure|brushing|rolling|spraying|wiping|applying|coating|pouring|laying)$/.test(
       after[1]?.word ?? '',
     )
   )
@@ -137,16 +140,22 @@ export const isElse = (
   );
   // Where no top coat is named the paint is it, and "primed and painted two years ago" is of the paint.
   const isPainted = words.some((word) => word.sentence === sentence && /^(painted|paint)$/.test(word.word));
+  const isSoft = matches.some(
+    ({ kind, of, from: at }) =>
+      kind === 'fact' && (of[0] === 'overdue' || of[1] === 'setting') && words[at]?.sentence === sentence,
+  );
   const isTheCoat = ({ word }: Word): boolean =>
-    !isTopNamed && (/^paint/.test(word) || (isPainted && /^prim/.test(word)));
+    !isTopNamed && (isSoft || /^paint/.test(word) || (isPainted && /^prim/.test(word)));
   const layers = matches.filter((one) => {
     const layer = words[one.from];
     return (
       one.sense === 'cue other-layer' &&
-      layer?.sentence === sentence &&
-      one.from !== from &&
       layer !== undefined &&
-      !isTheCoat(layer)
+      layer.sentence === sentence &&
+      one.from !== from &&
+      !isTheCoat(layer) &&
+      // "next morning the paint came off" tells of no laying
+      !SEEN_OF.test(words[one.to]?.word ?? '')
     );
   });
   if (!layers.length) return false;

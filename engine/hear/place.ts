@@ -14,7 +14,9 @@ export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): 
     if (!word || word.part !== part || word.word === 'and') break;
     // "sealed with clear"
     if (word.word === 'sealed' && words[at + 1]?.word === 'with') return 'top';
-    if (ear.below.has(word.word)) return 'below';
+    // "a 20 year old oil chest" is no old finish below another
+    const aged = word.word === 'old' && /^(years?|months?|weeks?|days?)$/.test(words[at - 1]?.word ?? '');
+    if (ear.below.has(word.word) && !aged) return 'below';
     if (ear.onTop.has(word.word)) return 'top';
   }
   const after = words[to];

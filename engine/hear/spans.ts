@@ -26,6 +26,8 @@ const ORDINAL = new Set([
   'tenth',
 ]);
 
+const TENS = /^(twenty|thirty|forty|fifty|sixty)$/;
+
 const UNIT = new Set(['day', 'week', 'month']);
 
 /** Nobody counts the days of a coat further. */
@@ -67,7 +69,23 @@ export const spanAt = (
   const first = words[at];
   const low = first && !ORDINAL.has(first.word) ? numberAt(ear, first) : undefined;
   if (low === undefined) return undefined;
-  let here = at + 1;
+  // "forty five minutes"
+  const tens = TENS.test(first?.word ?? '') ? numberAt(ear, words[at + 1]) : undefined;
+  const ones = tens !== undefined && tens >= 1 && tens <= 9 && words[at + 1]?.part === first?.part ? tens : 0;
+  if (ones) return spanFrom(ear, words, at, at + 2, low + ones);
+  return spanFrom(ear, words, at, at + 1, low);
+};
+
+/** The unit, and the second number, of a span whose first number `low` ends before word `from`. */
+const spanFrom = (
+  ear: Ear,
+  words: readonly Word[],
+  at: number,
+  from: number,
+  low: number,
+): { to: number; low: number; high: number; unit: string } | undefined => {
+  const first = words[at];
+  let here = from;
   let high = low;
   const second = RANGE_WORD.test(words[here]?.word ?? '') ? here + 1 : here;
   const upTo = numberAt(ear, words[second]);

@@ -153,8 +153,13 @@ const isPieceOld = (
 };
 
 /** Whether the time was told of a film: where work is told, its sentence or the one before must speak of it. */
-const isOfFilm = (words: readonly Word[], matches: readonly Match[], time: HeardFact): boolean => {
-  if (!tellsOfWork(words, matches)) return true;
+const isOfFilm = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+  time: HeardFact,
+): boolean => {
+  if (!tellsOfWork(words, matches, manner)) return true;
   const { sentence } = words.find(({ from }) => from >= (time.rests[0]?.from ?? 0)) ?? {};
   const near = (at: number) => sentence !== undefined && sentence - at <= 1 && sentence - at >= 0;
   return (
@@ -190,12 +195,20 @@ const saidOverdue = (words: readonly Word[], matches: readonly Match[], manner: 
         ),
   );
 
+/** What happens to a piece that is lived with. */
+const IN_USE = [
+  'sign came-in-use yes',
+  'sign after-something-hot yes',
+  'sign after-something-wet yes',
+  'sign plastic-or-rubber-stood-there yes',
+];
+
 /** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
 const isInUse = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined =>
   matches.find(
     (match) =>
       (match.sense === 'cue owned' ||
-        match.sense === 'sign came-in-use yes' ||
+        IN_USE.includes(match.sense) ||
         (match.sense === 'sign spirit-or-cleaner-on-it yes' && isTheirs(words, matches))) &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
@@ -242,14 +255,14 @@ export const stageFacts = (
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
-  const owned = tellsOfWork(words, matches) ? undefined : restsOfUse(words, matches, manner, heard);
+  const owned = tellsOfWork(words, matches, manner) ? undefined : restsOfUse(words, matches, manner, heard);
   const softened =
     soft &&
     !neverHard(matches, manner) &&
     (timed
       ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
       : !timed &&
-        !tellsOfWork(words, matches) &&
+        !tellsOfWork(words, matches, manner) &&
         (owned || isTheirs(words, matches)) &&
         (isChanged(words, matches) || (owned && isUsedSoft(matches))));
   const overdue = soft && !onlyDents && !softened && timed && least > 3 * Math.min(touch, 24);
@@ -287,7 +300,7 @@ export const stageFacts = (
     return say(late.length || skinned ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
   const byTime: Stage | undefined =
-    !timed || !isOfFilm(words, matches, time)
+    !timed || !isOfFilm(words, matches, manner, time)
       ? undefined
       : most <= 0.35
         ? 'wet'

@@ -1,5 +1,5 @@
 import { isStill, laidAfter } from './coat-story.ts';
-import { seasonTimes, weekdayTimes } from './days.ts';
+import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
 import { isLaying, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
@@ -56,6 +56,16 @@ const isOfFilm = (words: readonly Word[], matches: readonly Match[], at: number)
       words[from]?.sentence === words[at]?.sentence,
   );
 
+const OF_USE =
+  /^sign (came-in-use|after-something-(hot|wet)|spirit-or-cleaner-on-it|came-after-rubbing) yes$/;
+
+const isOfUse = (matches: readonly Match[]): boolean => matches.some(({ sense }) => OF_USE.test(sense));
+
+/** "An hour later a streaky mess": the sentence tells what is wrong, and nothing befell the piece but its coat. */
+const isOfFlaw = (words: readonly Word[], matches: readonly Match[], at: number): boolean =>
+  matches.some(({ kind, from }) => kind === 'sign' && words[from]?.sentence === words[at]?.sentence) &&
+  !isOfUse(matches);
+
 /** How far a time of months is doubted that may be that of the piece. */
 const isDoubted = (
   words: readonly Word[],
@@ -63,6 +73,7 @@ const isDoubted = (
   at: number,
   to: number,
   told: { old: boolean; ago: boolean },
+  manner: Manner,
 ): boolean => {
   const before = words.slice(Math.max(0, at - 5), at).filter(({ clause }) => clause === words[at]?.clause);
   const got = before.some(({ word }) => GOT.test(word));
@@ -72,7 +83,7 @@ const isDoubted = (
     const own = before.some(({ word }) => /^(built|made)$/.test(word));
     // "we had the doors painted last year"
     if (before.some(({ word }) => word === 'had') && isOfLaying(words, at)) return false;
-    if (!own) return tellsOfWork(words, matches);
+    if (!own) return tellsOfWork(words, matches, manner);
     return words.some((word, index) => WORK.test(word.word) && !(index > to && word.sentence === sentence));
   }
   if (told.ago && isOfLaying(words, at)) return false;
@@ -89,7 +100,11 @@ const toldTimes = (
   manner: Manner,
 ): SpokenSpan[] => {
   const lays = tellsOfLaying(words, matches);
-  const found: SpokenSpan[] = [...weekdayTimes(words, manner), ...seasonTimes(words, manner)];
+  const found: SpokenSpan[] = [
+    ...weekdayTimes(words, manner),
+    ...monthTimes(words),
+    ...seasonTimes(words, manner),
+  ];
   for (let at = 0; at < words.length; at++) {
     const nth = ordinalSpan(ear, words, at);
     const span = nth ?? spanAt(ear, words, at);
@@ -137,12 +152,14 @@ const toldTimes = (
       most: span.high * MORE,
       sure: ofLast
         ? OF_THE_LAST
-        : (long && isDoubted(words, matches, at, span.to, { old, ago })) ||
+        : (long && isDoubted(words, matches, at, span.to, { old, ago }, manner)) ||
             (!long &&
               !lays &&
               after?.word !== 'now' &&
               !isOfFilm(words, matches, at) &&
-              !isOfDrying(words, at))
+              !isOfDrying(words, at) &&
+              !(after?.word === 'later' && isOfFlaw(words, matches, at)) &&
+              !(ago && namesFilm(words, at) && !isOfUse(matches)))
           ? 0.5
           : ago
             ? 0.9
@@ -164,10 +181,11 @@ const toldTimes = (
     const to = words[match.to - 1]?.to ?? from;
     if (found.some((one) => one.from < to && from < one.to)) continue;
     const been = words[match.from - 1]?.word === 'been' || words[match.from]?.word === 'been';
-    const loose = least < MONTH && !lays && !isOfFilm(words, matches, match.from);
+    const later = words[match.to - 1]?.word === 'later' && isOfFlaw(words, matches, match.from);
+    const loose = least < MONTH && !lays && !later && !isOfFilm(words, matches, match.from);
     const told = been || speaksOfFilm(ear, words, match.from);
     const aged =
-      least >= MONTH && isDoubted(words, matches, match.from, match.to, { old: false, ago: false });
+      least >= MONTH && isDoubted(words, matches, match.from, match.to, { old: false, ago: false }, manner);
     found.push({
       from,
       to: words[match.to - 1]?.to ?? from,
