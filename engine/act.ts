@@ -5,6 +5,7 @@ import type { DoingWords } from './model/doing.ts';
 import type { Act, Doing, Remedy } from './model/remedy.ts';
 import type { Stage } from './model/stage.ts';
 import type { Step } from './model/step.ts';
+import type { LeaveLeaf } from './model/tree.ts';
 
 /** An act for each stage, whole or no more than what hands do. */
 type ActsOf<A> = { readonly [S in Stage]: A } & { readonly overdue?: A | undefined };
@@ -33,6 +34,10 @@ const LEAVE_IT: Record<Stage, Doing> = {
   cured: 'accept',
 };
 
+/** Surplus oil is wiped off while it is wet, be the flaw left as it is or not. */
+const leaving = ({ as }: Pick<LeaveLeaf, 'as'>, stage: Stage): Doing =>
+  as === 'oil' && stage === 'wet' ? 'wipe-back' : LEAVE_IT[stage];
+
 /** The act for a stage; for a film that is overdue its own, where there is one. */
 const actAt = <A>(now: ActsOf<A>, on: Case, stage: Stage): A => {
   const overdue = on.overdue?.value === 'yes' && (stage === 'setting' || stage === 'dry-to-touch');
@@ -41,13 +46,14 @@ const actAt = <A>(now: ActsOf<A>, on: Case, stage: Stage): A => {
 
 /** What hands do at one leaf at a stage. */
 export const doingOf = (known: Knows<DoingReads>, on: Case, leaf: Leaf, stage: Stage): HandsDo =>
-  'leave' in leaf ? { do: LEAVE_IT[stage] } : actAt(known.get('remedy', leaf.remedy).now, on, stage);
+  'leave' in leaf ? { do: leaving(leaf, stage) } : actAt(known.get('remedy', leaf.remedy).now, on, stage);
 
 /** The act of one leaf at a stage, in its words. */
 export const actOf = (known: Knows<ActReads>, on: Case, leaf: Leaf, stage: Stage): Act => {
   if (!('leave' in leaf)) return actAt(known.get('remedy', leaf.remedy).now, on, stage);
-  const doing = LEAVE_IT[stage];
-  return { do: doing, say: leaf.leave, not: known.get('doing', doing).not };
+  const doing = leaving(leaf, stage);
+  const words = known.get('doing', doing);
+  return { do: doing, say: doing === 'wipe-back' ? words.say : leaf.leave, not: words.not };
 };
 
 /** A cloth full of finish is an oily rag whether a repair calls it a step or not. */

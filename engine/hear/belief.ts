@@ -1,3 +1,4 @@
+import type { Question } from '../model/question.ts';
 import { reached, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { nextQuestion as planned } from '../see/plan.ts';
@@ -105,14 +106,19 @@ const planWeights = ({ matrix }: Mind, { chances, known }: Belief): Float64Array
   return chances.map((chance) => (chance >= least ? chance : 0));
 };
 
-/** Whether a question may be asked of a film at this stage; of an unknown one only what harms no wet film. */
-export const isFit = (mind: Mind, question: number, stage: Stage | undefined): boolean =>
-  reached(stage ?? 'wet', mind.questions[question]?.safeFrom ?? 'cured');
+/** What a piece is known to bear: how dry its film is, and ways of checking that wait behind a stop. */
+export type Bears = { readonly stage: Stage | undefined; readonly waits: ReadonlySet<Question['by']> };
+
+/** Whether a question may be asked: of a film at an unknown stage only what harms no wet film, and nothing that waits. */
+export const isFit = (mind: Mind, question: number, { stage, waits }: Bears): boolean => {
+  const { safeFrom = 'cured', by = 'look' } = mind.questions[question] ?? {};
+  return reached(stage ?? 'wet', safeFrom) && !waits.has(by);
+};
 
 /** The question that tells most and may be asked now, or undefined where nothing is left that would tell. */
-export const nextAsked = (mind: Mind, belief: Belief, stage: Stage | undefined): string | undefined => {
+export const nextAsked = (mind: Mind, belief: Belief, bears: Bears): string | undefined => {
   const open = mind.matrix.questions.flatMap((question, at) =>
-    belief.known.has(question) || !isFit(mind, at, stage) ? [] : [at],
+    belief.known.has(question) || !isFit(mind, at, bears) ? [] : [at],
   );
   const next = planned(mind.matrix, planWeights(mind, belief), open);
   return next === undefined ? undefined : mind.matrix.questions[next];

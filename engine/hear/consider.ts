@@ -1,7 +1,7 @@
 import { holds } from '../condition.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
-import { type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
+import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { HeardDanger } from './heard.ts';
 import type { ActWords, Mind, ToldFacts, ToldRule } from './mind.ts';
 
@@ -77,10 +77,10 @@ const handBits = (mind: Mind, belief: Belief, row: number, question: number, err
 };
 
 /** The question that tells most of what hands would do; of equals the easiest. */
-const forHands = (mind: Mind, belief: Belief, stage: Stage): string | undefined => {
+const forHands = (mind: Mind, belief: Belief, stage: Stage, bears: Bears): string | undefined => {
   let best: { question: string; worth: number } | undefined;
   mind.matrix.questions.forEach((question, at) => {
-    if (belief.known.has(question) || !isFit(mind, at, stage)) return;
+    if (belief.known.has(question) || !isFit(mind, at, bears)) return;
     const worth =
       handBits(mind, belief, STAGES.indexOf(stage), at, 0.04) - 0.01 * ((mind.matrix.effort[at] ?? 1) - 1);
     if (worth >= LEAST_BITS && (!best || worth > best.worth + 1e-9)) best = { question, worth };
@@ -130,6 +130,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
     }))
     .sort((a, b) => b.chance - a.chance || (a.defect < b.defect ? -1 : 1));
   const warnings = warningsOf(mind, told, evidence.heard?.dangers ?? []);
+  const bears: Bears = { stage, waits: new Set(warnings.flatMap(({ waits = [] }) => waits)) };
   const [first] = likely;
   const flaw = first && first.chance >= SURE_FLAW ? first : undefined;
   const asked = Object.values(evidence.told).filter((value) =>
@@ -144,12 +145,12 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const words = mind.words[mark];
   const now: ActNow | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
   if (isUrgent(stage, told)) {
-    const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage);
+    const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage, bears);
     const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
     return { likely, stage, warnings, belief, now: verdict, next: questionNext(mind, question) };
   }
   if (ageIsOpen(told)) return { likely, stage, warnings, belief, now, next: { kind: 'age' } };
-  const next = flaw ? undefined : nextAsked(mind, belief, stage);
+  const next = flaw ? undefined : nextAsked(mind, belief, bears);
   return { likely, stage, warnings, belief, now, next: questionNext(mind, next) };
 };
 

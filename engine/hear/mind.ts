@@ -5,6 +5,7 @@ import { SPRAYED } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { possible } from '../leaves.ts';
 import type { ConditionInput } from '../model/condition.ts';
+import type { Question } from '../model/question.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { isHeardAlone, type RuleEntry } from '../rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
@@ -14,6 +15,7 @@ type Manner = {
   readonly ask: string;
   readonly how: string;
   readonly safeFrom: Stage;
+  readonly by: Question['by'];
   readonly known: readonly { readonly when: ConditionInput; readonly answer: 'yes' | 'no' }[];
 };
 
@@ -55,6 +57,8 @@ export type ToldRule = {
   readonly say: string;
   readonly defers: string;
   readonly isStop: boolean;
+  /** Ways of checking that wait while it stands. */
+  readonly waits?: readonly Question['by'][];
 };
 
 /** Told where the first condition holds, and the second too; a lenient one where nothing told speaks against it. */
@@ -64,13 +68,10 @@ type FiredRule = ToldRule & {
   readonly isLenient: boolean;
 };
 
-const toldRule = ({ id, title, say, defers, level }: RuleEntry): ToldRule => ({
-  id,
-  title,
-  say,
-  defers,
-  isStop: level === 'stop',
-});
+const toldRule = ({ id, title, say, defers, level, checks }: RuleEntry): ToldRule => {
+  const waits = checks.flatMap(({ by, wait }) => (wait ? by : []));
+  return { id, title, say, defers, isStop: level === 'stop', ...(waits.length && { waits }) };
+};
 
 /** A post has no steps: a rule before a step that sprays is told where the post says that the coat was sprayed. */
 const firedRule = (rule: RuleEntry): FiredRule => ({
@@ -116,8 +117,8 @@ export const mindOf = (known: Knowledge): Mind => {
     names: known.defects.map(({ name }) => name),
     families: known.defects.map(({ families }) => families),
     questions: matrix.questions.map((id) => {
-      const { ask, how, known: rules, 'safe-from': safeFrom } = known.get('question', id);
-      return { ask, how, safeFrom, known: rules };
+      const { ask, how, by, known: rules, 'safe-from': safeFrom } = known.get('question', id);
+      return { ask, how, by, safeFrom, known: rules };
     }),
     hands,
     acts,

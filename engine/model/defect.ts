@@ -20,6 +20,20 @@ export const Defect = z.strictObject({
     .describe(
       'What she must hear of it while the coat is wet or setting: is it normal, does it go, what makes it worse.',
     ),
+  'at-once': z
+    .string()
+    .min(40)
+    .max(240)
+    .optional()
+    .describe('What is done this minute, before anything is asked: a spill that stands there.'),
+  'while-setting': z
+    .string()
+    .min(40)
+    .max(200)
+    .optional()
+    .describe(
+      'The same once it sets, where the hands of a wet coat are right no more: oil is wiped while it is wet.',
+    ),
   'while-wet-rests-on': Ground.describe('How we know what while-wet says.'),
   also: z.array(z.string().min(3)).min(4).describe('Other names and what people type, in lay words.'),
   standard: z

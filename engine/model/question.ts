@@ -5,7 +5,7 @@ import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
 /** How an answer is found. `probe` needs a drop of water, tape, a rag or a tool. */
-const SENSES = ['look', 'touch', 'smell', 'remember', 'probe'] as const;
+export const SENSES = ['look', 'touch', 'smell', 'remember', 'probe'] as const;
 
 /** A yes/no question that a beginner can answer. It sets one fact, named like the question. */
 export const Question = z.strictObject({
@@ -22,6 +22,13 @@ export const Question = z.strictObject({
   yes: z.string().min(4).describe('What yes is like.'),
   no: z.string().min(4).describe('What no is like.'),
   sure: z.string().min(12).describe('The cheapest way to make certain, for someone who can not tell.'),
+  'on-the-piece': z
+    .string()
+    .min(12)
+    .optional()
+    .describe(
+      'How it is told, or counted, on a piece that came finished: without the can, the day or whoever laid it. Needed where both checks rest on one of these.',
+    ),
   effort: z.int().min(1).max(3).describe('1 at a glance, 2 takes a moment, 3 needs a tool or a wait.'),
   known: z
     .array(z.strictObject({ when: Condition, answer: z.enum(['yes', 'no']) }))

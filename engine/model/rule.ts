@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Condition } from './condition.ts';
 import { HAZARD_NAMES } from './hazard.ts';
 import { Phrase } from './hear.ts';
+import { SENSES } from './question.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
 
@@ -59,6 +60,16 @@ const Fields = z.strictObject({
     .describe(
       'For a stop: when, or for which piece, what lies behind it may be done. Begins with If or When.',
     ),
+  checks: z
+    .array(
+      z.strictObject({
+        by: z.array(z.enum(SENSES)).min(1),
+        wait: z.boolean().default(false).describe('No such check is made until the stop is settled.'),
+        say: z.string().min(20).describe('What is said at such a check while the stop stands.'),
+      }),
+    )
+    .default([])
+    .describe('What a stop asks of checks of the piece, by the sense or means of the check.'),
   until: z.enum(STAGES).optional().describe('For a hold: hands off until this stage.'),
   limit: z
     .strictObject({
@@ -74,12 +85,18 @@ const Fields = z.strictObject({
   claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
 });
 
-export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard }, context) => {
+export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard, checks }, context) => {
   if (!when && !hazards.length && !heard.length)
     context.addIssue({
       code: 'custom',
       path: ['when'],
       message: 'what calls for the rule; hazards: or heard: may say it instead',
+    });
+  if (checks.length && (kind !== 'stop' || !when))
+    context.addIssue({
+      code: 'custom',
+      path: ['checks'],
+      message: 'only a stop that stands by its facts (when:) is known where a check is asked',
     });
   if (kind === 'stop' && !open)
     context.addIssue({

@@ -7,6 +7,10 @@ const RemedyLeaf = z.strictObject({ remedy: RemedyId, cause });
 const DefectLeaf = z.strictObject({ defect: DefectId, because: z.string().min(4).optional() });
 const LeaveLeaf = z.strictObject({
   leave: z.string().min(12).describe('Why it is good enough, or normal, as it is.'),
+  as: z
+    .literal('oil')
+    .optional()
+    .describe('Oil: what stands on the wood is wiped off while it is wet, all the same.'),
   cause,
 });
 

@@ -11,8 +11,8 @@ const OF_OLD_LAYERS = /\bunknown age\b/i;
 /** A question is asked before anything is known and shown alone: its check breaks into no film that may hold lead. */
 export function* checksCutNothing(known: Knowledge): Generator<Issue> {
   for (const question of known.questions)
-    for (const field of ['how', 'sure'] as const) {
-      const text = question[field];
+    for (const field of ['how', 'sure', 'on-the-piece'] as const) {
+      const text = question[field] ?? '';
       const word = orderedIn(text).match(CUTS)?.[0];
       if (word && !OF_OLD_LAYERS.test(text))
         yield { file: question.file, line: question.lineOf([field]), code: 'check-cuts', text, word };

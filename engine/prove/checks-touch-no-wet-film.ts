@@ -42,8 +42,8 @@ const touchIn = (text: string): string | undefined => {
 export function* checksTouchNoWetFilm(known: Knowledge): Generator<Issue> {
   for (const question of known.questions) {
     if (question['safe-from'] !== 'wet' && question['safe-from'] !== 'setting') continue;
-    for (const field of ['how', 'sure'] as const) {
-      const text = question[field];
+    for (const field of ['how', 'sure', 'on-the-piece'] as const) {
+      const text = question[field] ?? '';
       const word = touchIn(text);
       if (word)
         yield { file: question.file, line: question.lineOf([field]), code: 'check-touches', text, word };

@@ -15,6 +15,7 @@ const MATTERS: Readonly<Record<string, readonly (string | number | undefined)[]>
   applicator: [undefined, 'brush', 'cloth', 'spray-gun', 'aerosol'],
   'was-sprayed': [undefined, 'yes', 'no'],
   'tin-lists-oil': [undefined, 'yes', 'no'],
+  'first-coat-on-bare-wood': [undefined, 'yes', 'no'],
   age: [undefined, 'before-1993', 'since-1993', 'unknown'],
   piece: [undefined, 'furniture', 'tabletop', 'food-surface', 'childs-item', 'crib', 'valuable'],
   hardener: [undefined, 'none', 'isocyanate', 'acid'],

@@ -10,6 +10,9 @@ export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): We
   kind === 'stop' ? 'stop' : kind === 'adjustment' ? 'limit' : level === 'note' ? 'note' : 'care';
 
 const NEW: ConditionInput = { age: 'since-1993' };
+const OLD: ConditionInput = { age: ['before-1993', 'unknown'] };
+const ON_BARE_WOOD: ConditionInput = { 'first-coat-on-bare-wood': 'yes' };
+const OLD_BELOW = ['age', 'first-coat-on-bare-wood'];
 const WATER_BORNE: ConditionInput = { family: ['water-based', 'water-lacquer'] };
 
 type Need = {
@@ -23,11 +26,14 @@ type Need = {
 
 const always = (...weights: readonly Weight[]): Need => ({ on: [], surely: () => weights });
 
+/** Nothing old lies below: so it was told, or it is the first coat on bare wood and nobody told of old paint. */
+const stopsUnlessNew: Need['surely'] = (is) => (is(NEW) || (is(ON_BARE_WOOD) && !is(OLD)) ? [] : ['stop']);
+
 /** What each hazard calls for, written apart from the rules, so that a rule that fails it is found. */
 export const NEEDS: Readonly<Record<Hazard, Need>> = {
-  'old-film': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
+  'old-film': { on: OLD_BELOW, surely: stopsUnlessNew },
   // Sanding disturbs a painted surface however fine the paper is.
-  'old-film-in-reach': { on: ['age'], surely: (is) => (is(NEW) ? [] : ['stop']) },
+  'old-film-in-reach': { on: OLD_BELOW, surely: stopsUnlessNew },
   // The dust of a two-part film can still hold what its hardener is made of.
   dust: {
     on: ['hardener'],

@@ -63,17 +63,22 @@ function* inRemedies(known: Knowledge): Generator<Issue> {
 
 function* inDefect(defect: Entry<'defect'>): Generator<Issue> {
   // Read before a stage is told, so it must be right for a film that sets; open oil and wax are wiped all the same.
-  const born = bornBy('wet', isWiped(new Set(defect.families)));
-  const wet = touchOrdered(defect['while-wet'], born);
-  if (wet)
-    yield {
-      file: defect.file,
-      line: defect.lineOf(['while-wet']),
-      code: 'touch-ordered',
-      order: wet,
-      where: 'while it is wet or setting',
-      becomes: 'remedy',
-    };
+  const wiped = isWiped(new Set(defect.families));
+  for (const [field, stage, where] of [
+    ['while-wet', 'wet', 'while it is wet or setting'],
+    ['while-setting', 'setting', 'while it sets'],
+  ] as const) {
+    const order = touchOrdered(defect[field] ?? '', bornBy(stage, wiped));
+    if (order)
+      yield {
+        file: defect.file,
+        line: defect.lineOf([field]),
+        code: 'touch-ordered',
+        order,
+        where,
+        becomes: 'remedy',
+      };
+  }
   for (const { branch, path } of visits(defect.tree)) {
     const order = 'leave' in branch ? touchOrdered(branch.leave) : undefined;
     if (order)

@@ -10,5 +10,11 @@ export const ear = (): Ear => ({
   mind: mindOf(knowledge),
   pictured: knowledge.questions.filter((question) => questionBoards(question)).map(({ id }) => id),
   boarded: knowledge.defects.filter(({ boards }) => boards.length).map(({ id }) => id),
+  atOnce: Object.fromEntries(
+    knowledge.defects.flatMap(({ id, 'at-once': says }) => (says ? [[id, says]] : [])),
+  ),
+  whileSetting: Object.fromEntries(
+    knowledge.defects.flatMap(({ id, 'while-setting': says }) => (says ? [[id, says]] : [])),
+  ),
   whileWet: Object.fromEntries(knowledge.defects.map((defect) => [defect.id, defect['while-wet']])),
 });

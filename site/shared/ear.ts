@@ -7,6 +7,10 @@ export type Ear = {
   /** Questions with a pair of pictures, and flaws with a board. */
   readonly pictured: readonly string[];
   readonly boarded: readonly string[];
+  /** What is done this minute where such a flaw is named, before anything is asked. */
+  readonly atOnce: Readonly<Record<string, string>>;
   /** What she must hear of a flaw while the coat is wet or setting. */
   readonly whileWet: Readonly<Record<string, string>>;
+  /** The same of a coat that sets, where it is not the same. */
+  readonly whileSetting: Readonly<Record<string, string>>;
 };

@@ -12,12 +12,16 @@ export const STAGE_WORDS = {
     name: 'Ready for a coat',
     tell: 'Recoat time is past; it sands to powder.',
   },
-  cured: { name: 'Cured', tell: 'Past the can’s full cure time.' },
+  cured: { name: 'Cured', tell: 'Past the can’s full cure time, or it came to you so.' },
   overdue: {
     name: 'Sticky long past its time',
     tell: 'It still grips after three times the drying time on the can.',
   },
 } as const satisfies Record<Standing, { name: string; tell: string }>;
+
+/** How a stage is called where it is asked for: a film of years is cured, and whoever asks of an old table must see that. */
+export const stageAsked = (stage: Standing): string =>
+  stage === 'cured' ? 'Cured, or years old' : STAGE_WORDS[stage].name;
 
 /** How dry a coat is by the clock, as it stands in a sentence. */
 export const standingNow = (stage: Standing, sureness: 'surely' | 'probably'): string =>
@@ -39,5 +43,7 @@ export const DECIDE_BY: Record<Standing, string> = {
   cured: 'Make it before you begin on the piece.',
   overdue: 'Make it before you do anything to the film.',
 };
+/** Before the check of a piece that came finished, of which nobody knows the can or the day. */
+export const NO_CAN = 'No can, or it came to you so?';
 /** The same where what is to be done passes with the open film. */
 export const WHILE_IT_FLOWS = 'Only while the film still flows. Once it drags, it is too late: hands off.';

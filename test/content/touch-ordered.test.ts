@@ -104,6 +104,16 @@ describe('a touch is refused', () => {
     ]);
   });
 
+  it('in what is said of an oil that sets, though it is wiped while it is wet', () => {
+    const told = spoiled('sticky-oil', (data) => ({
+      ...data,
+      'while-setting': 'Oil that stands there stays sticky for weeks. Wipe it off the wood.',
+    }));
+    expect(told).toEqual([
+      expect.stringMatching(/"Wipe it off the wood" sends a hand to the film while it sets/),
+    ]);
+  });
+
   it('in what is said of a film that may stay as it is', () => {
     const tree = { leave: 'It is only dust. Wipe it off and leave it.' };
     const told = spoiled('bubbles', (data) => ({ ...data, tree }));

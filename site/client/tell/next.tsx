@@ -1,6 +1,7 @@
 import type { Considered } from '#engine/hear.ts';
+import { STANDINGS } from '#engine/model/stage.ts';
 import { choices } from '../../shared/choices.ts';
-import { STAGE_WORDS } from '../../shared/stages.ts';
+import { STAGE_WORDS, stageAsked } from '../../shared/stages.ts';
 import { boardUrl } from '../../shared/urls.ts';
 
 type Props = {
@@ -16,10 +17,10 @@ const AGES: readonly Choice[] = Object.entries(choices.age.values).map(([value, 
   value: value === 'none' ? 'since-1993' : value,
   says,
 }));
-const STAGES: readonly Choice[] = Object.entries(STAGE_WORDS).map(([value, { name, tell }]) => ({
+const STAGES: readonly Choice[] = STANDINGS.map((value) => ({
   value,
-  says: name,
-  tell,
+  says: stageAsked(value),
+  tell: STAGE_WORDS[value].tell,
 }));
 const ANSWERS: readonly Choice[] = [
   { value: 'yes', says: 'Yes' },

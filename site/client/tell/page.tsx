@@ -146,7 +146,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               considered={found.considered}
               named={found.named}
               mind={listening.ear.mind}
-              whileWet={listening.ear.whileWet}
+              ear={listening.ear}
             />
             {firm && reply}
             {each && flaws}

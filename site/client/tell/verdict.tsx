@@ -1,6 +1,7 @@
 import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/named-flaws.ts';
 import { callsIn, namesNumber } from '../../shared/dialed.ts';
+import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Dialed } from '../shared/dialed.tsx';
@@ -18,7 +19,7 @@ type Props = {
   readonly considered: Considered;
   readonly named: readonly NamedFlaw[];
   readonly mind: Mind;
-  readonly whileWet: Readonly<Record<string, string>>;
+  readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce'>;
 };
 
 /** What has happened already: the number first, then an order a line. The film can wait. */
@@ -94,7 +95,7 @@ const AlsoNamed = ({
 );
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
+export const Verdict = ({ considered, named, mind, ear }: Props) => {
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
@@ -110,8 +111,19 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
     : first && first.chance >= LIKELY
       ? [first.defect]
       : [];
+  /** Before the first question of all: a spill that stands there does not wait for it. */
+  const minute = fresh
+    ? undefined
+    : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
+        .map((defect) => ear.atOnce[defect])
+        .find(Boolean);
   return (
     <>
+      {minute && !now && !call.length && (
+        <p class="calm">
+          <b>This minute.</b> {minute}
+        </p>
+      )}
       {call.map((rule) => (
         <Emergency key={rule.id} rule={rule} />
       ))}
@@ -129,7 +141,7 @@ export const Verdict = ({ considered, named, mind, whileWet }: Props) => {
           {fresh &&
             calming.map((defect, at) => (
               <p key={defect} class={at ? 'why' : 'calm'}>
-                {whileWet[defect]}
+                {(stage === 'setting' && ear.whileSetting[defect]) || ear.whileWet[defect]}
               </p>
             ))}
           <p class="why">{now.say}</p>

@@ -7,6 +7,7 @@ import { caseNow } from '../clock/case-now.ts';
 import { element, statusLine } from '../shared/element.ts';
 import { openedAfresh } from '../shared/opened-afresh.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
+import { tellAtCheck } from './at-check.ts';
 import { keepTapped, questionOf, withAnswers } from './tapped.ts';
 
 /** The answers of a question's page: keeps what is tapped, and passes over a question that the case answers. */
@@ -24,8 +25,16 @@ export class QuestionElement extends HTMLElement {
         ),
       );
     this.#markGiven();
+    tellAtCheck(this, readCase());
     void this.#goOn(openedAfresh());
-    document.addEventListener(TOLD_EVENT, () => void this.#goOn(true), { signal: this.#stop.signal });
+    document.addEventListener(
+      TOLD_EVENT,
+      () => {
+        tellAtCheck(this, readCase());
+        void this.#goOn(true);
+      },
+      { signal: this.#stop.signal },
+    );
   }
 
   disconnectedCallback() {

@@ -1,9 +1,11 @@
 import * as v from 'valibot';
 import { holds } from '#engine/condition.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
+import { readCase } from '../case/store.ts';
 import { caseNow } from '../clock/case-now.ts';
 import { openedAfresh } from '../shared/opened-afresh.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
+import { tellAtCheck } from './at-check.ts';
 import { keepTapped, questionOf } from './tapped.ts';
 
 const KNOWN = v.array(v.object({ when: objectWith<ConditionInput>(), answer: v.picklist(['yes', 'no']) }));
@@ -15,6 +17,7 @@ export class SeenElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', keepTapped, { signal: this.#stop.signal });
+    tellAtCheck(this, readCase());
     void this.#passOver();
   }
 

@@ -28,6 +28,8 @@ it('opens no step that breaks into an older layer before the stop is settled', (
   const open = ends.flatMap(({ id, on }) =>
     [undefined, 'unknown', 'before-1993'].flatMap((age) => {
       const of = age ? withFact(on, 'age', age as 'unknown') : on;
+      // A first coat on bare wood, with no old paint told of, has none below.
+      if (!age && on['first-coat-on-bare-wood']?.value === 'yes') return [];
       return remediesTold(walk(known, of, id)).flatMap((remedy) =>
         openSteps(remedy, of, id)
           .map(({ at }) => known.get('remedy', remedy).steps[at])
@@ -45,7 +47,7 @@ it('prints none of them in the terminal, but says for whom they are', () => {
   for (const { id, on } of told) {
     const walked = walk(known, on, id);
     const lines = walkLines(known, on, walked).join('\n');
-    for (const remedy of remediesTold(walked)) {
+    for (const remedy of on['first-coat-on-bare-wood']?.value === 'yes' ? [] : remediesTold(walked)) {
       const shut = known.get('remedy', remedy).steps.filter((step) => disturbs(on, step));
       for (const { say } of shut) expect(lines, `${id}: ${remedy}`).not.toContain(`. ${say}`);
       if (shut.length) expect(lines).toMatch(/Closed from step \d+ of \d+ on\. (If|When) /);
