@@ -1,13 +1,13 @@
 import type { Entry } from '#engine/index.ts';
-import type { AtCheck } from '../shared/at-check.ts';
+import type { StopsAtCheck } from '../shared/at-check.ts';
 import { knowledge } from './knowledge.ts';
 
-/** What stops ask of such a check where they stand, as the page of its question keeps it. */
-export const atChecks = ({ by }: Pick<Entry<'question'>, 'by'>): readonly AtCheck[] =>
-  knowledge.rules.flatMap(({ id, title, when, checks }) =>
-    when
-      ? checks
-          .filter((check) => check.by.includes(by))
-          .map(({ wait, say }) => ({ when, id, title, wait, say }))
-      : [],
+/** The stops that ask something of such a check where they stand; nothing where there are none. */
+export const stopsAtCheck = ({ by }: Pick<Entry<'question'>, 'by'>): string | undefined => {
+  const stops: StopsAtCheck = Object.fromEntries(
+    knowledge.rules.flatMap(({ id, when, checks }) =>
+      when && checks.some((check) => check.by.includes(by)) ? [[id, when]] : [],
+    ),
   );
+  return Object.keys(stops).length ? JSON.stringify({ by, stops }) : undefined;
+};

@@ -1,11 +1,4 @@
 import type { ConditionInput } from '#engine/model/condition.ts';
 
-/** What a stop asks of a check while it stands. */
-export type AtCheck = {
-  readonly when: ConditionInput;
-  readonly id: string;
-  readonly title: string;
-  /** The check is not made until the stop is settled. */
-  readonly wait: boolean;
-  readonly say: string;
-};
+/** Stops that ask something of a check, as the page of its question keeps them: the facts that each stands by, by its id. */
+export type StopsAtCheck = Readonly<Record<string, ConditionInput>>;

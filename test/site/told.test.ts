@@ -278,3 +278,42 @@ itAtLength('keeps every caution where the facts kept here make no sense', async 
   expectQuiet(one);
   await one.close();
 });
+
+it('makes no check of a moldy piece: the mold comes first, at every question that brings a hand or an eye close', async () => {
+  const asks = builtPages().find(
+    ({ address, html }) =>
+      address.startsWith('/defects/') && /data-question="?felt-with-eyes-shut/.test(html),
+  );
+  const one = await opened({ 'fuzzy-or-musty': { value: 'yes', how: 'answered' } });
+  await one.page.goto(asks?.address ?? '');
+  const first = one.page.locator('[data-part=at-check]');
+  await first.waitFor();
+  expect(await first.innerText()).toMatch(/^Mold first/);
+  expect(await one.page.locator('[data-part=how]').isVisible()).toBe(false);
+  expectQuiet(one);
+  await one.close();
+  const dry = await opened();
+  await dry.page.goto(asks?.address ?? '');
+  expect(await dry.page.locator('[data-part=how]').innerText()).toMatch(/Stroke it/);
+  expect(await dry.page.locator('[data-part=at-check]').count()).toBe(0);
+  await dry.close();
+});
+
+it('says what can not wait before it asks how dry a finish with a spill on it is', async () => {
+  const one = await opened();
+  await one.page.goto('/defects/spirit-damage/');
+  const minute = await one.page.locator('[data-part=at-once]').boundingBox();
+  const asked = await one.page.locator('[data-part=stages] li').first().boundingBox();
+  expect(minute?.y).toBeLessThan(asked?.y ?? 0);
+  expect(await one.page.locator('[data-part=at-once]').innerText()).toMatch(/lift it straight up/);
+  expect(await one.page.locator('[data-part=stages]').innerText()).toMatch(/^Cured, or years old/);
+  await one.close();
+});
+
+it('shows a dark ring beside the repair of a dark ring', async () => {
+  const dark = builtPages().filter(({ address }) =>
+    /\/white-rings\/stage-cured\/ring-is-dark-yes\/.*stain-not-paint-below-yes\//.test(address),
+  );
+  expect(dark.length).toBeGreaterThan(0);
+  for (const { html } of dark) expect(html).toMatch(/class="?picture[\s\S]{0,900}A black ring in oak/);
+});

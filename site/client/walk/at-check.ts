@@ -1,25 +1,34 @@
 import * as v from 'valibot';
 import { holds } from '#engine/condition.ts';
 import type { Case } from '#engine/index.ts';
-import type { AtCheck } from '../../shared/at-check.ts';
+import type { StopsAtCheck } from '../../shared/at-check.ts';
+import { ADVICE_DATA } from '../../shared/data-files.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { asPart, dropParts, element, partIn } from '../shared/element.ts';
+import { fetchedOnce, unlessOffline } from '../shared/fetch-json.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
 
-const CHECKS = v.array(objectWith<AtCheck>('when', 'id', 'title', 'wait', 'say'));
+const AT_CHECK = v.object({ by: v.string(), stops: objectWith<StopsAtCheck>() });
+const adviceOnce = fetchedOnce(ADVICE_DATA);
 
 /** Says before a question what the stops that stand ask of its check; how to make one that waits is not told. */
-export const tellAtCheck = (host: HTMLElement, on: Case): void => {
+export const tellAtCheck = async (host: HTMLElement, on: Case): Promise<void> => {
   dropParts(document, 'at-check');
-  const standing = readPageData(CHECKS, host.dataset['checks'] ?? '[]').filter(
-    ({ when }) => holds(when, (fact) => on[fact]?.value) === 'yes',
-  );
   const how = partIn(document, 'how');
-  if (how) how.hidden = standing.some(({ wait }) => wait);
-  for (const { id, title, say } of standing) {
-    const link = element('a', { href: ruleUrl(id) }, title);
-    how?.before(
-      asPart('at-check', element('p', { className: 'at-check' }, element('b', {}, link), ` ${say}`)),
-    );
-  }
+  if (!how || !host.dataset['checks']) return;
+  const { by, stops } = readPageData(AT_CHECK, host.dataset['checks']);
+  const standing = Object.keys(stops).filter(
+    (id) => holds(stops[id] ?? {}, (fact) => on[fact]?.value) === 'yes',
+  );
+  how.hidden = false;
+  const advice = standing.length ? await unlessOffline(adviceOnce()) : undefined;
+  for (const { id, title, checks } of advice?.rules ?? [])
+    for (const { by: senses, wait, say } of standing.includes(id) ? checks : []) {
+      if (!senses.some((sense) => sense === by)) continue;
+      if (wait) how.hidden = true;
+      const link = element('a', { href: ruleUrl(id) }, title);
+      how.before(
+        asPart('at-check', element('p', { className: 'at-check' }, element('b', {}, link), ` ${say}`)),
+      );
+    }
 };

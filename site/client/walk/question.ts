@@ -25,12 +25,12 @@ export class QuestionElement extends HTMLElement {
         ),
       );
     this.#markGiven();
-    tellAtCheck(this, readCase());
+    void tellAtCheck(this, readCase());
     void this.#goOn(openedAfresh());
     document.addEventListener(
       TOLD_EVENT,
       () => {
-        tellAtCheck(this, readCase());
+        void tellAtCheck(this, readCase());
         void this.#goOn(true);
       },
       { signal: this.#stop.signal },

@@ -17,7 +17,7 @@ export class SeenElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', keepTapped, { signal: this.#stop.signal });
-    tellAtCheck(this, readCase());
+    void tellAtCheck(this, readCase());
     void this.#passOver();
   }
 
