@@ -14,11 +14,11 @@ const HEARD_COUNTS = 0.2;
 /** What follows from facts that a text tells leans on the same words, too. Chosen on open posts. */
 const HEARD_FACTS_COUNT = 0.1;
 /** Words repeat each other: taken whole they would be surer than they are right. Chosen on open posts. */
-const WORDS_COUNT = 0.6;
+const WORDS_COUNT = 0.8;
 /** How far the prior still counts beside words, which already know how common a flaw is. */
 const PRIOR_BESIDE_WORDS = 0.2;
-/** A kind of top coat that a flaw is not met on. */
-const WRONG_KIND = 0.04;
+/** A kind of top coat that a flaw is not met on; people name the wrong kind, or one that lies below. Chosen on open posts. */
+const WRONG_KIND = 0.3;
 
 /** Everything that weighs: what was told for certain, what a text says, and the chance of each flaw by its words. */
 export type Evidence = {

@@ -10,6 +10,15 @@ import type { Span, Word } from './words.ts';
 const ORDINALS =
   /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/;
 const COAT = /^(coats?|layers?)$/;
+/** "four applications of oil", "the third round of poly" */
+const isApplication = (words: readonly Word[], at: number): boolean => {
+  const { word = '', part } = words[at] ?? {};
+  if (!/^(applications?|rounds?|go|pass|passes|helpings?)$/.test(word)) return false;
+  const of = words[at + 1];
+  if (of?.part !== part || of?.word !== 'of') return word === 'applications';
+  return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP.test(next.word));
+};
+
 /** A layer below, which is no coat of the finish. */
 const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;
 /** Coats of paint: they count only where no clear coat is told of. */
@@ -248,12 +257,12 @@ export const coatNumberOf = (
     found.push(count);
     return true;
   };
-  const coats = words.flatMap(({ word }, at) => (COAT.test(word) ? [at] : []));
+  const coats = words.flatMap(({ word }, at) => (COAT.test(word) || isApplication(words, at) ? [at] : []));
   const laid = coats.filter((at) => words[at - 1]?.word !== 'more');
   const [firstCoat = Number.POSITIVE_INFINITY] = coats;
   words.forEach((word, at) => {
     const after = words[at + 1];
-    if (COAT.test(word.word)) {
+    if (COAT.test(word.word) || isApplication(words, at)) {
       const said = words
         .slice(at + 1, at + 5)
         .filter((next) => next.clause === word.clause && next.part - word.part === 0);

@@ -90,6 +90,14 @@ export const isElse = (
   // "24 hours till the next coat", "an hour between"; but "a week before we used it" was waited
   const isUsed = after.slice(1, 4).some(({ word }) => /^(used|use|moved|loaded|touched|ate)$/.test(word));
   if (/^(till|until|before|between)$/.test(next?.word ?? '') && !isUsed) return true;
+  // "one coat a day"
+  const [last] = words.slice(from - 1, from);
+  if (
+    words[from]?.word === 'a' &&
+    /^(one|two|three|once|twice|coats?|\d+)$/.test(last?.word ?? '') &&
+    last?.part === part
+  )
+    return true;
   // "after 12 hours I put on the second", "dried in 4 hours"
   if (before.at(-1)?.word === 'after' && layNext(words, to)) return true;
   const dries = before.slice(-4).some(({ word }) => /^(dried|dry|dries|hard|sets?)$/.test(word));
