@@ -188,7 +188,7 @@ const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   if (!here || on?.part !== here.part) return undefined;
   // "two coats on the legs and four on the top"
   const and = words[at - 1]?.word === 'and' && on.word === 'on';
-  if (!and && words[at + 2]?.part === here.part && !/^(now|so|already|it)$/.test(words[at + 2]?.word ?? ''))
+  if (!and && words[at + 2]?.part === here.part && !/^(now|so|already)$/.test(words[at + 2]?.word ?? ''))
     return undefined;
   if (!/^(on|down|done)$/.test(on.word) || ORDINALS.test(here.word)) return undefined;
   const count = numberAt(ear, here);
