@@ -108,15 +108,27 @@ const formsOf = (
   return forms;
 };
 
+/** Pages of which much is said first: the tables step to them often, and short steps are sent in less. */
+const mostSaidFirst = (
+  documents: readonly FindDocument[],
+  phrases: readonly SaidPhrase[],
+): readonly FindDocument[] => {
+  const times = new Map<string, number>();
+  for (const { is } of phrases) for (const page of is) times.set(page, (times.get(page) ?? 0) + 1);
+  const said = (document: FindDocument): number => times.get(pageName(document)) ?? 0;
+  return documents.toSorted((a, b) => said(b) - said(a));
+};
+
 /** The index of all documents, and of what people said of them: plain data, same input same bytes. */
 export const buildIndex = (
-  documents: readonly FindDocument[],
+  given: readonly FindDocument[],
   lay: LayWords,
   phrases: readonly SaidPhrase[] = [],
   table: Kin = { kin: {} },
 ): FindIndex => {
   const book = phrasebook(lay);
   const say = language(book);
+  const documents = mostSaidFirst(given, phrases);
   const rowOf = new Map(documents.map((document, row) => [pageName(document), row]));
   const said: string[][] = documents.map(() => []);
   for (const { say: text, is } of phrases) {
