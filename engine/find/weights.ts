@@ -4,7 +4,7 @@ import type { FindKind } from './document.ts';
 export const FIELD = { title: 4, also: 3, said: 2, signs: 2, text: 0.7 } as const;
 
 /** Weights of words in documents are sent in parts of this: finer ones rank no better. */
-export const POSTING_UNIT = 4;
+export const POSTING_UNIT = 2;
 
 /** BM25: how soon more mentions stop adding, and how far a long page is held against it. */
 export const FILLING = 4;
