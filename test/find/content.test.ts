@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { find, isNamedInSight } from '#engine/find.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
@@ -28,6 +29,10 @@ describe.skipIf(!known)('the search on the content', () => {
     expect(missed).toEqual([]);
     expect(isNamedInSight(index, 'no such name at all', 'defect', 'lap-marks')).toBe(false);
     expect(isNamedInSight(index, 'lap marks', 'defect', 'brush-marks')).toBe(false);
+  });
+
+  it('is sent in 150,000 bytes', () => {
+    expect(gzipSync(JSON.stringify(index)).length).toBeLessThanOrEqual(150_000);
   });
 
   it('has a page for every flaw of the phrases', () => {
