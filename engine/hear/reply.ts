@@ -111,6 +111,8 @@ export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply =
         : next?.kind === 'age'
           ? 'Tell me one thing more: how old is the paint or varnish below?'
           : '';
+  // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
+  const shortCheck = stage === 'wet' || stage === 'setting' ? '' : firstSentence(check);
   const way = firm ? 'What to do, step by step:' : 'What it is, and what to do:';
   const otherFlaws = likely
     .slice(1, 3)
@@ -118,7 +120,7 @@ export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply =
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
   return {
     short: fitted(
-      [shortWarning, shortAlso, what, doing.short, again, kept, firstSentence(check)],
+      [shortWarning, shortAlso, what, doing.short, again, kept, shortCheck],
       link && `${way} ${link}`,
       SHORT,
     ),

@@ -17,6 +17,21 @@ type Resting = {
   readonly from: { name: string; url?: string };
 };
 
+/** How many statements of flaws, repairs, questions, rules, kinds of finish and lessons are known in each way. */
+export const statementsByGrade = (known: Knowledge): ReadonlyMap<Grade, number> => {
+  const claims = [
+    ...known.defects.flatMap((one) => [wetClaim(one), ...one.claims]),
+    ...known.remedies.flatMap((one) => one.claims),
+    ...known.questions.flatMap((one) => one.claims),
+    ...known.rules.flatMap((one) => one.claims),
+    ...known.products.flatMap((one) => one.claims),
+    ...known.lessons.flatMap((one) => one.claims),
+  ];
+  const counts = new Map<Grade, number>();
+  for (const { grade } of claims) counts.set(grade, (counts.get(grade) ?? 0) + 1);
+  return counts;
+};
+
 /** For each source, the statements that rest on it and where they stand. */
 export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly Resting[]> => {
   const found = new Map<string, Resting[]>();

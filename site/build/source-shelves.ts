@@ -15,9 +15,13 @@ const SHELVES = {
   library: ['Libraries', 'Programs whose figures were compared with ours.'],
 } as const satisfies Record<(typeof SOURCE_KINDS)[number], readonly [string, string]>;
 
-/** A title as it stands in a list: with a capital, and without the date, which is told apart. */
+/** A title as it stands in a list: with a capital and turned quotes, and without the date, which is told apart. */
 export const sourceTitle = ({ title }: Entry<'source'>): string => {
-  const bare = title.replace(/, undated$/, '').replace(/ \(undated\)/, '');
+  const bare = title
+    .replace(/, undated$/, '')
+    .replace(/ \(undated\)/, '')
+    .replace(/(^|[\s(])'([^']+)'(?=$|[\s,.)])/g, '$1“$2”')
+    .replaceAll("'", '’');
   return bare.charAt(0).toUpperCase() + bare.slice(1);
 };
 

@@ -24,6 +24,7 @@ void keepOneFace();
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-results': () => import('./find/results.ts'),
   'hd-lost': () => import('./walk/lost.ts'),
+  'hd-sift': () => import('./page/sift.ts'),
   'hd-turn-light': () => import('./page/turn-light.ts'),
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),

@@ -15,6 +15,8 @@ const plan = async (page: Page) => {
   await page.getByRole('button', { name: 'Plan it' }).click();
   await page.locator('.plan .verdict').waitFor();
 };
+/** Weather and time are folded on a phone. */
+const openWeather = (page: Page) => page.locator('#plan-weather > summary').click();
 const verdict = (page: Page) => page.locator('.plan .verdict').innerText();
 
 describe('a dresser', () => {
@@ -23,6 +25,7 @@ describe('a dresser', () => {
     const { page } = opened;
     await page.goto(PAGE);
     await page.getByLabel('Its name').fill('Navy dresser');
+    await openWeather(page);
     await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
     expect(await verdict(page)).toMatch(/^3 coats, hand over /);
@@ -143,8 +146,12 @@ describe('what is typed', () => {
     const { page } = opened;
     await page.goto(PAGE);
     await page.getByLabel('Its name').fill('Old desk');
+    expect(await page.locator('#plan-weather > summary').innerText()).toMatch(/^70 °F, 50 %/);
+    await openWeather(page);
     await page.getByLabel('Air by day').fill('warm');
     await page.locator('[name=humidity]').fill('500');
+    await openWeather(page);
+    expect(await page.getByLabel('Air by day').isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Plan it' }).click();
     expect(await page.locator('#plan-air-fault').innerText()).toMatch(/number/);
     expect(await page.locator('#plan-humidity-fault').innerText()).not.toBe('');

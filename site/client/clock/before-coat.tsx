@@ -1,6 +1,7 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
 import { MINUTE } from '#engine/time.ts';
+import { titleLine } from '../../shared/told-rule.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
 import { sayMoment } from '../shared/say-date.ts';
@@ -40,15 +41,24 @@ export const reasonsAgainst = (
   now: number,
 ): readonly string[] => (judgement && now - laidAt < JUST_NOW ? sayNoes(judgement) : []);
 
-/** Stops stand whole, each by itself; of the cautions the first does, and the others are folded below it. */
+/** Stops stand whole, each by itself; of the cautions the first is one line to open, the others are counted below it. */
 const Cautions = ({ cautions }: Pick<Judgement, 'cautions'>) => {
   const stops = cautions.filter(({ kind }) => kind === 'stop');
   const [first, ...more] = cautions.filter(({ kind }) => kind !== 'stop');
   return (
     <>
-      {[...stops, ...(first ? [first] : [])].map((rule) => (
+      {stops.map((rule) => (
         <Caution key={rule.id} rule={rule} />
       ))}
+      {/* What it asks in one line: all of it would lie half below the button that stays in reach of the thumb. */}
+      {first && (
+        <details key={first.id} class="caution">
+          <summary>
+            <b>{titleLine(first.title)}</b>
+          </summary>
+          <p>{first.say}</p>
+        </details>
+      )}
       {more.length > 0 && (
         <details class="fold cautions">
           <summary>{counted(more.length, 'more caution')}</summary>

@@ -9,9 +9,11 @@ import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
+import { timeStyle } from '../shared/time-style.ts';
 import { linkOf, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import type { OtherCoat } from './shown.ts';
+import { weatherLine } from './weather-line.ts';
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
 const PRESETS = v.record(
@@ -90,6 +92,12 @@ export class ScheduleElement extends HTMLElement {
   #put({ kind, ...draft }: Draft): void {
     if (kind !== undefined) this.#form.dataset['kind'] = kind;
     fillForm(this.#form, draft);
+    this.#tellWeather();
+  }
+
+  /** The fields of weather and time are folded: what they hold is told in their line. */
+  #tellWeather(): void {
+    this.#part('[data-part=weather]').textContent = weatherLine(this.#draft, timeStyle().hour12);
   }
 
   #changed(target: EventTarget | null): void {
@@ -100,6 +108,7 @@ export class ScheduleElement extends HTMLElement {
       nameUnits(this.#form, units);
     }
     if (target.name === 'preset') this.#preset(target.value);
+    this.#tellWeather();
     this.#keep();
   }
 

@@ -1,0 +1,31 @@
+import { type Draft, unitsIn } from '../shared/form/form.ts';
+
+const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
+
+const clock = (time: string, hour12: boolean): string => {
+  const [hour = 0, minute = 0] = time.split(':').map(Number);
+  const minutes = minute ? `:${String(minute).padStart(2, '0')}` : '';
+  return hour12 ? `${hour % 12 || 12}${minutes} ${hour < 12 ? 'AM' : 'PM'}` : `${hour}${minutes || ':00'}`;
+};
+
+const daysOf = (days: string): string => {
+  const on = days.split(',').filter(Boolean);
+  return on.length === DAYS.length ? 'any day' : on.map((day) => DAYS[Number(day)]).join(', ') || 'no day';
+};
+
+/** What the folded fields of weather and time hold, in one line. What is empty is not told. */
+export const weatherLine = (draft: Draft, hour12: boolean): string => {
+  const degrees = unitsIn(draft) === 'us' ? '°F' : '°C';
+  const { air, humidity, night, days = '', from = '', to = '', sun, start, promised } = draft;
+  return [
+    air && `${air} ${degrees}`,
+    humidity && `${humidity} %`,
+    night && `nights ${night} ${degrees}`,
+    sun && 'in the sun',
+    start && `start ${start.replace('T', ', ')}`,
+    promised && `promised for ${promised}`,
+    `${daysOf(days)}, ${clock(from, hour12)} to ${clock(to, hour12)}`,
+  ]
+    .filter(Boolean)
+    .join(', ');
+};
