@@ -3,6 +3,7 @@ import { builtPages } from './built.ts';
 
 const SHEET = /^\/defects\/[^/]+\/$/;
 const NODE = /^\/defects\/[^/]+\/.+/;
+const ASK = /class="ask(?: paired)?"/;
 
 const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>> = {
   home: (address) => address === '/',
@@ -10,15 +11,15 @@ const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>
   flaws: (address) => address === '/defects/',
   flaw: (address, html) => SHEET.test(address) && html.includes('<hd-tree'),
   'question with pictures': (address, html) =>
-    NODE.test(address) && html.includes('class="ask"') && html.includes('class="board"'),
+    NODE.test(address) && ASK.test(html) && html.includes('<hd-question') && html.includes('class="pair"'),
   question: (address, html) =>
-    NODE.test(address) && html.includes('class="ask"') && !html.includes('class="board"'),
+    NODE.test(address) && ASK.test(html) && html.includes('<hd-question') && !html.includes('class="pair"'),
+  'another flaw': (address, html) => NODE.test(address) && ASK.test(html) && !html.includes('<hd-question'),
   'verdict, wait': (address, html) => NODE.test(address) && /class="verdict wait/.test(html),
   'verdict, leave': (address, html) => NODE.test(address) && /class="verdict leave/.test(html),
   'verdict, stop': (address, html) => NODE.test(address) && /class="verdict stop/.test(html),
   'verdict, repair': (address, html) => NODE.test(address) && /class="verdict repair/.test(html),
-  'cause found': (address, html) =>
-    NODE.test(address) && !html.includes('class="ask"') && !html.includes('class="verdict'),
+  'cause found': (address, html) => NODE.test(address) && !ASK.test(html) && !html.includes('class="verdict'),
   sights: (address) => address === '/see/',
   'sights, end': (address, html) => /^\/see\/.+/.test(address) && !html.includes('<hd-seen'),
   repair: (address) => /^\/remedies\/[^/]+\/$/.test(address),
