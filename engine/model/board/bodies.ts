@@ -43,7 +43,9 @@ export const BODIES = [
     skins: z.number().min(0).max(1).default(0.3).describe('Share that are flakes of skin.'),
   }),
   z.strictObject({
-    kind: z.literal('oil-beads').describe('Glossy beads wept from pores, or scabs.'),
+    kind: z
+      .literal('oil-beads')
+      .describe('Glossy beads wept from pores, or scabs; none where a finger wiped a veil.'),
     'diameter-mm': span(0.1, 5, 'Width of a bead.').default([0.5, 2]),
     'per-cm2': perCm2(1.6),
     set: z.boolean().default(false).describe('Hardened to scabs.'),

@@ -74,7 +74,9 @@ export const VEILS = [
   z.strictObject({
     kind: z
       .literal('swipe')
-      .describe('Track of one finger that clears or moves what lies on top; give it last.'),
+      .describe(
+        'Track of one finger that clears or moves what lies on top; give it after that, and beads after it.',
+      ),
     at,
     'length-mm': measure(30, 4, 120, 'Length of the track.'),
     'width-mm': measure(13, 3, 40, 'Width of the track: a fingertip is 12–15.'),
