@@ -1,7 +1,6 @@
 import type { Words } from '../model/words.ts';
 import type { Phrasebook } from './language.ts';
 import type { PackedModel } from './model.ts';
-import type { PackedNames } from './names.ts';
 import type { PackedRows } from './pack.ts';
 
 export type FindKind = 'defect' | 'remedy' | 'rule' | 'lesson' | 'product' | 'glossary' | 'page';
@@ -51,6 +50,13 @@ interface FindEntry {
   readonly title: string;
   readonly says: string;
 }
+
+/** Marks in rising order: how far each is from the one before, in two digits; and the rows that bear it, 1 as their title. */
+export type PackedNames = {
+  readonly high: string;
+  readonly low: string;
+  readonly rows: PackedRows;
+};
 
 /** Made at build time by `buildIndex`, sent as JSON. */
 export interface FindIndex {

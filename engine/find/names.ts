@@ -1,6 +1,6 @@
-import type { FindDocument } from './document.ts';
+import type { FindDocument, PackedNames } from './document.ts';
 import type { Language } from './language.ts';
-import { type PackedRows, pack, packRows, unpack, unpackRows } from './pack.ts';
+import { pack, packRows, unpack, unpackRows } from './pack.ts';
 
 /** Bits of a mark: of 1,800 names two share one in about one set of ten. */
 const BITS = 24;
@@ -18,12 +18,6 @@ export const nameMark = (say: Language, typed: string): number | undefined => {
   return stems.length ? markOf(stems.join(' ')) : undefined;
 };
 
-/** Marks in rising order: how far each is from the one before, in two digits; and the rows that bear it, 1 as their title. */
-export type PackedNames = {
-  readonly high: string;
-  readonly low: string;
-  readonly rows: PackedRows;
-};
 const DIGIT = 512;
 
 /** Marks of every name and other name of the documents, and the rows that bear it. */

@@ -61,7 +61,7 @@ it.each(someOf(1, [true, false]))(
     const check = page.locator('.sure');
     await check.getByText('Only while the film still flows.').waitFor();
     expect(await check.locator('a strong').allTextContents()).toEqual([
-      expect.stringMatching(/^Then: /),
+      expect.stringMatching(/^It may be: /),
       'Then: Hands off.',
     ]);
     await check.locator('a').last().tap();
