@@ -35,10 +35,12 @@ describe.each([
     const { answers, remedy, verdict } = shortestRepair(defect);
     await page.goto('/');
     // The flaws of one look lie folded together.
-    const flaw = page.locator(`main a[href="/defects/${defect}/"]`, {
-      hasText: known.get('defect', defect).name,
-    });
-    await page.locator('details', { has: flaw }).locator('summary').first().tap();
+    const flaw = page.locator(`.sights a[href="/defects/${defect}/"]`).first();
+    await page
+      .locator('.sights details', { has: page.locator(`a[href="/defects/${defect}/"]`) })
+      .first()
+      .locator('summary')
+      .tap();
     await flaw.tap();
     await page.getByRole('link', { name: /^Ready for a coat/ }).tap();
     for (const answer of answers) {
