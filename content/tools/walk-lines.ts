@@ -31,7 +31,7 @@ export const walkLines = (
   return [
     ...before,
     ...(outcome ? [actionLine(outcome.action)] : []),
-    ...(outcome?.unsureAt ? [`To be sure: ${known.get('question', outcome.unsureAt).sure}`] : []),
+    ...(outcome?.unsureAt ? sureLines(known, outcome.unsureAt) : []),
     ...causeLines(walked),
     ...apart.filter(({ level }) => level !== 'note').map(apartLine),
     ...remediesTold(walked).flatMap((remedy) =>
@@ -53,6 +53,12 @@ const questionLines = (known: Knowledge, id: string): readonly string[] => {
     `  ${id}=no      ${no}`,
     `  ${id}=unsure  ${sure}`,
   ];
+};
+
+/** The check that decides, and that of a piece of which nobody knows the can or the day. */
+const sureLines = (known: Knowledge, question: string): readonly string[] => {
+  const { sure, 'on-the-piece': onPiece } = known.get('question', question);
+  return [`To be sure: ${sure}`, ...(onPiece ? [`No can, or it came to you so? ${onPiece}`] : [])];
 };
 
 const actionLine = ({ verdict, say, not, again }: Action): string =>

@@ -150,7 +150,8 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
     return { likely, stage, warnings, belief, now: verdict, next: questionNext(mind, question) };
   }
   if (ageIsOpen(told)) return { likely, stage, warnings, belief, now, next: { kind: 'age' } };
-  const next = flaw ? undefined : nextAsked(mind, belief, bears);
+  // What may not even be looked at is asked of no further: the stop comes first, and the flaw is told after it.
+  const next = flaw || bears.waits.has('look') ? undefined : nextAsked(mind, belief, bears);
   return { likely, stage, warnings, belief, now, next: questionNext(mind, next) };
 };
 

@@ -119,7 +119,7 @@ export const Verdict = ({ considered, named, mind, ear }: Props) => {
         .find(Boolean);
   return (
     <>
-      {minute && !now && !call.length && (
+      {minute && !isFirm(considered) && !call.length && (
         <p class="calm">
           <b>This minute.</b> {minute}
         </p>

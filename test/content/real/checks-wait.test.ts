@@ -54,6 +54,12 @@ describe.each([
   );
 });
 
+it('asks nothing at all of a moldy piece but how dry it is and how old', () => {
+  expect(
+    askedOf('My chest stood in a damp shed and is covered in green mold, is it lost', 'no').asked,
+  ).toEqual([]);
+});
+
 it('takes a grit for no year', () => {
   const { warnings } = consider(mind, {
     told: {},
