@@ -1,24 +1,21 @@
-import * as v from 'valibot';
 import { holds } from '#engine/condition.ts';
 import type { Case } from '#engine/index.ts';
-import type { StopsAtCheck } from '../../shared/at-check.ts';
+import { STOPS_AT_CHECK } from '../../shared/at-check.ts';
 import { ADVICE_DATA } from '../../shared/data-files.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { asPart, dropParts, element, partIn } from '../shared/element.ts';
 import { fetchedOnce, unlessOffline } from '../shared/fetch-json.ts';
-import { objectWith, readPageData } from '../shared/page-data.ts';
 
-const AT_CHECK = v.object({ by: v.string(), stops: objectWith<StopsAtCheck>() });
 const adviceOnce = fetchedOnce(ADVICE_DATA);
 
 /** Says before a question what the stops that stand ask of its check; how to make one that waits is not told. */
 export const tellAtCheck = async (host: HTMLElement, on: Case): Promise<void> => {
   dropParts(document, 'at-check');
   const how = partIn(document, 'how');
-  if (!how || !host.dataset['checks']) return;
-  const { by, stops } = readPageData(AT_CHECK, host.dataset['checks']);
-  const standing = Object.keys(stops).filter(
-    (id) => holds(stops[id] ?? {}, (fact) => on[fact]?.value) === 'yes',
+  const { by } = host.dataset;
+  if (!how || !by) return;
+  const standing = Object.entries(STOPS_AT_CHECK).flatMap(([id, when]) =>
+    holds(when, (fact) => on[fact]?.value) === 'yes' ? [id] : [],
   );
   how.hidden = false;
   const advice = standing.length ? await unlessOffline(adviceOnce()) : undefined;
