@@ -10,15 +10,15 @@ const adviceOnce = fetchedOnce(ADVICE_DATA);
 
 /** Says before a question what the stops that stand ask of its check; how to make one that waits is not told. */
 export const tellAtCheck = async (host: HTMLElement, on: Case): Promise<void> => {
-  dropParts(document, 'at-check');
   const how = partIn(document, 'how');
   const { by } = host.dataset;
   if (!how || !by) return;
   const standing = Object.entries(STOPS_AT_CHECK).flatMap(([id, when]) =>
     holds(when, (fact) => on[fact]?.value) === 'yes' ? [id] : [],
   );
-  how.hidden = false;
   const advice = standing.length ? await unlessOffline(adviceOnce()) : undefined;
+  dropParts(document, 'at-check');
+  how.hidden = false;
   for (const { id, title, checks } of advice?.rules ?? [])
     for (const { by: senses, wait, say } of standing.includes(id) ? checks : []) {
       if (!senses.some((sense) => sense === by)) continue;
