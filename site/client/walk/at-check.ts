@@ -24,8 +24,6 @@ export const tellAtCheck = async (host: HTMLElement, on: Case): Promise<void> =>
       if (!senses.some((sense) => sense === by)) continue;
       if (wait) how.hidden = true;
       const link = element('a', { href: ruleUrl(id) }, title);
-      how.before(
-        asPart('at-check', element('p', { className: 'at-check' }, element('b', {}, link), ` ${say}`)),
-      );
+      how.before(asPart('at-check', element('p', { className: 'how' }, element('b', {}, link), ` ${say}`)));
     }
 };
