@@ -30,7 +30,7 @@ export class SeenElement extends HTMLElement {
     if (!openedAfresh()) return;
     const on = await caseNow();
     const given = on[questionOf(this) ?? '']?.value;
-    const follows = readPageData(KNOWN, this.dataset['known']).find(
+    const follows = readPageData(KNOWN, this.dataset['known'] ?? '[]').find(
       (rule) => holds(rule.when, (fact) => on[fact]?.value) === 'yes',
     );
     const answer = given === 'yes' || given === 'no' ? given : follows?.answer;
