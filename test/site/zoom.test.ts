@@ -38,7 +38,12 @@ const look = (page: Page) =>
       if (element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1)
         lost.push(`cut off: ${name(element)}`);
     }
-    const controls = [...document.querySelectorAll('a[href], button, input, select, textarea, summary')]
+    const CONTROLS = 'a[href], button, input, select, textarea, summary';
+    // What is folded where room is short is a tap away, as long as the line that opens it is shown.
+    const folded = [...document.querySelectorAll('details:not([open])')]
+      .filter((details) => [...details.children].some((one) => one.matches('summary') && seen(one)))
+      .flatMap((details) => [...details.querySelectorAll(CONTROLS)].map(name));
+    const controls = [...document.querySelectorAll(CONTROLS)]
       .filter((control) => (control.matches('.pick input') ? control.checkVisibility() : seen(control)))
       .map((control) => {
         const box = control.getBoundingClientRect();
@@ -46,7 +51,7 @@ const look = (page: Page) =>
           lost.push(`out of reach: ${name(control)}`);
         return name(control);
       });
-    return { lost, controls };
+    return { lost, controls: [...controls, ...folded] };
   });
 
 const NARROW = { viewport: { width: 320, height: 512 }, deviceScaleFactor: 2 };
