@@ -79,7 +79,10 @@ it.each([
         await page.goto(address);
         if (javaScriptEnabled)
           await page.waitForFunction(
-            () => !document.querySelector('hd-told:not(:defined), .before-script, .chosen:empty'),
+            () =>
+              !document.querySelector(
+                'hd-told:not(:defined), .before-script, .chosen:empty, hd-coats[hidden], hd-coats .weather:not(:has(.caution))',
+              ),
           );
         return look(page);
       }),
