@@ -146,7 +146,7 @@ const belongs = ({ chances, elsewhere = 0, counted, named }: Weighed): number =>
 };
 
 /** From here on what is first counts as an answer; below it all is listed as perhaps. */
-const SURE_FROM = 0.53;
+const SURE_FROM = 0.55;
 
 /**
  * Rows with a chance of at least `least`, or named, by chance; those whose whole name was typed before the others, but

@@ -41,12 +41,12 @@ describe.skipIf(!known)('the search on the content', () => {
   });
 
   it.each([
-    ['all', phrases, { first: 0.9, inThree: 0.97, misspelled: 0.95 }],
+    ['all', phrases, { first: 0.93, inThree: 0.98, misspelled: 0.97 }],
     // Not looked at while the words were tuned; 140 phrases, so that one is 0.7 in a hundred.
     [
       'held-out',
       { ...phrases, good: phrases.good.filter(({ heldOut }) => heldOut) },
-      { first: 0.85, inThree: 0.95, misspelled: 0.93 },
+      { first: 0.92, inThree: 0.97, misspelled: 0.97 },
     ],
   ])('meets its goals on %s phrases', (_, set, goal) => {
     const { first, inThree, misspelledInThree, lost, silent } = score(
