@@ -36,9 +36,11 @@ export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<strin
   return new URL(page.url()).hash.replace('#card-', '');
 };
 
-/** Opens the fields of the piece on its card. */
+/** Opens the fields of the piece on its card, with those that are folded away among them. */
 export const openPiece = (page: Page): Promise<void> =>
-  page.locator('.piece').evaluate((piece) => piece.setAttribute('open', ''));
+  page.locator('.piece').evaluate((piece) => {
+    for (const fold of [piece, ...piece.querySelectorAll('.more')]) fold.setAttribute('open', '');
+  });
 
 /** Lays the next coat, also one that is refused for such a reason, since it lies already. */
 export const layCoat = async (page: Page, tool = 'brush', refused?: RegExp): Promise<void> => {
