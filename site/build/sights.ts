@@ -6,6 +6,8 @@ import { FREQUENCY } from '#engine/model/frequency.ts';
 type Sight = {
   readonly title: string;
   readonly signs: readonly string[];
+  /** The flaw whose picture stands for the heading; where none is named, the first of the list that has one. */
+  readonly face?: string;
   /** Flaws that stand under another heading first, and that eyes look for here as well. */
   readonly also?: readonly string[];
 };
@@ -20,6 +22,7 @@ const SIGHTS: readonly Sight[] = [
   {
     title: 'Still sticky or soft',
     signs: ['still-tacky', 'nail-dents-it'],
+    face: 'print-marks',
     also: ['product-gone-off', 'oil-bleed-back', 'oil-sweat', 'print-marks', 'wax-smears'],
   },
   {
@@ -30,6 +33,7 @@ const SIGHTS: readonly Sight[] = [
   {
     title: 'A ring, a print or a mark from use',
     signs: ['ring-or-object-shape', 'weave-or-print-pattern', 'came-in-use'],
+    face: 'white-rings',
     also: [
       'white-rings',
       'heat-marks',
@@ -53,6 +57,7 @@ const SIGHTS: readonly Sight[] = [
   {
     title: 'Lines and bands',
     signs: ['lines-or-bands', 'parallel-ridges'],
+    face: 'brush-marks',
     also: ['cracking', 'sanding-scratches', 'telegraphing', 'soapy-streaks', 'wax-smears', 'shellac-drag'],
   },
   {
@@ -117,5 +122,10 @@ export const bySight = (defects: readonly Entry<'defect'>[], { once = false } = 
     FREQUENCY[b.often] - FREQUENCY[a.often] || b.also.length - a.also.length || (a.name < b.name ? -1 : 1);
   return [...groups]
     .filter(([, found]) => found.length)
-    .map(([title, found]) => ({ title, defects: found.toSorted(oftenFirst) }));
+    .map(([title, found]) => {
+      const defects = found.toSorted(oftenFirst);
+      const named = SIGHTS.find((one) => one.title === title)?.face;
+      const face = defects.find(({ id }) => id === named) ?? defects.find(({ boards }) => boards.length);
+      return { title, defects, face };
+    });
 };

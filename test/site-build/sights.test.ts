@@ -33,3 +33,11 @@ it('has every flaw, none twice under one heading, and each once where that is as
     bySight(known.defects, { once: true }).map(({ title }) => title),
   );
 });
+
+it('stands for each heading with the board of a flaw that is under it', () => {
+  for (const { title, defects, face } of groups) {
+    expect(face?.boards.length, title).toBeGreaterThan(0);
+    expect(defects).toContain(face);
+  }
+  expect(groups.find(({ title }) => title === 'Lines and bands')?.face?.id).toBe('brush-marks');
+});
