@@ -21,7 +21,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'dust',
-    /\b(sand|scuff) (it|the|off|them|flush|with|lightly|and|on|out|again|by)\b|\bfiller dry and smooth\b/i,
+    /\b(sand|scuff) (it|the|off|them|flush|with|lightly|and|on|out|again|by)\b|\bfiller dry and smooth\b|\bback of a sheet of sandpaper\b/i,
   ],
   [
     'blade',
@@ -43,7 +43,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   // A cloth full for each part of a panel, and then again; stripper lies on by the cup, and vapor stays in a case.
   [
     'much-vapor',
-    /\b(flood a cloth|soaked in|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|mineral spirits\b.*\brepeat\b|(use|with|on) (a )?(paint )?stripper|wet (it|a part|the whole)\b[^.;:]* with (mineral spirits|naphtha)|the inside\b[^.;:]*(mineral spirits|naphtha))\b/i,
+    /\b(flood a cloth|soaked in|old wax off with mineral spirits|cloth full of|(three|five) rounds|or four rounds|mineral spirits[^:;]*fresh cloth each time|mineral spirits\b.*\brepeat\b|(use|with|on) (a )?(paint )?stripper|wet (it|a part|the whole)\b[^.;:]* with (mineral spirits|naphtha)|the inside\b[^.;:]*(mineral spirits|naphtha))\b/i,
   ],
   ['stripper', /\b(use|with|on) (a )?(paint )?stripper\b/i],
   ['oxalic-acid', /\b(oxalic|wood bleach)\b/i],
