@@ -17,16 +17,30 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     if (Math.abs(u) > half * 1.7 || Math.abs(v) > wide * 2.1) return;
     const t = (u + half) / (2 * half);
     const thread = noise(u / 40, v / 0.8, from) + 0.5 * noise(u / 22, v / 0.3, from + 1);
-    const strand = noise(2.5, v / (wide * 0.55), from + 2) + 0.4 * noise(4.5, v / 0.9, from + 3);
-    // Half as wide where it lifts; the sides come and go with the ball of the finger.
+    const strand = noise(2.5, v / (wide * 0.55), from + 2) + 0.7 * noise(4.5, v / 0.9, from + 3);
+    // It narrows as it lifts; the sides come and go with the ball of the finger.
     const border =
-      wide * (1 - 0.5 * ease(0.35, 1.05, t)) * (1 + 0.12 * stray(u, v > 0 ? 3 : 40, wide * 1.6, from + 4));
+      wide * (1 - 0.4 * ease(0.5, 1.1, t)) * (1 + 0.2 * stray(u, v > 0 ? 3 : 40, wide * 2.4, from + 4));
     const blunt = Math.sqrt(Math.max(0, 1 - Math.min(1, Math.abs(v) / wide) ** 2));
-    const lands = ease(-0.9, 1.6, u + half - wide * 0.9 * (1 - blunt) + 0.5 * strand);
-    const lifts = ease(0, 0.34, 1 - t + 0.16 * strand);
-    const side = ease(border * 0.22, -border * 0.2, Math.abs(v) - border * 0.92 + 0.14 * wide * thread);
+    const lands = ease(-2.2, 2.6, u + half - wide * 0.9 * (1 - blunt) + 1.6 * strand);
+    const lifts = ease(0, 0.42, 1 - t + 0.3 * strand + 0.1 * thread);
+    // One side bore hard and is cut clean, the other only brushed in threads.
+    const brushed = v > 0 ? 0.5 : 0.16;
+    const side = ease(
+      border * brushed,
+      -border * 0.14,
+      Math.abs(v) - border * 0.9 + 0.3 * wide * brushed * 3 * thread,
+    );
     const inside = Math.min(lands, side) * lifts;
-    const cleared = f.strength * Math.min(1, inside * (0.97 + 0.3 * thread * ease(0.35, 1, t)));
+    // The skin caught and slid: it skipped threads, and bore less for a moment.
+    const skipped = ease(
+      0.2,
+      0.75,
+      noise(u / 26, v / 1.1, from + 11) + 0.45 * noise(u / 9, v / 0.4, from + 12),
+    );
+    const eased = ease(0.05, 0.75, noise(u / 7, v / (wide * 1.5), from + 13));
+    const bears = 1 - 0.75 * skipped - 0.4 * eased * (0.5 + 0.5 * Math.max(0, thread));
+    const cleared = f.strength * Math.max(0, Math.min(1, inside * (bears + 0.3 * thread * ease(0.35, 1, t))));
     b.haze[i] = b.haze[i]! * Math.max(0, 1 - 1.02 * cleared);
     roughen(b, i, f.leaves === 'shine' ? 0.012 : 0.16, 0.95 * Math.max(0, cleared));
     // More is pushed to one side, growing along the way; it breaks off in rolls.

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scatter, slowly } from '../field.ts';
 import { patches } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
@@ -14,14 +14,24 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     width,
     radius: [0.5 * b.widthMm, 1.3 * b.widthMm],
   }).map(traceOf);
+  // No arm keeps its arc: the passes are bent as a whole, and each bore harder here than there.
+  const aside = slowly(
+    b,
+    (x, y) => 4 * noise(x / 33, y / 28, from + 5) + 0.7 * noise(x / 12, y / 11, from + 6),
+  );
+  const below = slowly(
+    b,
+    (x, y) => 4 * noise(x / 30, y / 33, from + 7) + 0.7 * noise(x / 11, y / 12, from + 8),
+  );
+  const bore = slowly(b, (x, y) => ease(-0.35, 0.5, noise(x / 13, y / 10, from + 9)));
   everywhere(b, (i, x, y) => {
     let wax = 0.5;
     let threads = 0;
     for (const at of traces) {
-      const { share, thread } = at(x, y);
+      const { share, thread } = at(x + aside[i]!, y + below[i]!);
       if (share === 0) continue;
-      wax += share * (0.16 + 0.5 * thread - 0.4 * wax);
-      threads += share * thread;
+      wax += share * (0.16 + 0.5 * bore[i]! * thread - 0.4 * wax);
+      threads += share * thread * bore[i]!;
     }
     const lies =
       (f.spread === 'even' ? 0.8 : 0.08 + 0.85 * patch(x, y)) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
