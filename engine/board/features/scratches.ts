@@ -63,23 +63,33 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
     const radius = between(next, low, Math.max(low, Math.min(high, 10)), 1.6) / 2;
     const hand = next() < 0.85 ? 1 : -1;
     let turn = next() * 6.28;
-    for (let loop = Math.ceil(between(next, 3, 12)); loop > 0 && n < count; loop--, n++) {
-      // One loop of the train, cut over part of its way.
-      const points: Point[] = [];
-      const from = next() * 0.5;
-      const to = from + between(next, 0.25, 0.95);
-      const r = radius * between(next, 0.8, 1.15);
-      const flat = between(next, 0.75, 1);
-      for (let t = 0; t <= 1.0001; t += 0.025) {
-        const angle = turn + hand * 6.283 * (from + (to - from) * t);
-        const on = radius * 0.9 * (from + (to - from) * t);
-        points.push([
-          x + Math.cos(angle) * r + Math.cos(way) * on,
-          y + Math.sin(angle) * r * flat + Math.sin(way) * on,
-        ]);
+    for (let loop = Math.ceil(between(next, 2, 9)); loop > 0 && n < count; loop--, n++) {
+      // Part of one loop of the train, flattened and opening; a clump of grains cuts two or three arcs side by side.
+      const r = radius * between(next, 0.6, 1.25);
+      const flat = between(next, 0.45, 0.95);
+      const lean = between(next, -0.6, 0.6) + way;
+      const opens = between(next, -0.35, 0.5);
+      const from = between(next, -0.25, 0.35);
+      const span = between(next, 0.12, 0.75, 1.2);
+      for (let grain = Math.ceil(between(next, 0, 4, 1.5)); grain > 0; grain--) {
+        const away = between(next, -0.14, 0.14) * radius;
+        const begins = from + between(next, -0.06, 0.06);
+        const part = span * between(next, 0.5, 1.1);
+        const bent = between(next, -0.12, 0.12);
+        const points: Point[] = [];
+        for (let t = 0; t <= 1.0001; t += 0.04) {
+          const angle = turn + hand * 6.283 * (begins + part * t);
+          const wide = (r + away) * (1 + opens * t * part + bent * Math.sin(5 * t));
+          const [u, v] = [Math.cos(angle) * wide, Math.sin(angle) * wide * flat];
+          const on = radius * 1.1 * (begins + part * t);
+          points.push([
+            x + u * Math.cos(lean) - v * Math.sin(lean) + Math.cos(way) * on,
+            y + u * Math.sin(lean) + v * Math.cos(lean) + Math.sin(way) * on,
+          ]);
+        }
+        const length = 6.283 * r * part;
+        cut(points, width * between(next, 0.35, 1.5, 1.4), between(next, 0.05, 1, 1.8), length, 0);
       }
-      const length = 6.283 * r * (to - from);
-      cut(points, width * between(next, 0.5, 1.1), between(next, 0.12, 1, 1.6), length, 0);
       x += Math.cos(way) * radius * between(next, 0.7, 1.3);
       y += Math.sin(way) * radius * between(next, 0.7, 1.3);
       way += between(next, -0.22, 0.22);
