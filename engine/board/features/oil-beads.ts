@@ -12,22 +12,30 @@ const TALL = 0.3;
 /** A veil that is less than this share of the thickest was wiped away. */
 const WIPED = 0.5;
 
-/** A bead that is still liquid: a clear cap, deeper in color where it is thick. */
+/** A bead that is still liquid: a clear cap, deeper in color where it is thick; some stand, others have spread flat and run out along the grain. */
 const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
-  const tall = radius * 1000 * TALL * between(next, 0.75, 1.15);
-  const long = between(next, 1, 1.5, 1.6);
-  const lean = between(next, -0.15, 0.15);
+  // What is small stands; what is large has sunk under its own weight.
+  const spread = between(next, 0, 1) * Math.min(1, radius / 0.5);
+  const tall = radius * 1000 * TALL * between(next, 0.8, 1.15) * (1 - 0.68 * spread);
+  const long = between(next, 1, 1.3 + 1.1 * spread, 1.4);
+  const lean = between(next, -0.2, 0.2);
+  const out = 0.1 + 0.28 * spread;
+  const off = between(next, -0.3, 0.3);
+  const steep = between(next, 0.8, 1.3);
   const id = Math.floor(next() * 1e6);
-  disc(b, point, radius * 1.7, (i, _d, dx, dy) => {
+  disc(b, point, radius * long * 1.4, (i, _d, dx, dy) => {
     const v = dy + lean * dx;
-    const t = Math.hypot(dx / long, v) / (radius * (1 + 0.1 * noise(dx / radius + 5, v / radius, id)));
+    const bays = noise((dx / radius) * 0.6 + 5, (v / radius) * 0.75, id);
+    const t = Math.hypot(dx / long, v) / (radius * Math.max(0.5, 1 + out * bays));
     if (t >= 1) return;
-    const cap = 1 - t * t;
+    // Its top stands aside where the pore still feeds it.
+    const top = 1 + off * (dx / (radius * long)) * (1 - t);
+    const cap = (1 - t * t) ** steep * top;
     raise(b, i, tall * cap);
     pour(b, i, tall * cap);
     // It gathers the light of the window on its far side.
-    const gathered = ease(-0.3, 0.8, (dx + v) / (radius * 1.4)) * cap;
-    stain(b, i, OIL, color * (0.45 + 0.9 * cap + 1.1 * ease(0.7, 1, t) - 1.9 * gathered));
+    const gathered = ease(-0.3, 0.8, (dx / long + v) / (radius * 1.4)) * cap * (1 - 0.6 * spread);
+    stain(b, i, OIL, color * (0.45 + 0.9 * cap + (1.1 - 0.7 * spread) * ease(0.7, 1, t) - 1.9 * gathered));
     roughen(b, i, 0.006, ease(1, 0.9, t));
   });
 };
@@ -84,7 +92,7 @@ export const oilBeads = (b: Board, f: OilBeads, from: number): void => {
   const [low, high] = f['diameter-mm'];
   const veil = b.haze.reduce((most, here) => Math.max(most, here), 0);
   for (const point of rows(b, f, next)) {
-    const radius = between(next, low, high, 2.4) / 2;
+    const radius = between(next, low, high, veil > 0 ? 2.4 : 3) / 2;
     if (veil > 0) {
       const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
       const here = b.haze[row * b.columns + column] ?? 0;
