@@ -27,27 +27,36 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
-  for (const point of places(b, next, f.oiled ? 150 : 100)) {
+  for (const point of places(b, next, f.oiled ? 170 : 150)) {
     const soft =
       noise(point[0] / 30, point[1] / 1.9, from + 8) + 0.5 * noise(point[0] / 7, point[1] / 0.6, from + 9);
     if (lies(...point) < 0.5 || soft < between(next, -0.7, 0.5)) continue;
     const tuft = f.oiled && next() < 0.07 ? Math.ceil(between(next, 2, 5)) : 1;
-    const heading = f.angle + between(next, -7, 7) + (next() < 0.5 ? 180 : 0);
+    // Most are stubs; a few tore out long, and some of those lie flat and curled.
+    const torn = next() < 0.1;
+    const heading = f.angle + between(next, -1, 1) ** 3 * 38 + (next() < 0.5 ? 180 : 0);
+    const curl = between(next, 0.4, torn ? 5 : 2.4);
+    const stands = between(next, 0.25, 1.15);
+    const pale = between(next, 0.25, 0.85);
+    const thick = between(next, 0.5, 1.25, 1.3);
     for (let n = 0; n < tuft; n++) {
-      const length = between(next, 0.25, tuft > 1 ? 1.5 : 1.1, 2);
-      const half = between(next, 0.012, 0.027);
+      const length = torn ? between(next, 0.8, 2.6, 1.8) : between(next, 0.12, tuft > 1 ? 1.5 : 0.9, 2.2);
+      const half = thick * between(next, 0.014, 0.024);
       const root = [
         point[0] + between(next, -0.05, 0.05) * tuft,
         point[1] + between(next, -0.03, 0.03) * tuft,
       ] as const;
       const bend = between(next, -9, 9) * (tuft > 1 ? 1.4 : 1);
-      const line = wander(next, root, radians(heading + bend), length, 2.2, 0.12);
+      const line = wander(next, root, radians(heading + bend), length, curl, 0.12);
+      const lifts = between(next, 0.1, 0.8);
       stroke(b, line, 0.08, (i, d, run) => {
         const t = Math.min(1, run / length);
         const share = Math.max(0, cover(b, half * (1.2 - 0.8 * t) - d, half * 2));
-        raise(b, i, f['height-um'] * (f.oiled ? 0.4 + 0.5 * t : 0.45 + 0.95 * t) * share);
-        tint(b, i, color, 0.7 * share);
-        if (f.oiled) roughen(b, i, 0.06, share);
+        // It comes up out of the face little by little; it has no blunt end there.
+        const out = ease(-0.1, lifts, t);
+        raise(b, i, f['height-um'] * stands * (f.oiled ? 0.4 + 0.5 * t : 0.35 + 1.05 * t) * out * share);
+        tint(b, i, color, pale * (0.3 + 0.7 * out) * share);
+        if (f.oiled) roughen(b, i, 0.06, share * out);
       });
     }
   }
@@ -63,9 +72,12 @@ export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
     if (share === 0) return;
     const u = along(x, y);
     const v = across(x, y) + 1.5 * noise(u / 40, across(x, y) / 15, from + 2);
-    const ridge = 1 - Math.abs(noise(u / 9, v / 0.75, from));
+    const ridge = 1 - Math.abs(noise(u / 17, v / 0.55, from));
+    const fine = 1 - Math.abs(noise(u / 8, v / 0.21, from + 6));
+    const stood = ease(-0.6, 0.5, noise(u / 24, v / 2.6, from + 7));
     const fuzz = Math.max(0, noise(u / 1.8, v / 0.32, from + 1));
-    raise(b, i, f['height-um'] * share * (ridges * ridge ** 3 + 0.16 * fuzz));
+    const combed = ridges * stood * (0.5 * ridge ** 3 + 0.55 * fine ** 3);
+    raise(b, i, f['height-um'] * share * (combed + (0.1 + 0.1 * stood) * fuzz));
     if (f.oiled) {
       const soaked = ease(-0.4, 0.5, noise(u / 14, v / 3, from + 4) + 0.4 * noise(u / 5, v / 0.8, from + 5));
       stain(b, i, OIL, share * (0.35 + 0.65 * soaked));
