@@ -30,11 +30,15 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
   const border = b.heightMm * ENDS;
   everywhere(b, (i, x, y) => {
     const inside = border - y + 0.07 * noise(x / 6, 3, from + 3) + 0.02 * noise(x / 0.7, 4, from + 4);
-    if (inside > inset + half * 6) return;
+    if (inside > inset + half * 8) return;
     const swell = 0.85 + 0.3 * noise(x / 8, 6, from) + 0.14 * noise(x / 2.6, 9, from);
     const at = inset + half * (0.85 + 0.3 * swell) + 0.3 * noise(x / 9, 2, from);
     // Steep toward the edge, running out into the face.
-    const wide = half * (inside > at ? 0.8 + 0.5 * swell : 0.62);
+    const wide =
+      half *
+      (inside > at
+        ? 1.1 + 0.9 * swell + 0.5 * noise(x / 5, 1, from + 7)
+        : 0.72 + 0.2 * noise(x / 4, 3, from + 8));
     const rope = f['height-um'] * Math.exp(-(((inside - at) / wide) ** 2)) * Math.max(0.6, swell);
     const bare = ease(inset * 0.8, inset * 0.35, inside) * ease(-0.3, 0.1, inside);
     let bead = 0;
@@ -46,8 +50,10 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
       const body = ease(-0.7, 0.55, below) * ease(1.12, 0.7, below + 0.22 * t * t);
       bead = Math.max(bead, broad * Math.exp(-1.5 * t * t) * body);
     }
-    const turned = ease(0.3, -0.25, inside);
-    raise(b, i, rope - b.film[i]! * bare - 210 * turned + 260 * bead);
+    // The arris was eased, here more and there less.
+    const eased = 0.42 + 0.3 * noise(x / 5, 8, from + 9);
+    const turned = ease(0.35 + eased, -0.3 - eased, inside);
+    raise(b, i, rope - b.film[i]! * bare - 210 * turned + 170 * bead);
     const strokes = 1 + 0.05 * noise(x / 14, y / 0.5, from + 5);
     const shade = 1 - (1 - AWAY) * turned * strokes * (1 - 0.3 * Math.min(1, bead));
     dim(b, i, [shade, shade, shade * (1 + 0.03 * turned)]);
