@@ -59,21 +59,37 @@ const tannin = (b: Board, f: Bleed, from: number): void => {
       x - kx + 1.2 * noise(x / 7, y / 6, from + 8),
       y - ky + 0.8 * noise(x / 6, y / 5, from + 9),
     ];
-    const d = Math.hypot(dx / 1.25, dy);
+    const d =
+      Math.hypot(dx / 1.35, dy) * (1 + 0.24 * noise(x / (radius * 0.9), y / (radius * 0.8), from + 14));
     // The grain swings round the knot.
     const push = (radius * 1.9 * dy) / (Math.abs(dy) + radius) / (1 + (dx / 1.6 / (radius * 1.7)) ** 2);
     const ring =
-      (y - push + 4 * noise(x / 70, y / 26, from + 6) + 0.8 * noise(x / 17, y / 6, from + 10)) / 4.6;
+      (y -
+        push +
+        6 * noise(x / 80, y / 17, from + 6) +
+        1.1 * noise(x / 15, y / 5, from + 10) +
+        0.3 * noise(x / 9, y / 0.9, from + 13)) /
+      4.6;
     const part = ring - Math.floor(ring);
     const band = 0.25 + 0.75 * ease(0.25, 0.85, part) * (1 - ease(0.88, 1, part));
     const far = carried(x, y, 6, from + 7);
     const share = cloud(x * 0.5 + 0.4 * far, y) * (0.75 + 0.4 * rough(x / 9, y / 4, from + 4, 2));
     const heart =
       Math.exp(-((d / radius) ** 2.2)) *
-      (0.75 + 0.3 * Math.sin((d * 6.283) / (radius * 0.3) + 2 * noise(x / 3, y / 3, from + 5)));
+      (0.5 +
+        0.45 * noise(x / (radius * 0.7), y / (radius * 0.55), from + 5) +
+        0.2 * noise(x / 1.1, y / 0.8, from + 15) +
+        // Of its rings a part of one or two comes through.
+        0.5 *
+          remnant(x, y, radius * 0.8, from + 16) *
+          Math.max(0, Math.sin(d / (radius * 0.09) + 2.4 * noise(x / 3, y / 3, from + 17))) +
+        0.7 *
+          ease(0.4, 0.05, Math.abs(dy + 0.5 * dx + 0.7 * noise(dx / 1.6, 3, from + 18))) *
+          ease(radius * 0.8, radius * 0.2, d));
     const rim =
       Math.exp(-(((d - radius * 1.08) / (radius * 0.16)) ** 2)) *
-      (0.5 + 0.5 * noise(x / 3, y / 3, from + 12));
+      remnant(x, y, radius * 0.9, from + 12) *
+      1.3;
     const aura = Math.exp(-d / (radius * 2.1));
     const depth =
       band * Math.max(0, 0.62 * share + 0.6 * aura) + 0.12 * share + 0.75 * heart + 0.25 * rim + 0.14 * aura;
