@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
+import { type Board, dim, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { remnant } from '../mask.ts';
 import { between, ease, noise, type Random, random } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
@@ -45,9 +45,9 @@ const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, 
 /** Hairline cracks that run on from the corners into the film that still holds. */
 const cracksFrom = (b: Board, next: Random, center: Point, corners: readonly Point[]): void => {
   for (const [x, y] of corners) {
-    if (next() < 0.25) continue;
+    if (next() < 0.6) continue;
     const heading = Math.atan2(y - center[1], x - center[0]) + between(next, -0.6, 0.6);
-    const length = between(next, 2, 9, 1.5);
+    const length = between(next, 1, 6, 1.8);
     stroke(b, wander(next, [x, y], heading, length, 1.2, 0.3), 0.3, (i, d, run) => {
       const half = 0.045 * (1 - run / (length * 1.1));
       const share = Math.max(0, cover(b, half - d, 0.09));
@@ -93,10 +93,11 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         uncover(b, i, ground, bare);
         if (f.under === 'white') {
           const worn =
-            0.62 +
-            0.2 * noise(x / 9, y / 5, from + 13) +
-            0.12 * strokes +
-            0.1 * noise(x / 0.7, y / 0.6, from + 14);
+            0.6 +
+            0.5 * noise(x / 9, y / 5, from + 13) +
+            0.22 * strokes +
+            0.26 * noise(x / 0.7, y / 0.6, from + 14) +
+            0.2 * noise(x / 2.4, y / 1.9, from + 16);
           tint(b, i, PRIMER, bare * Math.min(1, worn));
           // A thin stain of the paint stayed in the low places of the old face.
           tint(
@@ -109,6 +110,9 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
           );
         }
       }
+      // Under the rim and the flap less light comes in.
+      const hemmed = bare * (0.42 * Math.exp(d / 0.28) + 0.2 * Math.exp(d / 1.1));
+      dim(b, i, [1 - hemmed, 1 - hemmed, 1 - hemmed]);
       b.film[i] = film * (1 - bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
       scatter(b, i, 0.14 * torn);
