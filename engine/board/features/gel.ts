@@ -18,7 +18,7 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     y: n === 0 ? 0 : between(next, -0.7, 0.7) * radius,
     r: radius * (n === 0 ? 0.75 : between(next, 0.2, 0.6)),
   }));
-  const tall = between(next, 130, 210);
+  const tall = between(next, 45, 120);
   disc(b, point, radius * 3.4, (i, _d, dx, dy) => {
     const u = dx + radius * 0.3 * noise(dx / (radius * 1.5) + 3.1, dy / (radius * 1.5) + 8.7, id);
     const v = dy + radius * 0.3 * noise(dx / (radius * 1.5) + 6.3, dy / (radius * 1.5) + 1.9, id + 1);
@@ -31,7 +31,15 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     const knobs = noise(dx / (radius * 0.5), dy / (radius * 0.5), id + 2);
     raise(b, i, radius * (tall * inside * (1 + 0.1 * knobs) + 55 * foot));
     pour(b, i, radius * 70 * inside);
-    stain(b, i, jelly, 0.12 * foot + inside * (0.5 + 0.5 * inside + 0.12 * knobs));
+    // Clear jelly: the light that went in on one side lights up the other from within.
+    const lit = ease(-0.6, 0.9, (dx + dy) / (radius * 1.5));
+    const veins = noise(dx / (radius * 0.3) + 2, dy / (radius * 0.22), id + 3);
+    stain(
+      b,
+      i,
+      jelly,
+      0.16 * foot + inside * (0.75 + 0.35 * inside + 0.2 * knobs + 0.16 * veins - 0.6 * lit),
+    );
     if (f.color !== 'amber') scatter(b, i, 0.045 * inside);
     roughen(b, i, 0.01, 0.8 * Math.max(inside, foot));
   });
@@ -81,7 +89,7 @@ const string = (b: Board, f: Gel, next: Random, from: Point, radius: number): vo
   const jelly = f.color === 'amber' ? AMBER_JELLY : CLEAR_JELLY;
   const long = radius * between(next, 4, 11);
   const half = between(next, 0.07, 0.17);
-  const line = wander(next, from, between(next, -0.45, 0.45), long, 0.5, 0.4);
+  const line = wander(next, from, between(next, -0.45, 0.45), long, 1.8, 0.4);
   stroke(b, line, half * 5, (i, d, run) => {
     const thick =
       half *
@@ -90,7 +98,7 @@ const string = (b: Board, f: Gel, next: Random, from: Point, radius: number): vo
       ease(long, long * 0.4, run);
     if (thick < 0.015) return;
     const body = Math.exp(-((d / (thick + 0.05)) ** 2));
-    raise(b, i, 170 * thick * body + 6 * Math.exp(-((d / 0.4) ** 2)) * Math.min(1, thick / half));
+    raise(b, i, 120 * thick * body + 6 * Math.exp(-((d / 0.4) ** 2)) * Math.min(1, thick / half));
     stain(b, i, jelly, 2.8 * thick * body);
   });
 };
@@ -100,7 +108,7 @@ export const gel = (b: Board, f: Gel, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];
   for (const point of places(b, next, f['per-cm2'])) {
-    const radius = between(next, low, high, 1.6) / 2;
+    const radius = between(next, low, high, 2.4) / 2;
     if (next() < f.skins) flake(b, f, next, point, Math.max(radius, 0.7));
     else clot(b, f, next, point, radius);
     if (next() < 0.3) string(b, f, next, [next() * b.widthMm, next() * b.heightMm], Math.max(radius, 0.5));
