@@ -12,28 +12,33 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
   const size = f['size-mm'];
   const levelAt = (x: number, y: number): number => {
     const u =
-      x + 0.34 * size * noise(x / (size * 1.3), y / size, from + 1) + 0.9 * noise(x / 3.2, y / 2.6, from + 4);
+      x +
+      0.5 * size * noise(x / (size * 0.9), y / (size * 0.6), from + 1) +
+      1.5 * noise(x / 4.2, y / 2.2, from + 4);
     const v =
-      y + 0.2 * size * noise(x / (size * 1.3), y / size, from + 2) + 0.7 * noise(x / 3.2, y / 2.6, from + 5);
+      y +
+      0.34 * size * noise(x / (size * 0.9), y / (size * 0.6), from + 2) +
+      0.9 * noise(x / 4.2, y / 2.2, from + 5);
     return (
       rough(u / (size * 1.8), v / (size * 0.95), from, 1) +
-      0.09 * noise(u / (size * 0.45), v / (size * 0.4), from + 3) -
+      0.12 * noise(u / (size * 0.45), v / (size * 0.3), from + 3) +
+      0.035 * noise(x / 7, y / 0.6, from + 9) -
       0.1
     );
   };
   everywhere(b, (i, x, y) => {
     const level = levelAt(x, y);
-    const deep = ease(0, 0.5, level);
+    const deep = ease(-0.02, 0.5, level);
     const shore = ease(-0.05, 0.06, level);
     // Beyond the pool the oil sank in and left the face merely damp.
-    const damp = ease(-0.3, 0, level);
+    const damp = ease(-0.34, 0.02, level + 0.1 * noise(x / 9, y / 0.8, from + 10));
     roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
     stain(b, i, HONEY, 0.22 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
     const brim = Math.exp(-(((level - 0.06) / 0.05) ** 2));
     raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
     pour(b, i, f['height-um'] * deep);
-    stain(b, i, HONEY, f.strength * (0.45 * shore + 1.15 * deep + 0.3 * brim));
+    stain(b, i, HONEY, f.strength * (0.3 * shore + 1.35 * deep + 0.12 * brim));
     roughen(b, i, 0.009, shore);
   });
   const next = random(from + 8);

@@ -39,7 +39,10 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
   const oil = f.color === 'honey';
   const soft = oil ? [b.red, b.green, b.blue].map((map) => blurred(b, map)) : [];
   everywhere(b, (i, x, y) => {
-    const edge = rough(x / 26, y / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
+    // A pool has bays and tongues along the grain.
+    const px = oil ? x + 7 * noise(x / 17, y / 11, from + 11) + 1.6 * noise(x / 5, y / 2.2, from + 12) : x;
+    const py = oil ? y + 5 * noise(x / 16, y / 12, from + 13) + 0.8 * noise(x / 6, y / 2.4, from + 14) : y;
+    const edge = rough(px / 26, py / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
     if (f.cover < 1 && edge < -0.6) return;
     const bx = x + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 1);
     const by = y + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 2);
@@ -50,14 +53,15 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
       f.cover >= 1
         ? 1
         : ease(-0.12, 0.3, edge + 0.16 * fold + 0.1 * noise(x / (s * 3), y / (s * 3), from + 6));
-    const wet = oil ? ease(-0.1, -0.06, edge + 0.03 * noise(x / 2, y / 2, from + 8)) : 0;
+    const wet = oil ? ease(-0.13, -0.05, edge + 0.05 * noise(x / 3, y / 0.7, from + 8)) : 0;
     if (lies === 0 && wet === 0) return;
     const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.14 * ease(-0.2, 1, small));
     if (oil) {
       pooled(b, i, wet, soft);
       raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
-      stain(b, i, HONEY, wet * (0.6 + 0.45 * ease(-0.1, 0.2, edge) + 0.4 * lies * ease(0, 1, fold)));
-      roughen(b, i, 0.012, wet);
+      stain(b, i, HONEY, wet * (0.2 + 0.85 * ease(-0.13, 0.22, edge) + 0.4 * lies * ease(0, 1, fold)));
+      // The skin has gone leathery: it shines unevenly.
+      roughen(b, i, 0.03 + 0.05 * lies * ease(-0.4, 0.6, noise(x / 6, y / 5, from + 15)), wet);
     }
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
