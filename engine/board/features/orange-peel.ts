@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise } from '../field.ts';
+import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { noise } from '../noise.ts';
 
 /** Round soft dimples of mixed size side by side, smooth and glossy like the skin of an orange: no crease between them. */
@@ -15,6 +15,7 @@ export const orangePeel = (b: Board, f: FeatureOf<'orange-peel'>, from: number):
       0.4 * noise((0.6 * u - 0.8 * v) / (s * 0.7), (0.8 * u + 0.6 * v) / (s * 0.7), from + 4);
     const rise = f['height-um'] * 0.42 * (swell - 0.22 * swell * swell);
     raise(b, i, rise);
+    roughen(b, i, 0.036, 0.6);
     b.film[i] = Math.max(3, b.film[i]! + rise);
   });
 };
