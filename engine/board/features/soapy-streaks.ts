@@ -37,9 +37,19 @@ const track = (
       Math.exp(-(((d - ragged * 0.86) / Math.max(0.12, ragged * 0.16)) ** 2)) *
       (0.35 + 0.8 * Math.max(0, noise(run / 3, 8, id) + 0.4));
     const patchy = 0.55 + 0.5 * noise(run / 6, d / half, id + 2) + 0.5 * end;
-    stain(b, i, TAN, f.strength * faint * share * (0.34 * Math.max(0.1, patchy) + 0.55 * shore));
+    stain(
+      b,
+      i,
+      TAN,
+      f.strength *
+        faint *
+        share *
+        (0.2 + 0.42 * Math.max(0.1, patchy) * (0.4 + 0.8 * Math.max(0, 1 - (d / ragged) ** 2)) + 0.2 * shore),
+    );
     roughen(b, i, 0.01, Math.min(1, share * 1.5));
-    raise(b, i, share * (2.5 + 2.5 * shore));
+    // Syrup: it still stands round on the coat, thickest at its foot.
+    const round = Math.max(0, 1 - (d / ragged) ** 2);
+    raise(b, i, share * (2 + half * (4 + 6 * end) * round * (0.7 + 0.5 * patchy)));
   });
   return line;
 };
@@ -67,7 +77,9 @@ export const soapyStreaks = (b: Board, f: SoapyStreaks, from: number): void => {
       if (t >= 1.1) return;
       const shore =
         Math.exp(-(((t - 0.86) / 0.16) ** 2)) * Math.max(0.15, 0.5 + noise(dx / radius, dy / radius, id + 1));
-      stain(b, i, TAN, f.strength * faint * (0.16 * ease(1.05, 0.9, t) + 0.4 * shore));
+      const cap = Math.max(0, 1 - t * t);
+      stain(b, i, TAN, f.strength * faint * (0.14 * ease(1.05, 0.9, t) + 0.4 * cap + 0.12 * shore));
+      raise(b, i, radius * faint * 26 * cap);
       roughen(b, i, 0.012, 0.9 * ease(1.05, 0.9, t));
     });
   }
