@@ -1,10 +1,11 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, scaleFilm } from '../field.ts';
+import { type Board, everywhere, raise, roughen, scaleFilm, stain } from '../field.ts';
 import { remnant } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 
 /** What was covered kept its first color: share of the yellow that is left there. */
 const KEPT = 0.1;
+const GRIME = [0.6, 0.72, 0.95] as const;
 const STEP_UM = 14;
 
 /** The film itself turns yellow, deeper where it lies thicker; a strip that was covered shows what color it was. */
@@ -18,13 +19,13 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
     const uneven = 2 * (x / b.widthMm - 0.5) + 0.8 * rough(x / 34, y / 16, from, 2);
     const furrow = 0.5 * noise(x / 60, y / 1.3, from + 1) + 0.3 * noise(x / 40, y / 0.5, from + 2);
     scaleFilm(b, i, Math.max(0.15, 1 + f.drift * uneven + 0.3 * furrow));
-    raise(b, i, 3.5 * furrow);
+    raise(b, i, 5 * furrow);
     if (f.reference === 'none') return;
     const across = x - left - lean * y;
     // Under the tape the finish crept in here and there.
     const crept =
-      0.22 * noise(y / 7, across > wide / 2 ? 2 : 9, from + 5) +
-      0.5 * Math.max(0, noise(y / 2.2, across > wide / 2 ? 4 : 7, from + 6) - 0.35);
+      0.35 * noise(y / 7, across > wide / 2 ? 2 : 9, from + 5) +
+      1.5 * Math.max(0, noise(y / 1.1, across > wide / 2 ? 4 : 7, from + 6) - 0.3);
     const d = Math.max(-across, across - wide) + crept;
     const covered = 1 - ease(-0.12, 0.12, d + 0.06 * noise(y / 1.2, 1, from + 3));
     scaleFilm(b, i, 1 - (1 - KEPT) * covered);
@@ -33,6 +34,20 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
       i,
       STEP_UM * (0.9 * remnant(x, y, 7, from + 7) * Math.exp(-(((d - 0.35) / 0.3) ** 2)) - covered),
     );
+    // Bare paint: brushed and handled, and a little of the glue of the tape stayed.
+    const glue = ease(0.3, 0.75, noise(x / 3.5, y / 2.6, from + 8) + 0.5 * noise(x / 0.6, y / 0.5, from + 9));
+    raise(b, i, covered * (4 * noise(x / 50, y / 0.9, from + 10) + 1.5 * glue));
+    stain(
+      b,
+      i,
+      GRIME,
+      covered *
+        (0.05 +
+          0.06 * noise(x / 9, y / 14, from + 11) +
+          0.06 * noise(x / 40, y / 0.6, from + 12) +
+          0.1 * glue),
+    );
+    roughen(b, i, 0.2, 0.8 * covered);
     // Against the edge of the tape the film stood thickest.
     scaleFilm(b, i, 1 + 0.5 * Math.exp(-(((d - 0.5) / 0.5) ** 2)) * (1 - covered));
   });
