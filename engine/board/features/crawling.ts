@@ -25,8 +25,13 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     const v = y + 0.3 * size * noise(x / (size * 0.8), y / (size * 0.8), from + 5);
     const bays = 0.14 * noise(u / (size * 0.4), v / (size * 0.4), from + 1);
     let level = (rough(u / (size * 1.1), v / (size * 0.95), from, 1) + bays) * own;
+    // The wax lies in bent, uneven lanes.
+    const [wx, wy] =
+      wiped.length > 0
+        ? [x + 2.2 * noise(x / 13, y / 11, from + 11), y + 2.2 * noise(x / 11, y / 13, from + 12)]
+        : [x, y];
     for (const at of wiped) {
-      const { share, thread } = at(x, y);
+      const { share, thread } = at(wx, wy);
       if (share > 0) level -= share * (0.9 + 0.12 * thread);
     }
     land[i] = level;
@@ -70,12 +75,15 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     if (inland > -radius * 0.8) continue;
     const [long, turn, id] = [between(next, 1, 1.6, 2), next() * 3.14, Math.floor(next() * 1e6)];
     const [c, s] = [Math.cos(turn), Math.sin(turn)];
-    disc(b, at, radius * long * 1.3, (i, _d, dx, dy) => {
+    // Some stand round, others were left flat and out of shape.
+    const full = between(next, 35, 130);
+    const out = between(next, 0.1, 0.5);
+    disc(b, at, radius * long * 1.5, (i, _d, dx, dy) => {
       const t =
         Math.hypot((dx * c + dy * s) / long, dy * c - dx * s) /
-        (radius * (1 + 0.2 * noise(dx / radius, dy / radius, id)));
+        (radius * (1 + out * noise((dx / radius) * 0.7, (dy / radius) * 0.7, id)));
       if (t >= 1) return;
-      const dome = radius * 130 * (1 - t * t);
+      const dome = radius * full * (1 - t * t);
       raise(b, i, dome);
       pour(b, i, dome * ease(1, 0.8, t) + 8);
       roughen(b, i, 0.012, ease(1, 0.85, t));
