@@ -27,21 +27,21 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
-  for (const point of places(b, next, f.oiled ? 170 : 150)) {
+  for (const point of places(b, next, f.oiled ? 240 : 200)) {
     const soft =
       noise(point[0] / 30, point[1] / 1.9, from + 8) + 0.5 * noise(point[0] / 7, point[1] / 0.6, from + 9);
     if (lies(...point) < 0.5 || soft < between(next, -0.7, 0.5)) continue;
-    const tuft = f.oiled && next() < 0.07 ? Math.ceil(between(next, 2, 5)) : 1;
+    const tuft = f.oiled && next() < 0.09 ? Math.ceil(between(next, 2, 6)) : 1;
     // Most are stubs; a few tore out long, and some of those lie flat and curled.
     const torn = next() < 0.1;
     const heading = f.angle + between(next, -1, 1) ** 3 * 38 + (next() < 0.5 ? 180 : 0);
     const curl = between(next, 0.4, torn ? 5 : 2.4);
-    const stands = between(next, 0.25, 1.15);
-    const pale = between(next, 0.25, 0.85);
+    const stands = between(next, 0.45, 1.35);
+    const pale = between(next, 0.35, 0.95);
     const thick = between(next, 0.5, 1.25, 1.3);
     for (let n = 0; n < tuft; n++) {
       const length = torn ? between(next, 0.8, 2.6, 1.8) : between(next, 0.12, tuft > 1 ? 1.5 : 0.9, 2.2);
-      const half = thick * between(next, 0.014, 0.024);
+      const half = thick * between(next, 0.017, 0.029);
       const root = [
         point[0] + between(next, -0.05, 0.05) * tuft,
         point[1] + between(next, -0.03, 0.03) * tuft,
@@ -65,7 +65,7 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
 /** Swollen fibers: sharp ridges along the grain, and single whiskers that stand. */
 export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
   const { along, across } = turned(f.angle);
-  const ridges = f.oiled ? 0.1 : 0.24;
+  const ridges = f.oiled ? 0.17 : 0.27;
   const lies = within(b, f, from);
   everywhere(b, (i, x, y) => {
     const share = lies(x, y);
