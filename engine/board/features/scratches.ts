@@ -65,7 +65,7 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
     let turn = next() * 6.28;
     for (let loop = Math.ceil(between(next, 2, 9)); loop > 0 && n < count; loop--, n++) {
       // Part of one loop of the train, flattened and opening; a clump of grains cuts two or three arcs side by side.
-      const r = radius * between(next, 0.6, 1.25);
+      const r = radius * between(next, 0.7, 1.05);
       const flat = between(next, 0.45, 0.95);
       const lean = between(next, -0.6, 0.6) + way;
       const opens = between(next, -0.35, 0.5);
