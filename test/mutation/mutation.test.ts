@@ -45,7 +45,7 @@ const lotsOf = (mutants: readonly Mutant[]): Mutant[][] => {
 };
 
 describe('slips in the content', () => {
-  it('are told', { timeout: 300_000 }, () => {
+  it('are told', () => {
     const all = [...mutantsOf(rawContent)];
     const picked = spread(bySlip(all), WANTED);
     const cases = readCases(join(process.cwd(), 'test/cases')).filter((one) =>
