@@ -25,6 +25,8 @@ export type ActNow = ActWords & {
 export type Considered = {
   readonly likely: readonly LikelyFlaw[];
   readonly stage: Stage | undefined;
+  /** Sticky long past its time: it has hands of its own, whatever the stage. */
+  readonly overdue: boolean;
   /** Rules that what is told or said calls for: stops before cautions, and before both what has happened already. */
   readonly warnings: readonly ToldRule[];
   readonly now: ActNow | undefined;
@@ -122,6 +124,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const belief = believe(mind, evidence);
   const told: ToldFacts = { ...(evidence.heard ? toldBy(evidence.heard) : {}), ...evidence.told };
   const stage = told['stage'] as Stage | undefined;
+  const overdue = told['overdue'] === 'yes';
   const likely = [...belief.chances.keys()]
     .map((d) => ({
       defect: mind.matrix.defects[d] ?? '',
@@ -138,8 +141,8 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   ).length;
 
   if (stage === undefined)
-    return { likely, stage, warnings, belief, now: undefined, next: { kind: 'stage' } };
-  const row = rowOf(stage, told['overdue'] === 'yes');
+    return { likely, stage, overdue, warnings, belief, now: undefined, next: { kind: 'stage' } };
+  const row = rowOf(stage, overdue);
   const hands = [...handsOf(mind, belief.chances, row)].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
   const [mark = 0, chance = 0] = hands[0] ?? [];
   const words = mind.words[mark];
@@ -147,12 +150,12 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   if (isUrgent(stage, told)) {
     const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage, bears);
     const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
-    return { likely, stage, warnings, belief, now: verdict, next: questionNext(mind, question) };
+    return { likely, stage, overdue, warnings, belief, now: verdict, next: questionNext(mind, question) };
   }
-  if (ageIsOpen(told)) return { likely, stage, warnings, belief, now, next: { kind: 'age' } };
+  if (ageIsOpen(told)) return { likely, stage, overdue, warnings, belief, now, next: { kind: 'age' } };
   // What may not even be looked at is asked of no further: the stop comes first, and the flaw is told after it.
   const next = flaw || bears.waits.has('look') ? undefined : nextAsked(mind, belief, bears);
-  return { likely, stage, warnings, belief, now, next: questionNext(mind, next) };
+  return { likely, stage, overdue, warnings, belief, now, next: questionNext(mind, next) };
 };
 
 /** Where a wet film is not told apart nothing is lost by leaving it alone. */

@@ -24,6 +24,8 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('button', { name: 'Make a job card of this plan' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   const address = page.url();
+  // Until it is asked for, no form stands there that nobody listens to.
+  expect(await page.locator('[data-part=lay-coat]').isVisible()).toBe(false);
   expect((await cardsIn(page))[0]).toMatchObject({ name: 'Navy dresser', base: 'latex-paint', tone: 'dark' });
   expect(await page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
     'piece=Navy',

@@ -39,6 +39,19 @@ it('hears a story, asks one thing, and says what to do', async () => {
   }
 });
 
+it('leads on to the flaw where only its cause tells what to do', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  const story = 'water based poly on a navy dresser last week, there are bubbles in it, it sands to powder';
+  await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
+  await page.getByRole('heading', { name: 'Most likely: Bubbles in the coat' }).waitFor();
+  expect(await page.getByRole('link', { name: /^What to do about it/ }).getAttribute('href')).toBe(
+    '/defects/bubbles/stage-recoatable/',
+  );
+  expectQuiet(opened);
+  await opened.close();
+});
+
 itAtLength('lets a caution that words called for be taken off, and keeps it off in the link', async () => {
   const opened = await openPage();
   const { page } = opened;

@@ -107,7 +107,7 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
               {answer && (
                 <div class="judged" role="status" tabIndex={-1} ref={judged}>
                   <p>
-                    <b>{answer.right ? 'Right.' : `No: ${right?.says ?? ''}.`}</b> {said}
+                    <b>{answer.right ? 'Right.' : `No. It is: ${right?.says ?? ''}.`}</b> {said}
                   </p>
                   {!answer.right && kind !== 'flaw' && right && said !== right.because && (
                     <p>{right.because}</p>

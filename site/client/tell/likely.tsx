@@ -11,7 +11,7 @@ const MAY_BE = 0.25;
 
 /** The likeliest flaws with their boards, to compare with the piece. None that the words name is left out. */
 export const LikelyFlaws = ({
-  considered: { likely, stage },
+  considered: { likely, stage, overdue },
   named,
   boarded,
   each,
@@ -34,7 +34,7 @@ export const LikelyFlaws = ({
       <ul>
         {shown.map(({ defect, name, chance }) => (
           <li key={defect}>
-            <a href={nowUrl(defect, stage)}>
+            <a href={nowUrl(defect, overdue ? 'overdue' : stage)}>
               {boarded.includes(defect) && (
                 <figure class="board">
                   <img

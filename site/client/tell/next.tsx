@@ -2,7 +2,7 @@ import type { Considered } from '#engine/hear.ts';
 import { STANDINGS } from '#engine/model/stage.ts';
 import { choices } from '../../shared/choices.ts';
 import { STAGE_WORDS, stageAsked } from '../../shared/stages.ts';
-import { boardUrl } from '../../shared/urls.ts';
+import { boardUrl, nowUrl } from '../../shared/urls.ts';
 
 type Props = {
   readonly considered: Considered;
@@ -77,6 +77,24 @@ export const NextQuestion = ({ considered: { next }, pictured, tellMore }: Props
             </button>
           </li>
         )}
+      </ul>
+    </section>
+  );
+};
+
+/** Nothing more is to be asked here, and what hands do hangs on the cause: the page of the flaw finds that. */
+export const LeadOn = ({ considered: { likely, stage, overdue } }: { readonly considered: Considered }) => {
+  const [first] = likely;
+  if (!first) return null;
+  return (
+    <section class="next">
+      <h2>Most likely: {first.name}</h2>
+      <ul class="strips">
+        <li>
+          <a class="tape strip" href={nowUrl(first.defect, overdue ? 'overdue' : stage)}>
+            <b>What to do about it</b> <span>What you told goes along. A few questions find the cause.</span>
+          </a>
+        </li>
       </ul>
     </section>
   );

@@ -4,7 +4,7 @@ import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
 import { type Listening, understand } from './listen.ts';
-import { NextQuestion } from './next.tsx';
+import { LeadOn, NextQuestion } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
@@ -156,6 +156,9 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 pictured={listening.ear.pictured}
                 tellMore={tellMore}
               />
+            )}
+            {!calls && !which && !each && !firm && !found.considered.next && (
+              <LeadOn considered={found.considered} />
             )}
             <Heard
               heard={found.heard}

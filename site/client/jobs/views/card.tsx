@@ -209,7 +209,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
           Something looks wrong
         </Act>
       </div>
-      <Adopted element={coat.place} />
+      <Adopted element={coat.place} shown={false} />
       <div class="paper">
         <DefinitionRows class="facts" of={facts} />
         <details class="piece">

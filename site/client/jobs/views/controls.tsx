@@ -29,13 +29,19 @@ export const Act = ({ act, class: look = 'quiet', children, mark }: ActProps) =>
   );
 };
 
-/** A form that the page brought with it, shown in this place for as long as the place is there. */
-export const Adopted = ({ element }: { readonly element: HTMLElement }) => {
+/** A form that the page brought with it, in this place for as long as the place is there; shown at once, or by whoever wires it. */
+export const Adopted = ({
+  element,
+  shown = true,
+}: {
+  readonly element: HTMLElement;
+  readonly shown?: boolean;
+}) => {
   const holder = useRef<HTMLDivElement>(null);
   useLayoutEffect(() => {
     const home = element.parentElement;
     holder.current?.append(element);
-    element.hidden = false;
+    if (shown) element.hidden = false;
     return () => {
       element.hidden = true;
       home?.append(element);
