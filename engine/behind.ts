@@ -53,7 +53,7 @@ export const stretches = (
 };
 
 /**
- * The facts that the stops and cautions of a remedy hang on, each at the first step that needs it, by the step's place
+ * The facts that the stops and cautions of a remedy hang on, and what a step gives way to, each at the first step that needs it, by the step's place
  * in the remedy. What is asked there once need not be asked again.
  */
 export const asksOf = (
@@ -74,6 +74,8 @@ export const asksOf = (
         ...hazards.flatMap((hazard) => does.get(hazard) ?? []),
         ...(when ? [...factsIn(when)].map(({ fact }) => fact) : []),
       ]);
+    // Where another step can stand in for it, what decides that is asked too.
+    if (step.except) facts.push(...[...factsIn(step.except)].map(({ fact }) => fact));
     const fresh = [...new Set(facts)].filter((fact) => !met.has(fact));
     for (const fact of fresh) met.add(fact);
     if (fresh.length) asks.set(at, fresh);

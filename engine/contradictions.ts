@@ -18,6 +18,7 @@ export type Contradiction = WayOut & {
 
 const NEVER_STAINED = ['bare-wood', 'chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
 const PAINTED = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'];
+const NOT_FLAT = ['edge', 'inside-corner', 'carving', 'leg'];
 const IN_THE_CAN = ['stir', 'smear', 'thin', 'extender', 'fresh-batch'];
 
 const isOfStain = (step: Step): boolean =>
@@ -37,6 +38,7 @@ const BY_HAND = /\b(brush(es)?|roller|pad|foam tool|strokes?|rag|cloth)\b/i;
 const BY_SPRAY = /\b(spray(ed)?|mist|gun|pass(es)?|nozzle)\b/i;
 /** A tool that is told for details alone lays nothing of the rest. */
 const IN_DETAILS = /\b(in|for|at) (the )?(details?|corners?|grooves?|moldings?)\b[^.;:,]*/gi;
+const NO_BLOCK = /\b(no|without a) block\b/i;
 const STEEL_WOOL = /\bsteel wool\b/i;
 const DENIES = /\b(no|not|never|without|instead of)\b[^.]{0,40}steel wool/i;
 
@@ -65,6 +67,13 @@ export const CONTRADICTIONS: readonly Contradiction[] = [
     step: isOfBleach,
     why: 'works with wood bleach, which does nothing to paint',
     leftOut: true,
+  },
+  {
+    told: { part: NOT_FLAT },
+    step: (step) => step.kind === 'sand' && says(step, /\b(block|sander)\b/i) && !says(step, NO_BLOCK),
+    why: 'sands with a block, which rubs an edge through and reaches into no corner, carving or turning',
+    mend: 'add except: { part: [edge, inside-corner, carving, leg] } to it and - sand-by-part below it, or say where there is no block',
+    leftOut: false,
   },
   {
     told: { family: 'shellac' },

@@ -118,7 +118,8 @@ function* conditions(entry: AnyEntry): Generator<{ condition: ConditionInput; pa
   if (isKind(entry, 'rule') && entry.when) yield { condition: entry.when, path: ['when'] };
   if (isKind(entry, 'remedy'))
     for (const [index, step] of entry.steps.entries())
-      if (step.when) yield { condition: step.when, path: ['steps', index, 'when'] };
+      for (const key of ['when', 'except'] as const)
+        if (step[key]) yield { condition: step[key], path: ['steps', index, key] };
 }
 
 function* claims(entry: AnyEntry): Generator<{ claim: Claim; path: PropertyKey[] }> {

@@ -58,6 +58,7 @@ export const isTaken = (
 ): Truth => {
   const { when } = step;
   if (contradicted(step, (told) => holds(told, lookupIn(known, on)))) return 'no';
+  if (step.except && holds(step.except, lookupIn(known, on)) === 'yes') return 'no';
   if (hasPassed(on, step)) return 'no';
   if (!when) return 'yes';
   const cases = on['family'] || !families.length ? [on] : families.map((one) => withFact(on, 'family', one));

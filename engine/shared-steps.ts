@@ -15,7 +15,7 @@ export type SharedSteps = {
 
 /** What makes two steps the same for hands: what is done and with what, not the words. */
 const handsOf = (step: Step): string => {
-  const { say: _, 'worked-if': __, when: ___, does: ____, ...rest } = step;
+  const { say: _, 'worked-if': __, when: ___, except: ____, does: _____, ...rest } = step;
   return JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));
 };
 

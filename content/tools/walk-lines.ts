@@ -11,6 +11,7 @@ import {
   type Walked,
 } from '#engine/index.ts';
 import { STAGES } from '#engine/model/stage.ts';
+import type { Step } from '#engine/model/step.ts';
 
 /** Where a walk stands, in lines for the terminal: stops first, then what to do, then why. */
 export const walkLines = (
@@ -70,6 +71,12 @@ const causeLines = ({ leaves }: Walked): readonly string[] =>
       `${leaves.length > 1 ? 'Possible' : 'Cause'}: ${leaf.cause ?? ('leave' in leaf ? leaf.leave : leaf.remedy)}`,
   );
 
+/** For which part of the piece a step is, where that is not told. */
+const onlyFor = (step: Step | undefined): string => {
+  const part = step?.when?.['part'];
+  return part ? `(part=${[part].flat().join('|')}) ` : '';
+};
+
 /** Steps up to the first stop that is not settled; what lies behind it is closed, and it is told for whom. */
 const stretchLines = (
   known: Knowledge,
@@ -77,6 +84,7 @@ const stretchLines = (
   steps: readonly ResolvedStep[],
   settled: boolean,
 ): readonly string[] => {
+  const all = known.get('remedy', remedy).steps;
   const lines: string[] = [];
   let number = 0;
   for (const stretch of stretches(known, remedy, steps)) {
@@ -94,7 +102,7 @@ const stretchLines = (
       number++;
       lines.push(
         ...step.before.filter(({ kind }) => kind !== 'stop').map((rule) => `   ! ${rule.title}: ${rule.say}`),
-        `  ${number}. ${step.grit ? `[${step.grit}] ` : ''}${step.say}`,
+        `  ${number}. ${step.only ? onlyFor(all[step.at]) : ''}${step.grit ? `[${step.grit}] ` : ''}${step.say}`,
         ...step.limits.map((rule) => `     limit: ${rule.say}`),
       );
     }

@@ -26,6 +26,7 @@ export const Choices = z.strictObject({
   sheen: choice(FACTS.sheen.values),
   applicator: choice(FACTS.applicator.values),
   hardener: choice(FACTS.hardener.values),
+  part: choice(FACTS.part.values),
   trials: choice(TRIALS),
   wear: choice(WEARS),
 });

@@ -52,6 +52,11 @@ export const FACTS = {
     values: ['furniture', 'tabletop', 'food-surface', 'childs-item', 'crib', 'valuable'],
     label: 'what piece it is',
   },
+  part: {
+    kind: 'choice',
+    values: ['flat', 'edge', 'inside-corner', 'carving', 'leg'],
+    label: 'where on the piece it is',
+  },
   hardener: {
     kind: 'choice',
     values: ['none', 'isocyanate', 'acid'],

@@ -6,6 +6,9 @@ import { STAGES } from './stage.ts';
 const common = {
   say: z.string().min(12).describe('The step, in plain words. Times and grits are added from the fields.'),
   when: Condition.optional().describe('Only for these facts; left out where they are not known to hold.'),
+  except: Condition.optional().describe(
+    'Left out for these facts, where another step stands in for it; told as it stands where they are not known.',
+  ),
   'worked-if': z.string().min(8).optional().describe('How to see that this step is done.'),
   does: z
     .array(z.enum(HAZARD_NAMES))

@@ -20,8 +20,9 @@ const coatsAreWaitedFor: Held = ({ steps }) =>
   steps.flatMap((step, index) => {
     if (step.kind !== 'coat' || NO_FILM.includes(step.product)) return [];
     const next = steps[index + 1];
-    // Two coats for other kinds of top coat: one of them is laid.
-    if (next?.kind === 'wait' || (step.when && next?.when && next.kind === 'coat')) return [];
+    // Two coats for other kinds of top coat, or other parts of the piece: one of them is laid.
+    const forSome = step.when ?? step.except;
+    if (next?.kind === 'wait' || (forSome && next?.when && next.kind === 'coat')) return [];
     const what = next ? `"${next.say}" comes right after a coat` : 'nothing comes after the last coat';
     return next
       ? [{ index: index + 1, what, mend: above('kind: wait, until: recoatable') }]

@@ -3,6 +3,7 @@ import { LEAVE_OUT } from '../contradictions.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { above, type WayOut, wayOut } from '../mend.ts';
+import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
@@ -107,10 +108,20 @@ const WASHES: Readonly<Record<string, readonly string[]>> = {
 const washes = (step: Step & { kind: 'wipe' }, rest: Bench['rest']): boolean =>
   rest !== undefined && (WASHES[rest]?.includes(step.with) ?? false);
 
-/** Every kind of top coat, alone and with each single fact that leaves one of the steps out. */
+/** Steps that stand in for one another by the part of the piece are never all taken, so the part is told. */
+const partsOf = (remedy: Remedy): readonly Case[] =>
+  remedy.steps.some(({ except }) => except?.['part'])
+    ? FACTS.part.values.map((part) => withFact({}, 'part', part))
+    : [{}];
+
+/** Every kind of top coat and part of the piece, alone and with each single fact that leaves one of the steps out. */
 const casesOf = (remedy: Remedy): readonly Case[] => {
   const out = LEAVE_OUT.filter(({ step }) => remedy.steps.some(step)).map(({ told }) => told);
-  return FAMILIES.flatMap((family) => [{}, ...out].map((told): Case => withFact(told, 'family', family)));
+  return FAMILIES.flatMap((family) =>
+    partsOf(remedy).flatMap((part) =>
+      [{}, ...out].map((told): Case => withFact({ ...part, ...told }, 'family', family)),
+    ),
+  );
 };
 
 /** Every step's needs are met by what comes before it, whichever kind of top coat it is and whatever is left out. */

@@ -36,7 +36,7 @@ const vacuumBeforeCloth = each((step, before) => {
   if (!isVacuum(step)) return undefined;
   const dusty = since(before, 'coat', 'strip');
   const made = dusty.findLastIndex(({ kind }) => kind === 'sand' || kind === 'scrape');
-  const wiped = made >= 0 && dusty.slice(made + 1).some((one) => one.kind === 'wipe');
+  const wiped = made >= 0 && dusty.slice(made + 1).some((one) => one.kind === 'wipe' && !isVacuum(one));
   return wiped
     ? {
         what: `the vacuum comes after a cloth has gone over the dust: "${step.say}"`,

@@ -1,7 +1,7 @@
 import { isKeyOf } from '#engine/entry-of.ts';
 import { choices } from './choices.ts';
 
-const { age, piece, family, base, applicator, hardener } = choices;
+const { age, piece, family, base, applicator, hardener, part } = choices;
 const { none: _, ...ages } = age.values;
 
 /** What she can tell of a piece once, so that cautions fit it and questions fall away: facts with their words. */
@@ -12,6 +12,7 @@ export const TOLD = {
   base,
   applicator,
   hardener,
+  part,
 };
 
 export type ToldFact = keyof typeof TOLD;
