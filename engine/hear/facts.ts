@@ -43,7 +43,7 @@ const isLayer = (longer: Match, match: Match): boolean =>
   (longer.of[0] === 'family' && match.of[0] === 'base');
 
 /** Facts of one choice each, but for the kind of top coat and the stage. */
-const CHOICES = ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener'] as const;
+const CHOICES = ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener', 'part'] as const;
 /** Where several pieces are named, the one that demands most care is meant. */
 const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
 

@@ -61,7 +61,18 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ),
     ],
     ...(
-      ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener', 'stage', 'overdue'] as const
+      [
+        'sheen',
+        'base-tone',
+        'base',
+        'applicator',
+        'age',
+        'piece',
+        'hardener',
+        'part',
+        'stage',
+        'overdue',
+      ] as const
     ).map((fact): [string, Record<string, readonly string[]>] => [
       fact,
       facts[fact] as Record<string, readonly string[]>,

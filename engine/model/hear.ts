@@ -68,6 +68,7 @@ export const HearFacts = z.strictObject({
   age: said(FACTS.age.values),
   piece: said(FACTS.piece.values),
   hardener: said(FACTS.hardener.values),
+  part: said(FACTS.part.values),
   stage: said(FACTS.stage.values),
   overdue: said(FACTS.overdue.values),
   'no-fact': phrases.describe('What sounds like a fact and is none.'),

@@ -16,6 +16,7 @@ const OF_THE_PIECE = [
   'age',
   'piece',
   'hardener',
+  'part',
   'coat-number',
 ];
 /** An answer that her words give but that says nothing of the flaw she goes to must be as sure as that: a cause hangs on it. */
