@@ -1,3 +1,4 @@
+import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import { ageOf } from './age-told.ts';
 import { familyOf, type HeardChoices } from './family.ts';
 import type { Manner } from './manner.ts';
@@ -43,7 +44,6 @@ const isLayer = (longer: Match, match: Match): boolean =>
   (longer.of[0] === 'family' && match.of[0] === 'base');
 
 /** Facts of one choice each, but for the kind of top coat and the stage. */
-const CHOICES = ['sheen', 'base-tone', 'base', 'applicator', 'age', 'piece', 'hardener', 'part'] as const;
 /** Where several pieces are named, the one that demands most care is meant. */
 const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
 
@@ -145,7 +145,7 @@ export const choicesOf = (
     mentions.get('among') ?? [],
     against.get('family') ?? [],
   );
-  const choices = CHOICES.flatMap((fact) => {
+  const choices = CHOICES_OF_THE_PIECE.flatMap((fact) => {
     let told = mentions.get(fact) ?? [];
     if (fact === 'age') told = [...told, ...ageOf(text)];
     if (fact === 'base-tone' && isPainted(words)) told = told.filter(({ value }) => value !== 'wood');

@@ -1,4 +1,5 @@
 import type { Knowledge } from '../knowledge.ts';
+import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
 import type { Words } from '../model/words.ts';
 import { stemOf } from './words.ts';
@@ -60,23 +61,12 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
         Object.entries(families).map(([family, say]) => [family, [...say, ...(products.get(family) ?? [])]]),
       ),
     ],
-    ...(
-      [
-        'sheen',
-        'base-tone',
-        'base',
-        'applicator',
-        'age',
-        'piece',
-        'hardener',
-        'part',
-        'stage',
-        'overdue',
-      ] as const
-    ).map((fact): [string, Record<string, readonly string[]>] => [
-      fact,
-      facts[fact] as Record<string, readonly string[]>,
-    ]),
+    ...[...CHOICES_OF_THE_PIECE, 'stage' as const, 'overdue' as const].map(
+      (fact): [string, Record<string, readonly string[]>] => [
+        fact,
+        facts[fact] as Record<string, readonly string[]>,
+      ],
+    ),
   ];
   const cues = [
     'not-denying',

@@ -2,6 +2,8 @@ import type { Stage } from '../model/stage.ts';
 import type { ActNow, Considered } from './consider.ts';
 
 export type ReplyOptions = {
+  /** What can not wait for any question, as a spill that stands there; it takes the place of leaving it alone. */
+  readonly atOnce?: string | undefined;
   /** The address of the page of a flaw, at the stage where that is known, with its site. */
   readonly linkTo: (defect: string, stage?: Stage) => string;
 };
@@ -63,11 +65,11 @@ const KEEP_IT = 'Nothing has to be stripped or sanded today.';
 
 type Told = { readonly short: string; readonly long: string };
 
-/** What to do and what not, no surer than the verdict: until hands are known, that it is left alone. */
-const toDo = (now: ActNow | undefined, firm: boolean): Told => {
+/** What to do and what not, no surer than the verdict: until hands are known, that it is left alone but for what can not wait. */
+const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told => {
   const wary = 'No sanding and no new coat before you know.';
   if (!now || !(firm || now.flaw)) {
-    const alone = `Until it is clear, leave it alone. ${wary}`;
+    const alone = atOnce ? `${atOnce} ${wary}` : `Until it is clear, leave it alone. ${wary}`;
     return { short: alone, long: alone };
   }
   if (!firm)
@@ -89,7 +91,7 @@ const toDo = (now: ActNow | undefined, firm: boolean): Told => {
  * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now and what not,
  * when to look again, the one thing to check, and the page that goes on from there. The long one says why, too.
  */
-export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply => {
+export const reply = (considered: Considered, { linkTo, atOnce = '' }: ReplyOptions): Reply => {
   const { likely, warnings, now, next, stage } = considered;
   const [first] = likely;
   const link = first ? linkTo(first.defect, stage) : '';
@@ -100,7 +102,7 @@ export const reply = (considered: Considered, { linkTo }: ReplyOptions): Reply =
   const allWarnings = warnings.map(({ title, say }, at) => `${at ? 'And' : 'First'}: ${ended(title)} ${say}`);
   const what = whatItIs(considered);
   const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
-  const doing = toDo(now, firm);
+  const doing = ordersOf(now, firm, firm ? '' : atOnce);
   const again = firm && now ? now.again : '';
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check =

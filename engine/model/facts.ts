@@ -76,6 +76,18 @@ export const FACTS = {
   },
 } as const satisfies Record<string, ChoiceShape | NumberShape>;
 
+/** Facts of the piece and its coats that are a choice. How dry it is and what kind of top coat it is are told in ways of their own. */
+export const CHOICES_OF_THE_PIECE = [
+  'sheen',
+  'base-tone',
+  'base',
+  'applicator',
+  'age',
+  'piece',
+  'hardener',
+  'part',
+] as const satisfies readonly (keyof typeof FACTS)[];
+
 export type FactName = keyof typeof FACTS;
 export type ValueOf<F extends FactName> = (typeof FACTS)[F] extends { values: readonly (infer V)[] }
   ? V

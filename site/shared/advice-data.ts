@@ -10,7 +10,7 @@ import { actsByStanding } from './walk-data.ts';
 export const adviceData = (known: Knowledge, sanding: Sanding, hands: Hands) => ({
   rules: known.rules.map((rule) => ({
     ...ruleData(rule),
-    ...pick(rule, 'lead', 'why', 'open', 'checks'),
+    ...pick(rule, 'lead', 'why', 'open'),
     defers: ownWord(rule),
   })),
   remedies: known.remedies.map(({ id, now, steps }) => ({

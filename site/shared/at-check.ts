@@ -1,11 +1,8 @@
-import type { ConditionInput } from '#engine/model/condition.ts';
+import type { Knowledge } from '#engine/index.ts';
 
-/**
- * The facts by which the stops stand that ask something of a check. Here, and not on every page of a question, they cost
- * no page a byte; a test holds them to content/rules.
- */
-export const STOPS_AT_CHECK: Readonly<Record<string, ConditionInput>> = {
-  'lead-before-sanding': { age: ['before-1993', 'unknown'] },
-  mold: { 'fuzzy-or-musty': 'yes' },
-  'valuable-piece': { piece: 'valuable' },
-};
+/** The stops that ask something of a check, with the facts that each stands by: a file of its own, as small as they are few. */
+export const atCheckData = (known: Pick<Knowledge, 'rules'>) =>
+  known.rules.flatMap(({ id, title, when, checks }) =>
+    when && checks.length ? [{ id, title, when, checks }] : [],
+  );
+export type AtCheckData = ReturnType<typeof atCheckData>;

@@ -1,6 +1,7 @@
 import type { FindIndex } from '#engine/find.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
 import type { AdviceData } from './advice-data.ts';
+import type { AtCheckData } from './at-check.ts';
 import type { Ear } from './ear.ts';
 import type { JobsData } from './jobs-data.ts';
 import type { PlanData } from './plan-data.ts';
@@ -22,6 +23,9 @@ export const EAR: DataFile<Ear> = { url: `${BASE}data/ear.json` };
 
 /** Rules and steps, for the script that fits an outcome to what is told of the piece. */
 export const ADVICE_DATA: DataFile<AdviceData> = { url: `${DEFECTS}advice.json` };
+
+/** What stops ask of the checks of a question. */
+export const AT_CHECK: DataFile<AtCheckData> = { url: `${DEFECTS}at-check.json` };
 
 /** The tree of a flaw and what its ends say. */
 export const walkDataFile = (id: string): DataFile<WalkData> => ({ url: `${DEFECTS}${id}/walk.json` });

@@ -1,24 +1,14 @@
 import { type Mind, SURE } from '#engine/hear.ts';
 import { type Answer, type Case, withAnswer } from '#engine/index.ts';
+import { CHOICES_OF_THE_PIECE } from '#engine/model/facts.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { YES_CHANCE } from '#engine/see/matrix.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import type { Understood } from './listen.ts';
 import type { TellState } from './state.ts';
 
-/** Facts of the piece and its coats. How dry it is stands in the address; times and weather are the clock's. */
-const OF_THE_PIECE = [
-  'family',
-  'sheen',
-  'base-tone',
-  'base',
-  'applicator',
-  'age',
-  'piece',
-  'hardener',
-  'part',
-  'coat-number',
-];
+/** How dry it is stands in the address; times and weather are the clock's. */
+const OF_THE_PIECE: readonly string[] = ['family', ...CHOICES_OF_THE_PIECE, 'coat-number'];
 /** An answer that her words give but that says nothing of the flaw she goes to must be as sure as that: a cause hangs on it. */
 const PLAINLY = 0.8;
 

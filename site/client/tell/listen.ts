@@ -16,7 +16,7 @@ import type { Ear } from '../../shared/ear.ts';
 import { defectUrl, nowUrl } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { dangerName, flawName, type TellState } from './state.ts';
-import { withNamed } from './words.ts';
+import { thisMinute, withNamed } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 export type Understood = {
@@ -80,10 +80,11 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
     : first;
   const linkTo = (defect: string, stage?: Stage) =>
     new URL(stage ? nowUrl(defect, stage) : defectUrl(defect), location.origin).href;
+  const atOnce = thisMinute(ear.atOnce, considered, named);
   return {
     heard,
     named,
     considered,
-    answer: withNamed(reply(considered, { linkTo }), named, considered, linkTo),
+    answer: withNamed(reply(considered, { linkTo, atOnce }), named, considered, linkTo),
   };
 };

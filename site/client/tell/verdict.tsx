@@ -5,15 +5,13 @@ import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Dialed } from '../shared/dialed.tsx';
+import { LIKELY, thisMinute } from './words.ts';
 
 /** Whether what to do now is sure enough to be said: nothing is lost by leaving a film alone that is not dry. */
 export const isFirm = ({ now, stage, warnings }: Considered): boolean =>
   now !== undefined &&
   (now.sure || stage === 'wet' || stage === 'setting') &&
   !warnings.some(({ say }) => namesNumber(say));
-
-/** From here on what is said of one flaw may calm her. */
-const LIKELY = 0.5;
 
 type Props = {
   readonly considered: Considered;
@@ -111,12 +109,7 @@ export const Verdict = ({ considered, named, mind, ear }: Props) => {
     : first && first.chance >= LIKELY
       ? [first.defect]
       : [];
-  /** Before the first question of all: a spill that stands there does not wait for it. */
-  const minute = fresh
-    ? undefined
-    : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
-        .map((defect) => ear.atOnce[defect])
-        .find(Boolean);
+  const minute = thisMinute(ear.atOnce, considered, named);
   return (
     <>
       {minute && !isFirm(considered) && !call.length && (

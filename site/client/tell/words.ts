@@ -87,3 +87,18 @@ export const withNamed = (
 const OF_ANOTHER =
   /\b(?:she|he|they) (?:has|had|put|used|says?|said|wrote|asks?|asked|did|applied|painted|coated|brushed|sprayed)\b|\bmy (?:follower|reader|client|customer|student|friend|neighbor|sister|brother|mom|mother|dad|father|daughter|aunt)\b/i;
 export const tellsOfAnother = (text: string): boolean => OF_ANOTHER.test(text);
+
+/** From here on what is said of one flaw may calm her, or send her at once. */
+export const LIKELY = 0.5;
+
+/** What is done before the first question of all: a spill that stands there does not wait for it. */
+export const thisMinute = (
+  atOnce: Readonly<Record<string, string>>,
+  { likely: [first], stage }: Considered,
+  named: readonly NamedFlaw[],
+): string | undefined =>
+  stage === 'wet' || stage === 'setting'
+    ? undefined
+    : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
+        .map((defect) => atOnce[defect])
+        .find(Boolean);

@@ -120,6 +120,14 @@ describe('the reply', () => {
     if (chance < 0.9) expect(short).not.toContain('That looks like');
     if (chance < 0.3) expect(short).toContain('Hard to say');
   });
+  it('says what can not wait in place of leaving it alone', () => {
+    const atOnce = 'Lay a dry cloth on it and lift it straight up.';
+    const { short, long } = reply(considered('it looks odd'), { linkTo, atOnce });
+    for (const text of [short, long]) {
+      expect(text).toContain(atOnce);
+      expect(text).not.toContain('leave it alone');
+    }
+  });
   it('leads to the page of the stage, says when to look again, and in the long one why', () => {
     const { short, long } = reply(
       considered('second coat of poly over navy last night, dry to the touch but cloudy', {
