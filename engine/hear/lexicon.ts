@@ -94,6 +94,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ]),
       ...known.rules.map(({ id, heard }) => [`danger ${id}`, joined(heard)] as const),
       ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
+      ...Object.entries(language.alone).map(([stage, say]) => [`alone ${stage}`, joined(say)] as const),
       ...measured.flatMap((name) =>
         Object.entries(language[name]).map(
           ([say, value]) => [`${name} ${[value].flat().join(' ')}`, joined([say])] as const,

@@ -13,6 +13,7 @@ export const Phrase = z.coerce
     'write words in small letters without apostrophes or hyphens; a|b is either word, =word this form alone',
   );
 const phrases = z.array(Phrase);
+const said = <V extends string>(values: readonly V[]) => z.partialRecord(z.enum(values), phrases);
 /** In hours: least, likeliest, most. */
 const span = z
   .tuple([z.number(), z.number(), z.number()])
@@ -38,6 +39,9 @@ export const HearLanguage = z.strictObject({
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
   'asks-which': phrases.describe('What asks which top coat to take.'),
   'not-which': phrases.describe('What asks for something else, or tells of a coat that lies there.'),
+  alone: said(FACTS.stage.values).describe(
+    'The end of a short query that says how dry it is and no more: `milky over navy, wet`.',
+  ),
   times: z.record(Phrase, span).describe('Spans said in words, in hours.'),
   numbers: z.record(Phrase, z.number()),
   units: z.record(Phrase, z.number()).describe('Units of time, in hours.'),
@@ -46,8 +50,6 @@ export const HearLanguage = z.strictObject({
   'relative-humidity': z.record(Phrase, z.number()).describe('Weather in words, 0–1.'),
 });
 export type HearLanguage = z.infer<typeof HearLanguage>;
-
-const said = <V extends string>(values: readonly V[]) => z.partialRecord(z.enum(values), phrases);
 
 /** content/hear/facts.yaml: what people say for each value of a fact. */
 export const HearFacts = z.strictObject({
