@@ -5,11 +5,11 @@ import type { Job, PlanTables } from './job.ts';
 
 export type Can = Plan['cans'][number];
 
-/** Liters for all coats: area × wet film, with what a thirsty base drinks in the first coat and what the tool loses. */
+/** Liters for all coats: area × what a coat takes, with what a thirsty base drinks in the first coat and what the tool loses. */
 export const litersOf = (plan: PlanTables, job: Job, build: Build, squareMeters: number): number => {
   const loss = plan.tools.find(({ applicator }) => applicator === job.applicator)?.loss[1] ?? 0;
   const drinks = plan.thirst.bases.includes(job.base) ? plan.thirst.times - 1 : 0;
-  return (squareMeters * build.wet * (build.coats + drinks) * (1 + loss)) / 1000;
+  return (squareMeters * build.taken * (build.coats + drinks) * (1 + loss)) / 1000;
 };
 
 /** What a can costs against others of another size: a quart about a third of a gallon. Common practice, no source. */

@@ -4,6 +4,8 @@ import type { Job, PlanProduct, PlanTables } from './job.ts';
 export type Build = {
   readonly coats: number;
   readonly wet: number;
+  /** What a coat takes out of the can over its area, µm: more than `wet` where most of it sinks in or is wiped off again. */
+  readonly taken: number;
   readonly dry: { readonly from: number; readonly to: number };
   readonly total: { readonly from: number; readonly to: number };
   /** Nothing where the finish lies in the wood and makes no film to speak of. */
@@ -28,6 +30,13 @@ const wetOf = (job: Job, product: PlanProduct): { least: number; usual: number }
   if (coverage) return { least: 1000 / coverage, usual: 1000 / coverage };
   const film = product['wet-film-micrometers'][job.applicator];
   return film && { least: film[0], usual: Math.sqrt(film[0] * film[1]) };
+};
+
+/** What makes no film to speak of sinks in or is wiped off: the can tells how far it goes, not the film that stays. */
+const takenBy = (job: Job, product: PlanProduct, wet: number, leavesFilm: boolean): number => {
+  if (leavesFilm || job.label?.squareMetersPerLiter) return wet;
+  const [least, most] = product['square-meters-per-liter'];
+  return Math.max(wet, 1000 / Math.sqrt(least * most));
 };
 
 /** Small enough to lose nothing, large enough to swallow a rounding. */
@@ -59,6 +68,7 @@ export const buildOf = (plan: PlanTables, job: Job, product: PlanProduct): Build
   return {
     coats,
     wet,
+    taken: takenBy(job, product, wet, film !== undefined),
     dry,
     total,
     target,

@@ -12,8 +12,9 @@ export type Trial = (typeof TRIALS)[number];
 /** All tables that planning reads; the ready-made pieces are for forms alone. */
 export type PlanTables = Omit<Plan, 'presets'>;
 
-/** A product as planning needs it: the clock's figures with its id. */
-export type PlanProduct = ClockProduct & Pick<Product, 'ambering'> & { readonly id: string };
+/** A product as planning needs it: the clock's figures with its id, and how far a liter goes. */
+export type PlanProduct = ClockProduct &
+  Pick<Product, 'ambering' | 'square-meters-per-liter'> & { readonly id: string };
 
 /** What the can says beyond times and weather. It wins over every table. */
 export type CanLabel = Label & {

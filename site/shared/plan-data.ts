@@ -10,6 +10,7 @@ export const planData = (known: Knowledge, { presets: _, ...plan }: Plan) => ({
     id: product.id,
     ...clockProduct(product),
     ambering: product.ambering,
+    'square-meters-per-liter': product['square-meters-per-liter'],
   })),
   rules: known.rules.map(ruleData),
   defects: Object.fromEntries(

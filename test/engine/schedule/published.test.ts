@@ -158,6 +158,20 @@ describe('amount', () => {
     expect(of('bare-wood') / of('latex-paint')).toBeCloseTo(4 / 3, 9);
   });
 
+  // Wikipedia, "Danish oil": about 12.5 m²/L (600 sq ft/gal), told of bare wood (read in a copy, 29 November 2026).
+  it('a first coat of oil on bare wood goes about 12.5 m² a liter, though a thin film of it stays', () => {
+    const one = job({ product: 'oil-varnish-blend', applicator: 'cloth', base: 'bare-wood' });
+    const got = buildOf(plan, one, productOf(one.product));
+    if (!got) throw new Error('no build');
+    const { coats } = got;
+    const loss = 1.1;
+    const ofOne = litersOf(plan, one, { ...got, coats: 1 }, 1);
+    within(1 / (ofOne / loss), 12.5 * 0.8, 12.5 * 1.25);
+    // The coats after it sink in less: within what the can's range says.
+    const later = (litersOf(plan, one, got, 1) - ofOne) / (coats - 1) / loss;
+    within(1 / later, 20, 40);
+  });
+
   it('1 m² of brushed water-based needs about 85 mL a coat (common practice, no source), within 10 %', () => {
     const one = job();
     const got = buildOf(plan, one, productOf(one.product));
