@@ -15,6 +15,11 @@ export type Dates = {
 /** What the dates depend on, beside the film. */
 export type Use = Pick<Job, 'kind' | 'trials' | 'label'> & Partial<Pick<Job, 'wear'>>;
 
+const noSooner = ({ from, to }: Stretch, than: number): Stretch => ({
+  from: Math.max(from, than),
+  to: Math.max(to, than),
+});
+
 /**
  * Children and food wait for full cure, and so do water and heat that come to it daily; never less than the table says.
  * All others wait for light use.
@@ -30,12 +35,14 @@ export const datesOf = (
   const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
   // A can that gives a cure time knows its film; without one the careful figure holds.
   const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
-  const fullUse = { from: Math.max(cure.from, least), to: Math.max(cure.to, least) };
   const strict = job.trials.some((trial) => trial === 'child' || trial === 'food' || job.wear === 'high');
   const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
+  // What may not be lifted yet is not used either, however early the film may be ready.
+  const lightUse = noSooner(light, handle);
+  const fullUse = noSooner(cure, Math.max(least, lightUse.from));
   const handOver =
-    strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : light.to;
+    strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : lightUse.to;
   // An oil goes on smelling in a closed piece long after it is dry.
   const airing = plan.airing.find(({ families }) => families.includes(family))?.days ?? 0;
-  return { handle, lightUse: light, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
+  return { handle, lightUse, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
 };

@@ -149,6 +149,8 @@ const respected = (one: Job, got: Planned): void => {
   // Dates in their order.
   const end = coats.at(-1)?.to ?? 0;
   expect(got.dates.handle).toBeGreaterThanOrEqual(end + 24 * HOUR);
+  expect(got.dates.lightUse.from).toBeGreaterThanOrEqual(got.dates.handle);
+  expect(got.dates.fullUse.from).toBeGreaterThanOrEqual(got.dates.lightUse.from);
   expect(got.dates.lightUse.to).toBeLessThanOrEqual(got.dates.fullUse.to);
   expect(got.dates.handOver).toBeGreaterThanOrEqual(got.dates.lightUse.to);
 };
