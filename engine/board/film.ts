@@ -24,6 +24,8 @@ const GRAIN_MM = [0.9, 1.7] as const;
 /** The grain of a brush runs along the board, that of a roller or a gun in no direction: length to width. */
 const ROLLED = [1, 1.6] as const;
 const BRUSHED = [4, 9] as const;
+/** How far a stroke leans off the length of the board, as a slope. */
+const ASKEW = 0.14;
 const FINE_UM = 0.34;
 const FINE_MM = 0.42;
 /** A dull film shows its own grain more than a bright one, which flowed out longer. */
@@ -47,13 +49,16 @@ const levelled = kept(
     const grainUm = between(next, ...GRAIN_UM);
     const across = between(next, ...GRAIN_MM);
     const along = across * (next() < 0.5 ? between(next, ...ROLLED) : between(next, ...BRUSHED));
+    const askew = between(next, -ASKEW, ASKEW);
     everywhere(grid, (i, x, y) => {
       const wide = rough(x / SWELL_MM, y / SWELL_MM, seed, 2);
-      const bent = y + 0.8 * wide;
+      // Nobody strokes quite along a board; and what is finer follows no line of the picture.
+      const bent = y + askew * x + 0.8 * wide;
+      const coarse = rough(x / along, bent / across, seed + 7, 1);
       swell[i] = SWELL_UM * wide;
       grain[i] =
-        grainUm * rough(x / along, bent / across, seed + 7, 1) +
-        FINE_UM * noise(x / FINE_MM, y / FINE_MM, seed + 9);
+        grainUm * coarse +
+        FINE_UM * rough(x / FINE_MM + 1.1 * wide + coarse, y / FINE_MM - 1.4 * coarse, seed + 9, 1) * 1.6;
     });
     return { swell, grain, thickness, drift };
   },

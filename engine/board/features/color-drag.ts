@@ -16,31 +16,32 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const lane = noise(7, v / (width * 0.9), from) + 0.3 * noise(x / 45, v / 3, from + 3);
     const stroke = ease(-0.5, 0.4, lane);
     const bristle = noise(x / 60, v / 0.75, from + 1) + 0.6 * noise(x / 34, v / 0.3, from + 2);
-    const strand = noise(3, v / 1.3, from + 5);
-    const fine = noise(11, v / 0.4, from + 6);
+    const strand = noise(x / 80 + 3, v / 1.3, from + 5);
     const border =
       b.widthMm * 0.36 +
       0.14 * (y - b.heightMm / 2) +
       0.5 * noise(y / 5, 1, from + 7) +
       0.22 * noise(y / 0.7, 2, from + 8) +
-      stroke * (0.9 + 1.1 * strand + 0.6 * fine);
+      stroke * (1.1 + 0.9 * strand + 0.5 * bristle);
     const u = x - border;
-    const reach =
-      width * (0.9 + 4.2 * stroke * Math.max(0.03, 0.45 + 0.7 * strand + 0.35 * lane + 0.9 * fine ** 3));
-    const soft = 0.14 + 0.5 * stroke;
+    const reach = width * (0.9 + 2.6 * stroke * (0.7 + 0.5 * lane + 0.35 * strand));
+    const soft = 0.14 + 0.55 * stroke;
     const over = ease(-soft, soft, u);
     const t = Math.max(0, u) / reach;
-    // Pooled at the start of the stroke, a thin glaze later, single hairs of color last.
+    // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.
+    const carries = ease(-0.75 + 0.95 * t, 0.55 + 1.1 * t, bristle + 0.35 * strand);
     const glaze =
-      (1 - ease(0, 1, t)) * (0.34 + 0.5 * Math.exp(-t * 5)) * (0.75 + 0.4 * noise(x / 9, v / 2.5, from + 9));
-    const hairs = (1 - ease(0.2, 1.25, t)) * ease(0.1 + 0.5 * Math.min(1, t), 0.95, bristle + 0.35);
-    // Running dry, the bristles skip from one high place to the next.
+      Math.exp(-1.5 * t) *
+      (0.36 + 0.72 * carries) *
+      (0.85 + 0.3 * noise(x / 9, v / 2.5, from + 9)) *
+      ease(2.6, 1.2, t);
+    // Running dry, they skip from one high place to the next.
     const skips =
-      ease(0.15, 0.9, t) *
-      ease(-0.15, 0.45, noise(x / 1.3, v / 0.4, from + 10) + 0.5 * noise(x / 4, v / 1.2, from + 11));
-    const drawn = f.strength * stroke * (1 - 0.85 * skips) * Math.min(1, Math.max(0, glaze) + 0.75 * hairs);
+      ease(0.3, 1.2, t) *
+      ease(-0.3, 0.5, noise(x / 1.3, v / 0.4, from + 10) + 0.5 * noise(x / 4, v / 1.2, from + 11));
+    const drawn = f.strength * (0.12 + 0.88 * stroke) * (1 - 0.8 * skips) * Math.max(0, glaze);
     const worn =
-      f.strength * stroke * ease(0.15, 0.95, bristle) * (1 - ease(width * 0.3, width * 1.7, -u)) * 0.45;
+      f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.09;
     uncover(b, i, ground, over + (1 - over) * worn);
     tint(b, i, color, Math.min(1, over * drawn));
     raise(b, i, (2.5 * bristle + 3 * glaze) * stroke * ease(-6, 0, u));

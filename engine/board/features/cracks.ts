@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter, tint } from '../field.ts';
 import { remnant } from '../mask.ts';
-import { between, cells, ease, noise, random, rough } from '../noise.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
 import { cover, type Point, stroke, wander } from '../stamp.ts';
 
 type Cracks = FeatureOf<'cracks'>;
@@ -46,6 +46,7 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
     let entered = false;
     let rooted = spacing * between(next, 0.3, 1.3);
     let side = next() < 0.5 ? 1 : -1;
+    let stopped = false;
     for (let run = 0; run < length; run += step) {
       direction +=
         (noise(x / (spacing * 0.5), y / (spacing * 0.5), from + 5) * 0.5 + between(next, -0.22, 0.22)) *
@@ -56,21 +57,25 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
       points.push([x, y]);
       const [c, r] = [Math.floor(x / step), Math.floor(y / step)];
       if (c < 0 || r < 0 || c >= columns || r >= rows) {
+        stopped = entered;
         if (entered) break;
         continue;
       }
       entered = true;
       const met = owner[r * columns + c]!;
-      if (met !== 0 && met !== count && run > step * 3) break;
+      stopped = met !== 0 && met !== count && run > step * 3;
+      if (stopped) break;
       owner[r * columns + c] = count;
       if (run < rooted) continue;
       rooted = run + spacing * between(next, 0.5, 1.7);
       side = next() < 0.75 ? -side : side;
       roots.push({ at: [x, y], heading: direction + side * between(next, 1.3, 1.8), age: age + 1 });
     }
-    stroke(b, points, far, (i, d) => {
-      // Younger cracks are finer: they count as farther off.
-      const finer = d + age * least;
+    const end = (points.length - 1) * step;
+    stroke(b, points, far, (i, d, run) => {
+      // Younger cracks are finer, and what gives out does so little by little: they count as farther off.
+      const closes = stopped ? 0 : 3 * least * (1 - ease(0, spacing * 1.6, end - run));
+      const finer = d + age * least + closes;
       if (finer < near[i]!) near[i] = finer;
     });
   };
@@ -85,8 +90,7 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
   }
   for (let n = 0; n < roots.length && n < 700; n++) {
     const { at, heading, age } = roots[n]!;
-    if (age <= 2)
-      grow(at, heading, spacing * (next() < 0.15 ? between(next, 0.4, 1) : between(next, 2, 9)), age);
+    if (age <= 2) grow(at, heading, spacing * between(next, 2, 9), age);
   }
   return near;
 };
@@ -96,21 +100,27 @@ const net = (b: Board, f: Cracks, from: number): void => {
   const s = f['spacing-mm'];
   const mud = f.pattern === 'mud';
   const half = f['width-um'] / 2000;
-  const far = mud ? Math.min(s * 0.4, 1.2) : half + b.pitch * 2.5;
-  const near = grown(b, s, far, from, half * 0.22);
+  const far = Math.min(s * 0.4, mud ? 1.2 : 0.9);
+  const near = grown(b, s, far, from, half * (mud ? 0.22 : 0.4));
   everywhere(b, (i, x, y) => {
     const d = near[i]!;
     if (d >= far) return;
     // One crack gapes, the next is a hairline; the film curls along part of one side only.
     const uneven = 0.8 + 0.75 * noise(x / 6, y / 6, from + 3) + 0.4 * rough(x / 1.6, y / 1.6, from + 4, 2);
-    const curled = remnant(x, y, mud ? 5 : 3, from + 8);
-    const gap = Math.max(0, cover(b, half * Math.max(0.12, uneven) - d, half * 2));
-    const lip = mud
-      ? (25 + 50 * curled) * Math.exp(-d / (s * 0.12))
-      : 5 * curled * Math.exp(-(((d - half - b.pitch) / (b.pitch * (0.8 + curled))) ** 2));
-    raise(b, i, lip * (1 - gap) - (mud ? 90 : 30) * gap);
-    tint(b, i, SHADE, gap * (mud ? 0.85 : 0.7));
-    if (!mud) scatter(b, i, 0.035 * gap);
+    const curled = remnant(x, y, mud ? 5 : 9, from + 8);
+    const wide = half * Math.max(0.12, mud ? uneven : uneven + 0.5 * rough(x / 0.5, y / 0.5, from + 6, 1));
+    const gap = Math.max(0, cover(b, wide - d, half * 2));
+    if (mud) {
+      const lip = (25 + 50 * curled) * Math.exp(-d / (s * 0.12));
+      raise(b, i, lip * (1 - gap) - 90 * gap);
+      tint(b, i, SHADE, gap * 0.85);
+    } else {
+      // The islands shrank and cup a little toward their borders; polish and dust fill a crack here and there.
+      const filled = ease(0, 0.6, noise(x / 4, y / 4, from + 9));
+      raise(b, i, (0.6 + 3 * curled) * (1 - ease(0, far, d)) ** 2 - (26 - 16 * filled) * gap);
+      tint(b, i, SHADE, gap * (0.75 - 0.5 * filled));
+      scatter(b, i, (0.02 + 0.12 * filled) * gap);
+    }
     roughen(b, i, 0.3, gap);
   });
 };
@@ -119,21 +129,28 @@ const net = (b: Board, f: Cracks, from: number): void => {
 const scales = (b: Board, f: Cracks, from: number): void => {
   const s = f['spacing-mm'];
   const half = f['width-um'] / 2000;
-  const cell = { first: 0, second: 0, id: 0 };
-  const fine = grown(b, s * 1.1, b.pitch * 1.6, from + 11, 0.02);
+  const far = s * 0.24;
+  const seams = grown(b, s * 0.5, far, from, half * 0.16);
+  const fine = grown(b, s * 0.5, b.pitch * 1.6, from + 11, 0.02);
   everywhere(b, (i, x, y) => {
-    const wide = 1.5 + 0.5 * noise(x / 22, y / 22, from + 6);
-    const bend =
-      0.2 * rough((2 * x) / s, (2 * y) / s, from + 1, 2) + 0.35 * noise(x / (s * 2), y / (s * 2), from + 7);
-    cells(x / (s * wide) + bend, y / s - bend, from, cell);
-    const inside = (cell.second - cell.first) * s * 0.5;
-    const uneven = 0.8 + 0.7 * rough(x / 3, y / 3, from + 3, 1);
-    const gap = 1 - ease(half * 0.2 * uneven, half * 1.5 * uneven, inside);
-    const plate = 75 * ease(0, s * 0.3, inside) + 5 * rough(x / 2.6, y / 2.6, from + 4, 1);
-    const hair = Math.max(0, cover(b, 0.03 - fine[i]!, 0.06)) * (1 - gap);
-    raise(b, i, plate * (1 - gap) - 90 * gap - 16 * hair);
-    tint(b, i, DIRT, 0.92 * gap + 0.5 * hair);
+    const d = seams[i]!;
+    // A seam gapes for a while, closes to a hairline, and its walls crumble.
+    const uneven = 0.62 + 0.9 * noise(x / 7, y / 5, from + 3) + 0.3 * rough(x / 1.1, y / 1.1, from + 6, 2);
+    const wide = half * Math.max(0.16, uneven);
+    const gap = 1 - ease(wide * 0.45, wide * 1.1 + b.pitch, d);
+    const worn = ease(-0.5, 0.6, noise(x / 8, y / 8, from + 8));
+    const plate =
+      (30 + 36 * worn) * ease(0, far * (0.6 + 0.4 * worn), d) + 2 * rough(x / 2.6, y / 2.6, from + 4, 1);
+    const hair =
+      Math.max(0, cover(b, 0.03 - fine[i]!, 0.06)) *
+      (1 - gap) *
+      ease(-0.3, 0.5, noise(x / 6, y / 6, from + 9));
+    raise(b, i, plate * (1 - gap) - (20 + 50 * Math.min(1, wide / half)) * gap - 9 * hair);
+    // Old polish and dirt fill it, more here than there.
+    const dirt = 0.5 + 0.45 * ease(-0.4, 0.5, noise(x / 5, y / 4, from + 10));
+    tint(b, i, DIRT, dirt * gap + 0.45 * hair + 0.12 * Math.exp(-Math.max(0, d - wide) / 0.25) * (1 - gap));
     roughen(b, i, 0.3, gap);
+    roughen(b, i, 0.06, 0.7 * (1 - gap) * (0.5 + 0.4 * rough(x / 5, y / 4, from + 12, 2)));
   });
 };
 

@@ -145,9 +145,11 @@ export const dullSpot = (b: Board, f: DullSpot, from: number): void => {
     if (bright === 1) return;
     // What was sanded below shows in the sunken coat: its lines, and the grain of the filler.
     const [u, v] = [x * c + y * s, y * c - x * s];
-    const lines = noise(u / 9, v / 0.33, from + 5) + 0.5 * noise((u + v) / 7, (v - u) / 0.4, from + 6);
-    const speckle = noise(x / 0.36, y / 0.36, from + 7) + 0.5 * noise(x / 0.9, y / 0.9, from + 8);
     const cloud = rough(x / 8, y / 6, from + 4, 3);
+    const lines =
+      0.5 * noise(u / 9, (v + cloud) / 0.4, from + 5) +
+      0.4 * noise((u + v) / 7, (v - 0.6 * u + 2 * cloud) / 0.6, from + 6);
+    const speckle = 1.5 * rough(x / 0.6 + cloud, y / 0.6, from + 7, 2) + 0.4 * cloud;
     const sunk = (1 - bright) * (0.95 + 0.5 * cloud);
     const share = Math.min(1, Math.max(0, sunk + 0.16 * Math.min(sunk, bright) * (lines + speckle)));
     blunt(b, i, DULL * Math.exp(0.24 * lines + 0.26 * speckle), Math.min(1, f.strength * share));

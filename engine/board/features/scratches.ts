@@ -128,8 +128,13 @@ const use = (b: Board, f: Scratches, next: Random, count: number, width: number,
     const heading = next() * Math.PI;
     const length = between(next, low * 0.5, high, 2.4);
     const fine = n % 3 !== 0;
-    const line = wander(next, at, heading, length, 0.3, 0.8);
-    const wide = width * (fine ? between(next, 0.15, 0.5) : between(next, 0.7, 1.2));
+    // What touched it was turned on the way: a bent line, a hook at its end, or a zigzag where it was dragged back.
+    const line = wander(next, at, heading, length, fine ? 0.5 : 0.7, 0.4);
+    if (!fine && next() < 0.5) {
+      const back = heading + Math.PI + between(next, -0.5, 0.5);
+      line.push(...wander(next, line[line.length - 1]!, back, length * between(next, 0.1, 0.35), 2, 0.4));
+    }
+    const wide = width * (fine ? between(next, 0.15, 0.5) : between(next, 0.7, 1.5));
     cut(line, wide, between(next, fine ? 0.15 : 0.5, 1), length, fine ? 0 : 1);
     if (fine || next() < 0.4) continue;
     const aside = between(next, 0.7, 1.8);

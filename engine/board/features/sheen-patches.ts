@@ -17,12 +17,12 @@ type Dullness = (x: number, y: number) => number;
 
 /** Islands where the film sank in more or less, a little longer along the strokes; their borders fray out bristle by bristle. */
 const flashing = (size: number, from: number): Dullness => {
-  const island = patches(size, from, 0.5, 0.45);
-  const lane = patches(size * 0.4, from + 60, 0.4, 0.4);
+  const island = patches(size, from, 0.5, 0.62);
+  const lane = patches(size * 0.4, from + 60, 0.4, 0.7);
   return (x, y) => {
     const bristle = 0.8 * noise(x / 30, y / 0.9, from + 5) + noise(x / 34, y / 2.4, from + 6);
     const far = 2.2 * bristle + 2 * noise(x / 40, y / 7, from + 7);
-    const grain = noise(x / 5, y / 0.6, from + 8) + noise(x / 0.8, y / 0.6, from + 9);
+    const grain = rough(x / 4, y / 1.1, from + 8, 2) + rough(x / 0.9, y / 0.7, from + 9, 1);
     return (
       1.7 * island(x * 0.7 + 0.7 * far, y) +
       0.5 * lane(x * 0.4 + 0.4 * far, y) +
