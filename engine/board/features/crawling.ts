@@ -23,16 +23,23 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
   everywhere(b, (i, x, y) => {
     const u = x + 0.3 * size * noise(x / (size * 0.8), y / (size * 0.8), from + 4);
     const v = y + 0.3 * size * noise(x / (size * 0.8), y / (size * 0.8), from + 5);
-    const bays = 0.14 * noise(u / (size * 0.4), v / (size * 0.4), from + 1);
+    const bays =
+      0.14 * noise(u / (size * 0.4), v / (size * 0.4), from + 1) +
+      (f.follows === 'cloth'
+        ? 0
+        : 0.04 * noise(x / (size * 0.15), y / (size * 0.11), from + 2) +
+          0.02 * noise(x / (size * 0.2), y / 0.45, from + 3));
     let level = (rough(u / (size * 1.1), v / (size * 0.95), from, 1) + bays) * own;
     // The wax lies in bent, uneven lanes.
     const [wx, wy] =
       wiped.length > 0
         ? [x + 2.2 * noise(x / 13, y / 11, from + 11), y + 2.2 * noise(x / 11, y / 13, from + 12)]
         : [x, y];
+    // There it breaks into rounded holes first, which run together.
+    const broke = wiped.length > 0 ? noise(wx / (size * 0.42), wy / (size * 0.36), from + 13) : 0;
     for (const at of wiped) {
       const { share, thread } = at(wx, wy);
-      if (share > 0) level -= share * (0.9 + 0.12 * thread);
+      if (share > 0) level -= share * (0.62 + 0.06 * thread + 0.8 * broke);
     }
     land[i] = level;
   });
@@ -44,7 +51,9 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     const inland = (land[i]! - level) * scale;
     const wet = ease(-0.1, 0.12, inland);
     // Heavy where a bay was emptied into it, low elsewhere.
-    const heavy = 0.45 + 0.75 * ease(-0.5, 0.5, noise(x / (size * 0.7), y / (size * 0.7), from + 7));
+    const heavy =
+      (0.1 + 1.05 * ease(-0.35, 0.55, noise(x / (size * 0.55), y / (size * 0.55), from + 7))) *
+      (1 + 0.3 * noise(x / (size * 0.34), y / (size * 0.34), from + 9));
     const reach = (0.6 + 0.9 * heavy) * Math.min(1, size / 13);
     const ridge =
       f['ridge-um'] *
@@ -64,7 +73,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
         film * residue -
         film * (1 - wet),
     );
-    b.film[i] = wet * (film + ridge) + film * residue;
+    b.film[i] = wet * (film + 0.5 * ridge) + film * residue;
     roughen(b, i, b.bareRoughness, (1 - wet) * (1 - 3 * residue));
   });
   for (let n = Math.round((BEADS_PER_CM2 * b.widthMm * b.heightMm) / 100); n > 0; n--) {

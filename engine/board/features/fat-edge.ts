@@ -15,9 +15,9 @@ type Tear = { x: number; half: number; down: number };
 const tears = (b: Board, from: number, half: number): Tear[] => {
   const next = random(from);
   const room = b.heightMm * (1 - ENDS);
-  return Array.from({ length: Math.max(2, Math.round(b.widthMm / 7)) }, () => ({
+  return Array.from({ length: Math.max(1, Math.round(b.widthMm / 14)) }, () => ({
     x: next() * b.widthMm,
-    half: half * between(next, 0.5, 1.2),
+    half: half * between(next, 0.8, 1.9),
     down: room * between(next, 0.15, 0.8, 1.6),
   }));
 };
@@ -31,7 +31,7 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
   everywhere(b, (i, x, y) => {
     const inside = border - y + 0.07 * noise(x / 6, 3, from + 3) + 0.02 * noise(x / 0.7, 4, from + 4);
     if (inside > inset + half * 8) return;
-    const swell = 0.85 + 0.3 * noise(x / 8, 6, from) + 0.14 * noise(x / 2.6, 9, from);
+    const swell = 0.85 + 0.34 * noise(x / 12, 6, from) + 0.12 * noise(x / 5, 9, from);
     const at = inset + half * (0.85 + 0.3 * swell) + 0.3 * noise(x / 9, 2, from);
     // Steep toward the edge, running out into the face.
     const wide =
@@ -53,7 +53,7 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
     // The arris was eased, here more and there less.
     const eased = 0.42 + 0.3 * noise(x / 5, 8, from + 9);
     const turned = ease(0.35 + eased, -0.3 - eased, inside);
-    raise(b, i, rope - b.film[i]! * bare - 210 * turned + 170 * bead);
+    raise(b, i, rope - b.film[i]! * bare - 170 * turned + 50 * bead);
     const strokes = 1 + 0.05 * noise(x / 14, y / 0.5, from + 5);
     const shade = 1 - (1 - AWAY) * turned * strokes * (1 - 0.3 * Math.min(1, bead));
     dim(b, i, [shade, shade, shade * (1 + 0.03 * turned)]);

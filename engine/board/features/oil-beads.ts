@@ -7,36 +7,48 @@ import { disc, type Point } from '../stamp.ts';
 type OilBeads = FeatureOf<'oil-beads'>;
 
 const OIL = [0.12, 0.3, 0.6] as const;
-/** How tall a bead stands, as a share of its radius: oil meets the film at some 33°. */
-const TALL = 0.3;
+/** How tall a bead stands, as a share of its radius: oil meets the film at some 30°. */
+const TALL = 0.27;
 /** A veil that is less than this share of the thickest was wiped away. */
 const WIPED = 0.5;
 
 /** A bead that is still liquid: a clear cap, deeper in color where it is thick; some stand, others have spread flat and run out along the grain. */
 const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
-  // What is small stands; what is large has sunk under its own weight.
-  const spread = between(next, 0, 1) * Math.min(1, radius / 0.5);
-  const tall = radius * 1000 * TALL * between(next, 0.8, 1.15) * (1 - 0.68 * spread);
-  const long = between(next, 1, 1.3 + 1.1 * spread, 1.4);
-  const lean = between(next, -0.2, 0.2);
-  const out = 0.1 + 0.28 * spread;
-  const off = between(next, -0.3, 0.3);
-  const steep = between(next, 0.8, 1.3);
+  // What is small stands; what is large has sunk under its own weight and run out along the fibers.
+  const spread = between(next, 0.25, 1) * Math.min(1, radius / 0.35);
+  const tall = radius * 1000 * TALL * between(next, 0.75, 1.1) * (1 - 0.68 * spread);
+  const long = between(next, 1.05, 1.3 + 1.5 * spread, 1.2);
+  const lean = between(next, -0.25, 0.25);
+  const out = 0.16 + 0.3 * spread;
+  const off = between(next, -0.5, 0.5);
+  const steep = between(next, 1, 1.5) + 0.2 * spread;
   const id = Math.floor(next() * 1e6);
-  disc(b, point, radius * long * 1.4, (i, _d, dx, dy) => {
+  disc(b, point, radius * long * 1.5, (i, _d, dx, dy) => {
     const v = dy + lean * dx;
-    const bays = noise((dx / radius) * 0.6 + 5, (v / radius) * 0.75, id);
+    // Its border is held by a pore here and drawn on along a fiber there.
+    const bays =
+      noise((dx / radius) * 0.6 + 5, (v / radius) * 0.75, id) +
+      0.7 * spread * noise(dx / (radius * 2.2), v / (radius * 0.4), id + 1);
     const t = Math.hypot(dx / long, v) / (radius * Math.max(0.5, 1 + out * bays));
     if (t >= 1) return;
     // Its top stands aside where the pore still feeds it.
-    const top = 1 + off * (dx / (radius * long)) * (1 - t);
+    const top =
+      1 +
+      off * (dx / (radius * long)) * (1 - t) +
+      0.1 * spread * noise(dx / (radius * 0.7), v / (radius * 0.5), id + 2);
     const cap = (1 - t * t) ** steep * top;
     raise(b, i, tall * cap);
     pour(b, i, tall * cap);
+    const wet = ease(1, 0.82, t);
     // It gathers the light of the window on its far side.
-    const gathered = ease(-0.3, 0.8, (dx / long + v) / (radius * 1.4)) * cap * (1 - 0.6 * spread);
-    stain(b, i, OIL, color * (0.45 + 0.9 * cap + (1.1 - 0.7 * spread) * ease(0.7, 1, t) - 1.9 * gathered));
-    roughen(b, i, 0.006, ease(1, 0.9, t));
+    const gathered = ease(-0.3, 0.8, (dx / long + v) / (radius * 1.4)) * cap * (1 - 0.7 * spread);
+    stain(
+      b,
+      i,
+      OIL,
+      color * wet * (0.55 + 0.75 * cap + (0.5 - 0.4 * spread) * ease(0.6, 1, t) - 1.5 * gathered),
+    );
+    roughen(b, i, 0.006 + 0.02 * spread, wet);
   });
 };
 

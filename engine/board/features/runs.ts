@@ -23,13 +23,13 @@ const tears = (b: Board, f: Runs, from: number): void => {
   for (let n = 0; n < f.count + 2; n++) {
     const long = n < f.count;
     const x = ((n + between(next, 0.1, 0.9)) / (f.count + 2)) * b.widthMm;
-    const length = f['length-mm'] * (long ? between(next, 0.35, 1.25) : between(next, 0.12, 0.3));
+    const length = f['length-mm'] * (long ? between(next, 0.35, 1.25) : between(next, 0.2, 0.4));
     const half = (f['width-mm'] / 2) * between(next, 0.6, 1.25);
     const top = band * between(next, 0.5, 1.1);
     const line = trickle(next, [x, top], length, between(next, 0.15, 0.6));
     const id = Math.floor(next() * 1e6);
-    const tall = f['height-um'] * between(next, 0.5, 1);
-    const bulb = half * between(next, 1.8, 4.2);
+    const tall = f['height-um'] * (long ? between(next, 0.5, 1) : 0.35);
+    const bulb = Math.min(half * between(next, 1.8, 4.2), length * 0.45);
     const thin = between(next, 0.3, 0.6);
     stroke(b, line, half * 3.2, (i, d, run) => {
       const t = Math.min(1, run / length);
@@ -37,7 +37,7 @@ const tears = (b: Board, f: Runs, from: number): void => {
       const root = Math.exp(-run / (half * 2.6));
       const foot = ease(length - bulb * 1.4, length - half * 0.5, run);
       const wide = half * (thin + 1.9 * root + (0.95 - thin) * foot + 0.1 * noise(run / 4, 2, id));
-      const section = Math.exp(-((d / (wide * 0.72)) ** 2.4));
+      const section = Math.exp(-((d / (wide * 0.68)) ** 2));
       const rise =
         tall *
         section *
