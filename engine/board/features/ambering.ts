@@ -25,9 +25,10 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
     // Under the tape the finish crept in here and there.
     const crept =
       0.35 * noise(y / 7, across > wide / 2 ? 2 : 9, from + 5) +
-      1.5 * Math.max(0, noise(y / 1.1, across > wide / 2 ? 4 : 7, from + 6) - 0.3);
+      0.5 * furrow * ease(-0.2, 0.6, noise(y / 6, across > wide / 2 ? 5 : 3, from + 4)) +
+      2 * Math.max(0, noise(y / 2.3, across > wide / 2 ? 4 : 7, from + 6) - 0.38);
     const d = Math.max(-across, across - wide) + crept;
-    const covered = 1 - ease(-0.12, 0.12, d + 0.06 * noise(y / 1.2, 1, from + 3));
+    const covered = 1 - ease(-0.16, 0.3, d + 0.1 * noise(y / 1.2, across > wide / 2 ? 1 : 6, from + 3));
     scaleFilm(b, i, 1 - (1 - KEPT) * covered);
     raise(
       b,
@@ -47,7 +48,7 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
           0.06 * noise(x / 40, y / 0.6, from + 12) +
           0.1 * glue),
     );
-    roughen(b, i, 0.2, 0.8 * covered);
+    roughen(b, i, 0.1, 0.8 * covered);
     // Against the edge of the tape the film stood thickest.
     scaleFilm(b, i, 1 + 0.5 * Math.exp(-(((d - 0.5) / 0.5) ** 2)) * (1 - covered));
   });

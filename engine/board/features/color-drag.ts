@@ -1,9 +1,13 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, everywhere, type Rgb, raise, roughen, tint, uncover } from '../field.ts';
+import { type Board, dim, everywhere, type Rgb, raise, roughen, tint, uncover } from '../field.ts';
 import { stray, turned } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
+import { fiberAt } from '../wood/face.ts';
+
+/** Old wood under paint is gray with what filled it, linear light. */
+const CHALK = [0.36, 0.33, 0.28] as const;
 
 type ColorDrag = FeatureOf<'color-drag'>;
 
@@ -69,16 +73,22 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     // The fibers stand unequally high: it goes first along the hard ones.
     const nick = 0.9 * noise(x / 2.4, y / 0.4, from + 8) + noise(x / 9, y / 1.4, from + 10);
     const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.1 * nick;
-    const through = ease(0.68, 0.88, wear);
+    const through = ease(0.62, 0.95, wear);
+    const fiber = through > 0 && f.under === 'wood' ? fiberAt(x, y, from + 30) : 0;
     const half = ease(0.35, 0.78, wear);
     const pore = ease(-1.5, -7, ground.height[i]!);
     const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
-    const thin = 0.42 * half * half * (1 - through) * Math.max(0, 0.7 + 0.4 * nick);
+    const thin = 0.5 * half * half * (1 - through) * Math.max(0, 0.7 + 0.5 * nick);
     uncover(b, i, ground, Math.min(1, through * (1 - kept) + thin));
+    // Old bare wood: dirt in it here and there, its bundles of fibers light and dark.
+    const old = 0.86 + 0.24 * noise(x / 7, y / 5, from + 31) + 0.24 * fiber;
+    const aged = 1 + through * (1 - kept) * (Math.min(1.15, old) - 1);
+    dim(b, i, [aged, aged, aged]);
+    if (f.under === 'wood') tint(b, i, CHALK, through * (1 - kept) * 0.3);
     // Color in the cloth comes off again in its threads.
     const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
-    tint(b, i, color, 0.12 * through + 0.36 * through * smear * (1 - 0.6 * through * rub));
-    raise(b, i, through * (ground.height[i]! * 0.5 - 8) - 3 * half);
+    tint(b, i, color, 0.14 * through + 0.42 * through * smear * (1 - 0.6 * through * rub));
+    raise(b, i, through * (ground.height[i]! * 0.8 + 5 * fiber - 10) - 3 * half);
     roughen(b, i, 0.26, through);
     roughen(b, i, 0.09, 0.6 * Math.min(1, rub) * (1 - through));
   });

@@ -19,7 +19,7 @@ const brushed = (degrees: number, seed: number) => {
 
 /** Dark wax on brushed paint: a soft brown where the cloth left it thick, darker in the furrows and where two wipes overlap, wiped thin elsewhere. */
 const wax = (b: Board, f: DarkBlotch, from: number): void => {
-  const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.22);
+  const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.36);
   const spots = patches(f['size-mm'] * 0.34, from + 70, 0.3, 0.5);
   const lanes = [brushed(-16, from + 3), brushed(9, from + 13)] as const;
   const traces = wipesOver(b, random(from), {
@@ -38,7 +38,7 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
     const hairs = 1.2 * noise(x / 20, (y + 0.2 * x) / 0.36, from + 9);
     raise(b, i, 8 * furrow + 1.6 * hairs);
     const edge = 0.7 * furrow + 0.6 * hairs;
-    let left = 0.13 + 0.62 * grabs(x + 1.6 * edge, y + 0.5 * edge) + 0.32 * spots(x, y) * grabs(x + 9, y + 5);
+    let left = 0.13 + 0.62 * grabs(x + 0.8 * edge, y + 0.5 * edge) + 0.32 * spots(x, y) * grabs(x + 9, y + 5);
     traces.forEach((at, n) => {
       const { share, thread } = at(x, y);
       if (share === 0) return;
@@ -47,8 +47,11 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
         n % 3 === 0 ? left + 0.22 * share * (1 + 0.6 * thread) : left * (1 - share * (0.55 + 0.3 * thread));
     });
     const held = ease(0.05, -0.9, furrow);
+    // It clings to the pits of the chalky face, too.
+    const pits = rough(x / 0.7, y / 0.6, from + 10, 2);
+    raise(b, i, -2.2 * pits);
     const deep =
-      left * (0.72 + 0.2 * rough(x / 6, y / 5, from + 6, 2) + 0.55 * held + 0.22 * hairs) +
+      left * (0.72 + 0.3 * pits + 0.2 * rough(x / 6, y / 5, from + 6, 2) + 0.55 * held + 0.22 * hairs) +
       0.1 * held +
       0.05 * Math.max(0, -hairs);
     stain(b, i, BROWN, 1.7 * f.strength * Math.max(0, deep - 0.1));

@@ -18,7 +18,7 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     y: n === 0 ? 0 : between(next, -0.7, 0.7) * radius,
     r: radius * (n === 0 ? 0.75 : between(next, 0.2, 0.6)),
   }));
-  const tall = between(next, 45, 120);
+  const tall = between(next, 40, 110);
   disc(b, point, radius * 3.4, (i, _d, dx, dy) => {
     const u = dx + radius * 0.3 * noise(dx / (radius * 1.5) + 3.1, dy / (radius * 1.5) + 8.7, id);
     const v = dy + radius * 0.3 * noise(dx / (radius * 1.5) + 6.3, dy / (radius * 1.5) + 1.9, id + 1);
@@ -26,10 +26,10 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     for (const part of parts) out = joined(out, Math.hypot(u - part.x, v - part.y) - part.r, radius * 0.5);
     // Round on top, and the coat hangs down from it as a soft skirt.
     const deep = Math.min(1, Math.max(0, -out / (radius * 0.75)));
-    const inside = Math.sqrt(deep * (2 - deep));
-    const foot = Math.exp(-((Math.max(0, out + radius * 0.12) / (radius * 0.6)) ** 2));
+    const inside = ease(-radius * 0.5, radius * 0.22 + 0.08, -out) * (0.7 + 0.3 * deep);
+    const foot = Math.exp(-((Math.max(0, out + radius * 0.12) / (radius * 0.9)) ** 2));
     const knobs = noise(dx / (radius * 0.5), dy / (radius * 0.5), id + 2);
-    raise(b, i, radius * (tall * inside * (1 + 0.1 * knobs) + 55 * foot));
+    raise(b, i, radius * (tall * inside * (1 + 0.12 * knobs) + 26 * foot));
     pour(b, i, radius * 70 * inside);
     // Clear jelly: the light that went in on one side lights up the other from within.
     const lit = ease(-0.6, 0.9, (dx + dy) / (radius * 1.5));
@@ -38,10 +38,10 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
       b,
       i,
       jelly,
-      0.16 * foot + inside * (0.75 + 0.35 * inside + 0.2 * knobs + 0.16 * veins - 0.6 * lit),
+      0.1 * foot + inside * (0.85 + 0.7 * deep + 0.2 * knobs + 0.16 * veins - 0.5 * lit),
     );
     if (f.color !== 'amber') scatter(b, i, 0.045 * inside);
-    roughen(b, i, 0.01, 0.8 * Math.max(inside, foot));
+    roughen(b, i, 0.02, 0.8 * inside);
   });
 };
 

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, tint } from '../field.ts';
-import { between, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { cover, placed, stroke, wander } from '../stamp.ts';
 import { BODY_COLOR } from './body-color.ts';
 
@@ -16,12 +16,15 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
     const path = wander(next, [0, 0], heading, length, f.curl * 1.5, 0.4);
     const [mx, my] = path[Math.floor(path.length / 2)]!;
     const line = path.map(([px, py]) => [px + x - mx, py + y - my] as const);
-    stroke(b, line, Math.max(1.2, half * 8), (i, d) => {
+    const id = Math.floor(next() * 1e6);
+    stroke(b, line, Math.max(1.5, half * 8), (i, d, run) => {
       const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
       const share = Math.max(0, cover(b, half - d, half * 2));
-      const meniscus = 0.2 * Math.exp(-((d / 0.42) ** 1.4));
-      raise(b, i, f['thickness-um'] * (0.3 * Math.max(inside, share) + meniscus));
-      tint(b, i, color, Math.min(1, share * 1.5));
+      // It comes out of the film here and dips under it there.
+      const up = 0.45 + 0.55 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
+      const meniscus = (0.18 + 0.1 * up) * Math.exp(-((d / 0.4) ** 1.4));
+      raise(b, i, f['thickness-um'] * (0.2 * up * Math.max(inside, share) + meniscus));
+      tint(b, i, color, Math.min(1, (0.35 + 0.65 * up) * share * 1.5));
     });
   }
 };

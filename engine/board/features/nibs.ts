@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, raise, tint } from '../field.ts';
-import { between, noise, type Random, random } from '../noise.ts';
+import { between, ease, noise, type Random, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { cover, disc, type Point } from '../stamp.ts';
 
@@ -15,6 +15,8 @@ export const grain = (b: Board, next: Random, point: Point, radius: number): voi
   const turn = next() * 6.28;
   const id = Math.floor(next() * 1e6);
   const tent = between(next, 1.3, 2.4);
+  const bared = next() < 0.3 ? 0.35 : 0.06;
+  const seen = between(next, 0.2, 0.75);
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   disc(b, point, radius * 5 + b.pitch, (i, _d, dx, dy) => {
     const u = dx * c + dy * s;
@@ -27,10 +29,12 @@ export const grain = (b: Board, next: Random, point: Point, radius: number): voi
       b,
       i,
       tall *
-        (0.6 * share * (0.8 + 0.4 * noise(u / (radius * 0.6), v / (radius * 0.6), id + 1)) +
-          0.45 * Math.exp(-((off / (radius * tent)) ** 1.5))),
+        // Most of it lies drowned: the film runs up over its edges.
+        (bared * share * (0.8 + 0.4 * noise(u / (radius * 0.6), v / (radius * 0.6), id + 1)) +
+          0.5 * Math.exp(-((d / (radius * 1.15)) ** 2)) +
+          0.35 * Math.exp(-((off / (radius * tent)) ** 1.5)) * ease(5, 3, off / radius)),
     );
-    tint(b, i, color, 0.7 * share);
+    tint(b, i, color, seen * share);
   });
 };
 

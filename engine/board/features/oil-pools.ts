@@ -5,7 +5,7 @@ import { type Point, stroke, wander } from '../stamp.ts';
 import { grain } from './nibs.ts';
 
 const HONEY = [0.16, 0.46, 1.05] as const;
-const DUST_PER_CM2 = 9;
+const DUST_PER_CM2 = 16;
 
 /** Oil left standing: thick, shining, honey-colored puddles with a rounded dark shore on a face wiped dull, full of what fell in them. */
 export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): void => {
@@ -14,28 +14,29 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     const u =
       x +
       0.5 * size * noise(x / (size * 0.9), y / (size * 0.6), from + 1) +
-      1.5 * noise(x / 4.2, y / 2.2, from + 4);
+      0.7 * noise(x / 4.2, y / 2.2, from + 4);
     const v =
       y +
       0.34 * size * noise(x / (size * 0.9), y / (size * 0.6), from + 2) +
-      0.9 * noise(x / 4.2, y / 2.2, from + 5);
+      0.5 * noise(x / 4.2, y / 2.2, from + 5);
     return (
       rough(u / (size * 1.8), v / (size * 0.95), from, 1) +
       0.12 * noise(u / (size * 0.45), v / (size * 0.3), from + 3) +
-      0.035 * noise(x / 7, y / 0.6, from + 9) -
+      0.035 * noise(x / 8, y / 0.5, from + 9) +
+      0.02 * noise(x / 3, y / 0.28, from + 15) -
       0.1
     );
   };
   everywhere(b, (i, x, y) => {
     const level = levelAt(x, y);
     const deep = ease(-0.02, 0.5, level);
-    const shore = ease(-0.05, 0.06, level);
+    const shore = ease(-0.06, 0.07, level);
     // Beyond the pool the oil sank in and left the face merely damp.
     const damp = ease(-0.34, 0.02, level + 0.1 * noise(x / 9, y / 0.8, from + 10));
     roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
     stain(b, i, HONEY, 0.22 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
-    const brim = Math.exp(-(((level - 0.06) / 0.05) ** 2));
+    const brim = 0.7 * Math.exp(-(((level - 0.1) / 0.08) ** 2));
     raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
     pour(b, i, f['height-um'] * deep);
     stain(b, i, HONEY, f.strength * (0.3 * shore + 1.35 * deep + 0.12 * brim));
@@ -59,7 +60,7 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
       b,
       i,
       f['height-um'] *
-        0.35 *
+        0.2 *
         (Math.exp(-(((d - wide) / 0.3) ** 2)) - 0.8 * Math.exp(-((d / (wide + 0.1)) ** 4))) *
         (1 - ease(0.7, 1, t)),
     );

@@ -2,11 +2,11 @@ import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
 import { type Board, dim, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { remnant } from '../mask.ts';
-import { between, ease, noise, type Random, random } from '../noise.ts';
+import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
 /** Old primer is gray and stained by what lay on it, linear light. */
-const PRIMER = [0.42, 0.42, 0.4] as const;
+const PRIMER = [0.24, 0.24, 0.22] as const;
 
 /** Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks and bays. */
 const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, seed: number) => {
@@ -76,14 +76,14 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const d = edge(x, y, 1);
     if (d > radius) return;
     const film = b.film[i]!;
+    const toward = ((x - center[0]) * hx + (y - center[1]) * hy) / radius;
+    const aside = ((y - center[1]) * hx - (x - center[0]) * hy) / radius;
+    const jag = 0.16 * noise(aside * 3.1, 2, from + 8) + 0.05 * noise(aside * 11, 7, from + 10);
+    const past = (toward - 0.2 - jag - 0.9 * aside * aside) * radius;
     if (d < 0) {
-      const strokes = noise(x / 40, y / 0.8, from + 3);
+      const strokes = noise(x / 40, (y + 0.05 * x) / 0.8, from + 3) + 0.7 * noise(x / 22, y / 0.33, from + 17);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       // A tongue of it still hangs on: fast along the rim, high where it broke off.
-      const toward = ((x - center[0]) * hx + (y - center[1]) * hy) / radius;
-      const aside = ((y - center[1]) * hx - (x - center[0]) * hy) / radius;
-      const jag = 0.16 * noise(aside * 3.1, 2, from + 8) + 0.05 * noise(aside * 11, 7, from + 10);
-      const past = (toward - 0.2 - jag - 0.9 * aside * aside) * radius;
       const flap = film > 0 ? ease(-0.1, 0.1, past) : 0;
       const bare = ease(0, -0.16, d) * (1 - flap);
       const deep = -Math.min(0, edge(x, y, 0));
@@ -93,11 +93,11 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         uncover(b, i, ground, bare);
         if (f.under === 'white') {
           const worn =
-            0.6 +
-            0.5 * noise(x / 9, y / 5, from + 13) +
-            0.22 * strokes +
-            0.26 * noise(x / 0.7, y / 0.6, from + 14) +
-            0.2 * noise(x / 2.4, y / 1.9, from + 16);
+            0.66 +
+            0.3 * noise(x / 9, y / 5, from + 13) +
+            0.16 * strokes +
+            0.3 * rough(x / 1.7, y / 1.3, from + 14, 3) +
+            0.25 * Math.exp(d / 0.7);
           tint(b, i, PRIMER, bare * Math.min(1, worn));
           // A thin stain of the paint stayed in the low places of the old face.
           tint(
@@ -116,7 +116,14 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
       b.film[i] = film * (1 - bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
       scatter(b, i, 0.14 * torn);
-      const floor = ground ? ground.height[i]! * 0.5 + 2 * strokes - film - 30 : 3 * strokes - film;
+      // Where it held best, crumbs and thin scales of it stayed on the floor.
+      const crumb = ground
+        ? ease(0.42, 0.56, 0.8 * rough(x / 0.8, y / 0.7, from + 18, 3) + 0.34 * Math.exp(d / 0.7)) * bare
+        : 0;
+      tint(b, i, paint, 0.85 * crumb);
+      const floor = ground
+        ? ground.height[i]! * 0.5 + 5 * strokes + 3 * rough(x / 0.8, y / 0.8, from + 19, 2) - film - 30 + 22 * crumb
+        : 3 * strokes - film;
       raise(b, i, floor * bare);
       roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
       if (flap > 0) {
@@ -127,7 +134,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
       return;
     }
     // Elsewhere a narrow lip of it let go and curls up; it is pale with air below.
-    const stands = ease(-0.25, 0.45, noise(x / (radius * 0.45), y / (radius * 0.45), from + 4));
+    const holds = film > 0 ? ease(0.8, -0.4, past) : 1;
+    const stands = holds * ease(-0.25, 0.45, noise(x / (radius * 0.45), y / (radius * 0.45), from + 4));
     const loose = 0.2 + radius * 0.17 * stands * (1 + 0.6 * noise(x / 3, y / 3, from + 5));
     const back = Math.max(0, 0.4 * edge(x, y, 0) + 0.6 * d);
     if (back > loose * 2.2) return;
@@ -136,7 +144,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     scatter(
       b,
       i,
-      0.13 * Math.exp(-d / 0.08) * (0.3 + 0.7 * stands) + 0.05 * stands * ease(2.2, 0.6, back / loose),
+      0.13 * holds * Math.exp(-d / 0.08) * (0.3 + 0.7 * stands) + 0.05 * stands * ease(2.2, 0.6, back / loose),
     );
   });
 };

@@ -27,21 +27,21 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;
-  for (const point of places(b, next, f.oiled ? 240 : 200)) {
+  for (const point of places(b, next, f.oiled ? 330 : 300)) {
     const soft =
       noise(point[0] / 30, point[1] / 1.9, from + 8) + 0.5 * noise(point[0] / 7, point[1] / 0.6, from + 9);
     if (lies(...point) < 0.5 || soft < between(next, -0.7, 0.5)) continue;
-    const tuft = f.oiled && next() < 0.09 ? Math.ceil(between(next, 2, 6)) : 1;
+    const tuft = f.oiled && next() < 0.13 ? Math.ceil(between(next, 2, 5)) : 1;
     // Most are stubs; a few tore out long, and some of those lie flat and curled.
-    const torn = next() < 0.1;
-    const heading = f.angle + between(next, -1, 1) ** 3 * 38 + (next() < 0.5 ? 180 : 0);
+    const torn = next() < 0.06;
+    const heading = f.angle + between(next, -1, 1) ** 3 * 30 + (next() < 0.5 ? 180 : 0);
     const curl = between(next, 0.4, torn ? 5 : 2.4);
-    const stands = between(next, 0.45, 1.35);
-    const pale = between(next, 0.35, 0.95);
+    const stands = between(next, 0.15, 1, 1.6);
+    const pale = between(next, 0.08, 0.75, 1.8);
     const thick = between(next, 0.5, 1.25, 1.3);
     for (let n = 0; n < tuft; n++) {
-      const length = torn ? between(next, 0.8, 2.6, 1.8) : between(next, 0.12, tuft > 1 ? 1.5 : 0.9, 2.2);
-      const half = thick * between(next, 0.017, 0.029);
+      const length = torn ? between(next, 0.7, 2, 1.8) : between(next, 0.1, tuft > 1 ? 1.1 : 0.75, 1.8);
+      const half = thick * between(next, 0.013, 0.025);
       const root = [
         point[0] + between(next, -0.05, 0.05) * tuft,
         point[1] + between(next, -0.03, 0.03) * tuft,
@@ -75,9 +75,9 @@ export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
     const ridge = 1 - Math.abs(noise(u / 17, v / 0.55, from));
     const fine = 1 - Math.abs(noise(u / 8, v / 0.21, from + 6));
     const stood = ease(-0.6, 0.5, noise(u / 24, v / 2.6, from + 7));
-    const fuzz = Math.max(0, noise(u / 1.8, v / 0.32, from + 1));
+    const fuzz = Math.max(0, 0.7 * noise(u / 1.7, v / 0.3, from + 1) + 0.6 * noise(u / 0.6, v / 0.17, from + 3));
     const combed = ridges * stood * (0.5 * ridge ** 3 + 0.55 * fine ** 3);
-    raise(b, i, f['height-um'] * share * (combed + (0.1 + 0.1 * stood) * fuzz));
+    raise(b, i, f['height-um'] * share * (combed + (0.1 + 0.12 * stood) * fuzz));
     if (f.oiled) {
       const soaked = ease(-0.4, 0.5, noise(u / 14, v / 3, from + 4) + 0.4 * noise(u / 5, v / 0.8, from + 5));
       stain(b, i, OIL, share * (0.35 + 0.65 * soaked));

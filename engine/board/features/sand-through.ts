@@ -1,10 +1,11 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
 import { lowerEdge } from '../bench.ts';
-import { type Board, everywhere, raise, roughen, scaleFilm, tint, uncover } from '../field.ts';
+import { type Board, dim, everywhere, raise, roughen, scaleFilm, tint, uncover } from '../field.ts';
 import { blot, remnant, stray } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed } from '../stamp.ts';
+import { fiberAt } from '../wood/face.ts';
 
 /** Thinned paint looks chalky. */
 const CHALKY = [0.5, 0.49, 0.47] as const;
@@ -30,17 +31,21 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     // The face was never flat: high places go first, paint stays in the low ones.
     const low = stray(x, y * 1.6, radius * 0.42, from + 8) + 0.4 * noise(x / 3.5, y / 0.5, from + 9);
     const near = Math.exp(-((outline / (radius * 0.45)) ** 2));
-    const d = outline + radius * 0.2 * low * (0.35 + near) + 0.12 * paper;
+    const d = outline + radius * 0.17 * low * (0.35 + near) + 0.3 * paper;
     const lean = 1 + 0.6 * noise(x / 15, y / 15, from + 6);
     const pore = ground.height[i]! < PORE_UM ? 0.35 + 0.6 * ease(-radius * 0.9, -radius * 0.3, d) : 0;
-    const gone = 1 - ease(-0.1 * radius * lean, 0.06 * radius, d + 0.12 * paper);
+    const gone = 1 - ease(-0.16 * radius * lean, 0.08 * radius, d + 0.5 * paper);
     const bare = gone * (1 - pore);
+    const fiber = f.under === 'wood' && gone > 0 ? fiberAt(x, y, from + 30) : 0;
     const halo = 1 - ease(radius * 0.14, radius * 0.55 * lean, d);
     const thin = 1 - ease(0, radius * 0.3 * lean, d);
     tint(b, i, CHALKY, (0.08 * halo + 0.1 * thin) * (1 + 0.4 * paper) * (1 - bare));
     uncover(b, i, ground, Math.min(1, bare + 0.12 * thin * (1 - bare) * ease(-0.2, 0.8, paper)));
     // Dust of the paint is rubbed into the fibers.
-    tint(b, i, DUST, bare * (0.16 + 0.1 * paper + 0.16 * ease(-radius * 0.8, 0, d)));
+    const dusty = 0.2 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
+    tint(b, i, DUST, bare * Math.max(0, dusty));
+    const shade = 1 + bare * (0.2 * fiber + 0.1 * paper);
+    dim(b, i, [shade, shade, shade]);
     scaleFilm(b, i, 1 - halo);
     // Where one coat ends, a hair-thin line with another shine beside it.
     for (let coat = 0; coat < 3; coat++) {
@@ -50,7 +55,7 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
       tint(b, i, CHALKY, 0.16 * line * (1 - bare));
       roughen(b, i, coat & 1 ? 0.09 : 0.16, 0.6 * ease(0.4, -0.4, at));
     }
-    raise(b, i, bare * 0.6 * ground.height[i]! - 10 * gone + 1.3 * paper * halo);
+    raise(b, i, bare * (0.8 * ground.height[i]! + 5 * fiber) - 14 * gone + (1.3 + 2.2 * gone) * paper * halo);
     roughen(b, i, 0.25, 0.8 * halo * thin + 0.2 * bare);
   });
 };

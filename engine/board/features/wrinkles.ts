@@ -44,10 +44,19 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const py = oil ? y + 5 * noise(x / 16, y / 12, from + 13) + 0.8 * noise(x / 6, y / 2.4, from + 14) : y;
     const edge = rough(px / 26, py / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
     if (f.cover < 1 && edge < -0.6) return;
-    const bx = x + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 1);
-    const by = y + s * 1.1 * noise(x / (s * 2.2), y / (s * 2.2), from + 2);
-    const fold = 1.15 - Math.sqrt(noise(bx / (s * 1.6), by / s, from) ** 2 + 0.012) * 2.2;
-    const small = 1.15 - Math.sqrt(noise(bx / (s * 0.8), by / (s * 0.6), from + 3) ** 2 + 0.02) * 2.2;
+    const bx = x + s * 1.7 * rough(x / (s * 2.2), y / (s * 2.2), from + 1, 1);
+    const by = y + s * 1.7 * rough(x / (s * 2.2), y / (s * 2.2), from + 2, 1);
+    // Each size of fold lies across the next larger one, as it shrank later.
+    const large = rough(bx / (s * 1.3), by / (s * 1.1), from, 1) * 1.6;
+    const [mx, my] = [bx + 0.5 * s * large, by - 0.4 * s * large];
+    const middle = rough(mx / (s * 0.72), my / (s * 0.62), from + 3, 1) * 1.6;
+    const fine = rough((mx + 0.3 * s * middle) / (s * 0.3), (my - 0.3 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
+    const crest = (value: number, round: number) => 1.15 - Math.sqrt(value * value + round) * 2.2;
+    const fold = crest(large, 0.02);
+    const small = crest(middle, 0.025);
+    const tiny = crest(fine, 0.03);
+    // Crowded and high here, low and loose there.
+    const crowd = 0.5 + 0.5 * ease(-0.45, 0.45, noise(x / (s * 4.5), y / (s * 3.6), from + 16));
     // Each fold runs out by itself, the crests of the larger ones last.
     const lies =
       f.cover >= 1
@@ -55,7 +64,11 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
         : ease(-0.12, 0.3, edge + 0.16 * fold + 0.1 * noise(x / (s * 3), y / (s * 3), from + 6));
     const wet = oil ? ease(-0.13, -0.05, edge + 0.05 * noise(x / 3, y / 0.7, from + 8)) : 0;
     if (lies === 0 && wet === 0) return;
-    const rise = f['height-um'] * lies * (0.75 * ease(-0.3, 1, fold) + 0.14 * ease(-0.2, 1, small));
+    const rise =
+      f['height-um'] *
+      lies *
+      crowd *
+      (0.6 * ease(-0.3, 1, fold) + 0.28 * ease(-0.2, 1, small) + 0.1 * ease(-0.2, 1, tiny));
     if (oil) {
       pooled(b, i, wet, soft);
       raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
@@ -63,6 +76,8 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
       // The skin has gone leathery: it shines unevenly.
       roughen(b, i, 0.03 + 0.05 * lies * ease(-0.4, 0.6, noise(x / 6, y / 5, from + 15)), wet);
     }
+    // Stretched over a crest the skin has lost its shine.
+    roughen(b, i, 0.11, 0.75 * lies * ease(0.1, 1, Math.max(fold, 0.8 * small)) * crowd);
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
   });
