@@ -34,12 +34,7 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     // Clear jelly: the light that went in on one side lights up the other from within.
     const lit = ease(-0.6, 0.9, (dx + dy) / (radius * 1.5));
     const veins = noise(dx / (radius * 0.3) + 2, dy / (radius * 0.22), id + 3);
-    stain(
-      b,
-      i,
-      jelly,
-      0.1 * foot + inside * (0.85 + 0.7 * deep + 0.2 * knobs + 0.16 * veins - 0.5 * lit),
-    );
+    stain(b, i, jelly, 0.1 * foot + inside * (0.85 + 0.7 * deep + 0.2 * knobs + 0.16 * veins - 0.5 * lit));
     if (f.color !== 'amber') scatter(b, i, 0.045 * inside);
     roughen(b, i, 0.02, 0.8 * inside);
   });

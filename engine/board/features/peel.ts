@@ -81,7 +81,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const jag = 0.16 * noise(aside * 3.1, 2, from + 8) + 0.05 * noise(aside * 11, 7, from + 10);
     const past = (toward - 0.2 - jag - 0.9 * aside * aside) * radius;
     if (d < 0) {
-      const strokes = noise(x / 40, (y + 0.05 * x) / 0.8, from + 3) + 0.7 * noise(x / 22, y / 0.33, from + 17);
+      const strokes =
+        noise(x / 40, (y + 0.05 * x) / 0.8, from + 3) + 0.7 * noise(x / 22, y / 0.33, from + 17);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       // A tongue of it still hangs on: fast along the rim, high where it broke off.
       const flap = film > 0 ? ease(-0.1, 0.1, past) : 0;
@@ -122,7 +123,12 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         : 0;
       tint(b, i, paint, 0.85 * crumb);
       const floor = ground
-        ? ground.height[i]! * 0.5 + 5 * strokes + 3 * rough(x / 0.8, y / 0.8, from + 19, 2) - film - 30 + 22 * crumb
+        ? ground.height[i]! * 0.5 +
+          5 * strokes +
+          3 * rough(x / 0.8, y / 0.8, from + 19, 2) -
+          film -
+          30 +
+          22 * crumb
         : 3 * strokes - film;
       raise(b, i, floor * bare);
       roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
@@ -144,7 +150,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     scatter(
       b,
       i,
-      0.13 * holds * Math.exp(-d / 0.08) * (0.3 + 0.7 * stands) + 0.05 * stands * ease(2.2, 0.6, back / loose),
+      0.13 * holds * Math.exp(-d / 0.08) * (0.3 + 0.7 * stands) +
+        0.05 * stands * ease(2.2, 0.6, back / loose),
     );
   });
 };

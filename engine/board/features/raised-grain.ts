@@ -75,7 +75,10 @@ export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
     const ridge = 1 - Math.abs(noise(u / 17, v / 0.55, from));
     const fine = 1 - Math.abs(noise(u / 8, v / 0.21, from + 6));
     const stood = ease(-0.6, 0.5, noise(u / 24, v / 2.6, from + 7));
-    const fuzz = Math.max(0, 0.7 * noise(u / 1.7, v / 0.3, from + 1) + 0.6 * noise(u / 0.6, v / 0.17, from + 3));
+    const fuzz = Math.max(
+      0,
+      0.7 * noise(u / 1.7, v / 0.3, from + 1) + 0.6 * noise(u / 0.6, v / 0.17, from + 3),
+    );
     const combed = ridges * stood * (0.5 * ridge ** 3 + 0.55 * fine ** 3);
     raise(b, i, f['height-um'] * share * (combed + (0.1 + 0.12 * stood) * fuzz));
     if (f.oiled) {

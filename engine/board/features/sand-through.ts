@@ -42,7 +42,8 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     tint(b, i, CHALKY, (0.08 * halo + 0.1 * thin) * (1 + 0.4 * paper) * (1 - bare));
     uncover(b, i, ground, Math.min(1, bare + 0.12 * thin * (1 - bare) * ease(-0.2, 0.8, paper)));
     // Dust of the paint is rubbed into the fibers.
-    const dusty = 0.2 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
+    const dusty =
+      0.2 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
     tint(b, i, DUST, bare * Math.max(0, dusty));
     const shade = 1 + bare * (0.2 * fiber + 0.1 * paper);
     dim(b, i, [shade, shade, shade]);

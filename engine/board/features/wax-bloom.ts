@@ -36,8 +36,7 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     // It grew out in flecks, close together here and single there.
     const fleck = rough(x / 2.6, y / 2.1, from + 10, 3);
     const grown = ease(0.1, 0.9, patch(x, y) + 0.24 * fleck);
-    const lies =
-      (f.spread === 'even' ? 0.8 : 0.06 + 0.85 * grown) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
+    const lies = (f.spread === 'even' ? 0.8 : 0.06 + 0.85 * grown) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
     // Powder: single grains where it is thin, thick in the threads of the cloth.
     const clot = noise(x / 7, y / 4, from + 2) + 0.9 * fleck + 0.5 * noise(x / 0.5, y / 0.5, from + 3);
     const dust = ease(-0.1, 0.9, noise(x / fine, y / fine, from + 4));

@@ -50,7 +50,8 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const large = rough(bx / (s * 1.3), by / (s * 1.1), from, 1) * 1.6;
     const [mx, my] = [bx + 0.5 * s * large, by - 0.4 * s * large];
     const middle = rough(mx / (s * 0.72), my / (s * 0.62), from + 3, 1) * 1.6;
-    const fine = rough((mx + 0.3 * s * middle) / (s * 0.3), (my - 0.3 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
+    const fine =
+      rough((mx + 0.3 * s * middle) / (s * 0.3), (my - 0.3 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
     const crest = (value: number, round: number) => 1.15 - Math.sqrt(value * value + round) * 2.2;
     const fold = crest(large, 0.02);
     const small = crest(middle, 0.025);
