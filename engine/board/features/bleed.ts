@@ -139,17 +139,28 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
 const ink = (b: Board, f: Bleed, [x, y]: Point, from: number): void => {
   const next = random(from + 3);
   const size = f['size-mm'] / 2;
-  const line: Point[] = [];
-  const phase = next() * 6;
-  for (let t = 0; t <= 1; t += 0.004) {
-    const turn = t * 2 * Math.PI * (4.2 + 0.8 * Math.sin(phase + t * 3));
-    const swell = 0.5 + 0.42 * Math.sin(t * 9 + phase) + 0.2 * noise(t * 7, 1, from);
-    line.push([
-      x - size * 1.5 + t * size * 3 - Math.sin(turn) * size * (0.22 + 0.14 * Math.sin(t * 5 + phase)),
-      y - Math.cos(turn) * size * 0.55 * swell - 0.12 * size * t,
-    ]);
+  // A hurried hand: letters of unequal height and width, some looped, some only a wave; the pen lifts now and then.
+  const words: Point[][] = [];
+  let word: Point[] = [];
+  let [on, down] = [-size * 1.5, 0];
+  while (on < size * 1.5) {
+    const tall = size * (next() < 0.24 ? between(next, 0.75, 1.1) : between(next, 0.28, 0.42));
+    const below = next() < 0.14 ? -0.9 : 1;
+    const wide = size * between(next, 0.16, 0.34);
+    const looped = between(next, -0.15, 0.9);
+    for (let t = 0; t < 1; t += 0.05) {
+      const up = below * tall * (0.5 - 0.5 * Math.cos(2 * Math.PI * t));
+      word.push([x + on + wide * (t + 0.5 * looped * Math.sin(2 * Math.PI * t)) + 0.32 * up, y + down - up]);
+    }
+    on += wide;
+    down += size * between(next, -0.035, 0.03);
+    if (next() < 0.22 || on >= size * 1.5) {
+      words.push(word);
+      word = [];
+      on += size * between(next, 0.08, 0.2);
+    }
   }
-  const half = 0.34;
+  const half = 0.26;
   const draw = (points: readonly Point[], id: number) =>
     stroke(b, points, half * 5, (i, d, run) => {
       const pressed = Math.max(0.2, 0.8 + 0.55 * noise(run / 2.3, 3, id) + 0.25 * noise(run / 0.7, 5, id));
@@ -160,14 +171,7 @@ const ink = (b: Board, f: Bleed, [x, y]: Point, from: number): void => {
       const risen = 0.45 + 0.75 * ease(-0.5, 0.5, noise(run / 6, 7, id + 3));
       stain(b, i, INK, 1.35 * f.strength * risen * (pressed * 0.85 * body + 0.26 * feather));
     });
-  draw(line, from);
-  const under: Point[] = [];
-  for (let t = 0; t <= 1; t += 0.05)
-    under.push([
-      x - size * 1.5 + t * size * 2.8,
-      y + size * (1.1 - 0.15 * t + 0.06 * noise(t * 4, 3, from + 4)),
-    ]);
-  draw(under, from + 9);
+  for (const [n, points] of words.entries()) draw(points, from + n);
 };
 
 const smoke = (b: Board, f: Bleed, next: Random): void => {

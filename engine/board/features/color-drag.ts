@@ -25,11 +25,12 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
       b.widthMm * 0.36 +
       0.14 * (y - b.heightMm / 2) +
       0.5 * noise(y / 5, 1, from + 7) +
-      0.22 * noise(y / 0.7, 2, from + 8) +
+      0.08 * noise(y / 0.7, 2, from + 8) +
+      0.2 * noise(y / 2.2, 5, from + 12) +
       stroke * (1.1 + 0.9 * strand + 0.5 * bristle);
     const u = x - border;
     const reach = width * (0.9 + 2.6 * stroke * (0.7 + 0.5 * lane + 0.35 * strand));
-    const soft = 0.14 + 0.55 * stroke;
+    const soft = 0.22 + 0.6 * stroke;
     const over = ease(-soft, soft, u);
     const t = Math.max(0, u) / reach;
     // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.

@@ -21,9 +21,9 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
       const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
       const share = Math.max(0, cover(b, half - d, half * 2));
       // It comes out of the film here and dips under it there.
-      const up = 0.45 + 0.55 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
-      const meniscus = (0.18 + 0.1 * up) * Math.exp(-((d / 0.4) ** 1.4));
-      raise(b, i, f['thickness-um'] * (0.2 * up * Math.max(inside, share) + meniscus));
+      const up = 0.6 + 0.4 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
+      const meniscus = (0.2 + 0.12 * up) * Math.exp(-((d / 0.4) ** 1.4));
+      raise(b, i, f['thickness-um'] * (0.26 * up * Math.max(inside, share) + meniscus));
       tint(b, i, color, Math.min(1, (0.35 + 0.65 * up) * share * 1.5));
     });
   }

@@ -13,7 +13,7 @@ const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, 
   const turn = next() * 6.28;
   const points = Array.from({ length: corners }, (_, n): Point => {
     const angle = turn + ((n + between(next, -0.42, 0.42)) * 6.2832) / corners;
-    const reach = radius * between(next, 0.45, 1.3);
+    const reach = radius * between(next, 0.62, 1.22);
     return [cx + Math.cos(angle) * reach * 1.25, cy + Math.sin(angle) * reach];
   });
   const edge = (x: number, y: number, nicks: number): number => {
@@ -62,7 +62,15 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   const next = random(from);
   const center = placed(b, next, f.at);
   const radius = f['size-mm'] / 2;
-  const { points, edge } = broken(next, center, radius * 0.95, 10, from);
+  const { points, edge: main } = broken(next, center, radius * 0.9, 13, from);
+  // Chips of it flew beside.
+  const chips = [0, 1, 2].map((n) => {
+    const [way, away] = [next() * 6.28, radius * between(next, 1.05, 1.5)];
+    const at: Point = [center[0] + Math.cos(way) * away * 1.25, center[1] + Math.sin(way) * away];
+    return broken(next, at, radius * between(next, 0.08, 0.26, 1.5), 6, from + 40 + n).edge;
+  });
+  const edge = (x: number, y: number, nicks: number): number =>
+    chips.reduce((least, chip) => Math.min(least, chip(x, y, nicks)), main(x, y, nicks));
   const hinge = next() * 6.28;
   const [hx, hy] = [Math.cos(hinge), Math.sin(hinge)];
   const ground =
@@ -79,7 +87,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const toward = ((x - center[0]) * hx + (y - center[1]) * hy) / radius;
     const aside = ((y - center[1]) * hx - (x - center[0]) * hy) / radius;
     const jag = 0.16 * noise(aside * 3.1, 2, from + 8) + 0.05 * noise(aside * 11, 7, from + 10);
-    const past = (toward - 0.2 - jag - 0.9 * aside * aside) * radius;
+    const past = (toward - 0.34 - jag - 0.9 * aside * aside) * radius;
     if (d < 0) {
       const strokes =
         noise(x / 40, (y + 0.05 * x) / 0.8, from + 3) + 0.7 * noise(x / 22, y / 0.33, from + 17);
@@ -96,7 +104,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
           const worn =
             0.66 +
             0.3 * noise(x / 9, y / 5, from + 13) +
-            0.16 * strokes +
+            0.08 * strokes +
             0.3 * rough(x / 1.7, y / 1.3, from + 14, 3) +
             0.25 * Math.exp(d / 0.7);
           tint(b, i, PRIMER, bare * Math.min(1, worn));
@@ -105,9 +113,9 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
             b,
             i,
             paint,
-            0.5 *
+            0.3 *
               bare *
-              ease(0.35, 0.85, noise(x / 6, y / 0.5, from + 15) + 0.4 * noise(x / 2, y / 1.6, from + 12)),
+              ease(0.35, 0.85, noise(x / 6, y / 2.5, from + 15) + 0.4 * noise(x / 2, y / 1.6, from + 12)),
           );
         }
       }

@@ -13,15 +13,29 @@ const cloth = (f: Print, from: number): Press => {
   return (u, v) => {
     const fray = 1.6 * rough(u / 7, v / 7, from, 2) + 0.5 * noise(u / 1.2, v / 1.2, from + 4);
     const edge = Math.max(Math.abs(u) - half * 1.2, Math.abs(v) - half) + fray;
-    const warp = u + 0.35 * noise(u / 9, v / 6, from + 1);
-    const weft = v + 0.35 * noise(u / 6, v / 9, from + 2);
+    // It lay in a slack wave; no two threads are of one thickness, and one here and there is a slub.
+    const slack = 0.9 * noise(u / 14, v / 12, from + 7);
+    const warp =
+      u +
+      slack +
+      0.35 * noise(u / 9, v / 6, from + 1) +
+      0.3 * f['pitch-mm'] * noise(u / (f['pitch-mm'] * 1.4), v / 25, from + 8);
+    const weft =
+      v +
+      0.8 * slack +
+      0.35 * noise(u / 6, v / 9, from + 2) +
+      0.3 * f['pitch-mm'] * noise(u / 25, v / (f['pitch-mm'] * 1.4), from + 9);
     const over = Math.sin(k * warp) * Math.sin(k * weft) > 0;
     const thread = over ? Math.abs(Math.sin(k * warp)) : Math.abs(Math.sin(k * weft));
     // It was pressed harder toward one corner and did not touch everywhere.
     const weight = 0.55 + 0.35 * ((u - v) / (2 * half)) + 0.6 * rough(u / 12, v / 12, from + 3, 2);
     return {
       inside: 1 - ease(-half * 0.35, 1, edge + half * 0.12 * rough(u / 9, v / 9, from + 6, 2)),
-      press: thread * Math.min(1, Math.max(0, weight)),
+      press:
+        thread *
+        Math.min(1, Math.max(0, weight)) *
+        (0.7 + 0.5 * noise(u / 1.1, v / 1.1, from + 10)) *
+        ease(-0.5, 0.1, rough(u / 5, v / 4, from + 11, 2) + 0.25),
     };
   };
 };

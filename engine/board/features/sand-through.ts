@@ -43,7 +43,7 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     uncover(b, i, ground, Math.min(1, bare + 0.12 * thin * (1 - bare) * ease(-0.2, 0.8, paper)));
     // Dust of the paint is rubbed into the fibers.
     const dusty =
-      0.2 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
+      0.34 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
     tint(b, i, DUST, bare * Math.max(0, dusty));
     const shade = 1 + bare * (0.2 * fiber + 0.1 * paper);
     dim(b, i, [shade, shade, shade]);
@@ -53,7 +53,7 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
       const at = d - radius * (0.2 + 0.15 * coat) * lean;
       const line = Math.exp(-((at / 0.16) ** 2)) * remnant(x, y, 8, from + 20 + coat);
       raise(b, i, 1.5 * line - 3 * ease(0.3, -0.3, at));
-      tint(b, i, CHALKY, 0.16 * line * (1 - bare));
+      tint(b, i, CHALKY, 0.09 * line * (1 - bare));
       roughen(b, i, coat & 1 ? 0.09 : 0.16, 0.6 * ease(0.4, -0.4, at));
     }
     raise(b, i, bare * (0.8 * ground.height[i]! + 5 * fiber) - 14 * gone + (1.3 + 2.2 * gone) * paper * halo);

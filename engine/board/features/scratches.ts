@@ -70,7 +70,7 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
       const lean = between(next, -0.6, 0.6) + way;
       const opens = between(next, -0.35, 0.5);
       const from = between(next, -0.25, 0.35);
-      const span = between(next, 0.12, 0.75, 1.2);
+      const span = between(next, 0.1, 1.15, 1.3);
       for (let grain = Math.ceil(between(next, 0, 4, 1.5)); grain > 0; grain--) {
         const away = between(next, -0.14, 0.14) * radius;
         const begins = from + between(next, -0.06, 0.06);
@@ -88,7 +88,7 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
           ]);
         }
         const length = 6.283 * r * part;
-        cut(points, width * between(next, 0.35, 1.5, 1.4), between(next, 0.05, 1, 1.8), length, 0);
+        cut(points, width * between(next, 0.3, 1.2, 1.6), between(next, 0.04, 0.75, 2), length, 0);
       }
       x += Math.cos(way) * radius * between(next, 0.7, 1.3);
       y += Math.sin(way) * radius * between(next, 0.7, 1.3);

@@ -14,7 +14,7 @@ export const streaks = (b: Board, f: FeatureOf<'streaks'>, from: number): void =
   everywhere(b, (i, x, y) => {
     const u = along(x, y);
     const v0 = across(x, y);
-    const v = v0 + 0.9 * noise(u / 60, v0 / 40, from + 4) + 0.15 * noise(u / 14, v0 / 9, from + 5);
+    const v = v0 + 0.9 * noise(u / 60, v0 / 40, from + 4) + 0.32 * noise(u / 17, v0 / 7, from + 5);
     const pass = Math.floor(v / tool);
     const inPass = v / tool - pass;
     // Each pass starts and lifts somewhere; its ends thin out.
@@ -25,7 +25,10 @@ export const streaks = (b: Board, f: FeatureOf<'streaks'>, from: number): void =
       (0.6 + 0.5 * noise(4.3, pass + 0.4, from + 7));
     const line =
       noise(pass * 3.1 + u / 130, v / (s * 0.4), from) + 0.8 * noise(u / 90, v / (s * 0.16), from + 1);
-    const fades = 0.7 + 0.4 * noise(u / 26, v / s, from + 2);
+    const fades = Math.max(
+      0,
+      0.6 + 0.6 * noise(u / 26, v / (s * 0.5), from + 2) + 0.2 * noise(u / 3, v / (s * 0.3), from + 8),
+    );
     const pale = ease(0.15, 1.1, line) * weight * fades;
     const dull = ease(0.05, 0.8, -line) * weight * fades;
     scatter(b, i, Math.max(0, 0.26 * f.strength * pale));
