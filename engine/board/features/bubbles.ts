@@ -18,7 +18,7 @@ const MOST_BESIDE = 6;
 const risen = (b: Board, f: Bubbles, next: Random): { point: Point; radius: number }[] => {
   const [low, high] = f['diameter-mm'];
   return places(b, next, f['per-cm2'] / (1 + CLUSTERED * MOST_BESIDE * 0.4), f.along).flatMap((point) => {
-    const radius = between(next, low, high, 2.8) / 2;
+    const radius = between(next, low, high, 2.4) / 2;
     const all = [{ point, radius }];
     if (next() > CLUSTERED) return all;
     for (let n = between(next, 1, MOST_BESIDE, 1.4); n > 0; n--) {

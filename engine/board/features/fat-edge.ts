@@ -29,7 +29,8 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
   const hanging = tears(b, from, half);
   const border = b.heightMm * ENDS;
   everywhere(b, (i, x, y) => {
-    const inside = border - y + 0.07 * noise(x / 6, 3, from + 3) + 0.02 * noise(x / 0.7, 4, from + 4);
+    const inside = border - y + 0.07 * noise(x / 6, 3, from + 3);
+    const arris = inside + 0.03 * noise(x / 0.7, 4, from + 4);
     if (inside > inset + half * 8) return;
     const swell = 0.85 + 0.34 * noise(x / 12, 6, from) + 0.12 * noise(x / 5, 9, from);
     const at = inset + half * (0.85 + 0.3 * swell) + 0.3 * noise(x / 9, 2, from);
@@ -40,7 +41,7 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
         ? 1.1 + 0.9 * swell + 0.5 * noise(x / 5, 1, from + 7)
         : 0.72 + 0.2 * noise(x / 4, 3, from + 8));
     const rope = f['height-um'] * Math.exp(-(((inside - at) / wide) ** 2)) * Math.max(0.6, swell);
-    const bare = ease(inset * 0.8, inset * 0.35, inside) * ease(-0.3, 0.1, inside);
+    const bare = ease(inset * 0.8, inset * 0.35, arris) * ease(-0.3, 0.1, arris);
     let bead = 0;
     for (const { x: middle, half: broad, down } of hanging) {
       const t = (x - middle + 0.12 * broad * noise(y / 0.8, middle, from + 6)) / broad;
@@ -52,7 +53,7 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
     }
     // The arris was eased, here more and there less.
     const eased = 0.42 + 0.3 * noise(x / 5, 8, from + 9);
-    const turned = ease(0.35 + eased, -0.3 - eased, inside);
+    const turned = ease(0.35 + eased, -0.3 - eased, arris);
     raise(b, i, rope - b.film[i]! * bare - 170 * turned + 50 * bead);
     const strokes = 1 + 0.05 * noise(x / 14, y / 0.5, from + 5);
     const shade = 1 - (1 - AWAY) * turned * strokes * (1 - 0.3 * Math.min(1, bead));
