@@ -17,14 +17,16 @@ export const ambering = (b: Board, f: FeatureOf<'ambering'>, from: number): void
   const lean = between(next, -0.09, -0.03);
   everywhere(b, (i, x, y) => {
     const uneven = 2 * (x / b.widthMm - 0.5) + 0.8 * rough(x / 34, y / 16, from, 2);
-    const furrow = 0.5 * noise(x / 60, y / 1.3, from + 1) + 0.3 * noise(x / 40, y / 0.5, from + 2);
+    const v = y + 0.06 * x + 0.8 * noise(x / 24, y / 13, from + 14);
+    const furrow = 0.4 * noise(x / 34, v / 1.5, from + 1) + 0.25 * noise(x / 18, v / 0.6, from + 2);
     scaleFilm(b, i, Math.max(0.15, 1 + f.drift * uneven + 0.3 * furrow));
     raise(b, i, 5 * furrow);
     if (f.reference === 'none') return;
     const across = x - left - lean * y;
     // Under the tape the finish crept in here and there.
     const crept =
-      0.35 * noise(y / 7, across > wide / 2 ? 2 : 9, from + 5) +
+      0.45 * noise(y / 8, across > wide / 2 ? 2 : 9, from + 5) +
+      0.16 * noise(y / 2.6, across > wide / 2 ? 8 : 1, from + 13) +
       0.5 * furrow * ease(-0.2, 0.6, noise(y / 6, across > wide / 2 ? 5 : 3, from + 4)) +
       2 * Math.max(0, noise(y / 2.3, across > wide / 2 ? 4 : 7, from + 6) - 0.38);
     const d = Math.max(-across, across - wide) + crept;

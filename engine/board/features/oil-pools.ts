@@ -22,8 +22,8 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     return (
       rough(u / (size * 1.8), v / (size * 0.95), from, 1) +
       0.12 * noise(u / (size * 0.45), v / (size * 0.3), from + 3) +
-      0.035 * noise(x / 8, y / 0.5, from + 9) +
-      0.02 * noise(x / 3, y / 0.28, from + 15) -
+      0.03 * noise(x / 7, y / 0.8, from + 9) +
+      0.03 * rough(x / 3, y / 1.4, from + 15, 2) -
       0.1
     );
   };
