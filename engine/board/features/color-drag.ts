@@ -77,19 +77,20 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     const through = ease(0.62, 0.95, wear);
     const fiber = through > 0 && f.under === 'wood' ? fiberAt(x, y, from + 30) : 0;
     const half = ease(0.35, 0.78, wear);
-    const pore = ease(-1.5, -7, ground.height[i]!);
+    const pore = ease(-1, -8, ground.height[i]!) * ease(-0.7, 0.1, noise(x / 5, y / 3, from + 32));
+    const open = ease(-2, -8, ground.height[i]!);
     const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
     const thin = 0.5 * half * half * (1 - through) * Math.max(0, 0.7 + 0.5 * nick);
     uncover(b, i, ground, Math.min(1, through * (1 - kept) + thin));
     // Old bare wood: dirt in it here and there, its bundles of fibers light and dark.
-    const old = 0.86 + 0.24 * noise(x / 7, y / 5, from + 31) + 0.24 * fiber;
+    const old = 0.86 + 0.26 * noise(x / 9, y / 2.6, from + 31) + 0.28 * fiber - 0.35 * open;
     const aged = 1 + through * (1 - kept) * (Math.min(1.15, old) - 1);
     dim(b, i, [aged, aged, aged]);
     if (f.under === 'wood') tint(b, i, CHALK, through * (1 - kept) * 0.3);
     // Color in the cloth comes off again in its threads.
     const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
     tint(b, i, color, 0.14 * through + 0.42 * through * smear * (1 - 0.6 * through * rub));
-    raise(b, i, through * (ground.height[i]! * 0.8 + 5 * fiber - 10) - 3 * half);
+    raise(b, i, through * (ground.height[i]! * 0.8 + 10 * fiber - 10) - 3 * half);
     roughen(b, i, 0.26, through);
     roughen(b, i, 0.09, 0.6 * Math.min(1, rub) * (1 - through));
   });

@@ -33,7 +33,9 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     const near = Math.exp(-((outline / (radius * 0.45)) ** 2));
     const d = outline + radius * 0.17 * low * (0.35 + near) + 0.3 * paper;
     const lean = 1 + 0.6 * noise(x / 15, y / 15, from + 6);
-    const pore = ground.height[i]! < PORE_UM ? 0.35 + 0.6 * ease(-radius * 0.9, -radius * 0.3, d) : 0;
+    const open = ease(PORE_UM + 3, PORE_UM - 4, ground.height[i]!);
+    const pore =
+      open * (0.25 + 0.6 * ease(-radius * 0.9, -radius * 0.3, d + 2 * noise(x / 4, y / 3, from + 32)));
     const gone = 1 - ease(-0.16 * radius * lean, 0.08 * radius, d + 0.5 * paper);
     const bare = gone * (1 - pore);
     const fiber = f.under === 'wood' && gone > 0 ? fiberAt(x, y, from + 30) : 0;
@@ -45,7 +47,9 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     const dusty =
       0.34 + 0.12 * paper + 0.14 * noise(x / 5, y / 4, from + 31) + 0.2 * ease(-radius * 0.8, 0, d);
     tint(b, i, DUST, bare * Math.max(0, dusty));
-    const shade = 1 + bare * (0.2 * fiber + 0.1 * paper);
+    // What the paper left open is dark with dust; the soft wood was cut deeper than the hard.
+    const shade =
+      1 + bare * (0.26 * fiber + 0.1 * paper + 0.22 * noise(x / 9, y / 2.2, from + 33) - 0.3 * open);
     dim(b, i, [shade, shade, shade]);
     scaleFilm(b, i, 1 - halo);
     // Where one coat ends, a hair-thin line with another shine beside it.
@@ -56,7 +60,11 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
       tint(b, i, CHALKY, 0.09 * line * (1 - bare));
       roughen(b, i, coat & 1 ? 0.09 : 0.16, 0.6 * ease(0.4, -0.4, at));
     }
-    raise(b, i, bare * (0.8 * ground.height[i]! + 5 * fiber) - 14 * gone + (1.3 + 2.2 * gone) * paper * halo);
+    raise(
+      b,
+      i,
+      bare * (0.8 * ground.height[i]! + 11 * fiber) - 14 * gone + (1.3 + 2.2 * gone) * paper * halo,
+    );
     roughen(b, i, 0.25, 0.8 * halo * thin + 0.2 * bare);
   });
 };
