@@ -36,8 +36,8 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.
     const carries = ease(-0.75 + 0.95 * t, 0.55 + 1.1 * t, bristle + 0.35 * strand);
     const glaze =
-      Math.exp(-1.5 * t) *
-      (0.36 + 0.72 * carries) *
+      Math.exp(-1.25 * t) *
+      (0.45 + 0.75 * carries) *
       (0.85 + 0.3 * noise(x / 9, v / 2.5, from + 9)) *
       ease(2.6, 1.2, t);
     // Running dry, they skip from one high place to the next.

@@ -24,7 +24,7 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
       const up = 0.6 + 0.4 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
       const meniscus = (0.2 + 0.12 * up) * Math.exp(-((d / 0.4) ** 1.4));
       raise(b, i, f['thickness-um'] * (0.26 * up * Math.max(inside, share) + meniscus));
-      tint(b, i, color, Math.min(1, (0.35 + 0.65 * up) * share * 1.5));
+      tint(b, i, color, Math.min(1, (0.6 + 0.4 * up) * share * 1.6));
     });
   }
 };

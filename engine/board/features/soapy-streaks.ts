@@ -58,8 +58,8 @@ const track = (
 export const soapyStreaks = (b: Board, f: SoapyStreaks, from: number): void => {
   const next = random(from);
   for (let n = 0; n < f.count; n++) {
-    const top: Point = [between(next, 0.02, 0.98) * b.widthMm, between(next, -0.3, 0.35) * b.heightMm];
-    const length = between(next, 0.15, 1.05, 1.1) * b.heightMm;
+    const top: Point = [between(next, 0.02, 0.98) * b.widthMm, between(next, -0.3, 0.04) * b.heightMm];
+    const length = between(next, 0.25, 1.15, 1.1) * b.heightMm;
     const half = (f['width-mm'] / 2) * between(next, 0.3, 1.5, 1.5);
     const line = track(b, f, next, top, length, half);
     if (next() > 0.45) continue;

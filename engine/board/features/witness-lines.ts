@@ -30,7 +30,7 @@ export const witnessLines = (b: Board, f: FeatureOf<'witness-lines'>, from: numb
       // Toward the thick side its torn border is drawn out along the way of the paper.
       const drawn = weight * ease(-1.4, 0, d) * ease(0.3, 0, d) * Math.max(0, 30 * paper);
       raise(b, i, -4 * inside + 1.1 * line);
-      scatter(b, i, f.strength * (0.06 * line + 0.03 * drawn + 0.006 * inside));
+      scatter(b, i, f.strength * (0.042 * line + 0.03 * drawn + 0.006 * inside));
       roughen(b, i, ring & 1 ? 0.022 : 0.06, sanded * inside * (1 + 14 * paper));
     }
   });
