@@ -3,6 +3,7 @@ import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
 import { ease, noise, random } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
+import { fiberAt } from '../wood/face.ts';
 
 /** Bristles skip and carry each by itself: reaches across the stroke at three widths, long-tailed. */
 const strand = (v: number, seed: number): number => {
@@ -53,11 +54,11 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     const bare = missed * (1 - wiped);
     const film = b.film[i]!;
     const rim = Math.exp(-((edge / 0.45) ** 2)) * (1 - missed) * remnant(x, y, 5, from + 8);
-    const fiber = noise(u0 / 2.4, v0 / 0.2, from + 9);
-    raise(b, i, -film * 0.8 * bare + 6 * rim + 2.5 * fiber * bare);
+    const fiber = fiberAt(x, y, from + 9);
+    raise(b, i, -film * 0.8 * bare + 6 * rim + 7 * fiber * bare);
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);
     // Dry fibers scatter: paler than what the film wets.
-    scatter(b, i, bare * (0.05 + 0.02 * fiber));
+    scatter(b, i, bare * Math.max(0, 0.03 + 0.035 * fiber + 0.02 * noise(x / 4, y / 3, from + 10)));
   });
 };

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
-import { ease, noise, random } from '../noise.ts';
+import { ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
 /** One pull of a finger: it comes down softly, bears harder, and narrows as it lifts; what lay on top is pushed aside in bits and left as a smeared heap with strings at the end. */
@@ -49,7 +49,10 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     const roll =
       Math.exp(-((over / (over > 0 ? wide * 0.2 : wide * 0.09)) ** 2)) * uneven * ease(1.05, 0.9, t);
     const tip = half * (0.86 + 0.12 * strand);
-    const lumps = 0.55 + 0.6 * noise(u / 1.6, v / 1.3, from + 7) + 0.3 * noise(u / 0.5, v / 0.5, from + 8);
+    const lumps =
+      0.5 +
+      0.9 * rough(u / 2.4, v / 3.4, from + 7, 2) +
+      0.5 * noise((u + 0.8 * thread) / 0.8, v / 3, from + 8);
     const heap =
       Math.exp(-(((u - tip) / (u > tip ? wide * 0.55 : wide * 0.28)) ** 2)) *
       Math.exp(-((v / (wide * 0.62)) ** 4)) *
