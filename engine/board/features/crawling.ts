@@ -27,8 +27,8 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
       0.14 * noise(u / (size * 0.4), v / (size * 0.4), from + 1) +
       (f.follows === 'cloth'
         ? 0
-        : 0.04 * noise(x / (size * 0.15), y / (size * 0.11), from + 2) +
-          0.02 * noise(x / (size * 0.2), y / 0.45, from + 3));
+        : 0.035 * noise(x / (size * 0.15), y / (size * 0.13), from + 2) +
+          0.008 * noise(x / (size * 0.2), y / 0.6, from + 3));
     let level = (rough(u / (size * 1.1), v / (size * 0.95), from, 1) + bays) * own;
     // The wax lies in bent, uneven lanes.
     const [wx, wy] =
