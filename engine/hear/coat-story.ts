@@ -55,6 +55,22 @@ export const laidAfter = (words: readonly Word[], manner: Manner, from: number):
   return found && { from: found.from, to: found.to };
 };
 
+const LAID_ON = /^(brushed|rolled|sprayed|applied|recoated|poured|wiped|laid|put)$/;
+
+/** "waited two days and brushed on a coat": in the clause of the time, right behind it, the next coat was laid. */
+export const laidNext = (words: readonly Word[], to: number): boolean => {
+  const at = words.findIndex((word) => word.from >= to);
+  const { clause } = words[at - 1] ?? {};
+  return words.some(
+    (word, index) =>
+      index > at &&
+      word.clause === clause &&
+      LAID_ON.test(word.word) &&
+      /^(and|then|i|we)$/.test(words[index - 1]?.word ?? '') &&
+      (word.word !== 'put' || words[index + 1]?.word === 'on'),
+  );
+};
+
 /** "five days and still tacky": told of now, whatever was laid in what is told after it. */
 export const isStill = (words: readonly Word[], from: number, to: number): boolean => {
   const first = words.findIndex((word) => word.from >= from);

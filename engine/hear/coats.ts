@@ -15,7 +15,8 @@ const isApplication = (words: readonly Word[], at: number): boolean => {
   const { word = '', part } = words[at] ?? {};
   if (!/^(applications?|rounds?|go|pass|passes|helpings?)$/.test(word)) return false;
   const of = words[at + 1];
-  if (of?.part !== part || of?.word !== 'of') return word === 'applications';
+  if (of?.part !== part || of?.word !== 'of')
+    return word === 'applications' || (word === 'application' && ORDINALS.test(words[at - 1]?.word ?? ''));
   return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP.test(next.word));
 };
 
@@ -119,11 +120,25 @@ const moreOf = (ear: Ear, words: readonly Word[], at: number): number | undefine
 
 const LAYING = /^(brushed|rolled|sprayed|wiped|applied|put|added|laid)$/;
 
+/** What is done to a coat. */
+const WORKED = /^(thinned|sanded|scuffed|brushed|rolled|sprayed|wiped|applied|laid)$/;
+
+/** "I put on another this morning": a coat, though it is not named. */
+const isOneMoreOn = (words: readonly Word[], at: number): boolean => {
+  const [here, after] = [words[at], words[at + 1]];
+  if (here?.word !== 'another' || !LAYING.test(words[at - 2]?.word ?? '') || words[at - 1]?.word !== 'on')
+    return false;
+  return (
+    after?.part !== here.part || /^(this|last|yesterday|today|after|over|and|the|then|on)$/.test(after.word)
+  );
+};
+
 /** "another coat", "a new coat", "brushed a coat": one more was laid, if it is neither asked nor planned. */
 const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean => {
   const here = words[at];
   if (!here || here.asks || !/^(another|new|a)$/.test(here.word)) return false;
   const before = words[at - 1];
+  if (isOneMoreOn(words, at)) return !manner.notYet(asMatch(at, at + 1));
   if (here.word === 'a' && !(before?.part === here.part && LAYING.test(before.word))) return false;
   if (before?.part === here.part && /^(before|add|need|needs|than|for|every|after)$/.test(before.word))
     return false;
@@ -228,6 +243,10 @@ const isCoat = (words: readonly Word[], at: number): boolean => {
   if (NOT_SAID_OF.test(after?.word ?? '') && !(after?.word === 'i' && before?.part === here?.part))
     return false;
   if (beginsClause(words, at)) return true;
+  // "put a third on", "laid a seventh last night"
+  if (before?.word === 'a' && LAYING.test(words[at - 2]?.word ?? '')) return true;
+  // "thinned the second a little"
+  if (before?.word === 'the' && WORKED.test(words[at - 2]?.word ?? '')) return true;
   return (
     before?.part === here?.part &&
     /^(the|my)$/.test(before?.word ?? '') &&

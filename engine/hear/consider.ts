@@ -39,6 +39,8 @@ const SURE_FLAW = 0.9;
 const SURE_HANDS = 0.85;
 /** Answers after which a wet or setting coat gets its verdict, the stage not counted. */
 const URGENT_ASKED = 2;
+/** Who was asked so often has told what they can: what is likely then stands beside each other. */
+const MOST_ASKED = 8;
 /** A question must be expected to tell at least so many bits of what hands would do. */
 const LEAST_BITS = 0.03;
 
@@ -154,7 +156,9 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   }
   if (ageIsOpen(told)) return { likely, stage, overdue, warnings, belief, now, next: { kind: 'age' } };
   // What may not even be looked at is asked of no further: the stop comes first, and the flaw is told after it.
-  const next = flaw || bears.waits.has('look') ? undefined : nextAsked(mind, belief, bears);
+  const hasTold = asked + Number('stage' in evidence.told) + Number('age' in evidence.told);
+  const next =
+    flaw || hasTold >= MOST_ASKED || bears.waits.has('look') ? undefined : nextAsked(mind, belief, bears);
   return { likely, stage, overdue, warnings, belief, now, next: questionNext(mind, next) };
 };
 

@@ -32,6 +32,13 @@ const isOfCoat = (words: readonly Word[], at: number): boolean =>
     if (word.clause !== words[at]?.clause) return false;
     // "that was on Saturday"
     if (/^(that|it)$/.test(word.word) && words[index + 1]?.word === 'was' && index < at) return true;
+    // "I did the treads on Monday"
+    if (
+      word.word === 'did' &&
+      index < at &&
+      /^(the|my|our|a|one|two|it|all)$/.test(words[index + 1]?.word ?? '')
+    )
+      return true;
     return isLaying(words, index) || (TOP.test(word.word) && index < at && index > at - 6);
   });
 
@@ -170,7 +177,12 @@ export const monthTimes = (words: readonly Word[]): SpokenSpan[] => {
   const [first, last] = [told[0], told.at(-1)];
   if (first === undefined || last === undefined || first === last) return [];
   const laid = words.some(
-    (word, at) => word.clause === words[first]?.clause && (isLaying(words, at) || CAME.test(word.word)),
+    (word, at) =>
+      word.clause === words[first]?.clause &&
+      (isLaying(words, at) ||
+        CAME.test(word.word) ||
+        // "that was in March"
+        (word.word === 'that' && words[at + 1]?.word === 'was')),
   );
   const months = (monthOf(words, last) - monthOf(words, first) + 12) % 12;
   if (!laid || months === 0) return [];

@@ -4,7 +4,7 @@ import { familyOf, type HeardChoices } from './family.ts';
 import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
-import { isLaid, placeOf } from './place.ts';
+import { isLaid, isOfBelow, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
@@ -40,7 +40,9 @@ const claimed = (matches: readonly Match[]): Match[] => {
 const isLayer = (longer: Match, match: Match): boolean =>
   // "dark wax" is no dark base
   (longer.of[0] === 'family' && match.of[0] === 'base-tone') ||
-  (longer.of[0] === 'base' && match.of[0] === 'family') ||
+  // "antique white cabinets" are no antiques
+  (longer.of[0] === 'base-tone' && /^(valuable|unknown)$/.test(match.of[1] ?? '')) ||
+  (longer.of[0] === 'base' && (match.of[0] === 'family' || match.kind === 'among')) ||
   (longer.of[0] === 'family' && match.of[0] === 'base');
 
 /** Facts of one choice each, but for the kind of top coat and the stage. */
@@ -97,9 +99,6 @@ const isLeft =
   ({ value }: Mention): boolean =>
     value !== 'old-finish' || !told.some((one) => one.value === 'stain' || one.value === 'bare-wood');
 
-/** What a kind of finish is named in, and is none. */
-const OF_BELOW = /^(stain|stains|dye|primer|primers|paint|paints|enamel|filler|thinner|remover|stripper)$/;
-
 /** The facts of choice that a text tells. */
 export const choicesOf = (
   ear: Ear,
@@ -114,14 +113,13 @@ export const choicesOf = (
     const [fact = '', value = ''] = match.of;
     const key = match.kind === 'among' ? 'among' : fact;
     const span = spanOf(words, match);
-    if (manner.denied(match) !== undefined || manner.notYet(match) || manner.feared(match)) {
+    // "should I oil my table": the table is there, whatever is to be done to it.
+    const isThere = fact === 'piece' || fact === 'age';
+    if (manner.denied(match) !== undefined || (!isThere && (manner.notYet(match) || manner.feared(match)))) {
       against.set(fact, [...(against.get(fact) ?? []), span]);
       continue;
     }
-    // "wiped oil stain" is no oil
-    const next = words[match.to];
-    if (fact === 'family' && next?.part === words[match.from]?.part && OF_BELOW.test(next?.word ?? ''))
-      continue;
+    if (fact === 'family' && isOfBelow(words, match)) continue;
     // "one day old poly" is no old finish
     const [before] = [words[match.from - 1]?.word ?? ''];
     if (words[match.from]?.word === 'old' && /^(minute|hour|day|week|month)s?$/.test(before)) continue;

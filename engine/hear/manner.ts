@@ -32,6 +32,16 @@ const isToldAnew = (words: readonly Word[], from: number, to: number): boolean =
     .slice(from + 1, to)
     .some(({ word }, at, between) => word === 'and' && ANEW.test((between[at + 1] ?? words[to])?.word ?? ''));
 
+/** "I have to redo doors that were lacquered last year": what stands behind such a "that" has been done. */
+const isToldOfThing = (words: readonly Word[], from: number, to: number): boolean =>
+  words.slice(from, to).some(
+    ({ word }, at, between) =>
+      (/^(that|which)$/.test(word) &&
+        /^(was|were|had|got|has|have|i|we|he|she|they)$/.test((between[at + 1] ?? words[to])?.word ?? '')) ||
+      // "can I sleep where the bed was lacquered"
+      (word === 'where' && between.slice(at).some((one) => /^(was|were|had)$/.test(one.word))),
+  );
+
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
 
@@ -63,7 +73,12 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     return asks === true && near.filter((word) => word.sentence === sentence).length <= SHORT_QUESTION;
   };
   const inClauseBefore = (cues: readonly Match[], { from }: Match): boolean =>
-    cues.some((one) => one.from <= from && words[one.from]?.clause === words[from]?.clause);
+    cues.some(
+      (one) =>
+        one.from <= from &&
+        words[one.from]?.clause === words[from]?.clause &&
+        !isToldOfThing(words, one.to, from),
+    );
   return {
     denied: ({ from, to }) => {
       const clause = words[from]?.clause ?? -1;

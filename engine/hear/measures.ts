@@ -72,7 +72,7 @@ const temperatures = (text: string): Reading[] => {
 
 const NEAR = 40;
 const nearHumidity = (text: string, { from, to }: Span): boolean =>
-  /humid|\brh\b|moist air|damp|\d\s*°?\s*[fc]\b|degrees/i.test(
+  /humid|hygrometer|\brh\b|moist air|damp|\d\s*°?\s*[fc]\b|degrees/i.test(
     text.slice(Math.max(0, from - NEAR), to + NEAR),
   ) && !/retarder|thin|cut|water|mix|dilut|off/i.test(text.slice(to, to + 14));
 
@@ -134,7 +134,10 @@ const factOf = (
   const best = readings
     .map((reading) => ({
       ...reading,
-      sure: OF_ELSE.test(text.slice(Math.max(0, reading.from - 25), reading.from))
+      // "the can says 4 hours; humidity is 40 %"
+      sure: OF_ELSE.test(
+        text.slice(Math.max(0, reading.from - 25), reading.from).replace(/^.*[.;!?,]\s/s, ''),
+      )
         ? reading.sure * 0.6
         : reading.sure,
     }))

@@ -1,5 +1,6 @@
 import { isLaying } from './laying.ts';
 import type { Match } from './match.ts';
+import { isNamedTop } from './place.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -9,7 +10,7 @@ const KEPT = /^(old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used
 const DAYS_ON_END = /^(every|each|between|apart|per)$/;
 /** Things that stood or lay somewhere for a time. */
 const STOOD =
-  /^(stood|sat|sitting|standing|soak|soaked|lay|laid|slept|watched|leave|heated|clamped|unopened|soaking)$/;
+  /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told)$/;
 /** The days over which several coats were laid. */
 const OVER = /^(over|within|across|in)$/;
 
@@ -76,9 +77,16 @@ export const isElse = (
   if (beside.some((word) => DAYS_ON_END.test(word.word))) return true;
   const before = words.slice(Math.max(0, from - 12), from).filter(isOfPart);
   if (before.some(({ word }) => /^(tape|taped|masked)$/.test(word))) return true;
-  if (before.some((word) => STOOD.test(word.word)) && !before.some((word) => TOP.test(word.word)))
+  // "laid a hot pan on it for a minute", but "laid it on last night"
+  const stood = before.some(
+    ({ word }, at) =>
+      STOOD.test(word) || (word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
+  );
+  if (stood && !before.some((word) => TOP.test(word.word))) return true;
+  // "what I set down for ten minutes sticks"
+  if (before.some(({ word }, at) => /^(put|set|pressed)$/.test(word) && before[at + 1]?.word === 'down'))
     return true;
-  if (OVER.test(before.at(-1)?.word ?? '') && before.some(({ word }) => word === 'coats')) return true;
+  if (OVER.test(before.at(-1)?.word ?? '') && before.some(({ word }) => /^coats?$/.test(word))) return true;
   const after = words.slice(to, to + NEAR).filter((word) => word.clause === clause);
   const [next] = after;
   // "4 hours after the first"
@@ -100,12 +108,17 @@ export const isElse = (
     return true;
   // "after 12 hours I put on the second", "dried in 4 hours"
   if (before.at(-1)?.word === 'after' && layNext(words, to)) return true;
-  const dries = before.slice(-4).some(({ word }) => /^(dried|dry|dries|hard|sets?)$/.test(word));
+  // "wiped off after fifteen minutes"
+  const wiped = before.some(({ word }) => /^(wiped|wiping|buffed|buffing|rubbed)$/.test(word));
+  if (before.at(-1)?.word === 'after' && wiped && /^min/.test(words[to - 1]?.word ?? '')) return true;
+  const dries =
+    before.slice(-4).some(({ word }) => /^(dried|dry|dries|hard|sets?)$/.test(word)) &&
+    !before.some(({ word }) => /^(not|never|hasnt|havent|didnt|wont)$/.test(word));
   if (before.at(-1)?.word === 'in' && dries) return true;
   // "20 years of poly" is what somebody knows; "ten year old can" is what the can is.
   if (
     next?.word === 'of' &&
-    !/^(use|drying|dry|hard|waiting|curing|cure|brushing|rolling|spraying|wiping|applying|coating|pouring|laying)$/.test(
+    !/^(use|drying|dry|hard|waiting|curing|cure|brushing|rolling|spraying|wiping|applying|coating|pouring|laying|rest|resting)$/.test(
       after[1]?.word ?? '',
     )
   )
@@ -143,9 +156,7 @@ export const isElse = (
     own.some(({ word }) => /^(had|seen|did|happened|saw|heard)$/.test(word))
   )
     return true;
-  const isTopNamed = matches.some(
-    ({ kind, of }) => kind === 'among' || (kind === 'fact' && of[0] === 'family'),
-  );
+  const isTopNamed = matches.some((match) => isNamedTop(words, match));
   // Where no top coat is named the paint is it, and "primed and painted two years ago" is of the paint.
   const isPainted = words.some((word) => word.sentence === sentence && /^(painted|paint)$/.test(word.word));
   const isSoft = matches.some(

@@ -4,6 +4,17 @@ import type { Word } from './words.ts';
 /** Words looked at before a layer for its place. */
 const LOOKS_BACK = 3;
 
+/** What a kind of finish is named in, and is none: "wiped oil stain". */
+const OF_BELOW =
+  /^(stain|stains|dye|primer|primers|paint|paints|enamel|latex|filler|thinner|remover|stripper)$/;
+
+export const isOfBelow = (words: readonly Word[], { from, to }: Match): boolean =>
+  words[to]?.part === words[from]?.part && OF_BELOW.test(words[to]?.word ?? '');
+
+/** Whether a match names a top coat, if only among several kinds. */
+export const isNamedTop = (words: readonly Word[], match: Match): boolean =>
+  (match.kind === 'among' || (match.kind === 'fact' && match.of[0] === 'family')) && !isOfBelow(words, match);
+
 export type Place = 'below' | 'top' | undefined;
 
 export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): Place => {
@@ -12,6 +23,8 @@ export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): 
     const word = words[at];
     // "with primer and lacquer"
     if (!word || word.part !== part || word.word === 'and') break;
+    // "over the old varnish with poly", but "covered with lacquer"
+    if (word.word === 'with' && !/^(covered|primed|sealed|coated)$/.test(words[at - 1]?.word ?? '')) break;
     // "sealed with clear"
     if (word.word === 'sealed' && words[at + 1]?.word === 'with') return 'top';
     // "a 20 year old oil chest" is no old finish below another

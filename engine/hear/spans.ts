@@ -6,9 +6,8 @@ export const numberAt = (ear: Ear, word: Word | undefined): number | undefined =
   if (!word) return undefined;
   if (/^\d+(?:[.,]\d+)?$/.test(word.word)) return Number(word.word.replace(',', '.'));
   const value = ear.numbers.get(word.word);
-  return value !== undefined && !/^\d/.test(word.word) && !/(?:st|nd|rd|th)$/.test(word.word)
-    ? value
-    : undefined;
+  const isOrdinal = word.word !== 'both' && /^\d|(?:st|nd|rd|th)$/.test(word.word);
+  return isOrdinal ? undefined : value;
 };
 
 const RANGE_WORD = /^(to|or|and)$/;

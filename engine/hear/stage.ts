@@ -7,6 +7,7 @@ import { isLaying, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
+import { isNamedTop } from './place.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -44,14 +45,12 @@ type Mention = {
 const TOP =
   /^(coats?|poly|polyurethane|urethane|varnish|lacquer|shellac|clear|topcoat|sealer|wax|oil|finish)$/;
 
-const isOfTop = ({ kind, of }: Match): boolean => kind === 'among' || (kind === 'fact' && of[0] === 'family');
-
 /**
  * Whether a layer below is named before the words in their clause: "the stain was not dry". Where no top coat is named
  * there is none below: the paint or the stain is the coat.
  */
 const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: Match): boolean =>
-  matches.some(isOfTop) &&
+  matches.some((match) => isNamedTop(words, match)) &&
   matches.some(
     (one) =>
       one.sense === 'cue other-layer' &&

@@ -1,4 +1,4 @@
-import { isStill, laidAfter } from './coat-story.ts';
+import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
 import { isLaying, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
@@ -16,6 +16,8 @@ const any = (words: readonly Word[], from: number, to: number, set: ReadonlySet<
 /** How far a time in numbers is taken as told about: "two hours" is from 1.6 to 2.6. */
 const LESS = 0.8;
 const MORE = 1.3;
+/** "Six weeks ago: oil, shellac, then wax": days between the coats are little beside it. */
+const FORTNIGHT = 250;
 /** From here on a time is told in months: a thing that was bought or moved in then is at least so old. */
 const MONTH = 700;
 
@@ -155,6 +157,7 @@ const toldTimes = (
         : (long && isDoubted(words, matches, at, span.to, { old, ago }, manner)) ||
             (!long &&
               !lays &&
+              !old &&
               after?.word !== 'now' &&
               !isOfFilm(words, matches, at) &&
               !isOfDrying(words, at) &&
@@ -271,6 +274,12 @@ const speaksOfFilm = (ear: Ear, words: readonly Word[], at: number): boolean => 
   );
 };
 
+/** Where the sentence ends that holds the character at `to`. */
+const sentenceEnd = (words: readonly Word[], to: number): number => {
+  const at = words.findLast(({ from }) => from < to)?.sentence ?? 0;
+  return words.findLast(({ sentence }) => sentence === at)?.to ?? to;
+};
+
 const WIDE = 8;
 const isWide = ({ least, most }: SpokenSpan): boolean => most > WIDE * least && least > 12;
 
@@ -288,7 +297,11 @@ export const hoursOf = (
   const told = toldTimes(ear, words, matches, manner);
   // A time before the next coat of the story is not that of the last.
   const ofLast = told.filter(
-    ({ from, to, sure }) => sure >= 0.7 && (isStill(words, from, to) || !laidAfter(words, manner, to)),
+    ({ from, to, sure, now, least }) =>
+      sure >= 0.7 &&
+      (isStill(words, from, to) ||
+        (now && least >= FORTNIGHT && !laidAfter(words, manner, sentenceEnd(words, to))) ||
+        !(laidAfter(words, manner, to) || (!now && laidNext(words, to)))),
   );
   const kept = ofLast.length ? ofLast : told;
   // A day that was told within that week is nearer than the name of a day.
@@ -299,7 +312,7 @@ export const hoursOf = (
     ? exact
     : kept;
   // Told from today goes before what the story tells of the day after.
-  const today = story.filter(({ now, laid }) => now && laid);
+  const today = story.filter(({ now, laid, least }) => now && (laid || least >= FORTNIGHT));
   const asked = today.length ? story.filter(({ now }) => now) : story;
   const strongest = Math.max(...asked.map(({ sure }) => sure));
   const near =

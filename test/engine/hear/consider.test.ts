@@ -73,6 +73,16 @@ describe('what is asked', () => {
     expect(consider(mind, { told: { stage } }).now).toBeDefined();
   });
 
+  it('is eight questions at most, the stage among them, and then says what to do', () => {
+    const chance = dice(5);
+    for (let round = 0; round < 15; round++)
+      expect(asked({ stage: 'cured' }, chance).length).toBeLessThanOrEqual(7);
+    const all = Object.fromEntries(mind.matrix.questions.slice(0, 7).map((id) => [id, 'unsure']));
+    const { next, now } = consider(mind, { told: { stage: 'cured', ...all } });
+    expect(next).toBeUndefined();
+    expect(now).toBeDefined();
+  });
+
   it('is how old the paint below is, where that may stop the work', () => {
     expect(consider(mind, { told: { stage: 'cured', base: 'old-finish' } }).next).toEqual({ kind: 'age' });
   });
