@@ -50,7 +50,7 @@ const cases: [text: string, name: string, value: string | number | undefined][] 
   ['nine or ten coats of lacquer', 'coat-number', 10],
   ['sanded before the second coat', 'coat-number', undefined],
   ['it went from one coat to the next', 'coat-number', undefined],
-  ['foam brush and clear', 'applicator', 'brush'],
+  ['foam brush and clear', 'applicator', 'sponge'],
   ['I wiped it off with a damp cloth', 'applicator', undefined],
   ['navy paint on oak, clear on top', 'base-tone', 'dark'],
   ['a dresser of the 1950s', 'age', 'before-1993'],

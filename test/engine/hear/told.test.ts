@@ -425,7 +425,7 @@ const TOLD: Readonly<Record<string, readonly (readonly [text: string, facts: str
     ['used a natural bristle brush', 'applicator=brush'],
     ['china bristle brush', 'applicator=brush'],
     ['with a cheap chip brush', 'applicator=brush'],
-    ['foam brush', 'applicator=brush'],
+    ['foam brush', 'applicator=sponge'],
     ['with a foam applicator', 'applicator=sponge'],
     ['rolled it with a foam roller', 'applicator=roller'],
     ['a mohair roller', 'applicator=roller'],
@@ -831,7 +831,7 @@ const TOLD: Readonly<Record<string, readonly (readonly [text: string, facts: str
       'coat-number=6 applicator=brush',
     ],
     ['Wiped on the poly with an old sock. Bits of lint.', 'applicator=cloth'],
-    ['I used a cheap foam brush from the dollar store and it left bubbles.', 'applicator=brush'],
+    ['I used a cheap foam brush from the dollar store and it left bubbles.', 'applicator=sponge'],
     ['Gave the table a french polish with a rubber.', 'family=shellac applicator=pad'],
     ['Tabletop epoxy-like varnish, poured.', 'piece=tabletop'],
     ['MDF shelves, primed, two coats of enamel and acrylic lacquer on top.', 'base=laminate|oil-paint'],
@@ -863,8 +863,8 @@ const TOLD: Readonly<Record<string, readonly (readonly [text: string, facts: str
     ['Should I put another coat on my coffee table?', 'piece=tabletop'],
     ['After both coats of poly it looked dull', 'coat-number=2'],
     ['two coats of tung oil the day before, and I had put on another this morning', 'coat-number=3'],
-    ['used a foam brush for the water based poly', 'applicator=brush'],
-    ['brushed it with one of those foam brushes, polyurethane', 'applicator=brush'],
+    ['used a foam brush for the water based poly', 'applicator=sponge'],
+    ['brushed it with one of those foam brushes, polyurethane', 'applicator=sponge'],
     ['We must move in this weekend, the last coat went on ten days ago', 'hours-since-coat=240'],
     [
       'I put the second coat of varnish on about 20 hours ago and it feels tacky',
@@ -1235,7 +1235,7 @@ const TOLD: Readonly<Record<string, readonly (readonly [text: string, facts: str
     ],
     [
       "My daughter's desk got two coats of chalk paint in a soft gray and a coat of water-based matte varnish, with one of those foam brushes. It feels chalky still after a week.",
-      'piece=tabletop|childs-item base=chalk-paint base-tone=light family=water-based sheen=matte applicator=brush hours-since-coat=168',
+      'piece=tabletop|childs-item base=chalk-paint base-tone=light family=water-based sheen=matte applicator=sponge hours-since-coat=168',
     ],
     [
       'I sealed the knots with shellac, put on primer, then two coats of an alkyd enamel in cream, and after three weeks the knots are showing yellow.',
