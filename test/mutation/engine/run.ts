@@ -1,0 +1,99 @@
+/**
+ * Tries the engine's tests by small changes of the engine.
+ *
+ *   npm run mutate                    what changed since main
+ *   npm run mutate -- since HEAD~3    … since any commit
+ *   npm run mutate -- sample 600      a sample by folders; --seed 7 draws another
+ *   npm run mutate -- all             everything: a night
+ *
+ * `--only calc,clock` keeps to folders or files. What was found lies in `reports/mutation/`.
+ */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { shuffled } from '../random.ts';
+import type { Mutant } from './instrument.ts';
+import { meetAll, prepare } from './knows.ts';
+import { KEPT } from './process.ts';
+import { stratumOf, tableOf } from './score.ts';
+import { type Tried, Trier } from './try.ts';
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { seed: { type: 'string', default: '1' }, only: { type: 'string' } },
+});
+const [mode = 'since', given] = positionals;
+
+const { mutants, mark } = prepare();
+const only = values.only?.split(',');
+const open = mutants.filter(
+  ({ file }) => !only || only.some((one) => file.startsWith(`engine/${one}`) || stratumOf(file) === one),
+);
+
+const groups = new Map<string, Mutant[]>();
+for (const mutant of open) {
+  const stratum = stratumOf(mutant.file);
+  groups.set(stratum, [...(groups.get(stratum) ?? []), mutant]);
+}
+
+/** So many that each folder has its share, and none fewer than this. */
+const LEAST = 20;
+
+const sampled = (wanted: number, seed: number): Mutant[] => {
+  const total = open.length;
+  return [...groups.values()].flatMap((group) =>
+    shuffled(group, seed).slice(0, Math.max(LEAST, Math.round((wanted * group.length) / total))),
+  );
+};
+
+/** The lines that are not as they were, by file. */
+const changedSince = (ref: string): Map<string, Set<number>> => {
+  const lines = new Map<string, Set<number>>();
+  const diff = execFileSync('git', ['diff', '-U0', '--no-color', ref, '--', 'engine'], { encoding: 'utf8' });
+  let file = '';
+  for (const line of diff.split('\n')) {
+    if (line.startsWith('+++ ')) file = line.slice(6);
+    const hunk = /^@@ -\S+ \+(\d+)(?:,(\d+))? @@/.exec(line);
+    if (!hunk) continue;
+    const from = Number(hunk[1]);
+    const own = lines.get(file) ?? new Set();
+    for (let at = 0; at < Number(hunk[2] ?? 1); at += 1) own.add(from + at);
+    lines.set(file, own);
+  }
+  return lines;
+};
+
+const chosen = (): Mutant[] => {
+  if (mode === 'all') return open;
+  if (mode === 'sample') return sampled(Number(given ?? 600), Number(values.seed));
+  const changed = changedSince(given ?? 'main');
+  return open.filter(({ file, line }) => changed.get(file)?.has(line));
+};
+
+const picked = chosen();
+console.log(`${picked.length} of ${open.length} mutants`);
+if (!picked.length) process.exit(0);
+const known = await meetAll(mutants, mark);
+console.log(`${known.tests.length} tests`);
+const trier = new Trier(known, mutants.length);
+for (const { file, id } of mutants) trier.files.set(file, [...(trier.files.get(file) ?? []), id]);
+
+const tried: Tried[] = [];
+const began = performance.now();
+for (const mutant of picked) {
+  const one = await trier.try(mutant);
+  tried.push(one);
+  const { file, line, column, kind, was, by } = mutant;
+  if (one.state === 'survived' || one.state === 'no coverage')
+    console.log(`${one.state}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
+  if (tried.length % 100 === 0)
+    console.log(`… ${tried.length}, ${Math.round((performance.now() - began) / 1000)} s`);
+}
+trier.end();
+
+const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.length]));
+const table = tableOf(tried, sizes);
+console.log(`${table}\n${Math.round((performance.now() - began) / 1000)} s`);
+mkdirSync(KEPT, { recursive: true });
+writeFileSync(join(KEPT, `${mode}-${values.only ?? 'engine'}-${values.seed}.json`.replaceAll('/', '+')), JSON.stringify(tried, null, 1));
