@@ -97,7 +97,8 @@ const family = (adds: Adds, isTest: boolean) => {
     skip: Object.assign(none, { each: () => none }),
     todo: none,
     only: one,
-    runIf: (holds: unknown) => (holds ? Object.assign(one, { each }) : Object.assign(none, { each: () => none })),
+    runIf: (holds: unknown) =>
+      holds ? Object.assign(one, { each }) : Object.assign(none, { each: () => none }),
     skipIf: (holds: unknown) =>
       holds ? Object.assign(none, { each: () => none }) : Object.assign(one, { each }),
   });

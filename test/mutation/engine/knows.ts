@@ -59,7 +59,8 @@ type Kept = {
 };
 const packed = (bytes: Uint8Array): string => {
   const bits = new Uint8Array(Math.ceil(bytes.length / 8));
-  for (let i = 0; i < bytes.length; i += 1) if (bytes[i]) bits[i >> 3] = (bits[i >> 3] as number) | (1 << (i & 7));
+  for (let i = 0; i < bytes.length; i += 1)
+    if (bytes[i]) bits[i >> 3] = (bits[i >> 3] as number) | (1 << (i & 7));
   return Buffer.from(bits).toString('base64');
 };
 const each = (bits: string, found: (id: number) => void) => {

@@ -205,7 +205,8 @@ export const changesOf = (source: ts.SourceFile): readonly Change[] => {
     const at = place(node);
     if (at && text.slice(from, to) !== by) changes.push({ kind, from, to, by, at });
   };
-  const whole = (kind: string, node: ts.Node, by: string) => put(kind, node, node.getStart(), node.getEnd(), by);
+  const whole = (kind: string, node: ts.Node, by: string) =>
+    put(kind, node, node.getStart(), node.getEnd(), by);
 
   const conditions = (node: ts.Node) => {
     const test = isTest(node);
@@ -291,13 +292,7 @@ export const changesOf = (source: ts.SourceFile): readonly Change[] => {
       node.questionDotToken
     ) {
       const dot = node.questionDotToken;
-      put(
-        'optional',
-        node,
-        dot.getStart(),
-        dot.getEnd(),
-        ts.isPropertyAccessExpression(node) ? '.' : '',
-      );
+      put('optional', node, dot.getStart(), dot.getEnd(), ts.isPropertyAccessExpression(node) ? '.' : '');
     }
     if (ts.isBlock(node) && node.statements.length && !ts.isCatchClause(node.parent))
       changes.push({ kind: 'block', from: node.getStart(), to: node.getEnd(), by: '{}', at: node });

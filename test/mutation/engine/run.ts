@@ -96,4 +96,7 @@ const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.leng
 const table = tableOf(tried, sizes);
 console.log(`${table}\n${Math.round((performance.now() - began) / 1000)} s`);
 mkdirSync(KEPT, { recursive: true });
-writeFileSync(join(KEPT, `${mode}-${values.only ?? 'engine'}-${values.seed}.json`.replaceAll('/', '+')), JSON.stringify(tried, null, 1));
+writeFileSync(
+  join(KEPT, `${mode}-${values.only ?? 'engine'}-${values.seed}.json`.replaceAll('/', '+')),
+  JSON.stringify(tried, null, 1),
+);

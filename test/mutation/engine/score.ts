@@ -21,7 +21,13 @@ export const rowsOf = (tried: readonly Tried[], sizes: ReadonlyMap<string, numbe
     const own = tried.filter(({ mutant }) => stratumOf(mutant.file) === stratum);
     const states = { killed: 0, 'timed out': 0, survived: 0, 'no coverage': 0 };
     for (const { state } of own) states[state] += 1;
-    return { stratum, of, states, tried: own.length, killed: own.filter(({ state }) => isKilled(state)).length };
+    return {
+      stratum,
+      of,
+      states,
+      tried: own.length,
+      killed: own.filter(({ state }) => isKilled(state)).length,
+    };
   });
 
 /**
@@ -43,7 +49,7 @@ export const scoreOf = (rows: readonly Row[]): { score: number; low: number; hig
     variance += (weight ** 2 * careful * (1 - careful) * (1 - tried / of)) / tried;
   }
   if (variance === 0) return { score, low: score, high: score };
-  const n = Math.max(1, (Math.max(score * (1 - score), 1e-4)) / variance);
+  const n = Math.max(1, Math.max(score * (1 - score), 1e-4) / variance);
   const z = 1.96;
   const middle = (score + z ** 2 / (2 * n)) / (1 + z ** 2 / n);
   const half = (z / (1 + z ** 2 / n)) * Math.sqrt((score * (1 - score)) / n + z ** 2 / (4 * n ** 2));
@@ -73,7 +79,10 @@ export const tableOf = (tried: readonly Tried[], sizes: ReadonlyMap<string, numb
     '| part | mutants | tried | killed | timed out | survived | no coverage | score | 95 % |',
     '|---|---|---|---|---|---|---|---|---|',
     ...rows.map((row) => line(row.stratum, [row])),
-    line('**all but board**', rows.filter(({ stratum }) => stratum !== 'board')),
+    line(
+      '**all but board**',
+      rows.filter(({ stratum }) => stratum !== 'board'),
+    ),
     line('**all**', rows),
   ].join('\n');
 };

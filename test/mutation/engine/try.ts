@@ -5,7 +5,12 @@ import { Worker } from './process.ts';
 import type { Verdict } from './worker.ts';
 
 export type State = 'killed' | 'timed out' | 'survived' | 'no coverage';
-export type Tried = { readonly mutant: Mutant; readonly state: State; readonly by?: string; readonly ms: number };
+export type Tried = {
+  readonly mutant: Mutant;
+  readonly state: State;
+  readonly by?: string;
+  readonly ms: number;
+};
 
 /** So much of tests is run for one mutant, in milliseconds of an undisturbed run; the quickest come first. */
 const BUDGET = 15_000;

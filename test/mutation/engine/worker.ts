@@ -21,7 +21,13 @@ export type Verdict =
   /** The test fails by itself by now, so that what was seen says nothing. */
   | { readonly state: 'spoiled' };
 export type Answer =
-  | { readonly do: 'met'; readonly tests: readonly Met[]; readonly load: Uint8Array; readonly imports: [string, string[]][]; readonly fault?: string }
+  | {
+      readonly do: 'met';
+      readonly tests: readonly Met[];
+      readonly load: Uint8Array;
+      readonly imports: [string, string[]][];
+      readonly fault?: string;
+    }
   | { readonly do: 'tried'; readonly verdict: Verdict };
 
 const count = Number(process.env['MUTATE_COUNT']);
@@ -97,7 +103,10 @@ const meet = async (file: string): Promise<Answer> => {
       const fault = await fails(test);
       const ms = performance.now() - began;
       if (!fault) met.push({ file, at, name: test.name, ms, calls, hits });
-      else console.error(`left out, since it fails here: ${file} › ${test.name}: ${String(fault).slice(0, 200)}`);
+      else
+        console.error(
+          `left out, since it fails here: ${file} › ${test.name}: ${String(fault).slice(0, 200)}`,
+        );
     }
   } catch (fault) {
     return { do: 'met', tests: [], load, imports: [], fault: String(fault) };
