@@ -36,7 +36,10 @@ describe('a coat is kept', () => {
     ['with a piece of 200 letters', { piece: 'x'.repeat(200) }],
     ['on a cold face', { surfaceCelsius: -30 }],
     ['on a hot face', { surfaceCelsius: 60 }],
-    ['with its card, tool, base and sheen', { card: 'c', applicator: 'brush', baseTone: 'dark', sheen: 'satin' }],
+    [
+      'with its card, tool, base and sheen',
+      { card: 'c', applicator: 'brush', baseTone: 'dark', sheen: 'satin' },
+    ],
     ['with a can of no times', { label: { minutes: {} } }],
     ['with a can that dries at once', { label: span(0, 0) }],
     ['with a can of three years', { label: span(60, 3 * 365 * 1440) }],
@@ -81,11 +84,26 @@ describe('a coat is counted as lost', () => {
     ['with a time that ends before it begins', { label: span(10, 9) }],
     ['with a time over three years', { label: span(1, 3 * 365 * 1440 + 1) }],
     ['with a time from after three years', { label: span(3 * 365 * 1440 + 1, 3 * 365 * 1440 + 2) }],
-    ['with one good time and one bad', { label: { minutes: { touch: { from: 1, to: 2 }, recoat: { from: 3, to: 2 } } } }],
-    ['with the air of a can too cold', { label: { minutes: {}, climate: { celsius: -31, relativeHumidity: 0.5 } } }],
-    ['with the air of a can too hot', { label: { minutes: {}, climate: { celsius: 61, relativeHumidity: 0.5 } } }],
-    ['with the air of a can too dry', { label: { minutes: {}, climate: { celsius: 20, relativeHumidity: -0.1 } } }],
-    ['with the air of a can too damp', { label: { minutes: {}, climate: { celsius: 20, relativeHumidity: 1.1 } } }],
+    [
+      'with one good time and one bad',
+      { label: { minutes: { touch: { from: 1, to: 2 }, recoat: { from: 3, to: 2 } } } },
+    ],
+    [
+      'with the air of a can too cold',
+      { label: { minutes: {}, climate: { celsius: -31, relativeHumidity: 0.5 } } },
+    ],
+    [
+      'with the air of a can too hot',
+      { label: { minutes: {}, climate: { celsius: 61, relativeHumidity: 0.5 } } },
+    ],
+    [
+      'with the air of a can too dry',
+      { label: { minutes: {}, climate: { celsius: 20, relativeHumidity: -0.1 } } },
+    ],
+    [
+      'with the air of a can too damp',
+      { label: { minutes: {}, climate: { celsius: 20, relativeHumidity: 1.1 } } },
+    ],
     ['with the air of a can as a text', { label: { minutes: {}, climate: 'warm' } }],
     ['with no amount to speak of', { amount: amount(0.009, 1) }],
     ['with more than a barrel', { amount: amount(1_000_001, 1) }],
@@ -99,7 +117,10 @@ describe('a coat is counted as lost', () => {
   });
 
   it.each([null, 5, 'coat', undefined])('where it is %s', (one) => {
-    expect(readStore({ version: 1, coats: [one, coat] })).toMatchObject({ lost: 1, store: { coats: [coat] } });
+    expect(readStore({ version: 1, coats: [one, coat] })).toMatchObject({
+      lost: 1,
+      store: { coats: [coat] },
+    });
   });
 });
 
@@ -132,17 +153,13 @@ describe('the rest of the store', () => {
     expect(readStore({ version: 1, coats: [], products: { p: null } }).store.products).toEqual({});
   });
 
-  it.each([
-    'open-minutes',
-    'touch-minutes',
-    'recoat-hours',
-    'light-use-days',
-    'cure-days',
-    'volume-solids',
-  ])('but none whose %s are no two numbers', (figure) => {
-    for (const bad of [undefined, 5, [1], [1, 2, 3], [1, Number.POSITIVE_INFINITY], ['1', '2']])
-      expect(products({ [figure]: bad })).toEqual([]);
-  });
+  it.each(['open-minutes', 'touch-minutes', 'recoat-hours', 'light-use-days', 'cure-days', 'volume-solids'])(
+    'but none whose %s are no two numbers',
+    (figure) => {
+      for (const bad of [undefined, 5, [1], [1, 2, 3], [1, Number.POSITIVE_INFINITY], ['1', '2']])
+        expect(products({ [figure]: bad })).toEqual([]);
+    },
+  );
 
   it('nor one without limits, best air or film', () => {
     expect(products({ limits: undefined })).toEqual([]);

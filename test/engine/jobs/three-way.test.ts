@@ -65,20 +65,23 @@ describe('an entry of a list', () => {
     ['photos', photo(), photo({ caption: 'mine' } as never), photo({ caption: 'theirs' } as never)],
   ] as const;
 
-  it.each(lists)('of %s: added by either stays, changed by one is as that one has it', (list, was, mine, theirs) => {
-    const from = { ...base, [list]: [] };
-    const other = { ...theirs, id: 'other' };
-    const added = mergeChange(from, { ...from, [list]: [was] }, { ...from, [list]: [other] });
-    expect(added.card[list].map(({ id }) => id).sort()).toEqual([was.id, 'other'].sort());
-    expect(added.clashes).toEqual([]);
-    const had = { ...base, [list]: [was] };
-    expect(mergeChange(had, { ...had, [list]: [mine] }, had).card[list]).toEqual([mine]);
-    expect(mergeChange(had, had, { ...had, [list]: [theirs] }).card[list]).toEqual([theirs]);
-    expect(mergeChange(had, { ...had, [list]: [mine] }, { ...had, [list]: [mine] })).toMatchObject({
-      card: { [list]: [mine] },
-      clashes: [],
-    });
-  });
+  it.each(lists)(
+    'of %s: added by either stays, changed by one is as that one has it',
+    (list, was, mine, theirs) => {
+      const from = { ...base, [list]: [] };
+      const other = { ...theirs, id: 'other' };
+      const added = mergeChange(from, { ...from, [list]: [was] }, { ...from, [list]: [other] });
+      expect(added.card[list].map(({ id }) => id).sort()).toEqual([was.id, 'other'].sort());
+      expect(added.clashes).toEqual([]);
+      const had = { ...base, [list]: [was] };
+      expect(mergeChange(had, { ...had, [list]: [mine] }, had).card[list]).toEqual([mine]);
+      expect(mergeChange(had, had, { ...had, [list]: [theirs] }).card[list]).toEqual([theirs]);
+      expect(mergeChange(had, { ...had, [list]: [mine] }, { ...had, [list]: [mine] })).toMatchObject({
+        card: { [list]: [mine] },
+        clashes: [],
+      });
+    },
+  );
 
   it.each(lists)('of %s: changed by both is theirs and told', (list, was, mine, theirs) => {
     const had = { ...base, [list]: [was] };

@@ -111,7 +111,7 @@ describe('a dresser in three coats that are ready in two hours', () => {
 
   it('lays a test patch first where the base is an unknown finish, and waits a day for it', () => {
     const one = planned(
-      byCan({ base: 'old-finish', baseHours: undefined, age: 'after-1990' }, can({ coats: 1 })),
+      byCan({ base: 'old-finish', baseHours: undefined, age: 'since-1993' }, can({ coats: 1 })),
     );
     expect(one.steps[0]).toMatchObject({
       kind: 'test-patch',

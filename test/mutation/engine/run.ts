@@ -87,8 +87,10 @@ for (const mutant of picked) {
   const { file, line, column, kind, was, by } = mutant;
   if (one.state === 'survived' || one.state === 'no coverage')
     console.log(`${one.state}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
-  if (tried.length % 100 === 0)
-    console.log(`… ${tried.length}, ${Math.round((performance.now() - began) / 1000)} s`);
+  if (tried.length % 25 === 0)
+    console.log(
+      `… ${tried.length}, ${tried.filter(({ state }) => state === 'survived' || state === 'no coverage').length} alive, ${Math.round((performance.now() - began) / 1000)} s`,
+    );
 }
 trier.end();
 

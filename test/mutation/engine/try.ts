@@ -13,22 +13,25 @@ export type Tried = {
 };
 
 /** So much of tests is run for one mutant, in milliseconds of an undisturbed run; the quickest come first. */
-const BUDGET = 15_000;
+const BUDGET = 12_000;
+/** … in a process that has to read the engine anew, and so many files of tests. */
+const READ_BUDGET = 5_000;
+const READ_FILES = 6;
 
 type Asked = { readonly file: string; readonly at: number; readonly calls: number; readonly ms: number };
 
-const within = (tests: readonly Asked[]): Asked[] => {
+const within = (tests: readonly Asked[], budget = BUDGET): Asked[] => {
   let spent = 0;
   return tests.filter(({ ms }) => {
     spent += ms;
-    return spent <= BUDGET;
+    return spent <= budget;
   });
 };
 
 /**
- * Most mutants are tried in one process that has read everything: there a test costs what it takes. What lives on in
- * that process can hide a mutant (a table made once for all), so none counts as survived before a new process, which
- * read the engine with the mutant switched on, has run the same tests and those that read its file.
+ * Most mutants are tried in one process that has read everything: there a test costs what it takes. What modules keep
+ * is emptied between two mutants, and a test that fails is run once more without the mutant: only where it holds then
+ * was it the mutant. One that is met while files are read is tried in a new process that reads the engine with it on.
  */
 export class Trier {
   readonly #known: Known;
@@ -45,26 +48,24 @@ export class Trier {
     this.#warm = undefined;
   }
 
-  #askedOf(mutant: Mutant): { readonly met: Asked[]; readonly all: Asked[] } {
+  #askedOf(mutant: Mutant): { readonly met: Asked[]; readonly read: Asked[] } {
     const { tests, metBy, readBy, readers } = this.#known;
-    const met = (metBy[mutant.id] ?? []).map((index) => tests[index] as Asked);
-    const read = new Set(readBy[mutant.id] ?? []);
-    if (!read.size) return { met: within(met), all: within(met) };
+    const met = within((metBy[mutant.id] ?? []).map((index) => tests[index] as Asked));
+    const first = new Set(readBy[mutant.id] ?? []);
+    if (!first.size) return { met, read: [] };
     // Met while files are read: whoever reads the file of the mutant may show it. First those that use it most.
-    const files = new Set([...(readers.get(mutant.file) ?? []), ...read]);
-    const seen = new Set(met);
-    const uses = this.#usesOf(mutant.file);
-    const rest = tests
-      .map((test, index) => ({ test: test as Asked, index }))
-      .filter(({ test }) => files.has(test.file) && !seen.has(test))
-      .sort(
-        (a, b) =>
-          Number(read.has(b.test.file)) - Number(read.has(a.test.file)) ||
-          Number(uses.has(b.index)) - Number(uses.has(a.index)) ||
-          a.test.ms - b.test.ms,
-      )
-      .map(({ test }) => test);
-    return { met: within(met), all: within([...met, ...rest]) };
+    const uses = new Map<string, number>();
+    for (const index of this.#usesOf(mutant.file)) {
+      const { file } = tests[index] as Asked;
+      uses.set(file, (uses.get(file) ?? 0) + 1);
+    }
+    const files = [...new Set([...first, ...(readers.get(mutant.file) ?? [])])]
+      .sort((a, b) => (uses.get(b) ?? 0) - (uses.get(a) ?? 0) || Number(first.has(b)) - Number(first.has(a)))
+      .slice(0, READ_FILES);
+    const read = files.flatMap((file) =>
+      tests.filter((test) => test.file === file).toSorted((a, b) => a.ms - b.ms),
+    ) as Asked[];
+    return { met, read: within(read, READ_BUDGET) };
   }
 
   readonly #uses = new Map<string, Set<number>>();
@@ -100,17 +101,19 @@ export class Trier {
       ...('by' in verdict ? { by: verdict.by } : {}),
       ms: Math.round(performance.now() - began),
     });
-    const { met, all } = this.#askedOf(mutant);
-    if (!all.length) return told({ state: 'survived' }, 'no coverage');
+    const { met, read } = this.#askedOf(mutant);
+    let last: Verdict | undefined;
     if (met.length) {
       this.#warm ??= new Worker(this.#count);
-      const verdict = await this.#ask(this.#warm, mutant, met, 60_000);
-      if (verdict.state === 'killed') return told(verdict);
-      if (verdict.state !== 'survived') this.end();
-      if (verdict.state === 'timed out') return told(verdict);
+      last = await this.#ask(this.#warm, mutant, met, 60_000);
+      if (last.state === 'killed') return told(last);
+      if (last.state !== 'survived') this.end();
+      if (last.state === 'timed out') return told(last);
     }
+    const again = last?.state === 'spoiled' ? [...within(met, READ_BUDGET), ...read] : read;
+    if (!again.length) return told({ state: 'survived' }, last ? 'survived' : 'no coverage');
     const fresh = new Worker(this.#count, mutant.id);
-    const verdict = await this.#ask(fresh, mutant, all, 60_000);
+    const verdict = await this.#ask(fresh, mutant, again, 60_000);
     fresh.end();
     return told(verdict);
   }

@@ -46,6 +46,43 @@ class Endless extends Error {}
   return id === active;
 };
 
+/** Counted up where what was kept may be of another mutant. */
+let turn = 0;
+const forgetting = <K, V>(
+  fresh: () => { get(key: K): V | undefined; set(key: K, value: V): unknown; has(key: K): boolean },
+) =>
+  class {
+    #turn = -1;
+    #kept = fresh();
+    #now() {
+      if (this.#turn !== turn) {
+        this.#turn = turn;
+        this.#kept = fresh();
+      }
+      return this.#kept;
+    }
+    get(key: K) {
+      return this.#now().get(key);
+    }
+    has(key: K) {
+      return this.#now().has(key);
+    }
+    set(key: K, value: V) {
+      this.#now().set(key, value);
+      return this;
+    }
+    get size() {
+      return (this.#now() as unknown as Map<K, V>).size;
+    }
+    clear() {
+      this.#turn = -1;
+    }
+  };
+Object.assign(globalThis, {
+  $Weak: forgetting(() => new WeakMap<object, unknown>()),
+  $Kept: forgetting(() => new Map<unknown, unknown>()),
+});
+
 const { gather, makeReady, runTest } = await import('./harness.ts');
 await import('../../seed.ts');
 // A test that fails need not tell the smallest case.
@@ -119,6 +156,8 @@ const tryIt = async (mutant: number, tests: readonly (TestId & { calls: number }
     let test: Tests[number];
     try {
       calls = 0;
+      // A file that was not read yet is read without the mutant.
+      if (!fresh && !read.has(file)) active = -1;
       most = fresh ? 3e8 : Number.POSITIVE_INFINITY;
       const found = (await testsOf(file))[at];
       if (!found) throw new Error('a test is gone');
@@ -128,17 +167,21 @@ const tryIt = async (mutant: number, tests: readonly (TestId & { calls: number }
       if (!fresh) throw fault;
       return { state: fault instanceof Endless ? 'timed out' : 'killed', by: `${file} (read)` };
     }
+    if (!fresh && active !== mutant) turn += 1;
     active = mutant;
     most = usual * 30 + 1e6;
     const fault = await fails(test);
-    if (!fresh) active = -1;
     if (!fault) continue;
     if (!fresh) {
+      active = -1;
+      turn += 1;
       most = usual * 30 + 1e6;
       if (await fails(test)) return { state: 'spoiled' };
     }
     return { state: fault instanceof Endless ? 'timed out' : 'killed', by: `${file} › ${test.name}` };
   }
+  if (!fresh) active = -1;
+  turn += 1;
   return { state: 'survived' };
 };
 
