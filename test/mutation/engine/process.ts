@@ -24,6 +24,8 @@ export class Worker {
         ...process.env,
         MUTATE_BUILT: BUILT,
         MUTATE_COUNT: String(count),
+        // Every flaw is drawn, not one in three.
+        BOARDS: 'all',
         ...(fresh === undefined ? {} : { MUTATE_FRESH: String(fresh) }),
       },
     });

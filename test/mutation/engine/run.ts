@@ -42,9 +42,11 @@ const LEAST = 20;
 
 const sampled = (wanted: number, seed: number): Mutant[] => {
   const total = open.length;
-  return [...groups.values()].flatMap((group) =>
+  const drawn = [...groups.values()].flatMap((group) =>
     shuffled(group, seed).slice(0, Math.max(LEAST, Math.round((wanted * group.length) / total))),
   );
+  // In no order, so that what was tried when someone stops it is a sample, too.
+  return shuffled(drawn, seed);
 };
 
 /** The lines that are not as they were, by file. */
@@ -79,6 +81,14 @@ console.log(`${known.tests.length} tests`);
 const trier = new Trier(known, mutants.length);
 for (const { file, id } of mutants) trier.files.set(file, [...(trier.files.get(file) ?? []), id]);
 
+const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.length]));
+mkdirSync(KEPT, { recursive: true });
+const name = `${mode}-${values.only ?? 'engine'}-${values.seed}`.replaceAll('/', '+');
+const keep = (): void => {
+  writeFileSync(join(KEPT, `${name}.json`), JSON.stringify(tried, null, 1));
+  writeFileSync(join(KEPT, `${name}.md`), `${tableOf(tried, sizes)}\n`);
+};
+
 const tried: Tried[] = [];
 const began = performance.now();
 for (const mutant of picked) {
@@ -87,18 +97,11 @@ for (const mutant of picked) {
   const { file, line, column, kind, was, by } = mutant;
   if (one.state === 'survived' || one.state === 'no coverage')
     console.log(`${one.state}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
-  if (tried.length % 25 === 0)
-    console.log(
-      `… ${tried.length}, ${tried.filter(({ state }) => state === 'survived' || state === 'no coverage').length} alive, ${Math.round((performance.now() - began) / 1000)} s`,
-    );
+  if (tried.length % 25 !== 0) continue;
+  keep();
+  const alive = tried.filter(({ state }) => state === 'survived' || state === 'no coverage').length;
+  console.log(`… ${tried.length}, ${alive} alive, ${Math.round((performance.now() - began) / 1000)} s`);
 }
 trier.end();
-
-const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.length]));
-const table = tableOf(tried, sizes);
-console.log(`${table}\n${Math.round((performance.now() - began) / 1000)} s`);
-mkdirSync(KEPT, { recursive: true });
-writeFileSync(
-  join(KEPT, `${mode}-${values.only ?? 'engine'}-${values.seed}.json`.replaceAll('/', '+')),
-  JSON.stringify(tried, null, 1),
-);
+keep();
+console.log(`${tableOf(tried, sizes)}\n${Math.round((performance.now() - began) / 1000)} s`);
