@@ -6,7 +6,7 @@ import type { Span, Word } from './words.ts';
 const DEGREES =
   /(-?\d{1,3})(?:\s*(?:-|–|to|or|and)\s*(-?\d{1,3}))?(?:\s*(?:°|º|degrees?|deg\.?))?\s*(f|c|fahrenheit|celsius|centigrade)(?![a-z])/gi;
 const BARE_DEGREES =
-  /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?\s*(?:°|º|degrees?|deg)(?!\s*(?:°|f\b|c\b|fahr|cels|angle))/gi;
+  /(-?\d{1,3})(?:\s*(?:-|–|to|or)\s*(-?\d{1,3}))?\s*(?:°|º|deg(?:rees?)?(?![a-z]))(?!\s*(?:°|f\b|c\b|fahr|cels|centi|angle))/gi;
 const DECADE = /\b(?:in the |the )?(low|mid|middle|high|upper|in the)[\s-]+([4-9]0)['’]?s\b/gi;
 /** A number alone near words of the air, in the range in which Fahrenheit is told: "62 or so", "about 85 and sticky out". */
 const BARE =
@@ -33,6 +33,15 @@ const spanOf = (found: RegExpExecArray | RegExpMatchArray): Span => ({
   to: (found.index ?? 0) + found[0].length,
 });
 
+/** "in the low sixties": which of the ten. */
+const PART_OF_TEN: Readonly<Record<string, readonly [number, number]>> = {
+  low: [0, 3],
+  mid: [4, 6],
+  middle: [4, 6],
+  high: [7, 9],
+  upper: [7, 9],
+};
+
 const temperatures = (text: string): Reading[] => {
   const found: Reading[] = [];
   const add = (span: Span, a: number, b: number, sure: number) =>
@@ -56,16 +65,9 @@ const temperatures = (text: string): Reading[] => {
     if (OF_AIR.test(before) || OF_AIR.test(after)) add(span, celsius(low), celsius(high), 0.74);
   }
   for (const match of text.matchAll(DECADE)) {
-    const [low, high] = { low: [0, 3], mid: [4, 6], middle: [4, 6], high: [7, 9], upper: [7, 9] }[
-      (match[1] ?? '').toLowerCase()
-    ] ?? [0, 9];
+    const [low, high] = entryOf(PART_OF_TEN, (match[1] ?? '').toLowerCase()) ?? [0, 9];
     const base = Number(match[2]);
-    add(
-      spanOf(match),
-      celsius(base + (low ?? 0)),
-      celsius(base + (high ?? 9)),
-      low === undefined ? 0.6 : 0.8,
-    );
+    add(spanOf(match), celsius(base + low), celsius(base + high), 0.8);
   }
   return found.filter(({ low, high }) => low >= -20 && high <= 50);
 };
