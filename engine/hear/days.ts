@@ -7,7 +7,7 @@ import type { Word } from './words.ts';
 const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 const DAY = /^(?:mon|tues?|wednes|wed|thurs?|fri|satur|sun)(?:day)?s?$/;
 /** Short forms that are words of their own. */
-const NO_DAY = /^(sun|suns|wed|weds|mon|fri|sat)$/;
+const NO_DAY = /^(sun|suns|wed|weds|mon|fri)$/;
 const TODAY = /^(its|today|now)$/;
 
 /** "it's Saturday", "today is Saturday" */
