@@ -10,7 +10,7 @@ const MM = 60 / 160;
 const drawn = FEATURE_KINDS.filter((kind) => kind !== 'none');
 /** Every third in the short run; what each looks like is seen in the pictures of the site. */
 const oneInSo = (kinds: readonly FeatureKind[]) =>
-  THOROUGH || process.env['BOARDS'] === 'all' ? kinds : kinds.filter((_, at) => at % 3 === 0);
+  THOROUGH || process.env['MUTATE'] ? kinds : kinds.filter((_, at) => at % 3 === 0);
 /** What is wrong on this base can not be seen on the other: clear jelly on navy, rust on navy. */
 const ON_WHITE: readonly FeatureKind[] = [
   'ambering',

@@ -25,7 +25,7 @@ export class Worker {
         MUTATE_BUILT: BUILT,
         MUTATE_COUNT: String(count),
         // Every flaw is drawn, not one in three.
-        BOARDS: 'all',
+        MUTATE: '1',
         ...(fresh === undefined ? {} : { MUTATE_FRESH: String(fresh) }),
       },
     });
