@@ -5,6 +5,7 @@
  *   npm run mutate -- since HEAD~3    … since any commit
  *   npm run mutate -- sample 600      a sample by folders; --seed 7 draws another
  *   npm run mutate -- all             everything: a night
+ *   npm run mutate -- meet            only what each test meets, which is kept for the next run
  *
  * `--only calc,clock` keeps to folders or files. What was found lies in `reports/mutation/`.
  */
@@ -68,6 +69,7 @@ const changedSince = (ref: string): Map<string, Set<number>> => {
 
 const chosen = (): Mutant[] => {
   if (mode === 'all') return open;
+  if (mode === 'meet') return [];
   if (mode === 'sample') return sampled(Number(given ?? 600), Number(values.seed));
   const changed = changedSince(given ?? 'main');
   return open.filter(({ file, line }) => changed.get(file)?.has(line));
@@ -75,9 +77,10 @@ const chosen = (): Mutant[] => {
 
 const picked = chosen();
 console.log(`${picked.length} of ${open.length} mutants`);
-if (!picked.length) process.exit(0);
+if (!picked.length && mode !== 'meet') process.exit(0);
 const known = await meetAll(mutants, mark);
 console.log(`${known.tests.length} tests`);
+if (mode === 'meet') process.exit(0);
 const trier = new Trier(known, mutants.length);
 for (const { file, id } of mutants) trier.files.set(file, [...(trier.files.get(file) ?? []), id]);
 
