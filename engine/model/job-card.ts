@@ -86,6 +86,7 @@ const Flaw = z.strictObject({
     .max(2000)
     .optional()
     .describe('The page of the walk where it ended, from the site’s root.'),
+  part: z.enum(FACTS.part.values).optional().describe('Where on the piece it is, if told.'),
   settledAt: Instant.optional().describe('When it was repaired or found good enough.'),
 });
 

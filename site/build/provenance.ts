@@ -1,7 +1,7 @@
 import type { Knowledge } from '#engine/index.ts';
 import type { Grade } from '#engine/model/source.ts';
 import { wetClaim } from '#engine/wet-claim.ts';
-import { defectUrl, remedyUrl, ruleUrl } from '../shared/urls.ts';
+import { defectUrl, lessonUrl, remedyUrl, ruleUrl, WHICH_CAN } from '../shared/urls.ts';
 
 /** How a grade is said after a statement. */
 export const GRADE_WORDS = {
@@ -47,7 +47,7 @@ export const claimsBySource = (known: Knowledge): ReadonlyMap<string, readonly R
   for (const one of known.remedies) add(one.claims, { name: one.name, url: remedyUrl(one.id) });
   for (const one of known.questions) add(one.claims, { name: one.ask });
   for (const one of known.rules) add(one.claims, { name: one.title, url: ruleUrl(one.id) });
-  for (const one of known.products) add(one.claims, { name: one.name });
-  for (const one of known.lessons) add(one.claims, { name: one.title });
+  for (const one of known.products) add(one.claims, { name: one.name, url: WHICH_CAN });
+  for (const one of known.lessons) add(one.claims, { name: one.title, url: lessonUrl(one.id) });
   return found;
 };

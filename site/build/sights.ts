@@ -129,3 +129,7 @@ export const bySight = (defects: readonly Entry<'defect'>[], { once = false } = 
       return { title, defects, face };
     });
 };
+
+/** The groups of the page of all flaws, each with the place on it where it begins. */
+export const groupsOf = (defects: readonly Entry<'defect'>[]) =>
+  bySight(defects).map((group, index) => ({ ...group, id: `group-${index + 1}` }));

@@ -16,3 +16,7 @@ export const leadOf = (sentence: string): { readonly lead: string; readonly rest
 /** What forbids is marked: a hurried eye must not miss it. */
 export const forbids = (sentence: string): boolean =>
   /^(?:Never|No|Not|Nothing|Nobody|Do not|Don’t|Keep out)\b/.test(sentence);
+
+/** The ways that an order leaves open, where it sets them off: `lay it flat; or put it into a tin`. */
+export const waysOf = (order: string): readonly string[] =>
+  order.split(/; (?=or )/).map((way) => way.charAt(0).toUpperCase() + way.slice(1));

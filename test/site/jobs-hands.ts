@@ -30,7 +30,7 @@ export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<strin
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill(name);
   await page.locator('.about [name=product]').selectOption('water-based-polyurethane');
-  await page.locator('.about [name=age]').selectOption('none');
+  await page.locator('.about [name=age][value=none]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   return new URL(page.url()).hash.replace('#card-', '');

@@ -121,7 +121,7 @@ itAtLength('tells every stop before a coat, one caution, and folds the others', 
   const { page, close } = await openPage(PHONE);
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill('Old dresser');
-  await page.locator('.about [name=age]').selectOption('unknown');
+  await page.locator('.about [name=age][value=unknown]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).click();
   const said = page.locator('.lay-coat .weather');
@@ -290,7 +290,7 @@ itAtLength('prints a job card and a care card, the care card on one sheet', asyn
   await makeCard(page);
   await openPiece(page);
   await page.locator('.about [name=kind]').selectOption('childs-item');
-  await page.locator('.about [name=age]').selectOption('unknown');
+  await page.locator('.about [name=age][value=unknown]').check();
   // Making the base ready means sanding what may hold lead: the plan refuses it, and so does the card, before the coat.
   await layCoat(page, 'brush', /lead/);
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
@@ -305,8 +305,11 @@ itAtLength('prints a job card and a care card, the care card on one sheet', asyn
 itAtLength('has a care card without dates where the product is unknown, and none for a crib', async () => {
   const opened = await openPage();
   const { page } = opened;
-  await makeCard(page);
-  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  const id = await makeCard(page);
+  // Nobody is handed a card of a piece without a coat; its address answers all the same.
+  expect(await page.getByRole('link', { name: 'Care card for the buyer' }).count()).toBe(0);
+  expect(await page.locator('.card-acts').innerText()).toContain('comes with the first coat');
+  await page.goto(`${JOBS}#care-${id}`);
   await page.locator('.care .caution').waitFor();
   expect(await page.locator('.care').innerText()).toContain('there is no date');
   expect(await page.locator('form.lay').filter({ visible: true }).count()).toBe(0);
@@ -314,7 +317,7 @@ itAtLength('has a care card without dates where the product is unknown, and none
   await openPiece(page);
   await page.locator('.about [name=kind]').selectOption('crib');
   await page.getByText(/^Saved \d/).waitFor();
-  await page.getByRole('link', { name: 'Care card for the buyer' }).click();
+  await page.goto(`${JOBS}#care-${id}`);
   await soon(() => page.locator('.verdict').first().innerText()).toBe('No care card');
   expectQuiet(opened);
   await opened.close();
@@ -335,4 +338,20 @@ it('without script it says what it is, and gives a card to fill in and the rules
   expect(await page.locator('.blank tbody tr').count()).toBe(6);
   expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
   await close();
+});
+
+it('asks of old paint without an answer of its own', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto(`${JOBS}#new`);
+  await page.getByLabel('Name of the piece').fill('Old dresser');
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  expect(await page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
+  expect(await page.locator('.about [name=age]:checked').count()).toBe(0);
+  await page.getByLabel('Yes, from before 1993').check();
+  await page.getByRole('button', { name: 'Make the card' }).click();
+  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  expect(await page.locator('.facts').innerText()).toContain('Yes, from before 1993');
+  expectQuiet(opened);
+  await opened.close();
 });

@@ -15,7 +15,9 @@ const plan = async (page: Page) => {
   await page.getByRole('button', { name: 'Plan it' }).click();
   await page.locator('.plan .verdict').waitFor();
 };
-/** Weather and time are folded on a phone. */
+/** What has a usual answer is folded on a phone. */
+const open = (page: Page, part: string) => page.locator(`summary[data-part=${part}]`).click();
+const change = (page: Page) => page.getByText('Change the plan').click();
 const openWeather = (page: Page) => page.locator('#plan-weather > summary').click();
 const verdict = (page: Page) => page.locator('.plan .verdict').innerText();
 
@@ -24,6 +26,7 @@ describe('a dresser', () => {
     const opened = await openPage(PHONE);
     const { page } = opened;
     await page.goto(PAGE);
+    await open(page, 'piece');
     await page.getByLabel('Its name').fill('Navy dresser');
     await openWeather(page);
     await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
@@ -69,6 +72,9 @@ describe('a dresser', () => {
       await plan(page);
       expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
       expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
+      // The plan is what she came for: the form folds, and its one button does not lie over it.
+      expect(await page.getByRole('button', { name: 'Plan it' }).isVisible()).toBe(false);
+      await change(page);
       await page.getByLabel('What piece is it?').selectOption('dining-table');
       await page.getByLabel('What lies below it?').selectOption('oil-paint');
       await page.getByLabel('Dry for how long? Empty if it is old').fill('80');
@@ -145,7 +151,12 @@ describe('what is typed', () => {
     const opened = await openPage(PHONE);
     const { page } = opened;
     await page.goto(PAGE);
+    await open(page, 'piece');
     await page.getByLabel('Its name').fill('Old desk');
+    await open(page, 'piece');
+    expect(await page.locator('summary[data-part=piece]').innerText()).toBe(
+      'Old desk, below dry for 24 h, dark color',
+    );
     expect(await page.locator('#plan-weather > summary').innerText()).toMatch(/^70 °F, 50 %/);
     await openWeather(page);
     await page.getByLabel('Air by day').fill('warm');
@@ -173,6 +184,7 @@ describe('what is typed', () => {
     await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
     const coats = await verdict(page);
+    await change(page);
     await page.getByLabel('°C, cm').check();
     expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
     await plan(page);

@@ -199,6 +199,8 @@ export class CoatsElement extends HTMLElement {
     const current = currentCoat(store);
     const rest = store.coats.length - this.#shown;
     const [troubles, coats] = [partIn(this, 'troubles'), partIn(this, 'coats')];
+    const says = partIn(this, 'new-says');
+    if (says) says.textContent = store.coats.length ? 'Another coat' : 'Lay a coat';
     if (!troubles || !coats) return;
     render(
       <Trouble

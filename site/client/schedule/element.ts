@@ -3,7 +3,7 @@ import type { Job } from '#engine/schedule.ts';
 import { HOUR } from '#engine/time.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, type FieldFault, turnDraft, unitsIn } from '../shared/form/form.ts';
-import { draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
+import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
@@ -12,8 +12,8 @@ import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { linkOf, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
+import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
 import type { OtherCoat } from './shown.ts';
-import { weatherLine } from './weather-line.ts';
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
 const PRESETS = v.record(
@@ -24,7 +24,7 @@ const PARTS = ['top', 'side', 'front', 'leg'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
 
-/** The planner: reads the form, plans, and shows the plan above it. The inputs stand in the address, behind #. */
+/** The planner: reads the form, plans, and shows the plan below it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
   #stop = new AbortController();
 
@@ -51,6 +51,11 @@ export class ScheduleElement extends HTMLElement {
 
   get #form(): HTMLFormElement {
     return this.#part('form');
+  }
+
+  /** What holds the form: closed once there is a plan. */
+  get #change(): HTMLDetailsElement {
+    return this.#part('[data-part=change]');
   }
 
   get #place(): HTMLElement {
@@ -92,12 +97,20 @@ export class ScheduleElement extends HTMLElement {
   #put({ kind, ...draft }: Draft): void {
     if (kind !== undefined) this.#form.dataset['kind'] = kind;
     fillForm(this.#form, draft);
-    this.#tellWeather();
+    this.#tellFolded();
   }
 
-  /** The fields of weather and time are folded: what they hold is told in their line. */
-  #tellWeather(): void {
-    this.#part('[data-part=weather]').textContent = weatherLine(this.#draft, timeStyle().hour12);
+  /** What has a usual answer is folded: what it holds is told in its line. */
+  #tellFolded(): void {
+    const draft = this.#draft;
+    const wordsOf = (field: string) => chosenWords(this.#form, field);
+    const lines = {
+      piece: pieceLine(draft, wordsOf),
+      use: useLine(wordsOf),
+      coat: coatLine(wordsOf),
+      weather: weatherLine(draft, timeStyle().hour12),
+    };
+    for (const [part, line] of Object.entries(lines)) this.#part(`[data-part=${part}]`).textContent = line;
   }
 
   #changed(target: EventTarget | null): void {
@@ -108,7 +121,7 @@ export class ScheduleElement extends HTMLElement {
       nameUnits(this.#form, units);
     }
     if (target.name === 'preset') this.#preset(target.value);
-    this.#tellWeather();
+    this.#tellFolded();
     this.#keep();
   }
 
@@ -148,8 +161,9 @@ export class ScheduleElement extends HTMLElement {
 
   #tell(faults: readonly FieldFault[]): void {
     const first = tellFaults(this.#form, 'plan', faults);
-    for (const field of this.querySelectorAll('[aria-invalid]'))
-      field.closest('details')?.setAttribute('open', '');
+    if (faults.length) this.#change.open = true;
+    for (const fold of this.#form.querySelectorAll('details:has([aria-invalid])'))
+      fold.setAttribute('open', '');
     const fields = faults.length === 1 ? 'one field' : `${faults.length} fields`;
     this.#say(faults.length ? `Mend ${fields} above; nothing is lost.` : '');
     first?.focus();
@@ -172,6 +186,7 @@ export class ScheduleElement extends HTMLElement {
       const planFrom = (at: number) => this.#planFrom(at, job);
       const planWith = (other: OtherCoat) => this.#planWith(other);
       showPlan(this.#place, { job, data, us, linked, link, now, planFrom, planWith });
+      this.#change.open = false;
       if (linked) return;
       history.replaceState(history.state, '', link);
       this.#place.focus();

@@ -36,7 +36,7 @@ const summaryOf = (asked: PlanAsked): string => {
     ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
   ].join(', ');
   const air = `${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
-  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${linked ? ' Change anything below.' : ''}`;
+  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${linked ? ' Change anything above.' : ''}`;
 };
 
 /** What a job can wait for; all else no later start mends. */

@@ -97,6 +97,7 @@ const flaw = fc
     defect: fc.constantFrom('bubbles', 'lap-marks'),
     coat: maybe(id),
     answers: fc.constantFrom([], [['white-or-milky', 'yes']]),
+    part: maybe(fc.constantFrom(...FACTS.part.values)),
     settledAt: maybe(instant),
   })
   .map(bare);

@@ -1,5 +1,6 @@
 import { entryOf } from '#engine/entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
+import { choices } from '../../../shared/choices.ts';
 import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
 import { counted } from '../../shared/counted.ts';
 import { sayDate, sayMoment } from '../../shared/say-date.ts';
@@ -34,6 +35,7 @@ const FlawRow = ({ flaw, data, settle, takeOff }: FlawProps) => {
         {flaw.settledAt === undefined
           ? `Found ${sayMoment(flaw.foundAt)}`
           : `${sayDate(flaw.settledAt)}; found ${sayMoment(flaw.foundAt)}`}
+        {flaw.part && `, ${choices.part.values[flaw.part].toLowerCase()}`}
       </span>
       {flaw.answers.length > 0 && (
         <details>

@@ -1,7 +1,9 @@
 import { readAddress } from '#engine/index.ts';
+import { FACTS } from '#engine/model/facts.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { BASE, readNodePath } from '../../../shared/urls.ts';
 import { cardInHand } from '../../case/card-in-hand.ts';
+import { readCase } from '../../case/store.ts';
 import { button, element, statusLine } from '../../shared/element.ts';
 import { late, unlessOffline } from '../../shared/fetch-json.ts';
 import { walkKnowledge } from '../../shared/walk-knowledge.ts';
@@ -67,10 +69,13 @@ class OnCardElement extends HTMLElement {
     const known = node && (await walkKnowledge(node.defect));
     if (!node || !known) return 'unloaded';
     const { answers } = readAddress(known, node.segments);
+    const told: unknown = readCase().part;
+    const part = FACTS.part.values.find((one) => one === told);
     const { noteFlaw } = await late(() => import('../store/index.ts'));
     return noteFlaw(id, {
       defect: node.defect,
       answers: answers.map(([question, answer]) => [question, answer]),
+      ...(part && { part }),
       address: `/${location.pathname.slice(BASE.length)}`,
     });
   }

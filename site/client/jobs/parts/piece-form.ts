@@ -185,10 +185,11 @@ export const refusedFields = (refusals: readonly Refusal[]): readonly FieldFault
 
 /** What the form holds, as the head of the card: each thing by the name of its field, what is not said left out. */
 export const pieceFacts = (form: HTMLFormElement): readonly (readonly [name: string, says: string])[] => {
-  const chosen = [...form.querySelectorAll('select')].flatMap(({ id, value, selectedOptions }) => {
-    const name = form.querySelector(`label[for="${id}"]`)?.textContent?.trim();
-    const says = selectedOptions[0]?.textContent?.trim();
-    return value && name && says ? [[name, says] as const] : [];
+  const chosen = [...form.querySelectorAll('select, fieldset:has([type=radio])')].flatMap((field) => {
+    const list = field instanceof HTMLSelectElement ? field : undefined;
+    const name = list ? list.labels[0] : field.querySelector('legend');
+    const choice = list ? list.value && list.selectedOptions[0] : field.querySelector('label:has(:checked)');
+    return name && choice ? [[name.textContent.trim(), choice.textContent.trim()] as const] : [];
   });
   const ticks = [...form.querySelectorAll<HTMLInputElement>('[name=trials]:checked')];
   const meets = ticks.flatMap((tick) => tick.parentElement?.textContent?.trim() ?? []);

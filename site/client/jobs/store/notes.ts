@@ -25,21 +25,26 @@ const note = async (id: string, by: (card: JobCard) => JobCard): Promise<Noted> 
 /** Notes what a walk found. A walk that is read again does not note its flaw twice. */
 export const noteFlaw = (
   cardId: string,
-  found: Pick<CardFlaw, 'defect' | 'answers' | 'address'>,
+  found: Pick<CardFlaw, 'defect' | 'answers' | 'address' | 'part'>,
 ): Promise<Noted> =>
   note(cardId, (card) => {
-    const { defect, answers, address } = found;
+    const { defect, answers, address, part } = found;
     const noted = card.flaws.find(
       (flaw) =>
         flaw.settledAt === undefined &&
         flaw.defect === defect &&
+        flaw.part === part &&
         canonical(flaw.answers) === canonical(answers),
     );
     if (noted) return card;
     const now = Date.now();
     const coat = coatsInOrder(card).at(-1)?.id;
     const flaw = { id: newId(), foundAt: now, defect, answers: [...answers] };
-    return withFlaw(card, { ...flaw, ...(coat && { coat }), ...(address && { address }) }, now);
+    return withFlaw(
+      card,
+      { ...flaw, ...(coat && { coat }), ...(address && { address }), ...(part && { part }) },
+      now,
+    );
   });
 
 /** Notes a repair that was done; by default for the open flaw that was found last. */

@@ -71,9 +71,13 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
       <section>
         <h2>Hand over</h2>
         <div class="acts">
-          <a class="quiet" href={careCardUrl(card.id)}>
-            Care card for the buyer
-          </a>
+          {last === undefined ? (
+            <p class="small">The care card for the buyer comes with the first coat.</p>
+          ) : (
+            <a class="quiet" href={careCardUrl(card.id)}>
+              Care card for the buyer
+            </a>
+          )}
           {last !== undefined && !over && (
             <Act act={set('finishedAt', finished)}>
               {finished ? 'One more coat after all' : 'That was the last coat'}

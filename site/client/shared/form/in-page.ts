@@ -8,6 +8,18 @@ export const draftIn = (form: HTMLFormElement): Draft => {
   return Object.fromEntries(names.map((name) => [name, all.getAll(name).map(String).join(',')]));
 };
 
+/** The words of what is chosen in a field: of a choice, of ticks, or of a list. */
+export const chosenWords = (form: HTMLFormElement, name: string): readonly string[] =>
+  controlsOf(form)
+    .filter((control) => control.name === name)
+    .flatMap((control) =>
+      control instanceof HTMLSelectElement
+        ? [...control.selectedOptions].map(({ text }) => text)
+        : control instanceof HTMLInputElement && control.checked
+          ? [...(control.labels ?? [])].map(({ textContent }) => textContent?.trim() ?? '')
+          : [],
+    );
+
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 const isControl = (element: Element): element is Control =>
   element instanceof HTMLInputElement ||

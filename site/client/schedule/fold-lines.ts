@@ -29,3 +29,24 @@ export const weatherLine = (draft: Draft, hour12: boolean): string => {
     .filter(Boolean)
     .join(', ');
 };
+
+/** The words of what is chosen in a field, as the form writes them. */
+type WordsOf = (field: string) => readonly string[];
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** What the folded fields of the piece hold. */
+export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string =>
+  [piece, age ? `below dry for ${age} h` : 'old below', ...wordsOf('tone').map(lower)]
+    .filter(Boolean)
+    .join(', ');
+
+/** What the folded fields of its use hold. */
+export const useLine = (wordsOf: WordsOf): string => {
+  const meets = wordsOf('trials').map(lower).join(', ');
+  return `Used ${wordsOf('wear').map(lower).join()}${meets && `; will meet ${meets}`}`;
+};
+
+/** What the folded fields of the top coat hold, but for what the can says. */
+export const coatLine = (wordsOf: WordsOf): string =>
+  [...wordsOf('sheen'), ...wordsOf('tool')].map((text, place) => (place ? lower(text) : text)).join(', ');
