@@ -1,11 +1,17 @@
-import { factsIn } from '#engine/index.ts';
+import { factsIn, holds } from '#engine/condition.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
-import { TOLD_FACTS } from '../shared/told.ts';
+import { TOLD, TOLD_FACTS } from '../shared/told.ts';
 
-/** The facts of the piece that would settle these stops; each is asked once. */
+/** The facts of the piece that would settle one of these stops by themselves; each is asked once. */
 export const askedBy = (stops: readonly { when?: ConditionInput | undefined }[]): readonly string[] => {
-  const named = new Set(
-    stops.flatMap(({ when }) => (when ? [...factsIn(when)].map(({ fact }) => fact) : [])),
+  return TOLD_FACTS.filter((fact) =>
+    stops.some(
+      ({ when }) =>
+        when &&
+        [...factsIn(when)].some((one) => one.fact === fact) &&
+        Object.keys(TOLD[fact].values).some(
+          (value) => holds(when, (name) => (name === fact ? value : undefined)) === 'no',
+        ),
+    ),
   );
-  return TOLD_FACTS.filter((fact) => named.has(fact));
 };

@@ -13,9 +13,18 @@ export const questionBoards = ({ id, boards }: Entry<'question'>) =>
     no: { name: `questions/${id}-no`, recipe: boards.no },
   };
 
+/** The same piece without the flaw: what a repair that sands or coats it is to come to. */
+export const soundBoard = ({ id, boards: [first] }: Entry<'defect'>): NamedBoard | undefined =>
+  first && {
+    name: `defects/${id}-sound`,
+    recipe: { ...first, wet: false, features: [], alt: 'The same piece with a sound coat.' },
+    views: ['raking'],
+  };
+
 /** Every board of the site, to be drawn. */
 export const allBoards = (known: Knowledge): readonly NamedBoard[] => [
   ...known.defects.flatMap(defectBoards),
+  ...known.defects.flatMap((defect) => soundBoard(defect) ?? []),
   ...known.questions.flatMap((question) => Object.values(questionBoards(question) ?? {})),
   ...sheetBoards(known),
 ];

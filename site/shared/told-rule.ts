@@ -9,7 +9,7 @@ export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
   defers.replace(LABEL_WINS, '').trim();
 
 /** Before steps that lie behind a stop; what follows it says when, or for whom. */
-export const OPEN_THE_STEPS = 'Closed until it is settled. Open the steps:';
+export const OPEN_THE_STEPS = 'Closed until it is settled. Open the steps';
 
 /** Leads from a caution to the page of its rule. */
 export const MORE_OF_A_RULE = 'Why, and where from';

@@ -133,7 +133,7 @@ it('turns by the arrow keys and says where the light stands', async () => {
 it('shows both lights without script', async () => {
   const { page, close } = await openPage({ ...PHONE, javaScriptEnabled: false });
   await page.goto(BOARDS);
-  const pair = page.locator('.look .pair').first();
+  const pair = page.locator('.flaw > .pair').first();
   expect(await pair.locator('img').count()).toBe(2);
   expect(await pair.locator('figcaption').allTextContents()).toEqual(['Low side light', 'Light facing you']);
   await close();

@@ -7,7 +7,12 @@ import type { BoardRecipe } from '../../../engine/model/board.ts';
 import { type Drawing, drawAll } from './drawing.ts';
 import { cached, copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
 
-export type NamedBoard = { name: string; recipe: BoardRecipe };
+export type NamedBoard = {
+  name: string;
+  recipe: BoardRecipe;
+  /** The lights that a page shows it in; both where left out. */
+  views?: readonly BoardView[];
+};
 export type BoardView = (typeof BOARD_VIEWS)[number];
 /** What was made for one view: its file in the target folder, and its size. */
 export type BoardImage = { name: string; view: BoardView; file: string; bytes: number };
@@ -61,8 +66,8 @@ export const drawBoard = async ({ key, recipe }: { key: string; recipe: BoardRec
 /** Copies both views of every board from the cache to `<folder>/<name>-<view>.webp`. */
 export const copyBoards = async (boards: readonly NamedBoard[], folder: string): Promise<BoardImage[]> => {
   const images: BoardImage[] = [];
-  for (const { name, recipe } of boards)
-    for (const view of BOARD_VIEWS) {
+  for (const { name, recipe, views = BOARD_VIEWS } of boards)
+    for (const view of views) {
       const file = `${name}-${view}.webp`;
       await copyPicture(fileOf(keyOf(recipe), view), join(folder, file));
       images.push({ name, view, file, bytes: (await stat(join(folder, file))).size });

@@ -17,6 +17,7 @@ import { caseNow } from '../clock/case-now.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { walkDataOf } from '../shared/walk-knowledge.ts';
 import { fitApart, fitProcedure, fitStops, fitWholeStops } from './fit-boxes.ts';
+import { fitSettled } from './settled.ts';
 import { fitCoatRefusal, fitStepNotes } from './step-notes.ts';
 import { withAnswers } from './tapped.ts';
 
@@ -77,6 +78,7 @@ export const fitAdvice = async (): Promise<void> => {
   const apart = toHerSteps ? cautionsApart(known, on, walked) : cautions.filter(isOfFacts);
   inPlace(() => {
     fitStops(stops, (id) => hers || isOfFacts(known.get('rule', id)));
+    fitSettled(on);
     fitApart(apart);
     if (hers)
       for (const procedure of procedures) {

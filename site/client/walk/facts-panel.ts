@@ -1,28 +1,21 @@
-import { type Case, without } from '#engine/index.ts';
 import { isToldFact, TOLD, TOLD_FACTS, type ToldFact } from '../../shared/told.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
-import { keepCase, readCase } from '../case/store.ts';
+import { readCase } from '../case/store.ts';
 import { counted } from '../shared/counted.ts';
 import { button, element, statusLine } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
+import { tellFact, toldValue } from './tell-fact.ts';
 
 const tell = (host: Element, fact: ToldFact, value: string): void => {
-  const on: Case = value ? { ...readCase(), [fact]: { value, how: 'told' } } : without(readCase(), fact);
-  if (!keepCase(on))
+  if (!tellFact(fact, value))
     host.append(statusLine('This browser keeps no notes, so this can not be remembered.', 'small'));
-  document.dispatchEvent(new Event(TOLD_EVENT));
-};
-
-const given = (on: Case, fact: ToldFact): string => {
-  const value = on[fact]?.value;
-  return typeof value === 'string' && value in TOLD[fact].values ? value : '';
 };
 
 /** One fact as a row of strips, where a caution hangs on it. */
 const asStrips = (host: Element, fact: ToldFact): HTMLElement => {
   const strips = Object.entries(TOLD[fact].values).map(([value, words]) => {
     const strip = button(words, () => tell(host, fact, value));
-    strip.setAttribute('aria-pressed', String(given(readCase(), fact) === value));
+    strip.setAttribute('aria-pressed', String(toldValue(readCase(), fact) === value));
     return strip;
   });
   return element('fieldset', {}, element('legend', {}, TOLD[fact].ask), ...strips);
@@ -33,7 +26,7 @@ const asList = (host: Element, fact: ToldFact): HTMLElement => {
   const choices = [['', 'Not told'], ...Object.entries(TOLD[fact].values)] as const;
   const options = choices.map(([value, words]) => new Option(words, value));
   const list = element('select', { onchange: () => tell(host, fact, list.value) }, ...options);
-  list.value = given(readCase(), fact);
+  list.value = toldValue(readCase(), fact);
   return element('label', {}, TOLD[fact].ask, list);
 };
 
@@ -65,7 +58,7 @@ class ToldElement extends HTMLElement {
   #askOne(fact: ToldFact) {
     const chips = this.dataset['chips'] !== undefined;
     // Told before this visit, it is not asked again; the list beside the page changes it.
-    if (chips && given(readCase(), fact)) return;
+    if (chips && toldValue(readCase(), fact)) return;
     const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
     const show = () => {
       const at = [...this.querySelectorAll('button')].findIndex((one) => one.matches(':focus'));
@@ -76,14 +69,18 @@ class ToldElement extends HTMLElement {
     document.addEventListener(TOLD_EVENT, show, { signal: this.#stop.signal });
   }
 
-  /** Some facts, a list each, open. */
+  /** Some facts, a list each; on a phone one line that opens, so that the steps begin soon. */
   #askSome(facts: readonly ToldFact[]) {
     const lists = new Map(facts.map((fact) => [fact, asList(this, fact)]));
-    this.replaceChildren(...lists.values());
+    const room = matchMedia('(min-width: 60rem)').matches;
+    const fields = element('div', { className: 'fit-steps' }, ...lists.values());
+    this.replaceChildren(
+      element('details', { open: room }, element('summary', {}, 'Fit the steps to your piece'), fields),
+    );
     const follow = () => {
       for (const [fact, label] of lists) {
         const list = label.querySelector('select');
-        if (list) list.value = given(readCase(), fact);
+        if (list) list.value = toldValue(readCase(), fact);
       }
     };
     document.addEventListener(TOLD_EVENT, follow, { signal: this.#stop.signal });
@@ -92,7 +89,7 @@ class ToldElement extends HTMLElement {
   #askAll() {
     const summary = element('summary');
     const count = () => {
-      const told = TOLD_FACTS.filter((one) => given(readCase(), one)).length;
+      const told = TOLD_FACTS.filter((one) => toldValue(readCase(), one)).length;
       summary.textContent = told ? `Your piece: ${counted(told, 'detail')}` : 'Add details of your piece';
     };
     count();
@@ -107,7 +104,7 @@ class ToldElement extends HTMLElement {
         void this.#fit();
         for (const [index, one] of TOLD_FACTS.entries()) {
           const list = details.querySelectorAll('select')[index];
-          if (list) list.value = given(readCase(), one);
+          if (list) list.value = toldValue(readCase(), one);
         }
       },
       { signal: this.#stop.signal },

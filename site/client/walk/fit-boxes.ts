@@ -44,6 +44,7 @@ const toldAbove = ({ id }: AdviceRule): boolean =>
 const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: readonly AdviceRule[]): void => {
   const front = behind.querySelector<HTMLElement>(':scope > [data-part=front]');
   const details = behind.querySelector<HTMLDetailsElement>(':scope > details');
+  behind.toggleAttribute('data-told', stops.length > 0 && stops.every(toldAbove));
   const summary = details?.querySelector<HTMLElement>(':scope > summary');
   if (!front || !details || !summary) return;
   fitBoxes(
