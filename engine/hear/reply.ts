@@ -1,11 +1,15 @@
 import type { Stage } from '../model/stage.ts';
+import { type AskedHand, askedHands } from './asked-hands.ts';
 import type { ActNow, Considered } from './consider.ts';
+import { type Heard, SURE } from './heard.ts';
 
 export type ReplyOptions = {
   /** What can not wait for any question, as a spill that stands there; it takes the place of leaving it alone. */
   readonly atOnce?: string | undefined;
   /** The address of the page of a flaw, at the stage where that is known, with its site. */
   readonly linkTo: (defect: string, stage?: Stage) => string;
+  /** What was told: what is told is not asked again, and what was asked about is answered first. */
+  readonly heard?: Pick<Heard, 'text' | 'facts' | 'among'> | undefined;
 };
 
 /** A reply to copy: `short` has 500 characters at most. */
@@ -87,11 +91,47 @@ const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told 
   return { short: order, long: `${order} ${now.say}` };
 };
 
+/** Kinds that are wiped while they are wet: there a cloth may be right. */
+const WIPED = ['oil', 'hardwax-oil', 'wax'];
+
+/**
+ * "No, do not wipe them." It is said where hands are off, or where nobody knows yet; what may be right of an oil, of a
+ * spill, or of a film that is dry, is left to the verdict.
+ */
+const denials = (
+  { now, stage }: Considered,
+  firm: boolean,
+  atOnce: string,
+  heard: ReplyOptions['heard'],
+): string => {
+  if (!heard || (firm && now && !QUIET.includes(now.do))) return '';
+  const told = (fact: string) => heard.facts.find((one) => one.fact === fact && one.sure >= SURE)?.value;
+  const family = told('family');
+  const kinds =
+    family === undefined
+      ? (heard.among.find(({ fact }) => fact === 'family')?.values ?? WIPED)
+      : [String(family)];
+  const mayWipe = atOnce !== '' || kinds.some((kind) => WIPED.includes(kind));
+  const open: readonly AskedHand[] = mayWipe && !firm ? ['wipe'] : [];
+  const denied = askedHands(heard.text)
+    .filter(({ hand }) => !open.includes(hand))
+    .map((one) => one.denied);
+  if (!denied.length) return '';
+  const fresh = stage === 'wet' || stage === 'setting';
+  return `No, ${denied.slice(0, 2).join(' and ')}${fresh ? '' : ' yet'}.`;
+};
+
+/** What would tell how dry it is, where the time of the coat is told already or not. */
+const stageAsked = (heard: ReplyOptions['heard']): string =>
+  heard?.facts.some(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE)
+    ? 'Tell me one thing more: how dry is it now? Do not touch it; a drip on paper beside it tells.'
+    : 'Tell me one thing more: how dry is it, and when was the coat laid?';
+
 /**
  * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now and what not,
  * when to look again, the one thing to check, and the page that goes on from there. The long one says why, too.
  */
-export const reply = (considered: Considered, { linkTo, atOnce = '' }: ReplyOptions): Reply => {
+export const reply = (considered: Considered, { linkTo, atOnce = '', heard }: ReplyOptions): Reply => {
   const { likely, warnings, now, next, stage } = considered;
   const [first] = likely;
   const link = first ? linkTo(first.defect, stage) : '';
@@ -103,13 +143,14 @@ export const reply = (considered: Considered, { linkTo, atOnce = '' }: ReplyOpti
   const what = whatItIs(considered);
   const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
   const doing = ordersOf(now, firm, firm ? '' : atOnce);
+  const no = denials(considered, firm, atOnce, heard);
   const again = firm && now ? now.again : '';
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check =
     next?.kind === 'question'
       ? `One thing to check: ${next.ask} ${next.how}`
       : next?.kind === 'stage'
-        ? 'Tell me one thing more: how dry is it, and when was the coat laid?'
+        ? stageAsked(heard)
         : next?.kind === 'age'
           ? 'Tell me one thing more: how old is the paint or varnish below?'
           : '';
@@ -122,12 +163,13 @@ export const reply = (considered: Considered, { linkTo, atOnce = '' }: ReplyOpti
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
   return {
     short: fitted(
-      [shortWarning, shortAlso, what, doing.short, again, kept, shortCheck],
+      [shortWarning, shortAlso, no, what, doing.short, again, kept, shortCheck],
       link && `${way} ${link}`,
       SHORT,
     ),
     long: [
       ...allWarnings,
+      no,
       what,
       doing.long,
       [again, kept].filter(Boolean).join(' '),

@@ -49,9 +49,6 @@ const counting = (known: Knowledge): MostFrom => {
 
 const kept = new WeakMap<Knowledge, MostFrom>();
 
-/** More than so many still to come are no help to know: then only the number of this one is said. */
-const WORTH_SAYING = 6;
-
 /** Where she is in a conversation: "Question 2 of at most 6". What is promised holds whatever she answers. */
 export const countOf = (known: Knowledge, defect: string, node: TreeNode): string => {
   const mostFrom = kept.get(known) ?? counting(known);
@@ -59,5 +56,5 @@ export const countOf = (known: Knowledge, defect: string, node: TreeNode): strin
   const asked = readAddress(known, node.address).answers.length;
   const here = `Question ${asked + 1}`;
   const ahead = mostFrom(defect, node);
-  return ahead > 1 && ahead <= WORTH_SAYING ? `${here} of at most ${asked + ahead}` : here;
+  return asked + ahead > 1 ? `${here} of at most ${asked + ahead}` : here;
 };

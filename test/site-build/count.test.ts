@@ -43,6 +43,6 @@ it('counts what a flaw asks to which another leads', () => {
     ({ address }) => address[0] === 'stage-recoatable',
   );
   const second = after.find(({ address }) => address.join('/') === 'stage-recoatable/drew-back-no');
-  expect(first && countOf(known, 'bubbles', first)).toBe('Question 1');
+  expect(first && countOf(known, 'bubbles', first)).toMatch(/^Question 1 of at most \d+$/);
   expect(second && countOf(known, 'bubbles', second)).toBe('Question 2 of at most 4');
 });

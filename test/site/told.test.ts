@@ -102,8 +102,8 @@ it('takes the stop for old paint away when she says that there is none, and reme
         if (!entry.hadRecentInput) w.moved += entry.value;
     }).observe({ type: 'layout-shift' });
   });
-  await page.locator('hd-told summary').tap();
-  const pieces = page.locator('hd-told details').getByLabel('What piece is it?');
+  await page.locator('.aside hd-told summary').tap();
+  const pieces = page.locator('.aside hd-told details').getByLabel('What piece is it?');
   await pieces.focus();
   expect(await pieces.locator('option').allTextContents()).toEqual([
     'Not told',
@@ -214,6 +214,34 @@ it.each(someOf(1, [true, false]))(
   },
 );
 
+it('opens the steps at her answer, keeps one line of the stop, and takes the answer back from there', async () => {
+  const one = await opened();
+  const { page } = one;
+  await page.goto(SANDING);
+  await page.getByRole('button', { name: /only mine/ }).tap();
+  await page.locator(SANDED).first().waitFor();
+  const line = page.locator('[data-part=settled-line]');
+  await line.waitFor();
+  expect(await line.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  expect((await line.boundingBox())?.height).toBeLessThan(130);
+  await line.getByRole('button', { name: 'Change' }).tap();
+  await page.locator(`.stops ${LEAD}`).waitFor();
+  expect(await line.isVisible()).toBe(false);
+  expect(await page.evaluate(() => document.activeElement?.closest('[data-part=stops]') !== null)).toBe(true);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('says a stop once: the steps behind it are closed without its words', async () => {
+  const one = await opened();
+  await one.page.goto(SANDING);
+  await one.page.locator('.stops button').first().waitFor();
+  const behind = one.page.locator('.behind[data-told] > details > summary').first();
+  expect(await behind.innerText()).toMatch(/^\s*Closed until it is settled\. Open the steps\s*$/);
+  expectQuiet(one);
+  await one.close();
+});
+
 it('opens the steps of a walk when she says that its stop is settled', async () => {
   const one = await opened();
   await one.page.goto(SANDING);
@@ -234,6 +262,8 @@ it('folds each caution of a step to a line, asks above the steps what it hangs o
   const whole = dust.locator('p');
   expect(await whole.isVisible()).toBe(false);
   expect((await dust.boundingBox())?.height).toBeLessThan(100);
+  // On a phone they are one line, so that the first step stands in sight.
+  await page.locator('[data-facts] summary').tap();
   const asked = page.locator('[data-facts] select');
   expect(await asked.count()).toBeGreaterThan(1);
   expect((await asked.last().boundingBox())?.y).toBeLessThan(

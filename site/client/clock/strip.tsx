@@ -9,6 +9,7 @@ import {
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
+import { partIn } from '../shared/element.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { showClockOnWalk } from './on-walk.ts';
@@ -21,10 +22,11 @@ type Props = {
   readonly product: ClockProduct | undefined;
   readonly reading: Reading | undefined;
   readonly now: number;
+  readonly inBand: boolean;
 };
 
-const Strip = ({ url, coat, product, reading, now }: Props) => (
-  <a class="tape" href={url}>
+const Strip = ({ url, coat, product, reading, now, inBand }: Props) => (
+  <a class={inBand ? 'in-band' : 'tape'} href={url}>
     <b>{coat.piece}</b>{' '}
     {reading?.kind === 'running' && <i>Now {standingNow(reading.stage, reading.sureness)}</i>}{' '}
     <span>
@@ -35,6 +37,31 @@ const Strip = ({ url, coat, product, reading, now }: Props) => (
   </a>
 );
 
+/**
+ * Where the clock speaks: over the foot of a page, or, on the first page, in the band that says hands off anyway. What
+ * stood there comes back when no coat runs.
+ */
+const placeFor = (host: HTMLElement): HTMLElement => {
+  const band = partIn(document, 'first-word')?.querySelector('span');
+  if (!band || band.parentElement?.dataset['clocked'] !== undefined) return band ?? host;
+  const words = band.textContent;
+  band.replaceChildren();
+  if (band.parentElement) band.parentElement.dataset['clocked'] = words;
+  return band;
+};
+
+/** The band has its first word back. */
+const leave = (host: HTMLElement): void => {
+  const band = partIn(document, 'first-word');
+  const place = band?.querySelector('span');
+  render(null, host);
+  const words = band?.dataset['clocked'];
+  if (!band || !place || words === undefined) return;
+  render(null, place);
+  place.textContent = words;
+  delete band.dataset['clocked'];
+};
+
 /** Draws the strip of the coat in hand and tells the page what the clock knows, again and again. */
 export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
   const url = host.dataset['clock'] ?? '/';
@@ -43,7 +70,7 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     if (signal.aborted) return;
     const coat = currentCoat(store);
     if (!coat) {
-      render(null, host);
+      leave(host);
       return;
     }
     const now = Date.now();
@@ -51,9 +78,15 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     const product = entryOf(store.products, coat.product);
     const doubt = clockDoubt(store.seenAt, now, style);
     const reading = product && !doubt ? clockNow(product, coat, now, store.products) : undefined;
-    host.setAttribute('role', 'region');
-    host.setAttribute('aria-label', 'Coat clock');
-    render(<Strip url={url} coat={coat} product={product} reading={reading} now={now} />, host);
+    const place = placeFor(host);
+    if (place === host) {
+      host.setAttribute('role', 'region');
+      host.setAttribute('aria-label', 'Coat clock');
+    }
+    render(
+      <Strip url={url} coat={coat} product={product} reading={reading} now={now} inBand={place !== host} />,
+      place,
+    );
     if (reading?.kind === 'running' && reading.stage !== 'cured') {
       showStepTimes(reading, now, style);
       showClockOnWalk(reading, now, style, signal);

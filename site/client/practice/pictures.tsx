@@ -7,7 +7,7 @@ import { saveBlob } from '../shared/save-file.ts';
 import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
-import { drawPost, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
+import { drawPost, faceCame, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
 import { TextLine } from './text-line.tsx';
 
 const LONGEST_LINE = 110;
@@ -80,8 +80,15 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
     const post: Post = { size, pictures: choice.pictures, line, link, colors: dealer.colors };
     const on = canvas.current;
     // Typing goes first: the picture follows when the hand rests.
-    const timer = setTimeout(() => drawPost(on, post), 250);
-    return () => clearTimeout(timer);
+    let current = true;
+    const timer = setTimeout(async () => {
+      await faceCame();
+      if (current) drawPost(on, post);
+    }, 250);
+    return () => {
+      current = false;
+      clearTimeout(timer);
+    };
   }, [choice, size, line, link]);
   const save = () =>
     canvas.current?.toBlob((blob) => {

@@ -1,3 +1,4 @@
+import bold from '@fontsource/barlow-condensed/files/barlow-condensed-latin-700-normal.woff2?url';
 import { lightBoard, makeBoard } from '#engine/board/render.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
 
@@ -35,8 +36,22 @@ const EDGE = 48;
 const GAP = 24;
 /** Room below the boards for the line and the link. */
 const FOOT = { square: 260, upright: 270, wide: 190 } as const;
-const FACE =
-  '"Avenir Next Condensed", "Roboto Condensed", "Arial Narrow", "DejaVu Sans Condensed", sans-serif';
+/**
+ * The narrow face of the site. A page that has begun without it stays without it, so a canvas has it by a name of its
+ * own; what is drawn before it has come would keep another one for good.
+ */
+const HOUSE = 'House narrow';
+let coming: Promise<unknown> | undefined;
+export const faceCame = (): Promise<unknown> => {
+  coming ??= new FontFace(HOUSE, `url(${bold})`, { weight: '600 800' })
+    .load()
+    .then((face) => document.fonts.add(face))
+    .catch(() => {
+      coming = undefined;
+    });
+  return coming;
+};
+const FACE = `"${HOUSE}", "Avenir Next Condensed", "Roboto Condensed", "Arial Narrow", "DejaVu Sans Condensed", sans-serif`;
 
 /** A strip of tape with torn ends. */
 const tape = (

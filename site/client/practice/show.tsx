@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { separatedBy } from '#engine/index.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { LEARN } from '../../shared/urls.ts';
 import { PracticeBoard, TurnLight } from './board.tsx';
 import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
@@ -174,6 +175,9 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             <span>
               {at + 1} of {slides.length}
             </span>
+            <a class="quiet leave-show" href={LEARN}>
+              <b>Leave</b>
+            </a>
             {document.fullscreenEnabled && (
               <button type="button" class="quiet" onClick={() => void fill(stage.current)}>
                 <b>Full screen</b>

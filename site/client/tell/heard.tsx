@@ -15,6 +15,19 @@ type Props = {
   readonly takeOff: (name: string) => void;
 };
 
+/** Kinds that lie in or on the wood without being a film. */
+const NO_CLEAR_COAT = ['wax', 'oil', 'hardwax-oil'];
+/** More answers than that are no help to read. */
+const FEW = 3;
+
+/** What is left open, in words: a list of six kinds is told as what they have in common. */
+const amongWords = (fact: string, values: readonly string[]): string => {
+  const clear = !values.some((value) => NO_CLEAR_COAT.includes(value));
+  if (fact === 'family' && values.length >= FEW)
+    return clear ? 'A clear coat, kind not said' : 'A top coat, kind not said';
+  return values.flatMap((value) => factWords(choices, fact, value) ?? []).join(' or ');
+};
+
 const SAID = { yes: 'Yes', no: 'No', unsure: 'Can’t tell' } as const;
 
 const askOf = (mind: Mind, question: string): string | undefined =>
@@ -37,10 +50,13 @@ export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
     });
   const among = heard.among
     .filter(({ fact }) => !Object.hasOwn(told, fact))
-    .map(({ fact, values, rests }): Strip => {
-      const words = values.flatMap((value) => factWords(choices, fact, value) ?? []);
-      return { name: fact, says: words.join(' or '), rests: quoted(rests) };
-    });
+    .map(
+      ({ fact, values, rests }): Strip => ({
+        name: fact,
+        says: amongWords(fact, values),
+        rests: quoted(rests),
+      }),
+    );
   const dangers = heard.dangers.flatMap(({ rule, rests }): Strip[] => {
     const title = mind.dangers.find(({ id }) => id === rule)?.title;
     return title ? [{ name: dangerName(rule), says: title, rests: quoted(rests) }] : [];

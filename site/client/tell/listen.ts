@@ -85,6 +85,6 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
     heard,
     named,
     considered,
-    answer: withNamed(reply(considered, { linkTo, atOnce }), named, considered, linkTo),
+    answer: withNamed(reply(considered, { linkTo, atOnce, heard }), named, considered, linkTo),
   };
 };

@@ -147,6 +147,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               named={found.named}
               mind={listening.ear.mind}
               ear={listening.ear}
+              ofFilm={!which && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {firm && reply}
             {each && flaws}

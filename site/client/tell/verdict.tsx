@@ -18,6 +18,8 @@ type Props = {
   readonly named: readonly NamedFlaw[];
   readonly mind: Mind;
   readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce'>;
+  /** Something is told of the film, so what hands do meanwhile can be said before it is known how dry it is. */
+  readonly ofFilm: boolean;
 };
 
 /** What has happened already: the number first, then an order a line. The film can wait. */
@@ -93,7 +95,7 @@ const AlsoNamed = ({
 );
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, named, mind, ear }: Props) => {
+export const Verdict = ({ considered, named, mind, ear, ofFilm }: Props) => {
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
@@ -110,6 +112,7 @@ export const Verdict = ({ considered, named, mind, ear }: Props) => {
       ? [first.defect]
       : [];
   const minute = thisMinute(ear.atOnce, considered, named);
+  const open = ofFilm && considered.next?.kind === 'stage' && !minute && !call.length;
   return (
     <>
       {minute && !isFirm(considered) && !call.length && (
@@ -125,6 +128,14 @@ export const Verdict = ({ considered, named, mind, ear }: Props) => {
         .map((rule) => (
           <Warning key={rule.id} rule={rule} />
         ))}
+      {open && (
+        <section>
+          <h2 class="verdict leave">
+            <span>Hands off until you know</span>
+          </h2>
+          <p class="why">No brush, no finger and no new coat before you know how dry it is.</p>
+        </section>
+      )}
       {now && isFirm(considered) && (
         <section>
           <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>

@@ -169,3 +169,30 @@ describe('the reply', () => {
     expect(now?.verdict).toBe('Hands off');
   });
 });
+
+/** Invented posts: what they ask to be allowed is answered before all else, and what they tell is not asked again. */
+describe('the reply to one who asks whether hands may', () => {
+  const answer = (text: string, told: ToldFacts = {}) =>
+    reply(considered(text, told), { linkTo, heard: heard(text) });
+  it('says no to the very verb, and does not ask when the coat was laid', () => {
+    const { short, long } = answer(
+      'I brushed poly on my coffee table 2 hrs ago and it is full of bubbles, can I wipe them off??',
+    );
+    expect(short).toMatch(/^No, do not wipe them/);
+    expect(long).toMatch(/^No, do not wipe them/);
+    expect(short + long).not.toContain('when was the coat laid');
+  });
+  it('says no to a second coat on one that is wet', () => {
+    expect(
+      answer('Just rolled water based poly over black and it is milky. Should I add another coat?').short,
+    ).toMatch(/^No, do not lay another coat\./);
+  });
+  it('leaves a cloth to the verdict where oil may have to be wiped off', () => {
+    expect(
+      answer('Danish oil on my table 20 minutes ago, it is shiny, can I wipe it off?').short,
+    ).not.toMatch(/do not wipe/);
+  });
+  it('denies nothing where nothing is asked', () => {
+    expect(answer('I sanded it and wiped it, now it is milky').short).not.toMatch(/^No,/);
+  });
+});
