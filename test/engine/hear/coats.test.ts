@@ -43,7 +43,9 @@ describe('a number before coats', () => {
     expect(range('a few coats of poly')).toEqual([2, 5]);
     expect(range('multiple coats of poly')).toEqual([2, 6]);
     expect(range('many coats of poly')).toEqual([4, 10]);
-    expect(fact('several coats of poly', COAT)?.sure).toBeLessThan(fact('three coats of poly', COAT)?.sure ?? 0);
+    expect(fact('several coats of poly', COAT)?.sure).toBeLessThan(
+      fact('three coats of poly', COAT)?.sure ?? 0,
+    );
   });
 
   it('rests on what names it', () => {
