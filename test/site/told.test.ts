@@ -347,3 +347,36 @@ it('shows a dark ring beside the repair of a dark ring', async () => {
   expect(dark.length).toBeGreaterThan(0);
   for (const { html } of dark) expect(html).toMatch(/class="?picture[\s\S]{0,900}A black ring in oak/);
 });
+
+it('asks no touch in the search for the flaw of a coat that is known to be wetter than the touch needs', async () => {
+  const asksTouch = builtPages().filter(({ html }) =>
+    /data-safe-from="?(dry-to-touch|recoatable)/.test(html),
+  );
+  expect(asksTouch.length).toBeGreaterThan(20);
+  for (const { address, html } of asksTouch) expect(html, address).toContain('Only on a coat that is');
+  const shallow = asksTouch.toSorted((one, two) => one.address.length - two.address.length);
+  // Where doubt is kept open there is a page behind "Can't tell"; where not, it leads down to what is left.
+  const [on, end] = [true, false].map((goesOn) =>
+    shallow.find(
+      ({ html }) =>
+        /href="?[^"> ]*"?\s+data-answer="?unsure/.test(html) && html.includes('href="#left"') !== goesOn,
+    ),
+  );
+  if (!on || !end) throw new Error('no such pages');
+
+  const wet = await opened({ stage: { value: 'setting', how: 'told' } });
+  await wet.page.goto(on.address);
+  await wet.page.waitForURL((url) => url.pathname !== on.address);
+  expect(new URL(wet.page.url()).pathname).toMatch(/-unsure\/$/);
+  await wet.page.goto(end.address);
+  await wet.page.getByText('Your coat is setting now: do not touch it.').waitFor();
+  expect(await wet.page.locator('[data-part=how]').isVisible()).toBe(false);
+  expectQuiet(wet);
+  await wet.context.close();
+
+  const dry = await opened({ stage: { value: 'cured', how: 'told' } });
+  await dry.page.goto(on.address);
+  await dry.page.locator('[data-part=how]').waitFor();
+  expect(new URL(dry.page.url()).pathname).toBe(on.address);
+  await dry.context.close();
+});

@@ -1,8 +1,13 @@
 import * as v from 'valibot';
 import { holds } from '#engine/condition.ts';
+import { isOneOf } from '#engine/entry-of.ts';
+import { stageOf } from '#engine/index.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
+import { reached, STAGES, type Stage } from '#engine/model/stage.ts';
+import { STAGE_WORDS } from '../../shared/stages.ts';
 import { readCase } from '../case/store.ts';
 import { caseNow } from '../clock/case-now.ts';
+import { asPart, element, partIn } from '../shared/element.ts';
 import { openedAfresh } from '../shared/opened-afresh.ts';
 import { objectWith, readPageData } from '../shared/page-data.ts';
 import { tellAtCheck } from './at-check.ts';
@@ -17,24 +22,43 @@ export class SeenElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', keepTapped, { signal: this.#stop.signal });
-    void tellAtCheck(this, readCase());
-    void this.#passOver();
+    void this.#passOver(tellAtCheck(this, readCase()));
   }
 
   disconnectedCallback() {
     this.#stop.abort();
   }
 
-  /** Someone who goes back wants to see the question again. Can't tell is asked again: she may know by now. */
-  async #passOver() {
-    if (!openedAfresh()) return;
+  /**
+   * Someone who goes back wants to see the question again. Can't tell is asked again: she may know by now. What would
+   * harm the film as wet as it is known to be is not checked at all.
+   */
+  async #passOver(toldAtCheck: Promise<void>) {
     const on = await caseNow();
+    const { safeFrom } = this.dataset;
+    const stage = stageOf(on);
+    const harms = stage && isOneOf(STAGES, safeFrom) && !reached(stage, safeFrom) ? stage : undefined;
+    if (harms) {
+      await toldAtCheck;
+      this.#forbid(harms);
+    }
+    if (!openedAfresh()) return;
     const given = on[questionOf(this) ?? '']?.value;
     const follows = readPageData(KNOWN, this.dataset['known'] ?? '[]').find(
       (rule) => holds(rule.when, (fact) => on[fact]?.value) === 'yes',
     );
-    const answer = given === 'yes' || given === 'no' ? given : follows?.answer;
+    const answer = given === 'yes' || given === 'no' ? given : (follows?.answer ?? (harms && 'unsure'));
     const strip = this.querySelector<HTMLAnchorElement>(`a[data-answer="${answer}"]`);
-    if (answer && strip) location.replace(strip.href);
+    // Where doubt is kept open no longer, can't tell leads down this page, to what is left.
+    if (answer && strip && strip.pathname !== location.pathname) location.replace(strip.href);
+  }
+
+  #forbid(stage: Stage) {
+    const how = partIn(document, 'how');
+    if (!how || partIn(document, 'not-yet')) return;
+    how.hidden = true;
+    const now = STAGE_WORDS[stage].name.toLowerCase();
+    const words = element('b', {}, `Your coat is ${now} now: do not touch it. Tap “Can’t tell”.`);
+    how.after(asPart('not-yet', element('p', { className: 'how' }, words)));
   }
 }
