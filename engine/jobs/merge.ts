@@ -1,7 +1,7 @@
 import { CARD_LISTS, type CardList, MOST } from '../model/card-limits.ts';
 import type { CardRemoval, JobCard, RemovedCard } from '../model/job-card.ts';
-import { canonical } from './canonical.ts';
 import { inOrder } from './card.ts';
+import { type CardFields, later, mergeFields } from './merge-fields.ts';
 import { cardsRemoved, removedOfBoth, stillRemoved, unnamed } from './removed.ts';
 
 type Entry = { readonly id: string; readonly changedAt?: number | undefined };
@@ -29,14 +29,8 @@ export const sorted = ({ removed, ...card }: JobCard): JobCard => {
 };
 
 /** The fields beside the lists. */
-export const fieldsOf = ({ coats, flaws, repairs, photos, removed, ...fields }: JobCard) => fields;
-
-/**
- * What came later. Of things changed in the same millisecond the text decides, each thing for itself, so that both sides
- * choose alike and a second merge chooses again the same.
- */
-const later = <T>(one: T, two: T, age: number): T =>
-  age > 0 || (age === 0 && canonical(one) > canonical(two)) ? one : two;
+export const fieldsOf = ({ coats, flaws, repairs, photos, removed, ...fields }: JobCard): CardFields =>
+  fields;
 
 /** The entries of both; where both have one, that which was corrected later, else that of the newer card. */
 const united = <T extends Entry>(ones: readonly T[], twos: readonly T[], age: number): T[] => {
@@ -50,7 +44,7 @@ const united = <T extends Entry>(ones: readonly T[], twos: readonly T[], age: nu
 };
 
 /**
- * Fields of the newer card; coats, flaws, repairs and photos of both, by id, but for those that one side took off and the
+ * Fields of the newer card, with what only the other tells, and the notes of both; coats, flaws, repairs and photos of both, by id, but for those that one side took off and the
  * other has not corrected since.
  */
 export const mergeTwo = (one: JobCard, two: JobCard): JobCard => {
@@ -59,7 +53,7 @@ export const mergeTwo = (one: JobCard, two: JobCard): JobCard => {
   // First off on both sides, then together: else a tie could be decided otherwise when it is done again.
   const [mine, theirs] = [without(one, removed ?? []), without(two, removed ?? [])];
   return sorted({
-    ...later(fieldsOf(one), fieldsOf(two), age),
+    ...mergeFields(fieldsOf(one), fieldsOf(two), age),
     coats: united(mine.coats, theirs.coats, age),
     flaws: united(mine.flaws, theirs.flaws, age),
     repairs: united(mine.repairs, theirs.repairs, age),

@@ -112,6 +112,34 @@ describe('two sets of cards as one', () => {
     ]);
   });
 
+  it('loses no notes, and nothing that only one side told, whichever is newer', () => {
+    fc.assert(
+      fc.property(shelf, shelf, (mine, theirs) => {
+        const merged = held(mergeCards(mine, theirs));
+        for (const one of [...mine, ...theirs])
+          for (const line of one.notes.split('\n'))
+            if (line.trim()) expect(merged[one.id]?.notes).toContain(line);
+      }),
+      { numRuns: 200 },
+    );
+    const { product: _none, ...bare } = card({ notes: 'desktop says', changedAt: START + 5 });
+    const phone = card({ product: 'shellac', label: { minutes: {} }, notes: 'phone says', changedAt: START });
+    for (const merged of [mergeCards([bare], [phone])[0], mergeCards([phone], [bare])[0]])
+      expect(merged).toMatchObject({
+        product: 'shellac',
+        label: { minutes: {} },
+        notes: 'desktop says\nphone says',
+      });
+    // The times on a can are not those of another product.
+    const other = card({ product: 'paste-wax', changedAt: START + 5 });
+    expect(mergeCards([other], [phone])[0]).toMatchObject({ product: 'paste-wax' });
+    expect(mergeCards([other], [phone])[0]?.label).toBe(other.label);
+    expect(previewImport([bare], [phone])[0]).toMatchObject({
+      kind: 'both-changed',
+      fields: expect.arrayContaining(['product', 'label', 'notes']),
+    });
+  });
+
   it('keeps a coat off that was taken off here, and brings it back once it is put back', () => {
     const base = card({ coats: [coat({ id: 'a' }), coat({ id: 'b', laidAt: START + 1 })] });
     const off = withoutCoat(base, 'b', START + 10);
