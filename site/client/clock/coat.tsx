@@ -48,6 +48,10 @@ const namesOf = ({ sanded }: Running) =>
     ['cure', 'Fully cured'],
   ] as const;
 
+/** The clock knows one air; the care card and the plan let nights be colder, so that their dates are later. */
+const SAME_AIR =
+  'Light use and full cure are told for the air above, day and night. Colder nights put them off: a care card and the plan allow for that, so theirs are the dates to promise.';
+
 type TimesProps = { readonly coat: LaidCoat; readonly reading: Running } & Pick<Props, 'now' | 'style'>;
 
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
@@ -78,6 +82,7 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
       <p class="small" data-part="doubt">
         {common}
       </p>
+      {now < reading.moments.cure.to && <p class="small">{SAME_AIR}</p>}
     </>
   );
 };
