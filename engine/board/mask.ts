@@ -21,6 +21,20 @@ export const remnant = (x: number, y: number, size: number, seed: number): numbe
     noise(x / size, y / size, seed) + 0.35 * noise(x / (size * 0.3), y / (size * 0.3), seed + 1),
   );
 
+/** How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up along the grain and the fine scratches of a film. */
+export const settled = (x: number, y: number, seed: number): number => {
+  const v = y + 0.5 * noise(x / 19, y / 9, seed);
+  const scratch = noise((x + 0.5 * y) / 9, (v - 0.4 * x) / 0.4, seed + 3);
+  return Math.max(
+    0.2,
+    0.95 +
+      0.5 * noise(x / 7, v / 0.55, seed + 1) +
+      0.35 * noise(x / 1.8, v / 0.3, seed + 2) +
+      0.35 * Math.max(0, scratch) +
+      0.4 * noise(x / 5, y / 3.4, seed + 4),
+  );
+};
+
 /** How much farther one fiber or bristle carries than the next, mm: little as a rule, far here and there. */
 export const carried = (x: number, y: number, far: number, seed: number): number => {
   const fine = noise(x / 21, y / 0.4, seed);

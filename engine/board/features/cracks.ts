@@ -69,7 +69,7 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
       if (run < rooted) continue;
       rooted = run + spacing * between(next, 0.5, 1.7);
       side = next() < 0.75 ? -side : side;
-      roots.push({ at: [x, y], heading: direction + side * between(next, 1.3, 1.8), age: age + 1 });
+      roots.push({ at: [x, y], heading: direction + side * between(next, 1.4, 1.72), age: age + 1 });
     }
     const end = (points.length - 1) * step;
     stroke(b, points, far, (i, d, run) => {
@@ -130,17 +130,21 @@ const scales = (b: Board, f: Cracks, from: number): void => {
   const s = f['spacing-mm'];
   const half = f['width-um'] / 2000;
   const far = s * 0.24;
-  const seams = grown(b, s * 0.5, far, from, half * 0.16);
-  const fine = grown(b, s * 0.5, b.pitch * 1.6, from + 11, 0.02);
+  const seams = grown(b, s * 0.74, far, from, half * 0.16);
+  const fine = grown(b, s * 0.42, b.pitch * 1.6, from + 11, 0.02);
   everywhere(b, (i, x, y) => {
     const d = seams[i]!;
     // A seam gapes for a while, closes to a hairline, and its walls crumble.
     const uneven = 0.62 + 0.9 * noise(x / 7, y / 5, from + 3) + 0.3 * rough(x / 1.1, y / 1.1, from + 6, 2);
-    const wide = half * Math.max(0.16, uneven);
+    const wide = 0.62 * half * Math.max(0.16, uneven);
     const gap = 1 - ease(wide * 0.45, wide * 1.1 + b.pitch, d);
     const worn = ease(-0.5, 0.6, noise(x / 8, y / 8, from + 8));
+    // The islands lie flat; their borders are worn round here, and curled up a little there.
+    const curled = remnant(x, y, 6, from + 13);
     const plate =
-      (30 + 36 * worn) * ease(0, far * (0.6 + 0.4 * worn), d) + 2 * rough(x / 2.6, y / 2.6, from + 4, 1);
+      (10 + 12 * worn) * ease(0, far * (0.25 + 0.3 * worn), d) +
+      14 * curled * Math.exp(-((Math.max(0, d - wide) / (far * 0.55)) ** 2)) +
+      2.5 * rough(x / 2.6, y / 2.6, from + 4, 1);
     const hair =
       Math.max(0, cover(b, 0.03 - fine[i]!, 0.06)) *
       (1 - gap) *

@@ -7,6 +7,31 @@ import { traceOf, wipesOver } from '../wipes.ts';
 /** Every so manyth pixel is looked at. */
 const SAMPLED = 13;
 const BEADS_PER_CM2 = 9;
+/** Light spreads in what stands thick: so much film a µm of its height leaves what lies below evenly lit. */
+const CLEAR = 3;
+
+/** A wet shore is drawn smooth over about this much, mm. */
+const SMOOTH_MM = 0.5;
+
+/** Evens a map out as the pull of its skin does a wet film: the mean of a square, twice over. */
+const drawSmooth = ({ columns, rows, pitch }: Board, map: Float32Array, reach: number): void => {
+  const half = Math.max(1, Math.round(reach / pitch));
+  const line = new Float32Array(Math.max(columns, rows));
+  const along = (start: number, step: number, count: number) => {
+    let sum = 0;
+    for (let n = -half; n <= half; n++) sum += map[start + Math.min(count - 1, Math.max(0, n)) * step]!;
+    for (let n = 0; n < count; n++) {
+      line[n] = sum / (2 * half + 1);
+      sum += map[start + Math.min(count - 1, n + half + 1) * step]!;
+      sum -= map[start + Math.max(0, n - half) * step]!;
+    }
+    for (let n = 0; n < count; n++) map[start + n * step] = line[n]!;
+  };
+  for (let pass = 0; pass < 2; pass++) {
+    for (let row = 0; row < rows; row++) along(row * columns, 1, columns);
+    for (let column = 0; column < columns; column++) along(column, columns, rows);
+  }
+};
 
 /** Film that drew together: islands with a round heavy shore, drops of all sizes left behind, a breath of film or none between them. */
 export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void => {
@@ -43,6 +68,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     }
     land[i] = level;
   });
+  drawSmooth(b, land, SMOOTH_MM);
   // A sample tells the level below which the wanted share lies.
   const sample = land.filter((_, n) => n % SAMPLED === 0).sort();
   const level = sample[Math.floor(f.bare * (sample.length - 1))]!;
@@ -54,7 +80,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     const heavy =
       (0.1 + 1.05 * ease(-0.35, 0.55, noise(x / (size * 0.55), y / (size * 0.55), from + 7))) *
       (1 + 0.3 * noise(x / (size * 0.34), y / (size * 0.34), from + 9));
-    const reach = (0.6 + 0.9 * heavy) * Math.min(1, size / 13);
+    const reach = (0.8 + 1.1 * heavy) * Math.min(1, size / 13);
     const ridge =
       f['ridge-um'] *
       heavy *
@@ -73,7 +99,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
         film * residue -
         film * (1 - wet),
     );
-    b.film[i] = wet * (film + 0.5 * ridge) + film * residue;
+    b.film[i] = wet * (film + CLEAR * ridge) + film * residue;
     roughen(b, i, b.bareRoughness, (1 - wet) * (1 - 3 * residue));
   });
   for (let n = Math.round((BEADS_PER_CM2 * b.widthMm * b.heightMm) / 100); n > 0; n--) {
@@ -85,7 +111,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
     const [long, turn, id] = [between(next, 1, 1.6, 2), next() * 3.14, Math.floor(next() * 1e6)];
     const [c, s] = [Math.cos(turn), Math.sin(turn)];
     // Some stand round, others were left flat and out of shape.
-    const full = between(next, 35, 130);
+    const full = between(next, 30, 95);
     const out = between(next, 0.1, 0.5);
     disc(b, at, radius * long * 1.5, (i, _d, dx, dy) => {
       const t =
@@ -94,7 +120,7 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
       if (t >= 1) return;
       const dome = radius * full * (1 - t * t);
       raise(b, i, dome);
-      pour(b, i, dome * ease(1, 0.8, t) + 8);
+      pour(b, i, CLEAR * dome * ease(1, 0.8, t) + 8);
       roughen(b, i, 0.012, ease(1, 0.85, t));
     });
   }

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
-import { blot, joined, remnant } from '../mask.ts';
+import { blot, joined, remnant, settled } from '../mask.ts';
 import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { type Point, placed } from '../stamp.ts';
 
@@ -78,14 +78,19 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
     }
     if (d > 5) return;
     const strays = Math.min(1, size / 5);
-    d += strays * (0.9 * noise(x / 3.4, y / 3.4, from + 50) + 0.35 * noise(x / 1.1, y / 1.1, from + 51));
+    d +=
+      strays *
+      (0.9 * noise(x / 3.4, y / 3.4, from + 50) +
+        0.35 * noise(x / 1.1, y / 1.1, from + 51) +
+        0.9 * noise(x / 7, y / 1.3, from + 53));
     if (d > 3) return;
     // Where it only stood a moment its border is lost; where it dried last it is sharp.
     const kept = remnant(x, y, 11, from + 47);
-    const lies = 1 - ease(-0.35 - Math.min(1.6, 0.4 * size) * (1 - kept), 0.3, d);
+    const lies = 1 - ease(-0.35 - Math.min(2.6, 0.55 * size) * (1 - kept), 0.3, d);
     const cloud = rough(x / 7, y / 5, from + 44, 3);
     const curdled = rough(x / 1.5, y / 1.1, from + 48, 2);
-    const share = weight * lies * Math.max(0.12, 0.62 + 0.75 * cloud + 0.3 * curdled);
+    const held = settled(x, y, from + 52);
+    const share = weight * lies * Math.max(0.08, 0.5 + 0.85 * cloud + 0.3 * curdled) * held;
     blunt(b, i, 0.17, Math.min(1, f.strength * share));
     scatter(b, i, 0.075 * f.strength * share ** 1.5 * (0.7 + 0.6 * curdled + 0.5 * ease(-2.4, -0.2, d)));
     scaleFilm(b, i, 1 - 0.4 * f.strength * lies);

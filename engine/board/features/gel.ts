@@ -26,15 +26,15 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     for (const part of parts) out = joined(out, Math.hypot(u - part.x, v - part.y) - part.r, radius * 0.5);
     // Round on top, and the coat hangs down from it as a soft skirt.
     const deep = Math.min(1, Math.max(0, -out / (radius * 0.75)));
-    const inside = ease(-radius * 0.5, radius * 0.22 + 0.08, -out) * (0.7 + 0.3 * deep);
-    const foot = Math.exp(-((Math.max(0, out + radius * 0.12) / (radius * 0.9)) ** 2));
+    const inside = ease(-radius * 0.6, radius * 0.55 + 0.08, -out) * (0.6 + 0.4 * deep);
+    const foot = Math.exp(-((Math.max(0, out + radius * 0.3) / (radius * 1.1)) ** 2));
     const knobs = noise(dx / (radius * 0.5), dy / (radius * 0.5), id + 2);
-    raise(b, i, radius * (tall * inside * (1 + 0.12 * knobs) + 26 * foot));
+    raise(b, i, radius * (0.62 * tall * inside * (1 + 0.22 * knobs) + 22 * foot));
     pour(b, i, radius * 70 * inside);
     // Clear jelly: the light that went in on one side lights up the other from within.
     const lit = ease(-0.6, 0.9, (dx + dy) / (radius * 1.5));
     const veins = noise(dx / (radius * 0.3) + 2, dy / (radius * 0.22), id + 3);
-    stain(b, i, jelly, 0.1 * foot + inside * (0.85 + 0.7 * deep + 0.2 * knobs + 0.16 * veins - 0.5 * lit));
+    stain(b, i, jelly, 0.12 * foot + inside * (0.6 + 0.75 * deep + 0.2 * knobs + 0.12 * veins - 0.3 * lit));
     if (f.color !== 'amber') scatter(b, i, 0.045 * inside);
     roughen(b, i, 0.02, 0.8 * inside);
   });
@@ -59,7 +59,7 @@ const flake = (b: Board, f: Gel, next: Random, point: Point, radius: number): vo
     const out = (t - 1) * wide + radius * torn * 0.5;
     // Where it is folded over, it ends straight and lies double.
     const crease = v + askew * u - fold;
-    const lies = ease(0.09, -0.09, Math.max(out, crease));
+    const lies = ease(0.16, -0.2, Math.max(out, crease));
     const double =
       lies * ease(-0.75 * wide, -0.55 * wide, crease + 0.2 * wide * noise(u / radius, 3, id + 4));
     const lip = Math.exp(-((crease / 0.13) ** 2)) * ease(0.1, -0.1, out);
@@ -67,12 +67,13 @@ const flake = (b: Board, f: Gel, next: Random, point: Point, radius: number): vo
     raise(
       b,
       i,
-      lies * (13 + 9 * wrinkle) +
-        15 * double +
-        34 * lip +
-        7 * Math.exp(-Math.max(0, out) / 0.4) * ease(0.6, 0, crease) * (1 - lies),
+      // The coat drew over it: only its folds stand out sharp.
+      lies * (7 + 7 * wrinkle) +
+        8 * double +
+        13 * lip +
+        6 * Math.exp(-Math.max(0, out) / 0.6) * ease(0.8, 0, crease) * (1 - lies),
     );
-    stain(b, i, jelly, lies * (0.24 + 0.08 * wrinkle) + 0.24 * double + 0.25 * lip);
+    stain(b, i, jelly, lies * (0.34 + 0.2 * wrinkle) + 0.3 * double + 0.2 * lip);
     scatter(b, i, 0.012 * lies);
     roughen(b, i, 0.05, lies * (0.4 + 0.3 * wrinkle));
   });
@@ -93,7 +94,7 @@ const string = (b: Board, f: Gel, next: Random, from: Point, radius: number): vo
       ease(long, long * 0.4, run);
     if (thick < 0.015) return;
     const body = Math.exp(-((d / (thick + 0.05)) ** 2));
-    raise(b, i, 120 * thick * body + 6 * Math.exp(-((d / 0.4) ** 2)) * Math.min(1, thick / half));
+    raise(b, i, 85 * thick * body + 5 * Math.exp(-((d / 0.4) ** 2)) * Math.min(1, thick / half));
     stain(b, i, jelly, 2.8 * thick * body);
   });
 };

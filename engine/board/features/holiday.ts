@@ -1,15 +1,15 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
+import { type Board, dim, everywhere, raise, roughen, scatter } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
-import { ease, noise, random } from '../noise.ts';
+import { ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 import { fiberAt } from '../wood/face.ts';
 
 /** Bristles skip and carry each by itself: reaches across the stroke at three widths, long-tailed. */
 const strand = (v: number, seed: number): number => {
-  const fine = noise(2.5, v / 0.42, seed);
+  const fine = noise(2.5, v / 0.6, seed);
   return (
-    0.75 * noise(5.5, v / 4.2, seed + 1) + 0.45 * noise(8.5, v / 1.3, seed + 2) + 1.4 * fine * fine * fine
+    0.95 * noise(5.5, v / 4.2, seed + 1) + 0.4 * noise(8.5, v / 1.6, seed + 2) + 0.9 * fine * fine * fine
   );
 };
 
@@ -43,7 +43,12 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
         u + skip.half * (0.95 * belly - 0.3) + skip.half * 0.42 * strand(v, skip.id) + 0.2 * skip.half;
       const lands = skip.half * (0.7 * belly + 0.08) + 3.6 * strand(v, skip.id + 7) - u;
       const side = skip.wide * (1 + 0.14 * stray(u, 3, 9, skip.id + 3)) - Math.abs(v);
-      const open = ease(-0.2, 3.2, dry) * ease(-0.1, 0.5, lands) * ease(-0.15, 0.4, side);
+      // Wet, the film crept on a little along the fibers and rounded off.
+      const crept = 0.5 * noise(u0 / 3, v0 / 0.5, skip.id + 9) + 0.5 * rough(u0 / 3, v0 / 2, skip.id + 10, 2);
+      const open =
+        ease(-0.2, 4.2, dry + 1.4 * crept) *
+        ease(-0.1, 0.5, lands + 1.2 * crept) *
+        ease(-0.15, 0.4, side + 0.6 * crept);
       missed = Math.max(missed, open);
       edge = Math.min(edge, Math.abs(lands), Math.abs(side));
     }
@@ -53,12 +58,16 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
       0.75 * ease(0.35, 0.95, noise(u0 / 26, v0 / 0.55, from + 6) + 0.4 * noise(u0 / 9, v0 / 2.2, from + 7));
     const bare = missed * (1 - wiped);
     const film = b.film[i]!;
-    const rim = Math.exp(-((edge / 0.45) ** 2)) * (1 - missed) * remnant(x, y, 5, from + 8);
+    const rim = Math.exp(-((edge / 0.6) ** 2)) * (1 - missed) * (0.25 + remnant(x, y, 5, from + 8));
     const fiber = fiberAt(x, y, from + 9);
-    raise(b, i, -film * 0.8 * bare + 6 * rim + 7 * fiber * bare);
+    raise(b, i, -(film * 0.8 + 14) * bare + 15 * rim + 9 * fiber * bare);
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);
     // Dry fibers scatter: paler than what the film wets.
-    scatter(b, i, bare * Math.max(0, 0.03 + 0.035 * fiber + 0.02 * noise(x / 4, y / 3, from + 10)));
+    scatter(b, i, bare * Math.max(0, 0.012 + 0.04 * fiber + 0.02 * noise(x / 4, y / 3, from + 10)));
+    // Bare, it is handled and dusty in places, and its pores stand open.
+    const open = ease(-3, -9, b.height[i]! + film) * bare;
+    const soiled = bare * Math.max(0, 0.12 + 0.2 * rough(x / 7, y / 3, from + 11, 2)) + 0.25 * open;
+    dim(b, i, [1 - soiled, 1 - soiled, 1 - 1.05 * soiled]);
   });
 };

@@ -24,7 +24,7 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
       0.16 * bristle;
     const sharp = 0.35 + 0.65 * ease(-0.4, 0.35, noise(u / 24, hand + nearest * 5, from + 3));
     const d = Math.abs(side);
-    const soft = 0.25 + 1.6 * (1 - sharp);
+    const soft = 0.2 + 1.1 * (1 - sharp);
     const band = 1 - ease(edge - soft, edge + soft, d);
     const ridge = sharp * Math.exp(-(((d - edge) / 0.42) ** 2)) * (0.8 + 0.4 * noise(u / 5, hand, from + 4));
     raise(b, i, f['ridge-um'] * (0.3 * band + ridge + 0.14 * bristle * (0.5 + band)));
@@ -34,6 +34,6 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
     // The second pass was laid on more here than there.
     const laid = 0.85 + 0.45 * noise(u / 21, nearest * 3, from + 7);
     const deep = f.strength * band * laid * (1 + 0.16 * bristle);
-    dim(b, i, [1 - 0.28 * deep, 1 - 0.34 * deep, 1 - 0.42 * deep]);
+    dim(b, i, [1 - 0.4 * deep, 1 - 0.48 * deep, 1 - 0.56 * deep]);
   });
 };

@@ -7,16 +7,18 @@ import { disc, type Point } from '../stamp.ts';
 type OilBeads = FeatureOf<'oil-beads'>;
 
 const OIL = [0.12, 0.3, 0.6] as const;
-/** How tall a bead stands, as a share of its radius: oil meets the film at some 30°. */
-const TALL = 0.27;
+/** How tall a bead stands, as a share of its radius: oil meets the film at some 25°. */
+const TALL = 0.24;
+/** Light spreads in a bead and about it: so much film a µm of its height leaves what lies below evenly lit. */
+const CLEAR = 7;
 /** A veil that is less than this share of the thickest was wiped away. */
 const WIPED = 0.5;
 
 /** A bead that is still liquid: a clear cap, deeper in color where it is thick; some stand, others have spread flat and run out along the grain. */
 const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
   // What is small stands; what is large has sunk under its own weight and run out along the fibers.
-  const spread = between(next, 0.25, 1) * Math.min(1, radius / 0.35);
-  const tall = radius * 1000 * TALL * between(next, 0.75, 1.1) * (1 - 0.68 * spread);
+  const spread = between(next, 0.35, 1) * Math.min(1, radius / 0.28);
+  const tall = radius * 1000 * TALL * between(next, 0.75, 1.1) * (1 - 0.75 * spread);
   const long = between(next, 1.05, 1.3 + 1.5 * spread, 1.2);
   const lean = between(next, -0.25, 0.25);
   const out = 0.16 + 0.3 * spread;
@@ -38,7 +40,7 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       0.1 * spread * noise(dx / (radius * 0.7), v / (radius * 0.5), id + 2);
     const cap = (1 - t * t) ** steep * top;
     raise(b, i, tall * cap);
-    pour(b, i, tall * cap);
+    pour(b, i, CLEAR * tall * cap);
     const wet = ease(1, 0.82, t);
     // It gathers the light of the window on its far side.
     const gathered = ease(-0.3, 0.8, (dx / long + v) / (radius * 1.4)) * cap * (1 - 0.7 * spread);
@@ -46,9 +48,11 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       b,
       i,
       OIL,
-      color * wet * (0.55 + 0.75 * cap + (0.5 - 0.4 * spread) * ease(0.6, 1, t) - 1.5 * gathered),
+      color * wet * (0.7 + 0.5 * cap + (0.25 - 0.2 * spread) * ease(0.6, 1, t) - 0.9 * gathered),
     );
-    roughen(b, i, 0.006 + 0.02 * spread, wet);
+    // What it covers it wets: no veil dulls the color there.
+    b.haze[i] = b.haze[i]! * (1 - 0.85 * wet);
+    roughen(b, i, 0.008 + 0.03 * spread, wet);
   });
 };
 
@@ -78,7 +82,7 @@ const soak = (b: Board, next: Random, point: Point, radius: number): void => {
     const away = Math.hypot(dx / reach, dy / 1.25) / (radius * threads);
     const wet = ease(1.1, 0.85, away);
     if (wet === 0) return;
-    stain(b, i, OIL, 0.95 * wet);
+    stain(b, i, OIL, 0.62 * wet);
     roughen(b, i, 0.03, 0.7 * wet);
   });
 };
@@ -104,17 +108,17 @@ export const oilBeads = (b: Board, f: OilBeads, from: number): void => {
   const [low, high] = f['diameter-mm'];
   const veil = b.haze.reduce((most, here) => Math.max(most, here), 0);
   for (const point of rows(b, f, next)) {
-    const radius = between(next, low, high, veil > 0 ? 2.4 : 3) / 2;
+    const radius = between(next, low, high, veil > 0 ? 4.5 : 3) / 2;
     if (veil > 0) {
       const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
       const here = b.haze[row * b.columns + column] ?? 0;
-      if (column < b.columns && here > WIPED * veil) bead(b, next, point, radius, 0.12);
+      if (column < b.columns && here > WIPED * veil) bead(b, next, point, radius, 0.1);
     } else if (f.set) {
       soak(b, next, point, radius);
       scab(b, next, point, radius);
     } else {
       soak(b, next, point, radius);
-      bead(b, next, point, radius, 0.6);
+      bead(b, next, point, radius, 0.34);
     }
   }
 };

@@ -6,6 +6,8 @@ import { grain } from './nibs.ts';
 
 const HONEY = [0.16, 0.46, 1.05] as const;
 const DUST_PER_CM2 = 16;
+/** Light spreads in what stands thick: so much film a µm of its height leaves what lies below evenly lit. */
+const CLEAR = 4;
 
 /** Oil left standing: thick, shining, honey-colored puddles with a rounded dark shore on a face wiped dull, full of what fell in them. */
 export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): void => {
@@ -30,16 +32,21 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
   everywhere(b, (i, x, y) => {
     const level = levelAt(x, y);
     const deep = ease(-0.02, 0.5, level);
-    const shore = ease(-0.06, 0.07, level);
+    const shore = ease(-0.07, 0.06, level + 0.05 * noise(x / 2.6, y / 0.45, from + 12));
     // Beyond the pool the oil sank in and left the face merely damp.
     const damp = ease(-0.34, 0.02, level + 0.1 * noise(x / 9, y / 0.8, from + 10));
     roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
-    stain(b, i, HONEY, 0.22 * f.strength * damp * (1 - shore));
+    stain(b, i, HONEY, 0.34 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
-    const brim = 0.7 * Math.exp(-(((level - 0.1) / 0.08) ** 2));
+    const brim = 0.45 * Math.exp(-(((level - 0.1) / 0.08) ** 2));
     raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
-    pour(b, i, f['height-um'] * deep);
-    stain(b, i, HONEY, f.strength * (0.3 * shore + 1.35 * deep + 0.12 * brim));
+    pour(b, i, CLEAR * f['height-um'] * deep);
+    stain(
+      b,
+      i,
+      HONEY,
+      f.strength * (0.34 * shore + 1.5 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))),
+    );
     roughen(b, i, 0.009, shore);
   });
   const next = random(from + 8);

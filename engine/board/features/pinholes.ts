@@ -22,7 +22,7 @@ export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void
     const deep = between(next, 0.4, 1);
     const dusty = next() < 0.05;
     const id = Math.floor(next() * 1e6);
-    const lipped = between(next, 1, 4);
+    const lipped = between(next, 0.2, 2.2, 1.6);
     const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
     if (pores && !astray && (b.height[row * b.columns + column] ?? 0) > PORE_UM) continue;
     disc(b, point, radius * 2.4 * long + b.pitch, (i, _d, dx, dy) => {

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, scatter, stain } from '../field.ts';
-import { carried, patches } from '../mask.ts';
+import { carried, patches, settled } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
@@ -35,7 +35,7 @@ const flashing = (size: number, from: number): Dullness => {
 
 /** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over; each thread of the cloth went on a little over the border. */
 const buffed = (b: Board, size: number, from: number): Dullness => {
-  const island = patches(size * 0.9, from, 0.56, 0.7);
+  const island = patches(size * 0.9, from, 0.56, 1.1);
   const lanes = wipesOver(b, random(from), {
     count: 12,
     width: size * 0.62,
@@ -49,13 +49,9 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
       rubbed += (1 - rubbed) * share * (0.75 + 0.3 * thread);
       threads += share * thread;
     }
-    const grain = noise(x / 0.7, y / 0.7, from + 7) + noise(x / 5, y / 0.6, from + 8);
-    const hollow = ease(
-      0.12,
-      0.8,
-      island(x * 0.75 + 0.3 * y, y) + 0.4 * threads - 0.6 * rubbed + 0.14 * grain,
-    );
-    return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.25 * rubbed * (1 - hollow) + 0.55 * threads + 0.1 * grain;
+    const grain = noise(x / 0.7, y / 0.7, from + 7) + 1.6 * (settled(x, y, from + 8) - 1);
+    const hollow = ease(0, 1, island(x * 0.75 + 0.3 * y, y) + 0.4 * threads - 0.6 * rubbed + 0.14 * grain);
+    return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.1 * rubbed * (1 - hollow) + 0.5 * threads + 0.2 * grain;
   };
 };
 

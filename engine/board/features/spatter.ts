@@ -16,18 +16,26 @@ const blob = (b: Board, next: Random, at: Point, radius: number, heading: number
   const ux = Math.cos(heading);
   const uy = Math.sin(heading);
   const wets = between(next, 1.05, 1.5);
-  const sunk = between(next, 0, 0.35);
+  // A fine one stands; a large one burst on landing and lies flat, out of round.
+  const burst = Math.min(1, radius / 1.1) * between(next, 0.5, 1);
+  const sunk = between(next, 0.1, 0.5) * burst;
   disc(b, at, radius * (long + 0.9), (i, _distance, dx, dy) => {
     const ahead = dx * ux + dy * uy;
     const u = ahead > 0 ? ahead / long : ahead;
     const v = dy * ux - dx * uy;
-    const pu = u + radius * 0.14 * noise(u / (radius * 1.3) + 3.1, v / (radius * 1.3) + 1.7, id);
-    const pv = v + radius * 0.14 * noise(u / (radius * 1.3) + 8.4, v / (radius * 1.3) + 5.2, id + 1);
-    const t = Math.hypot(pu, pv) / radius;
+    const bent = radius * (0.12 + 0.14 * burst);
+    const pu = u + bent * noise(u / (radius * 1.1) + 3.1, v / (radius * 1.1) + 1.7, id);
+    const pv = v + bent * noise(u / (radius * 1.1) + 8.4, v / (radius * 1.1) + 5.2, id + 1);
+    const angle = Math.hypot(pu, pv) / radius;
+    const [cu, cv] = angle > 0 ? [pu / (radius * angle), pv / (radius * angle)] : [0, 0];
+    const tongues = noise(cu * 2.1 + 9, cv * 2.1, id + 2) + 0.5 * noise(cu * 5 + 4, cv * 5, id + 3);
+    const t = angle / (1 + burst * 0.1 * tongues);
     roughen(b, i, 0.02, 0.85 * ease(wets * 1.15, wets * 0.85, t));
     if (t >= 1.25) return;
-    // Flowed out: a round shoulder and a soft foot instead of a wall.
-    const dome = Math.exp(-((t * 1.22) ** 3.2)) * (1 - sunk * Math.exp(-((t * 2) ** 2)));
+    // Flowed out: a low lens that runs off to its foot without a wall, sunk where it dried last.
+    const lens = Math.max(0, 1 - t * t) ** (1.15 + 0.5 * burst);
+    const uneven = 1 + 0.14 * burst * noise(pu / (radius * 0.9), pv / (radius * 0.9), id + 4);
+    const dome = lens * uneven * (1 - sunk * Math.exp(-((t * 2.1) ** 2))) * (1 - 0.45 * burst);
     raise(b, i, tall * dome);
     pour(b, i, tall * dome);
     roughen(b, i, 0.01, 0.95 * ease(1.1, 0.9, t));

@@ -1,12 +1,12 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter, slowly } from '../field.ts';
-import { patches } from '../mask.ts';
+import { patches, settled } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 /** Powder on top of the wax: it sits where the cloth left the wax thicker, in its arcs and on their ridges. */
 export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): void => {
-  const patch = patches(24, from, 0.58, 0.9);
+  const patch = patches(26, from, 0.6, 1.25);
   const fine = Math.max(0.16, b.pitch * 1.2);
   const width = b.widthMm * 0.26;
   const traces = wipesOver(b, random(from), {
@@ -35,12 +35,12 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     }
     // It grew out in flecks, close together here and single there.
     const fleck = rough(x / 2.6, y / 2.1, from + 10, 3);
-    const grown = ease(0.1, 0.9, patch(x, y) + 0.24 * fleck);
+    const grown = ease(0, 1, patch(x, y) + 0.2 * fleck + 0.18 * (settled(x, y, from + 12) - 1));
     const lies = (f.spread === 'even' ? 0.8 : 0.06 + 0.85 * grown) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
     // Powder: single grains where it is thin, thick in the threads of the cloth.
-    const clot = noise(x / 7, y / 4, from + 2) + 0.9 * fleck + 0.5 * noise(x / 0.5, y / 0.5, from + 3);
+    const clot = noise(x / 7, y / 4, from + 2) + 0.5 * fleck + 0.25 * noise(x / 0.5, y / 0.5, from + 3);
     const dust = ease(-0.1, 0.9, noise(x / fine, y / fine, from + 4));
-    const grain = 0.66 + 0.2 * clot * lies + 0.2 * threads + 0.55 * dust * (1.1 - lies);
+    const grain = 0.66 + 0.2 * clot * lies + 0.34 * threads + 0.3 * dust * (1.1 - lies);
     const share = lies * grain;
     scatter(b, i, 0.85 * f.strength * Math.max(0, share));
     raise(b, i, 3 * share);

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, roughen, scatter, stain } from '../field.ts';
-import { blot, joined, remnant } from '../mask.ts';
+import { blot, joined, remnant, settled } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 import { type Point, placed } from '../stamp.ts';
 
@@ -37,10 +37,15 @@ const rings = (
         (0.5 + 0.6 * Math.max(0, noise(ca * 5, sa * 5, from + 3) + 0.6));
       const away = Math.abs(Math.atan2(Math.sin(angle - foot.open), Math.cos(angle - foot.open)));
       const here = foot.weight * wet * ease(foot.gap * 0.5, foot.gap * 1.6, away);
-      const wobble = 0.45 * half * rough(x / 5, y / 5, from + 2, 2);
-      const body = Math.exp(-(((off + wobble) / (half * (0.7 + 0.6 * wet))) ** 2));
-      const tide = Math.exp(-(((off - half * 0.85 + wobble) / (half * 0.28)) ** 2));
-      share = Math.max(share, here * (0.8 * body + 0.6 * tide));
+      // Water crept away under the foot and along the grain beside it, here more, there less.
+      const crept = 0.9 * noise(x / 6, y / 1.2, from + 5) + 0.6 * noise(x / 2.2, y / 0.5, from + 6);
+      const wobble = half * (0.6 * rough(x / 5, y / 5, from + 2, 2) + 0.28 * crept);
+      const wide = off + wobble > 0 ? 0.75 + 0.5 * crept : 0.8 + 0.8 * wet;
+      const body = Math.exp(-((Math.abs(off + wobble) / (half * Math.max(0.3, wide))) ** 1.5));
+      const tide =
+        Math.exp(-(((off - half * 0.75 + wobble) / (half * (0.16 + 0.2 * wet))) ** 2)) *
+        remnant(x, y, 5, from + 9);
+      share = Math.max(share, here * (0.75 * body + 0.4 * tide) * settled(x, y, from + 12));
     }
     if (share > 0.004) mark(i, share);
   });
@@ -73,21 +78,27 @@ const drops = (
       if (here < d) [size, weight] = [radius, spot.weight];
       d = joined(d, here, Math.min(radius, 3));
     }
-    d += 0.16 * noise(x / 1.9, y / 1.9, from + 20) * Math.min(1, size / 3);
+    d +=
+      (0.2 * noise(x / 1.9, y / 1.9, from + 20) +
+        0.5 * noise(x / 4, y / 1.1, from + 22) +
+        0.25 * noise(x / 1.4, y / 0.4, from + 23)) *
+      Math.min(1, size / 4);
     const rim = Math.min(half, size * 0.3);
     if (d > rim * 1.5) return;
     const left = remnant(x, y, Math.max(3, size * 0.8), from + 9);
     const wide = rim * (0.35 + 0.7 * left);
-    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? wide * 1.8 : wide * 0.6)) ** 2)) * left;
+    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? wide * 1.6 : wide * 0.7)) ** 2)) * left;
     // An older shore further in, where the drop stood still for a while.
     const inner = Math.exp(-(((d + size * 0.3) / (rim * 0.5)) ** 2)) * remnant(x, y, 5, from + 19);
-    const body = (1 - ease(-rim, rim * 0.4, d)) * Math.exp(d / (size * 0.45));
+    const body = (1 - ease(-rim * 1.6, rim * 0.4, d)) * Math.exp(d / (size * 0.45));
     mark(
       i,
       weight *
+        settled(x, y, from + 12) *
         Math.max(
-          0.62 * tide * (1 + 0.5 * rough(x / 2.2, y / 2.2, from + 21, 2)),
-          body * (0.46 + 0.4 * rough(x / 4, y / 4, from + 8, 3)) + 0.16 * inner,
+          0.66 * tide * (1 + 0.5 * rough(x / 2.2, y / 2.2, from + 21, 2)),
+          // Away from its shore it died out in flecks.
+          body * Math.max(0, 0.3 + 0.5 * rough(x / 4, y / 4, from + 8, 3)) + 0.16 * inner,
         ),
     );
   });
@@ -102,7 +113,7 @@ export const whiteRing = (b: Board, f: WhiteRing, from: number): void => {
     else {
       scatter(b, i, 0.3 * f.strength * share);
       // Pores are duller than that already.
-      if (b.roughness[i]! < 0.24) roughen(b, i, 0.24, Math.min(1, 2.2 * f.strength * share));
+      if (b.roughness[i]! < 0.24) roughen(b, i, 0.24, Math.min(1, 1.5 * f.strength * share));
     }
   };
   if (f.shape === 'ring') rings(b, f, from, center, mark);

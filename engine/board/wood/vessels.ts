@@ -1,5 +1,5 @@
 import { type Board, raise, tint } from '../field.ts';
-import { between, noise, type Random } from '../noise.ts';
+import { between, ease, noise, type Random } from '../noise.ts';
 import type { Flecks, Vessels } from './figure.ts';
 import type { Grain } from './grain.ts';
 
@@ -16,14 +16,17 @@ const MOST = 9000;
 /** How long a line runs before the fiber is asked again where it goes, mm. */
 const BETWEEN = 1.2;
 /** How much its width wavers. */
-const WORN = 0.6;
-/** And how much of it may be filled. */
-const FILLED = 1.1;
+const WORN = 0.55;
+/** And how far it strays from its fiber, mm. */
+const ASTRAY = 0.05;
+/** Share of vessels that split into two, which run on side by side, and how far apart these lie, mm. */
+const SPLIT = 0.3;
+const APART = [0.1, 0.34] as const;
 
-/** Height of a line over its length, 0–1: it enters the surface steeply and leaves it little by little. */
+/** How deep a line lies over its length, 0–1: one end enters the surface soon, the other leaves it little by little. */
 const opening = (t: number, turned: boolean): number => {
   const s = turned ? 1 - t : t;
-  return Math.min(1, 5 * s) * Math.min(1, 1.6 * (1 - s));
+  return ease(0, 0.12, s) * ease(0, 0.5, 1 - s);
 };
 
 /** Calls `visit` for each pixel of a line, with the share of it that the line opens. */
@@ -48,12 +51,14 @@ const follow = (
       y0 = line.y + fiber - grain.across(x, line.y);
       y1 = line.y + fiber - grain.across(x + BETWEEN, line.y);
     }
-    const y = y0 + ((y1 - y0) * (x - from)) / BETWEEN;
-    // Its walls are worn and partly closed.
-    const half = line.half * opening(t, turned) * (1 + WORN * noise(x / 0.9, line.y * 9, 1));
-    if (half <= 0) continue;
-    // Here and there it is half filled.
-    const clear = 1 - FILLED * Math.max(0, noise(x / 1.3, line.y * 7, 2));
+    const y = y0 + ((y1 - y0) * (x - from)) / BETWEEN + ASTRAY * noise(x / 1.9, line.y * 5, 3);
+    // Its walls are worn, and it thins out to its ends and grows shallow there.
+    const open = opening(t, turned);
+    const half = line.half * (0.45 + 0.55 * open) * (1 + WORN * noise(x / 0.7, line.y * 9, 1));
+    // It dips below the face for a while, or is closed by what grew or settled in it.
+    const closed = noise(x / 1.7, line.y * 7, 2) + 0.7 * noise(x / 0.5, line.y * 8, 4);
+    const clear = open * ease(0.5, -0.25, closed);
+    if (half <= 0 || clear < 0.02) continue;
     const top = Math.max(0, Math.floor((y - half) / pitch));
     const bottom = Math.min(rows - 1, Math.floor((y + half) / pitch));
     for (let row = top; row <= bottom; row++) {
@@ -83,14 +88,19 @@ export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): v
     const wide = between(next, v.widthMm[0], v.widthMm[1], 1.6);
     const chance = next();
     const turned = next() < 0.5;
-    const deep = between(next, 0.45, 1);
+    const deep = between(next, 0.35, 1);
+    const splits = next() < SPLIT;
+    const apart = between(next, ...APART) * (next() < 0.5 ? -1 : 1);
     if ((!inZone && chance > 0.1) || grain.knot(middle, y) < 1.1) continue;
     const half = (inZone ? wide : v.widthMm[0]) / 2;
     const line = { x, y, length: inZone ? length : length * 0.4, half };
-    follow(b, grain, line, turned, (i, share) => {
+    const open = (i: number, share: number) => {
       tint(b, i, v.color, share * deep * 0.85);
       raise(b, i, -v.depthUm * share * deep);
-    });
+    };
+    follow(b, grain, line, turned, open);
+    if (splits && inZone)
+      follow(b, grain, { x: middle, y: y + apart, length: length * 0.7, half: half * 0.7 }, !turned, open);
   }
 };
 
