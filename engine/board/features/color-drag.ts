@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, dim, everywhere, type Rgb, raise, roughen, tint, uncover } from '../field.ts';
+import { type Board, dim, everywhere, type Rgb, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { stray, turned } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
@@ -30,11 +30,17 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
       stroke * (1.1 + 0.9 * strand + 0.5 * bristle);
     const u = x - border;
     const reach = width * (0.9 + 2.6 * stroke * (0.7 + 0.5 * lane + 0.35 * strand));
-    const soft = 0.22 + 0.6 * stroke;
-    const over = ease(-soft, soft, u);
+    // Each bristle ended a little sooner or later than the next.
+    const soft = 0.2 + 0.5 * stroke * Math.max(0.2, noise(y / 3.1, x / 9, from + 13));
+    const ahead = Math.max(0, bristle);
+    const fray =
+      bristle * (0.1 + 0.4 * stroke) -
+      2.2 * stroke * ahead * ahead * ahead +
+      0.3 * rough(x / 2.2, y / 1.2, from + 14, 2);
+    const over = ease(-soft, soft, u + fray);
     const t = Math.max(0, u) / reach;
     // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.
-    const carries = ease(-0.75 + 0.95 * t, 0.55 + 1.1 * t, bristle + 0.35 * strand);
+    const carries = ease(-0.75 + 0.9 * t, 0.75 + 1.1 * t, bristle + 0.35 * strand);
     const glaze =
       Math.exp(-1.25 * t) *
       (0.45 + 0.75 * carries) *
@@ -46,10 +52,12 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
       ease(-0.3, 0.5, noise(x / 1.3, v / 0.4, from + 10) + 0.5 * noise(x / 4, v / 1.2, from + 11));
     const drawn = f.strength * (0.12 + 0.88 * stroke) * (1 - 0.8 * skips) * Math.max(0, glaze);
     const worn =
-      f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.09;
+      f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.17;
     uncover(b, i, ground, over + (1 - over) * worn);
     tint(b, i, color, Math.min(1, over * drawn));
-    raise(b, i, (2.5 * bristle + 3 * glaze) * stroke * ease(-6, 0, u));
+    // The navy ends in a low ridge where the strokes set down.
+    const ridge = Math.exp(-((u / 0.9) ** 2)) * (0.4 + 0.8 * ease(-0.3, 0.5, noise(y / 4, 6, from + 15)));
+    raise(b, i, (3.5 * bristle + 3 * glaze) * (0.25 + stroke) * ease(-9, 0, u) + 5 * ridge);
   });
 };
 
@@ -72,9 +80,14 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     const height = stray(x, y, 10, from + 3) + 0.35 * rough(x / 4, y / 2.6, from + 5, 2);
     const brush = noise(streaks.along(x, y) / 30, streaks.across(x, y) / 0.8, from + 7);
     // The fibers stand unequally high: it goes first along the hard ones.
-    const nick = 0.9 * noise(x / 2.4, y / 0.4, from + 8) + noise(x / 9, y / 1.4, from + 10);
+    const nick =
+      0.7 * noise(x / 2.4, y / 0.5, from + 8) +
+      0.8 * noise(x / 9, y / 1.4, from + 10) +
+      1.5 * rough(x / 1.9, y / 1.3, from + 13, 3);
     const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.1 * nick;
-    const through = ease(0.62, 0.95, wear);
+    const through = ease(0.68, 0.82 + 0.12 * ease(-0.2, 0.4, noise(x / 8, y / 7, from + 16)), wear);
+    // It broke off at its border, which stands up a little here and there.
+    const brink = ease(0.5, 0.69, wear) * (1 - through) * ease(-0.3, 0.4, noise(x / 4, y / 3, from + 15));
     const fiber = through > 0 && f.under === 'wood' ? fiberAt(x, y, from + 30) : 0;
     const half = ease(0.35, 0.78, wear);
     const pore = ease(-1, -8, ground.height[i]!) * ease(-0.7, 0.1, noise(x / 5, y / 3, from + 32));
@@ -84,15 +97,26 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     uncover(b, i, ground, Math.min(1, through * (1 - kept) + thin));
     // Old bare wood: dirt in it here and there, its bundles of fibers light and dark.
     const old = 0.86 + 0.26 * noise(x / 9, y / 2.6, from + 31) + 0.28 * fiber - 0.35 * open;
-    const aged = 1 + through * (1 - kept) * (Math.min(1.15, old) - 1);
+    // Under the border of the film less light comes in.
+    const hemmed = 0.5 * through * (1 - ease(0.72, 0.98, wear));
+    const aged = (1 + through * (1 - kept) * (Math.min(1.15, old) - 1)) * (1 - hemmed);
     dim(b, i, [aged, aged, aged]);
-    if (f.under === 'wood') tint(b, i, CHALK, through * (1 - kept) * 0.3);
+    if (f.under === 'wood')
+      tint(
+        b,
+        i,
+        CHALK,
+        through * (1 - kept) * Math.max(0.1, 0.42 + 0.4 * rough(x / 6, y / 2.4, from + 14, 3)),
+      );
     // Color in the cloth comes off again in its threads.
     const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
-    tint(b, i, color, 0.14 * through + 0.42 * through * smear * (1 - 0.6 * through * rub));
-    raise(b, i, through * (ground.height[i]! * 0.8 + 10 * fiber - 10) - 3 * half);
+    tint(b, i, color, 0.12 * through + 0.68 * through * smear * (1 - 0.5 * through * rub));
+    raise(b, i, through * (ground.height[i]! + 11 * fiber - 32) + 12 * brink - 3 * half);
     roughen(b, i, 0.26, through);
-    roughen(b, i, 0.09, 0.6 * Math.min(1, rub) * (1 - through));
+    // The cloth left wax in its arcs: they shine, and its threads show.
+    roughen(b, i, 0.06, Math.min(1, 0.9 * rub) * (1 - through));
+    raise(b, i, 1.6 * threads * (1 - through));
+    scatter(b, i, Math.max(0, 0.02 * rub + 0.022 * threads) * (1 - 0.5 * through));
   });
 };
 

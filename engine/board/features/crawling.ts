@@ -11,7 +11,7 @@ const BEADS_PER_CM2 = 9;
 const CLEAR = 3;
 
 /** A wet shore is drawn smooth over about this much, mm. */
-const SMOOTH_MM = 0.5;
+const SMOOTH_MM = 0.55;
 
 /** Evens a map out as the pull of its skin does a wet film: the mean of a square, twice over. */
 const drawSmooth = ({ columns, rows, pitch }: Board, map: Float32Array, reach: number): void => {
@@ -100,7 +100,8 @@ export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void
         film * (1 - wet),
     );
     b.film[i] = wet * (film + CLEAR * ridge) + film * residue;
-    roughen(b, i, b.bareRoughness, (1 - wet) * (1 - 3 * residue));
+    // Over wax the bare places shine as the wax does.
+    roughen(b, i, b.bareRoughness, (1 - wet) * (1 - 3 * residue) * (f.follows === 'cloth' ? 0.4 : 1));
   });
   for (let n = Math.round((BEADS_PER_CM2 * b.widthMm * b.heightMm) / 100); n > 0; n--) {
     const at: Point = [next() * b.widthMm, next() * b.heightMm];

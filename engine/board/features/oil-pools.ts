@@ -41,12 +41,7 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     const brim = 0.45 * Math.exp(-(((level - 0.1) / 0.08) ** 2));
     raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
     pour(b, i, CLEAR * f['height-um'] * deep);
-    stain(
-      b,
-      i,
-      HONEY,
-      f.strength * (0.34 * shore + 1.5 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))),
-    );
+    stain(b, i, HONEY, f.strength * (0.34 * shore + 2 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))));
     roughen(b, i, 0.009, shore);
   });
   const next = random(from + 8);
