@@ -94,7 +94,7 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
     blunt(b, i, 0.17, Math.min(1, f.strength * share));
     scatter(b, i, 0.075 * f.strength * share ** 1.5 * (0.7 + 0.6 * curdled + 0.5 * ease(-2.4, -0.2, d)));
     scaleFilm(b, i, 1 - 0.4 * f.strength * lies);
-    const crest = remnant(x, y, 6, from + 40) * (0.4 + 0.6 * kept);
+    const crest = remnant(x, y, 6, from + 40) * (0.4 + 0.6 * kept) * Math.min(1, 0.3 + size / 7);
     // Steep outside, drawn out inward.
     const rim = Math.exp(-((d / (d > 0 ? 0.4 : 0.45 + 0.9 * crest)) ** 2)) * crest;
     const pucker =

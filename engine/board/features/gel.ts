@@ -29,8 +29,9 @@ const clot = (b: Board, f: Gel, next: Random, point: Point, radius: number): voi
     const inside = ease(-radius * 0.6, radius * 0.55 + 0.08, -out) * (0.6 + 0.4 * deep);
     const foot = Math.exp(-((Math.max(0, out + radius * 0.3) / (radius * 1.1)) ** 2));
     const knobs = noise(dx / (radius * 0.5), dy / (radius * 0.5), id + 2);
-    raise(b, i, radius * (0.62 * tall * inside * (1 + 0.22 * knobs) + 22 * foot));
-    pour(b, i, radius * 70 * inside);
+    raise(b, i, radius * (0.62 * tall * inside * (1 + 0.12 * knobs) + 22 * foot));
+    // Clear, it is lit from within.
+    pour(b, i, radius * 420 * inside);
     // Clear jelly: the light that went in on one side lights up the other from within.
     const lit = ease(-0.6, 0.9, (dx + dy) / (radius * 1.5));
     const veins = noise(dx / (radius * 0.3) + 2, dy / (radius * 0.22), id + 3);

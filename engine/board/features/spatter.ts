@@ -1,5 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, pour, raise, roughen } from '../field.ts';
+import { joined } from '../mask.ts';
 import { between, ease, noise, type Random, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc, type Point } from '../stamp.ts';
@@ -9,36 +10,38 @@ const DRAWN_OUT = [1, 2.4] as const;
 /** Drops of one pass fly one way, give or take this much, radians. */
 const SPREAD = 0.35;
 
-/** One drop that hit in flight, sank and flowed out: low in the middle of a large one, its foot wetting the mist round it. */
+/** One drop that hit in flight and flowed out: a fine one stands round, a large one came as two or three and lies low; its foot wets the mist round it. */
 const blob = (b: Board, next: Random, at: Point, radius: number, heading: number, tall: number): void => {
   const long = between(next, ...DRAWN_OUT, 3);
   const id = Math.floor(next() * 1e6);
   const ux = Math.cos(heading);
   const uy = Math.sin(heading);
   const wets = between(next, 1.05, 1.5);
-  // A fine one stands; a large one burst on landing and lies flat, out of round.
-  const burst = Math.min(1, radius / 1.1) * between(next, 0.5, 1);
-  const sunk = between(next, 0.1, 0.5) * burst;
-  disc(b, at, radius * (long + 0.9), (i, _distance, dx, dy) => {
+  const large = Math.min(1, radius / 1.2);
+  const low = 1 - large * between(next, 0.2, 0.65);
+  const lobes = Array.from({ length: 1 + Math.floor(next() * 3 * large) }, (_, n) => ({
+    u: n === 0 ? 0 : radius * between(next, -1.1, 1.1),
+    v: n === 0 ? 0 : radius * between(next, -0.7, 0.7),
+    r: radius * (n === 0 ? 1 : between(next, 0.3, 0.75)),
+  }));
+  disc(b, at, radius * (long + 1.9), (i, _distance, dx, dy) => {
     const ahead = dx * ux + dy * uy;
     const u = ahead > 0 ? ahead / long : ahead;
     const v = dy * ux - dx * uy;
-    const bent = radius * (0.12 + 0.14 * burst);
-    const pu = u + bent * noise(u / (radius * 1.1) + 3.1, v / (radius * 1.1) + 1.7, id);
-    const pv = v + bent * noise(u / (radius * 1.1) + 8.4, v / (radius * 1.1) + 5.2, id + 1);
-    const angle = Math.hypot(pu, pv) / radius;
-    const [cu, cv] = angle > 0 ? [pu / (radius * angle), pv / (radius * angle)] : [0, 0];
-    const tongues = noise(cu * 2.1 + 9, cv * 2.1, id + 2) + 0.5 * noise(cu * 5 + 4, cv * 5, id + 3);
-    const t = angle / (1 + burst * 0.1 * tongues);
-    roughen(b, i, 0.02, 0.85 * ease(wets * 1.15, wets * 0.85, t));
-    if (t >= 1.25) return;
-    // Flowed out: a low lens that runs off to its foot without a wall, sunk where it dried last.
-    const lens = Math.max(0, 1 - t * t) ** (1.15 + 0.5 * burst);
-    const uneven = 1 + 0.14 * burst * noise(pu / (radius * 0.9), pv / (radius * 0.9), id + 4);
-    const dome = lens * uneven * (1 - sunk * Math.exp(-((t * 2.1) ** 2))) * (1 - 0.45 * burst);
+    const bent = radius * 0.16;
+    const pu = u + bent * noise(u / (radius * 1.3) + 3.1, v / (radius * 1.3) + 1.7, id);
+    const pv = v + bent * noise(u / (radius * 1.3) + 8.4, v / (radius * 1.3) + 5.2, id + 1);
+    let out = 1e9;
+    for (const lobe of lobes) out = joined(out, Math.hypot(pu - lobe.u, pv - lobe.v) - lobe.r, radius * 0.7);
+    const t = Math.max(0, 1 + out / radius);
+    roughen(b, i, 0.03, 0.75 * ease(wets * 1.2, wets * 0.75, t));
+    if (t >= 1.2) return;
+    // No wall and no edge: it runs off to a thin foot, a little uneven on top.
+    const lens = Math.max(0, 1 - (t / 1.2) ** 2) ** 2;
+    const dome = low * lens * (1 + 0.12 * noise(pu / radius, pv / radius, id + 2));
     raise(b, i, tall * dome);
     pour(b, i, tall * dome);
-    roughen(b, i, 0.01, 0.95 * ease(1.1, 0.9, t));
+    roughen(b, i, 0.016, 0.9 * ease(1.1, 0.7, t));
   });
 };
 

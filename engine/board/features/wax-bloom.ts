@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter, slowly } from '../field.ts';
-import { patches, settled } from '../mask.ts';
+import { patches } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
@@ -35,7 +35,7 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     }
     // It grew out in flecks, close together here and single there.
     const fleck = rough(x / 2.6, y / 2.1, from + 10, 3);
-    const grown = ease(0, 1, patch(x, y) + 0.2 * fleck + 0.18 * (settled(x, y, from + 12) - 1));
+    const grown = ease(0, 1, patch(x, y) + 0.2 * fleck);
     const lies = (f.spread === 'even' ? 0.8 : 0.06 + 0.85 * grown) * (0.35 + 0.75 * ease(0.05, 0.95, wax));
     // Powder: single grains where it is thin, thick in the threads of the cloth.
     const clot = noise(x / 7, y / 4, from + 2) + 0.5 * fleck + 0.25 * noise(x / 0.5, y / 0.5, from + 3);

@@ -79,14 +79,14 @@ const drops = (
       d = joined(d, here, Math.min(radius, 3));
     }
     d +=
-      (0.2 * noise(x / 1.9, y / 1.9, from + 20) +
-        0.5 * noise(x / 4, y / 1.1, from + 22) +
-        0.25 * noise(x / 1.4, y / 0.4, from + 23)) *
+      (0.16 * noise(x / 1.9, y / 1.9, from + 20) +
+        0.3 * noise(x / 5, y / 1.1, from + 22) +
+        0.16 * noise(x / 1.4, y / 0.4, from + 23)) *
       Math.min(1, size / 4);
     const rim = Math.min(half, size * 0.3);
     if (d > rim * 1.5) return;
     const left = remnant(x, y, Math.max(3, size * 0.8), from + 9);
-    const wide = rim * (0.35 + 0.7 * left);
+    const wide = rim * (0.25 + 0.7 * left);
     const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? wide * 1.6 : wide * 0.7)) ** 2)) * left;
     // An older shore further in, where the drop stood still for a while.
     const inner = Math.exp(-(((d + size * 0.3) / (rim * 0.5)) ** 2)) * remnant(x, y, 5, from + 19);
