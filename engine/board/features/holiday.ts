@@ -13,6 +13,9 @@ const strand = (v: number, seed: number): number => {
   );
 };
 
+/** Wood is rougher than this where no film lies, and paint is not. */
+const WOOD_ROUGHNESS = 0.3;
+
 /** A place the brush never met: the last bristles of one stroke run out into it in thin tails, the next stroke took up again a little late. */
 export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void => {
   const [cx, cy] = placed(b, random(from), f.at);
@@ -26,6 +29,7 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     { u: half * 0.5, v: wide * 1.5, half: half * 0.42, wide: wide * 0.22, id: from + 20 },
     { u: -half * 0.75, v: -wide * 1.3, half: half * 0.2, wide: wide * 0.12, id: from + 40 },
   ];
+  const fibrous = b.bareRoughness > WOOD_ROUGHNESS ? 1 : 0.2;
   everywhere(b, (i, x, y) => {
     const u0 = (x - cx) * c + (y - cy) * s;
     const v0 = -(x - cx) * s + (y - cy) * c;
@@ -59,7 +63,8 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     const bare = missed * (1 - wiped);
     const film = b.film[i]!;
     const rim = Math.exp(-((edge / 0.6) ** 2)) * (1 - missed) * (0.25 + remnant(x, y, 5, from + 8));
-    const fiber = fiberAt(x, y, from + 9);
+    // Bare wood has fibers; bare paint is smooth.
+    const fiber = fibrous * fiberAt(x, y, from + 9);
     raise(b, i, -(film * 0.8 + 14) * bare + 15 * rim + 9 * fiber * bare);
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);

@@ -18,7 +18,7 @@ const blob = (b: Board, next: Random, at: Point, radius: number, heading: number
   const uy = Math.sin(heading);
   const wets = between(next, 1.05, 1.5);
   const large = Math.min(1, radius / 1.2);
-  const low = 1 - large * between(next, 0.2, 0.65);
+  const low = 1 - large * between(next, 0.1, 0.5);
   const lobes = Array.from({ length: 1 + Math.floor(next() * 3 * large) }, (_, n) => ({
     u: n === 0 ? 0 : radius * between(next, -1.1, 1.1),
     v: n === 0 ? 0 : radius * between(next, -0.7, 0.7),
@@ -37,7 +37,7 @@ const blob = (b: Board, next: Random, at: Point, radius: number, heading: number
     roughen(b, i, 0.03, 0.75 * ease(wets * 1.2, wets * 0.75, t));
     if (t >= 1.2) return;
     // No wall and no edge: it runs off to a thin foot, a little uneven on top.
-    const lens = Math.max(0, 1 - (t / 1.2) ** 2) ** 2;
+    const lens = Math.max(0, 1 - (t / 1.15) ** 2) ** 1.6;
     const dome = low * lens * (1 + 0.12 * noise(pu / radius, pv / radius, id + 2));
     raise(b, i, tall * dome);
     pour(b, i, tall * dome);
