@@ -62,6 +62,7 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
       0.75 * ease(0.35, 0.95, noise(u0 / 26, v0 / 0.55, from + 6) + 0.4 * noise(u0 / 9, v0 / 2.2, from + 7));
     const bare = missed * (1 - wiped);
     const film = b.film[i]!;
+    const pore = ease(-2, -7, b.height[i]!) * bare;
     const rim = Math.exp(-((edge / 0.6) ** 2)) * (1 - missed) * (0.25 + remnant(x, y, 5, from + 8));
     // Bare wood has fibers; bare paint is smooth.
     const fiber = fibrous * fiberAt(x, y, from + 9);
@@ -69,10 +70,9 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);
     // Dry fibers scatter: paler than what the film wets.
-    scatter(b, i, bare * Math.max(0, 0.012 + 0.04 * fiber + 0.02 * noise(x / 4, y / 3, from + 10)));
+    scatter(b, i, bare * Math.max(0, 0.01 + 0.024 * fiber + 0.016 * noise(x / 4, y / 3, from + 10)));
     // Bare, it is handled and dusty in places, and its pores stand open.
-    const open = ease(-3, -9, b.height[i]! + film) * bare;
-    const soiled = bare * Math.max(0, 0.12 + 0.2 * rough(x / 7, y / 3, from + 11, 2)) + 0.25 * open;
+    const soiled = bare * Math.max(0, 0.12 + 0.2 * rough(x / 7, y / 3, from + 11, 2)) + 0.4 * pore;
     dim(b, i, [1 - soiled, 1 - soiled, 1 - 1.05 * soiled]);
   });
 };

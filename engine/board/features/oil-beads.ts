@@ -6,7 +6,7 @@ import { disc, type Point } from '../stamp.ts';
 
 type OilBeads = FeatureOf<'oil-beads'>;
 
-const OIL = [0.12, 0.3, 0.6] as const;
+const OIL = [0.14, 0.29, 0.5] as const;
 /** How tall a bead stands, as a share of its radius: oil meets the film at some 25°. */
 const TALL = 0.24;
 /** Light spreads in a bead and about it: so much film a µm of its height leaves what lies below evenly lit. */
