@@ -31,7 +31,10 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const u = x - border;
     const reach = width * (0.9 + 2.6 * stroke * (0.7 + 0.5 * lane + 0.35 * strand));
     // Each bristle ended a little sooner or later than the next.
-    const soft = 0.2 + 0.5 * stroke * Math.max(0.2, noise(y / 3.1, x / 9, from + 13));
+    const soft =
+      0.2 +
+      1.4 * Math.max(0, noise(y / 2.1, 4, from + 17) - 0.1) +
+      0.5 * stroke * Math.max(0.2, noise(y / 3.1, x / 9, from + 13));
     const ahead = Math.max(0, bristle);
     const fray =
       bristle * (0.1 + 0.4 * stroke) -
@@ -44,7 +47,7 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const glaze =
       Math.exp(-1.25 * t) *
       (0.45 + 0.75 * carries) *
-      (0.85 + 0.3 * noise(x / 9, v / 2.5, from + 9)) *
+      (0.8 + 0.45 * noise(x / 9, v / 2.5, from + 9)) *
       ease(2.6, 1.2, t);
     // Running dry, they skip from one high place to the next.
     const skips =
@@ -54,10 +57,10 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const worn =
       f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.17;
     uncover(b, i, ground, over + (1 - over) * worn);
-    tint(b, i, color, Math.min(1, over * drawn));
+    tint(b, i, color, Math.min(1, drawn));
     // The navy ends in a low ridge where the strokes set down.
     const ridge = Math.exp(-((u / 0.9) ** 2)) * (0.4 + 0.8 * ease(-0.3, 0.5, noise(y / 4, 6, from + 15)));
-    raise(b, i, (3.5 * bristle + 3 * glaze) * (0.25 + stroke) * ease(-9, 0, u) + 5 * ridge);
+    raise(b, i, (5 * bristle + 3.5 * glaze) * (0.25 + stroke) * ease(-9, 0, u) + 5 * ridge);
   });
 };
 
