@@ -2,18 +2,7 @@
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium as playwright } from 'playwright-core';
 import { expect, inject } from 'vitest';
-
-export const BROWSER_ARGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  // Two processes fewer, of which one is only kept ready: measured to save an eighth of the processor's time.
-  '--in-process-gpu',
-  '--disable-features=SpareRendererForSitePerProcess',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--no-first-run',
-];
+import { BROWSER_ARGS } from './browser-args.ts';
 
 let pictures = true;
 /** For a file whose tests look at no picture: its pages come faster. */

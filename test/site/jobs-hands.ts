@@ -1,27 +1,14 @@
 /** What the tests of the job cards do on the page, and what they find in the browser's store. */
 import type { Page } from 'playwright-core';
-import { build } from 'vite';
 import { expect } from 'vitest';
 import type { JobCard } from '#engine/model/job-card.ts';
 import type { Listed } from '../../site/client/jobs/store/listed.ts';
+import { codeOf } from '../bundle.ts';
 
 export const JOBS = '/jobs/';
 
 /** Waits as long as a busy machine may take. */
 export const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeout: 20_000 });
-
-/** A module's own code for a page that has nothing else on it, where it goes by this name. */
-export const codeOf = async (entry: string, name: string): Promise<string> => {
-  const lib = { entry, formats: ['iife' as const], name };
-  const built = await build({
-    configFile: false,
-    logLevel: 'silent',
-    build: { write: false, minify: true, lib },
-  });
-  const [first] = [built].flat();
-  if (!first || !('output' in first)) throw new Error('nothing was built');
-  return `${first.output[0].code};globalThis.${name} = ${name};`;
-};
 
 /** The store of the cards for such a page. */
 export const storeCode = (): Promise<string> => codeOf('site/client/jobs/store/index.ts', 'store');

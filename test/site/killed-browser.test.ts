@@ -10,9 +10,9 @@ import { expect, inject, it } from 'vitest';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { readCard } from '#engine/model/read-card.ts';
+import { codeOf } from '../bundle.ts';
 import { card, products, START } from '../engine/jobs/cards.ts';
-import { BROWSER_ARGS } from './browser.ts';
-import { codeOf } from './jobs-hands.ts';
+import { BROWSER_ARGS } from './browser-args.ts';
 
 const KILLS = 200;
 /** A page of the site that weighs next to nothing. */

@@ -8,10 +8,10 @@ import Fuse from 'fuse.js';
 import MiniSearch from 'minisearch';
 import { buildIndex, documentsOf, find, pageName } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import { readWords } from '../../content/tools/hear.ts';
-import { readKin } from '../../content/tools/kin.ts';
-import { readSaid } from '../../content/tools/said.ts';
-import { median } from './measure.ts';
+import { readWords } from '../../../content/tools/hear.ts';
+import { readKin } from '../../../content/tools/kin.ts';
+import { readSaid } from '../../../content/tools/said.ts';
+import { median } from '../measure.ts';
 
 type Phrase = { readonly id: string; readonly q: string; readonly is: readonly string[] };
 type Search = (query: string) => readonly string[];
@@ -99,3 +99,5 @@ export const searchQuality = (known: Knowledge) => {
     }),
   };
 };
+
+export type SearchFigures = ReturnType<typeof searchQuality>;

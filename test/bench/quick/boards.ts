@@ -2,7 +2,7 @@
 import sharp from 'sharp';
 import { renderBoard } from '#engine/board/render.ts';
 import type { Knowledge } from '#engine/knowledge.ts';
-import { median, type Timed } from './measure.ts';
+import { median, type Timed } from '../measure.ts';
 
 const SIZE = { width: 480, height: 360 } as const;
 const BOARDS = 24;

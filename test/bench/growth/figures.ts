@@ -1,0 +1,1 @@
+export type GrowthFigures = { readonly sizes: readonly number[] };

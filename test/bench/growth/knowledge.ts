@@ -1,0 +1,130 @@
+/**
+ * As much knowledge again as there is, and again: each copy has flaws, questions, repairs, cautions, lessons, words and
+ * sources of its own, linked among themselves. First questions, which are asked of every flaw, are the same for all.
+ */
+import type { EntryKind } from '#engine/model/kinds.ts';
+import type { RawEntry } from '#engine/model/knowledge.ts';
+import { chanceFrom } from '../chance.ts';
+import { wordsOfCopy } from './words.ts';
+
+type Data = Readonly<Record<string, unknown>>;
+type Rename = (kind: EntryKind, id: string) => string;
+
+/** Kinds of top coat and doings are what the engine knows by name. */
+const SHARED: readonly EntryKind[] = ['product', 'doing'];
+/** What a search reads of an entry. The words of steps and checks stay: the proofs know them. */
+const PROSE: ReadonlySet<string> = new Set(['summary', 'also', 'looks', 'shows', 'prevent', 'means']);
+const NAMES: ReadonlySet<string> = new Set(['name', 'title', 'term']);
+
+const isData = (value: unknown): value is Data =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) && !(value instanceof Date);
+const asksOn = (branch: unknown): branch is Data => isData(branch) && 'ask' in branch;
+
+/** What a search reads in the words of the copy, and names that no other has. */
+const inWords = (data: Data, copy: number): Data =>
+  Object.fromEntries(
+    Object.entries(data).map(([field, value]) => {
+      const say = (text: unknown): unknown =>
+        typeof text !== 'string'
+          ? text
+          : field === 'ask'
+            ? text.replace(/\?$/, ` (${copy})?`)
+            : `${wordsOfCopy(text, copy)}${NAMES.has(field) ? ` ${copy}` : ''}`;
+      if (field !== 'ask' && !NAMES.has(field) && !PROSE.has(field)) return [field, value];
+      return [field, Array.isArray(value) ? value.map(say) : say(value)];
+    }),
+  );
+
+/** Facts that are answers to questions, under their new names. */
+const condition = (value: unknown, rename: Rename): unknown => {
+  if (Array.isArray(value)) return value.map((one: unknown) => condition(one, rename));
+  if (!isData(value)) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([fact, wanted]) => [
+      rename('question', fact),
+      fact === 'any' || fact === 'not' ? condition(wanted, rename) : wanted,
+    ]),
+  );
+};
+
+const isHandover = (end: unknown): boolean => isData(end) && 'defect' in end;
+const endsOf = (branch: unknown): unknown[] =>
+  asksOn(branch) ? [...endsOf(branch['yes']), ...endsOf(branch['no'])] : [branch];
+
+/** The same questions with the ends in another order. One that leads on to another flaw rests on its signs, and stays. */
+const reshuffled = (tree: unknown, rename: Rename, shuffle: (ends: unknown[]) => unknown[]): unknown => {
+  const ends = shuffle(endsOf(tree).filter((end) => !isHandover(end)));
+  const renamed = (end: unknown): unknown => {
+    if (!isData(end)) return end;
+    const { remedy, defect } = end;
+    return {
+      ...end,
+      ...(typeof remedy === 'string' && { remedy: rename('remedy', remedy) }),
+      ...(typeof defect === 'string' && { defect: rename('defect', defect) }),
+    };
+  };
+  const lay = (branch: unknown): unknown =>
+    asksOn(branch)
+      ? {
+          ask: rename('question', String(branch['ask'])),
+          yes: lay(branch['yes']),
+          no: lay(branch['no']),
+        }
+      : renamed(isHandover(branch) ? branch : ends.shift());
+  return lay(tree);
+};
+
+/** Fields that name entries of a kind. */
+const NAMING: Readonly<Record<string, EntryKind>> = {
+  source: 'source',
+  remedy: 'remedy',
+  flaw: 'defect',
+  defect: 'defect',
+  'look-alikes': 'defect',
+  defects: 'defect',
+  remedies: 'remedy',
+  terms: 'term',
+  rules: 'rule',
+};
+
+const relinked = (value: unknown, rename: Rename, shuffle: (ends: unknown[]) => unknown[], key = ''): unknown => {
+  if (key === 'tree') return reshuffled(value, rename, shuffle);
+  if (key === 'when' || key === 'except') return condition(value, rename);
+  const kind = NAMING[key];
+  if (typeof value === 'string') return kind ? rename(kind, value) : value;
+  if (Array.isArray(value)) return value.map((one: unknown) => relinked(one, rename, shuffle, key));
+  if (!isData(value)) return value;
+  return Object.fromEntries(
+    Object.entries(value).map(([field, one]) => [
+      key === 'signs' ? rename('question', field) : field,
+      relinked(one, rename, shuffle, field),
+    ]),
+  );
+};
+
+/** The name of an entry in a copy, 1 the first. */
+export const renamed = (id: string, copy: number): string => (copy === 1 ? id : `${id}-c${copy}`);
+
+/** The entries `times` over, the first as they are. */
+export const grown = (entries: readonly RawEntry[], times: number): RawEntry[] => {
+  const isShared = ({ kind, data }: RawEntry): boolean =>
+    SHARED.includes(kind) || (kind === 'question' && isData(data) && data['every-flaw'] !== undefined);
+  const own = entries.filter((entry) => !isShared(entry));
+  const names = new Set(own.map(({ kind, id }) => `${kind}/${id}`));
+  const all = [...entries];
+  for (let copy = 2; copy <= times; copy++) {
+    const { shuffled } = chanceFrom(20_261_131 + copy);
+    const rename: Rename = (kind, id) => (names.has(`${kind}/${id}`) ? renamed(id, copy) : id);
+    for (const { kind, id, file, data } of own) {
+      const named = renamed(id, copy);
+      all.push({
+        kind,
+        id: named,
+        file: file.replace(`/${id}.mdx`, `/${named}.mdx`),
+        data: relinked(isData(data) ? inWords(data, copy) : data, rename, shuffled),
+        lineOf: () => 1,
+      });
+    }
+  }
+  return all;
+};

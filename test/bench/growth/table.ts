@@ -1,0 +1,2 @@
+import type { GrowthFigures } from './figures.ts';
+export const growthTables = (_: GrowthFigures): string => '';
