@@ -68,11 +68,15 @@ const settled = (weights: Float64Array): boolean => {
 
 const sum = (weights: Float64Array): number => weights.reduce((all, weight) => all + weight, 0);
 
+/** What tells none of these defects apart tells none of fewer apart either, so the others alone are asked of further on. */
+const numbersOf = (found: readonly Ranked[]): readonly number[] => found.map(({ question }) => question);
+
 /** Expected further questions if from here on always the most telling one is asked. */
 const greedyCost = (matrix: SignMatrix, weights: Float64Array, open: readonly number[]): number => {
   if (settled(weights)) return 0;
-  const [best] = ranked(matrix, weights, open);
-  return best ? 1 + spread(matrix, weights, best.question, open, greedyCost) : 0;
+  const found = ranked(matrix, weights, open);
+  const [best] = found;
+  return best ? 1 + spread(matrix, weights, best.question, numbersOf(found), greedyCost) : 0;
 };
 
 type Cost = (matrix: SignMatrix, weights: Float64Array, open: readonly number[]) => number;
@@ -109,11 +113,13 @@ export const nextQuestion = (
   open: readonly number[],
 ): number | undefined => {
   if (settled(weights)) return undefined;
-  const best = ranked(matrix, weights, open).slice(0, LOOKED_THROUGH);
+  const found = ranked(matrix, weights, open);
+  const best = found.slice(0, LOOKED_THROUGH);
+  const rest = numbersOf(found);
   let chosen: { question: number; cost: number } | undefined;
   for (const { question } of best) {
     const cost =
-      spread(matrix, weights, question, open, greedyCost) +
+      spread(matrix, weights, question, rest, greedyCost) +
       EFFORT_WORTH * ((matrix.effort[question] ?? 1) - 1);
     if (!chosen || cost < chosen.cost - 1e-9) chosen = { question, cost };
   }

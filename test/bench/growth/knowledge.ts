@@ -13,7 +13,7 @@ type Rename = (kind: EntryKind, id: string) => string;
 /** Kinds of top coat and doings are what the engine knows by name. */
 const SHARED: readonly EntryKind[] = ['product', 'doing'];
 /** What a search reads of an entry. The words of steps and checks stay: the proofs know them. */
-const PROSE: ReadonlySet<string> = new Set(['summary', 'also', 'looks', 'shows', 'prevent', 'means']);
+const PROSE: ReadonlySet<string> = new Set(['summary', 'also', 'looks', 'shows']);
 const NAMES: ReadonlySet<string> = new Set(['name', 'title', 'term']);
 
 const isData = (value: unknown): value is Data =>
@@ -87,7 +87,12 @@ const NAMING: Readonly<Record<string, EntryKind>> = {
   rules: 'rule',
 };
 
-const relinked = (value: unknown, rename: Rename, shuffle: (ends: unknown[]) => unknown[], key = ''): unknown => {
+const relinked = (
+  value: unknown,
+  rename: Rename,
+  shuffle: (ends: unknown[]) => unknown[],
+  key = '',
+): unknown => {
   if (key === 'tree') return reshuffled(value, rename, shuffle);
   if (key === 'when' || key === 'except') return condition(value, rename);
   const kind = NAMING[key];

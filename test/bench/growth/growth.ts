@@ -1,0 +1,51 @@
+/**
+ * The same figures while the knowledge grows a hundredfold. What takes too long at a size is not tried at the next; so
+ * each curve ends where it does, and its exponent says what the next would cost.
+ */
+
+import { writeFileSync } from 'node:fs';
+import { link } from '#engine/link.ts';
+import { readContent } from '../../../content/tools/read.ts';
+import type { Measured } from '../figures.ts';
+import type { Grown } from './figures.ts';
+import { exponentOf } from './fit.ts';
+import { grown } from './knowledge.ts';
+import { plot } from './plot.ts';
+import { SUBJECTS, sized } from './subjects.ts';
+
+const SIZES = [1, 3, 10, 30, 100];
+/** What took longer is not tried at the next size, milliseconds. */
+const PATIENCE = 8_000;
+export const PLOT = 'test/bench/growth.svg';
+
+export const growth = async (): Promise<Measured> => {
+  const entries = readContent(process.cwd());
+  const linked = link(entries);
+  if (!linked.ok) throw new Error('the content does not link; npm run check tells why');
+  const first = linked.value;
+  const points = new Map<string, [number, number][]>(SUBJECTS.map(({ what }) => [what, []]));
+  const given = new Set<string>();
+  for (const size of SIZES) {
+    const at = sized(first, grown(entries, size), size);
+    for (const { what, of } of SUBJECTS) {
+      if (given.has(what)) continue;
+      const began = performance.now();
+      points.get(what)?.push([size, of(at)]);
+      const took = performance.now() - began;
+      if (took > PATIENCE) given.add(what);
+      if (took > PATIENCE && what.startsWith('search index'))
+        for (const { what: other } of SUBJECTS) if (other.includes('search i')) given.add(other);
+    }
+  }
+  const all = SUBJECTS.map(({ what, unit }): Grown => {
+    const found = points.get(what) ?? [];
+    return { what, unit, points: found, exponent: exponentOf(found) };
+  });
+  const flaws = first.defects.length;
+  const nLogN = exponentOf(SIZES.map((size) => [size, size * Math.log(size * flaws)]));
+  writeFileSync(PLOT, plot(all, flaws));
+  return {
+    rows: [],
+    growth: { sizes: SIZES, flaws, grown: all, memory: 1024 * process.resourceUsage().maxRSS, nLogN },
+  };
+};
