@@ -17,7 +17,7 @@ const share = (part: number): string => `${(100 * part).toFixed(1)} %`;
 const times = (ratio: number): string => (ratio < 10 ? ratio.toFixed(2) : ratio.toFixed(0));
 
 /** A figure in the words of its unit. */
-export const inUnit = (value: number, unit: Unit): string =>
+const inUnit = (value: number, unit: Unit): string =>
   unit === 'ns'
     ? time(value)
     : unit === 'bytes'

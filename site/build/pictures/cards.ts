@@ -12,7 +12,8 @@ import { CARD_HEIGHT, CARD_WIDTH, layout, type NamedCard, PICTURE } from './card
 import type { Drawing } from './drawing.ts';
 import { copyPicture, isDrawn, keepPicture, pictureKey } from './picture-cache.ts';
 
-const JPEG = { quality: 84, chromaSubsampling: '4:4:4' } as const;
+/** A quarter smaller than the encoder’s usual way at 84, and an eye sees no difference at twice the size. */
+const JPEG = { quality: 80, chromaSubsampling: '4:4:4', mozjpeg: true } as const;
 
 const require = createRequire(import.meta.url);
 const face = (weight: 500 | 700) => ({

@@ -6,11 +6,11 @@ import { BROWSER_ARGS } from '../../site/browser-args.ts';
 import { unpackPackaged } from '../../site/unpack-browser.ts';
 
 /** Of an old phone against this machine. */
-export const SLOWED = 4;
+const SLOWED = 4;
 
 /** Only a page that nobody shares a process with is told the time finer than a tenth of a millisecond. */
 const ALONE = { 'Cross-Origin-Opener-Policy': 'same-origin', 'Cross-Origin-Embedder-Policy': 'require-corp' };
-export const BARE = '<!doctype html><meta charset="utf-8"><title>bench</title><p>Bench.</p>';
+const BARE = '<!doctype html><meta charset="utf-8"><title>bench</title><p>Bench.</p>';
 
 export const bare: RequestListener = (_request, response) =>
   response.writeHead(200, { 'Content-Type': 'text/html; charset=utf-8', ...ALONE }).end(BARE);
