@@ -1,15 +1,17 @@
 /**
- * One build in a process of its own: `one.ts site|astro|loop <pages or one in> <bytes> <folder>`. Prints its
- * milliseconds, pages and memory.
+ * One build in a process of its own: `one.ts <what is wanted, as JSON> <folder>`. Prints its milliseconds, pages and
+ * memory.
  */
 import { mkdirSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { build } from 'astro';
-import { oneIn } from './fewer.ts';
+import { fewerPages } from './fewer.ts';
+import type { Wanted } from './run.ts';
 
-const [kind = '', count = '', bytes = '', folder = ''] = process.argv.slice(2);
-const [many, size] = [Number(count), Number(bytes)];
+const [asked = '', folder = ''] = process.argv.slice(2);
+const wanted = JSON.parse(asked) as Wanted;
 const out = join(folder, 'dist');
+const { pages: many, bytes: size } = wanted.kind === 'site' ? { pages: 0, bytes: 0 } : wanted;
 // As the site's own build has it.
 process.env['NODE_ENV'] = 'production';
 process.env['ASTRO_TELEMETRY_DISABLED'] = '1';
@@ -45,8 +47,9 @@ const loop = (): void => {
 };
 
 const began = performance.now();
-if (kind === 'site') await build({ logLevel: 'error', outDir: out, vite: oneIn(many) });
-else if (kind === 'astro') await bareAstro();
+if (wanted.kind === 'site')
+  await build({ logLevel: 'error', outDir: out, vite: fewerPages(wanted.oneIn, wanted.times) });
+else if (wanted.kind === 'astro') await bareAstro();
 else loop();
 const ms = performance.now() - began;
 const pages = readdirSync(out, { recursive: true, encoding: 'utf8' }).filter((name) =>
