@@ -1,4 +1,4 @@
-import { nodesOf, type TreeNode } from '#engine/index.ts';
+import { type Entry, nodesOf, type TreeNode } from '#engine/index.ts';
 import { knowledge } from './knowledge.ts';
 
 /** What the page of a node does: it asks, it says what to do, or it names a cause or the flaw that it leads to. */
@@ -8,16 +8,24 @@ const doesOf = ({ walked, handover }: TreeNode): 'asks' | 'tells' | 'names' => {
   return walked.kind === 'outcome' ? 'tells' : 'names';
 };
 
+let walked: readonly { readonly defect: Entry<'defect'>; readonly node: TreeNode }[] | undefined;
+
+/** Every node of all trees; walked once for the routes of all kinds. */
+const allNodes = () => {
+  walked ??= knowledge.defects.flatMap((defect) =>
+    [...nodesOf(knowledge, defect.id)].map((node) => ({ defect, node })),
+  );
+  return walked;
+};
+
 /**
  * The pages of all trees that do this. Each kind has a route of its own, so that a question is not sent the styles of
  * an outcome; the addresses are of one kind all the same.
  */
 export const nodePaths = <Name extends string>(name: Name, wanted: ReturnType<typeof doesOf>) =>
-  knowledge.defects.flatMap((defect) =>
-    [...nodesOf(knowledge, defect.id)]
-      .filter((node) => doesOf(node) === wanted)
-      .map((node) => ({
-        params: { id: defect.id, [name]: node.address.join('/') },
-        props: { defect, node },
-      })),
-  );
+  allNodes()
+    .filter(({ node }) => doesOf(node) === wanted)
+    .map(({ defect, node }) => ({
+      params: { id: defect.id, [name]: node.address.join('/') },
+      props: { defect, node },
+    }));
