@@ -16,6 +16,7 @@ import { readWords } from '../../../content/tools/hear.ts';
 import { readKin } from '../../../content/tools/kin.ts';
 import { readSaid } from '../../../content/tools/said.ts';
 import { beliefCases } from '../belief-cases.ts';
+import { built } from '../build/run.ts';
 import { chanceFrom } from '../chance.ts';
 import { median } from '../measure.ts';
 import type { Grown } from './figures.ts';
@@ -113,7 +114,14 @@ type Subject = {
   readonly what: string;
   readonly unit: Grown['unit'];
   readonly of: (at: Sized) => number;
+  /** Not tried at the next size once it took so many milliseconds. */
+  readonly patience?: number;
+  /** Not tried at more than this size. */
+  readonly upTo?: number;
 };
+
+/** Of the pages at 1× one in so many are built; at every size as many. */
+const BUILT_ONE_IN = 15;
 
 export const SUBJECTS: readonly Subject[] = [
   { what: 'check: link', unit: 'ms', of: (at) => ms(() => at.known()) },
@@ -163,6 +171,13 @@ export const SUBJECTS: readonly Subject[] = [
   { what: 'data: signs and belief, gz', unit: 'bytes', of: (at) => gz(at.mind()) },
   { what: 'data: that search index, gz', unit: 'bytes', of: (at) => gz(at.index()) },
   { what: 'pages of walks', unit: 'pages', of: (at) => nodeCount(at.known()) },
+  {
+    what: 'some 450 pages of it built, the search for the flaw left out',
+    unit: 'ms',
+    of: ({ size }) => built({ kind: 'site', oneIn: BUILT_ONE_IN * size, times: size }).ms,
+    patience: 90_000,
+    upTo: 10,
+  },
   {
     what: 'pages of the search for the flaw',
     unit: 'pages',
