@@ -2,7 +2,7 @@
  * `npm run bench [-- quick|browser|build|growth|all …] [--json] [--write]`: what this costs, beside peers, as ratios from
  * one run. Every contestant is first shown to give the same results; what differs ends the run.
  */
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { type Figures, type Measured, PARTS, type Part, type PartName, writeFigures } from './figures.ts';
 import { tableOf } from './table.ts';
 
@@ -14,13 +14,16 @@ const MEASURE: Readonly<Record<PartName, () => Promise<Measured>>> = {
   growth: async () => (await import('./growth/growth.ts')).growth(),
 };
 
-const machine = `${cpus()[0]?.model.trim() ?? 'unknown'}, ${cpus().length} cores, Node ${process.versions.node}`;
+/** The machine, and how many programs wanted it when a part began: what is measured on a busy one is to be measured again. */
+const machine = (): string =>
+  `${cpus()[0]?.model.trim() ?? 'unknown'}, ${cpus().length} cores, load ${loadavg()[0]?.toFixed(1)}, Node ${process.versions.node}`;
 
 const measured = async (name: PartName): Promise<Part> => {
+  const on = { on: new Date().toISOString().slice(0, 10), machine: machine() };
   const began = performance.now();
   const found = await MEASURE[name]();
   const took = Math.round((performance.now() - began) / 1000);
-  return { on: new Date().toISOString().slice(0, 10), machine, took, ...found };
+  return { ...on, took, ...found };
 };
 
 const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
