@@ -169,7 +169,7 @@ export const SUBJECTS: readonly Subject[] = [
   },
   { what: 'data: the knowledge, gz', unit: 'bytes', of: (at) => gz(at.entries.map(({ data }) => data)) },
   { what: 'data: signs and belief, gz', unit: 'bytes', of: (at) => gz(at.mind()) },
-  { what: 'data: that search index, gz', unit: 'bytes', of: (at) => gz(at.index()) },
+  { what: 'data: that search index, gz', unit: 'bytes', of: (at) => gz(at.index()), patience: 30_000 },
   { what: 'pages of walks', unit: 'pages', of: (at) => nodeCount(at.known()) },
   {
     what: 'some 450 pages of it built, the search for the flaw left out',
