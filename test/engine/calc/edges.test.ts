@@ -298,17 +298,17 @@ describe('the moments of a coat, by a can that prints them', () => {
     );
 
   it.each([
-    [0, 'wet', 'surely'],
-    [9.99, 'wet', 'surely'],
-    [10, 'setting', 'surely'],
-    [29.99, 'setting', 'surely'],
-    [30, 'setting', 'probably'],
-    [59.99, 'setting', 'probably'],
-    [60, 'dry-to-touch', 'probably'],
-    [119.99, 'dry-to-touch', 'probably'],
-    [120, 'recoatable', 'probably'],
-    [43199, 'recoatable', 'probably'],
-    [43200, 'cured', 'probably'],
+    [0, 'wet'],
+    [9.99, 'wet'],
+    [10, 'setting'],
+    [29.99, 'setting'],
+    [30, 'setting'],
+    [59.99, 'setting'],
+    [60, 'dry-to-touch'],
+    [119.99, 'dry-to-touch'],
+    [120, 'recoatable'],
+    [43199, 'recoatable'],
+    [43200, 'cured'],
   ] as const)('%s min: %s', (minutes, stage) => {
     expect(at(minutes).stage).toBe(stage);
   });

@@ -17,7 +17,7 @@ const NOT = new Set(['test/find/latency.test.ts', 'test/engine/board/speed.test.
 /** A test that takes longer, switches and all, is not asked. */
 const LONGEST = 4000;
 
-export const testFiles = (): string[] =>
+const testFiles = (): string[] =>
   globSync([...TESTS, 'test/api.test.ts'])
     .filter((file) => !NOT.has(file))
     .sort();

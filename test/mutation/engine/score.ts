@@ -16,7 +16,7 @@ type Row = {
   readonly killed: number;
 };
 
-export const rowsOf = (tried: readonly Tried[], sizes: ReadonlyMap<string, number>): Row[] =>
+const rowsOf = (tried: readonly Tried[], sizes: ReadonlyMap<string, number>): Row[] =>
   [...sizes].map(([stratum, of]) => {
     const own = tried.filter(({ mutant }) => stratumOf(mutant.file) === stratum);
     const states = { killed: 0, 'timed out': 0, survived: 0, 'no coverage': 0 };
@@ -35,7 +35,7 @@ export const rowsOf = (tried: readonly Tried[], sizes: ReadonlyMap<string, numbe
  * number of draws that would be as sure without strata (Korn and Graubard, Survey Methodology 24(2), 1998, use the
  * same number for another interval).
  */
-export const scoreOf = (rows: readonly Row[]): { score: number; low: number; high: number } => {
+const scoreOf = (rows: readonly Row[]): { score: number; low: number; high: number } => {
   const drawn = rows.filter(({ tried }) => tried > 0);
   const all = drawn.reduce((sum, { of }) => sum + of, 0);
   let score = 0;
