@@ -89,7 +89,6 @@ const OTHERWISE: Readonly<Record<string, Law | undefined>> = {
   'runs count': ['area', 1.1, 2],
   'hair count': ['area', 1.4, 2],
   'runs length-mm': ['area', 1.05, 2],
-  'hair thickness-um': ['relief', 1.9, 2.1],
 };
 
 const twice = (value: number | readonly number[]) =>
