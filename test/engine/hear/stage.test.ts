@@ -28,13 +28,12 @@ describe('by words alone', () => {
     expect(stage(text)).toBe(wanted);
   });
 
-  it.each([
-    'should I wait until the poly is dry',
-    'will the poly be dry tomorrow',
-    'what poly is best',
-  ])('%s: none', (text) => {
-    expect(stage(text)).toBeUndefined();
-  });
+  it.each(['should I wait until the poly is dry', 'will the poly be dry tomorrow', 'what poly is best'])(
+    '%s: none',
+    (text) => {
+      expect(stage(text)).toBeUndefined();
+    },
+  );
 
   it('a layer below that is not dry tells nothing of the coat', () => {
     expect(stage('the stain was dry, then I brushed poly')).not.toBe('dry-to-touch');

@@ -13,10 +13,10 @@ export type Tried = {
 };
 
 /** So much of tests is run for one mutant, in milliseconds of an undisturbed run; the quickest of each file come first. */
-const BUDGET = 3_000;
+const BUDGET = 2_000;
 /** … in a process that has to read the engine anew, and so many files of tests. */
-const READ_BUDGET = 2_000;
-const READ_FILES = 4;
+const READ_BUDGET = 1_000;
+const READ_FILES = 3;
 
 type Asked = { readonly file: string; readonly at: number; readonly calls: number; readonly ms: number };
 
