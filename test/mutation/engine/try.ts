@@ -1,4 +1,5 @@
 /** Tries mutants one after another and says what became of each. */
+import { dirname } from 'node:path';
 import type { Mutant } from './instrument.ts';
 import type { Known } from './knows.ts';
 import { Worker } from './process.ts';
@@ -28,15 +29,24 @@ const within = (tests: readonly Asked[], budget = BUDGET): Asked[] => {
   });
 };
 
+/** Tests mirror the paths: those of the very file first, then those of its folder. */
+const nearness = (file: string, test: string): number => {
+  const own = `test/${file.replace(/\.ts$/, '')}`;
+  if (test.startsWith(own)) return 0;
+  return dirname(test) === dirname(own) || test.startsWith(`${dirname(own)}.`) ? 1 : 2;
+};
+
 /** The quickest of every file, then the second of each: files of tests ask for different things. */
-const inTurn = (tests: readonly Asked[]): Asked[] => {
+const inTurn = (of: string, tests: readonly Asked[]): Asked[] => {
   const turns = new Map<string, number>();
   const placed = tests.map((test) => {
     const turn = turns.get(test.file) ?? 0;
     turns.set(test.file, turn + 1);
-    return { test, turn };
+    return { test, turn, near: nearness(of, test.file) };
   });
-  return placed.sort((a, b) => a.turn - b.turn || a.test.ms - b.test.ms).map(({ test }) => test);
+  return placed
+    .sort((a, b) => a.near - b.near || a.turn - b.turn || a.test.ms - b.test.ms)
+    .map(({ test }) => test);
 };
 
 /**
@@ -61,7 +71,12 @@ export class Trier {
 
   #askedOf(mutant: Mutant): { readonly met: Asked[]; readonly read: Asked[] } {
     const { tests, metBy, readBy, readers } = this.#known;
-    const met = within(inTurn((metBy[mutant.id] ?? []).map((index) => tests[index] as Asked)));
+    const met = within(
+      inTurn(
+        mutant.file,
+        (metBy[mutant.id] ?? []).map((index) => tests[index] as Asked),
+      ),
+    );
     const first = new Set(readBy[mutant.id] ?? []);
     if (!first.size) return { met, read: [] };
     // Met while files are read: whoever reads the file of the mutant may show it. First those that use it most.
