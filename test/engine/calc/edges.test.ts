@@ -3,7 +3,7 @@
  * an interval with its ends, and data sheets mean it so). Conversions by hand, °F = °C × 9/5 + 32.
  */
 import { describe, expect, it, test } from 'vitest';
-import { surfaceOf } from '#engine/calc/drying/climate.ts';
+import { nearly, sameClimate, surfaceOf } from '#engine/calc/drying/climate.ts';
 import { type History, type Spell, steady } from '#engine/calc/drying/history.ts';
 import { drying } from '#engine/calc/drying.ts';
 import { outside, type Problem, type Unit } from '#engine/calc/quantity.ts';
@@ -391,5 +391,33 @@ describe('the moments of a coat, by a can that prints them', () => {
       }),
     ).toBe(false);
     expect(refused({ label: { minutes: {}, climate: { celsius: 51, relativeHumidity: 0.5 } } })).toBe(false);
+  });
+});
+
+describe('a climate as good as that of the can', () => {
+  const base = { celsius: 23, relativeHumidity: 0.5 };
+  // 73 °F is 22.8 °C: told in whole degrees it is the 23 °C of the sheet.
+  it('takes its warmth, of the air and of the surface, within a quarter of a degree', () => {
+    expect(nearly({ celsius: 22.8, relativeHumidity: 0.4 }, base)).toEqual({
+      celsius: 23,
+      relativeHumidity: 0.4,
+    });
+    expect(nearly({ celsius: 22.75, relativeHumidity: 0.4 }, base).celsius).toBe(23);
+    expect(nearly({ celsius: 22.7, relativeHumidity: 0.4 }, base).celsius).toBe(22.7);
+    expect(nearly({ celsius: 23.3, relativeHumidity: 0.4 }, base).celsius).toBe(23.3);
+    const cold = { celsius: 10, relativeHumidity: 0.5, surfaceCelsius: 22.9 };
+    expect(nearly(cold, base)).toEqual({ celsius: 10, relativeHumidity: 0.5, surfaceCelsius: 23 });
+    expect(nearly({ ...cold, surfaceCelsius: 12.1 }, { ...base, surfaceCelsius: 12 }).surfaceCelsius).toBe(
+      12,
+    );
+    expect(nearly({ ...cold, surfaceCelsius: 0 }, base).surfaceCelsius).toBe(0);
+    expect(nearly({ celsius: 10, relativeHumidity: 0.5 }, base)).not.toHaveProperty('surfaceCelsius');
+  });
+
+  it('is the same where air, humidity and surface are', () => {
+    expect(sameClimate(base, { ...base, surfaceCelsius: 23 })).toBe(true);
+    expect(sameClimate(base, { ...base, surfaceCelsius: 22 })).toBe(false);
+    expect(sameClimate(base, { ...base, celsius: 22, surfaceCelsius: 23 })).toBe(false);
+    expect(sameClimate(base, { ...base, relativeHumidity: 0.51 })).toBe(false);
   });
 });
