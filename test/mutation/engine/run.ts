@@ -5,8 +5,10 @@
  *   npm run mutate -- since HEAD~3    … since any commit
  *   npm run mutate -- sample 600      a sample by folders; --seed 7 draws another
  *   npm run mutate -- all             everything: a night
+ *   npm run mutate -- at engine/walk.ts:40   one file or line
  *   npm run mutate -- meet            only what each test meets, which is kept for the next run
  *
+ * A change that lives and is not reasoned in `test/mutation/engine-survivors.md` fails the first two.
  * `--only calc,clock` keeps to folders or files. What was found lies in `reports/mutation/`.
  */
 import { execFileSync } from 'node:child_process';
@@ -17,6 +19,7 @@ import { shuffled } from '../random.ts';
 import type { Mutant } from './instrument.ts';
 import { meetAll, prepare } from './knows.ts';
 import { KEPT } from './process.ts';
+import { isReasoned } from './reasoned.ts';
 import { stratumOf, tableOf } from './score.ts';
 import { type Tried, Trier } from './try.ts';
 
@@ -70,6 +73,7 @@ const changedSince = (ref: string): Map<string, Set<number>> => {
 const chosen = (): Mutant[] => {
   if (mode === 'all') return open;
   if (mode === 'meet') return [];
+  if (mode === 'at') return open.filter(({ file, line }) => given === file || given === `${file}:${line}`);
   if (mode === 'sample') return sampled(Number(given ?? 600), Number(values.seed));
   const changed = changedSince(given ?? 'main');
   return open.filter(({ file, line }) => changed.get(file)?.has(line));
@@ -92,19 +96,24 @@ const keep = (): void => {
   writeFileSync(join(KEPT, `${name}.md`), `${tableOf(tried, sizes)}\n`);
 };
 
+const isAlive = ({ state }: Tried): boolean => state === 'survived' || state === 'no coverage';
+const reasoned = isReasoned();
 const tried: Tried[] = [];
 const began = performance.now();
 for (const mutant of picked) {
   const one = await trier.try(mutant);
   tried.push(one);
   const { file, line, column, kind, was, by } = mutant;
-  if (one.state === 'survived' || one.state === 'no coverage')
+  if (isAlive(one) && reasoned(mutant)) console.log(`reasoned: ${file}:${line}:${column} ${kind}`);
+  else if (isAlive(one))
     console.log(`${one.state}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
   if (tried.length % 25 !== 0) continue;
   keep();
-  const alive = tried.filter(({ state }) => state === 'survived' || state === 'no coverage').length;
+  const alive = tried.filter(isAlive).length;
   console.log(`… ${tried.length}, ${alive} alive, ${Math.round((performance.now() - began) / 1000)} s`);
 }
 trier.end();
 keep();
 console.log(`${tableOf(tried, sizes)}\n${Math.round((performance.now() - began) / 1000)} s`);
+if ((mode === 'since' || mode === 'at') && tried.some((one) => isAlive(one) && !reasoned(one.mutant)))
+  process.exitCode = 1;
