@@ -49,6 +49,7 @@ const THOROUGH = [
   'content/guide',
   'content/told-by-the-check',
   'engine/board/features',
+  'engine/board/laws',
   'engine/calc/never-early.properties',
   'engine/fitness/agreement',
   'engine/jobs/facts',
@@ -58,6 +59,7 @@ const THOROUGH = [
   'tools/find',
   'tools/interview',
   'tools/new-and-check',
+  'words/kept',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [

@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import type { Board } from '#engine/board/field.ts';
 import { makeBoard } from '#engine/board/render.ts';
 import { BoardFeature, FEATURE_KINDS, type FeatureKind } from '#engine/model/board/recipe.ts';
+import { THOROUGH } from '../../thorough.ts';
 import { recipeOf } from './board.ts';
 
 const [COLUMNS, ROWS] = [80, 60];
@@ -94,7 +95,11 @@ const OTHERWISE: Readonly<Record<string, Law | undefined>> = {
 const twice = (value: number | readonly number[]) =>
   typeof value === 'number' ? value * 2 : value.map((one) => one * 2);
 
-describe.each(FEATURE_KINDS.filter((kind) => kind !== 'none'))('%s', (kind) => {
+/** Every third in the short run, as in features.test.ts. */
+const ALL = THOROUGH || process.env['MUTATE'] !== undefined;
+const drawn = FEATURE_KINDS.filter((kind) => kind !== 'none').filter((_, at) => ALL || at % 3 === 1);
+
+describe.each(drawn)('%s', (kind) => {
   const fields = BoardFeature.parse({ kind }) as unknown as Record<string, number | readonly number[]>;
   const once = changeOf(kind, {});
 
