@@ -100,20 +100,26 @@ const isAlive = ({ state }: Tried): boolean => state === 'survived' || state ===
 const reasoned = isReasoned();
 const tried: Tried[] = [];
 const began = performance.now();
+const passed = () => `${Math.round((performance.now() - began) / 1000)} s`;
 for (const mutant of picked) {
-  const one = await trier.try(mutant);
-  tried.push(one);
-  const { file, line, column, kind, was, by } = mutant;
-  if (isAlive(one) && reasoned(mutant)) console.log(`reasoned: ${file}:${line}:${column} ${kind}`);
-  else if (isAlive(one))
-    console.log(`${one.state}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
+  tried.push(await trier.try(mutant));
   if (tried.length % 25 !== 0) continue;
   keep();
-  const alive = tried.filter(isAlive).length;
-  console.log(`… ${tried.length}, ${alive} alive, ${Math.round((performance.now() - began) / 1000)} s`);
+  console.log(`… ${tried.length}, ${tried.filter(isAlive).length} alive, ${passed()}`);
+}
+keep();
+for (const [at, one] of tried.entries()) {
+  if (one.state === 'survived') tried[at] = await trier.try(one.mutant, true);
+  const { state, mutant } = tried[at] as Tried;
+  const { file, line, column, kind, was, by } = mutant;
+  if (!isAlive(one)) continue;
+  keep();
+  const found =
+    state === 'killed' || state === 'timed out' ? 'killed after all' : reasoned(mutant) ? 'reasoned' : state;
+  console.log(`${found}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
 }
 trier.end();
 keep();
-console.log(`${tableOf(tried, sizes)}\n${Math.round((performance.now() - began) / 1000)} s`);
+console.log(`${tableOf(tried, sizes)}\n${passed()}`);
 if ((mode === 'since' || mode === 'at') && tried.some((one) => isAlive(one) && !reasoned(one.mutant)))
   process.exitCode = 1;

@@ -13,19 +13,24 @@ export type Tried = {
   readonly ms: number;
 };
 
-/** So much of tests is run for one mutant, in milliseconds of an undisturbed run; the quickest of each file come first. */
-const BUDGET = 2_000;
-/** … in a process that has to read the engine anew, and so many files of tests. */
-const READ_BUDGET = 1_000;
-const READ_FILES = 3;
+/**
+ * So much of tests is run for one mutant, in milliseconds of an undisturbed run; where a process has to read the engine
+ * anew, so much, and so many files of tests. What lives then gets a second look, in what was not asked.
+ */
+const LOOKS = [
+  { from: 0, to: 2_000, read: 1_000, files: 3 },
+  { from: 2_000, to: 15_000, read: 6_000, files: 8 },
+] as const;
+/** No machine is so slow that a test which ends takes so much longer; one that turns in a circle ends by itself. */
+const SLOWEST = 60;
 
 type Asked = { readonly file: string; readonly at: number; readonly calls: number; readonly ms: number };
 
-const within = (tests: readonly Asked[], budget = BUDGET): Asked[] => {
+const within = (tests: readonly Asked[], to: number, from = 0): Asked[] => {
   let spent = 0;
   return tests.filter(({ ms }) => {
     spent += ms;
-    return spent <= budget;
+    return spent > from && spent <= to;
   });
 };
 
@@ -69,13 +74,15 @@ export class Trier {
     this.#warm = undefined;
   }
 
-  #askedOf(mutant: Mutant): { readonly met: Asked[]; readonly read: Asked[] } {
+  #askedOf(mutant: Mutant, look: (typeof LOOKS)[number]): { readonly met: Asked[]; readonly read: Asked[] } {
     const { tests, metBy, readBy, readers } = this.#known;
     const met = within(
       inTurn(
         mutant.file,
         (metBy[mutant.id] ?? []).map((index) => tests[index] as Asked),
       ),
+      look.to,
+      look.from,
     );
     const first = new Set(readBy[mutant.id] ?? []);
     if (!first.size) return { met, read: [] };
@@ -87,11 +94,11 @@ export class Trier {
     }
     const files = [...new Set([...first, ...(readers.get(mutant.file) ?? [])])]
       .sort((a, b) => (uses.get(b) ?? 0) - (uses.get(a) ?? 0) || Number(first.has(b)) - Number(first.has(a)))
-      .slice(0, READ_FILES);
+      .slice(0, look.files);
     const read = files.flatMap((file) =>
       tests.filter((test) => test.file === file).toSorted((a, b) => a.ms - b.ms),
     ) as Asked[];
-    return { met, read: within(read, READ_BUDGET) };
+    return { met, read: within(read, look.read) };
   }
 
   readonly #uses = new Map<string, Set<number>>();
@@ -105,12 +112,12 @@ export class Trier {
     return found;
   }
 
-  async #ask(worker: Worker, mutant: Mutant, tests: readonly Asked[], more: number): Promise<Verdict> {
+  async #ask(worker: Worker, mutant: Mutant, tests: readonly Asked[]): Promise<Verdict> {
     const usual = tests.reduce((sum, { ms }) => sum + ms, 0);
     try {
       const answer = await worker.ask(
         { do: 'try', mutant: mutant.id, tests: tests.map(({ file, at, calls }) => ({ file, at, calls })) },
-        more + usual * 15,
+        300_000 + usual * SLOWEST,
       );
       if (answer.do !== 'tried') throw new Error('it answered something else');
       return answer.verdict;
@@ -119,7 +126,8 @@ export class Trier {
     }
   }
 
-  async try(mutant: Mutant): Promise<Tried> {
+  /** A second look is for one that lived through the first. */
+  async try(mutant: Mutant, second = false): Promise<Tried> {
     const began = performance.now();
     const told = (verdict: Verdict, state = verdict.state as State): Tried => ({
       mutant,
@@ -127,19 +135,19 @@ export class Trier {
       ...('by' in verdict ? { by: verdict.by } : {}),
       ms: Math.round(performance.now() - began),
     });
-    const { met, read } = this.#askedOf(mutant);
+    const { met, read } = this.#askedOf(mutant, LOOKS[second ? 1 : 0]);
     let last: Verdict | undefined;
     if (met.length) {
       this.#warm ??= new Worker(this.#count);
-      last = await this.#ask(this.#warm, mutant, met, 60_000);
+      last = await this.#ask(this.#warm, mutant, met);
       if (last.state === 'killed') return told(last);
       if (last.state !== 'survived') this.end();
       if (last.state === 'timed out') return told(last);
     }
-    const again = last?.state === 'spoiled' ? [...within(met, READ_BUDGET), ...read] : read;
-    if (!again.length) return told({ state: 'survived' }, last ? 'survived' : 'no coverage');
+    const again = last?.state === 'spoiled' ? [...within(met, LOOKS[0].to), ...read] : read;
+    if (!again.length) return told({ state: 'survived' }, last || second ? 'survived' : 'no coverage');
     const fresh = new Worker(this.#count, mutant.id);
-    const verdict = await this.#ask(fresh, mutant, again, 60_000);
+    const verdict = await this.#ask(fresh, mutant, again);
     fresh.end();
     return told(verdict);
   }
