@@ -27,7 +27,7 @@ const bound = (origin: string, side: 'least' | 'most', count: number | bigint, i
     return side === 'least' && Number(count) === 1
       ? 'write something here'
       : `write at ${side} ${many(count, 'letter')}`;
-  if (origin === 'array' || origin === 'tuple' || origin === 'set')
+  if (origin === 'array')
     return side === 'least' && Number(count) === 1
       ? 'write at least one in it'
       : `give at ${side} ${count} in the list`;
