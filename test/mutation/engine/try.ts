@@ -14,12 +14,12 @@ export type Tried = {
 };
 
 /**
- * So much of tests is run for one mutant, in milliseconds of an undisturbed run; where a process has to read the engine
+ * So much of tests is run for one mutant, in milliseconds of work; where a process has to read the engine
  * anew, so much, and so many files of tests. What lives then gets a second look, in what was not asked.
  */
 const LOOKS = [
-  { from: 0, to: 2_000, read: 1_000, files: 3 },
-  { from: 2_000, to: 15_000, read: 6_000, files: 8 },
+  { from: 0, to: 800, read: 500, files: 3 },
+  { from: 800, to: 8_000, read: 4_000, files: 8 },
 ] as const;
 /** No machine is so slow that a test which ends takes so much longer; one that turns in a circle ends by itself. */
 const SLOWEST = 60;

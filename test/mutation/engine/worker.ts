@@ -136,9 +136,11 @@ const meet = async (file: string): Promise<Answer> => {
       hits = load;
       await makeReady(test);
       hits = new Uint8Array(count);
-      const began = performance.now();
+      const began = process.cpuUsage();
       const fault = await fails(test);
-      const ms = performance.now() - began;
+      // What else runs on the machine is not counted.
+      const { user, system } = process.cpuUsage(began);
+      const ms = (user + system) / 1000;
       if (!fault) met.push({ file, at, name: test.name, ms, calls, hits });
       else
         console.error(
