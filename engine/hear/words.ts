@@ -24,7 +24,8 @@ const MOST_READ = 6000;
 
 const PIECE =
   /\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|[–—]|\s-\s/gu;
-const STOPS = /[.!?\n]/;
+/** A piece of its own: the point in a number stops nothing. */
+const STOPS = /^[.!?\n]$/;
 const BREAKS = /[;:()–—-]/;
 
 const stems = new Map<string, string>();
