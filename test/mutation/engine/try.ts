@@ -144,6 +144,8 @@ export class Trier {
       if (last.state !== 'survived') this.end();
       if (last.state === 'timed out') return told(last);
     }
+    // Where tests meet it as they run, what else is met as files are read is left to the second look.
+    if (last?.state === 'survived' && !second) return told(last);
     const again = last?.state === 'spoiled' ? [...within(met, LOOKS[0].to), ...read] : read;
     if (!again.length) return told({ state: 'survived' }, last || second ? 'survived' : 'no coverage');
     const fresh = new Worker(this.#count, mutant.id);
