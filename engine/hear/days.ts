@@ -26,10 +26,17 @@ const dayOf = (words: readonly Word[], at: number): number => {
 
 const TOP = /^(coats?|clear|poly|varnish|lacquer|shellac|wax|oil|finish|topcoat|sealer)$/;
 
+/** "sprayed on Tuesday, stacked on Wednesday": what is done to a coat that lies there. */
+const OF_ELSE =
+  /^(stacked|moved|hung|delivered|wrapped|packed|loaded|assembled|noticed|found|saw|checked|touched|pulled)$/;
+
 /** Whether a coat was laid on the day at `at`: its clause tells of laying, or names a coat before it. */
 const isOfCoat = (words: readonly Word[], at: number): boolean =>
+  !words.some(({ word, part }) => part === words[at]?.part && OF_ELSE.test(word)) &&
   words.some((word, index) => {
     if (word.clause !== words[at]?.clause) return false;
+    // "curing since Monday"
+    if (/^(drying|curing)$/.test(word.word) && words[at - 1]?.word === 'since' && index < at) return true;
     // "that was on Saturday"
     if (/^(that|it)$/.test(word.word) && words[index + 1]?.word === 'was' && index < at) return true;
     // "I did the treads on Monday"

@@ -40,6 +40,15 @@ export const isLaying = (words: readonly Word[], at: number): boolean => {
   return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
 };
 
+/** "so I just put another coat on": no more than that, and not this moment. */
+export const isMerely = (words: readonly Word[], at: number): boolean =>
+  words[at]?.word === 'just' &&
+  words
+    .slice(Math.max(0, at - 3), at)
+    .some(
+      ({ word, clause }) => clause === words[at]?.clause && /^(so|then|instead|would|id|could)$/.test(word),
+    );
+
 const COATS = /^(coats?|layers?)$/;
 /** Other work after which a finish is new: a mark of use then tells nothing of how old it is. */
 const WORK =

@@ -64,7 +64,10 @@ export const earOf = (lexicon: Lexicon): Ear => {
     for (const phrase of phrases.split(',')) {
       const steps = phrase.split(' ').map((step) => step.split('|').map(numberOf));
       const pattern = { sense, kind, of, isOfFact, steps };
-      for (const first of steps[0] ?? []) byFirst[first] = [...(byFirst[first] ?? []), pattern];
+      for (const first of steps[0] ?? []) {
+        byFirst[first] ??= [];
+        byFirst[first].push(pattern);
+      }
     }
   }
   const spellings = new Map(Object.entries(lexicon.spellings));

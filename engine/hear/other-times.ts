@@ -173,6 +173,8 @@ export const isElse = (
       layer.sentence === sentence &&
       one.from !== from &&
       !isTheCoat(layer) &&
+      // "an hour ago it went milky over the brown paint" tells where
+      !(one.from > to && words.slice(to, one.from).some(({ word }) => /^(over|under|beneath)$/.test(word))) &&
       // "next morning the paint came off" tells of no laying
       !SEEN_OF.test(words[one.to]?.word ?? '')
     );

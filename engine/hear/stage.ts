@@ -3,7 +3,7 @@ import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { bareStage } from './bare-stage.ts';
 import { type HeardFact, SURE } from './heard.ts';
-import { isLaying, isOfTheCan, tellsOfWork } from './laying.ts';
+import { isLaying, isMerely, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
@@ -64,7 +64,7 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
   matches.flatMap((match) => {
     const [fact, value] = match.of;
     if (match.kind !== 'fact' || fact !== 'stage' || manner.notYet(match) || manner.feared(match)) return [];
-    if (manner.over(match)) return [];
+    if (manner.over(match) || isMerely(words, match.from)) return [];
     const span = spanIn(words, match);
     const denied = manner.denied(match) !== undefined;
     const stage = value as Stage;

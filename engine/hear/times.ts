@@ -1,7 +1,7 @@
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
-import { isLaying, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
+import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
@@ -179,6 +179,7 @@ const toldTimes = (
   }
   for (const match of tightest(matches.filter(({ kind }) => kind === 'times'))) {
     if (manner.notYet(match) || isElse(words, matches, match.from, match.to)) continue;
+    if (isMerely(words, match.from)) continue;
     const [least = 0, likely = 0, most = 0] = match.of.map(Number);
     const from = words[match.from]?.from ?? 0;
     const to = words[match.to - 1]?.to ?? from;

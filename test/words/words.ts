@@ -31,7 +31,7 @@ const Facts = z.record(z.string(), z.union([z.string(), z.number()])).superRefin
 
 /**
  * The pages that answer: an id of `content/defects`, or `rule/`, `lesson/`, `term/`, `product/`, `remedy/` and an id
- * of that folder, or `page/clock`, `page/schedule`, `page/jobs`.
+ * of that folder, or `page/clock`, `page/schedule`, `page/jobs`, `page/which-coat`.
  */
 const Answers = z.array(
   z.string().transform((answer) => {

@@ -1310,6 +1310,145 @@ const TOLD: Readonly<Record<string, readonly (readonly [text: string, facts: str
       'sheen=satin hours-since-coat=24 piece=childs-item',
     ],
   ],
+  'what whole posts tell in a roundabout way': [
+    [
+      "Last weekend I put the third and last coat of a semi-gloss water-based varnish on the stair treads, and tonight my dog's claws left white scratches. The treads are oak, with a walnut stain under the clear.",
+      'coat-number=3 family=water-based base=stain base-tone=wood',
+    ],
+    [
+      'I inherited a card table with a finish like caramel. My thumb leaves a print when the room is warm. It has never been refinished as far as we know.',
+      'piece=tabletop|valuable',
+    ],
+    [
+      'We put a pine floor in the cabin and gave it three coats of a waterborne finish with a lambswool pad. The first two were fine; with the third there are streaks wherever I stopped. It was about 15 C inside.',
+      'coat-number=3 family=water-based applicator=pad base-tone=wood air-celsius=15',
+    ],
+    [
+      'I have been making cutting boards for craft fairs, walnut and maple, and soak them in mineral oil. A buyer says hers went fuzzy after the first washing.',
+      'piece=food-surface base-tone=wood',
+    ],
+    [
+      "So I primed the laminate bookcase, painted it sage green, and topped it with three coats of polycrylic-like clear using a cheap roller. It's all tiny bubbles on the third.",
+      'base=laminate piece=furniture coat-number=3 applicator=roller',
+    ],
+    [
+      'After two weeks of waiting for it to set I gave up, washed the linseed oil off with turpentine and started again with danish oil. That one was dry in a day.',
+      'family=oil',
+    ],
+    [
+      "Hello, I lacquered my daughter's toy kitchen with a spray can, four thin coats within two hours, and now, one day after, it wrinkled where I laid the fifth.",
+      'piece=childs-item applicator=aerosol family=lacquer coat-number=5',
+    ],
+    [
+      'A coat of wax went over the milk-painted hutch in March. It is July and everything I set down leaves a mark.',
+      'family=wax base=milk-paint piece=furniture',
+    ],
+    [
+      'I got a used piano from the thirties; the black finish has a net of cracks. The tuner says shellac.',
+      'age=before-1993 base-tone=dark family=shellac',
+    ],
+    [
+      "My varnish is a phenolic spar. I'm at five coats on a mahogany transom, 220 between each, and the fifth one dried overnight with little craters. It was 80 percent humidity when I laid it.",
+      'family=oil-based coat-number=5 base-tone=wood hours-since-coat=12 relative-humidity=0.8',
+    ],
+    [
+      'The bathroom door was stripped, primed with shellac primer and given two coats of satin alkyd. Three days in it still dents when I press a nail in it.',
+      'sheen=satin coat-number=2 hours-since-coat=72',
+    ],
+    [
+      "I'm laying the second coat as I write, satin oil poly with a china bristle, and the bubbles won't pop.",
+      'coat-number=2 sheen=satin family=oil-based applicator=brush stage=wet',
+    ],
+    [
+      "It has been curing since Monday, it's Thursday now, and the tabletop, quarter-sawn oak with a fumed color, still smells strongly of poly.",
+      'hours-since-coat=72 piece=tabletop base-tone=wood',
+    ],
+    [
+      'Our painter said two coats of conversion varnish over white lacquer primer. A year on the doors around the oven are yellow.',
+      'family=lacquer hardener=acid coat-number=2 base-tone=light hours-since-coat=8760',
+    ],
+    [
+      'She used a wax-based polish on the coffee table for twenty years. I scrubbed it with mineral spirits, scuffed it and rolled on a water-based poly. It crawled like mad.',
+      'base=wax piece=tabletop applicator=roller family=water-based',
+    ],
+    [
+      'How long should I wait? I brushed a first coat of shellac on bare pine an hour ago.',
+      'family=shellac coat-number=1 base=bare-wood base-tone=wood applicator=brush hours-since-coat=1',
+    ],
+    [
+      'On the fourth day it is still soft. I used a hardwax oil on an ash worktop and did not wipe it all off.',
+      'hours-since-coat=96 family=hardwax-oil base-tone=wood piece=tabletop',
+    ],
+    [
+      'Bought some unfinished pine chairs. I put on a gel stain with a rag, next day a coat of satin gel varnish with the same kind of rag. Blotches everywhere.',
+      'base=stain piece=furniture family=wipe-on sheen=satin',
+    ],
+    [
+      'The desk is veneered MDF. I thought I would freshen it up with a coat of clear gloss over what was there. Now, a month later, it peels in strips.',
+      'piece=tabletop hours-since-coat=720',
+    ],
+    [
+      'My stain took five days to dry, then I put on a coat of oil-based poly two days ago. The poly is tacky.',
+      'base=stain family=oil-based coat-number=1 hours-since-coat=48',
+    ],
+    [
+      'I sprayed the first of three planned coats of lacquer with my HVLP this afternoon. Orange peel, all of it.',
+      'applicator=spray-gun',
+    ],
+    ["We're expecting in May and I want to finish the cradle with tung oil.", 'piece=crib'],
+    [
+      'The can said to wait 2 hours. I waited 3 and put on a second coat of the water-based satin. That was 6 hours ago and it has gone milky over the dark brown paint.',
+      'coat-number=2 family=water-based sheen=satin hours-since-coat=6 base-tone=dark',
+    ],
+    [
+      "Someone gave me a maple rocking chair with peeling varnish. I did not want to sand, so I just put another coat on, oil-based. It's now 10 days and it peels with the old one.",
+      'piece=furniture family=oil-based hours-since-coat=240 base-tone=wood',
+    ],
+    [
+      'Half an hour ago I tipped a glass of wine on the table we had refinished with oil-based polyurethane in spring.',
+      'piece=tabletop family=oil-based',
+    ],
+    [
+      'I put a first coat of matte water-based clear on the crown of a teal dresser last night. Woke up to white streaks.',
+      'coat-number=1 sheen=matte family=water-based base-tone=dark piece=furniture hours-since-coat=10',
+    ],
+    [
+      "My brother in law painted the nursery crib in 1975 and we'd like to use it for the new baby.",
+      'piece=crib age=before-1993',
+    ],
+    [
+      'An oak sideboard from the 1920s, shellac finish, smoke from a kitchen fire left it sticky.',
+      'piece=furniture age=before-1993 family=shellac base-tone=wood',
+    ],
+    [
+      'We glued up a countertop from cherry and finished it with 3 coats of food-safe oil. For three weeks now it keeps weeping oil on warm days.',
+      'piece=tabletop base-tone=wood family=oil coat-number=3 hours-since-coat=504',
+    ],
+    [
+      'I rolled the doors with an alkyd enamel in bright white nine weeks ago. Since then the side away from the window has turned yellow.',
+      'applicator=roller base-tone=light hours-since-coat=1512',
+    ],
+    [
+      'I used the same brush for the primer and then for the topcoat of poly, three coats of each. The topcoats have specks of primer in them.',
+      'applicator=brush coat-number=3',
+    ],
+    [
+      'The guy at the store told me that I could use an acrylic clear over oil paint after a week. I waited eight days, put it on, and within an hour it cracked like mud.',
+      'base=oil-paint hours-since-coat=1',
+    ],
+    [
+      "It's a teak bench for the garden. I oil it each spring; this year I used a marine varnish, two coats. After one summer it flakes.",
+      'piece=furniture family=oil-based coat-number=2 base-tone=wood',
+    ],
+    [
+      'My new kitchen worktop of iroko came oiled. A month of use, and black marks around the sink.',
+      'piece=tabletop hours-since-coat=720',
+    ],
+    [
+      'Sprayed satin precat on 12 maple doors on Tuesday, stacked them on Wednesday with paper between, and today, Friday, I pulled paper off in bits.',
+      'sheen=satin family=lacquer base-tone=wood hours-since-coat=72 applicator=spray-gun',
+    ],
+  ],
 };
 
 describe.each(Object.entries(TOLD))('%s', (_, lines) => {
