@@ -25,8 +25,11 @@ export const BIAS_UNIT = 16;
 
 // Figures chosen on open phrases, split by thread.
 /** Rounds over all examples: so many with every weight, then so many with those alone that are kept. */
-const EPOCHS = 6;
-const KEPT_EPOCHS = 4;
+type Rounds = { readonly all: number; readonly kept: number };
+const ROUNDS: Rounds = { all: 4, kept: 3 };
+/** Few examples are gone over more often. */
+const FEW = 5000;
+const ROUNDS_OF_FEW: Rounds = { all: 6, kept: 4 };
 const RATE = 0.5;
 const SHRINK = 1e-4;
 /** Where several pages are right, each other counts so much of what the likeliest does. */
@@ -37,7 +40,7 @@ const LEAST_TIMES = 2;
  * Weights nearer to nothing than these are left out, what speaks against a page sooner: it keeps the table small. Those
  * that are kept then learn to do without the others.
  */
-const LEAST_FOR = 1.78;
+const LEAST_FOR = 1.51;
 const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
@@ -133,8 +136,9 @@ export const learn = (
       pulled[feature] = kept;
     });
   };
-  for (let epoch = 0; epoch < EPOCHS + KEPT_EPOCHS; epoch++) {
-    if (epoch === EPOCHS) keepTheStrong();
+  const rounds = examples.length < FEW ? ROUNDS_OF_FEW : ROUNDS;
+  for (let round = 0; round < rounds.all + rounds.kept; round++) {
+    if (round === rounds.all) keepTheStrong();
     shuffle(order);
     for (const at of order) {
       const row = rows[at] ?? [];
