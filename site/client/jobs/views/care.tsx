@@ -2,13 +2,17 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
+import looks from '../../../styles/jobs-care.css?inline';
 import { calendarAt } from '../../shared/calendar.ts';
+import { wear } from '../../shared/late-style.ts';
 import { sayLongDate } from '../../shared/say-date.ts';
 import { jobsData } from '../parts/data.ts';
 import { nightOfCard, sayNights } from '../parts/night.ts';
 import { readOne } from '../store/index.ts';
 import { Act, LIST, useLoaded } from './controls.tsx';
 import { useFrame } from './frame.ts';
+
+wear(looks);
 
 const Lines = ({ title, lines }: { readonly title: string; readonly lines: readonly { say: string }[] }) =>
   lines.length ? (
