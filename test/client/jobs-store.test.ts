@@ -149,6 +149,10 @@ it('notes what a walk found, once, with the repair and that it is settled', asyn
   expect(card.repairs).toMatchObject([{ remedy: 'full-panel-recoat', flaw: card.flaws[0]?.id }]);
   expect(await setSettled('one', card.flaws[0]?.id ?? '')).toBe('saved');
   expect((await kept('one')).flaws[0]?.settledAt).toBeGreaterThan(NOW);
+  // On another part of the piece it is another flaw, with a repair of its own.
+  const inCorner = { ...found, part: 'inside-corner' as const };
+  for (const _ of ['found', 'read again']) expect(await noteFlaw('one', inCorner)).toBe('saved');
+  expect((await kept('one')).flaws).toMatchObject([found, inCorner]);
   expect(await noteFlaw('nowhere', found)).toBe('gone');
 });
 

@@ -1,3 +1,4 @@
+import { isOneOf } from '#engine/entry-of.ts';
 import { readAddress } from '#engine/index.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
@@ -69,13 +70,12 @@ class OnCardElement extends HTMLElement {
     const known = node && (await walkKnowledge(node.defect));
     if (!node || !known) return 'unloaded';
     const { answers } = readAddress(known, node.segments);
-    const told: unknown = readCase().part;
-    const part = FACTS.part.values.find((one) => one === told);
+    const { part } = readCase();
     const { noteFlaw } = await late(() => import('../store/index.ts'));
     return noteFlaw(id, {
       defect: node.defect,
       answers: answers.map(([question, answer]) => [question, answer]),
-      ...(part && { part }),
+      ...(isOneOf(FACTS.part.values, part) && { part }),
       address: `/${location.pathname.slice(BASE.length)}`,
     });
   }
