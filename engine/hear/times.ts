@@ -258,11 +258,18 @@ const isWorkedOn = (words: readonly Word[], at: number, aged: boolean): boolean 
 const isOfLaying = (words: readonly Word[], at: number): boolean =>
   words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
 
+/** "bubbles in my clear coat this morning": that is where the flaw is, and when it was seen. */
+const isWhereItIs = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 3), at)
+    .some(({ word, part }) => part === words[at]?.part && /^(in|on|under|through)$/.test(word));
+
 /** Whether a coat or its laying stands between the same commas as a time. */
 const laysBeside = (words: readonly Word[], at: number): boolean =>
   words.some(
     (word, index) =>
-      word.part === words[at]?.part && (/^(coats?|layers?)$/.test(word.word) || isLaying(words, index)),
+      word.part === words[at]?.part &&
+      ((/^(coats?|layers?)$/.test(word.word) && !isWhereItIs(words, index)) || isLaying(words, index)),
   );
 
 /** Whether the sentence of a time, or the one before, speaks of a film or of laying it. */

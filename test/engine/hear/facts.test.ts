@@ -27,6 +27,7 @@ const cases: [text: string, name: string, value: string | number | undefined][] 
   ['I want to put on a second coat', 'coat-number', undefined],
   ['brushed it 2 hrs ago', 'hours-since-coat', 2],
   ['coat laid last night', 'hours-since-coat', 12],
+  ['bubbles in my clear coat this morning, coated a table last night', 'hours-since-coat', 12],
   ['still tacky after three weeks', 'hours-since-coat', 504],
   ['the can says dry in 6 hours', 'hours-since-coat', undefined],
   ['stained it two days ago', 'hours-since-coat', undefined],
