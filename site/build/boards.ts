@@ -1,4 +1,5 @@
 import type { Entry, Knowledge } from '#engine/index.ts';
+import type { Remedy } from '#engine/model/remedy.ts';
 import type { NamedBoard } from './pictures/boards.ts';
 import { sheetBoards } from './practice-sheet.ts';
 
@@ -13,13 +14,19 @@ export const questionBoards = ({ id, boards }: Entry<'question'>) =>
     no: { name: `questions/${id}-no`, recipe: boards.no },
   };
 
-/** The same piece without the flaw: what a repair that sands or coats it is to come to. */
-export const soundBoard = ({ id, boards: [first] }: Entry<'defect'>): NamedBoard | undefined =>
+/** The same piece without the flaw, as a repair makes it that sands or coats it. */
+const soundBoard = ({ id, boards: [first] }: Entry<'defect'>): NamedBoard | undefined =>
   first && {
     name: `defects/${id}-sound`,
     recipe: { ...first, wet: false, features: [], alt: 'The same piece with a sound coat.' },
     views: ['raking'],
   };
+
+/** What is only wiped, waited for or lived with is not made anew, so no sound coat is promised of it. */
+export const soundAfter = ({ now, steps }: Remedy, flaw: Entry<'defect'>): NamedBoard | undefined =>
+  now.cured.do === 'repair' && steps.some(({ kind }) => kind === 'sand' || kind === 'coat')
+    ? soundBoard(flaw)
+    : undefined;
 
 /** Every board of the site, to be drawn. */
 export const allBoards = (known: Knowledge): readonly NamedBoard[] => [

@@ -37,6 +37,28 @@ it('lays a coat in one tap and says first until when hands stay off', async () =
   await opened.close();
 });
 
+it('speaks in the band of the first page, which has its own words while no coat runs', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.goto('/');
+  const band = page.locator('.verdict.first');
+  const first = (await band.innerText()).trim();
+  await page.goto('/clock/');
+  await lay(opened, ['40', '60']);
+  await page.locator('.on-clock').waitFor();
+  await page.goto('/');
+  await expect.poll(() => band.innerText()).toMatch(/Navy dresser[\s\S]*Hands off until \d+:\d\d/);
+  expect(await band.locator('a').getAttribute('href')).toBe('/clock/');
+  // Told once: no strip over the foot says the same.
+  expect(await page.locator('hd-clock a').count()).toBe(0);
+  const other = await openPage();
+  await other.page.goto('/');
+  expect((await other.page.locator('.verdict.first').innerText()).trim()).toBe(first);
+  expectQuiet(opened);
+  await opened.close();
+  await other.close();
+});
+
 it('lives through a reload, a sleeping phone and midnight', async () => {
   const opened = await openAt('2026-11-25T06:30:00Z');
   await lay(opened, ['40', '60']);
@@ -236,7 +258,7 @@ itAtLength('covers no answer and moves nothing where the strip appears', async (
   for (const answer of ['yes', 'no', 'unsure'])
     await page.locator(`[data-answer=${answer}]`).tap({ trial: true });
   await page.goto('/', { waitUntil: 'networkidle' });
-  await page.locator('hd-clock a').waitFor();
+  await page.locator('.first .in-band').waitFor();
   const shift = await page.evaluate(
     () =>
       new Promise<number>((done) => {

@@ -43,6 +43,25 @@ it('answers the form with the pages that fit', async () => {
   await opened.close();
 });
 
+it('lets the answer lead on a wide page, with the others below each other beside it', async () => {
+  const opened = await openPage({ viewport: { width: 1280, height: 900 } });
+  const { page } = opened;
+  await page.goto('/search/?q=bubbles');
+  const answers = page.locator('hd-results .answers > li');
+  await answers.first().waitFor();
+  await expect.poll(() => answers.count()).toBeGreaterThan(2);
+  const boxes = await answers.evaluateAll((all) =>
+    all.map((one) => ({ left: one.getBoundingClientRect().left, top: one.getBoundingClientRect().top })),
+  );
+  const [first, ...others] = boxes;
+  expect(new Set(others.map(({ left }) => left)).size).toBe(1);
+  expect(first?.left).toBeLessThan(others[0]?.left ?? 0);
+  // The name of the page takes no room from it.
+  expect((await page.locator('h1').boundingBox())?.height).toBeLessThan(2);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('hears in a few words how dry it is, and answers that', async () => {
   const opened = await openPage();
   const { page } = opened;

@@ -39,6 +39,34 @@ it('hears a story, asks one thing, and says what to do', async () => {
   }
 });
 
+it('says hands off before it is known how dry it is, and answers first what was asked', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  const story =
+    'I brushed poly on my coffee table 2 hrs ago and it is full of bubbles, can I wipe them off??';
+  await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
+  const verdict = page.getByRole('heading', { name: 'Hands off until you know' });
+  await verdict.waitFor();
+  const [above, below] = [
+    await verdict.boundingBox(),
+    await page.getByRole('heading', { name: 'How dry is it?' }).boundingBox(),
+  ];
+  expect(above?.y).toBeLessThan(below?.y ?? 0);
+  // The verdict heads the page; the name of the page is only read out.
+  expect((await page.locator('h1').boundingBox())?.height).toBeLessThan(2);
+  // Six kinds are told as what they have in common, and each strip is only as wide as its words.
+  await page.getByRole('button', { name: /^A clear coat, kind not said/ }).waitFor();
+  const widths = await page
+    .locator('.heard .tape')
+    .evaluateAll((strips) => strips.map((strip) => Math.round(strip.getBoundingClientRect().width)));
+  expect(new Set(widths).size).toBeGreaterThan(2);
+  expect(await page.locator('.reply .post').first().textContent()).toMatch(/^No, do not wipe them yet\./);
+  await page.getByRole('button', { name: /^Wet/ }).tap();
+  await page.getByRole('heading', { name: 'Hands off', exact: true }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('leads on to the flaw where only its cause tells what to do', async () => {
   const opened = await openPage();
   const { page } = opened;
