@@ -84,7 +84,7 @@ const shifts = async (options: BrowserContextOptions): Promise<string[]> => {
   for (const { kind, address } of pages) {
     // With a coat on the clock the page before may just be going on by itself, which gets in the way once.
     await page.goto(address).catch(() => page.goto(address));
-    if (options.storageState) await page.locator('hd-clock .tape').waitFor();
+    if (options.storageState) await page.locator('hd-clock .tape, .first .in-band').waitFor();
     if (kind === 'stale') await page.locator('hd-lost a').waitFor();
     const measure = () =>
       page.evaluate(
