@@ -24,6 +24,16 @@ export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
 export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
+export {
+  type CoatOfRepair,
+  coatOfRepair,
+  coatOwed,
+  isSameFlaw,
+  type Lays,
+  openFlaw,
+  productOfRepair,
+  withoutItsCoat,
+} from './jobs/open-work.ts';
 export { type Passed, passedBy } from './jobs/place.ts';
 export { type ImportRow, previewImport, previewShelves } from './jobs/preview.ts';
 export { cardsRemoved } from './jobs/removed.ts';

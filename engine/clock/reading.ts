@@ -9,6 +9,7 @@ import { UNSANDED } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { MINUTE } from '../time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from './coat.ts';
+import { isThin } from './thin.ts';
 
 /** Phones and watches differ a little: a coat this far ahead still counts as laid now. */
 export const AHEAD_MILLISECONDS = MINUTE;
@@ -26,6 +27,8 @@ export type Running = {
   readonly handsOff: Moment | undefined;
   /** False for a finish in the wood, which is buffed between coats. */
   readonly sanded: boolean;
+  /** The clear film so far is too thin to be sanded over the whole face. */
+  readonly thin: boolean;
 };
 
 export type Reading =
@@ -102,5 +105,6 @@ export const clockNow = (
     moments,
     handsOff: now < moments.touch.to ? moments.touch : undefined,
     sanded: !UNSANDED.includes(product.family),
+    thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
   };
 };

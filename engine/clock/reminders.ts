@@ -1,5 +1,6 @@
 import type { LaidCoat } from './coat.ts';
 import type { Running } from './reading.ts';
+import { THIN_WORDS } from './thin.ts';
 
 export type Reminder = {
   readonly key: string;
@@ -11,7 +12,7 @@ export type Reminder = {
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
 export const remindersOf = (
-  { moments, sanded }: Running,
+  { moments, sanded, thin }: Running,
   coat: LaidCoat,
   now: number,
 ): readonly Reminder[] => {
@@ -33,9 +34,9 @@ export const remindersOf = (
     reminder(
       'recoat',
       recoat.to,
-      sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
+      thin ? 'ready for the next coat' : sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
       sanded
-        ? 'A light stroke with fine paper must make dry powder.'
+        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS.ready}` : ''}`
         : 'A clean cloth must slide over it and take nothing off.',
     ),
     ...(deadline
@@ -43,7 +44,7 @@ export const remindersOf = (
           reminder(
             'sand-if-beyond',
             deadline.from,
-            'from now on sand before the next coat',
+            `from now on ${thin ? 'dull it' : 'sand'} before the next coat`,
             'The film is getting too hard for the next coat to hold on unsanded.',
           ),
         ]

@@ -1,6 +1,7 @@
 import { sayProblem } from '../calc/say-problem.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
+import { THIN_WORDS } from './thin.ts';
 
 export type NowWords = {
   /** What hands do now, as the verdict of a walk has it. */
@@ -32,7 +33,29 @@ const until = (
 
 const plain = (said: Said): NowWords => ({ ...said, large: said.verdict, perhaps: undefined });
 
-const sayReady = ({ moments, sanded }: Running, now: number, style: TimeStyle): NowWords => {
+/** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
+const sayThin = (
+  deadline: Running['moments']['sand-if-beyond'],
+  cure: string,
+  now: number,
+  style: TimeStyle,
+): Said => {
+  if (deadline && now >= deadline.from)
+    return {
+      doing: 'repair',
+      verdict: 'Dull it before the next coat',
+      why: `It has dried too long for the next coat to hold by itself. ${THIN_WORDS.late} ${cure}`,
+    };
+  return {
+    doing: 'repair',
+    verdict: deadline
+      ? `Ready for the next coat until ${sayInstant(deadline.from, now, style)}`
+      : 'Ready for the next coat',
+    why: `${THIN_WORDS.ready} ${deadline ? 'Later than that, dull it first.' : cure}`,
+  };
+};
+
+const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeStyle): NowWords => {
   const deadline = moments['sand-if-beyond'];
   const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
   if (!sanded)
@@ -41,6 +64,7 @@ const sayReady = ({ moments, sanded }: Running, now: number, style: TimeStyle): 
       verdict: 'Ready to buff and recoat',
       why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
     });
+  if (thin) return plain(sayThin(deadline, cure, now, style));
   if (deadline && now < deadline.from)
     return plain({
       doing: 'repair',

@@ -19,7 +19,7 @@ export type FilmAdvice = {
 const liesInTheWood = (sanding: Sanding, family: unknown): boolean => isOneOf(sanding['in-the-wood'], family);
 
 /** The risk of a film of so many coats and at least so many µm dry. */
-const riskOfFilm = ({ thin, bears, coats: { least } }: Sanding, coats: number, film: number) => {
+export const riskOfFilm = ({ thin, bears, coats: { least } }: Sanding, coats: number, film: number) => {
   if (coats < least) return 'high';
   if (film >= bears.micrometers) return 'low';
   return film < thin.micrometers ? 'high' : 'some';
@@ -35,13 +35,20 @@ const riskOf = (sanding: Sanding, { layers, total, unknown }: Layers): SandRisk 
 };
 
 /** What a walk's facts say of the film before it is sanded; nothing of a finish that makes no film. */
-export const sayFilmToSand = (sanding: Sanding, on: Case): string | undefined => {
+export const filmToSand = (
+  sanding: Sanding,
+  on: Case,
+): { readonly risk: SandRisk; readonly says: string } | undefined => {
   const film = on['film-micrometers']?.value;
   const coats = on['coat-number']?.value;
   if (typeof film !== 'number' || typeof coats !== 'number') return undefined;
   if (liesInTheWood(sanding, on['family']?.value)) return undefined;
-  const { say } = sanding.says[riskOfFilm(sanding, coats, film)];
-  return `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${say}`;
+  const risk = riskOfFilm(sanding, coats, film);
+  const { say } = sanding.says[risk];
+  return {
+    risk,
+    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${say}`,
+  };
 };
 
 /** What the film allows, in plain words, by its least thickness. Where the can says otherwise, the can wins. */

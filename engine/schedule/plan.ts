@@ -1,7 +1,9 @@
 import type { Units } from '../calc/units.ts';
+import { THIN_WORDS } from '../clock/thin.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
+import { riskOfFilm } from '../jobs/advice.ts';
 import { type Firing, fire, isOfSteps, type SaidRule } from '../rules.ts';
 import { DAY, HOUR, MINUTE } from '../time.ts';
 import { litersOf } from './amount.ts';
@@ -132,16 +134,19 @@ export const schedule = (
     if (number > 1)
       raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
     const rubFrom = at.from + lookMinutes * MINUTE;
+    const must = previous?.deadline !== undefined && laidFrom > previous.deadline;
+    const thin = number > 1 && riskOfFilm(plan.sanding, number - 1, (number - 1) * build.dry.from) === 'high';
     if (rub && row?.grit)
       raw.push({
         kind: 'sand',
         coat: number,
+        ...(thin && { thin }),
         from: rubFrom,
         to: rubFrom + rub * MINUTE,
         grit: row.grit,
-        say: row.say,
+        say: thin ? THIN_WORDS[must ? 'late' : 'ready'] : row.say,
         does: row.does,
-        must: previous?.deadline !== undefined && laidFrom > previous.deadline,
+        must,
       });
     raw.push({
       kind: 'wipe',

@@ -16,6 +16,8 @@ export type Raw = Stretch & {
   readonly surely?: number;
   readonly grit?: (typeof GRITS)[number];
   readonly hours?: number;
+  /** The film below is too thin to be sanded over the whole face. */
+  readonly thin?: boolean;
   /** Too late to leave it out. */
   readonly must?: boolean;
   readonly final?: boolean;

@@ -1,11 +1,20 @@
 import { clockProduct } from '#engine/clock.ts';
 import type { Knowledge } from '#engine/index.ts';
+import { coatOfRepair, type Lays } from '#engine/jobs.ts';
 import type { Care } from '#engine/model/care.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import type { Plan } from '#engine/model/plan.ts';
 
 const names = (entries: readonly { readonly id: string; readonly name: string }[]) =>
   Object.fromEntries(entries.map(({ id, name }) => [id, name]));
+
+const laysOf = (known: Knowledge): Lays =>
+  Object.fromEntries(
+    known.remedies.flatMap(({ id, steps }) => {
+      const coat = coatOfRepair(steps);
+      return coat ? [[id, coat]] : [];
+    }),
+  );
 
 /** What the job cards need beside the cards: figures of the products and what everything is called. */
 export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choices['base']['values']) => ({
@@ -20,6 +29,8 @@ export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choice
   care,
   defects: names(known.defects),
   remedies: names(known.remedies),
+  /** Repairs that leave a top coat on the piece, which the clock has to count. */
+  lays: laysOf(known),
   questions: Object.fromEntries(known.questions.map(({ id, ask }) => [id, ask])),
 });
 export type JobsData = ReturnType<typeof jobsData>;

@@ -20,7 +20,7 @@ import {
   removeCard,
   restoreCards,
 } from '../../site/client/jobs/store/index.ts';
-import { noteFlaw, noteRepair, setSettled } from '../../site/client/jobs/store/notes.ts';
+import { noteFlaw, noteRepair, setSettled, settleRepaired } from '../../site/client/jobs/store/notes.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (id: string, name = 'Navy dresser'): JobCard =>
@@ -154,6 +154,30 @@ it('notes what a walk found, once, with the repair and that it is settled', asyn
   for (const _ of ['found', 'read again']) expect(await noteFlaw('one', inCorner)).toBe('saved');
   expect((await kept('one')).flaws).toMatchObject([found, inCorner]);
   expect(await noteFlaw('nowhere', found)).toBe('gone');
+});
+
+it('keeps a flaw that is found again as one open entry with both days and the answers of now', async () => {
+  await addCard(cardOf('one'));
+  await noteFlaw('one', { defect: 'cloudy-film', answers: [], address: '/defects/cloudy-film/stage-wet/' });
+  const [first] = (await kept('one')).flaws;
+  const again = { defect: 'cloudy-film', answers: [['even', 'yes']] as [string, 'yes'][] };
+  await noteFlaw('one', { ...again, address: '/defects/cloudy-film/stage-recoatable/' });
+  const { flaws } = await kept('one');
+  expect(flaws).toMatchObject([
+    { ...again, id: first?.id, foundAt: first?.foundAt, address: '/defects/cloudy-film/stage-recoatable/' },
+  ]);
+  expect(flaws[0]?.changedAt).toBeGreaterThan(NOW);
+});
+
+it('settles the flaw that a repair was done for, not another that was found later', async () => {
+  await addCard(cardOf('one'));
+  await noteFlaw('one', { defect: 'lap-marks', answers: [] });
+  await noteFlaw('one', { defect: 'cloudy-film', answers: [] });
+  await noteRepair('one', { remedy: 'full-panel-recoat' }, 'lap-marks');
+  expect(await settleRepaired('one', 'full-panel-recoat')).toBe('saved');
+  const { flaws } = await kept('one');
+  const open = (defect: string) => flaws.find((flaw) => flaw.defect === defect)?.settledAt === undefined;
+  expect([open('lap-marks'), open('cloudy-film')]).toEqual([false, true]);
 });
 
 it('brings in a file whole: what was taken off there goes with its photo, what was taken away there with all', async () => {

@@ -30,9 +30,15 @@ export const openPiece = (page: Page): Promise<void> =>
   });
 
 /** Lays the next coat, also one that is refused for such a reason, since it lies already. */
-export const layCoat = async (page: Page, tool = 'brush', refused?: RegExp): Promise<void> => {
+export const layCoat = async (
+  page: Page,
+  tool = 'brush',
+  refused?: RegExp,
+  begin = 'Lay a coat',
+): Promise<void> => {
+  await page.getByRole('button', { name: begin }).waitFor();
   const before = await page.locator('.laid > li').count();
-  await page.getByRole('button', { name: 'Lay a coat' }).click();
+  await page.getByRole('button', { name: begin }).click();
   await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
   await page.locator(`.lay-coat [name=tool][value=${tool}]`).check();
   await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();

@@ -46,12 +46,17 @@ it('goes from the plan to the care card', async () => {
   await page.clock.fastForward(6 * HOUR);
   await page.goto(address);
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
-  expect(await verdict(page)).toMatch(/^Ready to sand and recoat/);
+  // An open flaw comes before the coat that the clock is ready for, and leads to its page for the film of now.
+  expect(await verdict(page)).toBe('First the flaw: milky, foggy or cloudy coat');
+  expect(await page.locator('.why').first().innerText()).toMatch(/By the clock: Ready to /);
+  const again = page.locator('.found').getByRole('link', { name: 'Milky, foggy or cloudy coat' });
+  expect(await again.getAttribute('href')).toContain('/defects/cloudy-film/stage-recoatable/');
   await page
     .locator('.found', { hasText: 'open' })
     .getByRole('button', { name: /^Settled/ })
     .click();
   await page.locator('.found', { hasText: 'settled' }).waitFor();
+  await soon(() => verdict(page)).toMatch(/^Ready to /);
   await page.getByRole('button', { name: 'Something looks wrong' }).click();
   await page.waitForURL('**/see/**');
   await page.goto('/defects/lap-marks/#how-dry');
@@ -67,10 +72,16 @@ it('goes from the plan to the care card', async () => {
     await page.getByText('It stands on the card.').waitFor();
   }
 
+  // The repair laid a coat: the card does not go on with the clock of the old one.
+  await page.getByRole('button', { name: 'The flaw is gone: settle it' }).click();
+  await page.getByText('The flaw is settled.').waitFor();
+  await page.getByRole('link', { name: 'Put its coat on the clock, on the card' }).click();
+  await page.getByRole('button', { name: 'Put its coat on the clock' }).waitFor();
+  expect(await verdict(page)).toBe('Hands off the coat of the repair');
+
   for (const coat of [2, 3]) {
     await page.goto(address);
-    await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
-    await layCoat(page);
+    await layCoat(page, 'brush', undefined, coat === 2 ? 'Put its coat on the clock' : 'Lay a coat');
     expect(await page.locator('.laid > li').count()).toBe(coat);
     expect(await verdict(page)).toMatch(/^Hands off until/);
     await page.clock.fastForward(26 * HOUR);

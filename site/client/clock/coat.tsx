@@ -39,11 +39,11 @@ type Props = {
   readonly acts: CoatActs;
 };
 
-const namesOf = ({ sanded }: Running) =>
+const namesOf = ({ sanded, thin }: Running) =>
   [
     ['touch', 'Dry to the touch'],
-    ['recoat', sanded ? 'Sand and recoat from' : 'Buff and recoat from'],
-    ['sand-if-beyond', 'Later than this, always sand first'],
+    ['recoat', thin ? 'Next coat from' : sanded ? 'Sand and recoat from' : 'Buff and recoat from'],
+    ['sand-if-beyond', thin ? 'Later than this, dull it first' : 'Later than this, always sand first'],
     ['light-use', 'Light use'],
     ['cure', 'Fully cured'],
   ] as const;

@@ -44,6 +44,8 @@ export class CoatsElement extends HTMLElement {
   #shown = SHOWN;
   #reads = 0;
   #back = 0;
+  /** What was stopped last, as it stood, until another coat is laid. */
+  #stopped: { readonly coat: LaidCoat; readonly current: string | undefined } | undefined;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -142,6 +144,7 @@ export class CoatsElement extends HTMLElement {
       return false;
     }
     this.#below = undefined;
+    this.#stopped = undefined;
     await this.#change(laying.change);
     keepCase(without(readCase(), 'stage'));
     this.#open(false);
@@ -175,9 +178,28 @@ export class CoatsElement extends HTMLElement {
   };
 
   async #off(coat: LaidCoat): Promise<void> {
+    this.#stopped = { coat, current: this.#seen.store.current };
     await this.#change((store) => ({ ...store, coats: store.coats.filter(({ id }) => id !== coat.id) }));
     this.#open(!this.#seen.store.coats.length);
-    partIn(this, 'new')?.querySelector('summary')?.focus();
+    this.querySelector<HTMLElement>('[data-act=again]')?.focus();
+  }
+
+  async #again(): Promise<void> {
+    const stopped = this.#stopped;
+    if (!stopped) return;
+    this.#stopped = undefined;
+    const { coat, current } = stopped;
+    await this.#change((store) =>
+      store.coats.some(({ id }) => id === coat.id)
+        ? store
+        : {
+            ...store,
+            coats: [coat, ...store.coats],
+            current,
+          },
+    );
+    this.#open(false);
+    this.querySelector<HTMLElement>(`[data-coat="${CSS.escape(coat.id)}"]`)?.focus();
   }
 
   async #remind(coat: LaidCoat, reading: Running): Promise<void> {
@@ -215,6 +237,14 @@ export class CoatsElement extends HTMLElement {
     );
     render(
       <>
+        {this.#stopped && (
+          <p class="acts" role="status">
+            {`The clock of ${this.#stopped.coat.piece}, coat ${this.#stopped.coat.coatNumber}, is stopped. `}
+            <button type="button" class="quiet" data-act="again" onClick={() => void this.#again()}>
+              Start it again
+            </button>
+          </p>
+        )}
         {store.coats.slice(0, this.#shown).map((coat) => (
           <CoatOnClock
             key={coat.id}

@@ -6,10 +6,10 @@ import { plainId } from '../shared/plain-id.ts';
 import { sayDay, spanOn } from '../shared/say-date.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown } from './shown.ts';
-import { linesOf } from './words.ts';
+import { familyOf, laidHow, linesOf } from './words.ts';
 
 const MUST = 'Sand for sure: it has dried too long for the next coat to hold.';
-const FIRST_COAT = 'Stir from the bottom, strain. Full-length strokes; do not go back.';
+const FIRST_COAT = 'Stir from the bottom, strain.';
 
 const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style: TimeStyle): string => {
   if (kind === 'light-use' || kind === 'full-use') return saySpan(from, to, now, style);
@@ -18,8 +18,8 @@ const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style:
   return final ? `from ${span} on` : span;
 };
 
-const wordsOf = ({ kind, coat, say, must }: PlanStep): string =>
-  [say, must && MUST, kind === 'coat' && coat === 1 && FIRST_COAT].filter(Boolean).join(' ');
+const wordsOf = ({ kind, coat, say, must }: PlanStep, how: string): string =>
+  [must && MUST, say, kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`].filter(Boolean).join(' ');
 
 /** The steps in order, each with its time, its cautions before it, and what to look for. */
 export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
@@ -31,6 +31,7 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
     told.add(text);
     return all.join(' ') || undefined;
   };
+  const how = laidHow(job, familyOf(job, data));
   let last = '';
   return (
     <ol class="steps">
@@ -39,7 +40,7 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
         const waits = step.kind === 'wait' || step.kind === 'test-patch';
         const isNew = date !== last && !waits;
         if (!waits) last = date;
-        const words = wordsOf(step);
+        const words = wordsOf(step, how);
         return (
           <li key={index} class={step.kind}>
             {isNew && <span class="date">{date}</span>}

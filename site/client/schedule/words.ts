@@ -1,21 +1,29 @@
+import type { Family } from '#engine/model/family.ts';
 import type { Job, Planned, PlanStep } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 
 /** One step in words. */
 export type Line = { readonly step: PlanStep; readonly title: string; readonly notes: readonly string[] };
 
-const titleOf = ({ kind, coat, grit, hours, final }: PlanStep, coats: number): string => {
+const titleOf = (
+  { kind, coat, grit, hours, final, thin, must }: PlanStep,
+  coats: number,
+  oil: boolean,
+): string => {
   switch (kind) {
     case 'test-patch':
       return `Test patch on a hidden spot, then wait ${hours} h`;
     case 'sand':
-      return `Sand with P${grit}`;
+      return thin
+        ? `${must ? 'Dull it' : 'Take off what stands up'}, P${grit} by hand`
+        : `Sand with P${grit}`;
     case 'wipe':
       return coat === 1 ? 'Clean, and let it dry' : 'Wipe the dust off, and let it dry';
     case 'coat':
       return `Coat ${coat} of ${coats}`;
     case 'wait':
-      return coat ? 'Hands off, and let it dry' : 'Let the base dry';
+      if (!coat) return 'Let the base dry';
+      return oil ? 'Once it is wiped off, let it dry' : 'Hands off, and let it dry';
     case 'look':
       return final ? 'Judge it from arm’s length' : `Look at coat ${coat}`;
     case 'light-use':
@@ -27,11 +35,37 @@ const titleOf = ({ kind, coat, grit, hours, final }: PlanStep, coats: number): s
   }
 };
 
+export const familyOf = ({ product }: Job, data: PlanData): Family | undefined =>
+  data.products.find(({ id }) => id === product)?.family;
+
+/** What is spread, left to soak and wiped off again: no film of it may be left standing. */
+const isOil = (family: Family | undefined): boolean => family === 'oil' || family === 'hardwax-oil';
+
+/** How a coat is laid with what was chosen, in a sentence. */
+export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family | undefined): string => {
+  if (isOil(family))
+    return 'Spread it thin, let it soak in as long as the can says (often 10 to 20 minutes), then wipe off all that stands with clean cloths. Lay each oily cloth flat outdoors.';
+  if (family === 'wax') return 'Rub it on as thin as you can; more does not hold better.';
+  switch (applicator) {
+    case 'cloth':
+    case 'pad':
+      return 'A pad that is only damp, in long strokes that overlap; do not go back.';
+    case 'spray-gun':
+    case 'aerosol':
+      return 'Even passes, each half over the last, that start and stop off the edge.';
+    case 'roller':
+      return 'Thin and even, edge to edge; go over it once, in one direction, then leave it.';
+    default:
+      return 'Full-length strokes, end to end; do not go back.';
+  }
+};
+
 /** Every step in words, with what to mind and what to look for. */
-export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanData): readonly Line[] =>
-  steps.map((step) => ({
+export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanData): readonly Line[] => {
+  const family = familyOf(job, data);
+  return steps.map((step) => ({
     step,
-    title: titleOf(step, coats.length),
+    title: titleOf(step, coats.length, isOil(family)),
     notes: [
       ...step.before.map(({ title, say }) => `${title}: ${say}`),
       ...(step.say ? [step.say] : []),
@@ -41,7 +75,7 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
             job.sheen === 'gloss'
               ? 'Stir, do not shake; strain.'
               : 'Stir from the bottom for several minutes, then and now; do not shake; strain.',
-            'Full-length strokes, end to end; do not go back.',
+            laidHow(job, family),
             ...(build?.thinned
               ? ['A little thinner than usual, so that all coats stay below the greatest film.']
               : []),
@@ -55,3 +89,4 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
         : []),
     ],
   }));
+};

@@ -3,10 +3,13 @@ import { STANDINGS } from '#engine/model/stage.ts';
 import { choices } from '../../shared/choices.ts';
 import { STAGE_WORDS, stageAsked } from '../../shared/stages.ts';
 import { boardUrl, nowUrl } from '../../shared/urls.ts';
+import type { RunningCoat } from './running.ts';
 
 type Props = {
   readonly considered: Considered;
   readonly pictured: readonly string[];
+  /** The coat on the clock, which may be the one that is told of. */
+  readonly coat: RunningCoat | undefined;
   readonly tellMore: (name: string, value: string) => void;
 };
 
@@ -28,7 +31,7 @@ const ANSWERS: readonly Choice[] = [
 ];
 
 /** The one thing that would tell most now; nothing where all is told that can change what to do. */
-export const NextQuestion = ({ considered: { next }, pictured, tellMore }: Props) => {
+export const NextQuestion = ({ considered: { next }, pictured, coat, tellMore }: Props) => {
   if (!next) return null;
   const { name, ask, how, list } = {
     stage: () => ({
@@ -63,6 +66,13 @@ export const NextQuestion = ({ considered: { next }, pictured, tellMore }: Props
         </div>
       )}
       <ul class="strips">
+        {coat && next.kind === 'stage' && (
+          <li>
+            <button type="button" class="tape strip" onClick={() => tellMore('stage', coat.stage)}>
+              <b>{`It is ${coat.piece}, now ${coat.standing}`}</b> <span>{coat.verdict}</span>
+            </button>
+          </li>
+        )}
         {list.map(({ value, says, tell }) => (
           <li key={says}>
             <button type="button" class="tape strip" onClick={() => tellMore(name, value)}>

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { namesNumber } from '../../shared/dialed.ts';
+import { coatMayRun } from '../clock/key.ts';
+import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
@@ -8,6 +10,7 @@ import { LeadOn, NextQuestion } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
+import type { RunningCoat } from './running.ts';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { isFirm, Verdict } from './verdict.tsx';
 import { tellsOfAnother } from './words.ts';
@@ -36,6 +39,18 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     addEventListener('popstate', follow);
     return () => removeEventListener('popstate', follow);
   }, []);
+  const [running, setRunning] = useState<RunningCoat>();
+  useEffect(() => {
+    void unlessOffline(
+      (async () => {
+        if (!(await coatMayRun())) return;
+        const { runningCoat } = await late(() => import('./running.ts'));
+        setRunning(await runningCoat());
+      })(),
+    );
+  }, []);
+  /** Her own coat says nothing of somebody else's. */
+  const coat = others || tellsOfAnother(state.text) ? undefined : running;
   const told = Boolean(state.text.trim()) || Object.keys(state.told).length > 0;
   const found = useMemo(() => (told ? understand(listening, state) : undefined), [listening, state, told]);
   const empty = () => {
@@ -147,6 +162,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               named={found.named}
               mind={listening.ear.mind}
               ear={listening.ear}
+              coat={coat}
               ofFilm={!which && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {firm && reply}
@@ -155,6 +171,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               <NextQuestion
                 considered={found.considered}
                 pictured={listening.ear.pictured}
+                coat={coat}
                 tellMore={tellMore}
               />
             )}

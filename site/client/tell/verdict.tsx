@@ -5,6 +5,7 @@ import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Dialed } from '../shared/dialed.tsx';
+import type { RunningCoat } from './running.ts';
 import { LIKELY, thisMinute } from './words.ts';
 
 /** Whether what to do now is sure enough to be said: nothing is lost by leaving a film alone that is not dry. */
@@ -20,6 +21,8 @@ type Props = {
   readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce'>;
   /** Something is told of the film, so what hands do meanwhile can be said before it is known how dry it is. */
   readonly ofFilm: boolean;
+  /** The coat on the clock: where it is as dry as what is told, its own time stands here. */
+  readonly coat: RunningCoat | undefined;
 };
 
 /** What has happened already: the number first, then an order a line. The film can wait. */
@@ -95,7 +98,7 @@ const AlsoNamed = ({
 );
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, named, mind, ear, ofFilm }: Props) => {
+export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) => {
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
@@ -153,7 +156,16 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm }: Props) => {
           {!together && others.length > 0 && <AlsoNamed named={others} stage={stage} />}
           {fresh && (
             <a class="tape strip" href={CLOCK}>
-              <b>Until when? Start the coat clock</b> <span>It tells the time by your can and weather.</span>
+              {coat?.stage === stage ? (
+                <>
+                  <b>{`Until when? ${coat.piece} is on the clock`}</b> <span>{coat.verdict}</span>
+                </>
+              ) : (
+                <>
+                  <b>Until when? Start the coat clock</b>{' '}
+                  <span>It tells the time by your can and weather.</span>
+                </>
+              )}
             </a>
           )}
           {!fresh && now.remedy && now.flaw && (

@@ -1,7 +1,7 @@
 import { layingOfCase } from '#engine/fitness.ts';
 import { byHand } from '#engine/hands.ts';
 import type { Case } from '#engine/index.ts';
-import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import { filmToSand } from '#engine/jobs/advice.ts';
 import type { Step } from '#engine/model/step.ts';
 import type { AdviceData } from '../../shared/advice-data.ts';
 import type { SheetKnowledge } from '../../shared/advice-knowledge.ts';
@@ -15,10 +15,11 @@ const SHOWN_STEPS = '[data-step]:not([hidden])';
 /** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
 const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
   dropParts(procedure, 'film-so-far');
-  const says = sayFilmToSand(sanding, on);
+  const found = filmToSand(sanding, on);
   const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
-  if (!says || !first?.matches('[data-kind=sand]')) return;
-  const film = element('p', { className: 'limit' }, element('b', {}, 'The film so far: '), says);
+  if (!found || !first?.matches('[data-kind=sand]')) return;
+  const film = element('p', { className: 'limit' }, element('b', {}, 'The film so far: '), found.says);
+  if (found.risk === 'high') film.append(' This goes before what the step says.');
   partIn(first, 'do')?.before(asPart('film-so-far', film));
 };
 
@@ -48,15 +49,17 @@ const stepsOf = (known: Pick<SheetKnowledge, 'get'>, procedure: HTMLElement): re
 /** How each step is done with what was told, how she knows that it is done, and what if not. */
 const tellHands = (
   known: SheetKnowledge,
-  hands: AdviceData['hands'],
+  { hands, sanding }: AdviceData,
   procedure: HTMLElement,
   on: Case,
 ): void => {
+  const thin = filmToSand(sanding, on)?.risk === 'high';
   for (const old of procedure.querySelectorAll('[data-hand]')) old.remove();
   const steps = stepsOf(known, procedure);
   for (const item of procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)) {
     const step = steps[Number(item.dataset['step'])];
-    if (!step) continue;
+    // What is said of sanding a whole face is not said of a film that is too thin for it.
+    if (!step || (thin && step.kind === 'sand')) continue;
     const { how, done, ifNot } = byHand(known, hands, on, step);
     const say = (words: string): void => {
       const line = element('p', { className: 'worked' }, words);
@@ -71,12 +74,12 @@ const tellHands = (
 /** What stands at the steps of a repair beside its rules: the film so far, and how each is done by these hands. */
 export const fitStepNotes = (
   known: SheetKnowledge,
-  { sanding, hands }: AdviceData,
+  advice: AdviceData,
   procedure: HTMLElement,
   on: Case,
 ): void => {
-  tellFilm(sanding, procedure, on);
-  tellHands(known, hands, procedure, on);
+  tellFilm(advice.sanding, procedure, on);
+  tellHands(known, advice, procedure, on);
 };
 
 /** What forbids the first coat of a repair in the air that is told, said before it as a plan would say it. */

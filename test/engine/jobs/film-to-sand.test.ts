@@ -1,15 +1,15 @@
 /** What a walk says of the film before it is sanded. The limits: one varnish coat dries to about 25–50 µm (film-s89). */
 import { expect, it } from 'vitest';
 import { type Case, emptyCase, withFact } from '#engine/index.ts';
-import { sayFilmToSand } from '#engine/jobs/advice.ts';
+import { filmToSand } from '#engine/jobs/advice.ts';
 import { plan } from './cards.ts';
 
 const film = (micrometers: number, coats: number): Case =>
   withFact(withFact(emptyCase(), 'film-micrometers', micrometers), 'coat-number', coats);
 
 it('says nothing where film or coats are not known', () => {
-  expect(sayFilmToSand(plan.sanding, emptyCase())).toBeUndefined();
-  expect(sayFilmToSand(plan.sanding, withFact(emptyCase(), 'coat-number', 2))).toBeUndefined();
+  expect(filmToSand(plan.sanding, emptyCase())).toBeUndefined();
+  expect(filmToSand(plan.sanding, withFact(emptyCase(), 'coat-number', 2))).toBeUndefined();
 });
 
 it.each([
@@ -18,9 +18,9 @@ it.each([
   [40, 2, /^About 40 µm dry, 2 coats\. Some sand-through risk/],
   [50, 3, /bears a light rub/],
 ])('judges %i µm in %i coats', (micrometers, coats, says) => {
-  expect(sayFilmToSand(plan.sanding, film(micrometers, coats))).toMatch(says);
+  expect(filmToSand(plan.sanding, film(micrometers, coats))?.says).toMatch(says);
 });
 
 it('says nothing of oil and wax, which make no film to go through', () => {
-  expect(sayFilmToSand(plan.sanding, withFact(film(60, 3), 'family', 'oil'))).toBeUndefined();
+  expect(filmToSand(plan.sanding, withFact(film(60, 3), 'family', 'oil'))).toBeUndefined();
 });

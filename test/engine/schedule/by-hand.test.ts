@@ -141,7 +141,10 @@ describe('a dresser in three coats that are ready in two hours', () => {
     const rubs = planned(byCan()).steps.filter(({ kind }) => kind === 'sand');
     expect(rubs.map(({ grit }) => grit)).toEqual([320, 320, 320]);
     expect(rubs[0]?.say).toContain('do not cut through the color');
-    expect(rubs[1]?.say).toContain('fresh paper');
+    // One coat is a thin film (film-s113): over it the film has the word, over two such coats the table has.
+    expect(rubs.map(({ thin }) => thin)).toEqual([undefined, true, undefined]);
+    expect(rubs[1]?.say).toContain('sand only what stands up');
+    expect(rubs[2]?.say).toContain('fresh paper');
     const bare = planned(byCan({ base: 'bare-wood', baseHours: undefined }));
     expect(bare.steps.filter(({ kind }) => kind === 'sand').map(({ grit }) => grit)).toEqual([180, 320, 320]);
   });

@@ -66,6 +66,14 @@ export const correctClock = async (coat: LaidCoat, products: Products): Promise<
   );
 };
 
+/** Takes a coat off the clock. True where it was on it. */
+export const stopClock = async (id: string): Promise<boolean> => {
+  const { store } = await loadClock();
+  if (!store.coats.some((coat) => coat.id === id)) return false;
+  await changeClock((there) => ({ ...there, coats: there.coats.filter((coat) => coat.id !== id) }));
+  return true;
+};
+
 /**
  * When a card is opened: a coat that was put on the clock before it knew its card learns of it, so that cards of one name
  * stay apart; and a last coat that still dries, but is not on the clock, is put back.

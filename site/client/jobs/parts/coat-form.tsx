@@ -58,12 +58,12 @@ export class CoatOnCard {
     return this.#coat !== undefined && (this.#form?.typedOver ?? false);
   }
 
-  /** Lays the next coat. */
-  async open(): Promise<void> {
+  /** Lays the next coat, of the product below unless another is named. */
+  async open(of?: string): Promise<void> {
     if (!(await this.#mayTurn())) return;
     this.#forget();
     const { coats, product, name } = this.#hands.card();
-    const below = coats.at(-1)?.product ?? product;
+    const below = of ?? coats.at(-1)?.product ?? product;
     this.#show(LAY.title, LAY.go)?.next({ product: below ?? '', piece: name, coatNumber: coats.length });
   }
 

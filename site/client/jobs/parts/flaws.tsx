@@ -1,7 +1,9 @@
 import { entryOf } from '#engine/entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
+import type { Stage } from '#engine/model/stage.ts';
+import { HOUR } from '#engine/time.ts';
 import { choices } from '../../../shared/choices.ts';
-import { BASE, defectUrl, remedyUrl } from '../../../shared/urls.ts';
+import { nowUrl, remedyUrl } from '../../../shared/urls.ts';
 import { counted } from '../../shared/counted.ts';
 import { sayDate, sayMoment } from '../../shared/say-date.ts';
 import { Act } from '../views/controls.tsx';
@@ -11,30 +13,46 @@ import { nameIn } from './names.ts';
 
 const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 
-/** Only the walk's own pages are linked, whatever a file that was brought in says. */
-const walkOf = ({ address, defect }: CardFlaw): string =>
-  address && /^\/?defects\/[a-z0-9-]+\/[a-z0-9/-]*$/.test(address.replace(BASE, '/'))
-    ? BASE + address.replace(BASE, '').replace(/^\//, '')
-    : defectUrl(defect);
+/** When it was found, and where it was found again since. */
+const sayFound = ({ foundAt, changedAt, settledAt }: CardFlaw): string => {
+  if (settledAt !== undefined) return `${sayDate(settledAt)}; found ${sayMoment(foundAt)}`;
+  // A second tap is no second look.
+  return changedAt === undefined || changedAt - foundAt < HOUR
+    ? `Found ${sayMoment(foundAt)}`
+    : `Found ${sayMoment(foundAt)}, noted again ${sayMoment(changedAt)}`;
+};
 
 type FlawProps = {
   readonly flaw: CardFlaw;
   readonly data: JobsData;
+  /** Its page for the film as it is now. */
+  readonly url: string;
+  readonly look: () => Promise<unknown>;
   readonly settle: () => Promise<unknown>;
   readonly takeOff: () => Promise<unknown>;
 };
 
-const FlawRow = ({ flaw, data, settle, takeOff }: FlawProps) => {
+const FlawRow = ({ flaw, data, url, look, settle, takeOff }: FlawProps) => {
   const known = entryOf(data.defects, flaw.defect);
   const open = flaw.settledAt === undefined;
   return (
     <li>
-      {known ? <a href={walkOf(flaw)}>{known}</a> : <b>{nameIn(data.defects, flaw.defect)}</b>}
+      {known ? (
+        <a
+          href={url}
+          onClick={(event) => {
+            event.preventDefault();
+            void look();
+          }}
+        >
+          {known}
+        </a>
+      ) : (
+        <b>{nameIn(data.defects, flaw.defect)}</b>
+      )}
       <span class="when">
         <b class={open ? 'label stop' : 'label'}>{open ? 'open' : 'settled'}</b>
-        {flaw.settledAt === undefined
-          ? `Found ${sayMoment(flaw.foundAt)}`
-          : `${sayDate(flaw.settledAt)}; found ${sayMoment(flaw.foundAt)}`}
+        {sayFound(flaw)}
         {flaw.part && `, ${choices.part.values[flaw.part].toLowerCase()}`}
       </span>
       {flaw.answers.length > 0 && (
@@ -71,9 +89,16 @@ type Entries<T> = {
 export const FlawList = ({
   card,
   data,
+  stage,
+  look,
   settle,
   takeOff,
-}: Entries<CardFlaw> & { readonly settle: (flaw: CardFlaw) => Promise<unknown> }) => (
+}: Entries<CardFlaw> & {
+  /** How dry the film is now, by its clock. */
+  readonly stage: Stage | undefined;
+  readonly look: (flaw: CardFlaw) => Promise<unknown>;
+  readonly settle: (flaw: CardFlaw) => Promise<unknown>;
+}) => (
   <section>
     <h2>Flaws</h2>
     {card.flaws.length ? (
@@ -83,6 +108,8 @@ export const FlawList = ({
             key={flaw.id}
             flaw={flaw}
             data={data}
+            url={nowUrl(flaw.defect, stage)}
+            look={() => look(flaw)}
             settle={() => settle(flaw)}
             takeOff={() => takeOff(flaw)}
           />

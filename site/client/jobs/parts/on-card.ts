@@ -41,7 +41,10 @@ class OnCardElement extends HTMLElement {
       this.append(
         this.#button('I did this repair: note it', told, async () => {
           const { noteRepair } = await late(() => import('../store/index.ts'));
-          return noteRepair(card.id, { remedy, ...afterRepair() });
+          const defect = readNodePath(location.pathname)?.defect;
+          const noted = await noteRepair(card.id, { remedy, ...afterRepair() }, defect);
+          if (noted === 'saved') this.#askIfGone(card.id, remedy, href, told);
+          return noted;
         }),
       );
     this.append(told);
@@ -51,13 +54,38 @@ class OnCardElement extends HTMLElement {
     this.replaceChildren();
   }
 
-  #button(words: string, told: HTMLElement, act: () => Promise<keyof typeof SAID>): HTMLElement {
+  /** What is left open behind a repair: the flaw that it was for, and the coat that it laid. */
+  #askIfGone(id: string, remedy: string, href: string, told: HTMLElement): void {
+    const gone = this.#button(
+      'The flaw is gone: settle it',
+      told,
+      async () => {
+        const { settleRepaired } = await late(() => import('../store/index.ts'));
+        return settleRepaired(id, remedy);
+      },
+      'The flaw is settled.',
+    );
+    const coated = document.querySelector(`section[data-remedy="${remedy}"] [data-kind=coat]:not([hidden])`);
+    const coat = element('a', { className: 'quiet', href }, 'Put its coat on the clock, on the card');
+    this.querySelector('[data-part=behind]')?.remove();
+    const behind = element('div', {}, gone, ...(coated ? [coat] : []));
+    behind.dataset['part'] = 'behind';
+    told.after(behind);
+  }
+
+  #button(
+    words: string,
+    told: HTMLElement,
+    act: () => Promise<keyof typeof SAID>,
+    saved: string = SAID.saved,
+  ): HTMLElement {
     const noting = button(
       words,
       async () => {
         noting.disabled = true;
         told.textContent = '';
-        told.textContent = SAID[(await unlessOffline(act())) ?? 'unloaded'];
+        const noted = (await unlessOffline(act())) ?? 'unloaded';
+        told.textContent = noted === 'saved' ? saved : SAID[noted];
         noting.disabled = false;
       },
       'quiet',

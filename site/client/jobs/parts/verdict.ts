@@ -1,23 +1,26 @@
 import { sayNow } from '#engine/clock.ts';
+import { adviceOf, coatOwed, layersOf, openFlaw } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
 import { sayDate } from '../../shared/say-date.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { lastCoatNow } from './clock.ts';
+import { nameIn } from './names.ts';
 
 export type CardVerdict = { readonly verdict: string; readonly doing: string; readonly why: string };
 
-/** What is to do with the piece now, by its last coat. */
-export const cardVerdict = (card: JobCard, data: JobsData, now: number): CardVerdict => {
-  if (card.handedOverAt !== undefined)
-    return {
-      verdict: 'Handed over',
-      doing: 'repair',
-      why: `On ${sayDate(card.handedOverAt)}. The care card still tells the dates.`,
-    };
+/** What is to do with the piece by its last coat alone. */
+const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
   const last = lastCoatNow(card, data.products, now);
   if (last) {
-    const { verdict, doing, why } = sayNow(last.reading, now, timeStyle());
+    const { reading } = last;
+    // The card knows the film of every coat, which the clock can only count.
+    const thin = adviceOf(data.sanding, layersOf(card, data.products)).risk === 'high';
+    const { verdict, doing, why } = sayNow(
+      reading.kind === 'running' ? { ...reading, thin } : reading,
+      now,
+      timeStyle(),
+    );
     return { verdict, doing, why: `Coat ${last.coat.coatNumber}. ${why}` };
   }
   return card.coats.length
@@ -31,4 +34,42 @@ export const cardVerdict = (card: JobCard, data: JobsData, now: number): CardVer
         doing: 'repair',
         why: 'When the first one is down, lay it here and its clock starts.',
       };
+};
+
+/** An open flaw comes before the next coat: what its walk said of waiting, or of not coating over it, still holds. */
+const withFlaw = (card: JobCard, data: JobsData, by: CardVerdict): CardVerdict => {
+  const open = openFlaw(card);
+  if (!open) return by;
+  const name = nameIn(data.defects, open.flaw.defect).toLowerCase();
+  if (by.doing === 'leave' || by.doing === 'stop')
+    return { ...by, why: `${by.why} Open on this card: ${name}.` };
+  if (open.repair)
+    return {
+      verdict: 'Look: is the flaw gone?',
+      doing: 'wait',
+      why: `Repaired ${sayDate(open.repair.doneAt)}: ${name}. Settle it below, or take its way again. By the clock: ${by.verdict}.`,
+    };
+  return {
+    verdict: `First the flaw: ${name}`,
+    doing: 'wait',
+    why: `It is open. No coat over it before its own page says so. By the clock: ${by.verdict}.`,
+  };
+};
+
+/** What is to do with the piece now. */
+export const cardVerdict = (card: JobCard, data: JobsData, now: number): CardVerdict => {
+  if (card.handedOverAt !== undefined)
+    return {
+      verdict: 'Handed over',
+      doing: 'repair',
+      why: `On ${sayDate(card.handedOverAt)}. The care card still tells the dates.`,
+    };
+  const owed = coatOwed(card, data.lays);
+  if (owed)
+    return {
+      verdict: 'Hands off the coat of the repair',
+      doing: 'leave',
+      why: `Its clock does not run yet. Noted ${sayDate(owed.doneAt)}: ${nameIn(data.remedies, owed.remedy)}. Put its coat on the clock, with the time it was laid.`,
+    };
+  return withFlaw(card, data, byCoat(card, data, now));
 };

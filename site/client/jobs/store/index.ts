@@ -1,7 +1,7 @@
 /** The job cards of this browser: all that reads or writes them goes through here. */
 export { type KeptClash, readClashes } from './clashes.ts';
 export { JobsFault } from './fault.ts';
-export { noteFlaw, noteRepair } from './notes.ts';
+export { noteFlaw, noteRepair, settleRepaired } from './notes.ts';
 export {
   type CardList,
   countCards,

@@ -1,5 +1,4 @@
-import { canonical } from '#engine/jobs/canonical.ts';
-import { coatsInOrder, withFlaw, withRepair } from '#engine/jobs.ts';
+import { coatsInOrder, isSameFlaw, withFlaw, withRepair } from '#engine/jobs.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import { newId } from '../../shared/id.ts';
 import { JobsFault } from './fault.ts';
@@ -22,22 +21,24 @@ const note = async (id: string, by: (card: JobCard) => JobCard): Promise<Noted> 
   }
 };
 
-/** Notes what a walk found. A walk that is read again does not note its flaw twice. */
+/**
+ * Notes what a walk found. A flaw that is open already and found again is one entry: it keeps the day on which it was
+ * found and takes the answers of now, and its change tells when.
+ */
 export const noteFlaw = (
   cardId: string,
   found: Pick<CardFlaw, 'defect' | 'answers' | 'address' | 'part'>,
 ): Promise<Noted> =>
   note(cardId, (card) => {
     const { defect, answers, address, part } = found;
-    const noted = card.flaws.find(
-      (flaw) =>
-        flaw.settledAt === undefined &&
-        flaw.defect === defect &&
-        flaw.part === part &&
-        canonical(flaw.answers) === canonical(answers),
-    );
-    if (noted) return card;
     const now = Date.now();
+    const noted = card.flaws.findLast(
+      (flaw) => flaw.settledAt === undefined && isSameFlaw(flaw, { defect, ...(part && { part }) }),
+    );
+    if (noted) {
+      const again = { ...noted, answers: [...answers], ...(address && { address }), ...(part && { part }) };
+      return withFlaw(card, again, now);
+    }
     const coat = coatsInOrder(card).at(-1)?.id;
     const flaw = { id: newId(), foundAt: now, defect, answers: [...answers] };
     return withFlaw(
@@ -47,14 +48,16 @@ export const noteFlaw = (
     );
   });
 
-/** Notes a repair that was done; by default for the open flaw that was found last. */
+/** Notes a repair that was done, for the open flaw that its walk was about; by default for the one found last. */
 export const noteRepair = (
   cardId: string,
   done: Pick<CardRepair, 'remedy' | 'flaw' | 'note'>,
+  defect?: string,
 ): Promise<Noted> =>
   note(cardId, (card) => {
     const now = Date.now();
-    const flaw = done.flaw ?? card.flaws.findLast(({ settledAt }) => settledAt === undefined)?.id;
+    const open = card.flaws.filter(({ settledAt }) => settledAt === undefined);
+    const flaw = done.flaw ?? (open.findLast((one) => one.defect === defect) ?? open.at(-1))?.id;
     const repair = { id: newId(), doneAt: now, remedy: done.remedy };
     return withRepair(card, { ...repair, ...(flaw && { flaw }), ...(done.note && { note: done.note }) }, now);
   });
@@ -67,4 +70,13 @@ export const setSettled = (cardId: string, flawId: string, settled = true): Prom
     const { settledAt: _before, ...open } = flaw;
     const now = Date.now();
     return withFlaw(card, settled ? { ...open, settledAt: now } : open, now);
+  });
+
+/** Notes that the flaw is gone that this repair was done for. */
+export const settleRepaired = (cardId: string, remedy: string): Promise<Noted> =>
+  note(cardId, (card) => {
+    const done = card.repairs.findLast((repair) => repair.remedy === remedy)?.flaw;
+    const flaw = card.flaws.find(({ id }) => id === done);
+    const now = Date.now();
+    return flaw && flaw.settledAt === undefined ? withFlaw(card, { ...flaw, settledAt: now }, now) : card;
   });

@@ -1,13 +1,28 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { changed, putBack, withFlaw, withoutCoat, withoutFlaw, withoutRepair } from '#engine/jobs.ts';
+import { entryOf } from '#engine/entry-of.ts';
+import { type Case, withAnswer } from '#engine/index.ts';
+import {
+  changed,
+  coatOwed,
+  laidCoatOf,
+  productOfRepair,
+  putBack,
+  withFlaw,
+  withoutCoat,
+  withoutFlaw,
+  withoutItsCoat,
+  withoutRepair,
+} from '#engine/jobs.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
-import { seeUrl } from '../../../shared/urls.ts';
+import { nodeUrl, nowUrl, seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';
 import { DefinitionRows } from '../../shared/definition-rows.tsx';
 import { draftIn, onWhole, tellFaults } from '../../shared/form/in-page.ts';
 import { pageUnits } from '../../shared/say-date.ts';
-import { adoptCoats, caseOfCard } from '../parts/clock.ts';
+import { walkKnowledge } from '../../shared/walk-knowledge.ts';
+import { adoptCoats, caseOfCard, lastCoatNow, startClock, stopClock } from '../parts/clock.ts';
 import { CoatOnCard } from '../parts/coat-form.tsx';
 import { CoatList } from '../parts/coats.tsx';
 import { type JobsData, jobsData } from '../parts/data.ts';
@@ -155,11 +170,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       );
   };
   const takeOff =
-    (
-      list: 'coats' | 'flaws' | 'repairs',
-      what: string,
-      by: (there: JobCard, id: string, at: number) => JobCard,
-    ) =>
+    (list: 'flaws' | 'repairs', what: string, by: (there: JobCard, id: string, at: number) => JobCard) =>
     async ({ id }: { readonly id: string }) => {
       const before = saver.card;
       if (!(await hands.now((there) => by(there, id, Date.now())))) return;
@@ -173,12 +184,51 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
         </>,
       );
     };
+  const reading = lastCoatNow(card, data.products, now)?.reading;
+  const stage = reading?.kind === 'running' ? reading.stage : undefined;
+  /** To the page of a flaw for the film as it is now, with the answers that were given for it. */
+  const lookAgain = async ({ defect, answers }: JobCard['flaws'][number]) => {
+    const latest = await written();
+    const on = answers.reduce<Case>(
+      (so, [question, answer]) => withAnswer(so, question as QuestionId, answer),
+      await caseOfCard(latest, data.products, Date.now()),
+    );
+    if (keepCase(on)) keepCardInHand(latest);
+    const [known, { addressFor }] = await Promise.all([
+      walkKnowledge(defect),
+      import('../../../shared/way.ts'),
+    ]);
+    location.assign(
+      known && stage ? nodeUrl(defect, addressFor(known, defect, stage, on)) : nowUrl(defect, stage),
+    );
+  };
+  /** What is off the card is off the clock, where the coat below goes on; what comes back runs again. */
+  const coatOff = async (one: CardCoat) => {
+    const before = saver.card;
+    if (!(await hands.now((there) => withoutCoat(there, one.id, Date.now())))) return;
+    const ran = await stopClock(one.id);
+    await adoptCoats(saver.card, data.products, Date.now());
+    const back = async () => {
+      if (!(await hands.now((there) => putBack(there, before, 'coats', one.id, Date.now())))) return;
+      if (ran) await startClock(laidCoatOf(saver.card, one), data.products, Date.now());
+      frame.say(ran ? 'It is back on the card, and its clock runs.' : 'It is back on the card.');
+    };
+    frame.say(
+      <>
+        {ran ? 'The coat is off the card, and its clock is stopped.' : 'The coat is off the card.'}{' '}
+        <Act act={back}>Put it back</Act>
+      </>,
+    );
+  };
   const settled =
     ({ settledAt, ...flaw }: JobCard['flaws'][number]): CardEdit =>
     (there) =>
       withFlaw(there, settledAt === undefined ? { ...flaw, settledAt: Date.now() } : flaw, Date.now());
 
   const verdict = cardVerdict(card, data, now);
+  const owed = card.handedOverAt === undefined ? coatOwed(card, data.lays) : undefined;
+  const lays = owed && entryOf(data.lays, owed.remedy);
+  const productOwed = lays && productOfRepair(card, data.products, lays);
   const notYet = verdict.doing === 'leave' || verdict.doing === 'wait';
   return (
     <>
@@ -202,9 +252,20 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
         ))}
       </div>
       <div class="main-acts">
-        <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
-          {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
-        </Act>
+        {owed ? (
+          <>
+            <Act class="go" act={() => coat.open(productOwed)}>
+              Put its coat on the clock
+            </Act>
+            <Act class="go second" act={() => hands.now((there) => withoutItsCoat(there, owed, Date.now()))}>
+              It laid no coat
+            </Act>
+          </>
+        ) : (
+          <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
+            {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
+          </Act>
+        )}
         <Act class="go second" act={wrong}>
           Something looks wrong
         </Act>
@@ -227,11 +288,13 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
               data={data}
               us={us}
               correct={(one: CardCoat) => coat.correct(one)}
-              takeOff={takeOff('coats', 'The coat', withoutCoat)}
+              takeOff={coatOff}
             />
             <FlawList
               card={card}
               data={data}
+              stage={stage}
+              look={lookAgain}
               settle={(flaw) => hands.now(settled(flaw))}
               takeOff={takeOff('flaws', 'The flaw', withoutFlaw)}
             />

@@ -1,0 +1,28 @@
+import { entryOf } from '../entry-of.ts';
+import { type ClockProduct, type LaidCoat, wetFilmOf } from './coat.ts';
+
+/** Below this a clear film is thin, as the table of sanding in the plan has it: coats, and µm dry. */
+export const THIN = { coats: 2, micrometers: 25 } as const;
+
+/** What is said of sanding between coats while the film is thin: the same on the clock, on a card and in a plan. */
+export const THIN_WORDS = {
+  ready: 'The clear film is thin: sand only what stands up, by hand, and no edge.',
+  late: 'The clear film is thin: a few light strokes by hand until it is dull, and no edge.',
+} as const;
+
+type Products = Readonly<Record<string, ClockProduct>>;
+
+/** The least dry film of one coat, µm. */
+const leastDry = (product: ClockProduct, coat: LaidCoat): number =>
+  (wetFilmOf(product, coat) ?? product['reference-wet-film-micrometers']) * product['volume-solids'][0];
+
+/** Whether all coats so far make a film too thin to be sanded over the whole face. One of which some is not known is as thick as its count says. */
+export const isThin = (product: ClockProduct, coat: LaidCoat, products: Products): boolean => {
+  if (coat.coatNumber < THIN.coats) return true;
+  const below = (coat.below ?? []).flatMap((one) => {
+    const known = entryOf(products, one.product);
+    return known ? leastDry(known, one) : [];
+  });
+  if (below.length + 1 < coat.coatNumber) return false;
+  return below.reduce((sum, film) => sum + film, leastDry(product, coat)) < THIN.micrometers;
+};

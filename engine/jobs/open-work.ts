@@ -1,0 +1,77 @@
+import { entryOf } from '../entry-of.ts';
+import type { CardFlaw, CardRepair, JobCard } from '../model/job-card.ts';
+import type { Step } from '../model/step.ts';
+import { DAY } from '../time.ts';
+import { withRepair } from './card.ts';
+import { coatsInOrder } from './coat.ts';
+import { type Products, productOf } from './layers.ts';
+
+/** Steps that leave a new top coat, whose time the clock has to count. */
+const TOP_COATS = [
+  'same',
+  'same-in-gloss',
+  'tinted-same',
+  'mist-of-same',
+  'dewaxed-shellac',
+  'water-based',
+  'wax',
+  'oil',
+] as const;
+export type CoatOfRepair = (typeof TOP_COATS)[number];
+
+/** The last top coat that a repair lays; nothing where it lays none. */
+export const coatOfRepair = (steps: readonly Step[]): CoatOfRepair | undefined =>
+  steps
+    .flatMap((step) => (step.kind === 'coat' ? TOP_COATS.filter((coat) => coat === step.product) : []))
+    .at(-1);
+
+/** What stands in the note of a repair that laid no coat this time. */
+const NO_COAT_LAID = 'No coat was laid.';
+
+/** Remedies that lay a top coat, and which. */
+export type Lays = Readonly<Record<string, CoatOfRepair>>;
+
+/**
+ * The repair whose coat lies on the piece and is not on the card: none was laid since its flaw was found. Of a repair
+ * without a flaw a coat of the day before counts as its own.
+ */
+export const coatOwed = (card: JobCard, lays: Lays): CardRepair | undefined => {
+  const last = coatsInOrder(card).at(-1)?.laidAt ?? Number.NEGATIVE_INFINITY;
+  return card.repairs.findLast(({ remedy, flaw, doneAt, note }) => {
+    if (!entryOf(lays, remedy) || note?.endsWith(NO_COAT_LAID)) return false;
+    const found = card.flaws.find(({ id }) => id === flaw)?.foundAt;
+    return last < (found ?? doneAt - DAY);
+  });
+};
+
+/** The product of a repair's coat: that of the coat below, or the one that its kind leaves no choice of; else nothing. */
+export const productOfRepair = (
+  card: JobCard,
+  products: Products,
+  lays: CoatOfRepair,
+): string | undefined => {
+  const own = coatsInOrder(card).at(-1)?.product ?? card.product;
+  const family = lays === 'dewaxed-shellac' ? 'shellac' : lays;
+  if (family.includes('same') || productOf(products, own)?.family === family) return own;
+  const fitting = Object.keys(products).filter((id) => productOf(products, id)?.family === family);
+  return fitting.length === 1 ? fitting[0] : undefined;
+};
+
+/** The flaw that is open on a card, the last found, and its repair where one was noted. */
+export const openFlaw = (
+  card: JobCard,
+): { readonly flaw: CardFlaw; readonly repair: CardRepair | undefined } | undefined => {
+  const flaw = card.flaws.findLast(({ settledAt }) => settledAt === undefined);
+  return flaw && { flaw, repair: card.repairs.findLast((repair) => repair.flaw === flaw.id) };
+};
+
+/** Whether two notes are of one flaw; a place that was not told may be any. */
+export const isSameFlaw = (
+  one: Pick<CardFlaw, 'defect' | 'part'>,
+  two: Pick<CardFlaw, 'defect' | 'part'>,
+): boolean =>
+  one.defect === two.defect && (one.part === two.part || one.part === undefined || two.part === undefined);
+
+/** The card where a repair laid no coat this time, so that none is waited for. */
+export const withoutItsCoat = (card: JobCard, repair: CardRepair, now: number): JobCard =>
+  withRepair(card, { ...repair, note: [repair.note, NO_COAT_LAID].filter(Boolean).join('\n') }, now);
