@@ -14,6 +14,8 @@ export type No = {
   readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'hours' | 'drying';
   readonly says: string;
   readonly instead?: string;
+  /** The rule that forbids it, by its id: its page leads on. */
+  readonly rule?: string;
   /** From then on it would be a yes, epoch milliseconds. */
   readonly earliest?: number;
 };
@@ -117,7 +119,13 @@ export const judgeLaying = (
   const noes: readonly No[] = [
     ...forbidding
       .filter(({ id }) => plan.refuse.some((refused) => refused === id))
-      .map(({ title, say }): No => ({ code: 'rule', says: `${title}. ${say}` })),
+      .map(
+        ({ id, title, say }): No => ({
+          code: 'rule',
+          says: `${/[.?!]$/.test(title) ? title : `${title}.`} ${say}`,
+          rule: id,
+        }),
+      ),
     ...fitness
       .filter(({ verdict }) => verdict === 'no')
       .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),

@@ -94,6 +94,11 @@ itAtLength('runs several coats at once and lets one be taken off', async () => {
     .toEqual(['Chair', 'Navy dresser']);
   await opened.page.locator('.on-clock [data-act=off]').first().tap();
   await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser']);
+  await opened.page.getByRole('button', { name: 'Start it again' }).tap();
+  await expect
+    .poll(() => opened.page.locator('.on-clock h2').allTextContents())
+    .toEqual(['Chair', 'Navy dresser']);
+  expect(await opened.page.getByRole('button', { name: 'Start it again' }).count()).toBe(0);
   await opened.close();
 });
 

@@ -149,6 +149,13 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   // A second card of the same name has its own place on the clock.
   await makeCard(page);
   await layCoat(page);
+  // What is off the card is off the clock; what is put back runs again.
+  const off = page.locator('.laid').getByRole('button', { name: 'Take it off the card' });
+  const told = page.locator('.told');
+  await off.click();
+  await told.getByText('The coat is off the card, and its clock is stopped.').waitFor();
+  await told.getByRole('button', { name: 'Put it back' }).click();
+  await told.getByText('It is back on the card, and its clock runs.').waitFor();
   await page.goto('/clock/');
   await soon(() => page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser', 'Navy dresser']);
   expect(await page.getByRole('link', { name: 'Its job card' }).count()).toBe(2);

@@ -130,6 +130,24 @@ describe('a no', () => {
     await opened.close();
   });
 
+  it('over paint that may hold lead it leads on: to the test, and past it once no layer holds any', async () => {
+    const opened = await openPage();
+    const { page } = opened;
+    await page.goto(PAGE);
+    await page.getByLabel('What lies below it?').selectOption('old-finish');
+    await page.getByLabel('Is there older paint or varnish on it?').selectOption('unknown');
+    await plan(page);
+    expect(await verdict(page)).toBe('No');
+    const told = await page.locator('.plan').innerText();
+    expect(told.match(/may hold lead/g)).toHaveLength(1);
+    const way = page.locator('.plan').getByRole('link', { name: 'How to test it' });
+    expect(await way.getAttribute('href')).toBe('/safety/lead-before-sanding/');
+    await page.getByRole('button', { name: 'Every layer is tested, no lead: plan on' }).click();
+    await expect.poll(() => verdict(page)).toMatch(/coats, hand over/);
+    expectQuiet(opened);
+    await opened.close();
+  });
+
   itAtLength('over a fresh oil stain it offers the day from which it is a yes', async () => {
     const opened = await openPage();
     const { page } = opened;

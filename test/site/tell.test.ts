@@ -67,6 +67,26 @@ it('says hands off before it is known how dry it is, and answers first what was 
   await opened.close();
 });
 
+it('offers the coat on the clock as the answer to how dry it is, and starts no second clock for it', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/clock/');
+  await page.locator('.go').click();
+  await page.locator('.on-clock').waitFor();
+  await page.goto('/tell/#say=my+satin+poly+went+milky');
+  await page.getByRole('button', { name: /^It is My piece, now wet/ }).click();
+  await page.getByRole('heading', { name: /^Hands off/ }).waitFor();
+  const clock = page.locator('.understood').getByRole('link', { name: /Until when\?/ });
+  expect(await clock.innerText()).toMatch(/My piece is on the clock\s+Hands off until/);
+  // Of somebody else's piece the own clock says nothing.
+  await page.goto('/tell/#say=my+sister+says+her+poly+went+milky');
+  await page.reload();
+  await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
+  expect(await page.getByRole('button', { name: /^It is My piece/ }).count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('leads on to the flaw where only its cause tells what to do', async () => {
   const opened = await openPage();
   const { page } = opened;

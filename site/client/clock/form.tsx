@@ -64,8 +64,14 @@ export class CoatForm {
   }
 
   /** The next coat of a piece: the same again, one more. */
-  next({ product, piece, coatNumber }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber'>): void {
-    fillForm(this.#form, { product, piece, coat: String(coatNumber + 1) });
+  next({
+    product,
+    piece,
+    coatNumber,
+    applicator,
+  }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator'>): void {
+    const tool = applicator && { tool: applicator };
+    fillForm(this.#form, { product, piece, coat: String(coatNumber + 1), ...tool });
     this.#show();
   }
 

@@ -8,6 +8,7 @@ import {
   onOnePiece,
   sayInstant,
   type TimeStyle,
+  untilOf,
   withLaid,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
@@ -32,7 +33,10 @@ const tooEarly = (below: LaidCoat, products: Products, now: number, style: TimeS
   const product = entryOf(products, below.product);
   const reading = product && clockNow(product, below, now, products);
   if (reading?.kind !== 'running' || now >= reading.moments.recoat.to) return undefined;
-  return `Its coat ${below.coatNumber} is ready for another only from ${sayInstant(reading.moments.recoat.to, now, style)} on. A coat laid over it sooner can wrinkle it, and keeps it soft.`;
+  const { from, to } = reading.moments.recoat;
+  // Rounded as the clock itself has it.
+  const { late } = untilOf(from, to, now, style);
+  return `Its coat ${below.coatNumber} is ready for another only from ${late} on. A coat laid over it sooner can wrinkle it, and keeps it soft.`;
 };
 
 const aboutPiece = (

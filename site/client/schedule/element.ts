@@ -185,7 +185,8 @@ export class ScheduleElement extends HTMLElement {
       const us = unitsIn(this.#draft) === 'us';
       const planFrom = (at: number) => this.#planFrom(at, job);
       const planWith = (other: OtherCoat) => this.#planWith(other);
-      showPlan(this.#place, { job, data, us, linked, link, now, planFrom, planWith });
+      const planTested = () => this.#planTested();
+      showPlan(this.#place, { job, data, us, linked, link, now, planFrom, planWith, planTested });
       this.#change.open = false;
       if (linked) return;
       history.replaceState(history.state, '', link);
@@ -209,6 +210,12 @@ export class ScheduleElement extends HTMLElement {
     const start = rounded(at);
     const age = baseHours !== undefined && Math.round(baseHours + (start - before) / HOUR);
     this.#put({ start: localText(start), ...(age !== false && { 'base-age': String(age) }) });
+    void this.#plan(false);
+  }
+
+  /** Plans anew where no layer holds lead: the same answer as for paint that is young enough. */
+  #planTested(): void {
+    this.#put({ age: 'since-1993' });
     void this.#plan(false);
   }
 

@@ -17,6 +17,8 @@ export type PlanAsked = {
   readonly planFrom: (at: number) => void;
   /** Plans anew with another top coat, and the tool that lays it. */
   readonly planWith: (other: OtherCoat) => void;
+  /** Plans anew where a test of every layer found no lead. */
+  readonly planTested: () => void;
 };
 /** All that the view of a plan, or of a no, is made of. */
 export type PlanShown<O = Outcome> = PlanAsked & { readonly outcome: O };

@@ -2,7 +2,7 @@ import { render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
 import { type Refusal, schedule } from '#engine/schedule.ts';
 import { planRules } from '../../shared/plan-rules.ts';
-import { CLOCK } from '../../shared/urls.ts';
+import { CLOCK, ruleUrl } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
@@ -42,15 +42,17 @@ const summaryOf = (asked: PlanAsked): string => {
 /** What a job can wait for; all else no later start mends. */
 const PASSES = ['base', 'weather', 'drying'];
 
+const LEAD = 'lead-before-sanding';
+
 const RefusalView = (shown: PlanShown<Refusal>) => {
-  const { outcome, now, planFrom, planWith } = shown;
+  const { outcome, now, planFrom, planWith, planTested } = shown;
   const passes = outcome.why.every(({ code }) => PASSES.includes(code));
   const other = passes ? undefined : otherCoat(shown, outcome);
   return (
     <>
       <h2 class="verdict stop">{passes ? 'No, not now' : 'No'}</h2>
       <p class="of">{summaryOf(shown)}</p>
-      {outcome.why.map(({ says, instead, earliest }) => (
+      {outcome.why.map(({ says, instead, earliest, rule }) => (
         <>
           <p class="why">{says}</p>
           {instead && (
@@ -58,6 +60,18 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
               <b>Instead: </b>
               {instead}
             </p>
+          )}
+          {rule && (
+            <p>
+              <a href={ruleUrl(rule)}>
+                {rule === LEAD ? 'How to test it, and what to do until then' : 'Why, and what to do'}
+              </a>
+            </p>
+          )}
+          {rule === LEAD && (
+            <button type="button" class="quiet" onClick={planTested}>
+              Every layer is tested, no lead: plan on
+            </button>
           )}
           {earliest && (
             <button type="button" class="quiet" onClick={() => planFrom(earliest)}>
@@ -71,9 +85,12 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
           Plan with {other.name.toLowerCase()}
         </button>
       )}
-      {outcome.cautions.map((rule) => (
-        <Caution key={rule.id} rule={rule} />
-      ))}
+      {/* What forbids it stands above already. */}
+      {outcome.cautions
+        .filter(({ id }) => !outcome.why.some(({ rule }) => rule === id))
+        .map((rule) => (
+          <Caution key={rule.id} rule={rule} />
+        ))}
       {passes && <PlanNumbers {...shown} />}
     </>
   );

@@ -163,7 +163,13 @@ describe('what a card once let pass', () => {
   });
 
   it('a crib, and an antique', () => {
-    for (const kind of ['crib', 'valuable'] as const) expect(at({ kind }).noes[0]?.code).toBe('rule');
+    for (const kind of ['crib', 'valuable'] as const) {
+      const [first] = at({ kind }).noes;
+      expect(first?.code).toBe('rule');
+      // Its own page leads on, and its title keeps its own mark.
+      expect(known.rules.map(({ id }) => id)).toContain(first?.rule);
+      expect(first?.says).not.toMatch(/[.?!]\./);
+    }
   });
 
   it('oil on a cloth, and lacquer in the air', () => {

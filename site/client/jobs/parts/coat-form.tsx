@@ -15,6 +15,7 @@ import type { CardHands } from '../views/hands.ts';
 import { correctClock, forgetStage, startClock } from './clock.ts';
 import { cardCoatOf, coatRow } from './coats.tsx';
 import type { JobsData } from './data.ts';
+import { toolOf } from './from-plan.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
 /** As far as the clock counts coats. */
@@ -62,9 +63,15 @@ export class CoatOnCard {
   async open(of?: string): Promise<void> {
     if (!(await this.#mayTurn())) return;
     this.#forget();
-    const { coats, product, name } = this.#hands.card();
+    const card = this.#hands.card();
+    const { coats, product, name } = card;
     const below = of ?? coats.at(-1)?.product ?? product;
-    this.#show(LAY.title, LAY.go)?.next({ product: below ?? '', piece: name, coatNumber: coats.length });
+    this.#show(LAY.title, LAY.go)?.next({
+      product: below ?? '',
+      piece: name,
+      coatNumber: coats.length,
+      applicator: toolOf(card, below),
+    });
   }
 
   /** Corrects a coat that stands on the card. */

@@ -1,4 +1,6 @@
 import { newCard } from '#engine/jobs.ts';
+import { FACTS } from '#engine/model/facts.ts';
+import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import type { Job } from '#engine/schedule.ts';
 import { HOUR } from '#engine/time.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
@@ -6,6 +8,20 @@ import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
 import { addCard } from '../store/index.ts';
+
+/**
+ * What a coat of this product is laid with: the tool of the coat below, or of the plan that the card was made of. It
+ * tells the film, which the plan reckoned with too.
+ */
+export const toolOf = (
+  { coats, product, plan }: JobCard,
+  laid: string | undefined,
+): CardCoat['applicator'] => {
+  const last = coats.findLast((coat) => coat.product === laid)?.applicator;
+  if (last || !plan || laid !== product) return last;
+  const told = new URLSearchParams(plan).get('tool');
+  return FACTS.applicator.values.find((tool) => tool === told);
+};
 
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
 export const cardFromPlan = async (job: Job, link: string): Promise<string> => {

@@ -1,0 +1,42 @@
+/** What of a plan goes along to the coats of its card. Invented data. */
+import { expect, it } from 'vitest';
+import { newCard } from '#engine/jobs.ts';
+import type { JobCard } from '#engine/model/job-card.ts';
+import { toolOf } from '../../site/client/jobs/parts/from-plan.ts';
+
+const NOW = Date.UTC(2026, 10, 23, 17);
+const cardOf = (more: Partial<JobCard> = {}): JobCard =>
+  newCard(
+    {
+      name: 'Chest',
+      kind: 'furniture',
+      base: 'latex-paint',
+      tone: 'dark',
+      age: 'none',
+      product: 'shellac',
+      plan: 'product=shellac&base=latex-paint&tool=pad',
+      ...more,
+    },
+    'one',
+    NOW,
+  );
+
+it('lays the planned product with the tool of the plan', () => {
+  expect(toolOf(cardOf(), 'shellac')).toBe('pad');
+  expect(toolOf(cardOf({ plan: 'product=shellac&tool=spoon' }), 'shellac')).toBeUndefined();
+  expect(toolOf(cardOf({ plan: undefined }), 'shellac')).toBeUndefined();
+});
+
+it('does not lay another product with it', () => {
+  expect(toolOf(cardOf(), 'paste-wax')).toBeUndefined();
+  expect(toolOf(cardOf(), undefined)).toBeUndefined();
+});
+
+it('goes on with the tool of the coat below, whatever was planned', () => {
+  const coat = { laidAt: NOW, product: 'shellac', celsius: 20, relativeHumidity: 0.5 };
+  const coats = [
+    { ...coat, id: 'a', applicator: 'brush' as const },
+    { ...coat, id: 'b', product: 'paste-wax', applicator: 'cloth' as const },
+  ];
+  expect(toolOf(cardOf({ coats }), 'shellac')).toBe('brush');
+});
