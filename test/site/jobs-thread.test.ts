@@ -19,6 +19,9 @@ it('goes from the plan to the care card', async () => {
   await page.goto('/schedule/');
   await page.getByLabel('Its name').fill('Navy dresser');
   await page.getByRole('button', { name: 'Plan it' }).click();
+  expect(await page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
+  await page.getByLabel('Is there older paint or varnish on it?').selectOption('none');
+  await page.getByRole('button', { name: 'Plan it' }).click();
   await page.locator('.plan .verdict').waitFor();
   expect(await page.locator('.plan .verdict').innerText()).toMatch(/^3 coats/);
   await page.getByRole('button', { name: 'Make a job card of this plan' }).click();
