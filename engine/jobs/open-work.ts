@@ -1,7 +1,7 @@
 import { entryOf } from '../entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '../model/job-card.ts';
 import type { Step } from '../model/step.ts';
-import { DAY } from '../time.ts';
+import { DAY, HOUR } from '../time.ts';
 import { withRepair } from './card.ts';
 import { coatsInOrder } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
@@ -31,18 +31,24 @@ const NO_COAT_LAID = 'No coat was laid.';
 /** Remedies that lay a top coat, and which. */
 export type Lays = Readonly<Record<string, CoatOfRepair>>;
 
-/**
- * The repair whose coat lies on the piece and is not on the card: none was laid since its flaw was found. Of a repair
- * without a flaw a coat of the day before counts as its own.
- */
-export const coatOwed = (card: JobCard, lays: Lays): CardRepair | undefined => {
-  const last = coatsInOrder(card).at(-1)?.laidAt ?? Number.NEGATIVE_INFINITY;
-  return card.repairs.findLast(({ remedy, flaw, doneAt, note }) => {
-    if (!entryOf(lays, remedy) || note?.endsWith(NO_COAT_LAID)) return false;
-    const found = card.flaws.find(({ id }) => id === flaw)?.foundAt;
-    return last < (found ?? doneAt - DAY);
-  });
+/** A coat laid so shortly before its repair was noted is the repair's own: no other is ready for the next so soon. */
+const ITS_OWN = 2 * HOUR;
+
+/** Whether the coat of a repair is not on the card: the one on top is the one that the flaw was found in. */
+const isOwed = (card: JobCard, repair: CardRepair): boolean => {
+  const last = coatsInOrder(card).at(-1);
+  const laidAt = last?.laidAt ?? Number.NEGATIVE_INFINITY;
+  if (laidAt >= repair.doneAt - ITS_OWN) return false;
+  const flaw = card.flaws.find(({ id }) => id === repair.flaw);
+  const first = card.repairs.find((one) => one.flaw === repair.flaw);
+  return flaw && first?.id === repair.id ? last?.id === flaw.coat : laidAt < repair.doneAt - DAY;
 };
+
+/** The repair whose coat lies on the piece and is not on the card, unless she said that it laid none. */
+export const coatOwed = (card: JobCard, lays: Lays): CardRepair | undefined =>
+  card.repairs.findLast(
+    (repair) => entryOf(lays, repair.remedy) && !repair.note?.endsWith(NO_COAT_LAID) && isOwed(card, repair),
+  );
 
 /** The product of a repair's coat: that of the coat below, or the one that its kind leaves no choice of; else nothing. */
 export const productOfRepair = (

@@ -73,14 +73,17 @@ it('offers the coat on the clock as the answer to how dry it is, and starts no s
   await page.goto('/clock/');
   await page.locator('.go').click();
   await page.locator('.on-clock').waitFor();
-  await page.goto('/tell/#say=my+satin+poly+went+milky');
+  await page.goto('/tell/');
+  await page.getByLabel(/^What it is, what you did/).fill('my satin poly went milky');
+  await page.getByRole('button', { name: 'Tell me' }).click();
   await page.getByRole('button', { name: /^It is My piece, now wet/ }).click();
   await page.getByRole('heading', { name: /^Hands off/ }).waitFor();
   const clock = page.locator('.understood').getByRole('link', { name: /Until when\?/ });
   expect(await clock.innerText()).toMatch(/My piece is on the clock\s+Hands off until/);
   // Of somebody else's piece the own clock says nothing.
-  await page.goto('/tell/#say=my+sister+says+her+poly+went+milky');
-  await page.reload();
+  await page.getByRole('button', { name: 'Start anew' }).click();
+  await page.getByLabel(/^What it is, what you did/).fill('my sister says her poly went milky');
+  await page.getByRole('button', { name: 'Tell me' }).click();
   await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
   expect(await page.getByRole('button', { name: /^It is My piece/ }).count()).toBe(0);
   expectQuiet(opened);

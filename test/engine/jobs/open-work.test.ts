@@ -19,6 +19,7 @@ const flaw = (more: Partial<CardFlaw> = {}): CardFlaw => ({
   foundAt: START + DAY,
   defect: 'cloudy-film',
   answers: [],
+  coat: 'coat-1',
   ...more,
 });
 const repair = (more: Partial<CardRepair> = {}): CardRepair => ({
@@ -39,11 +40,27 @@ describe('the coat of a repair', () => {
     expect(known.remedies.filter((remedy) => coatOfRepair(remedy.steps)).length).toBeGreaterThan(20);
   });
 
-  it('is owed to the card until a coat is laid after the flaw was found', () => {
+  it('is owed to the card until a coat lies over the one that the flaw was found in', () => {
     expect(coatOwed(repaired(), lays)?.id).toBe('repair-1');
-    const laid = coat({ id: 'coat-2', laidAt: START + DAY + HOUR / 2 });
-    expect(coatOwed(repaired({ coats: [coat(), laid] }), lays)).toBeUndefined();
+    // Put on the clock as laid just now, or hours before: it is on top of that one all the same.
+    for (const laidAt of [START + DAY + 2 * HOUR, START + DAY - 5 * HOUR])
+      expect(coatOwed(repaired({ coats: [coat(), coat({ id: 'coat-2', laidAt })] }), lays)).toBeUndefined();
+    // Flaw and repair are noted when all is done: its coat lay on top already.
+    const after = coat({ id: 'coat-2', laidAt: START + DAY });
+    expect(
+      coatOwed(repaired({ coats: [coat(), after], flaws: [flaw({ coat: 'coat-2' })] }), lays),
+    ).toBeUndefined();
     expect(coatOwed(repaired({ repairs: [repair({ remedy: 'rub' })] }), lays)).toBeUndefined();
+  });
+
+  it('of a second repair of one flaw goes by its time alone', () => {
+    const twice = (laidAt: number) =>
+      repaired({
+        coats: [coat(), coat({ id: 'coat-2', laidAt })],
+        repairs: [repair(), repair({ id: 'repair-2', doneAt: START + 5 * DAY })],
+      });
+    expect(coatOwed(twice(START + 2 * DAY), lays)?.id).toBe('repair-2');
+    expect(coatOwed(twice(START + 5 * DAY - HOUR), lays)).toBeUndefined();
   });
 
   it('without a flaw is taken for one that was laid within the day before', () => {

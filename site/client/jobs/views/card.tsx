@@ -4,6 +4,7 @@ import { type Case, withAnswer } from '#engine/index.ts';
 import {
   changed,
   coatOwed,
+  coatsInOrder,
   laidCoatOf,
   productOfRepair,
   putBack,
@@ -14,7 +15,7 @@ import {
   withoutRepair,
 } from '#engine/jobs.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
-import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
+import type { CardCoat, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import { nodeUrl, nowUrl, seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';
@@ -103,7 +104,9 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   };
 
   useLayoutEffect(() => {
-    void adoptCoats(card, data.products, Date.now());
+    // The coat below one that a repair laid says nothing any more: its clock rests until that one is on the card.
+    const buried = coatOwed(card, data.lays) && coatsInOrder(card).at(-1);
+    void (buried ? stopClock(buried.id) : adoptCoats(card, data.products, Date.now()));
     const { signal } = frame;
     const flush = () => void saver.flush();
     document.addEventListener('visibilitychange', flush, { signal });
@@ -220,6 +223,10 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       </>,
     );
   };
+  const itLaidNone = async (owed: CardRepair) => {
+    if (await hands.now((there) => withoutItsCoat(there, owed, Date.now())))
+      await adoptCoats(saver.card, data.products, Date.now());
+  };
   const settled =
     ({ settledAt, ...flaw }: JobCard['flaws'][number]): CardEdit =>
     (there) =>
@@ -257,7 +264,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
             <Act class="go" act={() => coat.open(productOwed)}>
               Put its coat on the clock
             </Act>
-            <Act class="go second" act={() => hands.now((there) => withoutItsCoat(there, owed, Date.now()))}>
+            <Act class="go second" act={() => itLaidNone(owed)}>
               It laid no coat
             </Act>
           </>
