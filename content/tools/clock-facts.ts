@@ -32,7 +32,8 @@ export const withClock = (known: Knowledge, told: Case, product: string, minutes
   if (reading.kind === 'future') return { on, says: undefined };
   const stage = on['stage']?.value as Stage;
   const next = reached(stage, 'dry-to-touch') ? reading.moments.recoat : reading.moments.touch;
-  const what = reached(stage, 'dry-to-touch') ? 'ready to sand and recoat' : 'hands off, dry to the touch';
+  const ready = reading.thin ? 'ready for the next coat' : 'ready to sand and recoat';
+  const what = reached(stage, 'dry-to-touch') ? ready : 'hands off, dry to the touch';
   const left = (at: number) => Math.max(0, Math.round((at - now) / MINUTE));
   const says = reached(stage, 'recoatable')
     ? `By the clock it is ${reading.sureness} ${stage}.`

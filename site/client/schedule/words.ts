@@ -44,7 +44,7 @@ const isOil = (family: Family | undefined): boolean => family === 'oil' || famil
 /** How a coat is laid with what was chosen, in a sentence. */
 export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family | undefined): string => {
   if (isOil(family))
-    return 'Spread it thin, let it soak in as long as the can says (often 10 to 20 minutes), then wipe off all that stands with clean cloths. Lay each oily cloth flat outdoors.';
+    return 'Spread it thin, let it soak in for five to ten minutes, or as long as the can says, then wipe off all that stands with clean cloths.';
   if (family === 'wax') return 'Rub it on as thin as you can; more does not hold better.';
   switch (applicator) {
     case 'cloth':
