@@ -1,13 +1,19 @@
 import { sayNow } from '#engine/clock.ts';
 import { adviceOf, coatOwed, layersOf, openFlaw } from '#engine/jobs.ts';
-import type { JobCard } from '#engine/model/job-card.ts';
+import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
 import { sayDate } from '../../shared/say-date.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { lastCoatNow } from './clock.ts';
 import { nameIn } from './names.ts';
 
-export type CardVerdict = { readonly verdict: string; readonly doing: string; readonly why: string };
+export type CardVerdict = {
+  readonly verdict: string;
+  readonly doing: string;
+  readonly why: string;
+  /** The flaw that is asked after: was it repaired for good? */
+  readonly gone?: CardFlaw;
+};
 
 /** What is to do with the piece by its last coat alone. */
 const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
@@ -47,7 +53,8 @@ const withFlaw = (card: JobCard, data: JobsData, by: CardVerdict): CardVerdict =
     return {
       verdict: 'Look: is the flaw gone?',
       doing: 'wait',
-      why: `Repaired ${sayDate(open.repair.doneAt)}: ${name}. Settle it below, or take its way again. By the clock: ${by.verdict}.`,
+      gone: open.flaw,
+      why: `Repaired ${sayDate(open.repair.doneAt)}: ${name}. If not, its name below leads on from how it is now. By the clock: ${by.verdict}.`,
     };
   return {
     verdict: `First the flaw: ${name}`,

@@ -236,6 +236,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const owed = card.handedOverAt === undefined ? coatOwed(card, data.lays) : undefined;
   const lays = owed && entryOf(data.lays, owed.remedy);
   const productOwed = lays && productOfRepair(card, data.products, lays);
+  const { gone } = verdict;
   const notYet = verdict.doing === 'leave' || verdict.doing === 'wait';
   return (
     <>
@@ -269,9 +270,16 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
             </Act>
           </>
         ) : (
-          <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
-            {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
-          </Act>
+          <>
+            {gone && (
+              <Act class="go" act={() => hands.now(settled(gone))}>
+                It is gone
+              </Act>
+            )}
+            <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
+              {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
+            </Act>
+          </>
         )}
         <Act class="go second" act={wrong}>
           Something looks wrong
