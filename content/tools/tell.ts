@@ -31,6 +31,10 @@ if (!known) {
   const words = flawWords(readIndex(known, root), mind, text);
   const considered = consider(mind, { told: {}, heard, words });
   const answer = reply(considered, {
+    heard,
+    ruleAt: (rule) => `/safety/${rule}/`,
+    tellAt: '/tell/',
+    ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
     linkTo: (defect, stage) => `/defects/${defect}/${stage ? `stage-${stage}/` : ''}`,
   });
   console.log(

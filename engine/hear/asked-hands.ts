@@ -9,7 +9,7 @@ const HANDS = [
   { hand: 'wipe', said: /\bwip(?:e|ing)\b|\bblot\b/i, denied: 'do not wipe {it}' },
   {
     hand: 'coat',
-    said: /\b(?:another|second|next|more|one more|new|fresh) coats?\b|\b(?:re-?coat|coat|paint|go|brush|roll) over\b|\bre-?coat\b|\badd (?:a|another|more)\b/i,
+    said: /\b(?:another|second|next|more|one more|new|fresh) coats?\b|\b(?:re-?coat|coat|paint|go|brush|roll|poly|varnish|seal|lacquer|shellac|top-?coat|finish|spray) over\b|\bre-?coat\b|\badd (?:a|another|more)\b/i,
     denied: 'do not lay another coat',
   },
   {
@@ -24,10 +24,17 @@ const HANDS = [
   },
   { hand: 'pop', said: /\b(?:pop|prick|poke)\b/i, denied: 'do not pop {it}' },
   { hand: 'scrape', said: /\b(?:scrape|peel|pick|shave)\b/i, denied: 'do not scrape {it}' },
-  { hand: 'strip', said: /\bstrip\b/i, denied: 'do not strip {it}' },
-  { hand: 'heat', said: /\b(?:hair ?dryer|heat gun|heater|heat (?:it|them))\b/i, denied: 'do not heat {it}' },
+  { hand: 'strip', said: /\bstrip\b|\bstart(?:ing)? (?:all )?over\b/i, denied: 'do not strip {it}' },
+  {
+    hand: 'heat',
+    said: /\b(?:hair ?dryer|heat gun|(?<!(?:water|gas) )heater|heat (?:it|them))\b/i,
+    denied: 'do not heat {it}',
+  },
   { hand: 'touch', said: /\b(?:touch|press|feel) (?:it|them|this|that)\b/i, denied: 'do not touch {it}' },
 ] as const;
+/** "How do I fix it, no sanding please": what is not wanted is not asked for. */
+const SPARED = /\b(?:no|without|avoid|skip)\s+$/i;
+
 export type AskedHand = (typeof HANDS)[number]['hand'];
 
 export type AskedHands = { readonly hand: AskedHand; readonly denied: string };
@@ -41,7 +48,7 @@ export const askedHands = (text: string): readonly AskedHands[] => {
     const rest = asks ? sentence.slice(asks.index) : '';
     for (const { hand, said, denied } of rest ? HANDS : []) {
       const word = said.exec(rest);
-      if (!word || found.has(hand)) continue;
+      if (!word || found.has(hand) || SPARED.test(rest.slice(0, word.index))) continue;
       const it = /\b(?:them|those|these)\b/i.test(rest.slice(word.index)) ? 'them' : 'it';
       found.set(hand, { at: before + (asks?.index ?? 0) + word.index, denied: denied.replace('{it}', it) });
     }

@@ -1,8 +1,8 @@
 import { holds } from '../condition.ts';
-import { STAGES, type Stage } from '../model/stage.ts';
+import { reached, STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
-import type { HeardDanger } from './heard.ts';
+import type { Heard } from './heard.ts';
 import type { ActWords, Mind, ToldFacts, ToldRule } from './mind.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
@@ -105,17 +105,30 @@ const questionNext = (mind: Mind, question: string | undefined): NextAsked | und
 const ageIsOpen = (told: ToldFacts): boolean =>
   told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
 
-/** The rules that facts fire and those that words call for, each once, the most pressing first. */
-const warningsOf = (mind: Mind, told: ToldFacts, dangers: readonly HeardDanger[]): readonly ToldRule[] => {
+/** How pressing a rule is: harm under way first, stops, cautions, and last what belongs to a step that is over. */
+const rankOf = (rule: ToldRule, isOver: boolean): number =>
+  rule.atOnce ? (rule.isStop ? 0 : 1) : isOver ? 4 : rule.isStop ? 2 : 3;
+
+/**
+ * The rules that facts fire and those that words call for, each once, the most pressing first. A rule brings only those
+ * of its cases that are told. A dry coat was sprayed long ago: what guards spraying is for the next one.
+ */
+const warningsOf = (mind: Mind, told: ToldFacts, heard: Heard | undefined): readonly ToldRule[] => {
   const of = (fact: string) => told[fact];
   const fired = mind.fired.filter(({ when, and, isLenient }) => {
     const truth = holds(when, of);
     return (truth === 'yes' || (isLenient && truth === 'unknown')) && (!and || holds(and, of) === 'yes');
   });
-  const said = mind.dangers.filter(({ id }) => dangers.some(({ rule }) => rule === id));
-  const all = [...said, ...fired];
-  const pressing = [...all.filter(({ isStop }) => isStop), ...all.filter(({ isStop }) => !isStop)];
-  return [...new Map(pressing.map((rule) => [rule.id, rule])).values()];
+  const said = mind.dangers.filter(({ id }) => heard?.dangers.some(({ rule }) => rule === id));
+  const isDry = reached((told['stage'] as Stage | undefined) ?? 'wet', 'dry-to-touch');
+  return [...new Map([...said, ...fired].map((rule) => [rule.id, rule])).values()]
+    .map(({ atOnce, ...rule }): ToldRule => {
+      const cases = heard?.urgent.flatMap((one) => (one.rule === rule.id ? (atOnce?.[one.at] ?? []) : []));
+      return { ...rule, ...(cases?.length && { atOnce: cases }) };
+    })
+    .map((rule) => ({ rule, rank: rankOf(rule, isDry && rule.ofStep === true) }))
+    .sort((a, b) => a.rank - b.rank)
+    .map(({ rule }) => rule);
 };
 
 /**
@@ -134,7 +147,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
       chance: belief.chances[d] ?? 0,
     }))
     .sort((a, b) => b.chance - a.chance || (a.defect < b.defect ? -1 : 1));
-  const warnings = warningsOf(mind, told, evidence.heard?.dangers ?? []);
+  const warnings = warningsOf(mind, told, evidence.heard);
   const bears: Bears = { stage, waits: new Set(warnings.flatMap(({ waits = [] }) => waits)) };
   const [first] = likely;
   const flaw = first && first.chance >= SURE_FLAW ? first : undefined;

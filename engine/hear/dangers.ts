@@ -1,4 +1,4 @@
-import type { HeardDanger } from './heard.ts';
+import type { HeardDanger, HeardUrgent } from './heard.ts';
 import type { Manner } from './manner.ts';
 import { type Match, spanOf } from './match.ts';
 import type { Word } from './words.ts';
@@ -25,4 +25,17 @@ export const dangersOf = (
     found.set(rule, { rule, rests: [...(found.get(rule)?.rests ?? []), spanOf(words, match)] });
   }
   return [...found.values()];
+};
+
+/** The cases of rules that can not wait, in the order in which each rule tells them. */
+export const urgentOf = (matches: readonly Match[], manner: Manner): readonly HeardUrgent[] => {
+  const told = new Set(
+    matches
+      .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
+      .map(({ of }) => of.join(' ')),
+  );
+  return [...told]
+    .map((one) => one.split(' '))
+    .map(([rule = '', at]) => ({ rule, at: Number(at) }))
+    .sort((a, b) => a.at - b.at);
 };

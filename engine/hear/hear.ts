@@ -1,12 +1,13 @@
 import { asksWhich } from './asks-which.ts';
 import { coatNumberOf } from './coats.ts';
-import { dangersOf } from './dangers.ts';
+import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
 import { type Heard, type HeardSign, SURE } from './heard.ts';
 import type { Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
 import { airOf } from './measures.ts';
+import { isOtherTongue } from './other-tongue.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
 import { hoursOf } from './times.ts';
@@ -41,7 +42,9 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     among,
     signs: signsOf(words, matches, manner),
     dangers: dangersOf(words, matches, manner),
+    urgent: urgentOf(matches, manner),
     asksWhich: asksWhich(matches),
+    otherTongue: isOtherTongue(lexicon.otherTongue, text),
   };
 };
 

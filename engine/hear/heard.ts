@@ -28,6 +28,9 @@ export type HeardSign = Ground & { readonly question: string; readonly answer: E
 /** A rule that the words call for: what they name can hurt someone. */
 export type HeardDanger = { readonly rule: string; readonly rests: readonly Span[] };
 
+/** A case of a rule that can not wait: harm that is under way or about to be done. */
+export type HeardUrgent = { readonly rule: string; readonly at: number };
+
 /** All that was understood of a text. Spans count UTF-16 units of the text. */
 export type Heard = {
   readonly text: string;
@@ -35,8 +38,11 @@ export type Heard = {
   readonly among: readonly HeardAmong[];
   readonly signs: readonly HeardSign[];
   readonly dangers: readonly HeardDanger[];
+  readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */
   readonly asksWhich: boolean;
+  /** Some of it is told in another language than English: what is understood may be the least of it. */
+  readonly otherTongue: boolean;
 };
 
 /** From here on what was heard counts as told. */

@@ -13,13 +13,14 @@ export type HearContent = {
 
 /**
  * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
- * `sign still-tacky yes` or `cue not-yet`; its phrases are joined by commas, their words are stems.
+ * `sign still-tacky yes`, `danger oily-rags`, `urgent oily-rags 0` (its first case) or `cue not-yet`; its phrases are joined by commas, their words are stems.
  */
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
   readonly spellings: Readonly<Record<string, string>>;
   readonly turns: string;
   readonly not: string;
+  readonly otherTongue: string;
   readonly below: string;
   readonly onTop: string;
   readonly laid: string;
@@ -93,6 +94,9 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
         [`sign ${question} no`, joined(no)] as const,
       ]),
       ...known.rules.map(({ id, heard }) => [`danger ${id}`, joined(heard)] as const),
+      ...known.rules.flatMap(({ id, 'at-once': cases }) =>
+        cases.map(({ heard }, at) => [`urgent ${id} ${at}`, joined(heard)] as const),
+      ),
       ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
       ...Object.entries(language.alone).map(([stage, say]) => [`alone ${stage}`, joined(say)] as const),
       ...measured.flatMap((name) =>
@@ -104,6 +108,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
     spellings: words.spellings,
     turns: language.turns.join(','),
     not: language.not.join(','),
+    otherTongue: language['other-tongue'].join(','),
     below: language.below.join(','),
     onTop: language['on-top'].join(','),
     laid: language.laid.join(','),

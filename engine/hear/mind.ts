@@ -55,8 +55,14 @@ export type ToldRule = {
   readonly id: string;
   readonly title: string;
   readonly say: string;
+  /** One line for it, where it is named behind another. */
+  readonly lead?: string;
   readonly defers: string;
   readonly isStop: boolean;
+  /** What saves first, case by case. */
+  readonly atOnce?: readonly string[];
+  /** It guards a step that is told as done; what it says is for the next one. */
+  readonly ofStep?: true;
   /** Ways of checking that wait while it stands. */
   readonly waits?: readonly Question['by'][];
 };
@@ -68,16 +74,26 @@ type FiredRule = ToldRule & {
   readonly isLenient: boolean;
 };
 
-const toldRule = ({ id, title, say, defers, level, checks }: RuleEntry): ToldRule => {
+const toldRule = (rule: RuleEntry): ToldRule => {
+  const { id, title, say, lead, defers, level, checks, 'at-once': cases } = rule;
   const waits = checks.flatMap(({ by, wait }) => (wait ? by : []));
-  return { id, title, say, defers, isStop: level === 'stop', ...(waits.length && { waits }) };
+  return {
+    id,
+    title,
+    say,
+    ...(lead && { lead }),
+    defers,
+    isStop: level === 'stop',
+    ...(cases.length && { atOnce: cases.map((one) => one.say) }),
+    ...(waits.length && { waits }),
+  };
 };
 
 /** A post has no steps: a rule before a step that sprays is told where the post says that the coat was sprayed. */
 const firedRule = (rule: RuleEntry): FiredRule => ({
   ...toldRule(rule),
   when: rule.when ?? {},
-  ...(rule.sure === 'yes' && rule.hazards.includes('mist') && { and: SPRAYED }),
+  ...(rule.sure === 'yes' && rule.hazards.includes('mist') && { and: SPRAYED, ofStep: true as const }),
   isLenient: rule['unless-known-no'],
 });
 

@@ -11,6 +11,9 @@ const DAYS_ON_END = /^(every|each|between|apart|per)$/;
 /** Things that stood or lay somewhere for a time. */
 const STOOD =
   /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told)$/;
+/** What is set down on a table and forgotten there. */
+const SET_DOWN =
+  /^(glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin)$/;
 /** The days over which several coats were laid. */
 const OVER = /^(over|within|across|in)$/;
 
@@ -83,6 +86,11 @@ export const isElse = (
       STOOD.test(word) || (word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
   );
   if (stood && !before.some((word) => TOP.test(word.word))) return true;
+  // "left a wet glass on it overnight", "set a hot mug down this morning": the time is the glass's.
+  const setDown = before.findIndex(({ word }) =>
+    /^(left|set|put|forgot|forgotten|spilled|spilt|parked)$/.test(word),
+  );
+  if (setDown >= 0 && before.slice(setDown).some(({ word }) => SET_DOWN.test(word))) return true;
   // "what I set down for ten minutes sticks"
   if (before.some(({ word }, at) => /^(put|set|pressed)$/.test(word) && before[at + 1]?.word === 'down'))
     return true;

@@ -2,6 +2,8 @@ import type { Stage } from '../model/stage.ts';
 import { type AskedHand, askedHands } from './asked-hands.ts';
 import type { ActNow, Considered } from './consider.ts';
 import { type Heard, SURE } from './heard.ts';
+import { safetySaid } from './reply-safety.ts';
+import { firstSentence, fitted, lower } from './reply-words.ts';
 
 export type ReplyOptions = {
   /** What can not wait for any question, as a spill that stands there; it takes the place of leaving it alone. */
@@ -9,7 +11,13 @@ export type ReplyOptions = {
   /** The address of the page of a flaw, at the stage where that is known, with its site. */
   readonly linkTo: (defect: string, stage?: Stage) => string;
   /** What was told: what is told is not asked again, and what was asked about is answered first. */
-  readonly heard?: Pick<Heard, 'text' | 'facts' | 'among'> | undefined;
+  readonly heard?: Heard | undefined;
+  /** The address of the page of a rule: where no flaw is told a reply leads there. */
+  readonly ruleAt?: ((rule: string) => string) | undefined;
+  /** The address of the page that names a top coat, where that alone is asked. */
+  readonly whichAt?: string | undefined;
+  /** The address where what is seen can be told anew. */
+  readonly tellAt?: string | undefined;
 };
 
 /** A reply to copy: `short` has 500 characters at most. */
@@ -22,8 +30,6 @@ const HOW_SURE: readonly (readonly [from: number, words: string])[] = [
   [0.6, 'Most likely that is'],
   [0.3, 'That may be'],
 ];
-
-const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
 
 /** A name that tells of one coat or film, and of nothing in it or on it: it takes an article in a sentence. */
 const ONE =
@@ -42,25 +48,6 @@ const whatItIs = ({ likely }: Considered): string => {
   return `Hard to say from here. It could be: ${names.join('; or ')}.`;
 };
 
-/** Cautions that a short reply names after the first. */
-const ALSO = 2;
-
-const ended = (title: string): string => (/[.!?]$/.test(title) ? title : `${title}.`);
-
-const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
-
-/** Joins what fits into `most` characters, what comes first being kept first. Whole parts only, the last one always. */
-const fitted = (parts: readonly string[], last: string, most: number): string => {
-  const kept: string[] = [];
-  let length = last.length;
-  for (const part of parts.filter(Boolean)) {
-    if (length + part.length + 1 > most) continue;
-    kept.push(part);
-    length += part.length + 1;
-  }
-  return [...kept, last].join(' ');
-};
-
 /** Acts that leave the film alone: what not to do is all that is done. */
 const QUIET = ['leave', 'wait', 'accept', 'stop'];
 /** Acts after which nobody need fear for the coat today. */
@@ -72,7 +59,7 @@ type Told = { readonly short: string; readonly long: string };
 /** What to do and what not, no surer than the verdict: until hands are known, that it is left alone but for what can not wait. */
 const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told => {
   const wary = 'No sanding and no new coat before you know.';
-  if (!now || !(firm || now.flaw)) {
+  if (!now || !(firm || (now.flaw && KEPT.includes(now.do)))) {
     const alone = atOnce ? `${atOnce} ${wary}` : `Until it is clear, leave it alone. ${wary}`;
     return { short: alone, long: alone };
   }
@@ -112,6 +99,9 @@ const denials = (
       ? (heard.among.find(({ fact }) => fact === 'family')?.values ?? WIPED)
       : [String(family)];
   const mayWipe = atOnce !== '' || kinds.some((kind) => WIPED.includes(kind));
+  // "Can I just poly over it?" of wax: the plan's own row on wax below any film (content/plan.yaml) says why not.
+  const overWax = family === 'wax' && askedHands(heard.text).some(({ hand }) => hand === 'coat');
+  if (overWax) return 'No, lay no coat over the wax: a film over wax peels, so the wax comes off first.';
   const open: readonly AskedHand[] = mayWipe && !firm ? ['wipe'] : [];
   const denied = askedHands(heard.text)
     .filter(({ hand }) => !open.includes(hand))
@@ -128,32 +118,70 @@ const stageAsked = (heard: ReplyOptions['heard']): string =>
     : 'Tell me one thing more: how dry is it, and when was the coat laid?';
 
 /**
- * A reply to somebody else's post: the most pressing caution first, what it most likely is, what to do now and what not,
- * when to look again, the one thing to check, and the page that goes on from there. The long one says why, too.
+ * So likely must a flaw be to stand beside a danger where nothing that is seen was told, and to be named at all then.
  */
-export const reply = (considered: Considered, { linkTo, atOnce = '', heard }: ReplyOptions): Reply => {
+const BESIDE_DANGER = 0.6;
+const NAMED = 0.3;
+
+const asked = (next: Considered['next'], heard: ReplyOptions['heard']): string => {
+  switch (next?.kind) {
+    case 'question':
+      return `One thing to check: ${next.ask} ${next.how}`;
+    case 'stage':
+      return stageAsked(heard);
+    case 'age':
+      return 'Tell me one thing more: how old is the paint or varnish below?';
+    default:
+      return '';
+  }
+};
+
+/** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
+const withoutFlaw = (
+  considered: Considered,
+  { ruleAt, whichAt, tellAt, heard }: ReplyOptions,
+): { readonly says: readonly string[]; readonly last: string } | undefined => {
+  const { rule, calls } = safetySaid(considered);
+  const chance = considered.likely[0]?.chance ?? 0;
+  const seen = heard === undefined || heard.signs.length > 0;
+  const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
+  if (rule && (calls || (!seen && chance < BESIDE_DANGER)) && more) return { says: [], last: more };
+  if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
+  if (!tellAt || !(heard?.otherTongue || (!seen && chance < NAMED))) return undefined;
+  const why = heard.otherTongue ? 'I read only English, so' : 'From these words';
+  return {
+    says: [
+      `${why} I can not tell what it is.`,
+      'Until it is clear, leave it alone: no sanding and no new coat.',
+      'Tell me what you see, what was laid and when, and how dry it is.',
+    ],
+    last: `Or tell it here: ${tellAt}`,
+  };
+};
+
+/**
+ * A reply to somebody else's post: what saves first, the most pressing caution, what it most likely is, what to do now and
+ * what not, when to look again, the one thing to check, and the page that goes on from there. The long one says why, too.
+ */
+export const reply = (considered: Considered, options: ReplyOptions): Reply => {
+  const { linkTo, atOnce = '', heard } = options;
   const { likely, warnings, now, next, stage } = considered;
   const [first] = likely;
   const link = first ? linkTo(first.defect, stage) : '';
-  const [pressing, ...others] = warnings;
-  const named = others.slice(0, ALSO).map(({ title }) => ended(title));
-  const shortWarning = pressing ? `First: ${ended(pressing.title)} ${firstSentence(pressing.say)}` : '';
-  const shortAlso = named.length ? `Mind too: ${named.join(' ')}` : '';
-  const allWarnings = warnings.map(({ title, say }, at) => `${at ? 'And' : 'First'}: ${ended(title)} ${say}`);
-  const what = whatItIs(considered);
+  const { first: firsts, besides, later, all, allLater } = safetySaid(considered);
   const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
-  const doing = ordersOf(now, firm, firm ? '' : atOnce);
   const no = denials(considered, firm, atOnce, heard);
+  const alone = withoutFlaw(considered, options);
+  if (alone)
+    return {
+      short: fitted([...firsts, ...besides, no, ...alone.says], alone.last, SHORT),
+      long: [...all, ...allLater, no, alone.says.join(' '), alone.last].filter(Boolean).join('\n\n'),
+    };
+  const what = whatItIs(considered);
+  const doing = ordersOf(now, firm, firm ? '' : atOnce);
   const again = firm && now ? now.again : '';
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
-  const check =
-    next?.kind === 'question'
-      ? `One thing to check: ${next.ask} ${next.how}`
-      : next?.kind === 'stage'
-        ? stageAsked(heard)
-        : next?.kind === 'age'
-          ? 'Tell me one thing more: how old is the paint or varnish below?'
-          : '';
+  const check = asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
   const shortCheck = stage === 'wet' || stage === 'setting' ? '' : firstSentence(check);
   const way = firm ? 'What to do, step by step:' : 'What it is, and what to do:';
@@ -163,17 +191,18 @@ export const reply = (considered: Considered, { linkTo, atOnce = '', heard }: Re
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
   return {
     short: fitted(
-      [shortWarning, shortAlso, no, what, doing.short, again, kept, shortCheck],
+      [...firsts, ...besides, no, what, doing.short, again, kept, shortCheck, ...later],
       link && `${way} ${link}`,
       SHORT,
     ),
     long: [
-      ...allWarnings,
+      ...all,
       no,
       what,
       doing.long,
       [again, kept].filter(Boolean).join(' '),
       check,
+      ...allLater,
       link && `${way} ${link}`,
       ...otherFlaws,
     ]

@@ -23,6 +23,9 @@ const span = z
 export const HearLanguage = z.strictObject({
   not: phrases.min(1).describe('Words that turn what follows into its opposite.'),
   'not-denying': phrases.describe('Turns of speech that hold such a word and deny nothing.'),
+  'other-tongue': phrases.describe(
+    'Words of other languages, accents left out, that are no English words: two of them, and what is understood is not sure.',
+  ),
   turns: phrases.describe('Words at which a clause ends.'),
   'not-yet': phrases.describe('What only asks, wishes or plans: no fact.'),
   feared: phrases.describe('What is only feared or guarded against: no sign.'),

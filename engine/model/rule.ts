@@ -29,6 +29,21 @@ const Fields = z.strictObject({
     .describe(
       'What a post says that calls for this rule, whatever else it tells. A rule with neither facts nor hazards is called for by these words alone.',
     ),
+  'at-once': z
+    .array(
+      z.strictObject({
+        heard: z.array(Phrase).min(1).describe('What a post says of such a case.'),
+        say: z
+          .string()
+          .min(20)
+          .max(260)
+          .describe('What saves first, in whole sentences that do alone. It is told before all else.'),
+      }),
+    )
+    .default([])
+    .describe(
+      'Harm that is under way or about to be done, case by case. These words do not call for the rule; they say what comes first where it is called for.',
+    ),
   say: z
     .string()
     .min(20)

@@ -12,9 +12,11 @@ import {
 import type { Stage } from '#engine/model/stage.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
+import { namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { defectUrl, nowUrl } from '../../shared/urls.ts';
+import { defectUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
+import { whichUrl } from '../shared/which-url.ts';
 import { dangerName, flawName, type TellState } from './state.ts';
 import { thisMinute, withNamed } from './words.ts';
 
@@ -46,18 +48,36 @@ const kept = (heard: Heard, off: readonly string[], dropped: readonly Span[]): H
       !rests.every((one) => dropped.some(({ from, to }) => from <= one.from && one.to <= to)),
   ),
   dangers: heard.dangers.filter(({ rule }) => !off.includes(dangerName(rule))),
+  urgent: heard.urgent.filter(({ rule }) => !off.includes(dangerName(rule))),
 });
 
 /** The text with blanks where words are not to count. */
 const without = (text: string, spans: readonly Span[]): string =>
   spans.reduce((left, { from, to }) => left.slice(0, from) + ' '.repeat(to - from) + left.slice(to), text);
 
+const at = (url: string): string => new URL(url, location.origin).href;
+
+/** Nothing is wrong yet: what is asked is which top coat to take. */
+export const isWhich = ({
+  heard,
+  named,
+  considered,
+}: Pick<Understood, 'heard' | 'named' | 'considered'>): boolean =>
+  heard.asksWhich &&
+  !named.length &&
+  considered.stage === undefined &&
+  !considered.warnings.some(({ say }) => namesNumber(say));
+
 /** All that follows from the words and the taps. */
 export const understand = ({ ear, index }: Listening, { text, told, off }: TellState): Understood => {
   const { mind, hearing } = ear;
   const all = hear(hearing, text);
   const weigh = (heard: Heard, words: string): Considered =>
-    consider(mind, { told, heard, words: words.trim() ? flawWords(index, mind, words) : undefined });
+    consider(mind, {
+      told,
+      heard,
+      words: words.trim() && !heard.otherTongue ? flawWords(index, mind, words) : undefined,
+    });
   const first = weigh(kept(all, off, []), text);
   const flaws = namedFlaws(mind, index, all, first.likely);
   const isOff = ({ defect }: NamedFlaw): boolean => off.includes(flawName(defect));
@@ -78,13 +98,24 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
         ),
       )
     : first;
-  const linkTo = (defect: string, stage?: Stage) =>
-    new URL(stage ? nowUrl(defect, stage) : defectUrl(defect), location.origin).href;
+  const linkTo = (defect: string, stage?: Stage) => at(stage ? nowUrl(defect, stage) : defectUrl(defect));
   const atOnce = thisMinute(ear.atOnce, considered, named);
   return {
     heard,
     named,
     considered,
-    answer: withNamed(reply(considered, { linkTo, atOnce, heard }), named, considered, linkTo),
+    answer: withNamed(
+      reply(considered, {
+        linkTo,
+        atOnce,
+        heard,
+        ruleAt: (rule) => at(ruleUrl(rule)),
+        tellAt: at(TELL),
+        ...(isWhich({ heard, named, considered }) && { whichAt: at(whichUrl(heard.facts)) }),
+      }),
+      named,
+      considered,
+      linkTo,
+    ),
   };
 };

@@ -5,7 +5,7 @@ import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
-import { type Listening, understand } from './listen.ts';
+import { isWhich, type Listening, understand } from './listen.ts';
 import { LeadOn, NextQuestion } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
@@ -71,13 +71,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   };
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
-  /** Nothing is wrong yet: what is asked is which top coat to take. */
-  const which =
-    found !== undefined &&
-    !calls &&
-    !found.named.length &&
-    found.considered.stage === undefined &&
-    found.heard.asksWhich;
+  const which = found !== undefined && isWhich(found);
   const firm = found !== undefined && isFirm(found.considered);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm;
@@ -89,7 +83,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       each={each}
     />
   );
-  const reply = found && !which && (
+  const reply = found && (
     <ReplyToCopy answer={found.answer} open={pasted || others || tellsOfAnother(state.text)} />
   );
   const change = () => {

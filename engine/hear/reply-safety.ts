@@ -1,0 +1,59 @@
+import { reached } from '../model/stage.ts';
+import type { Considered } from './consider.ts';
+import type { ToldRule } from './mind.ts';
+import { ended, firstSentence } from './reply-words.ts';
+
+/** What a reply says of rules. */
+export type SafetySaid = {
+  /** The most pressing rule. */
+  readonly rule: ToldRule | undefined;
+  /** Someone has to be called: the film can wait, and no flaw is told beside it. */
+  readonly calls: boolean;
+  /** Before all else: what saves first, or the rule and its first sentence. */
+  readonly first: readonly string[];
+  /** The next ones, a whole sentence each. */
+  readonly besides: readonly string[];
+  /** What guards a step that is over, said after what to do. */
+  readonly later: readonly string[];
+  /** All of it, for the long reply. */
+  readonly all: readonly string[];
+  readonly allLater: readonly string[];
+};
+
+/** Rules and cases that a short reply tells of. */
+const TOLD = 2;
+/** Words of a rule that says whom to call. */
+const CALLS = /\b911\b/;
+
+/** A rule in one sentence, where another stands before it. */
+const lineOf = ({ atOnce, lead, say }: ToldRule): string => firstSentence(atOnce?.[0] ?? lead ?? say);
+
+const wholeOf = ({ title, atOnce = [], say }: ToldRule): string => [ended(title), ...atOnce, say].join(' ');
+
+export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 'stage'>): SafetySaid => {
+  const isOver = (rule: ToldRule): boolean =>
+    rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch');
+  const [rule, ...others] = warnings.filter((one) => !isOver(one));
+  const over = warnings.filter(isOver);
+  const urgent = rule?.atOnce ?? [];
+  const calls = urgent.length > 0 && CALLS.test(rule?.say ?? '');
+  // What belongs to the same harm is said by the call for help already.
+  const beside = others.filter(({ atOnce }) => !(calls && atOnce));
+  return {
+    rule,
+    calls,
+    first: urgent.length
+      ? urgent.slice(0, TOLD)
+      : rule
+        ? [`First: ${ended(rule.title)} ${firstSentence(rule.say)}`]
+        : [],
+    besides: beside.slice(0, TOLD).map(lineOf),
+    later: over.map(lineOf),
+    all: [
+      ...urgent,
+      ...(rule ? [`${urgent.length ? '' : 'First: '}${ended(rule.title)} ${rule.say}`] : []),
+      ...others.map((one) => `And: ${wholeOf(one)}`),
+    ],
+    allLater: over.map(wholeOf),
+  };
+};
