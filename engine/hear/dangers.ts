@@ -27,11 +27,23 @@ export const dangersOf = (
   return [...found.values()];
 };
 
+/** "The dog licked it" is no case of people: what names more of the words is meant. */
+const isWithin = ({ of, from, to, size }: Match, matches: readonly Match[]): boolean =>
+  matches.some(
+    (other) =>
+      other.kind === 'urgent' &&
+      other.of[0] === of[0] &&
+      other.from <= from &&
+      to <= other.to &&
+      other.size > size,
+  );
+
 /** The cases of rules that can not wait, in the order in which each rule tells them. */
 export const urgentOf = (matches: readonly Match[], manner: Manner): readonly HeardUrgent[] => {
   const told = new Set(
     matches
       .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
+      .filter((match) => !isWithin(match, matches))
       .map(({ of }) => of.join(' ')),
   );
   return [...told]

@@ -20,7 +20,15 @@ export const familyOf = (
   open: readonly Mention[],
   against: readonly Span[],
 ): HeardChoices => {
-  const film = all.some(({ value, place }) => FILMS.includes(value) && place !== 'below');
+  const isFilm = (value: string): boolean => value.split('|').every((one) => FILMS.includes(one));
+  const wax = all.findLast(({ value }) => value === 'wax');
+  // "satin poly on a table, rubbed with steel wool and wax": laid before the wax, whichever kind it was.
+  const film =
+    all.some(({ value, place }) => FILMS.includes(value) && place !== 'below') ||
+    open.some(
+      ({ value, place, laid, span }) =>
+        isFilm(value) && laid && place !== 'below' && wax !== undefined && span.from < wax.span.from,
+    );
   const kinds = withoutBeaten('family', all);
   const mentions = film ? kinds.filter(({ value }) => value !== 'wax') : kinds;
   const top = mentions.filter(({ place }) => place === 'top');

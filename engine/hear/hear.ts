@@ -1,4 +1,5 @@
 import { asksWhich } from './asks-which.ts';
+import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
@@ -26,7 +27,8 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const matches = matchesIn(ear, words);
   const manner = mannerOf(ear, words, matches);
   const { facts, among } = choicesOf(ear, text, words, matches, manner);
-  const times = hoursOf(ear, words, matches, manner);
+  const spans = hoursOf(ear, words, matches, manner);
+  const times = spans.length ? spans : hoursByClock(text);
   const family = facts.find(({ fact }) => fact === 'family');
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
   const air = airOf(text, words, matches, manner.denied);

@@ -42,6 +42,9 @@ const PART_OF_TEN: Readonly<Record<string, readonly [number, number]>> = {
   upper: [7, 9],
 };
 
+/** "grandpa made it in the 60s" tells of years. */
+const MADE_IN = /\b(?:made|built|bought|painted|finished|varnished)(?: (?:it|this|that|them))?(?: back)? $/i;
+
 const temperatures = (text: string): Reading[] => {
   const found: Reading[] = [];
   const add = (span: Span, a: number, b: number, sure: number) =>
@@ -65,6 +68,7 @@ const temperatures = (text: string): Reading[] => {
     if (OF_AIR.test(before) || OF_AIR.test(after)) add(span, celsius(low), celsius(high), 0.74);
   }
   for (const match of text.matchAll(DECADE)) {
+    if (MADE_IN.test(text.slice(0, match.index))) continue;
     const [low, high] = entryOf(PART_OF_TEN, (match[1] ?? '').toLowerCase()) ?? [0, 9];
     const base = Number(match[2]);
     add(spanOf(match), celsius(base + low), celsius(base + high), 0.8);

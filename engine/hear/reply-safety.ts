@@ -9,8 +9,10 @@ export type SafetySaid = {
   readonly rule: ToldRule | undefined;
   /** Someone has to be called: the film can wait, and no flaw is told beside it. */
   readonly calls: boolean;
-  /** Before all else: what saves first, or the rule and its first sentence. */
-  readonly first: readonly string[];
+  /** Before all else: what saves first. */
+  readonly urgent: readonly string[];
+  /** Where nothing is that pressing, the rule and its first sentence. */
+  readonly first: string;
   /** The next ones, a whole sentence each. */
   readonly besides: readonly string[];
   /** What guards a step that is over, said after what to do. */
@@ -42,11 +44,11 @@ export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 's
   return {
     rule,
     calls,
-    first: urgent.length
-      ? urgent.slice(0, TOLD)
-      : rule
-        ? [`First: ${ended(rule.title)} ${firstSentence(rule.say)}`]
-        : [],
+    urgent: urgent.slice(0, TOLD),
+    first:
+      rule && !urgent.length
+        ? `First: ${ended(rule.title)} ${rule.isStop ? firstSentence(rule.say) : lineOf(rule)}`
+        : '',
     besides: beside.slice(0, TOLD).map(lineOf),
     later: over.map(lineOf),
     all: [

@@ -168,14 +168,22 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const { likely, warnings, now, next, stage } = considered;
   const [first] = likely;
   const link = first ? linkTo(first.defect, stage) : '';
-  const { first: firsts, besides, later, all, allLater } = safetySaid(considered);
+  const { urgent, first: caution, besides, later, all, allLater } = safetySaid(considered);
   const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
   const no = denials(considered, firm, atOnce, heard);
   const alone = withoutFlaw(considered, options);
   if (alone)
     return {
-      short: fitted([...firsts, ...besides, no, ...alone.says], alone.last, SHORT),
-      long: [...all, ...allLater, no, alone.says.join(' '), alone.last].filter(Boolean).join('\n\n'),
+      short: fitted([...urgent, no, caution, ...besides, ...alone.says], alone.last, SHORT),
+      long: [
+        ...(urgent.length ? all : [no, ...all]),
+        ...allLater,
+        urgent.length ? no : '',
+        alone.says.join(' '),
+        alone.last,
+      ]
+        .filter(Boolean)
+        .join('\n\n'),
     };
   const what = whatItIs(considered);
   const doing = ordersOf(now, firm, firm ? '' : atOnce);
@@ -189,15 +197,17 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
+  const before = [...urgent, no, caution, ...besides].filter(Boolean);
+  // Where dangers leave no room for the flaw, no sentence may lead on from its name.
+  const named = [...before, what, `${way} ${link}`].join(' ').length <= SHORT;
   return {
     short: fitted(
-      [...firsts, ...besides, no, what, doing.short, again, kept, shortCheck, ...later],
-      link && `${way} ${link}`,
+      [...before, ...(named ? [what, doing.short, again, kept, shortCheck, ...later] : [])],
+      link && `${named ? way : 'On the coat itself, after that:'} ${link}`,
       SHORT,
     ),
     long: [
-      ...all,
-      no,
+      ...(urgent.length ? [...all, no] : [no, ...all]),
       what,
       doing.long,
       [again, kept].filter(Boolean).join(' '),

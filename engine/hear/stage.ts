@@ -18,6 +18,8 @@ export type DryHours = Readonly<Partial<Record<Family, readonly [touch: number, 
 
 /** Air that is not known may be cold or damp. */
 const UNKNOWN_AIR = 2;
+/** The fast end of a kind may be a third of its slow one. */
+const SURELY_BEFORE = 3;
 /** A month, the low end of how it is said; in the cold two months. */
 const CURED_HOURS = 560;
 const CURED_IN_THE_COLD = 1440;
@@ -127,6 +129,11 @@ const isUsedSoft = (matches: readonly Match[]): boolean =>
     matches.some(({ sense }) => sense === said),
   );
 
+/** "Fine for a month, then a wet glass stood on it": it was hard before that. */
+const isFineTillUsed = (matches: readonly Match[]): boolean =>
+  matches.some(({ sense }) => sense === 'sign fine-when-first-dry yes') &&
+  matches.some(({ sense }) => IN_USE.includes(sense));
+
 /** "my kitchen cabinets": somebody lives with it. */
 const isTheirs = (words: readonly Word[], matches: readonly Match[]): boolean =>
   matches.some(
@@ -227,6 +234,21 @@ const restsOfUse = (
     ?.rests;
 };
 
+/** "Sanded between coats and went through to the wood", and nothing laid since: what can be sanded is dry enough for it. */
+const sandedLast = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined => {
+  const through = matches.find(
+    (match) =>
+      match.sense === 'sign bare-wood-shows yes' &&
+      manner.denied(match) === undefined &&
+      !manner.feared(match) &&
+      words
+        .slice(Math.max(0, match.from - 12), match.to)
+        .some(({ word, part }) => /^(sanded|sanding|sander|sandpaper)$/.test(word) && part !== undefined),
+  );
+  const laidSince = words.some((_, at) => through !== undefined && at >= through.to && isLaying(words, at));
+  return laidSince ? undefined : through;
+};
+
 /**
  * How dry the film is, from what is said of it and from the hours since it was laid. Never drier than both allow;
  * where words contradict each other nothing is taken as told.
@@ -254,16 +276,18 @@ export const stageFacts = (
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
+  const soonest = Math.min(...families.map((family) => (dry[family as Family]?.[0] ?? 0) / SURELY_BEFORE));
   const owned = tellsOfWork(words, matches, manner) ? undefined : restsOfUse(words, matches, manner, heard);
   const softened =
     soft &&
     !neverHard(matches, manner) &&
-    (timed
-      ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
-      : !timed &&
-        !tellsOfWork(words, matches, manner) &&
-        (owned || isTheirs(words, matches)) &&
-        (isChanged(words, matches) || (owned && isUsedSoft(matches))));
+    (isFineTillUsed(matches) ||
+      (timed
+        ? least >= SOFTENED_HOURS && (isChanged(words, matches) || isPieceOld(words, time, matches, heard))
+        : !timed &&
+          !tellsOfWork(words, matches, manner) &&
+          (owned || isTheirs(words, matches)) &&
+          (isChanged(words, matches) || (owned && isUsedSoft(matches)))));
   const overdue = soft && !onlyDents && !softened && timed && least > 3 * Math.min(touch, 24);
   // "never dried" of a coat of this morning is said too early.
   const isEarly = timed && most <= 3 * Math.min(touch, 24);
@@ -335,5 +359,17 @@ export const stageFacts = (
     return say(spoken, spoken === 'cured' || spoken === 'recoatable' ? 0.72 : 0.75, spans(spoken), []);
   if (byTime && wettest !== 'wet') return say(byTime, 0.72, time?.rests ?? [], []);
   if (byTime) return say(byTime, 0.6, time?.rests ?? [], spans('wet'));
+  const sanded = timed || mentions.length ? undefined : sandedLast(words, matches, manner);
+  if (sanded) return say('recoatable', 0.72, [spanIn(words, sanded)], []);
+  // So soon after it was laid no kind that is meant has dried: hands are off, whatever else is told.
+  if (
+    timed &&
+    !mentions.length &&
+    families.length &&
+    least > 0.35 &&
+    most <= soonest &&
+    isOfFilm(words, matches, manner, time)
+  )
+    return say('setting', 0.72, time.rests, []);
   return [];
 };

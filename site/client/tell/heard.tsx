@@ -42,8 +42,13 @@ export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
     const says = ask && isKeyOf(SAID, value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);
     return says ? [{ name, says, rests: '' }] : [];
   });
+  // A film that is sticky long past its time has one standing, as she tells it by a tap: that, or how dry it is.
+  const isOverdue = heard.facts.some((fact) => fact.fact === 'overdue' && isTaken(fact));
+  const isTold = (fact: string) =>
+    Object.hasOwn(told, fact) ||
+    (fact === 'overdue' ? Object.hasOwn(told, 'stage') : isOverdue && fact === 'stage');
   const facts = heard.facts
-    .filter((fact) => isTaken(fact) && !Object.hasOwn(told, fact.fact))
+    .filter((fact) => isTaken(fact) && !isTold(fact.fact))
     .flatMap(({ fact, value, range, rests }): Strip[] => {
       const says = factWords(choices, fact, value, range);
       return says ? [{ name: fact, says, rests: quoted(rests) }] : [];

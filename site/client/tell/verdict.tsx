@@ -25,6 +25,19 @@ type Props = {
   readonly coat: RunningCoat | undefined;
 };
 
+/** What saves first, before the rest of a rule. */
+const AtOnce = ({ rule: { atOnce = [] } }: { readonly rule: ToldRule }) => (
+  <>
+    {atOnce.map((says) => (
+      <p key={says} class="calm">
+        <b>
+          <Dialed text={says} />
+        </b>
+      </p>
+    ))}
+  </>
+);
+
 /** What has happened already: the number first, then an order a line. The film can wait. */
 const Emergency = ({ rule }: { readonly rule: ToldRule }) => (
   <section class="stop-rule">
@@ -36,6 +49,7 @@ const Emergency = ({ rule }: { readonly rule: ToldRule }) => (
         </a>
       ))}
     </p>
+    <AtOnce rule={rule} />
     <ul class="orders stop">
       {sentencesOf(rule.say).map((says) => {
         const { lead, rest } = leadOf(says);
@@ -60,6 +74,7 @@ const Warning = ({ rule }: { readonly rule: ToldRule }) =>
       <h2 class="verdict stop">
         <span>{rule.title}</span>
       </h2>
+      <AtOnce rule={rule} />
       <p>{rule.say}</p>
       <p class="small">
         {rule.defers} <a href={ruleUrl(rule.id)}>Why, and what to do</a>
@@ -68,6 +83,7 @@ const Warning = ({ rule }: { readonly rule: ToldRule }) =>
   ) : (
     <section class="caution">
       <h2 class="label">{rule.title}</h2>
+      <AtOnce rule={rule} />
       <p>
         {rule.say}{' '}
         <a class="small" href={ruleUrl(rule.id)}>

@@ -114,7 +114,7 @@ describe('the reply', () => {
   it('names the cautions after the first one too', () => {
     const short = answer('antique high chair, paint chips, baby uses it');
     expect(short).toMatch(/^First: .*Keep it from the child until these are settled\./);
-    expect(short).toContain('The old finish may hold lead.');
+    expect(short).toContain('The old finish may hold lead: do not sand, scrape, strip or heat it yet.');
     expect(short.length).toBeLessThanOrEqual(500);
   });
 

@@ -1,0 +1,169 @@
+/**
+ * What saves first, where a message tells of harm that is under way or about to be done. All messages are invented; what
+ * each reply must say first is what the sources of the rules ask for: a fire marshal on rags, poison centers on bleach and
+ * on what was swallowed, the agencies on lead dust and on isocyanate, fire figures on vapor and water heaters.
+ */
+import { describe, expect, it } from 'vitest';
+import { buildIndex, documentsOf } from '#engine/find.ts';
+import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
+import { readWords } from '../../../content/tools/hear.ts';
+import { heard, known } from './hearing.ts';
+
+const mind = mindOf(known);
+const index = buildIndex(documentsOf(known), readWords(process.cwd()));
+const considered = (text: string) =>
+  consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text) });
+const answer = (text: string) =>
+  reply(considered(text), {
+    linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
+    ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,
+    tellAt: 'https://halfdry.example/tell/',
+    heard: heard(text),
+    ...(heard(text).asksWhich && { whichAt: 'https://halfdry.example/which-coat/' }),
+  });
+
+describe('a reply to harm under way', () => {
+  it.each([
+    ['the rags in the bin are warm, we used danish oil', /^Everyone out now.*Do not carry or open the heap/],
+    ['rags in the trash are smoking, tung oil', /^Everyone out now.*Do not carry or open the heap/],
+    ['the rag felt warm after I wiped the tung oil off', /^Warm already: do not carry/],
+    ['he left the linseed rags in a pile in the garage', /^See to that heap before all else/],
+    ['mixed bleach and ammonia for the mold, now the varnish is cloudy', /^Mixed already: out at once/],
+    ['poured bleach on the ring and then vinegar', /^Mixed already: out at once/],
+    [
+      'I started sanding my 1940s dresser, dust everywhere, kids next door, varnish bubbles',
+      /^Stop work on it now, and keep children .*wet cloths.*blood lead test/,
+    ],
+    ['stripping paint from 1950 with a heat gun, scorch marks', /^Stop work on it now/],
+    [
+      'can I spray 2K clear in my basement? the furnace is in there',
+      /^No spraying of a two-part finish at home/,
+    ],
+    ['can I spray lacquer next to the water heater', /^No spraying and no open can near that flame/],
+    ['got stripper in my eye', /^Take lenses out and rinse the eye with running water now/],
+    ['my toddler licked the wet varnish', /^Call Poison Help now/],
+    ['my dog licked the wet varnish', /^Call a vet now/],
+    ['I passed out while brushing lacquer in the closet', /^Out into fresh air now, and call 911/],
+  ])('says first what saves: %s', (text, first) => {
+    const { short, long } = answer(text);
+    expect(short).toMatch(first);
+    expect(long).toMatch(first);
+    expect(short.length).toBeLessThanOrEqual(500);
+    expect(short).toMatch(/https:\/\/\S+$/);
+  });
+
+  it('names no flaw beside a call for help', () => {
+    const { short } = answer('rags are smoking in the trash can right now, and my table has bubbles');
+    expect(short).not.toMatch(/looks like|may be|Hard to say/);
+  });
+
+  it('says the flame as well where two dangers meet', () => {
+    const { short } = answer('can I spray 2K clear in my basement? the furnace is in there, got orange peel');
+    expect(short).toContain('masks with filters do not hold it back');
+    expect(short).toContain('near that flame');
+  });
+
+  it.each([
+    'I laid the rags out flat, danish oil is sticky',
+    'I have not mixed bleach and ammonia, the varnish is cloudy',
+    'no water heater near, can I spray lacquer',
+    'sanded between coats on my new pine table, poly is cloudy',
+    'wiped it with a rag and warm water, poly is dull',
+  ])('says none of it where there is none: %s', (text) => {
+    expect(answer(text).short).not.toMatch(
+      /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out )/,
+    );
+  });
+});
+
+describe('each case of a rule', () => {
+  it('does alone: its first sentence is an order, and it is whole sentences', () => {
+    const cases = [...mind.dangers, ...mind.fired].flatMap(({ atOnce = [] }) => atOnce);
+    expect(cases.length).toBeGreaterThan(10);
+    for (const says of cases) {
+      expect(says).toMatch(
+        /^(?:Everyone out|Warm already: do not|See to|Mixed already: out|Stop|No spraying|Out into|Take|Call|Cool|Press)/,
+      );
+      expect(says).toMatch(/[.]$/);
+    }
+  });
+
+  it('is told only where the rule itself is called for', () => {
+    // New wood, nothing old below: dust alone is no lead.
+    expect(answer('I started sanding my new pine bench, dust everywhere, poly is cloudy').short).not.toMatch(
+      /lead/,
+    );
+  });
+});
+
+describe('the rules beside the first', () => {
+  it('are whole sentences, never bare titles', () => {
+    const { short } = answer('linseed oil on the butcher block is gummy after 5 days, rags are in a pile');
+    expect(short).toContain('No finish makes a cutting surface');
+    expect(short).not.toMatch(/Mind too|Food on it\?/);
+  });
+
+  it('tell a date that is near and a child what waits', () => {
+    const { short } = answer('poly is tacky after 2 days, delivery is tomorrow and the lady has a baby');
+    expect(short).toMatch(/for a child, a bed or food wait 30 days/);
+  });
+
+  it('tell of spraying last where the coat was sprayed and is dry', () => {
+    const { short } = answer('sprayed lacquer a week ago, it was raining, now it is cloudy. Not sticky.');
+    expect(short).toMatch(/^(?:That|Most likely|Hard)/);
+  });
+});
+
+describe('a reply without a flaw', () => {
+  it('leads to the page that names a top coat', () => {
+    const { short } = answer('what is the best topcoat for a toddlers toy box painted in milk paint');
+    expect(short).toMatch(/^First: For a child/);
+    expect(short).toMatch(/Which top coat fits it, with the reason: https:\S+which-coat\/$/);
+    expect(short).not.toMatch(/Hard to say|may be/);
+  });
+
+  it.each([
+    'le puse laca en spray a mi mesa y quedo como piel de naranja, que hago?',
+    'tengo burbujas in the poly, brushed it, dry now, 2 dias',
+    'mein Tisch ist nach zwei Tagen noch klebrig, ich habe lack benutzt',
+  ])('takes nothing for sure in another language: %s', (text) => {
+    const { short } = answer(text);
+    expect(short).toMatch(/^I read only English, so I can not tell what it is\./);
+    expect(short).not.toMatch(/looks like|may be|Most likely/);
+  });
+
+  it.each([
+    'my pros and cons of poly over shellac',
+    'the mesa oak table has brush marks from the poly',
+    'comment below if the lack of sheen bothers you, satin poly went dull',
+  ])('takes English for English: %s', (text) => expect(heard(text).otherTongue).toBe(false));
+});
+
+describe('what was asked', () => {
+  it('is answered first: a coat over wax', () => {
+    const { short } = answer(
+      'clear wax on the kitchen table 2 weeks ago, every glass leaves a ring. Can I just poly over it?',
+    );
+    expect(short).toMatch(/^No, lay no coat over the wax: a film over wax peels/);
+    expect(short).not.toContain('water or a wet thing');
+  });
+
+  it('takes a water heater for no heat on the film', () => {
+    expect(answer('can I spray lacquer next to the water heater? it has orange peel').short).not.toContain(
+      'do not heat',
+    );
+  });
+
+  it('denies nothing that nobody wants', () => {
+    expect(
+      answer('oil varnish turned yellow after a year, how do I fix it, no sanding please').short,
+    ).not.toMatch(/do not sand it/);
+  });
+
+  it('says nothing of leaving it as it is where that is not sure', () => {
+    const { short } = answer(
+      'water based poly 3 days ago, a hot mug on it this morning, white mark. Start over?',
+    );
+    expect(short).not.toContain('Leave it as it is');
+  });
+});
