@@ -30,6 +30,12 @@ const CALLS = /\b911\b/;
 /** A rule in one sentence, where another stands before it. */
 const lineOf = ({ atOnce, lead, say }: ToldRule): string => firstSentence(atOnce?.[0] ?? lead ?? say);
 
+/** A title that asks says nothing before its answer. */
+const headOf = (rule: ToldRule): string => {
+  const says = rule.isStop ? firstSentence(rule.say) : lineOf(rule);
+  return rule.title.endsWith('?') ? lineOf(rule) : `${ended(rule.title)} ${says}`;
+};
+
 const wholeOf = ({ title, atOnce = [], say }: ToldRule): string => [ended(title), ...atOnce, say].join(' ');
 
 export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 'stage'>): SafetySaid => {
@@ -45,10 +51,7 @@ export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 's
     rule,
     calls,
     urgent: urgent.slice(0, TOLD),
-    first:
-      rule && !urgent.length
-        ? `First: ${ended(rule.title)} ${rule.isStop ? firstSentence(rule.say) : lineOf(rule)}`
-        : '',
+    first: rule && !urgent.length ? `First: ${headOf(rule)}` : '',
     besides: beside.slice(0, TOLD).map(lineOf),
     later: over.map(lineOf),
     all: [

@@ -199,7 +199,8 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     .map(({ defect, name }) => `Or ${lower(name)}: ${linkTo(defect, stage)}`);
   const before = [...urgent, no, caution, ...besides].filter(Boolean);
   // Where dangers leave no room for the flaw, no sentence may lead on from its name.
-  const named = [...before, what, `${way} ${link}`].join(' ').length <= SHORT;
+  const isSaid = !urgent.length || (first?.chance ?? 0) >= NAMED;
+  const named = isSaid && [...before, what, `${way} ${link}`].join(' ').length <= SHORT;
   return {
     short: fitted(
       [...before, ...(named ? [what, doing.short, again, kept, shortCheck, ...later] : [])],

@@ -26,10 +26,10 @@ describe('a reply to harm under way', () => {
   it.each([
     ['the rags in the bin are warm, we used danish oil', /^Everyone out now.*Do not carry or open the heap/],
     ['rags in the trash are smoking, tung oil', /^Everyone out now.*Do not carry or open the heap/],
-    ['the rag felt warm after I wiped the tung oil off', /^Warm already: do not carry/],
+    ['the rag felt warm after I wiped the tung oil off', /^Warm, or a smell of burning: do not carry/],
     ['he left the linseed rags in a pile in the garage', /^See to that heap before all else/],
     ['mixed bleach and ammonia for the mold, now the varnish is cloudy', /^Mixed already: out at once/],
-    ['poured bleach on the ring and then vinegar', /^Mixed already: out at once/],
+    ['poured bleach then vinegar on the ring', /^Mixed already: out at once/],
     [
       'I started sanding my 1940s dresser, dust everywhere, kids next door, varnish bubbles',
       /^Stop work on it now, and keep children .*wet cloths.*blood lead test/,
@@ -43,6 +43,20 @@ describe('a reply to harm under way', () => {
     ['got stripper in my eye', /^Take lenses out and rinse the eye with running water now/],
     ['my toddler licked the wet varnish', /^Call Poison Help now/],
     ['my dog licked the wet varnish', /^Call a vet now/],
+    [
+      'spilled a gallon of lacquer thinner and the water heater just kicked on',
+      /^A spill near a flame: everyone out/,
+    ],
+    ['my son got stripper on his arm, it is burning', /^Wet clothes off, and rinse the skin/],
+    ['eyes sting from the lacquer in my bedroom', /^Out into fresh air now, and rinse the eyes/],
+    ['fresh oil dust in the shop vac, it smells like burning', /^Warm, or a smell of burning: do not carry/],
+    [
+      'grandmas toy chest from 1962 for my baby, the paint chips and she chews on it',
+      /^Take it out of the child’s reach now/,
+    ],
+    ['poly on the cutting board is peeling into our food', /^Put no more food on it/],
+    ['I have asthma and brushed two part poly, now I cough', /^Out of that room and into fresh air now/],
+    ['fan on the wet lacquer next to the gas stove', /^No spraying and no open can near that flame/],
     ['I passed out while brushing lacquer in the closet', /^Out into fresh air now, and call 911/],
   ])('says first what saves: %s', (text, first) => {
     const { short, long } = answer(text);
@@ -69,9 +83,11 @@ describe('a reply to harm under way', () => {
     'no water heater near, can I spray lacquer',
     'sanded between coats on my new pine table, poly is cloudy',
     'wiped it with a rag and warm water, poly is dull',
+    'stripped a door with lye and then poured vinegar on it, white crust',
+    'spilled nail polish remover on my table, the poly went soft',
   ])('says none of it where there is none: %s', (text) => {
     expect(answer(text).short).not.toMatch(
-      /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out )/,
+      /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out |A spill|Wet)/,
     );
   });
 });
@@ -82,7 +98,7 @@ describe('each case of a rule', () => {
     expect(cases.length).toBeGreaterThan(10);
     for (const says of cases) {
       expect(says).toMatch(
-        /^(?:Everyone out|Warm already: do not|See to|Mixed already: out|Stop|No spraying|Out into|Take|Call|Cool|Press)/,
+        /^(?:Everyone out|Warm, or a smell of burning: do not|See to|A spill near a flame: everyone out|Wet clothes off|Put no|Out of|Mixed already: out|Stop|No spraying|Out into|Take|Call|Cool|Press)/,
       );
       expect(says).toMatch(/[.]$/);
     }
@@ -105,7 +121,7 @@ describe('the rules beside the first', () => {
 
   it('tell a date that is near and a child what waits', () => {
     const { short } = answer('poly is tacky after 2 days, delivery is tomorrow and the lady has a baby');
-    expect(short).toMatch(/for a child, a bed or food wait 30 days/);
+    expect(short).toMatch(/30 days for a child, a bed or food/);
   });
 
   it('tell of spraying last where the coat was sprayed and is dry', () => {
