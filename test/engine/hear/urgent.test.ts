@@ -29,7 +29,7 @@ describe('a reply to harm under way', () => {
     ['the rag felt warm after I wiped the tung oil off', /^Warm, or a smell of burning: do not carry/],
     ['he left the linseed rags in a pile in the garage', /^See to that heap before all else/],
     ['mixed bleach and ammonia for the mold, now the varnish is cloudy', /^Mixed already: out at once/],
-    ['poured bleach then vinegar on the ring', /^Mixed already: out at once/],
+    ['poured bleach on the ring, then ammonia', /^Mixed already: out at once/],
     [
       'I started sanding my 1940s dresser, dust everywhere, kids next door, varnish bubbles',
       /^Stop work on it now, and keep children .*wet cloths.*blood lead test/,
