@@ -276,7 +276,11 @@ export const stageFacts = (
   const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
-  const soonest = Math.min(...families.map((family) => (dry[family as Family]?.[0] ?? 0) / SURELY_BEFORE));
+  const wiped = families.some((family) => /^(?:oil|hardwax-oil|wax)$/.test(family));
+  // Open oil is wiped while it flows, so that it sets is never taken for told.
+  const soonest = wiped
+    ? 0
+    : Math.min(...families.map((family) => (dry[family as Family]?.[0] ?? 0) / SURELY_BEFORE));
   const owned = tellsOfWork(words, matches, manner) ? undefined : restsOfUse(words, matches, manner, heard);
   const softened =
     soft &&
