@@ -5,8 +5,9 @@ import { disc, type Point, stroke, trickle } from '../stamp.ts';
 
 type SoapyStreaks = FeatureOf<'soapy-streaks'>;
 /** Soap dries milky; what else was drawn out of the film gathers in its shores as a weak tan. */
-const TAN = [0.1, 0.26, 0.6] as const;
-const MILK = 0.17;
+const TAN = [0.17, 0.5, 1.15] as const;
+const MILK = 0.26;
+const CREAM = [1.16, 1, 0.66] as const;
 
 /** What lies at a place: milk, tan, and how much is covered at all. */
 const leave = (b: Board, i: number, share: number, milk: number, tan: number): void => {
@@ -83,6 +84,7 @@ const spot = (b: Board, f: SoapyStreaks, next: Random): void => {
 /** Leached soap: damp gathered to drops above, ran down in tracks that join and part, and dried flat and shining, milky with tan shores. */
 export const soapyStreaks = (b: Board, f: SoapyStreaks, from: number): void => {
   const next = random(from);
+  b.veil = [...CREAM];
   for (let n = 0; n < f.count; n++) {
     const top: Point = [between(next, 0.02, 0.98) * b.widthMm, between(next, -0.3, 0.12) * b.heightMm];
     const length = between(next, 0.3, 1.35, 1.1) * b.heightMm;
