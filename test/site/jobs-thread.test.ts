@@ -17,6 +17,7 @@ it('goes from the plan to the care card', async () => {
   const { page } = opened;
   await page.clock.install({ time: new Date('2027-03-08T15:00:00Z') });
   await page.goto('/schedule/');
+  await page.locator('summary[data-part=piece]').click();
   await page.getByLabel('Its name').fill('Navy dresser');
   await page.getByRole('button', { name: 'Plan it' }).click();
   expect(await page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
@@ -51,7 +52,7 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   // An open flaw comes before the coat that the clock is ready for, and leads to its page for the film of now.
   expect(await verdict(page)).toBe('First the flaw: milky, foggy or cloudy coat');
-  expect(await page.locator('.why').first().innerText()).toMatch(/By the clock: Ready to /);
+  expect(await page.locator('.why').first().innerText()).toMatch(/By the clock: Ready for the next coat/);
   const again = page.locator('.found').getByRole('link', { name: 'Milky, foggy or cloudy coat' });
   expect(await again.getAttribute('href')).toContain('/defects/cloudy-film/stage-recoatable/');
   await page
@@ -59,7 +60,7 @@ it('goes from the plan to the care card', async () => {
     .getByRole('button', { name: /^Settled/ })
     .click();
   await page.locator('.found', { hasText: 'settled' }).waitFor();
-  await soon(() => verdict(page)).toMatch(/^Ready to /);
+  await soon(() => verdict(page)).toMatch(/^Ready for the next coat/);
   await page.getByRole('button', { name: 'Something looks wrong' }).click();
   await page.waitForURL('**/see/**');
   await page.goto('/defects/lap-marks/#how-dry');
