@@ -93,7 +93,13 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
         [`sign ${question} yes`, joined(yes)] as const,
         [`sign ${question} no`, joined(no)] as const,
       ]),
-      ...known.rules.map(({ id, heard }) => [`danger ${id}`, joined(heard)] as const),
+      ...known.rules.map(
+        ({ id, heard, 'at-once': cases }) =>
+          [
+            `danger ${id}`,
+            joined([...heard, ...cases.flatMap((one) => (one.calls ? one.heard : []))]),
+          ] as const,
+      ),
       ...known.rules.flatMap(({ id, 'at-once': cases }) =>
         cases.map(({ heard }, at) => [`urgent ${id} ${at}`, joined(heard)] as const),
       ),

@@ -144,7 +144,7 @@ export const mindOf = (known: Knowledge): Mind => {
       .filter(({ level, always, when }) => (level === 'stop' || always) && when && !('not' in when))
       .map(firedRule),
     dangers: known.rules
-      .filter(({ heard }) => heard.length > 0)
+      .filter(({ heard, 'at-once': cases }) => heard.length > 0 || cases.some(({ calls }) => calls))
       .sort((a, b) => rankOf(a) - rankOf(b))
       .map(toldRule),
   };

@@ -50,7 +50,7 @@ export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 's
   return {
     rule,
     calls,
-    urgent: urgent.slice(0, TOLD),
+    urgent: urgent.slice(0, calls ? TOLD : 1),
     first: rule && !urgent.length ? `First: ${headOf(rule)}` : '',
     besides: beside.slice(0, TOLD).map(lineOf),
     later: over.map(lineOf),

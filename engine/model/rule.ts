@@ -33,6 +33,10 @@ const Fields = z.strictObject({
     .array(
       z.strictObject({
         heard: z.array(Phrase).min(1).describe('What a post says of such a case.'),
+        calls: z
+          .boolean()
+          .default(false)
+          .describe('These words call for the rule by themselves, too; the search does not learn them.'),
         say: z
           .string()
           .min(20)
@@ -42,7 +46,7 @@ const Fields = z.strictObject({
     )
     .default([])
     .describe(
-      'Harm that is under way or about to be done, case by case. These words do not call for the rule; they say what comes first where it is called for.',
+      'Harm that is under way or about to be done, case by case: what comes first where the rule is called for.',
     ),
   say: z
     .string()
