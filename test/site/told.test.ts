@@ -372,11 +372,11 @@ it('asks no touch in the search for the flaw of a coat that is known to be wette
   await wet.page.getByText('Your coat is setting now: do not touch it.').waitFor();
   expect(await wet.page.locator('[data-part=how]').isVisible()).toBe(false);
   expectQuiet(wet);
-  await wet.context.close();
+  await wet.close();
 
   const dry = await opened({ stage: { value: 'cured', how: 'told' } });
   await dry.page.goto(on.address);
   await dry.page.locator('[data-part=how]').waitFor();
   expect(new URL(dry.page.url()).pathname).toBe(on.address);
-  await dry.context.close();
+  await dry.close();
 });
