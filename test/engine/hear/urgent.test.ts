@@ -83,6 +83,7 @@ describe('a reply to harm under way', () => {
     'no water heater near, can I spray lacquer',
     'sanded between coats on my new pine table, poly is cloudy',
     'wiped it with a rag and warm water, poly is dull',
+    'the furnace in this house blows dry heat, a crack in the lacquer',
     'stripped a door with lye and then poured vinegar on it, white crust',
     'spilled nail polish remover on my table, the poly went soft',
   ])('says none of it where there is none: %s', (text) => {
