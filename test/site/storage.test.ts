@@ -149,6 +149,7 @@ it.each(
   await soon(() => trouble(page)).toContain('This browser keeps nothing here');
   await page.getByRole('link', { name: 'New job card' }).click();
   await page.getByLabel('Name of the piece').fill('Navy dresser');
+  await page.locator('.about [name=age][value=none]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();
   await soon(() => trouble(page)).toContain('This browser keeps nothing here');
   const [download] = await Promise.all([
