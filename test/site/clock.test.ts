@@ -175,7 +175,7 @@ itAtLength('tells a product that it does not know', async () => {
   await opened.page.goto('/clock/');
   await opened.page.getByText('moon-dust').waitFor();
   await opened.page.goto('/');
-  await opened.page.locator('hd-clock').getByText('Open the clock').waitFor();
+  await opened.page.locator('.first .in-band').getByText('Open the clock').waitFor();
   expectQuiet(opened);
   await opened.close();
 });
@@ -223,7 +223,7 @@ itAtLength('leads from the first page to hands off until … in two taps at most
   await page.locator('.on-clock').waitFor();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
-  await page.locator('hd-clock').getByText('Now setting').waitFor();
+  await page.locator('.first .in-band').getByText('Now setting').waitFor();
   await page.locator('.sights summary').getByText('White, milky or foggy').tap();
   await page.locator('.sights a[href="/defects/cloudy-film/"]').tap();
   await page.waitForURL('**/stage-setting/**');
