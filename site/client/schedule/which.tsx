@@ -5,7 +5,7 @@ import { FACTS } from '#engine/model/facts.ts';
 import { choices } from '../../shared/choices.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { planRules } from '../../shared/plan-rules.ts';
-import { SAFETY, SCHEDULE } from '../../shared/urls.ts';
+import { ruleUrl, SAFETY, SCHEDULE } from '../../shared/urls.ts';
 import { statusLine } from '../shared/element.ts';
 import { NetworkFault } from '../shared/fetch-json.ts';
 import { draftIn, fillForm } from '../shared/form/in-page.ts';
@@ -45,7 +45,7 @@ const wantedIn = (draft: Draft, presets: readonly Preset[]): Wanted => {
     trials: TRIALS.filter((trial) => draft['trials']?.split(',').includes(trial)),
     base: oneOf(FACTS.base.values, draft['base']),
     tone: oneOf(FACTS['base-tone'].values, draft['tone']),
-    age: oneOf(AGES, draft['age']),
+    age: oneOf(AGES, draft['age']) ?? 'none',
   };
 };
 
@@ -68,10 +68,16 @@ const familyNames = (families: readonly string[]): string =>
     .map(([, name]) => name)
     .join(', ');
 
-type Props = { readonly choice: Choice; readonly told: string; readonly planLink: string };
+type Props = {
+  readonly choice: Choice;
+  readonly told: string;
+  readonly planLink: string;
+  /** Nobody has said yet whether older paint lies below: the answer is that for a piece without. */
+  readonly ageOpen: boolean;
+};
 
 /** One kind with its reason, what to mind, and why not the others; or a plain no. */
-const Chosen = ({ choice: { chosen, noes, others }, told, planLink }: Props) => {
+const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: Props) => {
   if (!chosen)
     return (
       <>
@@ -102,6 +108,12 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink }: Props) => 
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
+      {ageOpen && (
+        <p class="older">
+          <b>Only where nothing older lies below.</b> Old paint or varnish may hold lead: no sanding before
+          every layer is tested. <a href={ruleUrl('is-there-old-paint-below')}>Is there old paint below?</a>
+        </p>
+      )}
       <p class="why">{chosen.why}</p>
       {(chosen.wait || minded.length > 0) && (
         <>
@@ -190,7 +202,7 @@ export class WhichElement extends HTMLElement {
     fillForm(form, { ...(found && { trials: found.trials.join(',') }), ...draft });
     // An old finish is older paint or varnish, and nobody has said how old.
     const { base, age } = draftIn(form);
-    if (base === 'old-finish' && age === 'none') fillForm(form, { age: 'unknown' });
+    if (base === 'old-finish' && (age === 'none' || !age)) fillForm(form, { age: 'unknown' });
   }
 
   #changed(
@@ -220,6 +232,6 @@ export class WhichElement extends HTMLElement {
       wear: wanted.wear ?? 'normal',
       product: choice.chosen?.product.id ?? '',
     })}`;
-    render(<Chosen choice={choice} told={toldIn(form)} planLink={planLink} />, place);
+    render(<Chosen choice={choice} told={toldIn(form)} planLink={planLink} ageOpen={!draft['age']} />, place);
   }
 }

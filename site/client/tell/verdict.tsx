@@ -118,6 +118,9 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
+  /** It only has to dry on: what she wants to know is when. */
+  const dries = stage === 'dry-to-touch' && now !== undefined && !now.remedy;
+  const until = fresh ? 'Until when?' : 'When can it be worked on?';
   const [first] = likely;
   const together =
     now !== undefined &&
@@ -170,16 +173,15 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
           <p class="why">{now.say}</p>
           <p class="not">{now.not}</p>
           {!together && others.length > 0 && <AlsoNamed named={others} stage={stage} />}
-          {fresh && (
+          {(fresh || dries) && (
             <a class="tape strip" href={CLOCK}>
               {coat?.stage === stage ? (
                 <>
-                  <b>{`Until when? ${coat.piece} is on the clock`}</b> <span>{coat.verdict}</span>
+                  <b>{`${until} ${coat.piece} is on the clock`}</b> <span>{coat.verdict}</span>
                 </>
               ) : (
                 <>
-                  <b>Until when? Start the coat clock</b>{' '}
-                  <span>It tells the time by your can and weather.</span>
+                  <b>{until} Start the coat clock</b> <span>It tells the time by your can and weather.</span>
                 </>
               )}
             </a>
@@ -190,9 +192,9 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
             </a>
           )}
           {!fresh && !now.remedy && first && (
-            <p>
-              <a href={nowUrl(first.defect, stage)}>More on it</a>
-            </p>
+            <a class="quiet" href={nowUrl(first.defect, stage)}>
+              What it is, and what to do then
+            </a>
           )}
         </section>
       )}
