@@ -8,7 +8,7 @@ import { numberAt } from './spans.ts';
 import type { Span, Word } from './words.ts';
 
 const ORDINALS =
-  /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth)$/;
+  /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth)$/;
 const COAT = /^(coats?|layers?)$/;
 /** "four applications of oil", "the third round of poly" */
 const isApplication = (words: readonly Word[], at: number): boolean => {
@@ -30,7 +30,7 @@ const TOP =
 /** Coats that are wanted and not laid. */
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
 const WANTING =
-  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires)$/;
+  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires|meaning|intending|intend|aim|aiming)$/;
 /** What is done as a rule, or asked to be enough. */
 const USUALLY = /^(usually|normally|typically|generally|enough)$/;
 /** What "the second" is of, where it is no coat. */
@@ -184,15 +184,16 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   );
 };
 
-/** "I have brushed on three so far" */
+/** "I have brushed on three so far", "eight or nine in all" */
 const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
   const last = words[at + 2];
-  if (!here || words[at + 1]?.word !== 'so' || last?.word !== 'far' || ORDINALS.test(here.word))
+  const after = `${words[at + 1]?.word} ${last?.word}`;
+  if (!here || !last || !/^(so far|in all|in total|all told)$/.test(after) || ORDINALS.test(here.word))
     return undefined;
   const count = /^an?$/.test(here.word) ? undefined : numberAt(ear, here);
   const laid = words.some((word, index) => word.part === here.part && index < at && isLaying(words, index));
-  return count !== undefined && laid && count <= MOST_COATS
+  return count !== undefined && (laid || after !== 'so far') && count <= MOST_COATS
     ? { low: count, high: count, sure: 0.75, span: { from: here.from, to: last.to } }
     : undefined;
 };
@@ -241,6 +242,13 @@ const isCoat = (words: readonly Word[], at: number): boolean => {
       /^(this|last|yesterday)$/.test(words[at + 2]?.word ?? '')
     );
   if (NOT_SAID_OF.test(after?.word ?? '') && !(after?.word === 'i' && before?.part === here?.part))
+    return false;
+  // "a second coat the next day, buffed on the third"
+  if (
+    before?.word === 'the' &&
+    words[at - 2]?.word === 'on' &&
+    words.some(({ word, from }) => word === 'day' && from < (here?.from ?? 0))
+  )
     return false;
   if (beginsClause(words, at)) return true;
   // "put a third on", "laid a seventh last night"
@@ -296,7 +304,12 @@ export const coatNumberOf = (
       const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"
       const idiom = before?.high === 1 && /^(to|at)$/.test(after?.word ?? '');
-      if (before && !idiom) add({ ...before, ofPaint }, at, at + 1);
+      // "three coats a day" goes on for days
+      const eachDay =
+        (before?.high ?? 0) > 1 &&
+        after?.part === word.part &&
+        /^(a|per|each|every) (day|night|week|session)$/.test(`${after?.word} ${words[at + 2]?.word}`);
+      if (before && !idiom && !eachDay) add({ ...before, ofPaint }, at, at + 1);
       // "coat number four"
       const told = after?.word === 'number' ? words[at + 2] : after;
       const number = told?.clause === word.clause ? numberAt(ear, told) : undefined;

@@ -93,6 +93,16 @@ const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undef
   return found && { from: found.from, to: found.to };
 };
 
+/** Whether only a primer is named between the commas where a tool stands. */
+const isOfPrimer = (words: readonly Word[], { from }: Span): boolean => {
+  const at = words.findIndex((word) => word.from >= from);
+  const own = words.filter(({ part }) => part === words[at]?.part);
+  return (
+    own.some(({ word }) => /^(primed|primer|priming)$/.test(word)) &&
+    !own.some(({ word }) => /^(coats?|poly|varnish|lacquer|clear|paint|painted|finish|shellac)$/.test(word))
+  );
+};
+
 /** What was stripped off is no longer below the stain. */
 const isLeft =
   (told: readonly Mention[]) =>
@@ -151,6 +161,11 @@ export const choicesOf = (
     if (fact === 'base' && told.some(({ value }) => value !== 'old-finish'))
       told = told.filter(({ span }) => text.slice(span.from, span.to).toLowerCase() !== 'refinishing');
     if (fact === 'base' && isStripped(words)) told = told.filter(isLeft(told));
+    // "primed from cans, then painted with a gun": what the primer was laid with is not what the coat was.
+    if (fact === 'applicator') {
+      const ofCoat = told.filter(({ span }) => !isOfPrimer(words, span));
+      if (ofCoat.length) told = ofCoat;
+    }
     // Under a primer no wood is left bare.
     if (fact === 'base' && words.some(({ word }) => /^(primer|primed)$/.test(word)))
       told = told.filter(({ value }) => value !== 'bare-wood');

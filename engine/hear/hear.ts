@@ -28,7 +28,9 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const manner = mannerOf(ear, words, matches);
   const { facts, among } = choicesOf(ear, text, words, matches, manner);
   const spans = hoursOf(ear, words, matches, manner);
-  const times = spans.length ? spans : hoursByClock(text);
+  // "at seven this morning, now it is noon" is nearer than the morning alone.
+  const clock = hoursByClock(text);
+  const times = clock.length ? clock : spans;
   const family = facts.find(({ fact }) => fact === 'family');
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
   const air = airOf(text, words, matches, manner.denied);

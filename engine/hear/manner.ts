@@ -58,6 +58,10 @@ const isOfRepair = (words: readonly Word[], { from, to }: Match): boolean => {
   );
 };
 
+/** "I hope you can help, it is still sticky": what is hoped ends at the comma. */
+const isHopeApart = (words: readonly Word[], hope: Match, { from }: Match): boolean =>
+  /^hop/.test(words[hope.from]?.word ?? '') && words[hope.from]?.part !== words[from]?.part;
+
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
@@ -92,7 +96,11 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
       });
     },
     notYet: (match) => inClauseBefore(notYet, match) || isShortQuestion(match),
-    feared: (match) => inClauseBefore(feared, match),
+    feared: (match) =>
+      inClauseBefore(
+        feared.filter((one) => !isHopeApart(words, one, match)),
+        match,
+      ),
     over: (match) => {
       if (!over.length) return false;
       const { sentence = -1, clause = -1 } = words[match.from] ?? {};

@@ -11,11 +11,35 @@ const NO_HARD_FILM =
   /^(to|wax|waxed|wearing|work|time|times|water|enough|by|for|against|with|on|edge|edges|line|lines|wood|maple|top|part|way|job|when|surface)$/;
 const NO_DRY_FILM = /^(spots?|patch|patches|brush|rag|cloth|climate|air|wood|sanding|weather|heat|enough)$/;
 
+const DAYTIME = /^(day|night|next|whole|same|first|way|weekend|rest|time|other|morning|afternoon|week)$/;
+
+/** "dried the brush", "washed with spirits, dried", "has to dry": no film that is dry. */
+const isOfAnother = (words: readonly Word[], from: number, to: number): boolean => {
+  const { part = 0, clause } = words[from] ?? {};
+  const dries = words.findIndex(({ word }, at) => at >= from && at < to && /^(dry|dried)$/.test(word));
+  if (dries < 0) return false;
+  const [after, next] = words.slice(dries + 1, dries + 3).filter((word) => word.part === words[dries]?.part);
+  const isDone =
+    words[dries]?.word === 'dried' &&
+    ((/^(the|my|our)$/.test(after?.word ?? '') && next !== undefined && !DAYTIME.test(next.word)) ||
+      /^(it|them)$/.test(after?.word ?? ''));
+  const isToCome = words[dries]?.word === 'dry' && words[dries - 1]?.word === 'to';
+  const alone = words.filter((word) => word.part === part).length === 1;
+  const isWashed =
+    alone &&
+    words.some(
+      (word) =>
+        word.part === part - 1 && word.clause === clause && /^(washed|rinsed|cleaned|wiped)$/.test(word.word),
+    );
+  return isDone || isToCome || isWashed;
+};
+
 export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolean => {
   const clause = words[from]?.clause;
   const before = words.slice(Math.max(0, from - 4), from).filter((word) => word.clause === clause);
   const after = words[to]?.clause === clause ? (words[to]?.word ?? '') : '';
   return (
+    isOfAnother(words, from, to) ||
     [...before, ...words.slice(from, to)].some(({ word }) => NOT_YET_DRY.test(word)) ||
     // "fully cured, or so I thought"
     words

@@ -10,7 +10,7 @@ const KEPT = /^(old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used
 const DAYS_ON_END = /^(every|each|between|apart|per)$/;
 /** Things that stood or lay somewhere for a time. */
 const STOOD =
-  /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told)$/;
+  /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told|stirred|strained)$/;
 /** What is set down on a table and forgotten there. */
 const SET_DOWN =
   /^(glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin)$/;
@@ -64,6 +64,30 @@ const layNext = (words: readonly Word[], to: number): boolean => {
 const SEEN_OF =
   /^(came|comes|coming|peel\w*|chip\w*|flak\w*|lift\w*|bled|bleed\w*|bubbl\w*|crack\w*|smear\w*|rub\w*|wip\w*|show\w*)$/;
 const LAYER_REACH = 6;
+
+const OLD = /^(old|original|existing|previous)$/;
+
+/** "A fresh coat, and it bubbled. I laid that old finish 15 years ago": the time of what lies below. */
+const isOfOldFilm = (words: readonly Word[], from: number): boolean => {
+  const before = words.slice(Math.max(0, from - 8), from).filter(({ part }) => part === words[from]?.part);
+  const old = before.some(({ word }, at) => OLD.test(word) && TOP.test(before[at + 1]?.word ?? ''));
+  return (
+    old &&
+    words.some(
+      ({ word }, at) =>
+        /^(fresh|new|another)$/.test(word) && /^(coat|coats|layer)$/.test(words[at + 1]?.word ?? ''),
+    )
+  );
+};
+
+/** "The one at our old house was different": what is told next in that sentence is of another piece. */
+const isElsewhere = (words: readonly Word[], from: number): boolean => {
+  const before = words.slice(0, from).filter(({ sentence }) => sentence === words[from]?.sentence);
+  const said = before.map(({ word }) => word).join(' ');
+  return /\b(at|in) (our|my|their|the) (old|last|previous|former|other) (house|home|place|apartment|flat|kitchen) (was|were|had|did|looked)\b/.test(
+    said,
+  );
+};
 const NEAR = 5;
 
 /** Whether the time at word `from` is of something else: the can's own time, a time between coats, or another layer's. */
@@ -75,7 +99,12 @@ export const isElse = (
 ): boolean => {
   const { clause, sentence, part } = words[from] ?? {};
   const isOfPart = (word: Word | undefined) => word?.part === part;
-  if (matches.some((one) => one.sense === 'cue other-time' && isOfPart(words[one.from]))) return true;
+  // "two weeks of waiting, as they recommend": what the can says was done.
+  const isDone =
+    /^(waiting|drying|curing)$/.test(words[to + 1]?.word ?? '') &&
+    words.some(({ word }, at) => isOfPart(words[at]) && at > to && word === 'as');
+  if (!isDone && matches.some((one) => one.sense === 'cue other-time' && isOfPart(words[one.from])))
+    return true;
   const beside = words.slice(Math.max(0, from - 2), to + 2).filter(isOfPart);
   if (beside.some((word) => DAYS_ON_END.test(word.word))) return true;
   const before = words.slice(Math.max(0, from - 12), from).filter(isOfPart);
@@ -85,7 +114,19 @@ export const isElse = (
     ({ word }, at) =>
       STOOD.test(word) || (word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
   );
-  if (stood && !before.some((word) => TOP.test(word.word))) return true;
+  // "a wet glass stood on the poly for 3 hours": the film is where it stood.
+  const isWhere = (at: number) =>
+    before.slice(Math.max(0, at - 2), at).some(({ word }) => /^(on|over|atop|against)$/.test(word));
+  // "sat six days after the last coat", "it sat for months": the film itself was left.
+  const ofLast =
+    /^(after|since)$/.test(words[to]?.word ?? '') &&
+    words.slice(to + 1, to + 4).some(({ word }) => /^(last|final)$/.test(word));
+  const itself =
+    before.some(
+      ({ word }, at) => /^(sat|stood)$/.test(word) && /^(it|they)$/.test(before[at - 1]?.word ?? ''),
+    ) && !words.some(({ word }) => SET_DOWN.test(word) || IN_THE_CAN.test(word));
+  if (stood && !ofLast && !itself && !before.some((word, at) => TOP.test(word.word) && !isWhere(at)))
+    return true;
   // "left a wet glass on it overnight", "set a hot mug down this morning": the time is the glass's.
   const setDown = before.findIndex(({ word }) =>
     /^(left|set|put|forgot|forgotten|spilled|spilt|parked)$/.test(word),
@@ -97,6 +138,7 @@ export const isElse = (
   if (OVER.test(before.at(-1)?.word ?? '') && before.some(({ word }) => /^coats?$/.test(word))) return true;
   const after = words.slice(to, to + NEAR).filter((word) => word.clause === clause);
   const [next] = after;
+  if (isOfOldFilm(words, from) || isElsewhere(words, from)) return true;
   // "4 hours after the first"
   if (
     next?.word === 'after' &&
@@ -193,10 +235,18 @@ export const isElse = (
   if (words[begins]?.word === 'which' && layers.some((one) => one.to === begins)) return true;
   const afterLayer =
     words[to]?.word === 'after' && layers.some((one) => one.from > to && one.from <= to + LAYER_REACH);
+  // "primed it two days ago and now brush poly": what is done now has no part in that time.
+  const now = words.findIndex(
+    (word, at) =>
+      at >= to && word.sentence === sentence && word.word === 'now' && words[at - 1]?.word === 'and',
+  );
   const hasTop = (isNear: (word: Word) => boolean) =>
     words.some(
       (word, at) =>
-        isNear(word) && TOP.test(word.word) && !layers.some((one) => at >= one.from - 1 && at <= one.to),
+        isNear(word) &&
+        !(now >= 0 && at > now && word.sentence === sentence) &&
+        TOP.test(word.word) &&
+        !layers.some((one) => at >= one.from - 1 && at <= one.to),
     );
   return (
     afterLayer ||

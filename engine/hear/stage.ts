@@ -67,6 +67,8 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
     const [fact, value] = match.of;
     if (match.kind !== 'fact' || fact !== 'stage' || manner.notYet(match) || manner.feared(match)) return [];
     if (manner.over(match) || isMerely(words, match.from)) return [];
+    // "I'm going to lay three coats"
+    if (words.slice(match.from, match.to).some(({ word }) => word === 'going')) return [];
     const span = spanIn(words, match);
     const denied = manner.denied(match) !== undefined;
     const stage = value as Stage;

@@ -120,6 +120,9 @@ const toldTimes = (
     while (back > at - 4 && HEDGE.test(words[back]?.word ?? '') && words[back]?.part === here.part) back--;
     const alone = isAlone(words, at, span.to);
     // "2 hours so far"
+    const on = next?.word === 'on' && next.part === here.part && words[span.to + 1]?.part !== here.part;
+    // "now, at 22 hours"
+    const atNow = words[at - 1]?.word === 'at' && words[at - 2]?.word === 'now';
     const soFar = next?.word === 'so' && words[span.to + 1]?.word === 'far';
     const strong =
       nth !== undefined ||
@@ -128,6 +131,9 @@ const toldTimes = (
       (SPAN_WORD.test(words[back]?.word ?? '') && words[back]?.part === here.part) ||
       alone ||
       soFar ||
+      atNow ||
+      // "then two weeks of waiting"
+      (next?.word === 'of' && /^(waiting|drying|curing)$/.test(words[span.to + 1]?.word ?? '')) ||
       // "Not even two months and the finish lifts."
       (after?.word === 'and' && words[back]?.sentence !== here.sentence) ||
       (old && long) ||
@@ -140,7 +146,9 @@ const toldTimes = (
     if (manner.notYet(match) || isElse(words, matches, at, span.to)) continue;
     const ago = after?.word === 'ago' || after?.word === 'back';
     const waited = /^wait(ed|ing)?$/.test(words[at - 1]?.word ?? '');
+    // "waited two weeks after the last coat, and ten weeks on it is soft"
     const ofLast =
+      !waited &&
       SINCE.test(after?.word ?? '') &&
       (words
         .slice(span.to + 1, span.to + 4)
@@ -173,7 +181,15 @@ const toldTimes = (
                 : 0.71,
       laid: ofLast || alone || soFar || isOfLaying(words, at) || isDrying(words, at),
       near: laysBeside(words, at),
-      now: ago || alone || soFar || after?.word === 'now' || words[back]?.word === 'been' || ofLast,
+      now:
+        ago ||
+        alone ||
+        soFar ||
+        atNow ||
+        on ||
+        after?.word === 'now' ||
+        words[back]?.word === 'been' ||
+        ofLast,
     });
     at = span.to - 1;
   }
@@ -229,7 +245,7 @@ const isOfDrying = (words: readonly Word[], at: number): boolean =>
     .slice(Math.max(0, at - 4), at + 6)
     .some(
       ({ word, part }) =>
-        part === words[at]?.part && /^(dry|drying|dried|cure|cured|curing|waited)$/.test(word),
+        part === words[at]?.part && /^(dry|drying|dried|cure|cured|curing|waited|waiting)$/.test(word),
     );
 
 /** A time told from the last coat on goes before all others. */

@@ -76,7 +76,8 @@ export const wordsIn = (
       part++;
     } else if (piece !== '%') {
       const word = spelled(plain(piece));
-      if (turns.has(word)) {
+      // "twenty or so coats" turns nowhere
+      if (turns.has(word) && !(word === 'so' && words.at(-1)?.word === 'or')) {
         clause++;
         part++;
       }

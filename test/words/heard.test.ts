@@ -1,7 +1,7 @@
 /**
  * What is heard in whole posts: 520, all of them open (README.md tells how it does on those that it had not learned).
- * Measured on 30 November 2026: of the facts told 83.1 % heard, of those taken as told 94.0 % right, the stage too dry in
- * five posts.
+ * Measured on 30 November 2026: of the facts told 84.3 % heard, of those taken as told 95.3 % right, the stage too dry in
+ * none.
  */
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -33,14 +33,14 @@ describe.skipIf(!known)('facts of whole posts', () => {
   );
   const right = told.filter((one) => one.right).length;
 
-  it('are heard', () => expect(right / told.length).toBeGreaterThanOrEqual(0.83));
+  it('are heard', () => expect(right / told.length).toBeGreaterThanOrEqual(0.84));
   it('are right where they are taken as told', () =>
-    expect(right / told.filter((one) => one.known).length).toBeGreaterThanOrEqual(0.94));
-  it('never make a film drier than the text allows, but for a few', () => {
+    expect(right / told.filter((one) => one.known).length).toBeGreaterThanOrEqual(0.95));
+  it('never make a film drier than the text allows', () => {
     const drier = posts.filter(({ driest, taken }) => {
       const stage = taken.find(({ fact }) => fact === 'stage')?.value as Stage | undefined;
       return stage !== undefined && STAGES.indexOf(stage) > STAGES.indexOf(driest);
     });
-    expect(drier.length).toBeLessThanOrEqual(5);
+    expect(drier).toEqual([]);
   });
 });
