@@ -123,5 +123,11 @@ export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard, chec
       path: ['open'],
       message: 'when the stop is settled, so that what lies behind it may be done',
     });
+  if (kind !== 'stop' && open)
+    context.addIssue({
+      code: 'custom',
+      path: ['open'],
+      message: 'nothing: steps wait for a stop alone. Is this one (kind: stop)?',
+    });
 });
 export type Rule = z.infer<typeof Rule>;
