@@ -64,6 +64,9 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
   });
 };
 
+/** Rubbed by more than this, some of the ground is bare. */
+const THROUGH = 0.68;
+
 /** A cloth rubs the color off: first from the high places, half through round them; low places and pores keep it, and what came off lies beside as a smear. */
 const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const traces = wipesOver(b, random(from), {
@@ -88,32 +91,40 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
       0.8 * noise(x / 9, y / 1.4, from + 10) +
       1.5 * rough(x / 1.9, y / 1.3, from + 13, 3);
     const wear = rub * (0.55 + 0.32 * f.strength) + 0.5 * height + 0.1 * brush + 0.05 * threads + 0.1 * nick;
-    const through = ease(0.68, 0.82 + 0.12 * ease(-0.2, 0.4, noise(x / 8, y / 7, from + 16)), wear);
+    // Most places are only rubbed or not at all: what is seen in bare ones is not reckoned there.
+    const through =
+      wear > THROUGH ? ease(THROUGH, 0.82 + 0.12 * ease(-0.2, 0.4, noise(x / 8, y / 7, from + 16)), wear) : 0;
     // It broke off at its border, which stands up a little here and there.
-    const brink = ease(0.5, 0.69, wear) * (1 - through) * ease(-0.3, 0.4, noise(x / 4, y / 3, from + 15));
+    const brink =
+      wear > 0.5 && through < 1
+        ? ease(0.5, 0.69, wear) * (1 - through) * ease(-0.3, 0.4, noise(x / 4, y / 3, from + 15))
+        : 0;
     const fiber = through > 0 && f.under === 'wood' ? fiberAt(x, y, from + 30) : 0;
     const half = ease(0.35, 0.78, wear);
-    const pore = ease(-1, -8, ground.height[i]!) * ease(-0.7, 0.1, noise(x / 5, y / 3, from + 32));
+    const pore =
+      through > 0 ? ease(-1, -8, ground.height[i]!) * ease(-0.7, 0.1, noise(x / 5, y / 3, from + 32)) : 0;
     const open = ease(-2, -8, ground.height[i]!);
     const kept = Math.max(pore * (0.95 - 0.3 * through), 0.55 * ease(0.2, 0.9, brush) * (1 - through));
     const thin = 0.5 * half * half * (1 - through) * Math.max(0, 0.7 + 0.5 * nick);
     uncover(b, i, ground, Math.min(1, through * (1 - kept) + thin));
-    // Old bare wood: dirt in it here and there, its bundles of fibers light and dark.
-    const old = 0.86 + 0.26 * noise(x / 9, y / 2.6, from + 31) + 0.28 * fiber - 0.35 * open;
-    // Under the border of the film less light comes in.
-    const hemmed = 0.5 * through * (1 - ease(0.72, 0.98, wear));
-    const aged = (1 + through * (1 - kept) * (Math.min(1.15, old) - 1)) * (1 - hemmed);
-    dim(b, i, [aged, aged, aged]);
-    if (f.under === 'wood')
-      tint(
-        b,
-        i,
-        CHALK,
-        through * (1 - kept) * Math.max(0.1, 0.42 + 0.4 * rough(x / 6, y / 2.4, from + 14, 3)),
-      );
-    // Color in the cloth comes off again in its threads.
-    const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
-    tint(b, i, color, 0.12 * through + 0.68 * through * smear * (1 - 0.5 * through * rub));
+    if (through > 0) {
+      // Old bare wood: dirt in it here and there, its bundles of fibers light and dark.
+      const old = 0.86 + 0.26 * noise(x / 9, y / 2.6, from + 31) + 0.28 * fiber - 0.35 * open;
+      // Under the border of the film less light comes in.
+      const hemmed = 0.5 * through * (1 - ease(0.72, 0.98, wear));
+      const aged = (1 + through * (1 - kept) * (Math.min(1.15, old) - 1)) * (1 - hemmed);
+      dim(b, i, [aged, aged, aged]);
+      if (f.under === 'wood')
+        tint(
+          b,
+          i,
+          CHALK,
+          through * (1 - kept) * Math.max(0.1, 0.42 + 0.4 * rough(x / 6, y / 2.4, from + 14, 3)),
+        );
+      // Color in the cloth comes off again in its threads.
+      const smear = ease(0.15, 1, 0.5 * threads + 0.5 * noise(x / 6, y / 5, from + 6) + 0.3);
+      tint(b, i, color, 0.12 * through + 0.68 * through * smear * (1 - 0.5 * through * rub));
+    }
     raise(b, i, through * (ground.height[i]! + 11 * fiber - 32) + 12 * brink - 3 * half);
     roughen(b, i, 0.26, through);
     // The cloth left wax in its arcs: they shine, and its threads show.
