@@ -1,30 +1,11 @@
 /** A list of 2,000 cards on a slow phone. */
 import { expect, it } from 'vitest';
-import { newCard } from '#engine/jobs/card.ts';
 import { summaryOf } from '#engine/jobs/summary.ts';
+import { manyCards } from '../many-cards.ts';
 import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 import { JOBS, makeCard, putRecords, soon } from './jobs-hands.ts';
 
 withoutPictures();
-
-const NOW = Date.UTC(2026, 10, 23, 17);
-
-/** 2,000 cards with 10 coats each. */
-const manyCards = () =>
-  Array.from({ length: 2000 }, (_, index) => ({
-    ...newCard(
-      { name: `Piece ${index}`, kind: 'furniture', base: 'chalk-paint', tone: 'dark', age: 'none' },
-      `card-${index}`,
-      NOW + index,
-    ),
-    coats: Array.from({ length: 10 }, (_unused, coat) => ({
-      id: `c${coat}`,
-      laidAt: NOW + coat * 86_400_000,
-      product: 'water-based-polyurethane',
-      celsius: 21,
-      relativeHumidity: 0.5,
-    })),
-  }));
 
 /** Notes when the list begins to open and when its rows are painted, in milliseconds after the page was asked for. */
 const WATCH = () => {
@@ -47,7 +28,7 @@ it('opens a list of 2,000 cards within 300 ms on a processor slowed four times',
   const opened = await openPage();
   const { page } = opened;
   await makeCard(page);
-  const cards = manyCards();
+  const cards = manyCards(2000);
   await putRecords(page, 'cards', cards);
   await putRecords(
     page,

@@ -1,8 +1,8 @@
 /** The card store with 2,000 cards: save, list and find beside raw IndexedDB with the same records. */
 import type { Browser } from 'playwright-core';
-import { newCard } from '#engine/jobs/card.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { codeOf } from '../../bundle.ts';
+import { manyCards } from '../../many-cards.ts';
 import { median } from '../measure.ts';
 import type { Row } from '../row.ts';
 import { bare, served, slowTab } from './chrome.ts';
@@ -11,28 +11,10 @@ type Store = typeof import('../../../site/client/jobs/store/index.ts');
 
 const CARDS = 2_000;
 const ROUNDS = 15;
-const NOW = Date.UTC(2026, 10, 23, 17);
-
-/** Invented cards of ten coats each. */
-const manyCards = (): readonly JobCard[] =>
-  Array.from({ length: CARDS }, (_, index) => ({
-    ...newCard(
-      { name: `Piece ${index}`, kind: 'furniture', base: 'chalk-paint', tone: 'dark', age: 'none' },
-      `card-${index}`,
-      NOW + index,
-    ),
-    coats: Array.from({ length: 10 }, (_unused, coat) => ({
-      id: `c${coat}`,
-      laidAt: NOW + coat * 86_400_000,
-      product: 'water-based-polyurethane',
-      celsius: 21,
-      relativeHumidity: 0.5,
-    })),
-  }));
 
 export const cardStore = async (browser: Browser): Promise<readonly Row[]> => {
   const code = await codeOf('site/client/jobs/store/index.ts', 'store');
-  const cards = manyCards();
+  const cards = manyCards(CARDS);
   const found = await served(bare, (base) =>
     slowTab(browser, base, async ({ page }) => {
       await page.goto('/');

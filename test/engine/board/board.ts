@@ -1,4 +1,15 @@
-import { BoardRecipe } from '#engine/model/board/recipe.ts';
+import { BoardRecipe, type FeatureKind } from '#engine/model/board/recipe.ts';
+
+/** What is wrong on this base can not be seen on the other: clear jelly on navy, rust on navy. */
+export const ON_WHITE: readonly FeatureKind[] = [
+  'ambering',
+  'bleed',
+  'dark-blotch',
+  'gel',
+  'rust',
+  'soapy-streaks',
+  'pinholes',
+];
 
 /** A recipe as an author writes it, with what is not under test left out. */
 export const recipeOf = (part: object): BoardRecipe =>

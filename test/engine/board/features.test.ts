@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { makeBoard, renderBoard } from '#engine/board/render.ts';
 import { FEATURE_KINDS, type FeatureKind } from '#engine/model/board/recipe.ts';
 import { THOROUGH } from '../../thorough.ts';
-import { meanDifference, recipeOf } from './board.ts';
+import { meanDifference, ON_WHITE, recipeOf } from './board.ts';
 
 const view = (light: 'raking' | 'facing') => ({ light, width: 160, height: 120 });
 /** mm a pixel of a 60 mm board. */
@@ -11,17 +11,6 @@ const drawn = FEATURE_KINDS.filter((kind) => kind !== 'none');
 /** Every third in the short run; what each looks like is seen in the pictures of the site. */
 const oneInSo = (kinds: readonly FeatureKind[]) =>
   THOROUGH || process.env['MUTATE'] ? kinds : kinds.filter((_, at) => at % 3 === 0);
-/** What is wrong on this base can not be seen on the other: clear jelly on navy, rust on navy. */
-const ON_WHITE: readonly FeatureKind[] = [
-  'ambering',
-  'bleed',
-  'dark-blotch',
-  'gel',
-  'rust',
-  'soapy-streaks',
-  'pinholes',
-];
-
 describe.each(oneInSo(drawn))('%s', (kind) => {
   const base = { paint: ON_WHITE.includes(kind) ? 'white' : 'navy' };
   const good = recipeOf({ base });

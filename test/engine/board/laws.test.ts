@@ -9,20 +9,9 @@ import type { Board } from '#engine/board/field.ts';
 import { makeBoard } from '#engine/board/render.ts';
 import { BoardFeature, FEATURE_KINDS, type FeatureKind } from '#engine/model/board/recipe.ts';
 import { THOROUGH } from '../../thorough.ts';
-import { recipeOf } from './board.ts';
+import { ON_WHITE, recipeOf } from './board.ts';
 
 const [COLUMNS, ROWS] = [80, 60];
-/** Clear jelly and rust can not be seen on navy. */
-const ON_WHITE: readonly FeatureKind[] = [
-  'ambering',
-  'bleed',
-  'dark-blotch',
-  'gel',
-  'rust',
-  'soapy-streaks',
-  'pinholes',
-];
-
 /** So much of each map counts as one: µm of relief and film, and hundredths of the others. */
 const UNITS = { height: 1, film: 1, haze: 50, roughness: 50, red: 100, green: 100, blue: 100 } as const;
 const MAPS = Object.keys(UNITS) as (keyof typeof UNITS)[];
