@@ -3,7 +3,7 @@ import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { TRIALS, WEARS } from './plan.ts';
 
-const words = z.string().min(1).max(48);
+const words = z.string().min(1).max(64);
 
 /** One thing that can be told, with the words for each of its values. */
 const choice = <V extends string>(values: readonly V[]) =>

@@ -34,7 +34,7 @@ export const Defect = z.strictObject({
     .describe(
       'The same once it sets, where the hands of a wet coat are right no more: oil is wiped while it is wet.',
     ),
-  'while-wet-rests-on': Ground.describe('How we know what while-wet says.'),
+  'while-wet-rests-on': Ground.describe('How we know what while-wet and while-setting say.'),
   also: z.array(z.string().min(3)).min(4).describe('Other names and what people type, in lay words.'),
   standard: z
     .array(z.strictObject({ term: z.string(), in: z.string() }))
