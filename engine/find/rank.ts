@@ -23,27 +23,6 @@ type Counted = {
   readonly asked: number;
 };
 
-/** Best score and cover of each document for one word of the query. */
-const perWord = (
-  { postings, rareness }: OpenIndex,
-  rows: ReadonlyMap<number, number>,
-): Map<number, readonly [score: number, covered: number]> => {
-  const found = new Map<number, readonly [number, number]>();
-  for (const [row, trust] of rows) {
-    const posting = postings[row] ?? [];
-    for (let at = 0; at < posting.length; at += 2) {
-      const document = posting[at] ?? 0;
-      const weight = (posting[at + 1] ?? 0) / POSTING_UNIT;
-      const [score, covered] = found.get(document) ?? [0, 0];
-      found.set(document, [
-        Math.max(score, trust * (rareness[row] ?? 0) * weight),
-        Math.max(covered, trust * Math.min(1, weight / ABOUT)),
-      ]);
-    }
-  }
-  return found;
-};
-
 /** Two typed words that the documents write as one (`fish eyes`, `fisheyes`) are read as that one. */
 const joined = (ready: OpenIndex, tokens: readonly Token[]): Token[] => {
   const found: Token[] = [];
@@ -61,22 +40,44 @@ const joined = (ready: OpenIndex, tokens: readonly Token[]): Token[] => {
 };
 
 /** Each stem counts once: two forms of one word are one word. */
-const once = (tokens: readonly Token[]): Token[] =>
-  tokens.filter((token, at) => tokens.findIndex(({ stem }) => stem === token.stem) === at);
+const once = (tokens: readonly Token[]): Token[] => {
+  const met = new Set<string>();
+  return tokens.filter(({ stem }) => !met.has(stem) && met.add(stem));
+};
 
 const countedIn = (ready: OpenIndex, tokens: readonly Token[], unfinished: boolean): Counted => {
-  const count = ready.index.documents.length;
+  const { postings, rareness, index } = ready;
+  const count = index.documents.length;
   const scores = new Float64Array(count);
   const covered = new Float64Array(count);
   const matched = new Map<number, string[]>();
+  // Of all that one word may stand for, the best counts, in each document apart.
+  const best = new Float64Array(count);
+  const bestCover = new Float64Array(count);
   let asked = 0;
   tokens.forEach((token, position) => {
     const { rows, asks } = read(ready, token, unfinished && position === tokens.length - 1);
     asked += asks;
-    for (const [document, [score, cover]] of perWord(ready, rows)) {
-      scores[document] = (scores[document] ?? 0) + score;
-      covered[document] = (covered[document] ?? 0) + cover;
-      matched.set(document, [...(matched.get(document) ?? []), token.typed]);
+    const met = new Set<number>();
+    for (const [row, trust] of rows) {
+      const posting = postings[row] ?? [];
+      const worth = trust * (rareness[row] ?? 0);
+      for (let at = 0; at < posting.length; at += 2) {
+        const document = posting[at] ?? 0;
+        const weight = (posting[at + 1] ?? 0) / POSTING_UNIT;
+        met.add(document);
+        best[document] = Math.max(best[document] ?? 0, worth * weight);
+        bestCover[document] = Math.max(bestCover[document] ?? 0, trust * Math.min(1, weight / ABOUT));
+      }
+    }
+    for (const document of met) {
+      scores[document] = (scores[document] ?? 0) + (best[document] ?? 0);
+      covered[document] = (covered[document] ?? 0) + (bestCover[document] ?? 0);
+      best[document] = 0;
+      bestCover[document] = 0;
+      const words = matched.get(document);
+      if (words) words.push(token.typed);
+      else matched.set(document, [token.typed]);
     }
   });
   return { scores, covered, matched, asked };

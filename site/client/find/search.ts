@@ -44,7 +44,8 @@ export class SearchElement extends HTMLElement {
           Promise.all([
             loadPages().then((pages) => pages.loadIndex()),
             loadHearing().then((hearing) => hearing.loadEar()),
-          ]),
+            late(() => import('../shared/warm-up.ts')),
+          ]).then(([index, ear, { warmUp }]) => warmUp(ear, index)),
         ),
       { once: true, signal },
     );

@@ -2,3 +2,4 @@
 export { believe, nextAsked } from '#engine/hear/belief.ts';
 export { consider, flawWords, hear } from '#engine/hear.ts';
 export { hitsFor } from '../../../site/client/find/hits.ts';
+export { warmUpSteps } from '../../../site/client/shared/warm-up.ts';

@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { RemovedCard } from '#engine/model/job-card.ts';
+import { idle } from '../../shared/idle.ts';
 import { canCopy } from '../../shared/second-copy.ts';
 import type { KeptClash } from './clashes.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './fault.ts';
@@ -105,11 +106,6 @@ const asFarAsCan = async (work: () => Promise<unknown>): Promise<void> => {
   }
 };
 
-const whenIdle = (work: () => void): void => {
-  if ('requestIdleCallback' in globalThis) requestIdleCallback(work, { timeout: 5000 });
-  else setTimeout(work, 1000);
-};
-
 /** The store with all that it had: what the browser has lost of it is put back from the second copies. */
 const openWhole = async (): Promise<JobsDb> => {
   const db = await open();
@@ -117,7 +113,7 @@ const openWhole = async (): Promise<JobsDb> => {
   await asFarAsCan(async () => {
     if (await isEmpty(db)) await (await import('./whole.ts')).fillEmpty(db);
   });
-  whenIdle(() => void asFarAsCan(async () => (await import('./whole.ts')).compareCopies(db)));
+  void idle().then(() => asFarAsCan(async () => (await import('./whole.ts')).compareCopies(db)));
   return db;
 };
 
