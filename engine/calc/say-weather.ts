@@ -63,17 +63,23 @@ export const sayWeather = (reason: WeatherReason, moment: Moment, units: Units =
 
 /**
  * Every reason of a verdict in words. Where the verdict is a no, what would only call for care tells no way of laying the
- * coat: two orders in one list would leave her to choose.
+ * coat: two orders in one list would leave her to choose. What several reasons call for is said once.
  */
 export const sayWeatherReasons = (
   { verdict, reasons }: Pick<WeatherVerdict, 'verdict' | 'reasons'>,
   moment: Moment,
   units: Units = 'metric',
 ): readonly { readonly reason: WeatherReason; readonly says: string }[] =>
-  reasons.map((reason) => ({
-    reason,
-    says:
-      moment === 'before' && verdict === 'no' && reason.verdict !== 'no'
-        ? what(reason, units)
-        : sayWeather(reason, moment, units),
-  }));
+  reasons
+    .map((reason) => ({
+      reason,
+      does: moment === 'before' && verdict === 'no' && reason.verdict !== 'no' ? '' : remedy(reason, moment),
+    }))
+    // What several call for is said once, behind the last of them.
+    .map(({ reason, does }, at, all) => ({
+      reason,
+      says:
+        does && all.findLastIndex((one) => one.does === does) === at
+          ? `${what(reason, units)} ${does}`
+          : what(reason, units),
+    }));

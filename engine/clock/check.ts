@@ -60,12 +60,12 @@ export const checkCoat = (
   const when = whenLaid(coat.laidAt, now, style);
   if (when) stop('laidAt', when);
   const air = outsideClimate({ celsius: coat.celsius, relativeHumidity: 0.5 });
-  if (air) stop('celsius', sayProblem({ ...air.problem, quantity: 'air temperature' }));
+  if (air) stop('celsius', sayProblem({ ...air.problem, quantity: 'air temperature' }, style.units));
   const damp = outside(['relative humidity', coat.relativeHumidity, 0, 1, '0–1']);
-  if (damp) stop('relativeHumidity', sayProblem(damp.problem));
+  if (damp) stop('relativeHumidity', sayProblem(damp.problem, style.units));
   const cold =
     coat.surfaceCelsius !== undefined && outside(['surface temperature', coat.surfaceCelsius, -30, 50, '°C']);
-  if (cold) stop('surfaceCelsius', sayProblem(cold.problem));
+  if (cold) stop('surfaceCelsius', sayProblem(cold.problem, style.units));
   if (!Number.isInteger(coat.coatNumber) || outside(['number of the coat', coat.coatNumber, 1, 20, '']))
     stop('coatNumber', 'Give the coat a number from 1 to 20.');
   const thickness = relativeThicknessOf(product, coat);
@@ -75,10 +75,16 @@ export const checkCoat = (
       'That amount on that area is not a coat: less than a tenth or more than ten times the usual film. Check both numbers and their units.',
     );
   const label = coat.label && outsideLabel(coat.label);
-  if (label) stop(fieldOf(label.problem, coat), sayProblem(label.problem));
+  if (label) stop(fieldOf(label.problem, coat), sayProblem(label.problem, style.units));
   if (faults.length) return faults;
   const reading = clockNow(product, coat, now);
   return reading.kind === 'refused'
-    ? [{ field: fieldOf(reading.problem, coat), says: sayProblem(reading.problem), stops: false }]
+    ? [
+        {
+          field: fieldOf(reading.problem, coat),
+          says: sayProblem(reading.problem, style.units),
+          stops: false,
+        },
+      ]
     : [];
 };

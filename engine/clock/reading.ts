@@ -47,12 +47,32 @@ const ofAll = (top: Moment, below: readonly Moment[]): Moment => {
   return to > top.to || from > top.from ? { from, to, reasons: [...top.reasons, 'coat-below'] } : top;
 };
 
-const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number) => {
+/** The uppermost coat below, with those that lie below it. */
+const nextBelow = ({ below: [first, ...deeper] = [] }: LaidCoat): LaidCoat | undefined =>
+  first && (deeper.length ? { ...first, below: deeper } : first);
+
+/**
+ * The film against the usual one. A coat that was not ready for another when this one came dries with it as one film
+ * (its own earliest time decides: from then on it may have been firm). Common practice, no source.
+ */
+const filmOf = (product: ClockProduct, coat: LaidCoat, products: Products): number => {
+  const own = relativeThicknessOf(product, coat);
+  const below = nextBelow(coat);
+  const known = below && entryOf(products, below.product);
+  if (!known) return own;
+  const found = momentsOf(known, below, coat.laidAt, products);
+  const soft = found.ok && coat.laidAt < found.value.moments.recoat.from;
+  return soft ? Math.min(THICKEST, own + filmOf(known, below, products)) : own;
+};
+/** More than this against the usual film is not reckoned with. */
+const THICKEST = 10;
+
+const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number, products: Products) => {
   const found = drying({
     product: dryingOf(product),
     ...(coat.label && { label: coat.label }),
     history: steady(climateOf(coat)),
-    relativeThickness: relativeThicknessOf(product, coat),
+    relativeThickness: filmOf(product, coat, products),
     elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE,
   });
   if (!found.ok) return found;
@@ -76,11 +96,11 @@ export const clockNow = (
   products: Products = {},
 ): Reading => {
   if (!(coat.laidAt <= now + AHEAD_MILLISECONDS)) return { kind: 'future', laidAt: coat.laidAt };
-  const found = momentsOf(product, coat, now);
+  const found = momentsOf(product, coat, now, products);
   if (!found.ok) return { kind: 'refused', problem: found.problem };
   const below = (coat.below ?? []).flatMap((one) => {
     const known = entryOf(products, one.product);
-    const reached = known && momentsOf(known, one, now);
+    const reached = known && momentsOf(known, one, now, {});
     return reached?.ok ? reached.value.moments : [];
   });
   const own = found.value.moments;
@@ -107,4 +127,11 @@ export const clockNow = (
     sanded: !UNSANDED.includes(product.family),
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
   };
+};
+
+/** When a coat surely bears another, epoch milliseconds; nothing where no time can be told. */
+export const readyForNext = (coat: LaidCoat, products: Products): number | undefined => {
+  const product = entryOf(products, coat.product);
+  const found = product && momentsOf(product, coat, coat.laidAt, products);
+  return found?.ok ? found.value.moments.recoat.to : undefined;
 };

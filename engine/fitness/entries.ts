@@ -1,5 +1,7 @@
 import type { Case } from '../case.ts';
-import type { LaidCoat } from '../clock/coat.ts';
+import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
+import { readyForNext } from '../clock/reading.ts';
+import { entryOf } from '../entry-of.ts';
 import { coatsInOrder, labelOf } from '../jobs/coat.ts';
 import { trialsOf } from '../jobs/use.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
@@ -47,6 +49,22 @@ export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): L
   label: coat.label ?? piece.label,
   day: airOf(coat),
 });
+
+/** The same over a coat of her own that lies there already; as it was where nothing is known of its product. */
+export const overCoat = (
+  laying: Laying,
+  below: LaidCoat | undefined,
+  laidAt: number,
+  products: Readonly<Record<string, ClockProduct>>,
+): Laying => {
+  const product = below && entryOf(products, below.product);
+  if (!product) return laying;
+  const hours = (laidAt - below.laidAt) / HOUR;
+  return {
+    ...laying,
+    ownBelow: { family: product.family, hours, readyAt: readyForNext(below, products) },
+  };
+};
 
 const choice = <T extends string>(on: Case, name: string): T | undefined => {
   const value = on[name]?.value;

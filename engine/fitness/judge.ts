@@ -5,13 +5,14 @@ import { weatherVerdict } from '../calc/weather.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules.ts';
+import { HOUR } from '../time.ts';
 import { coatStep, factsOfLaying } from './case.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
 import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from './rows.ts';
 
 /** Why a coat must not be laid, or not yet. */
 export type No = {
-  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'hours' | 'drying';
+  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'coat-below' | 'hours' | 'drying';
   readonly says: string;
   readonly instead?: string;
   /** The rule that forbids it, by its id: its page leads on. */
@@ -37,7 +38,7 @@ export type Judgement = {
 };
 
 /** The tables that a judgement rests on. */
-export type JudgeTables = Pick<Plan, 'fitness' | 'waits' | 'prepare' | 'between' | 'refuse'>;
+export type JudgeTables = Pick<Plan, 'fitness' | 'waits' | 'over' | 'prepare' | 'between' | 'refuse'>;
 
 /** Less than this is no wait: a table that says a day does not mean it to the minute. */
 const LEAST_WAIT_HOURS = 0.5;
@@ -47,6 +48,39 @@ const hoursLeft = (laying: Laying, row: BaseWait): number => {
   if (laying.onOwnCoat || laying.baseHours === undefined) return 0;
   const left = baseHoursOf(laying, row) - laying.baseHours;
   return left < LEAST_WAIT_HOURS ? 0 : left;
+};
+
+const TOO_EARLY =
+  'The coat below is not ready for another: one laid over it now can wrinkle it, and keeps it soft.';
+
+/** What speaks against this product over the coat below: another finish that does not bear it, or not yet; else its time. */
+const coatBelow = (
+  plan: JudgeTables,
+  { ownBelow }: Laying,
+  { family }: LayingProduct,
+  at: number | undefined,
+): readonly No[] => {
+  if (!ownBelow) return [];
+  const row = plan.over.find(
+    ({ below, families, hours }) =>
+      below.includes(ownBelow.family) &&
+      families.includes(family) &&
+      (hours === undefined || ownBelow.hours < hours),
+  );
+  const left = row?.hours === undefined ? undefined : row.hours - ownBelow.hours;
+  if (row)
+    return [
+      {
+        code: 'coat-below',
+        says: row.why,
+        instead: row.instead,
+        ...(at !== undefined && left !== undefined && { earliest: at + left * HOUR }),
+      },
+    ];
+  const { readyAt } = ownBelow;
+  return at !== undefined && readyAt !== undefined && at < readyAt
+    ? [{ code: 'coat-below', says: TOO_EARLY, earliest: readyAt }]
+    : [];
 };
 
 /** A row of the tables that is sanded, as a step that the rules know. */
@@ -130,13 +164,14 @@ export const judgeLaying = (
       .filter(({ verdict }) => verdict === 'no')
       .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
     ...toolOf(product, laying),
+    ...coatBelow(plan, laying, product, at),
     ...(row?.refuse && hours > 0
       ? [
           {
             code: 'base' as const,
             says: row.why,
             instead: 'Wait, or take another product.',
-            ...(at !== undefined && { earliest: at + hours * 3_600_000 }),
+            ...(at !== undefined && { earliest: at + hours * HOUR }),
           },
         ]
       : []),

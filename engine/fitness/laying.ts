@@ -1,6 +1,7 @@
 import type { Label } from '../calc/drying/label.ts';
 import type { ClockProduct } from '../clock/coat.ts';
 import type { ValueOf } from '../model/facts.ts';
+import type { Family } from '../model/family.ts';
 import type { TRIALS, WEARS } from '../model/plan.ts';
 
 /** A product with its id, as a coat of it is judged. */
@@ -19,6 +20,10 @@ export type Laying = {
   readonly base?: ValueOf<'base'> | undefined;
   /** A clear coat of her own lies there already: the base was made ready for it and is covered. */
   readonly onOwnCoat?: boolean | undefined;
+  /** That coat: its finish, its age in hours, and when it surely bears another, epoch milliseconds, where that can be told. */
+  readonly ownBelow?:
+    | { readonly family: Family; readonly hours: number; readonly readyAt: number | undefined }
+    | undefined;
   /** Hours since the base was laid; nothing where it is long dry or bare. */
   readonly baseHours?: number | undefined;
   readonly tone?: ValueOf<'base-tone'> | undefined;

@@ -159,6 +159,22 @@ export const Plan = z.strictObject({
       why: z.string().min(20),
     }),
   ),
+  over: z
+    .array(
+      row({
+        below: z.array(Family).min(1).describe('Finish of the coat below, one of her own.'),
+        families: z.array(Family).min(1),
+        hours: z
+          .number()
+          .min(1)
+          .max(2000)
+          .optional()
+          .describe('Age of the coat below from which on it is fit, hours; never, where it is left out.'),
+        why: z.string().min(20),
+        instead: z.string().min(8).describe('What to do instead.'),
+      }),
+    )
+    .describe('What may not be laid, or not yet, over a coat of another finish.'),
   'test-patch': z.array(
     row({
       bases: z.array(Base).min(1),

@@ -294,14 +294,39 @@ it('cures no sooner than its lowest coat', () => {
   const below = { ...coat, id: 'b', amount: { milliliters: 300, squareMeters: 1 } };
   const products = { 'water-based-polyurethane': poly };
   const lower = clockNow(poly, below, LAID);
-  const top = { ...coat, laidAt: LAID + MINUTE, below: [below] };
-  const upper = clockNow(poly, top, LAID + MINUTE, products);
-  if (lower.kind !== 'running' || upper.kind !== 'running') throw new Error('not running');
+  if (lower.kind !== 'running') throw new Error('not running');
+  const firm = lower.moments.recoat.from;
+  const top = { ...coat, laidAt: firm, below: [below] };
+  const upper = clockNow(poly, top, firm, products);
+  if (upper.kind !== 'running') throw new Error('not running');
   expect(upper.moments.cure.to).toBe(lower.moments.cure.to);
   expect(upper.moments.cure.reasons).toContain('coat-below');
-  const alone = running();
+  const alone = running({ laidAt: firm }, (firm - LAID) / MINUTE);
   const after = clockNow(poly, top, alone.moments.cure.to + HOUR, products);
   expect(after).toMatchObject({ stage: 'recoatable' });
+});
+
+it('dries as one film over a coat that was not ready for another', () => {
+  const spread = { milliliters: 120, squareMeters: 1 };
+  const below = { ...coat, id: 'b', amount: spread };
+  const products = { 'water-based-polyurethane': poly };
+  const at = LAID + 12 * MINUTE;
+  const over = (laidAt: number) =>
+    clockNow(poly, { ...coat, laidAt, amount: spread, below: [below] }, laidAt, products);
+  const twice = clockNow(
+    poly,
+    { ...coat, laidAt: at, amount: { ...spread, milliliters: 240 } },
+    at,
+    products,
+  );
+  const alone = clockNow(poly, { ...coat, laidAt: at, amount: spread }, at, products);
+  const soon = over(at);
+  const later = over(LAID + 24 * HOUR);
+  for (const one of [twice, alone, soon, later]) if (one.kind !== 'running') throw new Error('not running');
+  const touchOf = (one: typeof soon) =>
+    one.kind === 'running' ? one.moments.touch.to - (one === later ? LAID + 24 * HOUR : at) : Number.NaN;
+  expect(touchOf(soon)).toBeGreaterThanOrEqual(touchOf(twice));
+  expect(touchOf(later)).toBe(touchOf(alone));
 });
 
 it('buffs a finish in the wood and sands none; a deadline is told by its early end', () => {

@@ -1,4 +1,4 @@
-import { sayWeather } from '#engine/calc/say-weather.ts';
+import { sayWeatherReasons } from '#engine/calc/say-weather.ts';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import {
   type ClockProduct,
@@ -134,8 +134,8 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       {running && <Times coat={coat} reading={running} now={now} style={style} />}
       <ul class="weather-now">
         {weather?.ok &&
-          weather.value.reasons.map((reason) => (
-            <li key={reason.code}>{sayWeather(reason, 'during', style.units)}</li>
+          sayWeatherReasons(weather.value, 'during', style.units).map(({ reason, says }) => (
+            <li key={reason.code}>{says}</li>
           ))}
       </ul>
       <p class="acts">

@@ -1,7 +1,14 @@
 import { render } from 'preact';
 import * as v from 'valibot';
-import { type ClockProduct, clockDoubt, type LaidCoat, type Running, remindersOf } from '#engine/clock.ts';
-import { type Judgement, layingOfCoat, pieceOfCase } from '#engine/fitness.ts';
+import {
+  type ClockProduct,
+  clockDoubt,
+  type LaidCoat,
+  onOnePiece,
+  type Running,
+  remindersOf,
+} from '#engine/clock.ts';
+import { type Judgement, type Laying, layingOfCoat, overCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import { partIn } from '../shared/element.ts';
@@ -58,7 +65,7 @@ export class CoatsElement extends HTMLElement {
       form,
       {
         products: this.#products,
-        layingOf: (coat) => layingOfCoat(coat, pieceOfCase(readCase())),
+        layingOf: (coat) => this.#layingOf(coat),
         laid: (coat, judgement) => this.#lay(coat, judgement),
       },
       signal,
@@ -92,6 +99,15 @@ export class CoatsElement extends HTMLElement {
   get #units(): Units {
     const units = this.querySelector<HTMLInputElement>('[name=units]:checked')?.value;
     return unitsIn({ units: units ?? '' });
+  }
+
+  /** A coat as it comes to lie on its piece, over the one that is on the clock, where it is the next on that piece. */
+  #layingOf(coat: LaidCoat): Laying {
+    const laying = layingOfCoat(coat, pieceOfCase(readCase()));
+    const below = this.#seen.store.coats.find((one) => onOnePiece(one, coat));
+    if (!below || coat.coatNumber <= below.coatNumber) return laying;
+    const products = { ...this.#seen.store.products, ...this.#products };
+    return overCoat(laying, below, coat.laidAt, products);
   }
 
   /** What lies in the store, as of now. Where two readings overtake each other the later one stands. */

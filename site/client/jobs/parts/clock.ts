@@ -27,7 +27,7 @@ export const lastCoatNow = (
   const product = last && entryOf(products, last.product);
   if (!product) return undefined;
   const coat = laidCoatOf(card, last);
-  return { coat, reading: clockNow(product, coat, now) };
+  return { coat, reading: clockNow(product, coat, now, products) };
 };
 
 /**

@@ -1,5 +1,5 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
-import { type Judgement, layingOfCard } from '#engine/fitness.ts';
+import { type Judgement, type Laying, layingOfCard, overCoat } from '#engine/fitness.ts';
 import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
@@ -101,7 +101,7 @@ export class CoatOnCard {
       form,
       {
         products: this.#data.products,
-        layingOf: (coat) => layingOfCard(this.#hands.card(), cardCoatOf(coat)),
+        layingOf: (coat) => this.#layingOf(cardCoatOf(coat)),
         laid: (coat, judgement) => this.#laid(coat, judgement),
       },
       signal,
@@ -110,6 +110,14 @@ export class CoatOnCard {
     this.place.scrollIntoView({ block: 'start' });
     form.querySelector<HTMLElement>('select')?.focus({ preventScroll: true });
     return this.#form;
+  }
+
+  /** A coat as it comes to lie on the piece: over the one below once that bears it. */
+  #layingOf(coat: CardCoat): Laying {
+    const card = this.#hands.card();
+    const laying = layingOfCard(card, coat);
+    const below = coatsInOrder(card).findLast(({ id, laidAt }) => id !== coat.id && laidAt < coat.laidAt);
+    return overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, this.#data.products);
   }
 
   #name(title: string, go: string): void {

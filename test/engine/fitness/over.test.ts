@@ -1,0 +1,60 @@
+/**
+ * A coat over one of another finish, or over one that is still soft. What must come out is what the trade's handbooks say
+ * of each pair (nothing holds over wax; oil can not soak in through a film; three days for an oil below a water-based coat;
+ * hot solvents lift an oil that is not hard); the sources stand at the rows of content/plan.yaml. The cards are invented.
+ */
+import { describe, expect, it } from 'vitest';
+import { judgeLaying, layingOfCard, overCoat } from '#engine/fitness.ts';
+import { laidCoatOf } from '#engine/jobs.ts';
+import { card, coat, HOUR, products, START } from '../jobs/cards.ts';
+import { known, plan, productOf } from '../schedule/sheet.ts';
+
+const judged = (below: string, above: string, hours: number) => {
+  const first = coat({ product: below, laidAt: START, applicator: undefined });
+  const at = START + hours * HOUR;
+  const next = coat({ id: 'next', product: above, laidAt: at, applicator: undefined });
+  const on = card({ coats: [first], product: above, base: 'bare-wood' });
+  const laying = overCoat(layingOfCard(on, next), laidCoatOf(on, first), at, products);
+  const { verdict, noes } = judgeLaying(plan, known, laying, productOf(above), { at });
+  return { verdict, no: noes.find(({ code }) => code === 'coat-below'), at };
+};
+
+describe('a coat over another finish', () => {
+  it.each([
+    ['paste-wax', 'water-based-polyurethane', 80],
+    ['soft-wax', 'oil-based-polyurethane', 2000],
+    ['water-based-polyurethane', 'hardwax-oil', 500],
+    ['oil-based-polyurethane', 'drying-oil', 500],
+  ])('%s never bears %s', (below, above, hours) => {
+    const { verdict, no } = judged(below, above, hours);
+    expect(verdict).toBe('no');
+    expect(no?.instead).toBeTruthy();
+    expect(no?.earliest).toBeUndefined();
+  });
+
+  it.each([
+    ['oil-based-polyurethane', 'sprayed-lacquer', 24, 504],
+    ['oil-based-polyurethane', 'water-based-polyurethane', 30, 72],
+    ['drying-oil', 'water-based-polyurethane', 24, 72],
+    ['water-based-polyurethane', 'sprayed-lacquer', 72, 168],
+  ])('%s bears %s not after %i but after %i hours', (below, above, hours, enough) => {
+    const early = judged(below, above, hours);
+    expect(early.verdict).toBe('no');
+    expect(early.no?.earliest).toBe(early.at + (enough - hours) * HOUR);
+    expect(judged(below, above, enough + 1).no).toBeUndefined();
+  });
+
+  it('of the same finish waits for its own time alone', () => {
+    const soon = judged('water-based-polyurethane', 'water-based-polyurethane', 0.2);
+    expect(soon.verdict).toBe('no');
+    expect(soon.no?.says).toContain('not ready for another');
+    expect(soon.no?.earliest).toBeGreaterThan(soon.at);
+    expect(judged('water-based-polyurethane', 'water-based-polyurethane', 24).no).toBeUndefined();
+  });
+
+  it('says nothing where the product below is not known', () => {
+    const on = card({ coats: [coat({ product: 'gone' })] });
+    const laying = layingOfCard(on, coat({ id: 'next', laidAt: START + HOUR }));
+    expect(overCoat(laying, laidCoatOf(on, coat({ product: 'gone' })), START + HOUR, products)).toBe(laying);
+  });
+});
