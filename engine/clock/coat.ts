@@ -52,6 +52,8 @@ export type LaidCoat = {
   readonly amount?: { readonly milliliters: number; readonly squareMeters: number } | undefined;
   readonly baseTone?: ValueOf<'base-tone'> | undefined;
   readonly sheen?: ValueOf<'sheen'> | undefined;
+  /** No other comes over it: what is left is to cure. */
+  readonly last?: boolean | undefined;
   /** Coats that it buried, the uppermost first; they cure on below it. Theirs are left out. */
   readonly below?: readonly LaidCoat[] | undefined;
 };

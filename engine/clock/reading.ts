@@ -5,7 +5,7 @@ import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
 import { entryOf } from '../entry-of.ts';
-import { UNSANDED } from '../model/family.ts';
+import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { MINUTE } from '../time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from './coat.ts';
@@ -27,6 +27,10 @@ export type Running = {
   readonly handsOff: Moment | undefined;
   /** False for a finish in the wood, which is buffed between coats. */
   readonly sanded: boolean;
+  /** Until the surplus has to be off, of a finish that is wiped off; nothing once that time is over. */
+  readonly wipeOff: Moment | undefined;
+  /** No other coat comes over it. */
+  readonly last: boolean;
   /** The clear film so far is too thin to be sanded over the whole face. */
   readonly thin: boolean;
 };
@@ -125,6 +129,8 @@ export const clockNow = (
     moments,
     handsOff: now < moments.touch.to ? moments.touch : undefined,
     sanded: !UNSANDED.includes(product.family),
+    wipeOff: WIPED_OFF.includes(product.family) && now < moments.open.to ? moments.open : undefined,
+    last: coat.last ?? false,
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
   };
 };

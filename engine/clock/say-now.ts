@@ -1,3 +1,4 @@
+import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
@@ -5,7 +6,7 @@ import { THIN_WORDS } from './thin.ts';
 
 export type NowWords = {
   /** What hands do now, as the verdict of a walk has it. */
-  readonly doing: 'leave' | 'wait' | 'repair' | 'accept' | 'stop';
+  readonly doing: 'leave' | 'wait' | 'wipe-back' | 'repair' | 'accept' | 'stop';
   readonly verdict: string;
   /** The verdict with the late end alone, for large letters, and the early end to stand small behind it. */
   readonly large: string;
@@ -55,6 +56,16 @@ const sayThin = (
   };
 };
 
+/** Of the last coat nothing is left but to wait. */
+const sayCuring = ({ 'light-use': use, cure }: Running['moments'], now: number, style: TimeStyle): Said => ({
+  doing: 'accept',
+  verdict: 'Leave it to cure',
+  why:
+    now < use.to
+      ? `It was the last coat. Light use: ${sayUntil(use.from, use.to, now, style)}. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`
+      : `It was the last coat, and bears light use. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
+});
+
 const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeStyle): NowWords => {
   const deadline = moments['sand-if-beyond'];
   const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
@@ -75,6 +86,15 @@ const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeSt
   return plain({ doing: 'repair', verdict, why: cure });
 };
 
+const INTO_RIGHT_AIR =
+  'Bring the piece slowly into air that is right for it, with no heat on the film, and count its time anew from when it is there. A film that dried outside of it may stay weak or cloudy: try a hidden spot before the next coat.';
+/** What leads on where the air is to blame that no time can be told. */
+const COMES_BACK: Partial<Record<Problem['code'], string>> = {
+  'outside-product-limits': INTO_RIGHT_AIR,
+  'surface-below-dew-point': INTO_RIGHT_AIR,
+  'below-film-formation': INTO_RIGHT_AIR,
+};
+
 /** The verdict of the clock in words: first what hands do, then until when. Of a range the late end stands first. */
 export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWords => {
   if (reading.kind === 'future')
@@ -87,9 +107,17 @@ export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWord
     return plain({
       doing: 'leave',
       verdict: 'Hands off, and no time can be told',
-      why: sayProblem(reading.problem, style.units),
+      why: [sayProblem(reading.problem, style.units), COMES_BACK[reading.problem.code]]
+        .filter(Boolean)
+        .join(' '),
     });
-  const { moments, handsOff, stage, sanded } = reading;
+  const { moments, handsOff, stage, sanded, wipeOff, last } = reading;
+  if (wipeOff)
+    return plain({
+      doing: 'wipe-back',
+      verdict: `Wipe the surplus off by ${sayInstant(wipeOff.to, now, style)}`,
+      why: `From ${sayInstant(wipeOff.from, now, style)} on, or when the can says: wipe until a fresh cloth comes away dry. What the wood has not taken in by then turns sticky. Once it is off: hands off until ${untilOf(moments.touch.from, moments.touch.to, now, style).late}.`,
+    });
   if (handsOff) return until('leave', 'Hands off', handsOff, 'Then look again in low light.', now, style);
   if (now < moments.recoat.to)
     return until(
@@ -103,5 +131,6 @@ export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWord
       style,
     );
   if (stage === 'cured') return plain({ doing: 'accept', verdict: 'Cured', why: 'Ready for use.' });
+  if (last) return plain(sayCuring(moments, now, style));
   return sayReady(reading, now, style);
 };

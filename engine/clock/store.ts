@@ -55,6 +55,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   within(value['coatNumber'], 1, 100) &&
   maybe(value['surfaceCelsius'], (surface) => within(surface, -30, 60)) &&
   ['card', 'applicator', 'baseTone', 'sheen'].every((key) => maybe(value[key], isText)) &&
+  maybe(value['last'], (last) => typeof last === 'boolean') &&
   maybe(value['label'], isLabel) &&
   maybe(value['amount'], isAmount) &&
   maybe(value['below'], (below) => Array.isArray(below) && below.every(isCoat));

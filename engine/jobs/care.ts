@@ -18,7 +18,12 @@ export type CareCard =
       readonly madeOf: readonly CareLine[];
       /** Nothing where no date can be promised; `noDates` then says why and what to do. */
       readonly dates:
-        | { readonly lightUse: number; readonly fullUse: number; readonly handOver: number }
+        | {
+            readonly lightUse: number;
+            readonly fullUse: number;
+            /** Nothing of a piece that was handed over before it. */
+            readonly handOver: number | undefined;
+          }
         | undefined;
       readonly noDates: string | undefined;
       /** `until` in epoch milliseconds; nothing where no date can be promised. */
@@ -65,6 +70,8 @@ export const careOf = (card: JobCard, products: Products, care: Care, dates: Car
     dates.kind === 'dates'
       ? { lightUse: dates.lightUse.to, fullUse: dates.fullUse.to, handOver: dates.handOver }
       : undefined;
+  // Whoever has it already needs no day to fetch it.
+  const handedOver = card.handedOverAt !== undefined && card.handedOverAt < (late?.handOver ?? 0);
   const at: Readonly<Record<DateName, number | undefined>> = {
     'hand-over': late?.handOver,
     'light-use': late?.lightUse,
@@ -74,10 +81,10 @@ export const careOf = (card: JobCard, products: Products, care: Care, dates: Car
     kind: 'care',
     name: card.name,
     madeOf: madeOf.map(line),
-    dates: late,
+    dates: late && { ...late, handOver: handedOver ? undefined : late.handOver },
     noDates: dates.kind === 'none' ? dates.says : undefined,
     notYet: care['not-yet']
-      .filter(fits)
+      .filter((row) => fits(row) && !(handedOver && row.until === 'hand-over'))
       .map((row) => ({ ...line(row), date: row.until, until: at[row.until] })),
     cleaning: told(care.cleaning),
     upkeep: told(care.upkeep),

@@ -45,5 +45,10 @@ export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
     .filter(({ id }) => id !== coat.id)
     .map((one) => alone(card, one, coats))
     .toReversed();
-  return below.length ? { ...top, below } : top;
+  const { finishedAt } = card;
+  return {
+    ...top,
+    ...(finishedAt !== undefined && finishedAt >= coat.laidAt && { last: true }),
+    ...(below.length && { below }),
+  };
 };

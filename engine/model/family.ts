@@ -15,3 +15,6 @@ export type Family = (typeof FAMILIES)[number];
 
 /** Finishes that lie in the surface: what little film they make is buffed, never sanded. */
 export const UNSANDED: readonly Family[] = ['wax', 'oil'];
+
+/** Finishes of which only what the wood takes in may stay: the surplus comes off while it is open. */
+export const WIPED_OFF: readonly Family[] = ['wax', 'oil', 'hardwax-oil'];

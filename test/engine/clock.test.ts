@@ -329,6 +329,36 @@ it('dries as one film over a coat that was not ready for another', () => {
   expect(touchOf(later)).toBe(touchOf(alone));
 });
 
+it('has the surplus of an oil wiped off while it is open, and then hands off', () => {
+  const oil = product('drying-oil');
+  const [, open] = oil['open-minutes'];
+  const at = (minutes: number) => {
+    const now = LAID + minutes * MINUTE;
+    return sayNow(clockNow(oil, { ...coat, product: 'drying-oil' }, now), now, STYLE);
+  };
+  expect(at(open / 2)).toMatchObject({ doing: 'wipe-back', verdict: 'Wipe the surplus off by 11:00 AM' });
+  expect(at(open + 1)).toMatchObject({ doing: 'leave' });
+  expect(sayNow(clockNow(poly, coat, LAID + MINUTE), LAID + MINUTE, STYLE).doing).toBe('leave');
+});
+
+it('leads on to no other coat over the last one', () => {
+  const now = LAID + 30 * HOUR;
+  const said = (last: boolean) => sayNow(clockNow(poly, { ...coat, last }, now), now, STYLE);
+  expect(said(false).doing).toBe('repair');
+  expect(said(true)).toMatchObject({ doing: 'accept', verdict: 'Leave it to cure' });
+  expect(sayNow(clockNow(poly, { ...coat, last: true }, LAID + MINUTE), LAID + MINUTE, STYLE).doing).toBe(
+    'leave',
+  );
+});
+
+it('says what leads on where the air is to blame that no time can be told', () => {
+  const cold = clockNow(poly, { ...coat, celsius: 4 }, LAID + HOUR);
+  expect(cold.kind).toBe('refused');
+  expect(sayNow(cold, LAID + HOUR, STYLE).why).toMatch(
+    /Bring the piece slowly into air that is right for it/,
+  );
+});
+
 it('buffs a finish in the wood and sands none; a deadline is told by its early end', () => {
   const wax = product('soft-wax');
   const reading = clockNow(wax, { ...coat, product: 'soft-wax' }, LAID + 60 * HOUR);

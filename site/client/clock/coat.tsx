@@ -23,6 +23,8 @@ import { LifeLine } from './life-line.tsx';
 
 export type CoatActs = {
   readonly next: (coat: LaidCoat) => void;
+  /** Counts the coat anew, from a time at which its air was right. */
+  readonly anew: (coat: LaidCoat) => void;
   readonly remind: (coat: LaidCoat, reading: Running) => void;
   readonly look: (coat: LaidCoat) => void;
   readonly off: (coat: LaidCoat) => void;
@@ -39,14 +41,25 @@ type Props = {
   readonly acts: CoatActs;
 };
 
-const namesOf = ({ sanded, thin }: Running) =>
-  [
+/** What each time is called; once it is over it says since when. Over the last coat comes no other. */
+const namesOf = ({ sanded, thin, last, moments }: Running, now: number) => {
+  const next = thin ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const late = thin ? 'dull it first' : 'always sand first';
+  const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
+  const coats = [
+    ['recoat', now >= moments.recoat.to ? next : `${next} from`],
+    [
+      'sand-if-beyond',
+      isLate ? `${late.charAt(0).toUpperCase()}${late.slice(1)}` : `Later than this, ${late}`,
+    ],
+  ] as const;
+  return [
     ['touch', 'Dry to the touch'],
-    ['recoat', thin ? 'Next coat from' : sanded ? 'Sand and recoat from' : 'Buff and recoat from'],
-    ['sand-if-beyond', thin ? 'Later than this, dull it first' : 'Later than this, always sand first'],
+    ...(last ? [] : coats),
     ['light-use', 'Light use'],
     ['cure', 'Fully cured'],
   ] as const;
+};
 
 /** The clock knows one air; the care card and the plan let nights be colder, so that their dates are later. */
 const SAME_AIR =
@@ -61,7 +74,7 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
   return (
     <>
       <dl class="moments">
-        {namesOf(reading).map(([milestone, name]) => {
+        {namesOf(reading, now).map(([milestone, name]) => {
           const moment = reading.moments[milestone];
           if (!moment) return null;
           const reasons = now >= moment.to ? '' : sayReasons(moment.reasons);
@@ -142,6 +155,11 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
         <button type="button" class="quiet" data-act="next" onClick={() => acts.next(coat)}>
           Next coat on this piece
         </button>
+        {reading?.kind === 'refused' && !coat.card && (
+          <button type="button" class="quiet" data-act="anew" onClick={() => acts.anew(coat)}>
+            It is in the right air: count it anew
+          </button>
+        )}
         {running && (
           <button type="button" class="quiet" data-act="remind" onClick={() => acts.remind(coat, running)}>
             Reminders for the calendar

@@ -185,6 +185,11 @@ export class CoatsElement extends HTMLElement {
       this.#open(true);
       this.#focusSubmit();
     },
+    anew: (coat) => {
+      this.#form?.next({ ...coat, coatNumber: coat.coatNumber - 1 });
+      this.#open(true);
+      this.#focusSubmit();
+    },
     look: (coat) => {
       keepCase(without(readCase(), 'stage'));
       void this.#change((store) => ({ ...store, current: coat.id }));

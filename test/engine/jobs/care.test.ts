@@ -219,6 +219,16 @@ describe('the care card', () => {
       );
   });
 
+  it('names no day to fetch a piece that was handed over before it', () => {
+    const one = card({ kind: 'tabletop' });
+    const dates = datesFor(one);
+    if (dates.kind !== 'dates') throw new Error('no dates');
+    const early = careFor({ ...one, handedOverAt: dates.handOver - DAY });
+    expect(early.dates).toMatchObject({ lightUse: dates.lightUse.to, handOver: undefined });
+    expect(early.notYet.map(({ date }) => date)).not.toContain('hand-over');
+    expect(careFor({ ...one, handedOverAt: dates.handOver }).dates?.handOver).toBe(dates.handOver);
+  });
+
   it('says why there is no date, and keeps the sentences', () => {
     const { dates, noDates, notYet } = careFor(card({ coats: [coat({ celsius: 3 })] }));
     expect(dates).toBeUndefined();

@@ -2,6 +2,7 @@ import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { calendarAt } from '../../shared/calendar.ts';
+import { sayLongDate } from '../../shared/say-date.ts';
 import type { JobsData } from './data.ts';
 import { cardVerdict } from './verdict.ts';
 
@@ -13,7 +14,15 @@ export const handOverRefusal = (card: JobCard, data: JobsData, now: number): str
   if (!card.coats.length)
     return 'Not noted as handed over: no coat is on the card yet. Note the coats first, so that the care card tells the right dates.';
   const { doing, verdict } = cardVerdict(card, data, now);
-  return doing === 'leave'
+  return doing === 'leave' || doing === 'wipe-back'
     ? `Not noted as handed over: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}. A film that may not be touched is not carried away.`
+    : undefined;
+};
+
+/** What is asked once more of a piece that is handed over before its day; nothing where it is not. */
+export const handOverDoubt = (card: JobCard, data: JobsData, now: number): string | undefined => {
+  const dates = datesOfCard(card, data.products, data.plan, calendarAt);
+  return dates.kind === 'dates' && now < dates.handOver
+    ? `By its dates it is ready to hand over on ${sayLongDate(dates.handOver)}. Until then wrapping, stacking and loads mark the film. Was it handed over all the same?`
     : undefined;
 };

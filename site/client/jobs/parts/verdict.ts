@@ -47,7 +47,7 @@ const withFlaw = (card: JobCard, data: JobsData, by: CardVerdict): CardVerdict =
   const open = openFlaw(card);
   if (!open) return by;
   const name = nameIn(data.defects, open.flaw.defect).toLowerCase();
-  if (by.doing === 'leave' || by.doing === 'stop')
+  if (['leave', 'stop', 'wipe-back'].includes(by.doing))
     return { ...by, why: `${by.why} Open on this card: ${name}.` };
   if (open.repair)
     return {

@@ -1,10 +1,11 @@
-import { changed, coatsInOrder } from '#engine/jobs.ts';
+import { changed, coatsInOrder, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { careCardUrl, jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { SCHEDULE } from '../../../shared/urls.ts';
 import { exportCards } from '../files/export.ts';
+import { correctClock } from '../parts/clock.ts';
 import type { JobsData } from '../parts/data.ts';
-import { handOverRefusal } from '../parts/hand-over.ts';
+import { handOverDoubt, handOverRefusal } from '../parts/hand-over.ts';
 import { type Removed, removeCard, restoreCards } from '../store/index.ts';
 import { Act } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
@@ -46,9 +47,19 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
   const set = (field: 'finishedAt' | 'handedOverAt', is: boolean) => () =>
     hands.now((there) => changed(there, { [field]: is ? undefined : Date.now() }, Date.now()));
   const handOver = async () => {
-    const refusal = handOverRefusal(await written(), data, Date.now());
-    if (refusal) frame.say(refusal);
-    else await set('handedOverAt', false)();
+    const latest = await written();
+    const refusal = handOverRefusal(latest, data, Date.now());
+    if (refusal) return frame.say(refusal);
+    const says = handOverDoubt(latest, data, Date.now());
+    if (says && !(await frame.ask({ says, yes: 'Yes, it is with the buyer', no: 'No, not yet' }))) return;
+    await set('handedOverAt', false)();
+  };
+  /** The clock, too, leads on to no other coat. */
+  const finish = (is: boolean) => async () => {
+    if (!(await set('finishedAt', is)())) return;
+    const latest = await written();
+    const coat = coatsInOrder(latest).at(-1);
+    if (coat) await correctClock(laidCoatOf(latest, coat), data.products);
   };
   const save = (photos: boolean) => async () => exportCards([await written()], photos);
   const takeAway = async () => {
@@ -79,7 +90,7 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
             </a>
           )}
           {last !== undefined && !over && (
-            <Act act={set('finishedAt', finished)}>
+            <Act act={finish(finished)}>
               {finished ? 'One more coat after all' : 'That was the last coat'}
             </Act>
           )}

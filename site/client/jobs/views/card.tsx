@@ -237,7 +237,8 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const lays = owed && entryOf(data.lays, owed.remedy);
   const productOwed = lays && productOfRepair(card, data.products, lays);
   const { gone } = verdict;
-  const notYet = verdict.doing === 'leave' || verdict.doing === 'wait';
+  const notYet = ['leave', 'wait', 'wipe-back'].includes(verdict.doing);
+  const isLast = verdict.doing === 'accept';
   return (
     <>
       <p class="back">
@@ -276,8 +277,8 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
                 It is gone
               </Act>
             )}
-            <Act class={notYet ? 'go second' : 'go'} act={() => coat.open()}>
-              {notYet ? 'Lay a coat: not yet' : 'Lay a coat'}
+            <Act class={notYet || isLast ? 'go second' : 'go'} act={() => coat.open()}>
+              {notYet ? 'Lay a coat: not yet' : isLast ? 'One more coat' : 'Lay a coat'}
             </Act>
           </>
         )}

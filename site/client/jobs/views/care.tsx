@@ -38,7 +38,7 @@ const Paper = ({ care }: { readonly care: Extract<ReturnType<typeof careOf>, { k
     <p class="made-of">{care.madeOf.map(({ say }) => say).join(' ')}</p>
     {care.dates ? (
       <dl class="dates">
-        <Moment name="Ready to hand over" at={care.dates.handOver} />
+        {care.dates.handOver !== undefined && <Moment name="Ready to hand over" at={care.dates.handOver} />}
         <Moment name="Light, careful use from" at={care.dates.lightUse} />
         <Moment name="Full use from" at={care.dates.fullUse} />
       </dl>
