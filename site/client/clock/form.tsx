@@ -4,7 +4,7 @@ import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
 import type { Judgement, Laying } from '#engine/fitness.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
-import { type Draft, turnDraft, unitsIn } from '../shared/form/form.ts';
+import { type Draft, draftTurner, unitsIn } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
@@ -41,6 +41,7 @@ export class CoatForm {
   #units: Units = 'us';
   /** The coat that is corrected, and what stood in the form before. */
   #standing: (Standing & { readonly before: Draft }) | undefined;
+  readonly #turned = draftTurner(COAT_FIELDS);
   /** Judgements that were asked for: of two that overtake each other the later one stands. */
   #asked = 0;
 
@@ -154,7 +155,7 @@ export class CoatForm {
     const units = unitsIn(draft);
     const before = this.#standing?.draft(this.#units) ?? {};
     const after = this.#standing?.draft(units) ?? {};
-    const turned = turnDraft(COAT_FIELDS, draft, units);
+    const turned = this.#turned(draft, units);
     fillForm(
       this.#form,
       Object.fromEntries(

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Job } from '#engine/schedule.ts';
 import { HOUR } from '#engine/time.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
-import { type Draft, type FieldFault, turnDraft, unitsIn } from '../shared/form/form.ts';
+import { type Draft, draftTurner, type FieldFault, unitsIn } from '../shared/form/form.ts';
 import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { readPageData } from '../shared/page-data.ts';
@@ -27,6 +27,7 @@ const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
 /** The planner: reads the form, plans, and shows the plan below it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
   #stop = new AbortController();
+  readonly #turned = draftTurner(PLAN_FIELDS);
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -117,7 +118,7 @@ export class ScheduleElement extends HTMLElement {
     if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
     if (target.name === 'units') {
       const units = unitsIn(this.#draft);
-      this.#put(turnDraft(PLAN_FIELDS, this.#draft, units));
+      this.#put(this.#turned(this.#draft, units));
       nameUnits(this.#form, units);
     }
     if (target.name === 'preset') this.#preset(target.value);

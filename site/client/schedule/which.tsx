@@ -200,9 +200,9 @@ export class WhichElement extends HTMLElement {
   #put(form: HTMLFormElement, presets: readonly Preset[], draft: Draft): void {
     const found = presets.find(({ id }) => id === draft['preset']);
     fillForm(form, { ...(found && { trials: found.trials.join(',') }), ...draft });
-    // An old finish is older paint or varnish, and nobody has said how old.
+    // An old finish is older paint or varnish; where nobody has said how old, it is not known. What she said stays.
     const { base, age } = draftIn(form);
-    if (base === 'old-finish' && (age === 'none' || !age)) fillForm(form, { age: 'unknown' });
+    if (base === 'old-finish' && !age) fillForm(form, { age: 'unknown' });
   }
 
   #changed(

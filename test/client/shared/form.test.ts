@@ -13,7 +13,7 @@ import {
   optionalNumber,
   timeOfDay,
 } from '../../../site/client/shared/form/fields.ts';
-import { readForm, turnDraft, writeForm } from '../../../site/client/shared/form/form.ts';
+import { draftTurner, readForm, turnDraft, writeForm } from '../../../site/client/shared/form/form.ts';
 import { readNumber } from '../../../site/client/shared/form/number.ts';
 import type { Units } from '../../../site/client/shared/form/units.ts';
 
@@ -63,6 +63,14 @@ describe('a field', () => {
     const draft = { air: '68', hours: '2', other: '68' };
     expect(turnDraft({ air, hours }, draft, 'metric')).toEqual({ air: '20', hours: '2', other: '68' });
     expect(turnDraft({ air }, { air: 'warm' }, 'metric')).toEqual({ air: 'warm' });
+  });
+  it('turns back what was not touched to what was typed', () => {
+    const turned = draftTurner({ air, hours });
+    const there = turned({ air: '47', hours: '2', units: 'us' }, 'metric');
+    expect(there['air']).toBe('8');
+    expect(turned({ ...there, units: 'metric' }, 'us')).toMatchObject({ air: '47', hours: '2' });
+    const again = turned({ air: '47', hours: '2' }, 'metric');
+    expect(turned({ ...again, air: '10' }, 'us')['air']).toBe('50');
   });
   it('reads choices, and nothing that is not offered', () => {
     expect(read(oneOf(['low', 'high'], 'low'), '')).toBe('low');

@@ -57,3 +57,27 @@ export const turnDraft = <F extends AnyFields<F>>(fields: F, draft: Draft, to: U
       (name in fields && fields[name as keyof F].turn?.(text, to)) || text,
     ]),
   );
+
+/**
+ * `turnDraft` for a form that may be turned back: what was not touched in between stands again as it was typed, since to
+ * turn a rounded number rounds twice.
+ */
+export const draftTurner = <F extends AnyFields<F>>(fields: F): ((draft: Draft, to: Units) => Draft) => {
+  let typed: Draft = {};
+  let shown: Draft = {};
+  let shownIn: Units | undefined;
+  return (draft, to) => {
+    const mayGoBack = shownIn !== undefined && shownIn !== to;
+    const turned = Object.fromEntries(
+      Object.entries(turnDraft(fields, draft, to)).map(([name, text]) => {
+        const before = name in fields && fields[name as keyof F].turn ? typed[name] : undefined;
+        const back = mayGoBack && before !== undefined && draft[name] === shown[name];
+        return [name, back ? before : text];
+      }),
+    );
+    typed = draft;
+    shown = turned;
+    shownIn = to;
+    return turned;
+  };
+};
