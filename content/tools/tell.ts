@@ -1,7 +1,9 @@
 /** `npm run tell -- "<text>" | - [--json]`: what is understood of a text, the flaws, what to do, what to ask, a reply. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import type { FindKind } from '#engine/find.ts';
 import { consider, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
+import { pageAsked } from '#engine/page-asked.ts';
 import { say } from '#engine/say.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
@@ -12,6 +14,8 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { json: { type: 'boolean', default: false } },
 });
+/** Where pages of each kind stand on the site. */
+const ROOMS: Readonly<Partial<Record<FindKind, string>>> = { rule: '/safety', lesson: '/learn', page: '' };
 const root = process.cwd();
 const given = positionals.join(' ').trim();
 const text = given === '-' ? readFileSync(0, 'utf8') : given;
@@ -28,13 +32,17 @@ if (!known) {
 } else {
   const mind = mindOf(known);
   const heard = hear(readHearing(known, root), text);
-  const words = flawWords(readIndex(known, root), mind, text);
+  const index = readIndex(known, root);
+  const words = flawWords(index, mind, text);
   const considered = consider(mind, { told: {}, heard, words });
+  const page = pageAsked(index, text);
+  const room = page && ROOMS[page.kind];
   const answer = reply(considered, {
     heard,
     ruleAt: (rule) => `/safety/${rule}/`,
     tellAt: '/tell/',
     ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
+    ...(page && room !== undefined && { page: { title: page.title, at: `${room}/${page.id}/` } }),
     linkTo: (defect, stage) => `/defects/${defect}/${stage ? `stage-${stage}/` : ''}`,
   });
   console.log(

@@ -16,6 +16,8 @@ export type ReplyOptions = {
   readonly ruleAt?: ((rule: string) => string) | undefined;
   /** The address of the page that names a top coat, where that alone is asked. */
   readonly whichAt?: string | undefined;
+  /** The page that answers what is asked, where no flaw is told. */
+  readonly page?: { readonly title: string; readonly at: string } | undefined;
   /** The address where what is seen can be told anew. */
   readonly tellAt?: string | undefined;
 };
@@ -139,14 +141,16 @@ const asked = (next: Considered['next'], heard: ReplyOptions['heard']): string =
 /** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
 const withoutFlaw = (
   considered: Considered,
-  { ruleAt, whichAt, tellAt, heard }: ReplyOptions,
+  { ruleAt, whichAt, page, tellAt, heard }: ReplyOptions,
 ): { readonly says: readonly string[]; readonly last: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
   const chance = considered.likely[0]?.chance ?? 0;
   const seen = heard === undefined || heard.signs.length > 0;
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
-  if (rule && (calls || (!seen && chance < BESIDE_DANGER)) && more) return { says: [], last: more };
+  if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
+    return { says: [], last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
+  if (page) return { says: [], last: `A page for that, ${page.title}: ${page.at}` };
   if (!tellAt || !(heard?.otherTongue || (!seen && chance < NAMED))) return undefined;
   const why = heard.otherTongue ? 'I read only English, so' : 'From these words';
   return {
@@ -169,8 +173,10 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const [first] = likely;
   const link = first ? linkTo(first.defect, stage) : '';
   const { urgent, first: caution, besides, later, all, allLater } = safetySaid(considered);
-  const firm = now !== undefined && (now.sure || stage === 'wet' || stage === 'setting');
-  const no = denials(considered, firm, atOnce, heard);
+  const fresh = stage === 'wet' || stage === 'setting';
+  const firm = now !== undefined && (now.sure || fresh);
+  // "No, do not sand it yet" is no answer to "do I have to sand between coats".
+  const no = options.page && !fresh ? '' : denials(considered, firm, atOnce, heard);
   const alone = withoutFlaw(considered, options);
   if (alone)
     return {
@@ -191,7 +197,7 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check = asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
-  const shortCheck = stage === 'wet' || stage === 'setting' ? '' : firstSentence(check);
+  const shortCheck = fresh ? '' : firstSentence(check);
   const way = firm ? 'What to do, step by step:' : 'What it is, and what to do:';
   const otherFlaws = likely
     .slice(1, 3)

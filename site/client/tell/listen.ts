@@ -1,4 +1,4 @@
-import type { FindIndex } from '#engine/find.ts';
+import type { FindIndex, Hit } from '#engine/find.ts';
 import {
   type Considered,
   consider,
@@ -11,21 +11,27 @@ import {
 } from '#engine/hear.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
+import { pageAsked } from '#engine/page-asked.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { defectUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
+import { defectUrl, hitUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
 import { dangerName, flawName, type TellState } from './state.ts';
 import { thisMinute, withNamed } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
+/** A page as it is offered. */
+export type PageFor = Pick<Hit, 'title' | 'says'> & { readonly url: string };
+
 export type Understood = {
   readonly heard: Heard;
   /** The flaws that the words name, those that she has taken off left out. */
   readonly named: readonly NamedFlaw[];
   readonly considered: Considered;
+  /** The page that answers what is asked, where no flaw is told and no top coat is to be chosen. */
+  readonly page: PageFor | undefined;
   readonly answer: Reply;
 };
 
@@ -68,8 +74,21 @@ export const isWhich = ({
   considered.stage === undefined &&
   !considered.warnings.some(({ say }) => namesNumber(say));
 
+/** The page that is asked for, as it is offered. */
+const pageFor = (index: FindIndex, { text, otherTongue }: Heard): PageFor | undefined => {
+  const hit = text.trim() && !otherTongue ? pageAsked(index, text) : undefined;
+  const url = hit && hitUrl(hit.kind, hit.id);
+  return hit && url ? { title: hit.title, says: hit.says, url } : undefined;
+};
+
+/** An address that was pasted along tells nothing; blanks in its place, so that all else stands where it stood. */
+const withoutLinks = (text: string): string =>
+  text.replace(/\bhttps?:\/\/\S+/g, (link) => ' '.repeat(link.length));
+
 /** All that follows from the words and the taps. */
-export const understand = ({ ear, index }: Listening, { text, told, off }: TellState): Understood => {
+export const understand = ({ ear, index }: Listening, state: TellState): Understood => {
+  const { told, off } = state;
+  const text = withoutLinks(state.text);
   const { mind, hearing } = ear;
   const all = hear(hearing, text);
   const weigh = (heard: Heard, words: string): Considered =>
@@ -99,11 +118,14 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
       )
     : first;
   const linkTo = (defect: string, stage?: Stage) => at(stage ? nowUrl(defect, stage) : defectUrl(defect));
+  const which = isWhich({ heard, named, considered });
+  const page = which || Object.keys(told).length ? undefined : pageFor(index, heard);
   const atOnce = thisMinute(ear.atOnce, considered, named);
   return {
     heard,
     named,
     considered,
+    page,
     answer: withNamed(
       reply(considered, {
         linkTo,
@@ -111,9 +133,10 @@ export const understand = ({ ear, index }: Listening, { text, told, off }: TellS
         heard,
         ruleAt: (rule) => at(ruleUrl(rule)),
         tellAt: at(TELL),
-        ...(isWhich({ heard, named, considered }) && { whichAt: at(whichUrl(heard.facts)) }),
+        ...(which && { whichAt: at(whichUrl(heard.facts)) }),
+        ...(page && { page: { title: page.title, at: at(page.url) } }),
       }),
-      named,
+      page ? [] : named,
       considered,
       linkTo,
     ),

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { namesNumber } from '../../shared/dialed.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
+import { whichUrl } from '../shared/which-url.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
@@ -72,10 +73,13 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
   const which = found !== undefined && isWhich(found);
+  const page = which
+    ? { url: whichUrl(found.heard.facts), title: 'Which top coat for it?', says: 'One kind, with its reason' }
+    : found?.page;
   const firm = found !== undefined && isFirm(found.considered);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
-  const each = found !== undefined && found.named.length > 1 && !firm;
-  const flaws = found && !calls && !which && (
+  const each = found !== undefined && found.named.length > 1 && !firm && !page;
+  const flaws = found && !calls && !page && (
     <LikelyFlaws
       considered={found.considered}
       named={found.named}
@@ -150,18 +154,18 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       >
         {found && (
           <>
-            {state.text && !calls && <PageFor index={listening.index} heard={found.heard} which={which} />}
+            {page && !calls && <PageFor {...page} />}
             <Verdict
               considered={found.considered}
               named={found.named}
               mind={listening.ear.mind}
               ear={listening.ear}
               coat={coat}
-              ofFilm={!which && (found.named.length > 0 || found.heard.signs.length > 0)}
+              ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {firm && reply}
             {each && flaws}
-            {!calls && !which && (
+            {!calls && !page && (
               <NextQuestion
                 considered={found.considered}
                 pictured={listening.ear.pictured}
@@ -169,7 +173,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 tellMore={tellMore}
               />
             )}
-            {!calls && !which && !each && !firm && !found.considered.next && (
+            {!calls && !page && !each && !firm && !found.considered.next && (
               <LeadOn considered={found.considered} />
             )}
             <Heard
