@@ -1,4 +1,5 @@
-import { outsideLabel } from '../calc/drying/label.ts';
+import { type Label, outsideLabel } from '../calc/drying/label.ts';
+import type { Refused } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_VERSION } from './card-limits.ts';
@@ -44,8 +45,12 @@ const tooLarge = (value: unknown): boolean => {
   return false;
 };
 
+/** Why a label can not be what a can says; nothing where it can. */
+export const refusalOfLabel = (label: JobCard['label']): Refused | undefined =>
+  label && outsideLabel(label as Label);
+
 /** What the shape alone does not show: ids that stand twice, and labels whose times are out of order. */
-const slips = (card: JobCard, name: string): CardFault[] => {
+export const slipsOf = (card: JobCard, name: string): CardFault[] => {
   const lists = { coats: card.coats, flaws: card.flaws, repairs: card.repairs, photos: card.photos };
   const twice = Object.entries(lists).flatMap(([field, items]) => {
     const ids = items.map(({ id }: { id: string }) => id);
@@ -57,7 +62,7 @@ const slips = (card: JobCard, name: string): CardFault[] => {
     { field: 'label', label: card.label },
     ...card.coats.map(({ label }, index) => ({ field: `coats, entry ${index + 1}, label`, label })),
   ].flatMap(({ field, label }) => {
-    const refused = label && outsideLabel(label as Parameters<typeof outsideLabel>[0]);
+    const refused = refusalOfLabel(label);
     return refused ? [cardFault(name, field, `does not fit. ${sayProblem(refused.problem)}`)] : [];
   });
   return [...twice, ...labels];
@@ -80,7 +85,7 @@ const readPlain = (raw: unknown, fallback: string): CardRead<JobCard> => {
   if (!card.ok) return refused([cardFault(name, '', UNREADABLE[card.why])]);
   const read = JobCard.safeParse(card.value);
   if (!read.success) return refused(read.error.issues.flatMap((issue) => sayIssue(issue, name)));
-  const found = slips(read.data, name);
+  const found = slipsOf(read.data, name);
   return found.length ? refused(found) : { ok: true, value: read.data };
 };
 

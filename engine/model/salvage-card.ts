@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_LISTS, CARD_VERSION } from './card-limits.ts';
 import { JobCard } from './job-card.ts';
-import { isRaw, readCard } from './one-card.ts';
+import { isRaw, readCard, refusalOfLabel, slipsOf } from './one-card.ts';
 
 /** What of a damaged record reads as a card, and what had to be left out for it. */
 export type SalvagedCard = { readonly card: JobCard; readonly leftOut: readonly CardFault[] };
@@ -64,20 +64,26 @@ const leaveOut = (card: Loose, issue: z.core.$ZodIssue, defaults: Readonly<Loose
   );
 };
 
-/** What only the whole card shows: entries with one id, and labels that contradict themselves. */
-const leaveOutSlips = (card: Loose): void => {
-  for (const list of CARD_LISTS) {
-    const items = card[list];
-    if (!Array.isArray(items)) continue;
-    const seen = new Set<unknown>();
-    card[list] = items.filter((item) => {
-      const id = isLoose(item) ? item['id'] : undefined;
-      return !seen.has(id) && seen.add(id);
-    });
-    for (const item of items) if (isLoose(item)) delete item['label'];
-  }
-  delete card['label'];
+/** Of entries with one id the first. */
+const firstOfEach = <T extends { readonly id: string }>(items: readonly T[]): T[] => {
+  const seen = new Set<string>();
+  return items.filter(({ id }) => !seen.has(id) && seen.add(id));
 };
+
+const withoutBadLabel = <T extends { label?: JobCard['label'] }>(holder: T): T => {
+  if (!refusalOfLabel(holder.label)) return holder;
+  const { label: _contradictsItself, ...rest } = holder;
+  return rest as T;
+};
+
+/** The card without its slips: entries whose id another has, and the labels that contradict themselves. */
+const withoutSlips = (card: JobCard): JobCard => ({
+  ...withoutBadLabel(card),
+  coats: firstOfEach(card.coats).map(withoutBadLabel),
+  flaws: firstOfEach(card.flaws),
+  repairs: firstOfEach(card.repairs),
+  photos: firstOfEach(card.photos),
+});
 
 /**
  * As much of a damaged record as reads, with what is left out named; nothing where too little is left of it. The record
@@ -91,13 +97,11 @@ export const salvageCard = (raw: unknown, id: string, now: number): SalvagedCard
   const defaults = defaultsOf(id, now);
   const leftOut: CardFault[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const read = readCard(card);
-    if (read.ok) return { card: read.value, leftOut };
     const parsed = JobCard.safeParse(card);
     if (parsed.success) {
-      leftOut.push(...read.faults);
-      leaveOutSlips(card);
-      continue;
+      leftOut.push(...slipsOf(parsed.data, ''));
+      const read = readCard(withoutSlips(parsed.data));
+      return read.ok ? { card: read.value, leftOut } : undefined;
     }
     const [issue] = parsed.error.issues;
     if (!issue || !leaveOut(card, issue, defaults)) return undefined;

@@ -2,7 +2,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
-import { beforeEach, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { changed, newCard, withCoat, withFlaw } from '#engine/jobs/card.ts';
 import { LATEST_INSTANT, MOST, withMine } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
@@ -242,6 +242,44 @@ it('salvages what reads of a damaged record and names the rest', () => {
   // Piece, base and tone are not guessed at.
   expect(salvageCard({ ...card, base: 'granite' }, 'one', NOW)).toBeUndefined();
   expect(salvageCard('no card', 'one', NOW)).toBeUndefined();
+});
+
+describe('of labels, a card that is salvaged', () => {
+  const GOOD = { minutes: { touch: { from: 60, to: 60 }, recoat: { from: 120, to: 120 } } };
+  /** Dry enough for the next coat before it is dry to the touch. */
+  const BAD = { minutes: { touch: { from: 120, to: 120 }, recoat: { from: 60, to: 60 } } };
+  const photo = { id: 'ph', takenAt: NOW, width: 4, height: 3 };
+
+  it('keeps all that hold where only an id stands twice', () => {
+    const card = cardOf('one', { label: GOOD, coats: [{ ...coatOf('a'), label: GOOD }, coatOf('b')] });
+    const salvaged = salvageCard({ ...card, photos: [photo, photo] }, 'one', NOW);
+    expect(salvaged?.card).toEqual({ ...card, photos: [photo] });
+    expect(salvaged?.leftOut.map(({ field }) => field)).toEqual(['photos']);
+  });
+
+  it('loses the one that contradicts itself, by its name', () => {
+    const card = cardOf('one', {
+      label: GOOD,
+      coats: [
+        { ...coatOf('a'), label: GOOD },
+        { ...coatOf('b'), label: BAD },
+      ],
+    });
+    const salvaged = salvageCard(card, 'one', NOW);
+    expect(salvaged?.card).toEqual({
+      ...card,
+      coats: [{ ...coatOf('a'), label: GOOD }, coatOf('b')],
+    });
+    expect(salvaged?.leftOut.map(({ field }) => field)).toEqual(['coats, entry 2, label']);
+  });
+
+  it('names every one that it loses, be they more than a page would list', () => {
+    const many = coats(40).map((coat) => ({ ...coat, label: BAD }));
+    const salvaged = salvageCard(cardOf('one', { label: BAD, coats: many }), 'one', NOW);
+    expect(salvaged?.card.coats).toEqual(coats(40));
+    expect(salvaged?.card.label).toBeUndefined();
+    expect(salvaged?.leftOut.length).toBe(41);
+  });
 });
 
 it('salvages only what its reader takes, whatever was damaged', () => {
