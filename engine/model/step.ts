@@ -5,9 +5,11 @@ import { STAGES } from './stage.ts';
 
 const common = {
   say: z.string().min(12).describe('The step, in plain words. Times and grits are added from the fields.'),
-  when: Condition.optional().describe('Only for these facts; left out where they are not known to hold.'),
+  when: Condition.optional().describe(
+    'Only for these facts; where they are not known it is told all the same, under a heading such as “If it applies to yours”.',
+  ),
   except: Condition.optional().describe(
-    'Left out for these facts, where another step stands in for it; told as it stands where they are not known.',
+    'Left out for these facts, where another step stands in for it; where they are not known it is told as it stands.',
   ),
   'worked-if': z.string().min(8).optional().describe('How to see that this step is done.'),
   does: z

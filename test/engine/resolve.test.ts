@@ -61,3 +61,24 @@ describe('a step that something told speaks against', () => {
     expect(kinds(withFact(emptyCase(), 'base', 'stain'))).toContain(4);
   });
 });
+
+it('tells a step for some facts, where they are not known, as one that may apply; and one with an exception as it stands', () => {
+  const shaped = known(
+    question('soft'),
+    remedy('by-part', undefined, {
+      steps: [
+        { kind: 'look', when: { part: ['leg'] }, say: 'Look along the leg.' },
+        { kind: 'look', except: { part: ['leg'] }, say: 'Look across the face.' },
+      ],
+    }),
+    defect('streaks', { remedy: 'by-part', cause: 'Soft' }),
+  );
+  const steps = (on: Parameters<typeof resolve>[2]) =>
+    resolve(shaped, 'by-part', on).map(({ at, only }) => [at, only]);
+  expect(steps(emptyCase())).toEqual([
+    [0, true],
+    [1, false],
+  ]);
+  expect(steps(withFact(emptyCase(), 'part', 'leg'))).toEqual([[0, false]]);
+  expect(steps(withFact(emptyCase(), 'part', 'flat'))).toEqual([[1, false]]);
+});
