@@ -45,7 +45,7 @@ export type LaidCoat = {
   readonly relativeHumidity: number;
   /** The coldest place of the piece, where it is not as warm as the air. */
   readonly surfaceCelsius?: number | undefined;
-  /** 1 to 20. */
+  /** From 1; the form takes 20, a card may hold more. */
   readonly coatNumber: number;
   readonly applicator?: Applicator | undefined;
   /** What went on and how far: it tells the film better than the applicator does. */

@@ -1,3 +1,10 @@
+import type { Label } from '../calc/drying/label.ts';
+import { MECHANISMS } from '../calc/drying/mechanism.ts';
+import { MILESTONES } from '../calc/drying/milestone.ts';
+import { isOneOf } from '../entry-of.ts';
+import { MOST } from '../model/card-limits.ts';
+import { FACTS } from '../model/facts.ts';
+import { FAMILIES } from '../model/family.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 
 /** What one browser keeps for the clock. The figures go with the coat, so that every page can read it offline. */
@@ -32,45 +39,69 @@ const within = (value: unknown, least: number, most: number): boolean =>
   typeof value === 'number' && value >= least && value <= most;
 const maybe = (value: unknown, is: (there: unknown) => boolean): boolean => value === undefined || is(value);
 const isText = (value: unknown): boolean => typeof value === 'string' && value.length <= 200;
+const oneOf =
+  (values: readonly string[]) =>
+  (value: unknown): boolean =>
+    isOneOf(values, value);
 const isClimate = (value: unknown): boolean =>
-  isObject(value) && within(value['celsius'], -30, 60) && within(value['relativeHumidity'], 0, 1);
-const isLabel = (value: unknown): boolean =>
+  isObject(value) &&
+  within(value['celsius'], -30, 60) &&
+  within(value['relativeHumidity'], 0, 1) &&
+  maybe(value['surfaceCelsius'], (surface) => within(surface, -30, 60));
+const isFromTo = (value: unknown, least: number, most: number): boolean =>
+  isObject(value) && within(value['from'], least, most) && within(value['to'], Number(value['from']), most);
+/** Any number that can be reckoned with, as on a card. */
+const isLimit = (value: unknown): boolean => isFromTo(value, -Number.MAX_VALUE, Number.MAX_VALUE);
+const isLimits = (value: unknown): boolean =>
+  isObject(value) && maybe(value['celsius'], isLimit) && maybe(value['relativeHumidity'], isLimit);
+/** What the can says, as far as the clock reads it; a card's can may say more. */
+const isLabel = (value: unknown): value is Label =>
   isObject(value) &&
   isObject(value['minutes']) &&
-  Object.values(value['minutes']).every(
-    (span) =>
-      isObject(span) &&
-      within(span['from'], 0, LONGEST_LABEL) &&
-      within(span['to'], Number(span['from']), LONGEST_LABEL),
+  Object.entries(value['minutes']).every(
+    ([milestone, span]) => isOneOf(MILESTONES, milestone) && isFromTo(span, 0, LONGEST_LABEL),
   ) &&
-  maybe(value['climate'], isClimate);
+  maybe(value['climate'], isClimate) &&
+  maybe(value['limits'], isLimits);
 const isAmount = (value: unknown): boolean =>
   isObject(value) && within(value['milliliters'], 0.01, 1e6) && within(value['squareMeters'], 1e-4, 1e4);
+/** A choice must be one that conditions know: any other would be taken for a no, and a caution that hangs on it would go. */
 const isCoat = (value: unknown): value is LaidCoat =>
   isObject(value) &&
   ['id', 'piece', 'product'].every((key) => isText(value[key])) &&
   within(value['laidAt'], 0, LATEST) &&
   within(value['celsius'], -30, 60) &&
   within(value['relativeHumidity'], 0, 1) &&
-  within(value['coatNumber'], 1, 100) &&
+  within(value['coatNumber'], 1, MOST.coats) &&
   maybe(value['surfaceCelsius'], (surface) => within(surface, -30, 60)) &&
-  ['card', 'applicator', 'baseTone', 'sheen'].every((key) => maybe(value[key], isText)) &&
+  maybe(value['card'], isText) &&
+  maybe(value['applicator'], oneOf(FACTS.applicator.values)) &&
+  maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&
+  maybe(value['sheen'], oneOf(FACTS.sheen.values)) &&
   maybe(value['last'], (last) => typeof last === 'boolean') &&
   maybe(value['label'], isLabel) &&
   maybe(value['amount'], isAmount) &&
   maybe(value['below'], (below) => Array.isArray(below) && below.every(isCoat));
 const isSpan = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && value.every((end) => Number.isFinite(end));
-const isProduct = (value: unknown): boolean =>
+const isWeather = (value: unknown): boolean =>
+  isObject(value) && isSpan(value['celsius']) && isSpan(value['humidity']);
+const isProduct = (value: unknown): value is ClockProduct =>
   isObject(value) &&
+  isText(value['name']) &&
+  isOneOf(FAMILIES, value['family']) &&
+  isOneOf(MECHANISMS, value['mechanism']) &&
   ['open-minutes', 'touch-minutes', 'recoat-hours', 'light-use-days', 'cure-days', 'volume-solids'].every(
     (key) => isSpan(value[key]),
   ) &&
-  isObject(value['limits']) &&
-  isSpan(value['limits']['celsius']) &&
-  isSpan(value['limits']['humidity']) &&
-  isObject(value['best']) &&
-  isObject(value['wet-film-micrometers']);
+  ['sand-if-beyond-hours', 'film-formation-celsius'].every((key) => maybe(value[key], isSpan)) &&
+  Number.isFinite(value['reference-wet-film-micrometers']) &&
+  isWeather(value['limits']) &&
+  isWeather(value['best']) &&
+  isObject(value['wet-film-micrometers']) &&
+  Object.entries(value['wet-film-micrometers']).every(
+    ([applicator, film]) => isOneOf(FACTS.applicator.values, applicator) && isSpan(film),
+  );
 
 /** What was kept, as far as it reads; `lost` counts the coats that do not. */
 export const readStore = (kept: unknown): { readonly store: ClockStore; readonly lost: number } => {
@@ -84,8 +115,8 @@ export const readStore = (kept: unknown): { readonly store: ClockStore; readonly
       version: 1,
       coats,
       products: Object.fromEntries(
-        Object.entries(products).filter(([id, product]) => Object.hasOwn(products, id) && isProduct(product)),
-      ) as ClockStore['products'],
+        Object.entries(products).flatMap(([id, product]) => (isProduct(product) ? [[id, product]] : [])),
+      ),
       current: typeof current === 'string' ? current : undefined,
       seenAt: typeof seenAt === 'number' && Number.isFinite(seenAt) ? seenAt : 0,
     },

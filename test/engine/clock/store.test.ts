@@ -44,6 +44,20 @@ describe('a coat is kept', () => {
     ['with a can that dries at once', { label: span(0, 0) }],
     ['with a can of three years', { label: span(60, 3 * 365 * 1440) }],
     ['with the can’s own air', { label: { minutes: {}, climate: { celsius: 23, relativeHumidity: 0.5 } } }],
+    [
+      'with the can’s limits',
+      {
+        label: {
+          minutes: {},
+          limits: { celsius: { from: 10, to: 30 }, relativeHumidity: { from: 0, to: 0.8 } },
+        },
+      },
+    ],
+    ['with a can that limits nothing', { label: { minutes: {}, limits: {} } }],
+    [
+      'with the cold face of the can’s own air',
+      { label: { minutes: {}, climate: { celsius: 23, relativeHumidity: 0.5, surfaceCelsius: 20 } } },
+    ],
     ['with what was laid', { amount: amount(250, 2.5) }],
     ['with the least of a drop', { amount: amount(0.01, 1e-4) }],
     ['with a barrel', { amount: amount(1e6, 1e4) }],
@@ -76,6 +90,28 @@ describe('a coat is counted as lost', () => {
     ['with a tool that is no text', { applicator: 1 }],
     ['with a base that is no text', { baseTone: 1 }],
     ['with a sheen that is no text', { sheen: 1 }],
+    ['with a tool that nobody knows', { applicator: 'x' }],
+    ['with a base that nobody knows', { baseTone: 'x' }],
+    ['with a sheen that nobody knows', { sheen: 'semi' }],
+    ['over one with a tool that nobody knows', { below: [{ ...coat, applicator: 'x' }] }],
+    [
+      'with a time that no can has',
+      { label: { minutes: { touch: { from: 1, to: 2 }, polish: { from: 1, to: 2 } } } },
+    ],
+    ['with limits that are a text', { label: { minutes: {}, limits: 'warm' } }],
+    ['with a limit that is a number', { label: { minutes: {}, limits: { celsius: 10 } } }],
+    [
+      'with a limit that ends before it begins',
+      { label: { minutes: {}, limits: { relativeHumidity: { from: 0.8, to: 0.1 } } } },
+    ],
+    [
+      'with a limit that is no number',
+      { label: { minutes: {}, limits: { celsius: { from: Number.NaN, to: 30 } } } },
+    ],
+    [
+      'with the face of the can’s air too hot',
+      { label: { minutes: {}, climate: { celsius: 20, relativeHumidity: 0.5, surfaceCelsius: 61 } } },
+    ],
     ['with a can that is a text', { label: 'can' }],
     ['with a can without minutes', { label: {} }],
     ['with minutes that are no object', { label: { minutes: 5 } }],
@@ -161,10 +197,29 @@ describe('the rest of the store', () => {
     },
   );
 
+  it('nor one of a kind that nobody knows', () => {
+    expect(products({ family: 'x' })).toEqual([]);
+    expect(products({ mechanism: 'x' })).toEqual([]);
+    expect(products({ name: undefined })).toEqual([]);
+  });
+
+  it.each(['sand-if-beyond-hours', 'film-formation-celsius'])(
+    'nor one whose %s are no two numbers',
+    (figure) => {
+      expect(products({ [figure]: undefined })).toEqual(['p']);
+      expect(products({ [figure]: [1, 2] })).toEqual(['p']);
+      for (const bad of [5, [1], ['1', '2']]) expect(products({ [figure]: bad })).toEqual([]);
+    },
+  );
+
   it('nor one without limits, best air or film', () => {
     expect(products({ limits: undefined })).toEqual([]);
     expect(products({ limits: { celsius: [10, 30] } })).toEqual([]);
     expect(products({ limits: { humidity: [0, 1] } })).toEqual([]);
+    expect(products({ best: { celsius: [15, 25] } })).toEqual([]);
+    expect(products({ 'wet-film-micrometers': { brush: 80 } })).toEqual([]);
+    expect(products({ 'wet-film-micrometers': { mop: [60, 90] } })).toEqual([]);
+    expect(products({ 'reference-wet-film-micrometers': '80' })).toEqual([]);
     expect(products({ best: undefined })).toEqual([]);
     expect(products({ 'wet-film-micrometers': 5 })).toEqual([]);
   });
