@@ -28,9 +28,8 @@ const isOfStain = (step: Step): boolean =>
 
 /** The bleach, the mixing of it, and the rinse that takes its acid off. */
 const isOfBleach = (step: Step): boolean =>
-  (step.kind === 'wipe' && step.with === 'wood-bleach') ||
-  (step.kind === 'mix' && step.what === 'wood-bleach') ||
-  (step.kind === 'wipe' && step.with === 'damp-cloth' && says(step, /\bare acid\b/i));
+  (step.kind === 'wipe' && (step.with === 'wood-bleach' || step.of === 'wood-bleach')) ||
+  (step.kind === 'mix' && step.what === 'wood-bleach');
 
 const says = (step: Step, words: RegExp): boolean => words.test(step.say);
 

@@ -58,6 +58,8 @@ const COMES_OFF: Readonly<Record<Off, Does>> = {
     ['oily-cloth', OILY_COLOR],
     ['oily-cloth', HEATS_ITSELF],
   ],
+  // The water that rinses it off holds the acid, and so do crystals that dry from it.
+  'wood-bleach': [['oxalic-acid']],
 };
 const OIL: Does = [
   ['oily-cloth'],

@@ -59,13 +59,13 @@ const TRIED = [...WIPES, ...PRODUCTS, 'tape'] as const;
 export type Means = (typeof TRIED)[number] | (typeof STRIPS)[number];
 
 /** What comes off wet or soft, into the cloth, onto the paper or as shavings. */
-const OFF = ['same', 'oil', 'base-color'] as const;
+const OFF = ['same', 'oil', 'base-color', 'wood-bleach'] as const;
 export type Off = (typeof OFF)[number];
 const Off = z
   .enum(OFF)
   .optional()
   .describe(
-    'What comes off wet or soft, into the cloth, onto the paper, as shavings or out of the can: her finish, drying oil, or the color below.',
+    'What comes off wet or soft, into the cloth, onto the paper, as shavings or out of the can: her finish, drying oil, the color below, or, on the wipe that rinses it off, the acid of wood bleach.',
   );
 
 const By = z

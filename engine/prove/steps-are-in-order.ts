@@ -28,7 +28,7 @@ const missing = (step: Step, bench: Bench): Lack | undefined => {
     return bench.rest === 'acid'
       ? {
           what: 'comes over acid, whose crystals must not become dust',
-          mend: above('kind: wipe, with: damp-cloth', ' that rinses it off'),
+          mend: above('kind: wipe, with: damp-cloth, of: wood-bleach', ' that rinses it off'),
         }
       : {
           what: 'comes over stripper',
@@ -105,8 +105,11 @@ const WASHES: Readonly<Record<string, readonly string[]>> = {
   acid: ['damp-cloth', 'soapy-water'],
   stripper: ['damp-cloth', 'soapy-water', 'mineral-spirits', 'alcohol'],
 };
+/** Acid is rinsed off by a step that says so: paint, which is never bleached, is then spared the rinse as well. */
 const washes = (step: Step & { kind: 'wipe' }, rest: Bench['rest']): boolean =>
-  rest !== undefined && (WASHES[rest]?.includes(step.with) ?? false);
+  rest !== undefined &&
+  (WASHES[rest]?.includes(step.with) ?? false) &&
+  (rest !== 'acid' || step.of === 'wood-bleach');
 
 /** Steps that stand in for one another by the part of the piece are never all taken, so the part is told. */
 const partsOf = (remedy: Remedy): readonly Case[] =>

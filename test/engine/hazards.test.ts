@@ -37,6 +37,12 @@ const OILY = { ...WATER, family: 'oil-based' };
 const LAC = { ...WATER, family: 'lacquer' };
 const SHEL = { ...WATER, family: 'shellac' };
 
+describe('rinsing the acid of wood bleach off', () => {
+  it('has the acid in its water', () => {
+    expect(does(step('wipe', { with: 'damp-cloth', of: 'wood-bleach' }), WATER)).toEqual(['oxalic-acid']);
+  });
+});
+
 describe('wiping', () => {
   it.each<[string, Record<string, string>, string]>([
     ['dry-cloth', WATER, ''],
@@ -259,20 +265,21 @@ describe('a step that something told leaves out', () => {
   it.each(['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint', 'laminate'])(
     'wood bleach on %s',
     (base) => {
-      const rinse = step('wipe', { with: 'damp-cloth' }, 'Rinse it: its crystals are acid.');
+      const rinse = (say: string) => step('wipe', { with: 'damp-cloth', of: 'wood-bleach' }, say);
       for (const one of [
         step('wipe', { with: 'wood-bleach' }),
         step('mix', { what: 'wood-bleach' }),
-        step('wipe', { with: 'damp-cloth' }, 'Its crystals are acid: rinse.'),
+        rinse('Its crystals are acid: rinse.'),
+        // Whatever its words are.
+        rinse('Wash it three times.'),
       ]) {
         expect(out(one, { base })).toBe(true);
         expect(out(one, { base: 'bare-wood' })).toBe(false);
       }
-      expect(out(rinse, { base })).toBe(true);
-      expect(out(step('wipe', { with: 'damp-cloth' }, 'Wipe off the dust.'), { base })).toBe(false);
-      expect(out(step('wipe', { with: 'dry-cloth' }, 'What is left are acid crystals.'), { base })).toBe(
+      expect(out(step('wipe', { with: 'damp-cloth' }, 'Its crystals are acid: rinse.'), { base })).toBe(
         false,
       );
+      expect(out(step('wipe', { with: 'damp-cloth', of: 'base-color' }), { base })).toBe(false);
     },
   );
   it('each single fact that does is listed as a case', () => {

@@ -17,7 +17,6 @@ const step = (kind: string, more: Record<string, unknown> = {}): Step => ({ kind
 const sand = step('sand', { grit: 320 });
 const vacuum = step('wipe', { with: 'vacuum' });
 const damp = step('wipe', { with: 'damp-cloth' });
-const soapy = step('wipe', { with: 'soapy-water' });
 const spirits = step('wipe', { with: 'mineral-spirits' });
 const alcohol = step('wipe', { with: 'alcohol' });
 const dryCloth = step('wipe', { with: 'dry-cloth' });
@@ -28,6 +27,7 @@ const wait = step('wait', { until: 'recoatable' });
 const strip = step('strip', { with: 'stripper', does: ['stripper'] });
 const scraped = step('strip', { with: 'scraper-and-sanding' });
 const bleach = step('wipe', { with: 'wood-bleach' });
+const rinse = step('wipe', { with: 'damp-cloth', of: 'wood-bleach' });
 const look = step('look');
 
 const made = (steps: readonly Step[], now: Record<string, unknown> = {}): Knowledge =>
@@ -56,8 +56,11 @@ describe('in order', () => {
     ['coat, wait, sand', [coat, wait, sand]],
     ['coat, wait, coat', [coat, wait, coat]],
     ['tint, then a tinted coat', [tint, tinted]],
-    ['acid, rinsed, then sanded', [bleach, damp, sand]],
-    ['acid, rinsed with soap, then coated', [bleach, soapy, coat]],
+    ['acid, rinsed, then sanded', [bleach, rinse, sand]],
+    [
+      'acid, rinsed with soap, then coated',
+      [bleach, step('wipe', { with: 'soapy-water', of: 'wood-bleach' }), coat],
+    ],
     ['stripper, washed with spirits, then vacuumed and coated', [strip, spirits, vacuum, coat]],
     ['stripper, washed with alcohol', [strip, alcohol, vacuum, coat]],
     ['stripper, washed with water', [strip, damp, vacuum, coat]],
@@ -86,6 +89,7 @@ describe('out of order', () => {
     ['another mix is no tint', [step('mix', { what: 'stir' }), tinted], [UNTINTED]],
     ['acid sanded', [bleach, sand], [ACID]],
     ['acid coated', [bleach, coat], [ACID]],
+    ['acid wiped with water, of which nobody says that it rinses', [bleach, damp, coat], [ACID]],
     ['acid wiped dry and coated', [bleach, dryCloth, coat], [ACID]],
     ['acid washed with spirits, which do not dissolve it', [bleach, spirits, coat], [ACID]],
     ['stripper coated', [strip, coat], [STRIPPER]],
