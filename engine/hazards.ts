@@ -2,6 +2,7 @@ import { type AnswerReads, lookupIn } from './answers.ts';
 import { type Case, withFact } from './case.ts';
 import { factsIn, holds, type Truth } from './condition.ts';
 import type { Knows } from './knowledge.ts';
+import { ASKED } from './known-questions.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Family } from './model/family.ts';
 import type { Hazard } from './model/hazard.ts';
@@ -18,12 +19,12 @@ const WATER_BORNE = { family: ['water-based', 'water-lacquer'] };
 const BY_HAND = { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] };
 /** That the coat is surely sprayed. */
 export const SPRAYED = {
-  any: [{ applicator: ['spray-gun', 'aerosol'] }, { 'was-sprayed': 'yes', not: BY_HAND }],
+  any: [{ applicator: ['spray-gun', 'aerosol'] }, { [ASKED.wasSprayed]: 'yes', not: BY_HAND }],
 };
 const HEATS_ITSELF = {
   any: [
     { family: ['oil-based', 'wipe-on', 'oil', 'hardwax-oil'] },
-    { family: 'wax', 'tin-lists-oil': 'yes' },
+    { family: 'wax', [ASKED.tinListsOil]: 'yes' },
   ],
 };
 /** Over old color the same kind of paint or stain is laid again, and it is what comes off soft. */
@@ -68,7 +69,7 @@ const OIL: Does = [
   ['hardener', { ...HARDENED, family: 'hardwax-oil' }],
   ...FILM,
 ];
-const WAX: Does = [['oily-cloth', { 'tin-lists-oil': 'yes' }], ['vapor'], ...FILM];
+const WAX: Does = [['oily-cloth', { [ASKED.tinListsOil]: 'yes' }], ['vapor'], ...FILM];
 
 /** What a material does by being laid on, wiped with or mixed; spraying it is reckoned apart. */
 const DOES: Record<Means, Does> = {

@@ -1,5 +1,6 @@
 import { type Case, type How, withFact, without } from './case.ts';
 import type { Knows } from './knowledge.ts';
+import { ASKED } from './known-questions.ts';
 import type { Defect } from './model/defect.ts';
 import type { Remedy } from './model/remedy.ts';
 import type { Standing } from './model/stage.ts';
@@ -19,6 +20,6 @@ export const answersOverdue = (
 ): boolean =>
   [...visits(known.get('defect', defect).tree)].some(({ branch }) =>
     isHandover(branch)
-      ? signOf(known.get('defect', branch.defect), 'still-tacky') === 'yes'
+      ? signOf(known.get('defect', branch.defect), ASKED.stillTacky) === 'yes'
       : 'remedy' in branch && known.get('remedy', branch.remedy).now.overdue !== undefined,
   );

@@ -2,6 +2,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
 import type { Words } from '../model/words.ts';
+import { senseOfSign } from './signs.ts';
 import { stemOf } from './words.ts';
 
 /** What the ear knows, as an author writes it. */
@@ -90,8 +91,8 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ['none', joined(facts['no-fact'])],
       ['no-sign', joined(language['no-sign'])],
       ...Object.entries(questions).flatMap(([question, { yes, no }]) => [
-        [`sign ${question} yes`, joined(yes)] as const,
-        [`sign ${question} no`, joined(no)] as const,
+        [senseOfSign(question, 'yes'), joined(yes)] as const,
+        [senseOfSign(question, 'no'), joined(no)] as const,
       ]),
       ...known.rules.map(
         ({ id, heard, 'at-once': cases }) =>

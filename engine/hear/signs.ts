@@ -1,7 +1,11 @@
+import { ASKED } from '../known-questions.ts';
 import type { HeardSign } from './heard.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import type { Span, Word } from './words.ts';
+
+/** The sense of a phrase that answers a question. */
+export const senseOfSign = (question: string, answer: 'yes' | 'no'): string => `sign ${question} ${answer}`;
 
 /** What a phrase answers, and what it answers where it is denied. */
 const plainly = (answer: string): 'yes' | 'no' => (answer === 'no' ? 'no' : 'yes');
@@ -40,7 +44,7 @@ const REPEATED = 0.04;
 
 /** Questions on coats and tools: what is only planned is no answer to them. */
 const isOfCoats = (question: string): boolean =>
-  /coat|stirred|waxed|polished|sanding|shiny$/.test(question) && question !== 'another-coat-to-come';
+  /coat|stirred|waxed|polished|sanding|shiny$/.test(question) && question !== ASKED.anotherCoatToCome;
 
 type Voice = { readonly answer: 'yes' | 'no'; readonly sure: number; readonly span: Span };
 

@@ -1,3 +1,4 @@
+import { ASKED } from '../known-questions.ts';
 import type { FactName } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
@@ -8,6 +9,7 @@ import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
+import { senseOfSign } from './signs.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -26,6 +28,11 @@ const CURED_IN_THE_COLD = 1440;
 const COLD_CELSIUS = 15;
 /** What sticks after so long was hard once, unless it is said that it never was. */
 const SOFTENED_HOURS = 1400;
+
+const CAME_IN_USE = senseOfSign(ASKED.cameInUse, 'yes');
+const SPIRIT_OR_CLEANER = senseOfSign(ASKED.spiritOrCleanerOnIt, 'yes');
+const FINE_WHEN_FIRST_DRY = senseOfSign(ASKED.fineWhenFirstDry, 'yes');
+const BARE_WOOD_SHOWS = senseOfSign(ASKED.bareWoodShows, 'yes');
 
 const slowest = (dry: DryHours, families: readonly string[]): readonly [number, number] => {
   const known = families.flatMap((family) => dry[family as Family] ?? []);
@@ -104,7 +111,7 @@ const softWords = (words: readonly Word[], matches: readonly Match[], manner: Ma
   matches.filter(
     (match) =>
       ((match.kind === 'fact' && (match.of[0] === 'overdue' || match.of[1] === 'setting')) ||
-        (match.kind === 'sign' && match.of[0] === 'still-tacky' && match.of[1] === 'yes')) &&
+        (match.kind === 'sign' && match.of[0] === ASKED.stillTacky && match.of[1] === 'yes')) &&
       !isOfLayer(words, matches, match) &&
       !isInCan(words, match) &&
       manner.denied(match) === undefined &&
@@ -127,13 +134,11 @@ const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =
 
 /** Something stood or lay on it, or it was cleaned: what is soft there was hard. */
 const isUsedSoft = (matches: readonly Match[]): boolean =>
-  ['sign came-in-use yes', 'sign spirit-or-cleaner-on-it yes'].some((said) =>
-    matches.some(({ sense }) => sense === said),
-  );
+  [CAME_IN_USE, SPIRIT_OR_CLEANER].some((said) => matches.some(({ sense }) => sense === said));
 
 /** "Fine for a month, then a wet glass stood on it": it was hard before that. */
 const isFineTillUsed = (matches: readonly Match[]): boolean =>
-  matches.some(({ sense }) => sense === 'sign fine-when-first-dry yes') &&
+  matches.some(({ sense }) => sense === FINE_WHEN_FIRST_DRY) &&
   matches.some(({ sense }) => IN_USE.includes(sense));
 
 /** "my kitchen cabinets": somebody lives with it. */
@@ -156,7 +161,7 @@ const isPieceOld = (
 ): boolean => {
   const rests = time.rests[0];
   const next = words.find(({ from }) => rests && from >= rests.to);
-  const used = matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  const used = matches.some(({ sense }) => sense === CAME_IN_USE);
   return !isUnknown(heard) && (next?.word === 'old' || used);
 };
 
@@ -205,10 +210,10 @@ const saidOverdue = (words: readonly Word[], matches: readonly Match[], manner: 
 
 /** What happens to a piece that is lived with. */
 const IN_USE = [
-  'sign came-in-use yes',
-  'sign after-something-hot yes',
-  'sign after-something-wet yes',
-  'sign plastic-or-rubber-stood-there yes',
+  CAME_IN_USE,
+  senseOfSign(ASKED.afterSomethingHot, 'yes'),
+  senseOfSign(ASKED.afterSomethingWet, 'yes'),
+  senseOfSign(ASKED.plasticOrRubberStoodThere, 'yes'),
 ];
 
 /** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
@@ -217,7 +222,7 @@ const isInUse = (words: readonly Word[], matches: readonly Match[], manner: Mann
     (match) =>
       (match.sense === 'cue owned' ||
         IN_USE.includes(match.sense) ||
-        (match.sense === 'sign spirit-or-cleaner-on-it yes' && isTheirs(words, matches))) &&
+        (match.sense === SPIRIT_OR_CLEANER && isTheirs(words, matches))) &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       !manner.notYet(match),
@@ -240,7 +245,7 @@ const restsOfUse = (
 const sandedLast = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined => {
   const through = matches.find(
     (match) =>
-      match.sense === 'sign bare-wood-shows yes' &&
+      match.sense === BARE_WOOD_SHOWS &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       words
@@ -348,7 +353,7 @@ export const stageFacts = (
   // Words of wet beside a time long past tell of how it was.
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
-  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === CAME_IN_USE);
   if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', 0.74, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);

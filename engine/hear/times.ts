@@ -1,3 +1,4 @@
+import { ASKED } from '../known-questions.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import type { HeardFact } from './heard.ts';
@@ -5,6 +6,7 @@ import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './la
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
+import { senseOfSign } from './signs.ts';
 import { ordinalSpan, spanAt } from './spans.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { TOP } from './top-words.ts';
@@ -58,10 +60,15 @@ const isOfFilm = (words: readonly Word[], matches: readonly Match[], at: number)
       words[from]?.sentence === words[at]?.sentence,
   );
 
-const OF_USE =
-  /^sign (came-in-use|after-something-(hot|wet)|spirit-or-cleaner-on-it|came-after-rubbing) yes$/;
+const OF_USE = [
+  ASKED.cameInUse,
+  ASKED.afterSomethingHot,
+  ASKED.afterSomethingWet,
+  ASKED.spiritOrCleanerOnIt,
+  ASKED.cameAfterRubbing,
+].map((question) => senseOfSign(question, 'yes'));
 
-const isOfUse = (matches: readonly Match[]): boolean => matches.some(({ sense }) => OF_USE.test(sense));
+const isOfUse = (matches: readonly Match[]): boolean => matches.some(({ sense }) => OF_USE.includes(sense));
 
 /** "An hour later a streaky mess": the sentence tells what is wrong, and nothing befell the piece but its coat. */
 const isOfFlaw = (words: readonly Word[], matches: readonly Match[], at: number): boolean =>

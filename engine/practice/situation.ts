@@ -2,6 +2,7 @@ import { answerOf, canCheck } from '../answers.ts';
 import type { Applicator } from '../calc/drying/figures.ts';
 import { type Case, emptyCase, withAnswer, withFact } from '../case.ts';
 import { type ClockProduct, clockNow, type LaidCoat, type Running } from '../clock.ts';
+import { ASKED } from '../known-questions.ts';
 import { possible } from '../leaves.ts';
 import type { BoardRecipe, Paint, Sheen } from '../model/board.ts';
 import type { Defect } from '../model/defect.ts';
@@ -86,14 +87,14 @@ const mostly = (defect: Pick<Defect, 'signs'>, question: string): PlainAnswer | 
 
 /** Flaws that come later than the coat, or only from work on a dry one, are not met on a fresh film. */
 const metAt = (defect: Pick<Defect, 'signs'>, stage: Stage): boolean => {
-  const later = ['came-in-use', 'fine-when-first-dry', 'appeared-after-sanding', 'comes-off-in-flakes'];
+  const later = [ASKED.cameInUse, ASKED.fineWhenFirstDry, ASKED.appearedAfterSanding, ASKED.comesOffInFlakes];
   if (later.some((question) => mostly(defect, question) === 'yes'))
     return stage === 'recoatable' || stage === 'cured';
-  if (strictly(defect, 'still-tacky') === 'yes') return stage === 'dry-to-touch';
-  const atOnce = mostly(defect, 'there-while-coating');
+  if (strictly(defect, ASKED.stillTacky) === 'yes') return stage === 'dry-to-touch';
+  const atOnce = mostly(defect, ASKED.thereWhileCoating);
   if (stage === 'wet') return atOnce !== 'no';
   // What a nail or a finger must find is not yet there in a film that is open.
-  return stage !== 'setting' || mostly(defect, 'film-is-weak') !== 'yes';
+  return stage !== 'setting' || mostly(defect, ASKED.filmIsWeak) !== 'yes';
 };
 
 export const stagesMet = (defect: Pick<Defect, 'signs'>): readonly (readonly [Stage, number])[] =>
@@ -250,7 +251,7 @@ export const situationOf = (
   const old = level === 'case' && paint !== undefined && chance.under(12) === 0;
   on = withFact(on, 'age', old ? 'unknown' : 'since-1993');
 
-  const tacky = strictly(flaw, 'still-tacky') === 'yes';
+  const tacky = strictly(flaw, ASKED.stillTacky) === 'yes';
   const standing: Standing | undefined = tacky && stage ? 'overdue' : stage;
   let coat: PracticeCoat | undefined;
   if (stage && level === 'case' && !tacky) {

@@ -3,6 +3,7 @@ import { type Case, emptyCase, withFact } from '../case.ts';
 import { factsIn, holds } from '../condition.ts';
 import { doings, factsOfStep, hazardsOf } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
+import { ASKED } from '../known-questions.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
@@ -13,9 +14,9 @@ import { missing, NEEDS, needed, type Weight, weightOf } from './needs.ts';
 const MATTERS: Readonly<Record<string, readonly (string | number | undefined)[]>> = {
   family: [undefined, ...FAMILIES],
   applicator: [undefined, 'brush', 'cloth', 'spray-gun', 'aerosol'],
-  'was-sprayed': [undefined, 'yes', 'no'],
-  'tin-lists-oil': [undefined, 'yes', 'no'],
-  'first-coat-on-bare-wood': [undefined, 'yes', 'no'],
+  [ASKED.wasSprayed]: [undefined, 'yes', 'no'],
+  [ASKED.tinListsOil]: [undefined, 'yes', 'no'],
+  [ASKED.firstCoatOnBareWood]: [undefined, 'yes', 'no'],
   age: [undefined, 'before-1993', 'since-1993', 'unknown'],
   piece: [undefined, 'furniture', 'tabletop', 'food-surface', 'childs-item', 'crib', 'valuable'],
   hardener: [undefined, 'none', 'isocyanate', 'acid'],

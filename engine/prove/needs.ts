@@ -1,4 +1,5 @@
 import type { Truth } from '../condition.ts';
+import { ASKED } from '../known-questions.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { RuleEntry } from '../rules.ts';
@@ -11,8 +12,8 @@ export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): We
 
 const NEW: ConditionInput = { age: 'since-1993' };
 const OLD: ConditionInput = { age: ['before-1993', 'unknown'] };
-const ON_BARE_WOOD: ConditionInput = { 'first-coat-on-bare-wood': 'yes' };
-const OLD_BELOW = ['age', 'first-coat-on-bare-wood'];
+const ON_BARE_WOOD: ConditionInput = { [ASKED.firstCoatOnBareWood]: 'yes' };
+const OLD_BELOW = ['age', ASKED.firstCoatOnBareWood];
 const WATER_BORNE: ConditionInput = { family: ['water-based', 'water-lacquer'] };
 
 type Need = {
