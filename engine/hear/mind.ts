@@ -75,7 +75,7 @@ type FiredRule = ToldRule & {
 };
 
 const toldRule = (rule: RuleEntry): ToldRule => {
-  const { id, title, say, lead, defers, level, checks, 'at-once': cases } = rule;
+  const { id, title, say, lead, defers, kind, checks, 'at-once': cases } = rule;
   const waits = checks.flatMap(({ by, wait }) => (wait ? by : []));
   return {
     id,
@@ -83,7 +83,7 @@ const toldRule = (rule: RuleEntry): ToldRule => {
     say,
     ...(lead && { lead }),
     defers,
-    isStop: level === 'stop',
+    isStop: kind === 'stop',
     ...(cases.length && { atOnce: cases.map((one) => one.say) }),
     ...(waits.length && { waits }),
   };
@@ -97,8 +97,7 @@ const firedRule = (rule: RuleEntry): FiredRule => ({
   isLenient: rule['unless-known-no'],
 });
 
-const rankOf = (rule: RuleEntry): number =>
-  isHeardAlone(rule) && rule.level === 'stop' ? 0 : rule.level === 'stop' ? 1 : 2;
+const rankOf = (rule: RuleEntry): number => (rule.kind === 'stop' ? (isHeardAlone(rule) ? 0 : 1) : 2);
 
 const wordsOf = (known: Knowledge, act: string): ActWords => {
   const [doing = 'leave', remedy = ''] = act.split(':');
@@ -141,7 +140,7 @@ export const mindOf = (known: Knowledge): Mind => {
     words: acts.map((act) => wordsOf(known, act)),
     fired: known.rules
       // A rule is told of a post only where a fact of it fires it; the others stand before their steps.
-      .filter(({ level, always, when }) => (level === 'stop' || always) && when && !('not' in when))
+      .filter(({ kind, always, when }) => (kind === 'stop' || always) && when && !('not' in when))
       .map(firedRule),
     dangers: known.rules
       .filter(({ heard, 'at-once': cases }) => heard.length > 0 || cases.some(({ calls }) => calls))

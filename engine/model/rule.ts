@@ -20,7 +20,7 @@ const Fields = z.strictObject({
     ),
   level: z
     .enum(['stop', 'care', 'note'])
-    .describe('stop: alone on the screen; care: on its step; note: in the sheet.'),
+    .describe('stop: alone on the screen, and only for kind: stop; care: on its step; note: in the sheet.'),
   title: z.string().min(4).describe('What it warns of, in a few words.'),
   also: z.array(z.string().min(3)).default([]).describe('What people type who look for it.'),
   heard: z
@@ -104,12 +104,21 @@ const Fields = z.strictObject({
   claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
 });
 
-export const Rule = Fields.superRefine(({ kind, open, when, hazards, heard, checks }, context) => {
+export const Rule = Fields.superRefine(({ kind, level, open, when, hazards, heard, checks }, context) => {
   if (!when && !hazards.length && !heard.length)
     context.addIssue({
       code: 'custom',
       path: ['when'],
       message: 'what calls for the rule; hazards: or heard: may say it instead',
+    });
+  if ((kind === 'stop') !== (level === 'stop'))
+    context.addIssue({
+      code: 'custom',
+      path: ['level'],
+      message:
+        kind === 'stop'
+          ? 'write stop: what is a stop on a page (kind: stop) is one in a reply as well'
+          : 'write care or note, or kind: stop above it: what is no stop on a page is none in a reply',
     });
   if (checks.length && (kind !== 'stop' || !when))
     context.addIssue({
