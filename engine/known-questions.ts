@@ -5,7 +5,6 @@
 export const ASKED = {
   afterSomethingHot: 'after-something-hot',
   afterSomethingWet: 'after-something-wet',
-  anotherCoatToCome: 'another-coat-to-come',
   appearedAfterSanding: 'appeared-after-sanding',
   bareWoodShows: 'bare-wood-shows',
   cameAfterRubbing: 'came-after-rubbing',

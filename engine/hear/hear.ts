@@ -44,7 +44,7 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
       ...stageFacts(words, matches, manner, [...facts, ...times, ...air], families, dry),
     ],
     among,
-    signs: signsOf(words, matches, manner),
+    signs: signsOf(ear, words, matches, manner),
     dangers: dangersOf(words, matches, manner),
     urgent: urgentOf(matches, manner),
     asksWhich: asksWhich(matches),
@@ -57,5 +57,5 @@ export const hearSigns = (lexicon: Lexicon, text: string): readonly HeardSign[] 
   const ear = earOf(lexicon);
   const words = wordsIn(text, ear.spelled, ear.turns);
   const matches = matchesIn(ear, words);
-  return signsOf(words, matches, mannerOf(ear, words, matches));
+  return signsOf(ear, words, matches, mannerOf(ear, words, matches));
 };

@@ -19,6 +19,8 @@ export type HearContent = {
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
   readonly spellings: Readonly<Record<string, string>>;
+  /** The questions of work: what is only planned is no answer to them. */
+  readonly ofWork: string;
   readonly turns: string;
   readonly not: string;
   readonly otherTongue: string;
@@ -113,6 +115,9 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ),
     ].filter(([, say]) => say) as [string, string][],
     spellings: words.spellings,
+    ofWork: Object.keys(questions)
+      .filter((question) => questions[question]?.of === 'work')
+      .join(','),
     turns: language.turns.join(','),
     not: language.not.join(','),
     otherTongue: language['other-tongue'].join(','),

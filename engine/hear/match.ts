@@ -34,6 +34,7 @@ export type Ear = {
   readonly numbered: ReadonlyMap<string, number>;
   readonly byFirst: readonly (readonly Pattern[])[];
   readonly spelled: (word: string) => string;
+  readonly ofWork: ReadonlySet<string>;
   readonly turns: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
   readonly below: ReadonlySet<string>;
@@ -77,6 +78,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
     numbered,
     byFirst,
     spelled: (word) => spellings.get(word) ?? word,
+    ofWork: set(lexicon.ofWork),
     turns: set(lexicon.turns),
     not: set(lexicon.not),
     below: set(lexicon.below),

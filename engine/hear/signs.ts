@@ -1,7 +1,6 @@
-import { ASKED } from '../known-questions.ts';
 import type { HeardSign } from './heard.ts';
 import type { Manner } from './manner.ts';
-import type { Match } from './match.ts';
+import type { Ear, Match } from './match.ts';
 import type { Span, Word } from './words.ts';
 
 /** The sense of a phrase that answers a question. */
@@ -42,18 +41,19 @@ const DENIED = 0.88;
 const IN_THE_PAST = 0.5;
 const REPEATED = 0.04;
 
-/** Questions on coats and tools: what is only planned is no answer to them. */
-const isOfCoats = (question: string): boolean =>
-  /coat|stirred|waxed|polished|sanding|shiny$/.test(question) && question !== ASKED.anotherCoatToCome;
-
 type Voice = { readonly answer: 'yes' | 'no'; readonly sure: number; readonly span: Span };
 
 /** The answers that a text gives unasked. Where voices speak for both, the stronger is heard, the other stands against. */
-export const signsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): HeardSign[] => {
+export const signsOf = (
+  { ofWork }: Pick<Ear, 'ofWork'>,
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): HeardSign[] => {
   const voices = new Map<string, Voice[]>();
   for (const match of longest(signsIn(matches))) {
     const [question = '', said = ''] = match.of;
-    if (manner.feared(match) || (manner.notYet(match) && isOfCoats(question))) continue;
+    if (manner.feared(match) || (manner.notYet(match) && ofWork.has(question))) continue;
     const denial = manner.denied(match);
     const answer = denial === undefined ? plainly(said) : opposite(said);
     const sure =

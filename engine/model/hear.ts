@@ -83,6 +83,13 @@ export type HearFacts = z.infer<typeof HearFacts>;
 /** content/hear/questions.yaml: what people say that answers a question unasked. */
 export const HearQuestions = z.record(
   z.string(),
-  z.strictObject({ yes: phrases.default([]), no: phrases.default([]) }),
+  z.strictObject({
+    of: z
+      .literal('work')
+      .optional()
+      .describe('It asks of work with coats, tools and cans: what is only planned is no answer to it.'),
+    yes: phrases.default([]),
+    no: phrases.default([]),
+  }),
 );
 export type HearQuestions = z.infer<typeof HearQuestions>;
