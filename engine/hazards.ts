@@ -113,6 +113,13 @@ const DOES: Record<Means, Does> = {
 
 /** Laid with whatever she lays her top coat with, unless the step says by hand or by spray. */
 const AS_SHE_COATS: readonly Means[] = ['same', 'same-in-gloss', 'tinted-same', 'water-based'];
+/**
+ * Paper coarser than this P grade is taken to go through a film into what lies below it; this and finer ones dull the
+ * film, and come to an old layer only where they rub an edge through. P320 is what the trade scuffs a film with between
+ * coats; that the line lies there is our choice, no source. No stop hangs on it: dust of old paint harms from any paper,
+ * so each rule on an old film names both hazards (`test/content/real/fine-paper.test.ts`). It only lets a rule tell more
+ * of the layers below before paper that surely reaches them.
+ */
 const COARSE_BELOW = 320;
 
 /** What a step works with: its cloth, product, tool or what it tries. */
