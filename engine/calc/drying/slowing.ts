@@ -19,8 +19,8 @@ const AIR_GIVE = 0.2;
 
 /**
  * Widest that the weather makes a range from 10 to 35 °C: a hair under ±40 %, so that rounding does not carry it over.
- * Of 106 printed steps 96 lie inside; one wide enough for the rest would help nobody. A little less where water leaves:
- * the steps of such a film slow unlike one another, and their sum comes out wider than each.
+ * Nine of ten printed steps lie inside (README.md counts them); one wide enough for the rest would help nobody. A little
+ * less where water leaves: the steps of such a film slow unlike one another, and their sum comes out wider than each.
  */
 export const WIDEST = { dry: 0.399, wet: 0.39 } as const;
 

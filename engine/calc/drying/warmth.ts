@@ -3,10 +3,10 @@ import { type Climate, surfaceOf } from './climate.ts';
 import { ordered, type Slowing } from './slowing-range.ts';
 
 /**
- * Activation energy of all that warmth alone hastens, kJ/mol: 1.5 times as fast for each 10 °C. The middle of what 160
- * printed steps ask for, each from a sheet's row nearest 23 °C to another of its rows (-5 to 50 °C, 25 coatings): nine
- * of ten ask for 2 to 65, half of them for 32 or less. Intervals to the next coat ask for no other energy than drying.
- * Solvents lie inside: heat of vaporization (ethanol 42, heptane 36) less what the film loses by cooling itself.
+ * Activation energy of all that warmth alone hastens, kJ/mol: 1.5 times as fast for each 10 °C. The middle of what the
+ * printed steps ask for (README.md counts them), each from a sheet's row nearest 23 °C to another of its rows, -5 to
+ * 50 °C: nine of ten ask for 2 to 65, half of them for 32 or less. Intervals to the next coat ask for no other energy
+ * than drying. Solvents lie inside: heat of vaporization (ethanol 42, heptane 36) less what the film loses by cooling itself.
  */
 export const KILOJOULES_PER_MOLE = 30;
 

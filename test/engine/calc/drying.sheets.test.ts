@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { steady } from '#engine/calc/drying/history.ts';
 import type { Mechanism } from '#engine/calc/drying/mechanism.ts';
@@ -77,6 +78,19 @@ describe('against printed drying times', () => {
   test('nine of ten lie inside the range predicted from the row nearest 23 °C', () => {
     expect(share(all), missed(all)).toBeGreaterThanOrEqual(0.9);
     expect(share(all.filter(usual)), missed(all.filter(usual))).toBeGreaterThanOrEqual(0.9);
+  });
+
+  test('as many as README.md and the page on this site tell', () => {
+    const coatings = new Set([...printed.drying, ...printed.recoat].map(({ coating }) => coating)).size;
+    const of = (some: readonly Prediction[]) => `${some.filter(inside).length} of ${some.length}`;
+    const lie = all.filter(inside).length;
+    const told = (file: string) => readFileSync(file, 'utf8').replaceAll(/\s+/g, ' ');
+    expect(told('README.md')).toContain(
+      `chosen on ${all.length} printed steps of ${coatings} coatings, ${lie} of which lie inside: ${of(dry)} drying times, ${of(recoat)} recoat intervals`,
+    );
+    expect(told('site/pages/about.astro')).toContain(
+      `Chosen on ${all.length} printed steps of ${coatings} coatings, most of them for metal: ${lie} lie inside, among them ${of(recoat)} recoat intervals.`,
+    );
   });
 
   test('nine of ten drying times do', () => {
