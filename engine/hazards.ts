@@ -10,8 +10,12 @@ import type { Means, Off, Step } from './model/step.ts';
 
 /** Whether a condition holds for the case at hand. */
 type Ask = (condition: ConditionInput) => Truth;
-/** What something does: always, for some facts, or as a can that is not known may do; for some facts only perhaps. */
-type Does = readonly (readonly [Hazard, (ConditionInput | 'maybe')?, 'maybe'?])[];
+/** One thing that something does: always, or where `when` holds. `perhaps`: a can that nobody has named only may do it. */
+type Doing = { readonly hazard: Hazard; readonly when?: ConditionInput; readonly perhaps?: true };
+type Does = readonly Doing[];
+
+const does = (hazard: Hazard, when?: ConditionInput): Doing => ({ hazard, ...(when && { when }) });
+const may = (hazard: Hazard, when?: ConditionInput): Doing => ({ ...does(hazard, when), perhaps: true });
 
 /** Their cans name spirits, alcohol or thinner: paste wax is soft by its solvent, and hardwax oil is thinned with it. */
 const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on', 'wax', 'hardwax-oil'] };
@@ -33,43 +37,38 @@ const OILY_COLOR = { base: ['oil-paint', 'stain'] };
 /** What a label calls hardener, catalyst or crosslinker; a can of which nobody has told may come with one. */
 const HARDENED = { hardener: ['isocyanate', 'acid'] };
 
-const SOLVENT: Does = [['vapor'], ['solvent-on-skin'], ['waste']];
-const FILM: Does = [['mouth-contact']];
-const FINISH: Does = [
-  ...FILM,
-  ['hardener', HARDENED],
-  ['vapor', SOLVENT_BORNE],
-  // Denatured alcohol and thinner go through gloves.
-  ['solvent-on-skin', { family: ['shellac', 'lacquer'] }],
-  // Linseed holds no spirits, and a blend of oil and varnish does.
-  ['vapor', { family: 'oil' }, 'maybe'],
-  ['oily-cloth', HEATS_ITSELF],
-];
+const SOLVENT: Does = [does('vapor'), does('solvent-on-skin'), does('waste')];
+const FILM: Does = [does('mouth-contact')];
 /** A can is opened before anything is stirred or mixed in it: its vapor and its second part begin there. */
 const OPENED: Does = [
-  ['hardener', HARDENED],
-  ['vapor', SOLVENT_BORNE],
-  ['vapor', { family: 'oil' }, 'maybe'],
+  does('hardener', HARDENED),
+  does('vapor', SOLVENT_BORNE),
+  // Linseed holds no spirits, and a blend of oil and varnish does.
+  may('vapor', { family: 'oil' }),
+];
+const FINISH: Does = [
+  ...FILM,
+  ...OPENED,
+  // Denatured alcohol and thinner go through gloves.
+  does('solvent-on-skin', { family: ['shellac', 'lacquer'] }),
+  does('oily-cloth', HEATS_ITSELF),
 ];
 /** What comes off wet or soft heats up in the cloth, on the paper or as a heap of shavings. */
 const COMES_OFF: Readonly<Record<Off, Does>> = {
-  oil: [['oily-cloth']],
-  same: [['oily-cloth', HEATS_ITSELF]],
-  'base-color': [
-    ['oily-cloth', OILY_COLOR],
-    ['oily-cloth', HEATS_ITSELF],
-  ],
+  oil: [does('oily-cloth')],
+  same: [does('oily-cloth', HEATS_ITSELF)],
+  'base-color': [does('oily-cloth', OILY_COLOR), does('oily-cloth', HEATS_ITSELF)],
   // The water that rinses it off holds the acid, and so do crystals that dry from it.
-  'wood-bleach': [['oxalic-acid']],
+  'wood-bleach': [does('oxalic-acid')],
 };
 const OIL: Does = [
-  ['oily-cloth'],
-  ['vapor', 'maybe'],
-  ['vapor', { family: 'hardwax-oil' }],
-  ['hardener', { ...HARDENED, family: 'hardwax-oil' }],
+  does('oily-cloth'),
+  may('vapor'),
+  does('vapor', { family: 'hardwax-oil' }),
+  does('hardener', { ...HARDENED, family: 'hardwax-oil' }),
   ...FILM,
 ];
-const WAX: Does = [['oily-cloth', { [ASKED.tinListsOil]: 'yes' }], ['vapor'], ...FILM];
+const WAX: Does = [does('oily-cloth', { [ASKED.tinListsOil]: 'yes' }), does('vapor'), ...FILM];
 
 /** What a material does by being laid on, wiped with or mixed; spraying it is reckoned apart. */
 const DOES: Record<Means, Does> = {
@@ -84,31 +83,28 @@ const DOES: Record<Means, Does> = {
   naphtha: SOLVENT,
   'lacquer-retarder': SOLVENT,
   solvent: SOLVENT,
-  thinner: SOLVENT.map(([hazard]) => [hazard, { not: WATER_BORNE }] as const),
+  thinner: SOLVENT.map(({ hazard }) => does(hazard, { not: WATER_BORNE })),
   'fresh-oil': OIL,
   oil: OIL,
   'fresh-wax': WAX,
   'clear-wax': WAX,
   wax: WAX,
-  'wood-bleach': [['oxalic-acid'], ['waste']],
-  stripper: [['stripper'], ['vapor'], ['much-vapor'], ['waste']],
+  'wood-bleach': [does('oxalic-acid'), does('waste')],
+  stripper: [does('stripper'), does('vapor'), does('much-vapor'), does('waste')],
   'scraper-and-sanding': [],
   same: FINISH,
   'same-in-gloss': FINISH,
   'tinted-same': FINISH,
   'mist-of-same': FINISH,
-  'water-based': [...FILM, ['hardener', HARDENED]],
+  'water-based': [...FILM, does('hardener', HARDENED)],
   // Denatured alcohol is poisonous in part, and goes through gloves.
-  'dewaxed-shellac': [...FILM, ['vapor'], ['solvent-on-skin']],
-  'shellac-primer': [...FILM, ['vapor'], ['solvent-on-skin']],
-  'stain-blocking-primer': [...FILM, ['vapor'], ['oily-cloth', 'maybe']],
+  'dewaxed-shellac': [...FILM, does('vapor'), does('solvent-on-skin')],
+  'shellac-primer': [...FILM, does('vapor'), does('solvent-on-skin')],
+  'stain-blocking-primer': [...FILM, does('vapor'), may('oily-cloth')],
   // Water stain is not told from oil stain by its look, and oil stain is what burns.
-  stain: [...FILM, ['oily-cloth'], ['vapor', 'maybe']],
-  'base-color': [...FILM, ['vapor', OILY_COLOR], ['oily-cloth', OILY_COLOR]],
-  'grain-filler': [
-    ['vapor', 'maybe'],
-    ['oily-cloth', 'maybe'],
-  ],
+  stain: [...FILM, does('oily-cloth'), may('vapor')],
+  'base-color': [...FILM, does('vapor', OILY_COLOR), does('oily-cloth', OILY_COLOR)],
+  'grain-filler': [may('vapor'), may('oily-cloth')],
 };
 
 /** Laid with whatever she lays her top coat with, unless the step says by hand or by spray. */
@@ -144,38 +140,38 @@ const MIXES: Readonly<Record<Extract<Step, { kind: 'mix' }>['what'], Does>> = {
   stir: OPENED,
   // Who wipes a smear on glass has a cloth to get rid of.
   smear: [...OPENED, ...COMES_OFF.same],
-  tint: [['tint'], ...OPENED],
-  thin: [['thin'], ...OPENED, ['solvent-on-skin', SOLVENT_BORNE]],
-  extender: [['extend'], ...OPENED],
+  tint: [does('tint'), ...OPENED],
+  thin: [does('thin'), ...OPENED, does('solvent-on-skin', SOLVENT_BORNE)],
+  extender: [does('extend'), ...OPENED],
   // What was in the old can has to go somewhere.
-  'fresh-batch': [['waste'], ...OPENED],
+  'fresh-batch': [does('waste'), ...OPENED],
   'wood-bleach': [],
 };
 
 const byKind = (step: Step): Does => {
   switch (step.kind) {
     case 'sand':
-      return [['dust'], [step.grit < COARSE_BELOW ? 'old-film' : 'old-film-in-reach']];
+      return [does('dust'), does(step.grit < COARSE_BELOW ? 'old-film' : 'old-film-in-reach')];
     case 'scrape':
       if (step.tool === 'tweezers' || step.tool === 'soft-brush') return [];
       return [
-        ...(step.tool === 'plastic-scraper' ? [] : ([['blade']] as const)),
-        ['old-film'],
+        ...(step.tool === 'plastic-scraper' ? [] : [does('blade')]),
+        does('old-film'),
         // How soft it is below its skin is seen only once it is cut.
         ...COMES_OFF.same,
       ];
     case 'strip':
       return [
-        ['old-film'],
-        ...(step.with === 'scraper-and-sanding' ? ([['dust'], ['blade']] as const) : []),
-        ...(step.with === 'solvent' ? ([['much-vapor']] as const) : []),
+        does('old-film'),
+        ...(step.with === 'scraper-and-sanding' ? [does('dust'), does('blade')] : []),
+        ...(step.with === 'solvent' ? [does('much-vapor')] : []),
         ...COMES_OFF.same,
       ];
     case 'mix':
       return MIXES[step.what];
     case 'wipe':
       // A coat is washed off a whole face with its thinner.
-      if (step.with === 'thinner') return [['much-vapor', { not: WATER_BORNE }]];
+      if (step.with === 'thinner') return [does('much-vapor', { not: WATER_BORNE })];
       // The dust of a young film heats up in the bag.
       return step.with === 'vacuum' && !step.of ? COMES_OFF.same : [];
     default:
@@ -188,10 +184,10 @@ const spraying = (step: Step): Does => {
   const [means] = meansOf(step);
   const coat = step.kind === 'coat';
   if (by === 'spray' || means === 'mist-of-same')
-    return [['mist'], ...(coat ? ([['sprayed-coat']] as const) : [])];
+    return [does('mist'), ...(coat ? [does('sprayed-coat')] : [])];
   const laid = coat || step.kind === 'test-patch';
   if (by === 'hand' || !laid || !means || !AS_SHE_COATS.includes(means)) return [];
-  return [['mist', SPRAYED], ...(coat ? ([['sprayed-coat', SPRAYED]] as const) : [])];
+  return [does('mist', SPRAYED), ...(coat ? [does('sprayed-coat', SPRAYED)] : [])];
 };
 
 const strongest = (one: Truth | undefined, other: Truth): Truth =>
@@ -201,25 +197,24 @@ const listed = new WeakMap<Step, Does>();
 
 /** All that a step can do, each with the facts that it hangs on. Steps are never changed, so each is listed once. */
 export const doings = (step: Step): Does => {
-  const does = listed.get(step) ?? [
-    ...(step.does ?? []).map((hazard) => [hazard] as const),
+  const all = listed.get(step) ?? [
+    ...(step.does ?? []).map((hazard) => does(hazard)),
     ...byKind(step),
     ...('of' in step && step.of && step.of !== 'stain' ? COMES_OFF[step.of] : []),
     ...meansOf(step).flatMap((means) => DOES[means]),
     ...spraying(step),
   ];
-  listed.set(step, does);
-  return does;
+  listed.set(step, all);
+  return all;
 };
 
-const hangsOnFacts = (step: Step): boolean =>
-  doings(step).some(([, when]) => when !== undefined && when !== 'maybe');
+const hangsOnFacts = (step: Step): boolean => doings(step).some(({ when }) => when !== undefined);
 
 /** The hazards that a step can have, and the facts that each hangs on. */
 export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> => {
   const found = new Map<Hazard, readonly string[]>();
-  for (const [hazard, when] of doings(step)) {
-    const facts = when && when !== 'maybe' ? [...factsIn(when)].map(({ fact }) => fact) : [];
+  for (const { hazard, when } of doings(step)) {
+    const facts = when ? [...factsIn(when)].map(({ fact }) => fact) : [];
     found.set(hazard, [...(found.get(hazard) ?? []), ...facts]);
   }
   return found;
@@ -227,16 +222,16 @@ export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> 
 
 /** The hazards that are known of a step, for some facts at least: those that a can which nobody named only may have are none. */
 export const toldBy = (step: Step): ReadonlySet<Hazard> =>
-  new Set(doings(step).flatMap(([hazard, when, perhaps]) => (when === 'maybe' || perhaps ? [] : [hazard])));
+  new Set(doings(step).flatMap(({ hazard, perhaps }) => (perhaps ? [] : [hazard])));
 
 /** What a step does whatever the facts. */
 export const surelyOf = (step: Step): ReadonlySet<Hazard> =>
-  new Set(doings(step).flatMap(([hazard, when]) => (when === undefined ? [hazard] : [])));
+  new Set(doings(step).flatMap(({ hazard, when, perhaps }) => (when || perhaps ? [] : [hazard])));
 
 const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
   const found = new Map<Hazard, Truth>();
-  for (const [hazard, when, perhaps] of doings(step)) {
-    const met = when === undefined ? 'yes' : when === 'maybe' ? 'unknown' : ask(when);
+  for (const { hazard, when, perhaps } of doings(step)) {
+    const met = when ? ask(when) : 'yes';
     const truth = perhaps && met === 'yes' ? 'unknown' : met;
     if (truth !== 'no') found.set(hazard, strongest(found.get(hazard), truth));
   }

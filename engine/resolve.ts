@@ -50,7 +50,7 @@ const hasPassed = (on: Case, step: Step): boolean =>
  * Whether a step is taken in this case, the top coat being one of `families`; unknown where its condition hangs on facts
  * that are not known. A step that what is told speaks against is never taken.
  */
-export const isTaken = (
+export const takingOf = (
   known: Knows<AnswerReads>,
   on: Case,
   step: Step,
@@ -78,7 +78,7 @@ export const resolve = <R extends FiringRule>(
 ): readonly ResolvedStep<R>[] => {
   const told = new Set<string>();
   return known.get('remedy', remedy).steps.flatMap((step, at) => {
-    const fits = isTaken(known, on, step, families);
+    const fits = takingOf(known, on, step, families);
     if (fits === 'no') return [];
     const rules = rulesForStep(known, on, step, families);
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));

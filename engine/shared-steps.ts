@@ -4,7 +4,7 @@ import type { Knows } from './knowledge.ts';
 import type { Leaf } from './leaves.ts';
 import type { Family } from './model/family.ts';
 import type { Step } from './model/step.ts';
-import { isTaken, type StepReads } from './resolve.ts';
+import { type StepReads, takingOf } from './resolve.ts';
 
 /** The first steps that every repair still possible begins with, as the first of them tells these. */
 export type SharedSteps = {
@@ -39,7 +39,7 @@ export const sharedSteps = (
     known
       .get('remedy', remedy)
       .steps.map((step, at) => ({ step, at }))
-      .filter(({ step }) => isTaken(known, on, step, families) !== 'no'),
+      .filter(({ step }) => takingOf(known, on, step, families) !== 'no'),
   );
   const [mine = [], ...others] = each;
   const end = mine.findIndex(

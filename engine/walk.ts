@@ -27,7 +27,7 @@ import {
   questionThatChanges,
   type WayReads,
 } from './next-question.ts';
-import { isTaken, type StepReads } from './resolve.ts';
+import { type StepReads, takingOf } from './resolve.ts';
 import { type FiredRules, type FiringRule, fire, type RuleEntry, type Rules } from './rules.ts';
 import { type SharedSteps, sharedSteps } from './shared-steps.ts';
 
@@ -278,7 +278,7 @@ const stepsAhead = (
   }
   return leaves
     .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))
-    .filter((step) => isTaken(known, on, step, families) !== 'no');
+    .filter((step) => takingOf(known, on, step, families) !== 'no');
 };
 
 const traceOf = (on: Case, met: readonly MetQuestion[]): Used[] => {

@@ -8,7 +8,7 @@ import { FAMILIES, type Family } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
 import { isOnlyAPlace, WHOLE } from '../only-a-place.ts';
-import { isTaken } from '../resolve.ts';
+import { takingOf } from '../resolve.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
 import { type Against, toldOfStep } from './held.ts';
 
@@ -157,7 +157,7 @@ const HELD: readonly HeldFor[] = [
 
 const taken = (known: Knowledge, remedy: Remedy, family: Family): readonly Indexed[] => {
   const on = withFact({}, 'family', family);
-  return remedy.steps.flatMap((step, index) => (isTaken(known, on, step) === 'no' ? [] : [{ step, index }]));
+  return remedy.steps.flatMap((step, index) => (takingOf(known, on, step) === 'no' ? [] : [{ step, index }]));
 };
 
 /** Every coat of a repair finds a layer below that it can be laid on, whichever kind of top coat it is. */

@@ -8,7 +8,7 @@ import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
 import type { Step } from '../model/step.ts';
-import { isTaken } from '../resolve.ts';
+import { takingOf } from '../resolve.ts';
 import { isOneLine } from './one-line.ts';
 
 /** What lies on the piece: `rest` is acid or stripper that has to be washed off before dust or a coat. */
@@ -134,7 +134,7 @@ export function* stepsAreInOrder(known: Knowledge): Generator<Issue> {
     for (const on of casesOf(remedy)) {
       let bench: Bench = { stage: begins(remedy), dusty: false, tinted: false, rest: undefined };
       for (const [index, step] of remedy.steps.entries()) {
-        if (isTaken(known, on, step) === 'no') continue;
+        if (takingOf(known, on, step) === 'no') continue;
         const needs = missing(step, bench);
         if (needs && !told.has(index)) {
           told.add(index);

@@ -4,7 +4,7 @@ import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { wayOut } from '../mend.ts';
 import type { FactName, ValueOf } from '../model/facts.ts';
-import { isTaken } from '../resolve.ts';
+import { takingOf } from '../resolve.ts';
 import { isOneLine } from './one-line.ts';
 
 const MEND = 'add a when: that shuts this out, or word the step for both';
@@ -18,7 +18,7 @@ export function* stepsKeepToWhatIsTold(known: Knowledge): Generator<Issue> {
         for (const [fact, values] of Object.entries(told)) {
           const wrong = [values].flat().filter((value) => {
             const on = withFact(emptyCase(), fact as FactName, value as ValueOf<FactName>);
-            return isTaken(known, on, step) !== 'no';
+            return takingOf(known, on, step) !== 'no';
           });
           if (wrong.length)
             yield {

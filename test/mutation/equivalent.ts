@@ -9,7 +9,7 @@ import { link } from '#engine/link.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import type { Entry } from '#engine/model/knowledge.ts';
 import type { Step } from '#engine/model/step.ts';
-import { isTaken } from '#engine/resolve.ts';
+import { takingOf } from '#engine/resolve.ts';
 import type { ContentRoot } from '../../content/tools/files.ts';
 import { readRetired } from '../../content/tools/knowledge.ts';
 import { readContent } from '../../content/tools/read.ts';
@@ -61,7 +61,7 @@ const sameForEach = (known: Knowledge, one: Remedy, other: Remedy): boolean =>
   FAMILIES.every((family) => {
     const on = withFact(emptyCase(), 'family', family);
     const told = ({ steps }: Remedy) =>
-      waitsInOneOrder(steps.filter((step) => isTaken(known, on, step) !== 'no')).join('\n');
+      waitsInOneOrder(steps.filter((step) => takingOf(known, on, step) !== 'no')).join('\n');
     return told(one) === told(other);
   });
 

@@ -4,7 +4,7 @@ import { factsIn } from '#engine/condition.ts';
 import { CONTRADICTIONS } from '#engine/contradictions.ts';
 import { asksOf, type Case, resolve } from '#engine/index.ts';
 import { FACTS } from '#engine/model/facts.ts';
-import { isTaken } from '#engine/resolve.ts';
+import { takingOf } from '#engine/resolve.ts';
 import { rulesForStep } from '#engine/rules.ts';
 import { known } from './knowledge.ts';
 
@@ -44,7 +44,7 @@ it('never tells a step that something told speaks against', () => {
     for (const on of casesOf(remedy)) {
       const told = [...remedy.steps.keys()].filter((at) => {
         const step = remedy.steps[at];
-        return step && isTaken(known, on, step) !== 'no';
+        return step && takingOf(known, on, step) !== 'no';
       });
       procedures.add(told.join(' '));
       for (const at of told)
