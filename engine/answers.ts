@@ -1,5 +1,5 @@
 import type { Answer, Case } from './case.ts';
-import { holds } from './condition.ts';
+import { holds, type Lookup } from './condition.ts';
 import { isOneOf } from './entry-of.ts';
 import type { Knows } from './knowledge.ts';
 import type { Question } from './model/question.ts';
@@ -14,27 +14,36 @@ export const stageOf = ({ stage, overdue }: Case): Stage | undefined => {
   return overdue?.value === 'yes' ? 'dry-to-touch' : undefined;
 };
 
+/** The rules by which other facts answer a question; nothing where there is no such question. */
+type AnswerRules = (question: string) => Question['known'] | undefined;
+
 /**
- * The answer to a question as far as the case knows it: given by her, or following from other facts. What she could not
- * tell is told by a fact that comes later.
- * Answers that follow from each other in a circle count as unknown.
+ * The answer to a question as far as what is told gives it: by her, or following from other facts. What she could not
+ * tell is told by a fact that comes later. Answers that follow from each other in a circle count as unknown.
  */
-export const answerOf = (
-  known: Knows<AnswerReads>,
-  on: Case,
+export const answerBy = (
+  rulesOf: AnswerRules,
+  told: Lookup,
   question: string,
   asking: readonly string[] = [],
 ): Answer | undefined => {
-  const given = on[question]?.value;
+  const given = told(question);
   if (given === 'yes' || given === 'no') return given;
-  const doubt = given === 'unsure' ? 'unsure' : undefined;
-  if (asking.includes(question) || !known.has('question', question)) return doubt;
+  const doubt = given === 'unsure' ? given : undefined;
+  const rules = asking.includes(question) ? undefined : rulesOf(question);
+  if (!rules?.length) return doubt;
   const lookup = (fact: string) =>
-    known.has('question', fact) ? answerOf(known, on, fact, [...asking, question]) : on[fact]?.value;
-  return (
-    known.get('question', question).known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer ?? doubt
-  );
+    rulesOf(fact) ? answerBy(rulesOf, told, fact, [...asking, question]) : told(fact);
+  return rules.find((rule) => holds(rule.when, lookup) === 'yes')?.answer ?? doubt;
 };
+
+/** The answer to a question as far as the case knows it. */
+export const answerOf = (known: Knows<AnswerReads>, on: Case, question: string): Answer | undefined =>
+  answerBy(
+    (id) => (known.has('question', id) ? known.get('question', id).known : undefined),
+    (fact) => on[fact]?.value,
+    question,
+  );
 
 /** Whether checking harms nothing at the stage that the film is known to be in; unknown stages forbid nothing. */
 export const canCheck = (known: Knows<AnswerReads>, on: Case, question: string): boolean => {

@@ -3,7 +3,9 @@ import type { QuestionId } from './model/ids.ts';
 
 /** How a fact came to be known. */
 export type How = 'answered' | 'measured' | 'computed' | 'told';
-export type Answer = 'yes' | 'no' | 'unsure';
+/** What a question may be answered: yes, no, or that she can not tell. */
+export const ANSWERS = ['yes', 'no', 'unsure'] as const;
+export type Answer = (typeof ANSWERS)[number];
 export type Fact = { readonly value: string | number; readonly how: How };
 
 /** All facts of one piece now, by name. Immutable: adding a fact makes a new case. */

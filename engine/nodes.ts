@@ -1,4 +1,4 @@
-import { type Answer, type Case, emptyCase, withAnswer } from './case.ts';
+import { ANSWERS, type Answer, type Case, emptyCase, withAnswer } from './case.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { QuestionId } from './model/ids.ts';
 import { STAGES, STANDINGS, type Standing } from './model/stage.ts';
@@ -15,8 +15,6 @@ export type TreeNode = {
   /** The walk has gone over into this other defect's tree. */
   readonly handover: string | undefined;
 };
-
-const ANSWERS: readonly Answer[] = ['yes', 'no', 'unsure'];
 
 /** The address of a case in a defect's tree: its stage, then its answers in the order asked. */
 export const addressOf = (

@@ -1,3 +1,4 @@
+import type { Answer } from '../case.ts';
 import type { Question } from '../model/question.ts';
 import { reached, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
@@ -32,7 +33,7 @@ export type Belief = {
   /** Chances of the flaws in the order of the table; they add up to 1. */
   readonly chances: Float64Array;
   /** Answers known without asking, by question: told, heard or following. */
-  readonly known: ReadonlyMap<string, 'yes' | 'no' | 'unsure'>;
+  readonly known: ReadonlyMap<string, Answer>;
 };
 
 export const bent = (yes: number, errs: number): number => yes * (1 - 2 * errs) + errs;
@@ -58,7 +59,7 @@ export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief =>
     mind.families.forEach((families, d) => {
       if (!families.some((family) => kinds.includes(family))) logs[d] = (logs[d] ?? 0) + Math.log(WRONG_KIND);
     });
-  const known = new Map<string, 'yes' | 'no' | 'unsure'>();
+  const known = new Map<string, Answer>();
   const weigh = (question: number, answer: 'yes' | 'no', errs: number, counts: number): void => {
     for (let d = 0; d < logs.length; d++) {
       const yes = YES_CHANCE[(matrix.signs[question] ?? '').charCodeAt(d) - 48] ?? 0.5;
@@ -72,7 +73,7 @@ export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief =>
     if (answer) {
       known.set(question, answer);
       if (answer === 'unsure') return;
-      if (told[question]) weigh(at, answer, ERRS, 1);
+      if (told[question] === answer) weigh(at, answer, ERRS, 1);
       else weigh(at, answer, FACT_ERRS, answerTold(mind, told, question) ? 1 : HEARD_FACTS_COUNT);
     } else if (sign) {
       if (sign.sure >= TAKEN) known.set(question, sign.answer);

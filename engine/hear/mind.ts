@@ -1,6 +1,6 @@
 import { actionKey, actOf } from '../act.ts';
-import { emptyCase, withFact } from '../case.ts';
-import { holds } from '../condition.ts';
+import { answerBy } from '../answers.ts';
+import { type Answer, emptyCase, withFact } from '../case.ts';
 import { SPRAYED } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
 import { possible } from '../leaves.ts';
@@ -16,7 +16,7 @@ type Manner = {
   readonly how: string;
   readonly safeFrom: Stage;
   readonly by: Question['by'];
-  readonly known: readonly { readonly when: ConditionInput; readonly answer: 'yes' | 'no' }[];
+  readonly known: Question['known'];
 };
 
 /** All that the belief needs of the knowledge: plain data, made at build time, sent as JSON. */
@@ -152,20 +152,10 @@ export const mindOf = (known: Knowledge): Mind => {
 /** What is known for certain: facts and answers by name. */
 export type ToldFacts = Readonly<Record<string, string | number>>;
 
-/** The answer to a question of the table as far as what is told gives it. Circles count as unknown. */
-export const answerTold = (
-  mind: Mind,
-  told: ToldFacts,
-  question: string,
-  asking: readonly string[] = [],
-): 'yes' | 'no' | 'unsure' | undefined => {
-  const given = told[question];
-  if (given === 'yes' || given === 'no' || given === 'unsure') return given;
-  const at = mind.matrix.questions.indexOf(question);
-  if (at < 0 || asking.includes(question)) return undefined;
-  const lookup = (fact: string) => {
-    if (!mind.matrix.questions.includes(fact)) return told[fact];
-    return answerTold(mind, told, fact, [...asking, question]);
-  };
-  return mind.questions[at]?.known.find((rule) => holds(rule.when, lookup) === 'yes')?.answer;
-};
+/** The answer to a question of the table as far as what is told gives it, by the same rule as in a walk. */
+export const answerTold = (mind: Mind, told: ToldFacts, question: string): Answer | undefined =>
+  answerBy(
+    (id) => mind.questions[mind.matrix.questions.indexOf(id)]?.known,
+    (fact) => told[fact],
+    question,
+  );

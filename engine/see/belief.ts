@@ -1,8 +1,7 @@
+import type { Answer } from '../case.ts';
 import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
-export const SEEN_ANSWERS = ['yes', 'no', 'unsure'] as const;
-export type SeenAnswer = (typeof SEEN_ANSWERS)[number];
-export type Seen = ReadonlyMap<string, SeenAnswer>;
+export type Seen = ReadonlyMap<string, Answer>;
 
 /** How likely an answer is for a sign. */
 const chance = (sign: number, answer: 'yes' | 'no'): number => {

@@ -1,12 +1,12 @@
+import { ANSWERS, type Answer } from '../case.ts';
 import { isOneOf } from '../entry-of.ts';
-import { SEEN_ANSWERS, type SeenAnswer } from './belief.ts';
 import { type Sighting, see } from './index.ts';
 import type { SignMatrix } from './matrix.ts';
 
 /** One stop of the search for the defect, at an address made of what was seen. */
 export type SeeNode = {
   readonly address: readonly string[];
-  readonly seen: readonly (readonly [string, SeenAnswer])[];
+  readonly seen: readonly (readonly [string, Answer])[];
   readonly sighting: Sighting;
   /** Whether can't tell leads on from here, or only to the list of what is left. */
   readonly mayDoubt: boolean;
@@ -15,7 +15,7 @@ export type SeeNode = {
 /** How often a way through the written-out pages may answer can't tell; script plans any number anew. */
 const DOUBTS = 1;
 
-export const seeAddress = (seen: Iterable<readonly [string, SeenAnswer]>): string[] =>
+export const seeAddress = (seen: Iterable<readonly [string, Answer]>): string[] =>
   [...seen].map(([question, answer]) => `${question}-${answer}`);
 
 /** Every stop that is written out as a page: all yes/no ways, and those with one can't tell, planned anew after it. */
@@ -23,13 +23,13 @@ export function* seeNodes(matrix: SignMatrix): Generator<SeeNode> {
   yield* below(matrix, []);
 }
 
-function* below(matrix: SignMatrix, seen: readonly (readonly [string, SeenAnswer])[]): Generator<SeeNode> {
+function* below(matrix: SignMatrix, seen: readonly (readonly [string, Answer])[]): Generator<SeeNode> {
   const sighting = see(matrix, new Map(seen));
   const mayDoubt = seen.filter(([, answer]) => answer === 'unsure').length < DOUBTS;
   yield { address: seeAddress(seen), seen, sighting, mayDoubt };
   const { question } = sighting;
   if (question === undefined) return;
-  const answers: readonly SeenAnswer[] = mayDoubt ? ['yes', 'no', 'unsure'] : ['yes', 'no'];
+  const answers: readonly Answer[] = mayDoubt ? ANSWERS : ['yes', 'no'];
   for (const answer of answers) {
     const next = [...seen, [question, answer] as const];
     // A sign that all that are left share is never asked, so both answers keep at least one defect.
@@ -38,19 +38,19 @@ function* below(matrix: SignMatrix, seen: readonly (readonly [string, SeenAnswer
 }
 
 /** What an address of the search says, unknown questions dropped. */
-export const readSeeAddress = (matrix: SignMatrix, segments: readonly string[]): Map<string, SeenAnswer> => {
-  const seen = new Map<string, SeenAnswer>();
+export const readSeeAddress = (matrix: SignMatrix, segments: readonly string[]): Map<string, Answer> => {
+  const seen = new Map<string, Answer>();
   for (const segment of segments) {
     const [, question, answer] = /^(.+)-([a-z]+)$/.exec(segment) ?? [];
-    if (question && matrix.questions.includes(question) && isOneOf(SEEN_ANSWERS, answer))
+    if (question && matrix.questions.includes(question) && isOneOf(ANSWERS, answer))
       seen.set(question, answer);
   }
   return seen;
 };
 
 /** The address of the written-out page that goes on from what was seen, as far as the plan asks for it. */
-export const nearestSeeAddress = (matrix: SignMatrix, seen: ReadonlyMap<string, SeenAnswer>): string[] => {
-  const way = new Map<string, SeenAnswer>();
+export const nearestSeeAddress = (matrix: SignMatrix, seen: ReadonlyMap<string, Answer>): string[] => {
+  const way = new Map<string, Answer>();
   for (;;) {
     const { question } = see(matrix, way);
     const answer = question === undefined ? undefined : seen.get(question);

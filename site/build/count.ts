@@ -1,3 +1,4 @@
+import { ANSWERS } from '#engine/case.ts';
 import {
   addressOf,
   answersOverdue,
@@ -7,8 +8,6 @@ import {
   type TreeNode,
 } from '#engine/index.ts';
 import { addressFor } from '../shared/way.ts';
-
-const ANSWERS = ['yes', 'no', 'unsure'] as const;
 
 /** The most questions from a page to an end, whatever is answered; where another flaw takes over, its own come to it. */
 type MostFrom = (defect: string, node: TreeNode) => number;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Answer } from '#engine/case.ts';
 import { link } from '#engine/link.ts';
-import type { SeenAnswer } from '#engine/see/belief.ts';
 import { type Sighting, see } from '#engine/see/index.ts';
 import { matrixOf, type SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, seeNodes } from '#engine/see/nodes.ts';
@@ -19,7 +19,7 @@ const YES_CHANCE = [0, 1, 0.5, 0.9, 0.1];
 const sightings = new Map<string, Sighting>();
 
 /** `see`, remembered: most searches begin alike. */
-const seeOnce = (seen: ReadonlyMap<string, SeenAnswer>): Sighting => {
+const seeOnce = (seen: ReadonlyMap<string, Answer>): Sighting => {
   const key = [...seen].flat().join(' ');
   const found = sightings.get(key) ?? see(matrix, seen);
   sightings.set(key, found);
@@ -28,12 +28,12 @@ const seeOnce = (seen: ReadonlyMap<string, SeenAnswer>): Sighting => {
 
 /** One search by someone whose piece has `defect`: how often she can't tell, and how often she errs. */
 const search = (m: SignMatrix, defect: number, roll: () => number, doubt: number, err: number) => {
-  const seen = new Map<string, SeenAnswer>();
+  const seen = new Map<string, Answer>();
   for (;;) {
     const sighting = seeOnce(seen);
     if (sighting.question === undefined) return { sighting, questions: seen.size };
     const sign = Number(m.signs[m.questions.indexOf(sighting.question)]?.[defect]);
-    let answer: SeenAnswer = roll() < (YES_CHANCE[sign] ?? 0.5) ? 'yes' : 'no';
+    let answer: Answer = roll() < (YES_CHANCE[sign] ?? 0.5) ? 'yes' : 'no';
     if (roll() < err) answer = answer === 'yes' ? 'no' : 'yes';
     if (roll() < doubt) answer = 'unsure';
     seen.set(sighting.question, answer);

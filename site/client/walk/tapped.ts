@@ -1,8 +1,8 @@
+import { ANSWERS } from '#engine/case.ts';
 import { type Answer, withAnswer } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { keepCase, readCase } from '../case/store.ts';
 
-const ANSWERS: readonly Answer[] = ['yes', 'no', 'unsure'];
 const isQuestion = (id: string | undefined): id is QuestionId => /^[a-z][a-z0-9-]*$/.test(id ?? '');
 
 /** The question that an element of the page asks. */
