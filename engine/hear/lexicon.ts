@@ -2,7 +2,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
 import type { Words } from '../model/words.ts';
-import { senseOfSign } from './signs.ts';
+import { senseOfSign } from './sense.ts';
 import { stemOf } from './words.ts';
 
 /** What the ear knows, as an author writes it. */

@@ -3,9 +3,6 @@ import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import type { Span, Word } from './words.ts';
 
-/** The sense of a phrase that answers a question. */
-export const senseOfSign = (question: string, answer: 'yes' | 'no'): string => `sign ${question} ${answer}`;
-
 /** What a phrase answers, and what it answers where it is denied. */
 const plainly = (answer: string): 'yes' | 'no' => (answer === 'no' ? 'no' : 'yes');
 const opposite = (answer: string): 'yes' | 'no' => (answer === 'yes' ? 'no' : 'yes');

@@ -9,7 +9,7 @@ import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
-import { senseOfSign } from './signs.ts';
+import { senseOfSign } from './sense.ts';
 import type { Span, Word } from './words.ts';
 
 /**

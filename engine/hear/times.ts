@@ -6,7 +6,7 @@ import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './la
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
-import { senseOfSign } from './signs.ts';
+import { senseOfSign } from './sense.ts';
 import { ordinalSpan, spanAt } from './spans.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { TOP } from './top-words.ts';
