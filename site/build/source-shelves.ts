@@ -2,18 +2,50 @@ import type { Entry } from '#engine/index.ts';
 import type { SOURCE_KINDS } from '#engine/model/source.ts';
 import { knowledge } from './knowledge.ts';
 
+/** For each kind its name, what it is, and how far it is to be trusted. */
 const SHELVES = {
-  standard: ['Standards', 'What a body for standards has written down.'],
-  handbook: ['Handbooks', 'Books and long reports on wood, paint and air.'],
-  agency: ['Agencies', 'What public bodies say on health, fire, lead and waste.'],
+  standard: [
+    'Standards',
+    'What a body for standards has written down.',
+    'Many have gone over it. It holds for the test that it describes.',
+  ],
+  handbook: [
+    'Handbooks',
+    'Books and long reports on wood, paint and air.',
+    'Edited, and checked by others. The can still wins.',
+  ],
+  agency: [
+    'Agencies',
+    'What public bodies say on health, fire, lead and waste.',
+    'Where it is stricter than anything else here, follow it.',
+  ],
   'data-sheet': [
     'Makers’ data sheets',
     'What the maker of one kind of coating prints; the maker is not named.',
+    'Right for that one product. Yours may differ, so go by your own can.',
   ],
-  article: ['Articles', 'What finishers and suppliers have written for others.'],
-  forum: ['Forums', 'What finishers told each other; the weakest ground.'],
-  library: ['Libraries', 'Programs whose figures were compared with ours.'],
-} as const satisfies Record<(typeof SOURCE_KINDS)[number], readonly [string, string]>;
+  article: [
+    'Articles',
+    'What finishers and suppliers have written for others.',
+    'One writer’s practice: good on causes, weaker on figures.',
+  ],
+  forum: [
+    'Forums',
+    'What finishers told each other; the weakest ground.',
+    'One person’s word on one piece, checked by nobody: a hint.',
+  ],
+  library: [
+    'Libraries',
+    'Programs whose figures were compared with ours.',
+    'A check on our arithmetic, not on the finish.',
+  ],
+} as const satisfies Record<(typeof SOURCE_KINDS)[number], readonly [string, string, string]>;
+
+/** On which shelf a source stands. */
+export const shelfOf = ({ kind }: Entry<'source'>) => {
+  const [title, says, trust] = SHELVES[kind];
+  return { kind, title, says, trust };
+};
 
 /** A title as it stands in a list: with a capital and turned quotes, and without the date, which is told apart. */
 export const sourceTitle = ({ title }: Entry<'source'>): string => {
@@ -33,10 +65,11 @@ const letters = (text: string): string => text.replace(/^[^A-Za-z0-9]+|^(a|an|th
 
 /** The sources by kind, in the order of their titles; a kind without any is left out. */
 export const SOURCE_SHELVES = Object.entries(SHELVES)
-  .map(([kind, [title, says]]) => ({
+  .map(([kind, [title, says, trust]]) => ({
     kind,
     title,
     says,
+    trust,
     sources: knowledge.sources
       .filter((one) => one.kind === kind)
       .map((source) => ({ source, title: sourceTitle(source) }))

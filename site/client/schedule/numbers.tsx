@@ -55,17 +55,23 @@ const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly DefinitionR
   return [['Wet edge', `Largest face, the ${part}: ${times}: ${EDGE[verdict]} ${load}`]];
 };
 
-/** What she buys and lays, in short lines. */
+/** What she buys, and how many coats of it she lays, in short lines. */
 export const PlanNumbers = (shown: PlanShown) => (
   <DefinitionRows
     class="numbers"
     of={[
+      ...(shown.outcome.build ? buyRows(shown) : []),
       ['Area', sayArea(shown.outcome.squareMeters, shown.us)],
       ...filmRows(shown),
-      ...(shown.outcome.build ? [...buyRows(shown), ...edgeRows(shown)] : []),
     ]}
   />
 );
+
+/** What counts while she lays it: nobody reads it before the day. */
+export const LayNumbers = (shown: PlanShown) => {
+  const rows = shown.outcome.build ? edgeRows(shown) : [];
+  return rows.length ? <DefinitionRows class="numbers" of={rows} /> : null;
+};
 
 export const CareList = ({ outcome: { care, weatherCare } }: Pick<PlanShown, 'outcome'>) => {
   const all = [...care.map(({ why, instead }) => `${why} ${instead}`), ...weatherCare];

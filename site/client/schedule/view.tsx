@@ -12,7 +12,7 @@ import { sayDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
 import { TimeLine } from './line.tsx';
-import { CareList, DateList, NightList, PlanNumbers } from './numbers.tsx';
+import { CareList, DateList, LayNumbers, NightList, PlanNumbers } from './numbers.tsx';
 import { otherCoat } from './other-coat.ts';
 import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
 import { StepList } from './steps.tsx';
@@ -92,6 +92,7 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
           <Caution key={rule.id} rule={rule} />
         ))}
       {passes && <PlanNumbers {...shown} />}
+      {passes && <LayNumbers {...shown} />}
     </>
   );
 };
@@ -115,9 +116,8 @@ const PlannedView = (shown: PlannedShown) => {
       <PlanActs {...shown} first />
       <div class="sheet">
         <div>
-          <h3>What to buy and lay</h3>
+          <h3>What to buy</h3>
           <PlanNumbers {...shown} />
-          <CareList outcome={outcome} />
         </div>
         <div>
           <h3>When</h3>
@@ -127,6 +127,11 @@ const PlannedView = (shown: PlannedShown) => {
           <p class="small">{KEY}</p>
           <DateList {...shown} />
           <NightList {...shown} />
+        </div>
+        <div>
+          <h3>While you lay it</h3>
+          <LayNumbers {...shown} />
+          <CareList outcome={outcome} />
         </div>
       </div>
       {cautions.map((rule) => (

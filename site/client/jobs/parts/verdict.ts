@@ -9,6 +9,9 @@ import { nameIn } from './names.ts';
 
 export type CardVerdict = {
   readonly verdict: string;
+  /** By the clock: the late end alone, for large letters, and the early end to stand small behind it. */
+  readonly large?: string;
+  readonly perhaps?: string | undefined;
   readonly doing: string;
   readonly why: string;
   /** The flaw that is asked after: was it repaired for good? */
@@ -22,12 +25,12 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
     const { reading } = last;
     // The card knows the film of every coat, which the clock can only count.
     const thin = adviceOf(data.sanding, layersOf(card, data.products)).risk === 'high';
-    const { verdict, doing, why } = sayNow(
+    const { why, ...said } = sayNow(
       reading.kind === 'running' ? { ...reading, thin } : reading,
       now,
       timeStyle(),
     );
-    return { verdict, doing, why: `Coat ${last.coat.coatNumber}. ${why}` };
+    return { ...said, why: `Coat ${last.coat.coatNumber}. ${why}` };
   }
   return card.coats.length
     ? {

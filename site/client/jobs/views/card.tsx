@@ -244,7 +244,13 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       <p class="back">
         <a href={LIST}>All job cards</a>
       </p>
-      <p class={`verdict ${verdict.doing}`}>{verdict.verdict}</p>
+      <p class={`verdict ${verdict.doing}`}>
+        <span data-part="verdict">
+          {verdict.large ?? verdict.verdict}
+          {verdict.perhaps && <span class="unseen">, </span>}
+          {verdict.perhaps && <small>{verdict.perhaps}</small>}
+        </span>
+      </p>
       <p class="why">{verdict.why}</p>
       <p class="small" role="status">
         {saved}
