@@ -140,6 +140,12 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   expect(await page.locator('.verdict').first().innerText()).toBe('No coat yet');
   await layCoat(page);
   expect(await page.locator('.verdict').first().innerText()).toMatch(/^Hands off until/);
+  // The early end stands small, as on the clock; the strip of the clock lies over no line of the card.
+  expect(await page.locator('.verdict small').innerText()).toMatch(/^perhaps from/);
+  await page.locator('hd-clock .tape').waitFor();
+  expect(await page.locator('hd-clock .tape').evaluate((strip) => getComputedStyle(strip).position)).toBe(
+    'relative',
+  );
   expect(await page.locator('svg.film').getAttribute('aria-label')).toContain('1 coat');
   expect(await page.locator('.film text').allTextContents()).toEqual(
     expect.arrayContaining([expect.stringMatching(/^Coat 1, \d+–\d+ µm dry$/)]),
@@ -303,6 +309,7 @@ itAtLength('prints a job card and a care card, the care card on one sheet', asyn
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
   await page.locator('.care').waitFor();
   for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  expect(await page.locator('hd-clock').isVisible()).toBe(false);
   const care = await page.locator('.care').innerText();
   expect(care).toMatch(/Full use from\s+\w+day, \w+ \d+, \d{4}/);
   expectQuiet(opened);

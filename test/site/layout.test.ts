@@ -106,6 +106,24 @@ itAtLength('prints a repair on one sheet once its stop is settled and the part i
   await close();
 });
 
+itAtLength(
+  'prints a flaw with a short tree on one sheet, and gives a long tree a sheet of its own',
+  async () => {
+    const { page, close } = await openPage();
+    const sheets = async (address: string) => {
+      await page.goto(address);
+      const sheet = (await page.pdf({ format: 'Letter' })).toString('latin1');
+      return sheet.match(/\/Type\s*\/Page\b/g)?.length;
+    };
+    expect(await sheets('/defects/runs-and-sags/')).toBe(1);
+    expect(await sheets('/defects/sanding-scratches/')).toBe(1);
+    expect(await sheets('/defects/cloudy-film/')).toBe(2);
+    expect(await sheets('/safety/')).toBe(1);
+    expect(await sheets('/learn/')).toBe(1);
+    await close();
+  },
+);
+
 /** No page takes more stops than that; a field for a date takes several. */
 const MOST_STOPS = 400;
 
