@@ -8,8 +8,14 @@ const LABEL_WINS =
 export const ownWord = ({ defers }: Pick<ToldRule, 'defers'>): string =>
   defers.replace(LABEL_WINS, '').trim();
 
-/** Before steps that lie behind a stop; what follows it says when, or for whom. */
-export const OPEN_THE_STEPS = 'Closed until it is settled. Open the steps';
+/** On steps that lie behind a stop; what follows it says when, or for whom. */
+export const OPEN_THE_STEPS = 'Show the steps';
+
+/** When, or for whom, the steps behind these stops are. */
+export const openOnly = (stops: readonly Pick<RuleEntry, 'open'>[]): string =>
+  stops
+    .flatMap(({ open }) => (open ? [`only ${open.charAt(0).toLowerCase()}${open.slice(1)}`] : []))
+    .join(', and ');
 
 /** Leads from a caution to the page of its rule. */
 export const MORE_OF_A_RULE = 'Why, and where from';

@@ -185,7 +185,8 @@ it('prints every stop and caution that fires, at the head, by itself or before i
     }
 });
 
-const SANDED = '.behind [data-kind=sand]';
+/** Ways off the flat face are folded below them. */
+const SANDED = '.behind ol > [data-kind=sand]';
 
 it.each(someOf(1, [true, false]))(
   'closes what sands behind the stop for old paint until it is settled, and prints it after the stop; script %s',
@@ -232,12 +233,62 @@ it('opens the steps at her answer, keeps one line of the stop, and takes the ans
   await one.close();
 });
 
+it('asks one question before the steps of a repair, and is one line above them once it is answered', async () => {
+  const one = await opened();
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  const gate = page.locator('[data-gate]');
+  await gate.getByRole('button', { name: /only mine/ }).tap();
+  await page.locator(SANDED).first().waitFor();
+  expect(await page.locator(`.behind ${LEAD}:visible`).count()).toBe(0);
+  expect(await gate.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  expect((await gate.boundingBox())?.height).toBeLessThan(110);
+  // Of the pages of a repair the longest took 8,067 px so; what a thumb scrolls is less than nine screens.
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4500);
+  await gate.getByRole('button', { name: 'Change' }).tap();
+  await page.locator(`.behind ${LEAD}`).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.closest('[data-gate]') !== null)).toBe(true);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('folds how a step goes off the flat face until the part is told, then shows its own way alone', async () => {
+  const one = await opened({ age: { value: 'since-1993', how: 'told' } });
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  await page.locator('html:not([data-fit])').waitFor();
+  const row = page.locator('[data-part=by-part]').first();
+  const ways = row.locator('[data-step]');
+  const onAnEdge = ways.filter({ hasText: choices.part.values.edge });
+  expect(await row.locator('summary').first().innerText()).toMatch(/On an edge, inside corner/);
+  expect(await ways.count()).toBe(4);
+  expect(await onAnEdge.isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(await onAnEdge.innerText()).toMatch(/one light pass along it/);
+  await page.emulateMedia({ media: 'screen' });
+  await row.locator('summary').first().tap();
+  expect(await onAnEdge.isVisible()).toBe(true);
+
+  await page.locator('[data-facts] summary').tap();
+  await page.locator('[data-facts]').getByLabel(choices.part.ask).selectOption('leg');
+  await onAnEdge.waitFor({ state: 'hidden' });
+  expect(await row.locator('summary').first().isVisible()).toBe(false);
+  expect(await row.locator('[data-step]:visible').innerText()).toMatch(/as a shoe is shined/);
+  // It is a step of the order now, with its number.
+  const number = await row
+    .locator('[data-step]:visible')
+    .evaluate((step) => getComputedStyle(step, '::before').content);
+  expect(number).toMatch(/counter/);
+  expectQuiet(one);
+  await one.close();
+});
+
 it('says a stop once: the steps behind it are closed without its words', async () => {
   const one = await opened();
   await one.page.goto(SANDING);
   await one.page.locator('.stops button').first().waitFor();
   const behind = one.page.locator('.behind[data-told] > details > summary').first();
-  expect(await behind.innerText()).toMatch(/^\s*Closed until it is settled\. Open the steps\s*$/);
+  expect(await behind.innerText()).toMatch(/^\s*Show the steps\s*$/);
   expectQuiet(one);
   await one.close();
 });

@@ -5,6 +5,7 @@ import { counted } from '../shared/counted.ts';
 import { button, element, statusLine } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { tellFact, toldValue } from './tell-fact.ts';
+import { toldLine } from './told-line.ts';
 
 const tell = (host: Element, fact: ToldFact, value: string): void => {
   if (!tellFact(fact, value))
@@ -59,11 +60,18 @@ class ToldElement extends HTMLElement {
     const chips = this.dataset['chips'] !== undefined;
     // Told before this visit, it is not asked again; the list beside the page changes it.
     if (chips && toldValue(readCase(), fact)) return;
+    const gate = this.dataset['gate'] !== undefined;
     const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
     const show = () => {
-      const at = [...this.querySelectorAll('button')].findIndex((one) => one.matches(':focus'));
-      this.replaceChildren(ask(this, fact));
-      this.querySelectorAll('button')[at]?.focus();
+      const buttons = () => [...this.querySelectorAll('button')];
+      const at = buttons().findIndex((one) => one.matches(':focus'));
+      const on = readCase();
+      // Told, what the steps hang on is one line above them.
+      const told = gate && toldValue(on, fact);
+      this.replaceChildren(
+        told ? element('p', { className: 'settled' }, ...toldLine(on, fact)) : ask(this, fact),
+      );
+      if (at >= 0) (buttons()[at] ?? buttons()[0])?.focus({ preventScroll: gate });
     };
     show();
     document.addEventListener(TOLD_EVENT, show, { signal: this.#stop.signal });

@@ -1,6 +1,7 @@
 import type { ResolvedStep } from '#engine/index.ts';
 import type { AdviceRule } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
+import { openOnly } from '../../shared/told-rule.ts';
 import { asPart, element, partIn } from '../shared/element.ts';
 import { boxOf } from './rule-box.ts';
 
@@ -59,7 +60,7 @@ const fitBehind = (behind: HTMLElement, stops: readonly AdviceRule[], whole: rea
   details.open = !standing.length;
   summary.hidden = !standing.length;
   const words = summary.querySelector('[data-open]');
-  if (words) words.textContent = standing.map(({ open }) => open ?? '').join('. ');
+  if (words) words.textContent = openOnly(standing);
 };
 
 /** The cautions that stand before no step. */
@@ -114,6 +115,18 @@ export const fitWholeStops = (procedure: HTMLElement, stops: readonly AdviceRule
     partIn(procedure, 'all-steps')?.before(boxOf('stop', rule)),
   );
 
+const shown = (host: ParentNode, selector: string): boolean =>
+  !!host.querySelector(`${selector}:not([hidden])`);
+
+/** Once the part is told only its own way is left, and stands unfolded as any step; what is cautioned is never folded. */
+const fitByPart = (row: HTMLElement): void => {
+  const ways = [...row.querySelectorAll<HTMLElement>('[data-step]:not([hidden])')];
+  const own = ways.some((way) => !shown(way, '[data-only]'));
+  row.hidden = !ways.length;
+  row.toggleAttribute('data-own', own);
+  row.querySelector('details')?.toggleAttribute('open', own || ways.some((way) => shown(way, '[data-rule]')));
+};
+
 /** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */
 export const fitProcedure = (
   procedure: HTMLElement,
@@ -122,7 +135,7 @@ export const fitProcedure = (
 ): void => {
   const stepOf = (item: HTMLElement) => steps.find(({ at }) => at === Number(item.dataset['step']));
   for (const [index, behind] of [...procedure.querySelectorAll<HTMLElement>('[data-stops]')].entries()) {
-    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > ol > [data-step]')];
+    const inside = [...behind.querySelectorAll<HTMLElement>(':scope > details > ol [data-step]')];
     const stops = inside.flatMap((item) => stepOf(item)?.before ?? []).filter(({ kind }) => kind === 'stop');
     fitBehind(behind, stops, index ? [] : whole);
   }
@@ -130,6 +143,7 @@ export const fitProcedure = (
     const step = stepOf(item);
     item.hidden = !step;
     item.querySelector('[data-only]')?.toggleAttribute('hidden', !step?.only);
+    item.querySelector(':scope > .for-some')?.toggleAttribute('open', !step?.only);
     const hours = item.querySelector<HTMLElement>('[data-hours]');
     if (hours) {
       hours.hidden = !step?.hours;
@@ -137,6 +151,7 @@ export const fitProcedure = (
     }
     if (step) fitStep(item, step.before);
   }
+  for (const row of procedure.querySelectorAll<HTMLElement>('[data-part=by-part]')) fitByPart(row);
   fitBoxes(
     boxesIn(procedure, ':scope > details[data-rule]'),
     steps.flatMap((step) => step.before).filter(({ level }) => level === 'note'),

@@ -1,7 +1,8 @@
 import type { Case } from '#engine/index.ts';
-import { isToldFact, TOLD } from '../../shared/told.ts';
-import { button, element, partIn } from '../shared/element.ts';
-import { tellFact, toldValue } from './tell-fact.ts';
+import { isToldFact } from '../../shared/told.ts';
+import { partIn } from '../shared/element.ts';
+import { toldValue } from './tell-fact.ts';
+import { toldLine } from './told-line.ts';
 
 /** Where what is told settled the stops at the head of the page, one line says so in their place, and takes it back. */
 export const fitSettled = (on: Case): void => {
@@ -14,16 +15,7 @@ export const fitSettled = (on: Case): void => {
     .filter(isToldFact)
     .filter((fact) => toldValue(on, fact));
   line.hidden = !stops.hidden || !facts.length;
-  const says = facts.flatMap((fact) => {
-    const values: Readonly<Record<string, string>> = TOLD[fact].values;
-    return [
-      `${TOLD[fact].ask} `,
-      element('b', {}, values[toldValue(on, fact)] ?? ''),
-      ' ',
-      button('Change', () => tellFact(fact, '')),
-    ];
-  });
-  line.replaceChildren(...says);
+  line.replaceChildren(...facts.flatMap((fact) => toldLine(on, fact)));
   if (tookBack && !stops.hidden) {
     stops.scrollIntoView();
     stops.querySelector('button')?.focus({ preventScroll: true });

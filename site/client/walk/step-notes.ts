@@ -64,7 +64,7 @@ const tellHands = (
     const say = (words: string): void => {
       const line = element('p', { className: 'worked' }, words);
       line.dataset['hand'] = '';
-      item.append(line);
+      (partIn(item, 'do')?.parentElement ?? item).append(line);
     };
     if (how) say(how);
     if (done && !partIn(item, 'worked')) say(`Done when: ${done} If not: ${ifNot}`);
