@@ -179,7 +179,7 @@ itAtLength(
     expect(await own.page.locator('#trail').innerText()).toBe('So far');
     const other = await openPage();
     await other.page.goto(own.page.url());
-    await expect.poll(() => other.page.locator('#trail').innerText()).toBe('The answers in this link');
+    await expect.poll(() => other.page.locator('#trail').innerText()).toBe('Answered by whoever sent this');
     await other.page.getByRole('button', { name: 'Start your own' }).click();
     await other.page.waitForURL('**/see/');
     for (const one of [own, other]) {

@@ -1,7 +1,7 @@
 import { without } from '#engine/index.ts';
 import { HOME, howDryUrl, seeUrl } from '../../shared/urls.ts';
 import { cameFromHere } from '../shared/came-from-here.ts';
-import { button } from '../shared/element.ts';
+import { button, partIn } from '../shared/element.ts';
 import { lookUp } from '../shared/storage.ts';
 import { dropCardInHand } from './card-in-hand.ts';
 import { forgetCase, keepCase, readCase } from './store.ts';
@@ -15,7 +15,7 @@ export class TrailElement extends HTMLElement {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
     if (this.#ofSomebodyElse()) {
-      this.querySelector('h2')?.replaceChildren('The answers in this link');
+      partIn(this, 'whose')?.replaceChildren('Answered by whoever sent this');
       this.#offer('Start your own', () => location.assign(this.#beginning));
       return;
     }
