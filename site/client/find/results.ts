@@ -8,8 +8,8 @@ import { type FoundPage, findPages } from './pages.ts';
 /** One large answer, then few others: a list to choose from is a second question. */
 const SHOWN = 6;
 
-const KIND_WORDS: Readonly<Record<FoundPage['kind'], string>> = {
-  defect: 'Flaw',
+/** What a page is, where it is no flaw: those are what is looked for. */
+const KIND_WORDS: Readonly<Record<Exclude<FoundPage['kind'], 'defect'>, string>> = {
   remedy: 'Repair',
   rule: 'Safety',
   lesson: 'Lesson',
@@ -41,7 +41,9 @@ const asHit = (found: FoundPage, first: boolean): HTMLLIElement => {
     'div',
     { className: 'words' },
     element('a', { className: 'tape flag', href: url }, title),
-    element('p', {}, element('b', { className: 'kind' }, KIND_WORDS[kind]), ` ${says}`),
+    kind === 'defect'
+      ? element('p', {}, says)
+      : element('p', {}, element('b', { className: 'kind' }, KIND_WORDS[kind]), ` ${says}`),
   );
   // A flaw that surely fits and stands first is what she looks at: what to do about it is one tap away.
   if (first && kind === 'defect' && !perhaps)
@@ -49,7 +51,7 @@ const asHit = (found: FoundPage, first: boolean): HTMLLIElement => {
       element(
         'p',
         { className: 'now' },
-        element('a', { className: 'quiet', href: howDryUrl(id) }, element('b', {}, 'What to do now')),
+        element('a', { className: 'tape strip', href: howDryUrl(id) }, element('b', {}, 'What to do now')),
       ),
     );
   return element('li', {}, ...pictureOf(found), words);
