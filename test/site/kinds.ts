@@ -3,7 +3,7 @@ import { builtPages } from './built.ts';
 
 const SHEET = /^\/defects\/[^/]+\/$/;
 const NODE = /^\/defects\/[^/]+\/.+/;
-const ASK = /class="ask(?: paired)?"/;
+const ASK = /class="ask(?: handover)?"/;
 
 const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>> = {
   home: (address) => address === '/',
@@ -11,9 +11,15 @@ const KINDS: Readonly<Record<string, (address: string, html: string) => boolean>
   flaws: (address) => address === '/defects/',
   flaw: (address, html) => SHEET.test(address) && html.includes('<hd-tree'),
   'question with pictures': (address, html) =>
-    NODE.test(address) && ASK.test(html) && html.includes('<hd-question') && html.includes('class="pair"'),
+    NODE.test(address) &&
+    ASK.test(html) &&
+    html.includes('<hd-question') &&
+    html.includes('answers pictured'),
   question: (address, html) =>
-    NODE.test(address) && ASK.test(html) && html.includes('<hd-question') && !html.includes('class="pair"'),
+    NODE.test(address) &&
+    ASK.test(html) &&
+    html.includes('<hd-question') &&
+    !html.includes('answers pictured'),
   'another flaw': (address, html) => NODE.test(address) && ASK.test(html) && !html.includes('<hd-question'),
   'verdict, wait': (address, html) => NODE.test(address) && /class="verdict wait/.test(html),
   'verdict, leave': (address, html) => NODE.test(address) && /class="verdict leave/.test(html),

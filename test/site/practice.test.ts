@@ -98,7 +98,7 @@ itAtLength(
         const right = choices.find((one) => one.right)?.says ?? '';
         await asked.getByRole('button', { name: right, exact: true }).click();
       }
-      await page.locator('.decides .go').click();
+      await page.locator('.onward .go').click();
     }
     await page.getByRole('heading', { name: '2 of 2 right at once' }).waitFor();
     const line = 'Halfdry results | Tuesday | Ann | 2/2 | + +';

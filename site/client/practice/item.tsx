@@ -119,11 +119,6 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
         })}
         {done && (
           <section class="decides">
-            {onNext && (
-              <button type="button" class="go" onClick={onNext}>
-                {nextSays}
-              </button>
-            )}
             <h2>What decides</h2>
             <p>{rival.sign.ask}</p>
             <div class="beside">
@@ -148,6 +143,13 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
               </p>
             )}
           </section>
+        )}
+        {done && onNext && (
+          <p class="onward">
+            <button type="button" class="go" onClick={onNext}>
+              {nextSays}
+            </button>
+          </p>
         )}
       </div>
     </article>

@@ -166,25 +166,27 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             <button type="button" class="quiet" onClick={() => go(-1)} disabled={at === 0}>
               <b>Back</b>
             </button>
-            <button type="button" class="go" onClick={() => setTold(!told)}>
-              {told ? 'Hide the answer' : 'Show the answer'}
-            </button>
-            <button type="button" class="quiet" onClick={() => go(1)} disabled={at >= slides.length - 1}>
-              <b>Next</b>
-            </button>
             <span>
               {at + 1} of {slides.length}
             </span>
-            <a class="quiet leave-show" href={LEARN}>
-              <b>Leave</b>
-            </a>
+            <button type="button" class="quiet" onClick={() => go(1)} disabled={at >= slides.length - 1}>
+              <b>Next</b>
+            </button>
+            <button type="button" class="go" onClick={() => setTold(!told)}>
+              {told ? 'Hide the answer' : 'Show the answer'}
+            </button>
+          </p>
+          <TurnLight turn={turn} onTurn={setTurn} />
+          <p class="ways">
             {document.fullscreenEnabled && (
               <button type="button" class="quiet" onClick={() => void fill(stage.current)}>
                 <b>Full screen</b>
               </button>
             )}
+            <a class="quiet leave-show" href={LEARN}>
+              <b>Leave</b>
+            </a>
           </p>
-          <TurnLight turn={turn} onTurn={setTurn} />
           <p class="small keys">
             Keys: left and right for the boards, up and down for the light, Enter for the answer.
           </p>
