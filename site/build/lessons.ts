@@ -12,6 +12,7 @@ export const lessonsInOrder: readonly Lesson[] = [...knowledge.lessons].sort(
 
 export const PART_WORDS: Readonly<Record<(typeof LESSON_PARTS)[number], string>> = {
   before: 'Before the first coat',
+  ready: 'Getting the piece ready',
   laying: 'Laying a coat',
   between: 'Between coats',
   'wax-and-below': 'Wax, and what lies below',
