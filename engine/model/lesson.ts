@@ -3,7 +3,15 @@ import { DefectId, RemedyId, RuleId, TermId } from './ids.ts';
 import { Claim } from './source.ts';
 
 /** The parts of the course, in their order. */
-export const LESSON_PARTS = ['before', 'ready', 'laying', 'between', 'wax-and-below', 'safe', 'sold'] as const;
+export const LESSON_PARTS = [
+  'before',
+  'ready',
+  'laying',
+  'between',
+  'wax-and-below',
+  'safe',
+  'sold',
+] as const;
 
 /** What is drawn for a lesson from the engine's own figures. */
 export const LESSON_DRAWINGS = [
