@@ -5,6 +5,7 @@ import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { numberAt } from './spans.ts';
+import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const ORDINALS =
@@ -17,16 +18,13 @@ const isApplication = (words: readonly Word[], at: number): boolean => {
   const of = words[at + 1];
   if (of?.part !== part || of?.word !== 'of')
     return word === 'applications' || (word === 'application' && ORDINALS.test(words[at - 1]?.word ?? ''));
-  return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP.test(next.word));
+  return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP_OR_SHEEN.test(next.word));
 };
 
 /** A layer below, which is no coat of the finish. */
 const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;
 /** Coats of paint: they count only where no clear coat is told of. */
 const PAINT = /^(paint|latex|chalk|chalky|milk|color|whites?)$/;
-/** What a top coat is called. */
-const TOP =
-  /^(clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|satin|gloss|matte|finish)$/;
 /** Coats that are wanted and not laid. */
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
 const WANTING =
@@ -160,7 +158,7 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   if (
     here &&
     times !== undefined &&
-    partOf(words, at, at - 3, at).some(({ word }) => TOP.test(word) || /^poly/.test(word))
+    partOf(words, at, at - 3, at).some(({ word }) => TOP_OR_SHEEN.test(word) || /^poly/.test(word))
   )
     return {
       low: times,
@@ -172,7 +170,9 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   const count = numberAt(ear, here);
   if (count === undefined || !Number.isInteger(count) || count > 12 || /^an?$/.test(here.word))
     return undefined;
-  const named = partOf(words, at, at + 2, at + 5).find(({ word }) => TOP.test(word) || word === 'paint');
+  const named = partOf(words, at, at + 2, at + 5).find(
+    ({ word }) => TOP_OR_SHEEN.test(word) || word === 'paint',
+  );
   return (
     named && {
       low: count,
@@ -298,7 +298,7 @@ export const coatNumberOf = (
       const all = [...counted, ...said].map((one) => one.word);
       // "coats of paint and two of clear" tells of paint, "coats of clear over the stain" of none.
       // "two coats of oil stain" are of stain
-      const named = all.findIndex((one) => BELOW.test(one) || PAINT.test(one) || TOP.test(one));
+      const named = all.findIndex((one) => BELOW.test(one) || PAINT.test(one) || TOP_OR_SHEEN.test(one));
       const first = (BELOW.test(all[named + 1] ?? '') ? all[named + 1] : all[named]) ?? '';
       if (BELOW.test(first)) return;
       const ofPaint = PAINT.test(first);
@@ -328,7 +328,7 @@ export const coatNumberOf = (
         );
       // "a coat of clear", the only one told of
       const a = words[at - 1]?.word === 'a' || words[at - 2]?.word === 'a';
-      if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP.test(first) || ofPaint))
+      if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP_OR_SHEEN.test(first) || ofPaint))
         add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
       return;
     }

@@ -2,6 +2,7 @@ import { entryOf } from '../entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { SpokenSpan } from './spoken-span.ts';
+import { TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
 const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
@@ -24,8 +25,6 @@ const dayOf = (words: readonly Word[], at: number): number => {
   return DAY.test(word) && !short ? DAYS.indexOf(word.slice(0, 3)) : -1;
 };
 
-const TOP = /^(coats?|clear|poly|varnish|lacquer|shellac|wax|oil|finish|topcoat|sealer)$/;
-
 /** "sprayed on Tuesday, stacked on Wednesday": what is done to a coat that lies there. */
 const OF_ELSE =
   /^(stacked|moved|hung|delivered|wrapped|packed|loaded|assembled|noticed|found|saw|checked|touched|pulled)$/;
@@ -46,7 +45,7 @@ const isOfCoat = (words: readonly Word[], at: number): boolean =>
       /^(the|my|our|a|one|two|it|all)$/.test(words[index + 1]?.word ?? '')
     )
       return true;
-    return isLaying(words, index) || (TOP.test(word.word) && index < at && index > at - 6);
+    return isLaying(words, index) || (TOP_NOUN.test(word.word) && index < at && index > at - 6);
   });
 
 type Day = { readonly at: number; readonly day: number };

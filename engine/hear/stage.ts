@@ -10,6 +10,7 @@ import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
+import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -51,9 +52,6 @@ type Mention = {
   readonly felt: boolean;
 };
 
-const TOP =
-  /^(coats?|poly|polyurethane|urethane|varnish|lacquer|shellac|clear|topcoat|sealer|wax|oil|finish)$/;
-
 /**
  * Whether a layer below is named before the words in their clause: "the stain was not dry". Where no top coat is named
  * there is none below: the paint or the stain is the coat.
@@ -66,7 +64,7 @@ const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: 
       one.to <= from &&
       words[one.from]?.clause === words[from]?.clause &&
       // "stained it, the second coat is tacky" tells of the coat.
-      !words.slice(one.to, from).some(({ word }) => TOP.test(word)),
+      !words.slice(one.to, from).some(({ word }) => TOP_NOUN.test(word)),
   );
 
 const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): Mention[] =>
@@ -176,7 +174,7 @@ const isOfFilm = (
   const { sentence } = words.find(({ from }) => from >= (time.rests[0]?.from ?? 0)) ?? {};
   const near = (at: number) => sentence !== undefined && sentence - at <= 1 && sentence - at >= 0;
   return (
-    words.some((word, at) => near(word.sentence) && (TOP.test(word.word) || isLaying(words, at))) ||
+    words.some((word, at) => near(word.sentence) && (TOP_NOUN.test(word.word) || isLaying(words, at))) ||
     matches.some(
       ({ kind, from }) => (kind === 'sign' || kind === 'fact') && words[from]?.sentence === sentence,
     )

@@ -1,3 +1,14 @@
-/** What a top coat is called, and words of laying one. */
-export const TOP =
-  /^(coats?|coated|finish|finished|refinished|topcoat|clear|poly|polyed|polyurethane|varnish|varnished|lacquer|lacquered|shellac|sealer|wax|waxed|oil|oiled|acrylic)$/;
+/** What a top coat is called: the nouns that stand for it, whatever it is made of. */
+const NOUN =
+  'coats?|finish|topcoat|clear|poly|polyurethane|urethane|varnish|lacquer|shellac|sealer|wax|oil|acrylic|epoxy';
+
+/** A noun of a top coat. */
+export const TOP_NOUN = new RegExp(`^(?:${NOUN})$`);
+
+/** A noun of a top coat, or a word of having laid one. */
+export const TOP = new RegExp(
+  `^(?:${NOUN}|coated|finished|refinished|polyed|varnished|lacquered|waxed|oiled)$`,
+);
+
+/** A noun of a top coat, or what its sheen is called: "two of satin". */
+export const TOP_OR_SHEEN = new RegExp(`^(?:${NOUN}|satin|gloss|matte|flat)$`);

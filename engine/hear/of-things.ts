@@ -1,0 +1,89 @@
+import { isLaying } from './laying.ts';
+import { has, type ToldTime } from './told-time.ts';
+import { TOP } from './top-words.ts';
+
+/** What keeps in a can: how old it is tells nothing of a coat. */
+const IN_THE_CAN = /^(can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush)$/;
+const KEPT = /^(old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used)$/;
+/** Things that stood or lay somewhere for a time. */
+const STOOD =
+  /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told|stirred|strained)$/;
+/** What is set down on a table and forgotten there. */
+const SET_DOWN =
+  /^(glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin)$/;
+const RAW = /^(wood|boards?|lumber|slabs?|logs?|timber|planks?)$/;
+const SEASONED = /^(drying|dried|seasoned|seasoning|stored|stacked|kiln)$/;
+
+/** "the tape was on for two days" */
+const isOfTape = ({ before }: ToldTime): boolean => has(before, /^(tape|taped|masked)$/);
+
+/**
+ * "laid a hot pan on it for a minute", but "laid it on last night"; "sat six days after the last coat", "it sat for
+ * months": there the film itself was left, and "a wet glass stood on the poly for 3 hours" tells where.
+ */
+const isOfWhatStood = ({ words, before, to }: ToldTime): boolean => {
+  const stood = before.some(
+    ({ word }, at) =>
+      STOOD.test(word) || (word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
+  );
+  if (!stood) return false;
+  const isWhere = (at: number) => has(before.slice(Math.max(0, at - 2), at), /^(on|over|atop|against)$/);
+  const ofLast =
+    /^(after|since)$/.test(words[to]?.word ?? '') && has(words.slice(to + 1, to + 4), /^(last|final)$/);
+  const itself =
+    before.some(
+      ({ word }, at) => /^(sat|stood)$/.test(word) && /^(it|they)$/.test(before[at - 1]?.word ?? ''),
+    ) && !words.some(({ word }) => SET_DOWN.test(word) || IN_THE_CAN.test(word));
+  return !ofLast && !itself && !before.some(({ word }, at) => TOP.test(word) && !isWhere(at));
+};
+
+/** "left a wet glass on it overnight", "set a hot mug down this morning": the time is the glass's. */
+const isOfWhatWasSetDown = ({ before }: ToldTime): boolean => {
+  const setDown = before.findIndex(({ word }) =>
+    /^(left|set|put|forgot|forgotten|spilled|spilt|parked)$/.test(word),
+  );
+  return setDown >= 0 && has(before.slice(setDown), SET_DOWN);
+};
+
+/** "what I set down for ten minutes sticks" */
+const isOfPuttingDown = ({ before }: ToldTime): boolean =>
+  before.some(({ word }, at) => /^(put|set|pressed)$/.test(word) && before[at + 1]?.word === 'down') &&
+  !has(before, TOP);
+
+/** "the can I opened two years ago", "mixed it in a jar three weeks ago" */
+const isOfTheCan = ({ own }: ToldTime): boolean => has(own, IN_THE_CAN) && has(own, KEPT);
+
+/** "ten year old can", "used two year old poly" */
+const isOfOldStuff = ({ words, before, after, from, to }: ToldTime): boolean => {
+  if (!has(words.slice(from, to + 1), /^old$/)) return false;
+  const used = words.some((word) => word.clause === words[from]?.clause && /^(used|using)$/.test(word.word));
+  return used || has([...before, ...after.slice(0, 3)], IN_THE_CAN);
+};
+
+/** "the wood had been drying in my shed for three years" */
+const isOfRawWood = ({ own }: ToldTime): boolean => has(own, RAW) && has(own, SEASONED);
+
+/** "held the heat gun on it for five minutes", "twenty minutes in a pressure pot" */
+const isOfTool = ({ own, words, from }: ToldTime): boolean => {
+  const minutes = words.slice(from, from + 4).some(({ word }) => /^(min|mins|minutes?|seconds?)$/.test(word));
+  return (
+    minutes &&
+    own.some(
+      ({ word }, at) =>
+        /^(gun|dryer|lamp|pot|oven|torch|microwave|fan|heater)$/.test(word) &&
+        !/^(spray|hvlp|my|his)$/.test(own[at - 1]?.word ?? ''),
+    ) &&
+    !own.some((_, at) => isLaying(own, at))
+  );
+};
+
+export const OF_THINGS = [
+  isOfTape,
+  isOfWhatStood,
+  isOfWhatWasSetDown,
+  isOfPuttingDown,
+  isOfTheCan,
+  isOfOldStuff,
+  isOfRawWood,
+  isOfTool,
+];

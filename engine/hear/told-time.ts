@@ -1,0 +1,44 @@
+import type { Match } from './match.ts';
+import type { Word } from './words.ts';
+
+/** A time that a text names, words `from` to before `to`, with what stands around it. */
+export type ToldTime = {
+  readonly words: readonly Word[];
+  readonly matches: readonly Match[];
+  readonly from: number;
+  readonly to: number;
+  /** Words before it, between the same commas. */
+  readonly before: readonly Word[];
+  /** The next few words of its clause. */
+  readonly after: readonly Word[];
+  /** All words near it, between the same commas. */
+  readonly own: readonly Word[];
+  readonly isOfPart: (word: Word | undefined) => boolean;
+};
+
+const LOOKS_BACK = 12;
+const LOOKS_ON = 5;
+const NEAR = 25;
+
+export const toldTime = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  from: number,
+  to: number,
+): ToldTime => {
+  const { clause, part } = words[from] ?? {};
+  const isOfPart = (word: Word | undefined) => word !== undefined && word.part === part;
+  return {
+    words,
+    matches,
+    from,
+    to,
+    before: words.slice(Math.max(0, from - LOOKS_BACK), from).filter(isOfPart),
+    after: words.slice(to, to + LOOKS_ON).filter((word) => word.clause === clause),
+    own: words.slice(Math.max(0, from - NEAR), to + NEAR).filter(isOfPart),
+    isOfPart,
+  };
+};
+
+export const has = (words: readonly Word[], what: RegExp): boolean =>
+  words.some(({ word }) => what.test(word));
