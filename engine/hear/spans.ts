@@ -25,14 +25,39 @@ const ORDINAL = new Set([
   'tenth',
 ]);
 
-const TENS = /^(twenty|thirty|forty|fifty|sixty)$/;
+const TENS = /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/;
 
-const UNIT = new Set(['day', 'week', 'month']);
+type Count = { readonly to: number; readonly value: number };
 
-/** Nobody counts the days of a coat further. */
-const MOST_COUNTED = 31;
+/** A number from word `at` on, whole or with its half: "forty five", "a hundred", "two and a half", "3 1/2". */
+const countAt = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const first = words[at];
+  const value = first && !ORDINAL.has(first.word) ? numberAt(ear, first) : undefined;
+  if (value === undefined) return undefined;
+  const isOfPart = (index: number) => words[index]?.part === first?.part;
+  const said = (from: number, to: number) =>
+    words
+      .slice(from, to)
+      .map(({ word }) => word)
+      .join(' ');
+  // "three quarters of an hour"
+  const quarters = /^quarters? of an? $/.test(`${said(at + 1, at + 4)} `);
+  if (quarters && value <= 3) return { to: at + 4, value: value / 4 };
+  const ones = TENS.test(first?.word ?? '') && isOfPart(at + 1) ? numberAt(ear, words[at + 1]) : undefined;
+  if (ones !== undefined && ones >= 1 && ones <= 9 && Number.isInteger(ones))
+    return { to: at + 2, value: value + ones };
+  if (said(at + 1, at + 4) === 'and a half') return { to: at + 4, value: value + 0.5 };
+  if (value >= 1 && words[at + 1]?.word === 'half' && /^\d/.test(first?.word ?? ''))
+    return { to: at + 2, value: value + 0.5 };
+  return { to: at + 1, value };
+};
 
-/** "the second day", "day three", "week 4": the number of the unit, from word `at` on. */
+const UNIT = new Set(['hour', 'day', 'week', 'month']);
+
+/** Nobody counts the days of a coat, or its hours, further. */
+const MOST_COUNTED: Readonly<Record<string, number>> = { hour: 100, day: 60, week: 30, month: 24 };
+
+/** "the second day", "day three", "hour twenty two": the number of the unit, from word `at` on. */
 export const ordinalSpan = (
   ear: Ear,
   words: readonly Word[],
@@ -53,10 +78,15 @@ export const ordinalSpan = (
     /^(after|on|by|its|now)$/.test(words[at - 2]?.word ?? '')
   )
     return span(ear.numbers.get(here.word), after.word);
-  const begins = before?.part !== here.part || /^(by|on|its|now|at|is|to)$/.test(before.word);
-  const count = /^(a|an|half)$/.test(after.word) ? undefined : numberAt(ear, after);
-  if (begins && isUnit(here.word) && (count ?? MOST_COUNTED) < MOST_COUNTED) return span(count, here.word);
-  return undefined;
+  const begins = before?.part !== here.part || /^(by|on|its|now|at|is|to|im|are|so|and)$/.test(before.word);
+  const count = /^(a|an|half)$/.test(after.word) ? undefined : countAt(ear, words, at + 1);
+  const unit = words[count?.to ?? 0];
+  // "day 3 coats" counts coats, "hour two hours"
+  if (!begins || !isUnit(here.word) || !count || (unit?.part === here.part && ear.units.has(unit.word)))
+    return undefined;
+  if (count.value > (MOST_COUNTED[here.word] ?? 0)) return undefined;
+  const found = span(count.value, here.word);
+  return found && { ...found, to: count.to };
 };
 
 /** A number, or two, and a unit of time, from word `at` on. */
@@ -65,14 +95,27 @@ export const spanAt = (
   words: readonly Word[],
   at: number,
 ): { to: number; low: number; high: number; unit: string } | undefined => {
-  const first = words[at];
-  const low = first && !ORDINAL.has(first.word) ? numberAt(ear, first) : undefined;
-  if (low === undefined) return undefined;
-  // "forty five minutes"
-  const tens = TENS.test(first?.word ?? '') ? numberAt(ear, words[at + 1]) : undefined;
-  const ones = tens !== undefined && tens >= 1 && tens <= 9 && words[at + 1]?.part === first?.part ? tens : 0;
-  if (ones) return spanFrom(ear, words, at, at + 2, low + ones);
-  return spanFrom(ear, words, at, at + 1, low);
+  const count = countAt(ear, words, at);
+  return count && spanFrom(ear, words, at, count.to, count.value);
+};
+
+/** How many of a smaller unit are told behind a greater one: "2 hrs 20 min", "two weeks and three days". */
+const restAt = (ear: Ear, words: readonly Word[], at: number, each: number): { to: number; more: number } => {
+  const none = { to: at, more: 0 };
+  const here = words[at - 1];
+  const from = words[at]?.word === 'and' ? at + 1 : at;
+  const said = words
+    .slice(at, at + 3)
+    .map(({ word }) => word)
+    .join(' ');
+  if (said === 'and a half') return { to: at + 3, more: each / 2 };
+  if (said === 'and a quarter') return { to: at + 3, more: each / 4 };
+  const count = countAt(ear, words, from);
+  const unit = words[count?.to ?? 0];
+  const smaller = ear.units.get(unit?.word ?? '') ?? each;
+  const isOfOne = unit?.part === here?.part && unit?.word !== 'second' && (unit?.word.length ?? 0) > 1;
+  if (!count || !isOfOne || smaller >= each || count.value * smaller >= each) return none;
+  return { to: count.to + 1, more: count.value * smaller };
 };
 
 /** The unit, and the second number, of a span whose first number `low` ends before word `from`. */
@@ -87,10 +130,10 @@ const spanFrom = (
   let here = from;
   let high = low;
   const second = RANGE_WORD.test(words[here]?.word ?? '') ? here + 1 : here;
-  const upTo = numberAt(ear, words[second]);
-  if (upTo !== undefined && upTo >= low && words[second]?.clause === first?.clause) {
-    high = upTo;
-    here = second + 1;
+  const upTo = countAt(ear, words, second);
+  if (upTo !== undefined && upTo.value >= low && words[second]?.clause === first?.clause) {
+    high = upTo.value;
+    here = upTo.to;
   }
   for (let skipped = 0; skipped < 2 && FILLER.test(words[here]?.word ?? ''); skipped++) here++;
   const unit = words[here];
@@ -98,12 +141,6 @@ const spanFrom = (
   // "a second coat" and "a min" are no times
   if (unit.word === 'second' || (unit.word.length === 1 && !/^\d/.test(first?.word ?? ''))) return undefined;
   const each = ear.units.get(unit.word) ?? 0;
-  // "a year and a half"
-  const half =
-    words
-      .slice(here + 1, here + 4)
-      .map(({ word }) => word)
-      .join(' ') === 'and a half';
-  const more = half ? each / 2 : 0;
-  return { to: here + (half ? 4 : 1), low: low * each + more, high: high * each + more, unit: unit.word };
+  const rest = restAt(ear, words, here + 1, each);
+  return { to: rest.to, low: low * each + rest.more, high: high * each + rest.more, unit: unit.word };
 };

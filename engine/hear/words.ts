@@ -23,7 +23,7 @@ export type Word = Span & {
 const MOST_READ = 6000;
 
 const PIECE =
-  /\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|[–—]|\s-\s/gu;
+  /½|(?<![\d/])1\/2(?![\d/])|\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|[–—]|\s-\s/gu;
 /** A piece of its own: the point in a number stops nothing. */
 const STOPS = /^[.!?\n]$/;
 const BREAKS = /[;:()–—-]/;
@@ -43,7 +43,11 @@ export const stemOf = (word: string): string => {
 
 const PLAIN = /^[a-z0-9]+$/;
 
+/** A half is written so, too. */
+const HALF = /^(?:½|1\/2)$/;
+
 const plain = (piece: string): string => {
+  if (HALF.test(piece)) return 'half';
   const lower = piece.toLowerCase();
   return PLAIN.test(lower) ? lower : lower.normalize('NFD').replace(/[\u0300-\u036f'’‘`´]/g, '');
 };

@@ -70,6 +70,11 @@ describe('hours of the clock', () => {
     ["put the poly on at 10, it's 2 and still wet", 4],
     ['laid the poly at noon, it is three in the afternoon', 3],
     ["brushed the varnish at 9 o'clock, it is 11 o'clock now", 2],
+    ['laid it at seven yesterday evening. It is noon', 17],
+    ['Laid the varnish at a quarter to six, it is now twenty past seven', 1.58],
+    ['sprayed the sealer at 1, then the clear at 2:30. It is half past four now', 2],
+    ['Rolled the clear on at ten last night. Up at seven thirty and it still sticks', 9.5],
+    ['It is 4:15 now and I stopped brushing at three', 1.25],
   ])('%s: %d h', (text, wanted) => {
     expect(hours(text)).toBeCloseTo(wanted, 1);
   });
@@ -77,7 +82,7 @@ describe('hours of the clock', () => {
   it.each([
     'laid poly at 7 mil wet, it is 3 coats',
     'put the varnish on at about nine, it is one of my first',
-    'laid it at seven yesterday evening. It is noon',
+    'laid it at seven yesterday. It is nine',
   ])('%s: none', (text) => {
     expect(fact(text, 'hours-since-coat')?.range?.[1] ?? 0).not.toBeCloseTo(5.4, 1);
     expect(fact(text, 'hours-since-coat')?.sure).not.toBe(0.85);
