@@ -1,6 +1,7 @@
 import { ASKED } from '../known-questions.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
+import { HEDGE, isElapsed } from './elapsed.ts';
 import type { HeardFact } from './heard.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
@@ -27,9 +28,6 @@ const MONTH = 700;
 const WORK = /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stripped|recoated|stained)$/;
 const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
 const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been|waited|waiting)$/;
-/** "almost two weeks" */
-const HEDGE =
-  /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not)$/;
 /** What was got or made then is at least so old; its coat need not be. */
 const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked|had|weve|ive|owned)$/;
 /** A time told from the last coat on. */
@@ -126,13 +124,14 @@ const toldTimes = (
     let back = at - 1;
     while (back > at - 4 && HEDGE.test(words[back]?.word ?? '') && words[back]?.part === here.part) back--;
     const alone = isAlone(words, at, span.to);
+    const elapsed = nth !== undefined || isElapsed(words, at, span.to, back);
     // "2 hours so far"
     const on = next?.word === 'on' && next.part === here.part && words[span.to + 1]?.part !== here.part;
     // "now, at 22 hours"
     const atNow = words[at - 1]?.word === 'at' && words[at - 2]?.word === 'now';
     const soFar = next?.word === 'so' && words[span.to + 1]?.word === 'far';
     const strong =
-      nth !== undefined ||
+      elapsed ||
       (after !== undefined && LATER.test(after.word) && after.clause === here.clause) ||
       SPAN_WORD.test(words[at - 1]?.word ?? '') ||
       (SPAN_WORD.test(words[back]?.word ?? '') && words[back]?.part === here.part) ||
@@ -148,7 +147,7 @@ const toldTimes = (
       (long && (after === undefined || after.clause !== here.clause));
     const beside = any(words, at - 4, span.to + 4, ear.laid) || any(words, at - 3, span.to + 2, ear.ago);
     if (!strong && !beside) continue;
-    if (old && !long && !namesFilm(words, at)) continue;
+    if (old && !long && !elapsed && !namesFilm(words, at)) continue;
     const match: Match = { sense: '', kind: '', of: [], from: at, to: span.to, size: 2 };
     if (manner.notYet(match) || isElse(words, matches, at, span.to)) continue;
     const ago = after?.word === 'ago' || after?.word === 'back';
@@ -169,9 +168,10 @@ const toldTimes = (
       most: span.high * MORE,
       sure: ofLast
         ? OF_THE_LAST
-        : (long && isDoubted(words, matches, at, span.to, { old, ago }, manner)) ||
+        : (long && !(elapsed && !old) && isDoubted(words, matches, at, span.to, { old, ago }, manner)) ||
             (!long &&
               !lays &&
+              !elapsed &&
               !old &&
               after?.word !== 'now' &&
               !isOfFilm(words, matches, at) &&
