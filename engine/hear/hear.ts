@@ -4,6 +4,7 @@ import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
 import { type Heard, type HeardSign, SURE } from './heard.ts';
+import { labelTime } from './label-time.ts';
 import type { Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
@@ -41,7 +42,15 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
       ...times,
       ...coatNumberOf(ear, words, manner, (family?.sure ?? 0) >= SURE || among.length > 0),
       ...air,
-      ...stageFacts(words, matches, manner, [...facts, ...times, ...air], families, dry),
+      ...stageFacts(
+        words,
+        matches,
+        manner,
+        [...facts, ...times, ...air],
+        families,
+        dry,
+        labelTime(ear, words)?.hours,
+      ),
     ],
     among,
     signs: signsOf(ear, words, matches, manner),

@@ -30,7 +30,7 @@ const TENS = /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/;
 type Count = { readonly to: number; readonly value: number };
 
 /** A number from word `at` on, whole or with its half: "forty five", "a hundred", "two and a half", "3 1/2". */
-const countAt = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+export const countAt = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const first = words[at];
   const value = first && !ORDINAL.has(first.word) ? numberAt(ear, first) : undefined;
   if (value === undefined) return undefined;

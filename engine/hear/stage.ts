@@ -265,6 +265,7 @@ export const stageFacts = (
   heard: readonly HeardFact[],
   families: readonly string[],
   dry: DryHours,
+  labelHours?: number,
 ): HeardFact[] => {
   if (isOfTheCan(words)) return [];
   const spelledOut = mentionsOf(words, matches, manner);
@@ -297,17 +298,24 @@ export const stageFacts = (
           !tellsOfWork(words, matches, manner) &&
           (owned || isTheirs(words, matches)) &&
           (isChanged(words, matches) || (owned && isUsedSoft(matches)))));
-  const overdue = soft && !onlyDents && !softened && timed && least > 3 * Math.min(touch, 24);
+  const isSoft = soft && !softened;
+  // Where the label is told, three times its hours are the bar; else those of the kind.
+  const overLabel = labelHours !== undefined && timed && Number(time.value) >= 3 * labelHours;
+  const underLabel = labelHours !== undefined && timed && !overLabel;
+  const overdue =
+    isSoft && (overLabel || (!underLabel && !onlyDents && timed && least > 3 * Math.min(touch, 24)));
   // "never dried" of a coat of this morning is said too early.
   const isEarly = timed && most <= 3 * Math.min(touch, 24);
   // What somebody lives with and is soft is no fresh film, though nobody tells that it was hard once.
   const oldAndSoft = soft && !softened && !timed && owned !== undefined;
-  const late: HeardFact[] =
-    overdue || oldAndSoft || (soft && !softened && !isEarly && saidOverdue(words, matches, manner))
+  const isLate =
+    overdue || oldAndSoft || (isSoft && !isEarly && !underLabel && saidOverdue(words, matches, manner));
+  const standing: HeardFact[] =
+    isLate || (underLabel && isSoft)
       ? [
           {
             fact: 'overdue' as FactName,
-            value: 'yes',
+            value: isLate ? 'yes' : 'no',
             sure: 0.8,
             rests: time?.rests ?? [],
             against: [],
@@ -316,7 +324,7 @@ export const stageFacts = (
       : [];
   const say = (stage: Stage, sure: number, rests: readonly Span[], against: readonly Span[]): HeardFact[] => [
     { fact: 'stage', value: stage, sure, rests, against },
-    ...late,
+    ...standing,
   ];
   if (softened) return say('cured', 0.72, time?.rests ?? softly.map((match) => spanIn(words, match)), []);
   const wet = mentions.find(
@@ -324,12 +332,12 @@ export const stageFacts = (
       stage === 'wet' &&
       words.some((word) => word.word === 'still' && word.from >= span.from && word.to <= span.to),
   );
-  if (soft && wet && !late.length) return say('wet', 0.75, [wet.span], []);
+  if (soft && wet && !isLate) return say('wet', 0.75, [wet.span], []);
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
     // What is sticky long past its time no longer sets; it is judged as an overdue film.
     const skinned = onlyDents && timed && least > 1.5 * touch;
-    return say(late.length || skinned ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
+    return say(isLate || skinned ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
   }
   const byTime: Stage | undefined =
     !timed || !isOfFilm(words, matches, manner, time)

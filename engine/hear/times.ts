@@ -3,6 +3,7 @@ import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import { HEDGE, isElapsed } from './elapsed.ts';
 import type { HeardFact } from './heard.ts';
+import { besideLabel, labelTime } from './label-time.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
@@ -112,6 +113,19 @@ const toldTimes = (
     ...monthTimes(words),
     ...seasonTimes(words, manner),
   ];
+  const label = labelTime(ear, words);
+  const beside = label && besideLabel(ear, words, label);
+  if (beside)
+    found.push({
+      from: words[beside.at]?.from ?? 0,
+      to: words[beside.to - 1]?.to ?? 0,
+      least: beside.hours * LESS,
+      likely: beside.hours,
+      most: beside.hours * MORE,
+      sure: 0.8,
+      laid: true,
+      now: true,
+    });
   for (let at = 0; at < words.length; at++) {
     const nth = ordinalSpan(ear, words, at);
     const span = nth ?? spanAt(ear, words, at);
