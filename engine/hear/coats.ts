@@ -4,6 +4,7 @@ import type { HeardFact } from './heard.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
+import { isOfOthers } from './of-others.ts';
 import { numberAt } from './spans.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
@@ -276,6 +277,7 @@ export const coatNumberOf = (
   const add = (count: Count | undefined, from: number, to: number): boolean => {
     if (!count || count.low < 1 || count.high > MOST_COATS || !Number.isInteger(count.high)) return false;
     if (manner.notYet(asMatch(from, to)) || isPlanned(words, to, to + 2)) return false;
+    if (isOfOthers(words, from, to)) return false;
     const before = partOf(words, from, from - 4, from);
     if (before.slice(-3).some((word) => word.word === 'before')) return false;
     if (before.some((word) => WANTING.test(word.word))) return false;

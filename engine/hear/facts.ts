@@ -4,6 +4,7 @@ import { familyOf, type HeardChoices } from './family.ts';
 import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
+import { isOfOthers } from './of-others.ts';
 import { isLaid, isOfBelow, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
@@ -129,7 +130,7 @@ export const choicesOf = (
       against.set(fact, [...(against.get(fact) ?? []), span]);
       continue;
     }
-    if (fact === 'family' && isOfBelow(words, match)) continue;
+    if ((fact === 'family' && isOfBelow(words, match)) || isOfOthers(words, match.from, match.to)) continue;
     // "one day old poly" is no old finish
     const [before] = [words[match.from - 1]?.word ?? ''];
     if (words[match.from]?.word === 'old' && /^(minute|hour|day|week|month)s?$/.test(before)) continue;

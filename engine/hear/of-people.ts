@@ -1,3 +1,4 @@
+import { isOfOthers } from './of-others.ts';
 import { has, type ToldTime } from './told-time.ts';
 import type { Word } from './words.ts';
 
@@ -56,4 +57,16 @@ const isOfLife = ({ own }: ToldTime): boolean => has(own, IN_LIFE);
 const isOfNever = ({ own }: ToldTime): boolean =>
   has(own, /^never$/) && has(own, /^(had|seen|did|happened|saw|heard)$/);
 
-export const OF_PEOPLE = [isOfPerson, isOfKnowing, isOfHabit, isOfLife, isOfNever];
+/** "my buddy did his bar top and three days later it was gummy" */
+const isOfAnother = ({ words, from, to }: ToldTime): boolean => isOfOthers(words, from, to);
+
+/** "3 months I have been at this dresser", "I was gone for six weeks" */
+const isOfMe = ({ before, after }: ToldTime): boolean => {
+  const said = after.map(({ word }) => word).join(' ');
+  return (
+    /^(ive|weve|i have) been (at|working|stripping|sanding|on)/.test(said) ||
+    (has(before, /^(gone|away)$/) && has(before, /^(i|we|was|were|been)$/))
+  );
+};
+
+export const OF_PEOPLE = [isOfAnother, isOfMe, isOfPerson, isOfKnowing, isOfHabit, isOfLife, isOfNever];

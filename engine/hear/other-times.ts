@@ -75,6 +75,13 @@ const isWanted = ({ before }: ToldTime): boolean =>
   !has(before, /^(let|left|gave)$/) &&
   /^(needs?|takes?|took|another|wait|give|cures?|requires?|lasts?|next)$/.test(before.at(-1)?.word ?? '');
 
+/** "It was dry last week, and now it is tacky again": when it was so, and not when it was laid. */
+const isOfHowItWas = ({ before, to, words, isOfPart }: ToldTime): boolean =>
+  has(before.slice(-3), /^(dry|fine|hard|perfect|smooth|great)$/) &&
+  has(before.slice(-4), /^(was|were|been|looked)$/) &&
+  before.at(-1)?.word !== 'for' &&
+  !/^(ago|later|after|since)$/.test((isOfPart(words[to]) && words[to]?.word) || '');
+
 const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
   isOfLabel,
   isOnEnd,
@@ -87,6 +94,7 @@ const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
   isTillDry,
   isAskedEnough,
   isWanted,
+  isOfHowItWas,
 ];
 
 const REASONS = [...OF_THE_WORK, ...OF_THINGS, ...OF_PEOPLE, ...OF_LAYERS];

@@ -146,7 +146,7 @@ const isTheirs = (words: readonly Word[], matches: readonly Match[]): boolean =>
       kind === 'fact' &&
       of[0] === 'piece' &&
       words
-        .slice(Math.max(0, from - 3), from)
+        .slice(Math.max(0, from - 3), from + 1)
         .some(({ word, part }) => part === words[from]?.part && /^(my|our|her|his|their|the)$/.test(word)),
   );
 
