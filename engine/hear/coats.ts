@@ -12,14 +12,23 @@ import type { Span, Word } from './words.ts';
 const ORDINALS =
   /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth)$/;
 const COAT = /^(coats?|layers?)$/;
-/** "four applications of oil", "the third round of poly" */
+/** "four applications of oil", "the third round of poly", "3 passes" */
 const isApplication = (words: readonly Word[], at: number): boolean => {
   const { word = '', part } = words[at] ?? {};
-  if (!/^(applications?|rounds?|go|pass|passes|helpings?)$/.test(word)) return false;
+  if (!/^(applications?|rounds?|go|goes|pass|passes|helpings?)$/.test(word)) return false;
   const of = words[at + 1];
-  if (of?.part !== part || of?.word !== 'of')
-    return word === 'applications' || (word === 'application' && ORDINALS.test(words[at - 1]?.word ?? ''));
-  return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP_OR_SHEEN.test(next.word));
+  const before = words[at - 1];
+  if (of?.part === part && of?.word === 'of' && words[at + 2]?.word !== 'the')
+    return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP_OR_SHEEN.test(next.word));
+  // "3 rounds", "round 3", and no "two passes with the sander"
+  const isCounted = /^(rounds|passes|applications)$/.test(word) && before?.part === part;
+  const isNumbered = /^(round|pass|application)$/.test(word) && ORDINALS.test(before?.word ?? '');
+  const isNth = word === 'round' && of?.part === part && /^\d{1,2}$/.test(of?.word ?? '');
+  const isSanding = words.some(
+    (one) =>
+      one.part === part && /^(sander|sanding|sanded|paper|grit|pad|plane|strokes?|first)$/.test(one.word),
+  );
+  return word === 'applications' || ((isCounted || isNumbered || isNth) && !isSanding);
 };
 
 /** A layer below, which is no coat of the finish. */
@@ -214,6 +223,30 @@ const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefine
     : { low: count, high: count, sure: 0.78, span: { from: here.from, to: on.to } };
 };
 
+/** What a bare count is of: coats, though none is named: "I did two", "Six down", "mine has 4". */
+const LAID_SO_MANY = /^(did|laid|on|have|has|got|count|counted|at|brushed|rolled|sprayed|wiped|used|put)$/;
+const THIN_ONES = /^(thin|light|heavy|full|wet|thick|ones|now|so|already|down|by|and)$/;
+
+const countDone = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
+  const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
+  if (!here || ORDINALS.test(here.word) || /^(an?|half|one)$/.test(here.word)) return undefined;
+  const count = numberAt(ear, here);
+  if (count === undefined || !Number.isInteger(count) || count < 2 || count > MOST_COATS) return undefined;
+  const found = { low: count, high: count, sure: 0.73, span: { from: here.from, to: here.to } };
+  const begins = before?.part !== here.part;
+  // "Six down, and I can see brush marks"
+  if (begins && after?.part === here.part && after.word === 'down') return found;
+  const ends = after?.part !== here.part;
+  const ones = words.slice(at + 1, at + 3).some(({ word, part }) => part === here.part && word === 'ones');
+  if (begins || !LAID_SO_MANY.test(before?.word ?? '')) return undefined;
+  if (/^(did|count|counted|stopped)$/.test(before?.word ?? '') && (ends || THIN_ONES.test(after?.word ?? '')))
+    return found;
+  if (ones && isLaying(words, before?.word === 'on' ? at - 2 : at - 1)) return found;
+  // "mine has 4"
+  const mine = /^(mine|this|it)$/.test(words[at - 2]?.word ?? '');
+  return mine && /^(has|got|have)$/.test(before?.word ?? '') && ends ? found : undefined;
+};
+
 /** "rubbed in oil four times", "oiled it twice" */
 const timesLaid = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
@@ -240,7 +273,7 @@ const isCoat = (words: readonly Word[], at: number): boolean => {
     return (
       words[at + 2]?.part !== here?.part ||
       DOES.test(words[at + 2]?.word ?? '') ||
-      /^(this|last|yesterday)$/.test(words[at + 2]?.word ?? '')
+      /^(this|last|yesterday|around|at|about|by|with|before|after)$/.test(words[at + 2]?.word ?? '')
     );
   if (NOT_SAID_OF.test(after?.word ?? '') && !(after?.word === 'i' && before?.part === here?.part))
     return false;
@@ -309,6 +342,7 @@ export const coatNumberOf = (
       // "three coats a day" goes on for days
       const eachDay =
         (before?.high ?? 0) > 1 &&
+        !ORDINALS.test(words[at - 1]?.word ?? '') &&
         after?.part === word.part &&
         /^(a|per|each|every) (day|night|week|session)$/.test(`${after?.word} ${words[at + 2]?.word}`);
       if (before && !idiom && !eachDay) add({ ...before, ofPaint }, at, at + 1);
@@ -335,7 +369,7 @@ export const coatNumberOf = (
       return;
     }
     if (at < firstCoat && word.word !== 'x') {
-      add(countSoFar(ear, words, at), at, at + 1);
+      add(countSoFar(ear, words, at) ?? countDone(ear, words, at), at, at + 1);
       return;
     }
     const of = countOf(ear, words, at);
@@ -344,7 +378,7 @@ export const coatNumberOf = (
       found.push({ ...of, low: sum.low + of.low, high: sum.high + of.high });
       return;
     }
-    add(of ?? countOn(ear, words, at) ?? countSoFar(ear, words, at), at, at + 1);
+    add(of ?? countOn(ear, words, at) ?? countSoFar(ear, words, at) ?? countDone(ear, words, at), at, at + 1);
     if (ORDINALS.test(word.word) && isCoat(words, at)) {
       const count = ear.numbers.get(word.word) ?? 0;
       add({ low: count, high: count, sure: 0.74, span: { from: word.from, to: word.to } }, at, at + 1);
