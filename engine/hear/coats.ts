@@ -23,7 +23,8 @@ const isApplication = (words: readonly Word[], at: number): boolean => {
   // "3 rounds", "round 3", and no "two passes with the sander"
   const isCounted = /^(rounds|passes|applications)$/.test(word) && before?.part === part;
   const isNumbered = /^(round|pass|application)$/.test(word) && ORDINALS.test(before?.word ?? '');
-  const isNth = word === 'round' && of?.part === part && /^\d{1,2}$/.test(of?.word ?? '');
+  const isNth =
+    word === 'round' && of?.part === part && /^(\d{1,2}|two|three|four|five|six)$/.test(of?.word ?? '');
   const isSanding = words.some(
     (one) =>
       one.part === part && /^(sander|sanding|sanded|paper|grit|pad|plane|strokes?|first)$/.test(one.word),
@@ -75,6 +76,12 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
     const there = words[at - back];
     if (!here || !there || there.clause !== here.clause) return undefined;
     const span = { from: there.from, to: here.to };
+    // "the second of three coats": the first is meant
+    const nth = words[at - back - 2];
+    if (words[at - back - 1]?.word === 'of' && nth && ORDINALS.test(nth.word) && nth.clause === here.clause) {
+      const count = ear.numbers.get(nth.word) ?? 0;
+      return { low: count, high: count, sure: 0.85, span: { from: nth.from, to: here.to } };
+    }
     if (ORDINALS.test(there.word)) {
       const count = ear.numbers.get(there.word) ?? 0;
       return { low: count, high: count, sure: 0.85, span };
@@ -85,8 +92,14 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
     const vague = entryOf(VAGUE, there.word);
     if (vague) return { low: vague[0], high: vague[1], sure: 0.72, span };
     if (/^(a|an|half|another|next|each|every)$/.test(there.word)) continue;
-    const high = numberAt(ear, there);
-    if (high === undefined) continue;
+    // "4 double coats"
+    if (there.word === 'double' && numberAt(ear, words[at - back - 1]) !== undefined) continue;
+    const number = numberAt(ear, there);
+    if (number === undefined) continue;
+    const isHalf =
+      there.word === 'dozen' &&
+      words.slice(Math.max(0, at - back - 2), at - back).some(({ word }) => word === 'half');
+    const high = isHalf ? number / 2 : number;
     const or = words[at - back - 1];
     const first = /^(or|to)$/.test(or?.word ?? '') ? numberAt(ear, words[at - back - 2]) : undefined;
     const low = first !== undefined && first < high ? first : high;
@@ -235,11 +248,25 @@ const countDone = (ear: Ear, words: readonly Word[], at: number): Count | undefi
   const found = { low: count, high: count, sure: 0.73, span: { from: here.from, to: here.to } };
   const begins = before?.part !== here.part;
   // "Six down, and I can see brush marks"
-  if (begins && after?.part === here.part && after.word === 'down') return found;
+  if (begins && after?.part === here.part && /^(down|done|on)$/.test(after.word))
+    return after.word !== 'on' ||
+      /^(|already|now|so)$/.test(words[at + 2]?.part === here.part ? (words[at + 2]?.word ?? '') : '')
+      ? found
+      : undefined;
   const ends = after?.part !== here.part;
   const ones = words.slice(at + 1, at + 3).some(({ word, part }) => part === here.part && word === 'ones');
-  if (begins || !LAID_SO_MANY.test(before?.word ?? '')) return undefined;
+  if (begins || !(LAID_SO_MANY.test(before?.word ?? '') || /^(it|them|mine)$/.test(before?.word ?? '')))
+    return undefined;
   if (/^(did|count|counted|stopped)$/.test(before?.word ?? '') && (ends || THIN_ONES.test(after?.word ?? '')))
+    return found;
+  // "gave it two", "have put on 3"
+  const gave =
+    /^(gave|given)$/.test(words[at - 2]?.word ?? '') && /^(it|them|mine)$/.test(before?.word ?? '');
+  const putOn = before?.word === 'on' && /^(put|laid|brushed|rolled|wiped)$/.test(words[at - 2]?.word ?? '');
+  if (
+    (gave || putOn) &&
+    (ends || THIN_ONES.test(after?.word ?? '') || /^(wipes|goes|coats|more)$/.test(after?.word ?? ''))
+  )
     return found;
   if (ones && isLaying(words, before?.word === 'on' ? at - 2 : at - 1)) return found;
   // "mine has 4"
@@ -250,6 +277,14 @@ const countDone = (ear: Ear, words: readonly Word[], at: number): Count | undefi
 /** "rubbed in oil four times", "oiled it twice" */
 const timesLaid = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
+  // "brushed it a second time"
+  if (here && ORDINALS.test(here.word) && words[at + 1]?.word === 'time' && words[at - 1]?.word === 'a') {
+    const count = ear.numbers.get(here.word) ?? 0;
+    const lays = partOf(words, at, at - 8, at).some((_, index, part) => isLaying(part, index));
+    return lays && count > 1
+      ? { low: count, high: count, sure: 0.74, span: { from: here.from, to: words[at + 1]?.to ?? here.to } }
+      : undefined;
+  }
   const twice = here?.word === 'twice';
   if (!here || (!twice && words[at + 1]?.word !== 'times')) return undefined;
   const count = twice ? 2 : numberAt(ear, here);
@@ -370,6 +405,12 @@ export const coatNumberOf = (
     }
     if (at < firstCoat && word.word !== 'x') {
       add(countSoFar(ear, words, at) ?? countDone(ear, words, at), at, at + 1);
+      // "I am on my fourth and it is dull"
+      const onMine = words[at - 1]?.word === 'my' && words[at - 2]?.word === 'on';
+      if (ORDINALS.test(word.word) && onMine && isCoat(words, at)) {
+        const count = ear.numbers.get(word.word) ?? 0;
+        add({ low: count, high: count, sure: 0.73, span: { from: word.from, to: word.to } }, at, at + 1);
+      }
       return;
     }
     const of = countOf(ear, words, at);
