@@ -1,18 +1,19 @@
 /**
  * Tries the engine's tests by small changes of the engine.
  *
- *   npm run mutate                    what changed since main
+ *   npm run mutate                    what changed since this left main, new files with it
  *   npm run mutate -- since HEAD~3    … since any commit
  *   npm run mutate -- sample 600      a sample by folders; --seed 7 draws another
- *   npm run mutate -- all             everything: a night
+ *   npm run mutate -- all             everything, some nights; one that was stopped goes on where it was
  *   npm run mutate -- at engine/walk.ts:40   one file or line
  *   npm run mutate -- meet            only what each test meets, which is kept for the next run
  *
- * A change that lives and is not reasoned in `test/mutation/engine-survivors.md` fails the first two.
- * `--only calc,clock` keeps to folders or files. What was found lies in `reports/mutation/`.
+ * A change that lives and is not reasoned in `test/mutation/engine-survivors.md` fails `since` and `at`.
+ * `--only calc,clock` keeps to folders or files, `--minutes 30` ends in time: what was tried by then is a sample, too.
+ * What was found lies in `reports/mutation/`.
  */
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { shuffled } from '../random.ts';
@@ -25,9 +26,10 @@ import { type Tried, Trier } from './try.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { seed: { type: 'string', default: '1' }, only: { type: 'string' } },
+  options: { seed: { type: 'string', default: '1' }, only: { type: 'string' }, minutes: { type: 'string' } },
 });
 const [mode = 'since', given] = positionals;
+if (!['since', 'sample', 'all', 'at', 'meet'].includes(mode)) throw new Error(`no such way to try: ${mode}`);
 
 const { mutants, mark } = prepare();
 const only = values.only?.split(',');
@@ -53,12 +55,15 @@ const sampled = (wanted: number, seed: number): Mutant[] => {
   return shuffled(drawn, seed);
 };
 
-/** The lines that are not as they were, by file. */
+const git = (...args: readonly string[]): string[] =>
+  execFileSync('git', args, { encoding: 'utf8', maxBuffer: 1e9 }).split('\n');
+
+/** The lines that are not as they were where this and the commit parted, by file. */
 const changedSince = (ref: string): Map<string, Set<number>> => {
   const lines = new Map<string, Set<number>>();
-  const diff = execFileSync('git', ['diff', '-U0', '--no-color', ref, '--', 'engine'], { encoding: 'utf8' });
+  const diff = git('diff', '-U0', '--no-color', '--no-ext-diff', '--merge-base', ref, '--', 'engine');
   let file = '';
-  for (const line of diff.split('\n')) {
+  for (const line of diff) {
     if (line.startsWith('+++ ')) file = line.slice(6);
     const hunk = /^@@ -\S+ \+(\d+)(?:,(\d+))? @@/.exec(line);
     if (!hunk) continue;
@@ -71,12 +76,17 @@ const changedSince = (ref: string): Map<string, Set<number>> => {
 };
 
 const chosen = (): Mutant[] => {
-  if (mode === 'all') return open;
+  if (mode === 'all') return shuffled(open, Number(values.seed));
   if (mode === 'meet') return [];
-  if (mode === 'at') return open.filter(({ file, line }) => given === file || given === `${file}:${line}`);
+  if (mode === 'at') {
+    const found = open.filter(({ file, line }) => given === file || given === `${file}:${line}`);
+    if (!found.length) throw new Error(`nothing to change at ${given ?? 'no place given'}`);
+    return found;
+  }
   if (mode === 'sample') return sampled(Number(given ?? 600), Number(values.seed));
   const changed = changedSince(given ?? 'main');
-  return open.filter(({ file, line }) => changed.get(file)?.has(line));
+  const added = new Set(git('ls-files', '--others', '--exclude-standard', '--', 'engine'));
+  return open.filter(({ file, line }) => added.has(file) || changed.get(file)?.has(line));
 };
 
 const picked = chosen();
@@ -91,35 +101,41 @@ for (const { file, id } of mutants) trier.files.set(file, [...(trier.files.get(f
 const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.length]));
 mkdirSync(KEPT, { recursive: true });
 const name = `${mode}-${values.only ?? 'engine'}-${values.seed}`.replaceAll('/', '+');
+const STOPPED = join(KEPT, `${name}.json`);
+/** What an `all` that was stopped had tried; nothing where the engine is another by now. */
+const before = (): Tried[] => {
+  if (mode !== 'all' || !existsSync(STOPPED)) return [];
+  const kept = JSON.parse(readFileSync(STOPPED, 'utf8')) as { mark: string; tried: Tried[] };
+  return kept.mark === mark ? kept.tried : [];
+};
+const tried: Tried[] = before();
 const keep = (): void => {
-  writeFileSync(join(KEPT, `${name}.json`), JSON.stringify(tried, null, 1));
+  writeFileSync(STOPPED, JSON.stringify({ mark, tried }, null, 1));
   writeFileSync(join(KEPT, `${name}.md`), `${tableOf(tried, sizes)}\n`);
 };
 
 const isAlive = ({ state }: Tried): boolean => state === 'survived' || state === 'no coverage';
 const reasoned = isReasoned();
-const tried: Tried[] = [];
 const began = performance.now();
-const passed = () => `${Math.round((performance.now() - began) / 1000)} s`;
-for (const mutant of picked) {
-  tried.push(await trier.try(mutant));
+const seconds = () => Math.round((performance.now() - began) / 1000);
+const most = Number(values.minutes ?? Number.POSITIVE_INFINITY) * 60;
+const done = new Set(tried.map(({ mutant }) => mutant.id));
+for (const mutant of picked.filter(({ id }) => !done.has(id))) {
+  if (seconds() > most) break;
+  const first = await trier.try(mutant);
+  const one = first.state === 'survived' ? await trier.try(mutant, true) : first;
+  tried.push(one);
+  if (isAlive(one)) {
+    const { file, line, column, kind, was, by } = mutant;
+    const found = reasoned(mutant) ? 'reasoned' : one.state;
+    console.log(`${found}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
+  }
   if (tried.length % 25 !== 0) continue;
   keep();
-  console.log(`… ${tried.length}, ${tried.filter(isAlive).length} alive, ${passed()}`);
-}
-keep();
-for (const [at, one] of tried.entries()) {
-  if (one.state === 'survived') tried[at] = await trier.try(one.mutant, true);
-  const { state, mutant } = tried[at] as Tried;
-  const { file, line, column, kind, was, by } = mutant;
-  if (!isAlive(one)) continue;
-  keep();
-  const found =
-    state === 'killed' || state === 'timed out' ? 'killed after all' : reasoned(mutant) ? 'reasoned' : state;
-  console.log(`${found}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
+  console.log(`… ${tried.length}, ${tried.filter(isAlive).length} alive, ${seconds()} s`);
 }
 trier.end();
 keep();
-console.log(`${tableOf(tried, sizes)}\n${passed()}`);
+console.log(`${tableOf(tried, sizes)}\n${seconds()} s`);
 if ((mode === 'since' || mode === 'at') && tried.some((one) => isAlive(one) && !reasoned(one.mutant)))
   process.exitCode = 1;

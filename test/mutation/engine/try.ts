@@ -18,27 +18,43 @@ export type Tried = {
  * anew, so much, and so many files of tests. What lives then gets a second look, in what was not asked.
  */
 const LOOKS = [
-  { from: 0, to: 600, read: 400, files: 3 },
-  { from: 600, to: 6_000, read: 3_000, files: 8 },
+  { work: 600, read: 400, files: 3 },
+  { work: 5_400, read: 3_000, files: 8 },
 ] as const;
 /** No machine is so slow that a test which ends takes so much longer; one that turns in a circle ends by itself. */
 const SLOWEST = 60;
 
 type Asked = { readonly file: string; readonly at: number; readonly calls: number; readonly ms: number };
 
-const within = (tests: readonly Asked[], to: number, from = 0): Asked[] => {
+/** As many as fit into so much work; one that is too long for what is left does not keep shorter ones out. */
+const within = (tests: readonly Asked[], most: number): Asked[] => {
   let spent = 0;
   return tests.filter(({ ms }) => {
+    if (spent + ms > most) return false;
     spent += ms;
-    return spent > from && spent <= to;
+    return true;
   });
 };
 
-/** Tests mirror the paths: those of the very file first, then those of its folder. */
+/** What is asked at this look and was not at the one before. */
+const lookedAt = (tests: readonly Asked[], second: boolean): Asked[] => {
+  const [first, more] = LOOKS;
+  const before = within(tests, first.work);
+  if (!second) return before;
+  const known = new Set(before);
+  return within(
+    tests.filter((test) => !known.has(test)),
+    more.work,
+  );
+};
+
+/** Tests mirror the paths: those of the very file first, then those of its folder and of the one above it. */
 const nearness = (file: string, test: string): number => {
   const own = `test/${file.replace(/\.ts$/, '')}`;
   if (test.startsWith(own)) return 0;
-  return dirname(test) === dirname(own) || test.startsWith(`${dirname(own)}.`) ? 1 : 2;
+  const [folder, above] = [dirname(own), dirname(dirname(own))];
+  if (dirname(test) === folder || test.startsWith(`${folder}.`)) return 1;
+  return above !== 'test/engine' && dirname(test) === above ? 1 : 2;
 };
 
 /** The quickest of every file, then the second of each: files of tests ask for different things. */
@@ -74,15 +90,15 @@ export class Trier {
     this.#warm = undefined;
   }
 
-  #askedOf(mutant: Mutant, look: (typeof LOOKS)[number]): { readonly met: Asked[]; readonly read: Asked[] } {
+  #askedOf(mutant: Mutant, second: boolean): { readonly met: Asked[]; readonly read: Asked[] } {
     const { tests, metBy, readBy, readers } = this.#known;
-    const met = within(
+    const look = LOOKS[second ? 1 : 0];
+    const met = lookedAt(
       inTurn(
         mutant.file,
         (metBy[mutant.id] ?? []).map((index) => tests[index] as Asked),
       ),
-      look.to,
-      look.from,
+      second,
     );
     const first = new Set(readBy[mutant.id] ?? []);
     if (!first.size) return { met, read: [] };
@@ -135,7 +151,7 @@ export class Trier {
       ...('by' in verdict ? { by: verdict.by } : {}),
       ms: Math.round(performance.now() - began),
     });
-    const { met, read } = this.#askedOf(mutant, LOOKS[second ? 1 : 0]);
+    const { met, read } = this.#askedOf(mutant, second);
     let last: Verdict | undefined;
     if (met.length) {
       this.#warm ??= new Worker(this.#count);
@@ -146,7 +162,7 @@ export class Trier {
     }
     // Where tests meet it as they run, what else is met as files are read is left to the second look.
     if (last?.state === 'survived' && !second) return told(last);
-    const again = last?.state === 'spoiled' ? [...within(met, LOOKS[0].to), ...read] : read;
+    const again = last?.state === 'spoiled' ? [...within(met, LOOKS[0].work), ...read] : read;
     if (!again.length) return told({ state: 'survived' }, last || second ? 'survived' : 'no coverage');
     const fresh = new Worker(this.#count, mutant.id);
     const verdict = await this.#ask(fresh, mutant, again);
