@@ -1,7 +1,7 @@
 /** What a night does to a wet coat, when hard use may begin, what is bought, and a day that was promised. Jobs of our own. */
 import { describe, expect, it } from 'vitest';
 import { cansFor, type Job } from '#engine/schedule.ts';
-import { DAY, HOUR, job, outcome, plan, planned } from './sheet.ts';
+import { DAY, HOUR, job, outcome, plan, planned, productOf } from './sheet.ts';
 
 const oil = (more: Partial<Job>): Job =>
   job({ base: 'bare-wood', baseHours: undefined, product: 'oil-based-polyurethane', ...more });
@@ -93,5 +93,96 @@ describe('cans, with a tenth to spare', () => {
     [4.5 * QUART, '1 gallon and 1 quart'],
   ])('%d L', (liters, wanted) => {
     expect(bought(liters)).toBe(wanted);
+  });
+});
+
+describe('cans of other sizes, invented', () => {
+  const can = (name: string, liters: number) => ({ name, liters, units: 'us' as const, aerosol: false });
+  const bought = (liters: number, sizes: readonly ReturnType<typeof can>[], share = 0) =>
+    cansFor({ cans: sizes as never, spare: { share } as never }, liters, 'us', false).map(
+      ({ count, can: { name } }) => `${count} ${name}`,
+    );
+  const halves = [can('half', 0.5), can('one', 1)];
+
+  it('what just fills cans takes no more of them', () => {
+    expect(bought(0.5, halves)).toEqual(['1 half']);
+    expect(bought(1, halves)).toEqual(['1 one']);
+    expect(bought(1.5, halves)).toEqual(['1 one', '1 half']);
+    expect(bought(3, halves)).toEqual(['3 one']);
+  });
+
+  it('a tenth to spare is bought, too', () => {
+    expect(bought(0.45, halves, 0.1)).toEqual(['1 half']);
+    expect(bought(0.5, halves, 0.1)).toEqual(['1 one']);
+    expect(bought(10, halves, 0.1)).toEqual(['11 one']);
+  });
+
+  it('no more than four are taken of small sizes, though five would cost less by their liters', () => {
+    // Ten to the power of 3/4 is 5.6, so five of one liter would cost less.
+    const sizes = [can('ten', 10), can('one', 1)];
+    expect(bought(4, sizes)).toEqual(['4 one']);
+    expect(bought(5, sizes)).toEqual(['1 ten']);
+    expect(bought(13, sizes)).toEqual(['1 ten', '3 one']);
+  });
+
+  it('of equal cost the fewer, and nothing where nothing is needed or no such can is sold', () => {
+    expect(bought(0, halves)).toEqual([]);
+    expect(bought(Number.NaN, halves)).toEqual([]);
+    expect(cansFor({ cans: halves as never, spare: { share: 0 } as never }, 1, 'metric', false)).toEqual([]);
+    expect(cansFor({ cans: halves as never, spare: { share: 0 } as never }, 1, 'us', true)).toEqual([]);
+  });
+});
+
+describe('a can’s times in other weather', () => {
+  const span = (minutes: number) => ({ from: minutes, to: minutes });
+  const minutes = {
+    open: span(20),
+    touch: span(30),
+    recoat: span(120),
+    'sand-if-beyond': span(12 * 60),
+    'light-use': span(3 * 1440),
+    cure: span(30 * 1440),
+  };
+  const at = (celsius: number, relativeHumidity = 0.5) => {
+    const air = { celsius, relativeHumidity };
+    return planned(job({ day: air, night: air, label: { minutes, coats: 2 } }));
+  };
+
+  it('hold as the least where it is warmer, but what ends early ends earlier: wet edge and deadline', () => {
+    const [usual, warm] = [at(23), at(31)];
+    const [first, second] = [usual.coats[0], warm.coats[0]];
+    if (!first || !second) throw new Error('no coat');
+    expect((second.recoat.from - second.to) / HOUR).toBeCloseTo(2, 6);
+    expect((second.touch.from - second.to) / HOUR).toBeCloseTo(0.5, 6);
+    expect(second.deadline).toBeLessThan((first.deadline ?? 0) - HOUR / 2);
+    expect(warm.wetEdge?.openMinutes).toBeLessThan((usual.wetEdge?.openMinutes ?? 0) - 1);
+    expect(usual.wetEdge?.openMinutes).toBeCloseTo(20, 6);
+    // A promise to a buyer does not come in either.
+    const end = (warm.coats.at(-1)?.to ?? 0) + 30 * DAY;
+    expect(warm.dates.fullUse.to).toBeGreaterThanOrEqual(end - 1);
+  });
+
+  it('that are not printed: full cure is promised for the late end of the table, warm or thin as the coat may be', () => {
+    const air = { celsius: 30, relativeHumidity: 0.4 };
+    for (const product of ['water-based-polyurethane', 'oil-based-polyurethane']) {
+      const one = planned(job({ product, day: air, night: air, applicator: 'brush' }));
+      const [, late] = productOf(product)['cure-days'];
+      expect(one.dates.fullUse.to - (one.coats.at(-1)?.to ?? 0)).toBeGreaterThanOrEqual(late * DAY - 1);
+    }
+  });
+});
+
+describe('cautions before a step', () => {
+  it('are those of what that step does: vapor before the coat that gives it off, dust before the sanding', () => {
+    const one = planned(
+      job({ base: 'bare-wood', baseHours: undefined, product: 'oil-based-polyurethane', tone: 'wood' }),
+    );
+    const before = (kind: string) =>
+      one.steps.filter((step) => step.kind === kind).flatMap((step) => step.before.map(({ id }) => id));
+    expect(before('sand')).toContain('sanding-dust');
+    expect(before('coat')).not.toContain('sanding-dust');
+    expect([...one.cautions.map(({ id }) => id), ...before('coat')].join(' ')).toMatch(/solvent|vapor/);
+    expect(before('look')).toEqual([]);
+    expect(before('wait')).toEqual([]);
   });
 });
