@@ -70,6 +70,16 @@ describe('trees as a table', () => {
     );
   });
 
+  it('holds each question of each tree and each end once, though other trees lead over to them', () => {
+    const asks = (branch: Branch): number => (isAsk(branch) ? 1 + asks(branch.yes) + asks(branch.no) : 0);
+    const count = known.defects.reduce((sum, { tree }) => sum + asks(tree), 0);
+    expect(trees.nodes).toHaveLength(3 * count);
+    expect(trees.of).toHaveLength(count);
+    expect(new Set(trees.leaves.map((leaf) => JSON.stringify(leaf))).size).toBe(trees.leaves.length);
+    expect(new Set(trees.questions).size).toBe(trees.questions.length);
+    expect([...trees.roots.keys()].sort()).toEqual(known.defects.map(({ id }) => id).sort());
+  });
+
   it('has one end for complete answers', () => {
     fc.assert(
       fc.property(defect, answers, (id, said) => {

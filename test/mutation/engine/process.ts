@@ -24,7 +24,7 @@ export class Worker {
         ...process.env,
         MUTATE_BUILT: BUILT,
         MUTATE_COUNT: String(count),
-        // Every flaw is drawn, not one in three.
+        // No word that was right may be lost for one that is won.
         MUTATE: '1',
         ...(fresh === undefined ? {} : { MUTATE_FRESH: String(fresh) }),
       },

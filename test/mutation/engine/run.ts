@@ -18,11 +18,11 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { shuffled } from '../random.ts';
 import type { Mutant } from './instrument.ts';
-import { meetAll, prepare } from './knows.ts';
+import { meetAll, prepare, testFiles } from './knows.ts';
 import { KEPT } from './process.ts';
 import { isReasoned } from './reasoned.ts';
 import { stratumOf, tableOf } from './score.ts';
-import { type Tried, Trier } from './try.ts';
+import { nearness, type Tried, Trier } from './try.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -91,12 +91,13 @@ const chosen = (): Mutant[] => {
 
 const picked = chosen();
 console.log(`${picked.length} of ${open.length} mutants`);
-if (!picked.length && mode !== 'meet') process.exit(0);
-const known = await meetAll(mutants, mark);
-console.log(`${known.tests.length} tests`);
-if (mode === 'meet') process.exit(0);
-const trier = new Trier(known, mutants.length);
-for (const { file, id } of mutants) trier.files.set(file, [...(trier.files.get(file) ?? []), id]);
+const files = testFiles();
+if (mode === 'meet') {
+  const { tests } = await meetAll(mutants, mark, files);
+  console.log(`${tests.length} tests`);
+  process.exit(0);
+}
+if (!picked.length) process.exit(0);
 
 const sizes = new Map([...groups].map(([stratum, group]) => [stratum, group.length]));
 mkdirSync(KEPT, { recursive: true });
@@ -119,22 +120,43 @@ const reasoned = isReasoned();
 const began = performance.now();
 const seconds = () => Math.round((performance.now() - began) / 1000);
 const most = Number(values.minutes ?? Number.POSITIVE_INFINITY) * 60;
+
+/** Tries them by the tests of these files, each with a second look where it lives, and tells what became of it. */
+const tryBy = async (some: readonly Mutant[], by: readonly string[], told: (one: Tried) => void) => {
+  if (!some.length) return;
+  const trier = new Trier(await meetAll(mutants, mark, by), mutants);
+  for (const mutant of some) {
+    if (seconds() > most) break;
+    const first = await trier.try(mutant);
+    told(first.state === 'survived' ? await trier.try(mutant, true) : first);
+  }
+  trier.end();
+};
+
 const done = new Set(tried.map(({ mutant }) => mutant.id));
-for (const mutant of picked.filter(({ id }) => !done.has(id))) {
-  if (seconds() > most) break;
-  const first = await trier.try(mutant);
-  const one = first.state === 'survived' ? await trier.try(mutant, true) : first;
+let left: readonly Mutant[] = picked.filter(({ id }) => !done.has(id));
+if (mode === 'since' || mode === 'at') {
+  // Somebody waits: the tests beside the change first, and all the others only for what these do not tell.
+  const beside = files.filter((test) => picked.some(({ file }) => nearness(file, test) < 2));
+  await tryBy(left, beside, (one) => {
+    if (isAlive(one)) return;
+    tried.push(one);
+    done.add(one.mutant.id);
+  });
+  left = picked.filter(({ id }) => !done.has(id));
+  console.log(`${tried.length} of ${picked.length} told by the tests beside them, ${seconds()} s`);
+}
+await tryBy(left, files, (one) => {
   tried.push(one);
   if (isAlive(one)) {
-    const { file, line, column, kind, was, by } = mutant;
-    const found = reasoned(mutant) ? 'reasoned' : one.state;
+    const { file, line, column, kind, was, by } = one.mutant;
+    const found = reasoned(one.mutant) ? 'reasoned' : one.state;
     console.log(`${found}: ${file}:${line}:${column} ${kind}: ${was} → ${by || 'nothing'}`);
   }
-  if (tried.length % 25 !== 0) continue;
+  if (tried.length % 25 !== 0) return;
   keep();
   console.log(`… ${tried.length}, ${tried.filter(isAlive).length} alive, ${seconds()} s`);
-}
-trier.end();
+});
 keep();
 console.log(`${tableOf(tried, sizes)}\n${seconds()} s`);
 if ((mode === 'since' || mode === 'at') && tried.some((one) => isAlive(one) && !reasoned(one.mutant)))

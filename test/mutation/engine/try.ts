@@ -49,7 +49,7 @@ const lookedAt = (tests: readonly Asked[], second: boolean): Asked[] => {
 };
 
 /** Tests mirror the paths: those of the very file first, then those of its folder and of the one above it. */
-const nearness = (file: string, test: string): number => {
+export const nearness = (file: string, test: string): number => {
   const own = `test/${file.replace(/\.ts$/, '')}`;
   if (test.startsWith(own)) return 0;
   const [folder, above] = [dirname(own), dirname(dirname(own))];
@@ -78,11 +78,18 @@ const inTurn = (of: string, tests: readonly Asked[]): Asked[] => {
 export class Trier {
   readonly #known: Known;
   readonly #count: number;
+  /** The mutants of each file. */
+  readonly #files = new Map<string, number[]>();
   #warm: Worker | undefined;
 
-  constructor(known: Known, count: number) {
+  constructor(known: Known, mutants: readonly Mutant[]) {
     this.#known = known;
-    this.#count = count;
+    this.#count = mutants.length;
+    for (const { file, id } of mutants) {
+      const ids = this.#files.get(file);
+      if (ids) ids.push(id);
+      else this.#files.set(file, [id]);
+    }
   }
 
   end(): void {
@@ -118,12 +125,11 @@ export class Trier {
   }
 
   readonly #uses = new Map<string, Set<number>>();
-  readonly files = new Map<string, number[]>();
   /** The tests that meet anything in that file. */
   #usesOf(file: string): Set<number> {
     const known = this.#uses.get(file);
     if (known) return known;
-    const found = new Set((this.files.get(file) ?? []).flatMap((id) => this.#known.metBy[id] ?? []));
+    const found = new Set((this.#files.get(file) ?? []).flatMap((id) => this.#known.metBy[id] ?? []));
     this.#uses.set(file, found);
     return found;
   }
