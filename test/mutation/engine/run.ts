@@ -9,7 +9,8 @@
  *   npm run mutate -- meet            only what each test meets, which is kept for the next run
  *
  * A change that lives and is not reasoned in `test/mutation/engine-survivors.md` fails `since` and `at`.
- * `--only calc,clock` keeps to folders or files, `--minutes 30` ends in time: what was tried by then is a sample, too.
+ * `--only calc,clock` keeps to folders or files of the engine, `--by test/engine/calc` to tests whose paths begin so.
+ * `--minutes 30` ends in time: what was tried by then is a sample, too.
  * What was found lies in `reports/mutation/`.
  */
 import { execFileSync } from 'node:child_process';
@@ -26,7 +27,12 @@ import { nearness, type Tried, Trier } from './try.ts';
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { seed: { type: 'string', default: '1' }, only: { type: 'string' }, minutes: { type: 'string' } },
+  options: {
+    seed: { type: 'string', default: '1' },
+    only: { type: 'string' },
+    by: { type: 'string' },
+    minutes: { type: 'string' },
+  },
 });
 const [mode = 'since', given] = positionals;
 if (!['since', 'sample', 'all', 'at', 'meet'].includes(mode)) throw new Error(`no such way to try: ${mode}`);
@@ -91,7 +97,8 @@ const chosen = (): Mutant[] => {
 
 const picked = chosen();
 console.log(`${picked.length} of ${open.length} mutants`);
-const files = testFiles();
+const by = values.by?.split(',');
+const files = testFiles().filter((file) => !by || by.some((one) => file.startsWith(one)));
 if (mode === 'meet') {
   const { tests } = await meetAll(mutants, mark, files);
   console.log(`${tests.length} tests`);
