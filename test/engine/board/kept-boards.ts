@@ -83,6 +83,9 @@ const ofGrounds = (boards: readonly KeptBoard[]): KeptBoard[] => {
       name: `${sheen} sheen`,
       recipe: recipeOf({ sheen }),
     })),
+    ...(shown.some(({ base }) => base.knot)
+      ? []
+      : [{ name: 'knot', recipe: recipeOf({ base: { wood: 'pine', knot: [30, 22] } }) }]),
   ];
 };
 
