@@ -13,7 +13,7 @@ const keptOf = (text: string, defect: string, told: Readonly<Record<string, stri
 };
 
 it('holds what the words tell of the piece, and signs that the flaw shows', () => {
-  const kept = keptOf('My spray can left raised blobs on a door', 'spatter');
+  const kept = keptOf('My spray can left raised blobs on a cabinet door', 'spatter');
   expect(kept).toMatchObject({ applicator: 'aerosol', piece: 'furniture', 'stands-up': 'yes' });
 });
 
