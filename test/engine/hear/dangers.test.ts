@@ -20,7 +20,7 @@ describe('a danger that is named', () => {
     ['i put the cloth i used for the linseed in my kitchen garbage', ['oily-rags']],
     ['she put a paper towel with tung oil in the waste basket', ['oily-rags']],
     ['the rag i wiped the poly with is hot', ['oily-rags']],
-    ['the rags from the danish oil are smoking', ['emergency', 'oily-rags']],
+    ['the rags from the danish oil are smoking', ['oily-rags', 'emergency']],
     ['we put the rags in the washing machine, they had linseed on them', ['oily-rags']],
     ['emptied the sander bag with oil poly dust into the kitchen trash', ['oily-rags']],
     ['bag of sanding dust from the oil finish is in the garage bin', ['oily-rags']],
