@@ -1,8 +1,10 @@
+import { AIR_CELSIUS } from '../calc/air.ts';
 import { outsideClimate } from '../calc/drying/climate.ts';
 import { outsideLabel } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import { FACTS, isInFact } from '../model/facts.ts';
 import { DAY } from '../time.ts';
 import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
 import { AHEAD_MILLISECONDS, clockNow } from './reading.ts';
@@ -64,10 +66,11 @@ export const checkCoat = (
   const damp = outside(['relative humidity', coat.relativeHumidity, 0, 1, '0–1']);
   if (damp) stop('relativeHumidity', sayProblem(damp.problem, style.units));
   const cold =
-    coat.surfaceCelsius !== undefined && outside(['surface temperature', coat.surfaceCelsius, -30, 50, '°C']);
+    coat.surfaceCelsius !== undefined &&
+    outside(['surface temperature', coat.surfaceCelsius, ...AIR_CELSIUS.laid, '°C']);
   if (cold) stop('surfaceCelsius', sayProblem(cold.problem, style.units));
-  if (!Number.isInteger(coat.coatNumber) || outside(['number of the coat', coat.coatNumber, 1, 20, '']))
-    stop('coatNumber', 'Give the coat a number from 1 to 20.');
+  if (!Number.isInteger(coat.coatNumber) || !isInFact('coat-number', coat.coatNumber))
+    stop('coatNumber', `Give the coat a number from 1 to ${FACTS['coat-number'].max}.`);
   const thickness = relativeThicknessOf(product, coat);
   if (coat.amount && outside(['film against the usual', thickness, 0.1, 10, '']))
     stop(

@@ -1,11 +1,9 @@
 import { type Case, emptyCase, withFact } from '../case.ts';
+import { isInFact } from '../model/facts.ts';
 import { HOUR, MINUTE } from '../time.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { wetFilmOf } from './coat.ts';
 import { clockNow } from './reading.ts';
-
-/** The ranges of the fact table; a value beyond them says nothing, so it is left out. */
-const within = (value: number, min: number, max: number): boolean => value >= min && value <= max;
 
 /** Dry film of this coat and those below, µm, all of them laid alike. */
 const filmSoFar = (product: ClockProduct, coat: LaidCoat): number => {
@@ -27,18 +25,18 @@ export const factsOf = (
   const reading = clockNow(product, coat, now, products);
   const hours = (now - coat.laidAt) / HOUR;
   let on = withFact(emptyCase(), 'family', product.family, 'told');
-  on = withFact(on, 'coat-number', coat.coatNumber, 'told');
+  if (isInFact('coat-number', coat.coatNumber)) on = withFact(on, 'coat-number', coat.coatNumber, 'told');
   on = withFact(on, 'relative-humidity', coat.relativeHumidity, 'measured');
-  if (within(coat.celsius, -20, 50)) on = withFact(on, 'air-celsius', coat.celsius, 'measured');
+  if (isInFact('air-celsius', coat.celsius)) on = withFact(on, 'air-celsius', coat.celsius, 'measured');
   const surface = coat.surfaceCelsius;
-  if (surface !== undefined && within(surface, -20, 60))
+  if (surface !== undefined && isInFact('surface-celsius', surface))
     on = withFact(on, 'surface-celsius', surface, 'measured');
   if (coat.applicator) on = withFact(on, 'applicator', coat.applicator, 'told');
   if (coat.sheen) on = withFact(on, 'sheen', coat.sheen, 'told');
   if (coat.baseTone) on = withFact(on, 'base-tone', coat.baseTone, 'told');
   const film = filmSoFar(product, coat);
-  if (within(film, 0, 2000)) on = withFact(on, 'film-micrometers', Math.round(film), 'computed');
-  if (within(hours, 0, 9000)) on = withFact(on, 'hours-since-coat', hours, 'computed');
+  if (isInFact('film-micrometers', film)) on = withFact(on, 'film-micrometers', Math.round(film), 'computed');
+  if (isInFact('hours-since-coat', hours)) on = withFact(on, 'hours-since-coat', hours, 'computed');
   if (reading.kind === 'running') on = withFact(on, 'stage', reading.stage, 'computed');
   return on;
 };

@@ -1,8 +1,9 @@
-import type { Label } from '../calc/drying/label.ts';
+import { AIR_CELSIUS } from '../calc/air.ts';
+import { type Label, LONGEST_LABEL_MINUTES } from '../calc/drying/label.ts';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
 import { MILESTONES } from '../calc/drying/milestone.ts';
 import { isOneOf } from '../entry-of.ts';
-import { MOST } from '../model/card-limits.ts';
+import { AMOUNT, LATEST_INSTANT, MOST } from '../model/card-limits.ts';
 import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
@@ -28,10 +29,6 @@ export const emptyStore = (): ClockStore => ({
 
 /** So many coats are kept on one clock; a workshop has a dozen. */
 export const MOST_ON_CLOCK = 100;
-/** No can promises more than three years, in minutes. */
-const LONGEST_LABEL = 3 * 365 * 1440;
-/** Epoch milliseconds, 1970 to 2200. */
-const LATEST = 7_258_118_400_000;
 
 type Raw = Readonly<Record<string, unknown>>;
 const isObject = (value: unknown): value is Raw => typeof value === 'object' && value !== null;
@@ -45,9 +42,9 @@ const oneOf =
     isOneOf(values, value);
 const isClimate = (value: unknown): boolean =>
   isObject(value) &&
-  within(value['celsius'], -30, 60) &&
+  within(value['celsius'], ...AIR_CELSIUS.kept) &&
   within(value['relativeHumidity'], 0, 1) &&
-  maybe(value['surfaceCelsius'], (surface) => within(surface, -30, 60));
+  maybe(value['surfaceCelsius'], (surface) => within(surface, ...AIR_CELSIUS.kept));
 const isFromTo = (value: unknown, least: number, most: number): boolean =>
   isObject(value) && within(value['from'], least, most) && within(value['to'], Number(value['from']), most);
 /** Any number that can be reckoned with, as on a card. */
@@ -59,21 +56,23 @@ const isLabel = (value: unknown): value is Label =>
   isObject(value) &&
   isObject(value['minutes']) &&
   Object.entries(value['minutes']).every(
-    ([milestone, span]) => isOneOf(MILESTONES, milestone) && isFromTo(span, 0, LONGEST_LABEL),
+    ([milestone, span]) => isOneOf(MILESTONES, milestone) && isFromTo(span, 0, LONGEST_LABEL_MINUTES),
   ) &&
   maybe(value['climate'], isClimate) &&
   maybe(value['limits'], isLimits);
 const isAmount = (value: unknown): boolean =>
-  isObject(value) && within(value['milliliters'], 0.01, 1e6) && within(value['squareMeters'], 1e-4, 1e4);
+  isObject(value) &&
+  within(value['milliliters'], AMOUNT.milliliters.min, AMOUNT.milliliters.max) &&
+  within(value['squareMeters'], AMOUNT.squareMeters.min, AMOUNT.squareMeters.max);
 /** A choice must be one that conditions know: any other would be taken for a no, and a caution that hangs on it would go. */
 const isCoat = (value: unknown): value is LaidCoat =>
   isObject(value) &&
   ['id', 'piece', 'product'].every((key) => isText(value[key])) &&
-  within(value['laidAt'], 0, LATEST) &&
-  within(value['celsius'], -30, 60) &&
+  within(value['laidAt'], 0, LATEST_INSTANT) &&
+  within(value['celsius'], ...AIR_CELSIUS.kept) &&
   within(value['relativeHumidity'], 0, 1) &&
   within(value['coatNumber'], 1, MOST.coats) &&
-  maybe(value['surfaceCelsius'], (surface) => within(surface, -30, 60)) &&
+  maybe(value['surfaceCelsius'], (surface) => within(surface, ...AIR_CELSIUS.kept)) &&
   maybe(value['card'], isText) &&
   maybe(value['applicator'], oneOf(FACTS.applicator.values)) &&
   maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&

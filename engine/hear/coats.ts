@@ -1,4 +1,5 @@
 import { entryOf } from '../entry-of.ts';
+import { FACTS } from '../model/facts.ts';
 import { isBegunAnew } from './coat-story.ts';
 import type { HeardFact } from './heard.ts';
 import { isLaying } from './laying.ts';
@@ -49,7 +50,7 @@ const NOT_SAID_OF =
 const DOES =
   /^(i|we|is|was|has|have|had|went|came|dried|did|on|and|now|still|looks?|looked|gave|took|started|got|feels?|felt|turned|cracked|bubbled|wrinkled|never|wont|in)$/;
 
-const MOST_COATS = 20;
+const MOST_COATS = FACTS['coat-number'].max;
 
 /** How many a word that names no number means: least and most. */
 const VAGUE: Readonly<Record<string, readonly [number, number]>> = {

@@ -1,4 +1,5 @@
 import { ASKED } from '../known-questions.ts';
+import { FACTS } from '../model/facts.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import { HEDGE, isElapsed } from './elapsed.ts';
@@ -375,7 +376,7 @@ export const hoursOf = (
   const others = asked.filter(
     (one) => one !== latest && (one.least > latest.most || one.most < latest.least),
   );
-  const round = (value: number) => Math.round(Math.min(9000, value) * 100) / 100;
+  const round = (value: number) => Math.round(Math.min(FACTS['hours-since-coat'].max, value) * 100) / 100;
   const doubt = others.length === 0 ? 1 : latest.laid && !others.some(({ laid }) => laid) ? 0.95 : 0.92;
   return [
     {

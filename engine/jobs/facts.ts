@@ -1,6 +1,7 @@
 import { type Case, emptyCase, withFact, without } from '../case.ts';
 import { factsOf } from '../clock/facts.ts';
 import { pieceOf } from '../fitness/case.ts';
+import { isInFact } from '../model/facts.ts';
 import type { JobCard } from '../model/job-card.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { layersOf, type Products, productOf } from './layers.ts';
@@ -15,14 +16,11 @@ const ofPiece = (card: JobCard): Case => {
   return withFact(on, 'age', card.age === 'none' ? 'since-1993' : card.age);
 };
 
-const MOST_MICROMETERS = 2000;
-const MOST_COATS = 20;
-
 /** The film of all coats, where every one of them is told; a film that is only supposed is no fact. */
 const withFilm = (on: Case, card: JobCard, products: Products): Case => {
   const { total, unknown, supposed } = layersOf(card, products);
   const film = Math.round((total.from + total.to) / 2);
-  return unknown || supposed || film > MOST_MICROMETERS
+  return unknown || supposed || !isInFact('film-micrometers', film)
     ? without(on, 'film-micrometers')
     : withFact(on, 'film-micrometers', film, 'computed');
 };
@@ -32,7 +30,7 @@ const ofUnknown = (card: JobCard, products: Products): Case => {
   const last = coatsInOrder(card).at(-1);
   const product = productOf(products, card.product);
   let on = emptyCase();
-  if (last && card.coats.length <= MOST_COATS) on = withFact(on, 'coat-number', card.coats.length);
+  if (last && isInFact('coat-number', card.coats.length)) on = withFact(on, 'coat-number', card.coats.length);
   if (last?.applicator) on = withFact(on, 'applicator', last.applicator);
   return !last && product ? withFact(on, 'family', product.family) : on;
 };
@@ -48,6 +46,5 @@ export const factsOfCard = (card: JobCard, products: Products, now: number): Cas
   if (!last || !product) return { ...ofUnknown(card, products), ...piece };
   const coat = laidCoatOf(card, last);
   const clock = factsOf(product, coat, now, products);
-  const told = withFilm({ ...clock, ...piece }, card, products);
-  return coat.coatNumber > MOST_COATS ? without(told, 'coat-number') : told;
+  return withFilm({ ...clock, ...piece }, card, products);
 };

@@ -89,6 +89,12 @@ export const CHOICES_OF_THE_PIECE = [
 ] as const satisfies readonly (keyof typeof FACTS)[];
 
 export type FactName = keyof typeof FACTS;
+type NumberName = { [F in FactName]: (typeof FACTS)[F]['kind'] extends 'number' ? F : never }[FactName];
+
+/** Whether a fact can have this value: one beyond its range says nothing, so it is not told. */
+export const isInFact = (name: NumberName, value: number): boolean =>
+  value >= FACTS[name].min && value <= FACTS[name].max;
+
 export type ValueOf<F extends FactName> = (typeof FACTS)[F] extends { values: readonly (infer V)[] }
   ? V
   : number;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { AIR_CELSIUS } from '../calc/air.ts';
 import {
   AMOUNT,
   CARD_LISTS,
@@ -31,10 +32,12 @@ const Span = z
   .refine(({ from, to }) => from <= to, 'the smaller number first');
 const Humidity = z.number().min(0).max(1);
 
+const celsius = ([least, most]: readonly [number, number]) => z.number().min(least).max(most);
+
 const Climate = z.strictObject({
-  celsius: z.number().min(-30).max(60),
+  celsius: celsius(AIR_CELSIUS.kept),
   relativeHumidity: Humidity,
-  surfaceCelsius: z.number().min(-30).max(60).optional(),
+  surfaceCelsius: celsius(AIR_CELSIUS.kept).optional(),
 });
 
 /** What the can says. Times in minutes since the coat was laid. */
@@ -58,9 +61,9 @@ const Coat = z.strictObject({
   laidAt: Instant,
   product: Name.describe('The id of a product.'),
   label: CanLabel.optional(),
-  celsius: z.number().min(-30).max(50).describe('Air, °C.'),
+  celsius: celsius(AIR_CELSIUS.laid).describe('Air, °C.'),
   relativeHumidity: Humidity.describe('Air, 0–1.'),
-  surfaceCelsius: z.number().min(-30).max(50).optional().describe('The coldest place of the piece, °C.'),
+  surfaceCelsius: celsius(AIR_CELSIUS.laid).optional().describe('The coldest place of the piece, °C.'),
   applicator: z.enum(FACTS.applicator.values).optional(),
   amount: z
     .strictObject({
@@ -148,7 +151,7 @@ export const JobCard = z.strictObject({
     .optional()
     .describe('What was taken off, and when: a file that still holds it does not bring it back.'),
   night: z
-    .strictObject({ celsius: z.number().min(-30).max(50), relativeHumidity: Humidity.optional() })
+    .strictObject({ celsius: celsius(AIR_CELSIUS.laid), relativeHumidity: Humidity.optional() })
     .optional()
     .describe(
       'The coldest air of the nights where it dries. Without a humidity it holds the water of the day.',

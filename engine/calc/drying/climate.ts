@@ -1,4 +1,4 @@
-import type { Air } from '../air.ts';
+import { AIR_CELSIUS, type Air } from '../air.ts';
 import { dewPointCelsius } from '../dew-point.ts';
 import { outside, type Refused, refuse } from '../quantity.ts';
 
@@ -29,12 +29,12 @@ export const nearly = (climate: Climate, base: Climate): Climate => {
   };
 };
 
-/** Refuses a climate that can only be a slip of the pen: outside -30 to 50 °C or 0 to 100 % relative humidity. */
+/** Refuses a climate that can only be a slip of the pen: no coat is laid in it, or it is outside 0 to 100 % relative humidity. */
 export const outsideClimate = (climate: Climate): Refused | undefined =>
   outside(
-    ['air temperature', climate.celsius, -30, 50, '°C'],
+    ['air temperature', climate.celsius, ...AIR_CELSIUS.laid, '°C'],
     ['relative humidity', climate.relativeHumidity, 0, 1, '0–1'],
-    ['surface temperature', surfaceOf(climate), -30, 50, '°C'],
+    ['surface temperature', surfaceOf(climate), ...AIR_CELSIUS.laid, '°C'],
   );
 
 /** Refuses a surface at or below the dew point, where water condenses on the film instead of leaving it. */

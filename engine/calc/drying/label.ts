@@ -36,6 +36,8 @@ const MOST_LABEL_MINUTES: Readonly<Record<Milestone, number>> = {
   cure: 1000 * DAY,
   'sand-if-beyond': 365 * DAY,
 };
+/** The longest time that any can prints, minutes. */
+export const LONGEST_LABEL_MINUTES = Math.max(...Object.values(MOST_LABEL_MINUTES));
 
 /** Refuses a time that no can prints; zero and less is told apart. */
 const beyondCans = (milestone: Milestone, { from, to }: Span): Refused | undefined => {

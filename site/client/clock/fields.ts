@@ -1,3 +1,4 @@
+import { AIR_CELSIUS } from '#engine/calc/air.ts';
 import type { CoatField } from '#engine/clock.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import {
@@ -25,7 +26,8 @@ const onCan = (milestone: CanMilestone): Field<number | undefined> => {
   const { unit, most } = ON_CAN[milestone];
   return optionalNumber({ what: 'the time on the can', least: unit / 100, most, times: unit });
 };
-const degrees = (what: string) => ({ what, least: -30, most: 50, quantity: 'degrees' }) as const;
+const [COLDEST, HOTTEST] = AIR_CELSIUS.laid;
+const degrees = (what: string) => ({ what, least: COLDEST, most: HOTTEST, quantity: 'degrees' }) as const;
 
 /** Every field of a coat by its name. Read in °C, 0–1, milliliters, square meters, minutes and instants. */
 export const COAT_FIELDS = {

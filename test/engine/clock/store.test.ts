@@ -42,7 +42,7 @@ describe('a coat is kept', () => {
     ],
     ['with a can of no times', { label: { minutes: {} } }],
     ['with a can that dries at once', { label: span(0, 0) }],
-    ['with a can of three years', { label: span(60, 3 * 365 * 1440) }],
+    ['with a can of a thousand days', { label: span(60, 1000 * 1440) }],
     ['with the can’s own air', { label: { minutes: {}, climate: { celsius: 23, relativeHumidity: 0.5 } } }],
     [
       'with the can’s limits',
@@ -118,8 +118,8 @@ describe('a coat is counted as lost', () => {
     ['with a time that is no span', { label: { minutes: { touch: 5 } } }],
     ['with a time below zero', { label: span(-1, 5) }],
     ['with a time that ends before it begins', { label: span(10, 9) }],
-    ['with a time over three years', { label: span(1, 3 * 365 * 1440 + 1) }],
-    ['with a time from after three years', { label: span(3 * 365 * 1440 + 1, 3 * 365 * 1440 + 2) }],
+    ['with a time over a thousand days', { label: span(1, 1000 * 1440 + 1) }],
+    ['with a time from after a thousand days', { label: span(1000 * 1440 + 1, 1000 * 1440 + 2) }],
     [
       'with one good time and one bad',
       { label: { minutes: { touch: { from: 1, to: 2 }, recoat: { from: 3, to: 2 } } } },
