@@ -1,7 +1,7 @@
 import { outside, type Refused } from './quantity.ts';
 
 /** The air around a piece. Relative humidity is over liquid water, 0–1. */
-export type Air = { celsius: number; relativeHumidity: number };
+export type Air = { readonly celsius: number; readonly relativeHumidity: number };
 
 /**
  * Air in °C, from–to. `laid`: where a coat is laid and dries; beyond that it is a slip of the pen. `kept`: what is read

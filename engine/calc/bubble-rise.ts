@@ -1,4 +1,4 @@
-import { GRAVITY } from './levelling.ts';
+import { GRAVITY } from './leveling.ts';
 import { answer, outside, type Result } from './quantity.ts';
 
 /** Density of air at room temperature, kg/m³. */
@@ -6,24 +6,24 @@ const AIR_DENSITY = 1.2;
 
 export type Bubble = {
   /** 1 to 500 µm and no wider than the film. */
-  diameterMicrometers: number;
+  readonly diameterMicrometers: number;
   /** 1 to 2000 µm. */
-  filmMicrometers: number;
+  readonly filmMicrometers: number;
   /** At low shear, 0.01 to 1000 Pa·s: thinner than that and Stokes' law no longer holds for wide bubbles. */
-  viscosityPascalSeconds: number;
+  readonly viscosityPascalSeconds: number;
   /** 500 to 2500 kg/m³. */
-  densityKilogramsPerCubicMeter: number;
+  readonly densityKilogramsPerCubicMeter: number;
 };
 
 export type Rise = {
   /** Surface stiffened by soap or resin (Stokes). */
-  rigidMicrometersPerSecond: number;
+  readonly rigidMicrometersPerSecond: number;
   /** Clean, mobile surface (Hadamard and Rybczynski): half as fast again. */
-  mobileMicrometersPerSecond: number;
+  readonly mobileMicrometersPerSecond: number;
   /** Through the whole film, slow and quick. */
-  seconds: { from: number; to: number };
+  readonly seconds: { readonly from: number; readonly to: number };
   /** Below 0.1 everywhere inside the valid range, which Stokes' law asks for. */
-  reynolds: number;
+  readonly reynolds: number;
 };
 
 /** How fast a bubble climbs through a wet film. A bubble wider than the film is refused: it is a dome, not a rise. */

@@ -8,7 +8,11 @@ import { answer, outside, type Result } from './quantity.ts';
  */
 export const LEAST_MARGIN_CELSIUS = 3;
 
-export type DewPointMargin = { dewPointCelsius: number; marginCelsius: number; fit: boolean };
+export type DewPointMargin = {
+  readonly dewPointCelsius: number;
+  readonly marginCelsius: number;
+  readonly fit: boolean;
+};
 
 /**
  * How far a surface is above the dew point of the air, and whether that is enough to coat.

@@ -10,13 +10,13 @@ import { answer, outside, type Range, type Result } from './quantity.ts';
 
 export type Drying = {
   /** The stage that the film has reached for certain, on the cautious side. */
-  stage: Stage;
+  readonly stage: Stage;
   /** `probably` while it may already be one stage further. */
-  sureness: 'surely' | 'probably';
+  readonly sureness: 'surely' | 'probably';
   /** Minutes since the coat was laid. */
-  times: Times;
+  readonly times: Times;
   /** Those still to come, soonest first. */
-  next: readonly { milestone: Milestone; range: Range<Widening> }[];
+  readonly next: readonly { readonly milestone: Milestone; readonly range: Range<Widening> }[];
 };
 
 /** Where each stage ends. `light-use` and `sand-if-beyond` do not change the stage. */

@@ -7,7 +7,7 @@ import { answer, outside, type Result } from './quantity.ts';
  * A film by what it takes away and throws back over its whole thickness (K·X and S·X of Kubelka and Munk), 0 to 20.
  * Both grow in proportion to thickness: twice the coat, twice the haze and twice the yellow.
  */
-export type Film = { absorption: number; scattering: number };
+export type Film = { readonly absorption: number; readonly scattering: number };
 
 /**
  * Reflectance, 0–1, of a ground seen through a film, without the mirror image in its surface.

@@ -16,10 +16,10 @@ export type Unit =
 
 /** A value that is not certain: from–to in one unit, with what made it wide. */
 export type Range<Reason extends string = string> = {
-  from: number;
-  to: number;
-  unit: Unit;
-  reasons: readonly Reason[];
+  readonly from: number;
+  readonly to: number;
+  readonly unit: Unit;
+  readonly reasons: readonly Reason[];
 };
 
 const PROBLEM_CODES = [
@@ -35,16 +35,16 @@ type ProblemCode = (typeof PROBLEM_CODES)[number];
 
 /** Why there is no answer: the quantity, the value received and the range that is allowed. */
 export type Problem = {
-  code: ProblemCode;
-  quantity: string;
-  unit: Unit;
-  value: number | string;
-  min: number;
-  max: number;
+  readonly code: ProblemCode;
+  readonly quantity: string;
+  readonly unit: Unit;
+  readonly value: number | string;
+  readonly min: number;
+  readonly max: number;
 };
 
-export type Ok<T> = { ok: true; value: T };
-export type Refused = { ok: false; problem: Problem };
+export type Ok<T> = { readonly ok: true; readonly value: T };
+export type Refused = { readonly ok: false; readonly problem: Problem };
 export type Result<T> = Ok<T> | Refused;
 
 export const answer = <T>(value: T): Ok<T> => ({ ok: true, value });

@@ -1,21 +1,21 @@
-import { GRAVITY } from './levelling.ts';
+import { GRAVITY } from './leveling.ts';
 import { answer, outside, type Result } from './quantity.ts';
 
 export type UprightFilm = {
   /** 1 to 2000 µm. */
-  filmMicrometers: number;
+  readonly filmMicrometers: number;
   /** At low shear, 0.001 to 1000 Pa·s. */
-  viscosityPascalSeconds: number;
+  readonly viscosityPascalSeconds: number;
   /** 500 to 2500 kg/m³. */
-  densityKilogramsPerCubicMeter: number;
+  readonly densityKilogramsPerCubicMeter: number;
 };
 
 export type Flow = {
-  surfaceMicrometersPerSecond: number;
-  meanMicrometersPerSecond: number;
+  readonly surfaceMicrometersPerSecond: number;
+  readonly meanMicrometersPerSecond: number;
   /** Volume flowing past each meter of width, m²/s. */
-  squareMetersPerSecond: number;
-  wallStressPascals: number;
+  readonly squareMetersPerSecond: number;
+  readonly wallStressPascals: number;
 };
 
 const outsideFluid = (viscosity: number, density: number) =>

@@ -1,4 +1,4 @@
-// The only place where units are converted. Inside the engine: °C, µm, mm, m², litres, minutes, fractions.
+// The only place where units are converted. Inside the engine: °C, µm, mm, m², liters, minutes, fractions.
 // Factors are exact by definition (international inch 25.4 mm, US gallon 231 in³, US fluid ounce 1/128 gallon).
 
 /** What she measures in. */

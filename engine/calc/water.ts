@@ -1,9 +1,9 @@
 import { answer, outside, type Result } from './quantity.ts';
 
 export type Liquid = {
-  densityKilogramsPerCubicMeter: number;
-  viscosityPascalSeconds: number;
-  surfaceTensionNewtonsPerMeter: number;
+  readonly densityKilogramsPerCubicMeter: number;
+  readonly viscosityPascalSeconds: number;
+  readonly surfaceTensionNewtonsPerMeter: number;
 };
 
 const CRITICAL_KELVIN = 647.096;

@@ -17,17 +17,17 @@ const SOLVENT_GAP_CELSIUS = { no: 7, care: 10 } as const;
 const FAST_SOLVENT: readonly Family[] = ['shellac', 'lacquer'];
 
 /** `surfaceCelsius` is the coldest place of the piece. */
-export type Weather = Climate & { warmingUp?: boolean; inSun?: boolean };
+export type Weather = Climate & { readonly warmingUp?: boolean; readonly inSun?: boolean };
 
 export const VERDICTS = ['go', 'go-with-care', 'no'] as const;
 type Verdict = (typeof VERDICTS)[number];
 
-type Bound = { value: number; limit: number };
+type Bound = { readonly value: number; readonly limit: number };
 
 /** What speaks against coating, as data; `sayWeather` in say-weather.ts makes the sentence. */
-export type WeatherReason = { verdict: Exclude<Verdict, 'go'> } & (
+export type WeatherReason = { readonly verdict: Exclude<Verdict, 'go'> } & (
   | ({
-      code:
+      readonly code:
         | 'near-dew-point'
         | 'solvent-gap'
         | 'too-cold'
@@ -37,16 +37,16 @@ export type WeatherReason = { verdict: Exclude<Verdict, 'go'> } & (
         | 'below-film-formation'
         | 'film-chills';
     } & Bound)
-  | { code: 'warming-up' }
-  | { code: 'in-sun' }
+  | { readonly code: 'warming-up' }
+  | { readonly code: 'in-sun' }
 );
 
 export type WeatherVerdict = {
-  verdict: Verdict;
-  dewPointCelsius: number;
+  readonly verdict: Verdict;
+  readonly dewPointCelsius: number;
   /** Coldest surface above dew point. */
-  marginCelsius: number;
-  reasons: readonly WeatherReason[];
+  readonly marginCelsius: number;
+  readonly reasons: readonly WeatherReason[];
 };
 
 const atLeast = (

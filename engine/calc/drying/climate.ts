@@ -3,7 +3,7 @@ import { dewPointCelsius } from '../dew-point.ts';
 import { outside, type Refused, refuse } from '../quantity.ts';
 
 /** Air around a film, and its surface where that is not as warm as the air. */
-export type Climate = Air & { surfaceCelsius?: number | undefined };
+export type Climate = Air & { readonly surfaceCelsius?: number | undefined };
 
 /** Where the times of products and of most laboratory sheets hold (ASTM D3924, ISO 3270: 23 °C, 50 %). */
 export const REFERENCE_CLIMATE: Climate = { celsius: 23, relativeHumidity: 0.5 };
@@ -29,7 +29,10 @@ export const nearly = (climate: Climate, base: Climate): Climate => {
   };
 };
 
-/** Refuses a climate that can only be a slip of the pen: no coat is laid in it, or it is outside 0 to 100 % relative humidity. */
+/**
+ * Refuses a climate that can only be a slip of the pen: no coat is laid in it, or it is outside 0 to 100 % relative
+ * humidity.
+ */
 export const outsideClimate = (climate: Climate): Refused | undefined =>
   outside(
     ['air temperature', climate.celsius, ...AIR_CELSIUS.laid, '°C'],

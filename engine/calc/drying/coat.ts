@@ -5,14 +5,14 @@ import type { Label } from './label.ts';
 import type { Milestone } from './milestone.ts';
 
 export type Coat = {
-  product: DryingProduct;
-  label?: Label;
+  readonly product: DryingProduct;
+  readonly label?: Label;
   /** Weather since the coat was laid; `steady` makes one of constant weather. */
-  history: History;
+  readonly history: History;
   /** Wet film against the usual one, 0.1 to 10: 1 wherever it is as thick as the product's times are for. */
-  relativeThickness: number;
+  readonly relativeThickness: number;
   /** Minutes since the coat was laid. */
-  elapsedMinutes: number;
+  readonly elapsedMinutes: number;
 };
 
 /** What made a time wide. */

@@ -2,21 +2,21 @@ import type { Product } from '../../model/product.ts';
 import type { Mechanism } from './mechanism.ts';
 import type { ChainMilestone } from './milestone.ts';
 
-export type Span = { from: number; to: number };
+export type Span = { readonly from: number; readonly to: number };
 
 /** Minutes since the coat was laid at which each moment comes. */
 export type Figures = Readonly<Record<ChainMilestone, Span>> & { readonly 'sand-if-beyond'?: Span };
 
-export type Limits = { celsius: Span; relativeHumidity: Span };
+export type Limits = { readonly celsius: Span; readonly relativeHumidity: Span };
 
 /** What the drying model needs to know of a product. */
 export type DryingProduct = {
-  mechanism: Mechanism;
+  readonly mechanism: Mechanism;
   /** Hold at 23 °C and 50 % for a film of the reference thickness. */
-  figures: Figures;
-  limits: Limits;
+  readonly figures: Figures;
+  readonly limits: Limits;
   /** Below `from` no sound film forms; between the two it may not. */
-  filmFormationCelsius?: Span;
+  readonly filmFormationCelsius?: Span;
 };
 
 const span = ([from, to]: readonly [number, number], minutes: number): Span => ({

@@ -6,7 +6,7 @@ import type { Milestone } from './milestone.ts';
 import { slowing } from './slowing.ts';
 
 /** A stretch of steady weather after the coat was laid. The last one lasts as long as it is needed. */
-export type Spell = Climate & { minutes: number };
+export type Spell = Climate & { readonly minutes: number };
 export type History = readonly [Spell, ...Spell[]];
 
 /** The same weather all along. */
@@ -24,13 +24,18 @@ export const outsideHistory = (history: History): Refused | undefined => {
 };
 
 /** A place in the history: which spell, how far into it, and the minutes since the coat was laid. */
-export type Place = { spell: number; into: number; at: number; rested: boolean };
+export type Place = {
+  readonly spell: number;
+  readonly into: number;
+  readonly at: number;
+  readonly rested: boolean;
+};
 export const START: Place = { spell: 0, into: 0, at: 0, rested: false };
 
 export type Course = {
-  product: DryingProduct;
-  base: Climate;
-  history: History;
+  readonly product: DryingProduct;
+  readonly base: Climate;
+  readonly history: History;
 };
 
 /**

@@ -5,9 +5,9 @@ import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.
 
 /** What the can says. Its times win over the product's, and hold in its own climate, 23 °C and 50 % if not given. */
 export type Label = {
-  minutes: Readonly<Partial<Record<Milestone, Span>>>;
-  climate?: Climate;
-  limits?: Partial<Limits>;
+  readonly minutes: Readonly<Partial<Record<Milestone, Span>>>;
+  readonly climate?: Climate;
+  readonly limits?: Partial<Limits>;
 };
 
 const refuseTime = (
@@ -46,7 +46,10 @@ const beyondCans = (milestone: Milestone, { from, to }: Span): Refused | undefin
   return range(from) ?? range(to);
 };
 
-/** Refuses a label time that no can prints, that is not above zero, is reversed, or comes before an earlier moment of the same label. */
+/**
+ * Refuses a label time that no can prints, that is not above zero, is reversed, or comes before an earlier moment of
+ * the same label.
+ */
 export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
   let before: Span = { from: 0, to: 0 };
   for (const milestone of MILESTONES) {

@@ -11,11 +11,11 @@ export type Mechanism = (typeof MECHANISMS)[number];
 
 export type Pace = {
   /** Share of the way to each moment that is free water leaving: that share follows the air's thirst for water. */
-  waterShare: Readonly<Record<Milestone, number>>;
+  readonly waterShare: Readonly<Record<Milestone, number>>;
   /** Time grows as film thickness to this power: best and half width. */
-  thicknessPower: { best: number; give: number };
+  readonly thicknessPower: { readonly best: number; readonly give: number };
   /** Longer by this part between bone-dry and saturated air, where water does not evaporate from the film. */
-  humidityDrag: number;
+  readonly humidityDrag: number;
 };
 
 const DRY = { open: 0, touch: 0, recoat: 0, 'light-use': 0, cure: 0, 'sand-if-beyond': 0 } as const;

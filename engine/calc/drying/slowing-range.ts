@@ -1,5 +1,5 @@
 /** How many times longer a step takes, from–to. Exactly 1–1 where nothing has changed. */
-export type Slowing = { from: number; to: number };
+export type Slowing = { readonly from: number; readonly to: number };
 
 export const ordered = (one: number, two: number): Slowing => ({
   from: Math.min(one, two),
@@ -19,7 +19,9 @@ export const together = (one: Slowing, two: Slowing): Slowing => {
   return { from: middle * Math.exp(-half), to: middle * Math.exp(half) };
 };
 
-/** Draws both ends in alike, until half the width over the middle, (to − from) / (to + from), is no more than `part`. */
+/**
+ * Draws both ends in alike, until half the width over the middle, (to − from) / (to + from), is no more than `part`.
+ */
 export const narrowed = ({ from, to }: Slowing, part: number): Slowing => {
   const middle = Math.sqrt(from * to);
   const spread = Math.exp(Math.atanh(part));

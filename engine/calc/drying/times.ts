@@ -18,12 +18,12 @@ const wideningOf = (
   base: Climate,
   reached: Span & { rested: boolean },
 ): Widening[] => {
-  const labelled = coat.label?.minutes[milestone];
-  const source = labelled ?? coat.product.figures[milestone];
+  const labeled = coat.label?.minutes[milestone];
+  const source = labeled ?? coat.product.figures[milestone];
   const reasons: Widening[] = [];
-  if (source && source.to > source.from) reasons.push(labelled ? 'label-range' : 'product-varies');
-  const moved = !labelled && !sameClimate(base, REFERENCE_CLIMATE);
-  const sooner = labelled && reached.from < labelled.from * (1 - ALMOST);
+  if (source && source.to > source.from) reasons.push(labeled ? 'label-range' : 'product-varies');
+  const moved = !labeled && !sameClimate(base, REFERENCE_CLIMATE);
+  const sooner = labeled && reached.from < labeled.from * (1 - ALMOST);
   if (sooner) reasons.push('label-in-warmth');
   else if (moved || coat.history.some((spell) => !sameClimate(spell, base))) reasons.push('weather');
   if (coat.relativeThickness !== 1) reasons.push(coat.relativeThickness < 1 ? 'thin-film' : 'thick-film');

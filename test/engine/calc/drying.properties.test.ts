@@ -162,7 +162,7 @@ test("label figures come back unchanged in the label's own climate", () => {
   const label = fc
     .tuple(fc.subarray([...MILESTONES], { minLength: 1 }), fc.array(span, { minLength: 6, maxLength: 6 }))
     .map(([chosen, spans]) => {
-      // Each labelled moment comes some time after the one before it.
+      // Each labeled moment comes some time after the one before it.
       let [from, to] = [0, 0];
       return Object.fromEntries(
         chosen.map((milestone, index) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bubbleRise } from '#engine/calc/bubble-rise.ts';
-import { levellingSeconds, quickestLevellingSeconds } from '#engine/calc/levelling.ts';
+import { levelingSeconds, quickestLevelingSeconds } from '#engine/calc/leveling.ts';
 import { fallingFilm, sagLimitMicrometers } from '#engine/calc/sag.ts';
 import { water, waterSurfaceTension } from '#engine/calc/water.ts';
 import json from './flow.table.json' with { type: 'json' };
@@ -12,7 +12,7 @@ const table = readTable(json);
 type Ripple = { h_um: number; lambda_mm: number; eta_pa_s: number; sigma_n_m: number; tau_s: number };
 const seconds = (row: Omit<Ripple, 'tau_s'>, density?: number) =>
   good(
-    levellingSeconds({
+    levelingSeconds({
       filmMicrometers: row.h_um,
       spacingMillimeters: row.lambda_mm,
       viscosityPascalSeconds: row.eta_pa_s,
@@ -21,13 +21,13 @@ const seconds = (row: Omit<Ripple, 'tau_s'>, density?: number) =>
     }),
   );
 
-describe('levelling', () => {
-  test.each(table.rows<Ripple>('levelling'))('$h_um µm, $lambda_mm mm → $tau_s s', (row) => {
+describe('leveling', () => {
+  test.each(table.rows<Ripple>('leveling'))('$h_um µm, $lambda_mm mm → $tau_s s', (row) => {
     expect(relativeError(seconds(row), row.tau_s)).toBeLessThan(1e-4);
   });
 
   test.each(
-    table.rows<Ripple & { rho_kg_m3: number; tau_without_gravity_s: number }>('levelling_with_gravity'),
+    table.rows<Ripple & { rho_kg_m3: number; tau_without_gravity_s: number }>('leveling_with_gravity'),
   )('$lambda_mm mm with gravity → $tau_s s', (row) => {
     expect(relativeError(seconds(row, row.rho_kg_m3), row.tau_s)).toBeLessThan(1e-4);
     expect(relativeError(seconds(row), row.tau_without_gravity_s)).toBeLessThan(1e-4);
@@ -171,17 +171,17 @@ describe('paint as printed', () => {
         for (let celsius = 5; celsius <= 35; celsius += 5) {
           const surfaceTensionNewtonsPerMeter = good(waterSurfaceTension(celsius));
           const paint = { ...upright, spacingMillimeters: 2, surfaceTensionNewtonsPerMeter };
-          expect(good(levellingSeconds(paint))).toBeGreaterThan(
-            good(quickestLevellingSeconds(100, 2, celsius)),
+          expect(good(levelingSeconds(paint))).toBeGreaterThan(
+            good(quickestLevelingSeconds(100, 2, celsius)),
           );
         }
       }
   });
 
-  test('a wet film at rest is sheared as slowly as printed for levelling and sagging, far below any spray gun', () => {
+  test('a wet film at rest is sheared as slowly as printed for leveling and sagging, far below any spray gun', () => {
     const rates = (word: string) =>
       paints.flatMap((row) => (row.case.includes(word) && row.rate_1_s ? row.rate_1_s : []));
-    const resting = rates('levelling');
+    const resting = rates('leveling');
     for (const row of table.rows<{ h_um: number; eta_pa_s: number; wall_stress_pa: number }>('sag')) {
       const rate = row.wall_stress_pa / row.eta_pa_s;
       expect(rate).toBeGreaterThan(Math.min(...resting));
@@ -191,9 +191,9 @@ describe('paint as printed', () => {
   });
 
   test('a cold film levels more slowly even where nothing but its water thickens', () => {
-    const cold = good(quickestLevellingSeconds(100, 2, 10));
-    expect(cold / good(quickestLevellingSeconds(100, 2, 25))).toBeGreaterThan(1.3);
-    expect(refusal(quickestLevellingSeconds(100, 2, -5))).toContain('water temperature');
+    const cold = good(quickestLevelingSeconds(100, 2, 10));
+    expect(cold / good(quickestLevelingSeconds(100, 2, 25))).toBeGreaterThan(1.3);
+    expect(refusal(quickestLevelingSeconds(100, 2, -5))).toContain('water temperature');
   });
 });
 

@@ -6,23 +6,23 @@ export const GRAVITY = 9.80665;
 
 export type Ripple = {
   /** Mean wet film, 1 to 2000 µm. */
-  filmMicrometers: number;
+  readonly filmMicrometers: number;
   /** Crest to crest (brush-mark spacing), 0.1 to 100 mm. */
-  spacingMillimeters: number;
+  readonly spacingMillimeters: number;
   /** At low shear, 0.0002 (boiling water) to 1000 Pa·s. */
-  viscosityPascalSeconds: number;
+  readonly viscosityPascalSeconds: number;
   /** 0.01 to 0.08 N/m. */
-  surfaceTensionNewtonsPerMeter: number;
+  readonly surfaceTensionNewtonsPerMeter: number;
   /** Leave out to neglect gravity; 500 to 2500 kg/m³. */
-  densityKilogramsPerCubicMeter?: number;
+  readonly densityKilogramsPerCubicMeter?: number;
 };
 
 /**
  * Seconds until brush marks have sunk to 1/e (37 %) of their height.
- * Orchard's levelling: 3 η (λ/2π)⁴ ÷ (σ h³); with a density gravity helps: 1/τ = h³ (σ k⁴ + ρ g k²) / 3 η.
+ * Orchard's leveling: 3 η (λ/2π)⁴ ÷ (σ h³); with a density gravity helps: 1/τ = h³ (σ k⁴ + ρ g k²) / 3 η.
  * For small ripples on a film that stays liquid: no drying, no change of viscosity.
  */
-export const levellingSeconds = (ripple: Ripple): Result<number> => {
+export const levelingSeconds = (ripple: Ripple): Result<number> => {
   const {
     filmMicrometers: film,
     spacingMillimeters: spacing,
@@ -48,12 +48,12 @@ export const levellingSeconds = (ripple: Ripple): Result<number> => {
  * Seconds below which the brush marks of no water-based coat can sink: those of plain water as warm as the film. Resin
  * thickens water and soap lowers its surface tension, and both only slow it. Film and spacing as above, 1 to 100 °C.
  */
-export const quickestLevellingSeconds = (
+export const quickestLevelingSeconds = (
   filmMicrometers: number,
   spacingMillimeters: number,
   celsius: number,
 ): Result<number> => {
   const liquid = water(celsius);
   if (!liquid.ok) return liquid;
-  return levellingSeconds({ ...liquid.value, filmMicrometers, spacingMillimeters });
+  return levelingSeconds({ ...liquid.value, filmMicrometers, spacingMillimeters });
 };
