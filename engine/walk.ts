@@ -64,49 +64,54 @@ type Common<R> = {
   readonly fired: FiredRules<R>;
 };
 
+/** How dry is it? Asked first, since it decides what hands may do. */
+type AtStage = { readonly kind: 'stage' };
+
+type Asking = { readonly kind: 'question' } & AskedNext;
+
+/** The repairs still possible begin alike: these steps are right whichever it is. */
+type BegunAlike = { readonly shared: SharedSteps | undefined };
+
+/** What decides where causes are still open, and nothing more is asked now. */
+type LeftOpen = {
+  readonly certain: boolean;
+  /** The question that she could not tell and whose sure check would decide. */
+  readonly unsureAt: string | undefined;
+  readonly check: Check | undefined;
+};
+
+/** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
+type Outcome = LeftOpen &
+  BegunAlike & {
+    readonly kind: 'outcome';
+    readonly action: Action;
+    /** Whether all causes still possible have hands do the same. */
+    readonly alike: boolean;
+    /** The question that would go on to the cause, though it changes nothing now. */
+    readonly goOn: string | undefined;
+  };
+
+/** The cause alone, where the stage is left open: the remedy answers for every stage. */
+type AtCause = LeftOpen & { readonly kind: 'cause' };
+
+/** What she could not tell on the way here and still would decide, in the order met. */
+type Doubted = { readonly doubted: readonly QuestionId[] };
+
 /** Where a walk stands and what hands do there, without the words for it. */
 export type Decided<R = RuleEntry> = Common<R> &
   (
-    | { readonly kind: 'stage' }
-    | { readonly kind: 'cause' }
-    | ({ readonly kind: 'question' } & AskedNext)
-    | {
-        readonly kind: 'outcome';
-        readonly action: Pick<Action, 'do'>;
-        /** Repairs still possible begin alike: these steps are right whichever it is. */
-        readonly shared: SharedSteps | undefined;
-      }
+    | AtStage
+    | Pick<AtCause, 'kind'>
+    | Asking
+    | (Pick<Outcome, 'kind' | 'shared'> & { readonly action: Pick<Action, 'do'> })
   );
 
+/** Where a walk stands, in words, with what was met on the way. */
 export type Walked<R = RuleEntry> = Common<R> & { readonly trace: readonly Used[] } & (
-    | /** How dry is it? Asked first, since it decides what hands may do. */
-    { readonly kind: 'stage' }
-    | ({
-        readonly kind: 'question';
-        /** What she could not tell on the way here and still would decide, in the order met. */
-        readonly doubted: readonly QuestionId[];
-      } & AskedNext) /** What to do now. Several leaves: causes not yet told apart, or not to be told apart now. */
-    | {
-        readonly kind: 'outcome';
-        readonly action: Action;
-        readonly certain: boolean;
-        /** Whether all causes still possible have hands do the same. */
-        readonly alike: boolean;
-        /** The question that would go on to the cause, though it changes nothing now. */
-        readonly goOn: string | undefined;
-        /** The question that she could not tell and whose sure check would decide. */
-        readonly unsureAt: string | undefined;
-        /** What decides where causes are still open and nothing more is asked now. */
-        readonly check: Check | undefined;
-        /** Repairs still possible begin alike: these steps are right whichever it is. */
-        readonly shared: SharedSteps | undefined;
-      } /** The cause alone, where the stage is left open: the remedy answers for every stage. */
-    | {
-        readonly kind: 'cause';
-        readonly certain: boolean;
-        readonly unsureAt: string | undefined;
-        readonly check: Check | undefined;
-      }
+    | AtStage
+    | (Asking & Doubted)
+    | Outcome
+    | AtCause
   );
 
 export type WalkOptions = {
