@@ -13,11 +13,16 @@ export type SharedSteps = {
   readonly at: readonly number[];
 };
 
-/** What makes two steps the same for hands: what is done and with what, not the words. */
-const handsOf = (step: Step): string => {
-  const { say: _, 'worked-if': __, when: ___, except: ____, does: _____, ...rest } = step;
-  return JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));
-};
+/** What hands do not feel of a step: its words, and whom it is for. */
+const NOT_OF_HANDS: readonly string[] = ['say', 'worked-if', 'when', 'except', 'does'];
+
+/** What makes two steps the same for hands: what is done and with what. */
+const handsOf = (step: Step): string =>
+  JSON.stringify(
+    Object.entries(step)
+      .filter(([field]) => !NOT_OF_HANDS.includes(field))
+      .sort(([a], [b]) => (a < b ? -1 : 1)),
+  );
 
 /** A step that brings the repair on; waiting and looking alone are no beginning. */
 const isWork = (step: Step): boolean => step.kind !== 'wait' && step.kind !== 'look';

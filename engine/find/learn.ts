@@ -115,7 +115,7 @@ export const learn = (
   // Of all weights of a feature most are never pulled and stay nothing: only the others are read.
   const pulled: number[][] = Array.from({ length: size }, () => []);
   const bias = new Float64Array(classes);
-  const biasSlopes = new Float64Array(classes).fill(1e-3);
+  const biasSlopes = new Float64Array(classes).fill(FIRST_SLOPE);
   const known = examples.map(({ features }) => features.filter((feature) => vocabularyOf.has(feature)));
   const rows = known.map((features) => features.map((feature) => vocabularyOf.get(feature) as number));
   const values = known.map(valuesOf);

@@ -363,7 +363,7 @@ export const coatNumberOf = (
     if (COAT.test(word.word) || isApplication(words, at)) {
       const said = words
         .slice(at + 1, at + 5)
-        .filter((next) => next.clause === word.clause && next.part - word.part === 0);
+        .filter((next) => next.clause === word.clause && next.part === word.part);
       const before = countBefore(ear, words, at);
       const counted = partOf(words, at, at - 4, at).filter(({ from }) => before && from >= before.span.from);
       const all = [...counted, ...said].map((one) => one.word);

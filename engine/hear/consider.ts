@@ -123,8 +123,8 @@ const warningsOf = (mind: Mind, told: ToldFacts, heard: Heard | undefined): read
   const isDry = reached((told['stage'] as Stage | undefined) ?? 'wet', 'dry-to-touch');
   return [...new Map([...said, ...fired].map((rule) => [rule.id, rule])).values()]
     .map(({ atOnce, ...rule }): ToldRule => {
-      const told = heard?.urgent.flatMap((one) => (one.rule === rule.id ? (atOnce?.[one.at] ?? []) : []));
-      const cases = told && [...new Set(told)];
+      const urgent = heard?.urgent.flatMap((one) => (one.rule === rule.id ? (atOnce?.[one.at] ?? []) : []));
+      const cases = urgent && [...new Set(urgent)];
       return { ...rule, ...(cases?.length && { atOnce: cases }) };
     })
     .map((rule) => ({ rule, rank: rankOf(rule, isDry && rule.ofStep === true) }))

@@ -1,6 +1,6 @@
 import { ASKED } from '../known-questions.ts';
 import type { FactName } from '../model/facts.ts';
-import { FAMILIES, type Family } from '../model/family.ts';
+import { type Family, WITH_FILM } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { bareStage } from './bare-stage.ts';
 import { type HeardFact, SURE } from './heard.ts';
@@ -248,7 +248,7 @@ const sandedLast = (words: readonly Word[], matches: readonly Match[], manner: M
       !manner.feared(match) &&
       words
         .slice(Math.max(0, match.from - 12), match.to)
-        .some(({ word, part }) => /^(sanded|sanding|sander|sandpaper)$/.test(word) && part !== undefined),
+        .some(({ word }) => /^(sanded|sanding|sander|sandpaper)$/.test(word)),
   );
   const laidSince = words.some((_, at) => through !== undefined && at >= through.to && isLaying(words, at));
   return laidSince ? undefined : through;
@@ -279,7 +279,7 @@ export const stageFacts = (
   const onlyDents = soft && softly.every((match) => isDent(words, match));
   const cold = heard.some(({ fact, value }) => fact === 'air-celsius' && Number(value) < COLD_CELSIUS);
   const curedFrom = cold ? CURED_IN_THE_COLD : CURED_HOURS;
-  const [touch, recoat] = slowest(dry, families.length ? families : FAMILIES.slice(0, 6)).map(
+  const [touch, recoat] = slowest(dry, families.length ? families : WITH_FILM).map(
     (hours) => hours * UNKNOWN_AIR,
   ) as [number, number];
   const wiped = families.some((family) => /^(?:oil|hardwax-oil|wax)$/.test(family));

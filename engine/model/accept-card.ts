@@ -1,26 +1,18 @@
+import { isOneOf } from '../entry-of.ts';
 import type { CardFault } from './card-fault.ts';
-import type { CardList } from './card-limits.ts';
-import { MOST } from './card-limits.ts';
+import { CARD_LISTS, MOST } from './card-limits.ts';
 import type { JobCard } from './job-card.ts';
 import { type CardRead, readCard } from './one-card.ts';
 
 /** What would not be read back: the field by its name on the card, and a sentence to stand beside it. */
 type Refusal = { readonly field: string; readonly says: string };
 
-const LISTS: Readonly<Record<CardList, string>> = {
-  coats: 'coats',
-  flaws: 'flaws',
-  repairs: 'repairs',
-  photos: 'photos',
-};
-
 /** Fields that hold an instant, by the last part of their name. */
 const INSTANTS = /(At|at)$/;
 
 const whole = (field: string, { says }: CardFault, card: JobCard): string => {
-  const list = field as CardList;
-  if (field in LISTS && card[list].length > MOST[list])
-    return `A card holds ${MOST[list]} ${LISTS[list]} at most, so nothing was added. Begin a second card for this piece.`;
+  if (isOneOf(CARD_LISTS, field) && card[field].length > MOST[field])
+    return `A card holds ${MOST[field]} ${field} at most, so nothing was added. Begin a second card for this piece.`;
   if (field === 'madeAt' || field === 'changedAt')
     return 'The clock of this device shows a day that can not be right, so nothing was kept. Set it, then try again.';
   if (INSTANTS.test(field.split(', ').at(-1) ?? ''))

@@ -13,6 +13,12 @@ export const FAMILIES = [
 
 export type Family = (typeof FAMILIES)[number];
 
+/** Finishes that leave no film on the wood, or next to none. */
+export const NO_FILM: readonly Family[] = ['wax', 'oil', 'hardwax-oil'];
+
+/** All others: what dries as a film. */
+export const WITH_FILM: readonly Family[] = FAMILIES.filter((family) => !NO_FILM.includes(family));
+
 /** Finishes that lie in the surface: what little film they make is buffed, never sanded. */
 export const UNSANDED: readonly Family[] = ['wax', 'oil'];
 

@@ -1,7 +1,7 @@
 import { meansOf, toldBy } from '../hazards.ts';
 import type { Issue } from '../issue.ts';
 import type { Knowledge } from '../knowledge.ts';
-import type { Family } from '../model/family.ts';
+import { type Family, NO_FILM } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
 import { orderedIn } from './hazard-words.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
@@ -11,8 +11,6 @@ const TAKES_UP: readonly string[] = ['dry-cloth', 'mineral-spirits', 'naphtha'];
 /** Words of what is still soft or wet as it comes off or out of the can. */
 const SOFT =
   /\bslurry\b|\bsoft (oil|wax|finish|film|shellac|coat|below)\b|\brolls up soft\b|\bsticky\b|\bwax off\b|\bskin (out|off)\b|\boil(ed)? rag|\bfree of wax\b/i;
-
-const NO_FILM: readonly Family[] = ['wax', 'oil', 'hardwax-oil'];
 
 /** A repair of oil or wax alone: what its cloths and paper take off has no film that holds it. */
 const takesUp = (families: readonly Family[], step: Step): string | undefined => {
