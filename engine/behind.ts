@@ -53,8 +53,8 @@ export const stretches = (
 };
 
 /**
- * The facts that the stops and cautions of a remedy hang on, and what a step gives way to, each at the first step that needs it, by the step's place
- * in the remedy. What is asked there once need not be asked again.
+ * The facts that the stops and cautions of a remedy hang on, and what a step gives way to, each at the first step that
+ * needs it, by the step's place in the remedy. What is asked there once need not be asked again.
  */
 export const asksOf = (
   known: Rules<FiringRule & Pick<RuleEntry, 'level'>> & Knows<StepReads>,

@@ -5,7 +5,10 @@ import type { WayOut } from './mend.ts';
 import type { ConditionInput } from './model/condition.ts';
 import type { Step } from './model/step.ts';
 
-/** A step that can not be right where this is told of the piece, with the way out where a condition or other words are not all. */
+/**
+ * A step that can not be right where this is told of the piece, with the way out where a condition or other words are
+ * not all.
+ */
 export type Contradiction = WayOut & {
   /** One fact and its values; any of them speaks against the step. */
   readonly told: ConditionInput;

@@ -20,7 +20,10 @@ const rowsFor = (hands: Hands, step: Step): Hands['laying'] => {
   return isHerCoat(step) ? hands.laying : [];
 };
 
-/** How a step of this kind is known to be done; a primer dabbed on is not wet all over, and a leveled spot not dull all over. */
+/**
+ * How a step of this kind is known to be done; a primer dabbed on is not wet all over, and a leveled spot not dull all
+ * over.
+ */
 const endOf = ({ done }: Hands, step: Step): Hands['done'][keyof Hands['done']] =>
   step['worked-if'] !== undefined ||
   (step.kind === 'coat' && !isHerCoat(step)) ||

@@ -10,14 +10,18 @@ import type { Means, Off, Step } from './model/step.ts';
 
 /** Whether a condition holds for the case at hand. */
 type Ask = (condition: ConditionInput) => Truth;
-/** One thing that something does: always, or where `when` holds. `perhaps`: a can that nobody has named only may do it. */
+/**
+ * One thing that something does: always, or where `when` holds. `perhaps`: a can that nobody has named only may do it.
+ */
 type Doing = { readonly hazard: Hazard; readonly when?: ConditionInput; readonly perhaps?: true };
 type Does = readonly Doing[];
 
 const does = (hazard: Hazard, when?: ConditionInput): Doing => ({ hazard, ...(when && { when }) });
 const may = (hazard: Hazard, when?: ConditionInput): Doing => ({ ...does(hazard, when), perhaps: true });
 
-/** Their cans name spirits, alcohol or thinner: paste wax is soft by its solvent, and hardwax oil is thinned with it. */
+/**
+ * Their cans name spirits, alcohol or thinner: paste wax is soft by its solvent, and hardwax oil is thinned with it.
+ */
 const SOLVENT_BORNE = { family: ['lacquer', 'shellac', 'oil-based', 'wipe-on', 'wax', 'hardwax-oil'] };
 const WATER_BORNE = { family: ['water-based', 'water-lacquer'] };
 const BY_HAND = { applicator: ['brush', 'roller', 'pad', 'sponge', 'cloth'] };
@@ -220,7 +224,10 @@ export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> 
   return found;
 };
 
-/** The hazards that are known of a step, for some facts at least: those that a can which nobody named only may have are none. */
+/**
+ * The hazards that are known of a step, for some facts at least: those that a can which nobody named only may have are
+ * none.
+ */
 export const toldBy = (step: Step): ReadonlySet<Hazard> =>
   new Set(doings(step).flatMap(({ hazard, perhaps }) => (perhaps ? [] : [hazard])));
 

@@ -64,7 +64,10 @@ export type Fault =
   | { code: 'orphan'; kind: EntryKind; id: string }
   | { code: 'look-alike-same'; defect: string; other: string }
   | { code: 'touches-setting'; stage: string; doing: string; allowed: readonly string[] }
-  /** The order becomes a step of this remedy, one of some remedy, a repair in place of leave:, or what is not to be done. */
+  /**
+   * The order becomes a step of this remedy, one of some remedy, a repair in place of leave:, or what is not to be
+   * done.
+   */
   | { code: 'touch-ordered'; order: string; where: string; becomes: 'steps' | 'remedy' | 'leave' | 'not' }
   /** `days`: the longer time that is said; undefined where the stage to look at again is here already. */
   | {
@@ -155,6 +158,7 @@ export type Fault =
   | { code: 'stray-file'; should: string }
   | { code: 'lost-address'; address: string; kind: EntryKind; id: string; nearest: string | undefined }
   | { code: 'word-twice'; word: string }
+  // A code is permanent, its spelling too.
   | { code: 'misspelt'; word: string; nearest: string | undefined }
   | { code: 'other-word'; word: string; write: string }
   | { code: 'past-the-reader'; word: string }

@@ -48,7 +48,9 @@ const endings = (known: Knows<WayReads>, on: Case, defect: string, hands: Hands)
   return found;
 };
 
-/** What all ends below a place may come to agree on, and how likely each is, one answer being as likely as the other. */
+/**
+ * What all ends below a place may come to agree on, and how likely each is, one answer being as likely as the other.
+ */
 type Agreement = ReadonlyMap<string, number>;
 
 /**

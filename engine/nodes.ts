@@ -7,7 +7,10 @@ import { type Walked, walk } from './walk.ts';
 
 /** One stop on the way through a defect's tree, at an address made of what is known there. */
 export type TreeNode = {
-  /** Segments: `cause`, `stage-<stage>` or `stage-overdue` first, then `<question>-<answer>`; with answers, `cause` is left out. */
+  /**
+   * Segments: `cause`, `stage-<stage>` or `stage-overdue` first, then `<question>-<answer>`; with answers, `cause` is
+   * left out.
+   */
   readonly address: readonly string[];
   readonly stage: Standing | undefined;
   readonly on: Case;

@@ -19,7 +19,9 @@ const numbered = (list: PropertyKey | undefined, index: number): string => {
   return typeof list === 'string' ? `${entry} under "${list}:"` : entry;
 };
 
-/** The things of lists that a path goes through, inner ones first; the last number of a path may be one of its values. */
+/**
+ * The things of lists that a path goes through, inner ones first; the last number of a path may be one of its values.
+ */
 const within = (path: readonly PropertyKey[]): string =>
   path
     .flatMap((key, at) => (typeof key === 'number' ? [numbered(path[at - 1], key)] : []))

@@ -1,4 +1,7 @@
-/** Practice boards: a situation with a picture, judged by the walk and the clock. Same seed, same item, on every machine. */
+/**
+ * Practice boards: a situation with a picture, judged by the walk and the clock. Same seed, same item, on every
+ * machine.
+ */
 export { dealPractice, flawOfSeed, practised } from './practice/deal.ts';
 export {
   PRACTICE_LEVELS,

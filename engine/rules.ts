@@ -55,7 +55,10 @@ const bitsOf = (table: RuleTable, codes: Uint8Array): Uint32Array => {
   return bits;
 };
 
-/** The codes of the case with another kind of top coat; only it, and answers that may follow from it, are looked up anew. */
+/**
+ * The codes of the case with another kind of top coat; only it, and answers that may follow from it, are looked up
+ * anew.
+ */
 const codesWith = (known: Knows<AnswerReads>, table: RuleTable, codes: Uint8Array, on: Case): Uint8Array => {
   const lookup = lookupIn(known, on);
   return codes.map((code, at) => {

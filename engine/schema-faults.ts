@@ -196,8 +196,8 @@ const locate = (issue: ZodIssue, whole: Whole, prefix: PropertyKey[]): Located[]
 /** All faults of one value against its schema, each with its path; unknown keys name the nearest known one. */
 export const schemaFaults = (error: z.core.$ZodError, data: unknown, schema: Schema): Located[] => {
   const all = error.issues.flatMap((issue) => locate(issue, { data, schema }, []));
-  // A misspelt key is missing under its right name as well: one slip is told once.
-  const misspelt = new Set(
+  // A misspelled key is missing under its right name as well: one slip is told once.
+  const misspelled = new Set(
     all.flatMap(({ path, fault }) =>
       fault.code === 'unknown-key' && fault.nearest
         ? [JSON.stringify([...path.slice(0, -1), fault.nearest])]
@@ -205,6 +205,7 @@ export const schemaFaults = (error: z.core.$ZodError, data: unknown, schema: Sch
     ),
   );
   return all.filter(
-    ({ path, fault }) => fault.code !== 'missing-key' || !misspelt.has(JSON.stringify([...path, fault.key])),
+    ({ path, fault }) =>
+      fault.code !== 'missing-key' || !misspelled.has(JSON.stringify([...path, fault.key])),
   );
 };

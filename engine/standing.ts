@@ -7,13 +7,18 @@ import type { Standing } from './model/stage.ts';
 import { signOf } from './sign.ts';
 import { isHandover, visits } from './tree.ts';
 
-/** A case that is told how dry the film is, whatever was told of that before. A film that is overdue is not dry inside. */
+/**
+ * A case that is told how dry the film is, whatever was told of that before. A film that is overdue is not dry inside.
+ */
 export const withStanding = (on: Case, standing: Standing, how: How = 'told'): Case =>
   standing === 'overdue'
     ? withFact(withFact(on, 'stage', 'dry-to-touch', how), 'overdue', 'yes', how)
     : without(withFact(on, 'stage', standing, how), 'overdue');
 
-/** Whether some cause of the flaw, or of one that its tree leads over to, has an answer of its own to a film that is overdue. */
+/**
+ * Whether some cause of the flaw, or of one that its tree leads over to, has an answer of its own to a film that is
+ * overdue.
+ */
 export const answersOverdue = (
   known: Knows<{ defect: Pick<Defect, 'tree' | 'signs'>; remedy: Pick<Remedy, 'now'> }>,
   defect: string,

@@ -19,7 +19,9 @@ export type Lay = {
   /** Where the window's bars cross, as slopes from its middle. */
   bar: number;
   crossBar: number;
-  /** Borders of lit and dark things in the room: their direction (x, y), place and step in brightness, four a border. */
+  /**
+   * Borders of lit and dark things in the room: their direction (x, y), place and step in brightness, four a border.
+   */
   edges: Float64Array;
 };
 

@@ -21,7 +21,10 @@ export const remnant = (x: number, y: number, size: number, seed: number): numbe
     noise(x / size, y / size, seed) + 0.35 * noise(x / (size * 0.3), y / (size * 0.3), seed + 1),
   );
 
-/** How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up along the grain and the fine scratches of a film. */
+/**
+ * How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up along the grain and the fine scratches
+ * of a film.
+ */
 export const settled = (x: number, y: number, seed: number): number => {
   const v = y + 0.5 * noise(x / 19, y / 9, seed);
   const scratch = noise((x + 0.5 * y) / 9, (v - 0.4 * x) / 0.4, seed + 3);

@@ -26,7 +26,10 @@ export const between = (next: Random, low: number, high: number, bias = 1): numb
   low + (high - low) * next() ** bias;
 
 const DIAGONAL = Math.SQRT1_2;
-/** The eight directions that a corner can lean to, as tables: a branch on a random number is guessed wrong half the time. */
+/**
+ * The eight directions that a corner can lean to, as tables: a branch on a random number is guessed wrong half the
+ * time.
+ */
 const LEAN_X = Float64Array.of(-DIAGONAL, DIAGONAL, -DIAGONAL, DIAGONAL, -1, 1, 0, 0);
 const LEAN_Y = Float64Array.of(-DIAGONAL, -DIAGONAL, DIAGONAL, DIAGONAL, 0, 0, -1, 1);
 const PRIME_X = 0x27d4eb2f;

@@ -32,7 +32,10 @@ export const disc = (
 export const cover = (b: Board, inside: number, thickness: number): number =>
   Math.min(1, thickness / b.pitch) * Math.min(1, Math.max(0, inside / b.pitch + 0.5));
 
-/** Distance to the line under work, and how far along it that is; infinite where it is not near. Cleared after each line. */
+/**
+ * Distance to the line under work, and how far along it that is; infinite where it is not near. Cleared after each
+ * line.
+ */
 let nearest = new Float32Array(0);
 let runs = new Float32Array(0);
 

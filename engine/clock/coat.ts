@@ -91,7 +91,10 @@ export const relativeFilm = (
   return micrometers > thick ? micrometers / thick : 1;
 };
 
-/** The film of a coat against the usual one. Only an amount can tell that it is another: a tool alone leaves what it leaves. */
+/**
+ * The film of a coat against the usual one. Only an amount can tell that it is another: a tool alone leaves what it
+ * leaves.
+ */
 export const relativeThicknessOf = (product: ClockProduct, { amount, applicator }: LaidCoat): number =>
   amount ? relativeFilm(product, applicator, amount.milliliters / amount.squareMeters) : 1;
 

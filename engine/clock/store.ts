@@ -64,7 +64,10 @@ const isAmount = (value: unknown): boolean =>
   isObject(value) &&
   within(value['milliliters'], AMOUNT.milliliters.min, AMOUNT.milliliters.max) &&
   within(value['squareMeters'], AMOUNT.squareMeters.min, AMOUNT.squareMeters.max);
-/** A choice must be one that conditions know: any other would be taken for a no, and a caution that hangs on it would go. */
+/**
+ * A choice must be one that conditions know: any other would be taken for a no, and a caution that hangs on it would
+ * go.
+ */
 const isCoat = (value: unknown): value is LaidCoat =>
   isObject(value) &&
   ['id', 'piece', 'product'].every((key) => isText(value[key])) &&

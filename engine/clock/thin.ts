@@ -16,7 +16,10 @@ type Products = Readonly<Record<string, ClockProduct>>;
 const leastDry = (product: ClockProduct, coat: LaidCoat): number =>
   (wetFilmOf(product, coat) ?? product['reference-wet-film-micrometers']) * product['volume-solids'][0];
 
-/** Whether all coats so far make a film too thin to be sanded over the whole face. One of which some is not known is as thick as its count says. */
+/**
+ * Whether all coats so far make a film too thin to be sanded over the whole face. One of which some is not known is as
+ * thick as its count says.
+ */
 export const isThin = (product: ClockProduct, coat: LaidCoat, products: Products): boolean => {
   if (coat.coatNumber < THIN.coats) return true;
   const below = (coat.below ?? []).flatMap((one) => {

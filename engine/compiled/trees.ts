@@ -30,7 +30,9 @@ export type TreeTable = {
 /** Numbers for one node. */
 export const NODE = 3;
 
-/** The table of all trees. Trees that hand over in a circle are refused by the proofs before; here they would not end. */
+/**
+ * The table of all trees. Trees that hand over in a circle are refused by the proofs before; here they would not end.
+ */
 export const tableOf = ({ defects, get }: Knows<TreeReads>): TreeTable => {
   const nodes: number[] = [];
   const of: string[] = [];

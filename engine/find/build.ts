@@ -63,7 +63,10 @@ const examplesOf = (
   ];
 };
 
-/** How much what strangers typed, of all matters together, tells of the next one; a page that none wanted counts as so many. */
+/**
+ * How much what strangers typed, of all matters together, tells of the next one; a page that none wanted counts as so
+ * many.
+ */
 const PRIOR_COUNTS = 0.35;
 const UNWANTED = 3;
 

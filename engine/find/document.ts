@@ -51,7 +51,10 @@ interface FindEntry {
   readonly says: string;
 }
 
-/** Marks in rising order: how far each is from the one before, in two digits; and the rows that bear it, 1 as their title. */
+/**
+ * Marks in rising order: how far each is from the one before, in two digits; and the rows that bear it, 1 as their
+ * title.
+ */
 export type PackedNames = {
   readonly high: string;
   readonly low: string;

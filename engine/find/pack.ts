@@ -10,7 +10,9 @@ const PLAIN = LAST - FIRST;
 /** Beyond this come halves of signs. */
 const MOST = 0xd7ff - FAR;
 
-/** Whole numbers as text, a sign each, so that they are whole again by `unpack`. Throws RangeError beyond 0 to 55,039. */
+/**
+ * Whole numbers as text, a sign each, so that they are whole again by `unpack`. Throws RangeError beyond 0 to 55,039.
+ */
 export const pack = (numbers: readonly number[]): string =>
   numbers
     .map((number) => {
@@ -32,7 +34,10 @@ export const unpack = (text: string): number[] => {
   return numbers;
 };
 
-/** Rows of pairs, a place and what stands there: how many pairs each row has, how far each place is from the one before, and what stands there less the least of all. */
+/**
+ * Rows of pairs, a place and what stands there: how many pairs each row has, how far each place is from the one before,
+ * and what stands there less the least of all.
+ */
 export type PackedRows = {
   readonly counts: string;
   readonly gaps: string;

@@ -1,4 +1,6 @@
-/** Prices of slips; the others cost 1. Order of likelihood: common practice, no source; figures chosen on test phrases. */
+/**
+ * Prices of slips; the others cost 1. Order of likelihood: common practice, no source; figures chosen on test phrases.
+ */
 const DOUBLED = 0.5;
 const UNHEARD = 0.7;
 const SWAPPED = 0.8;

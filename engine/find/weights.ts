@@ -1,6 +1,8 @@
 import type { FindKind } from './document.ts';
 
-/** What a word counts by where it stands: name, lay names, what people said, look, other text. Chosen on open phrases. */
+/**
+ * What a word counts by where it stands: name, lay names, what people said, look, other text. Chosen on open phrases.
+ */
 export const FIELD = { title: 4, also: 3, said: 2, signs: 2, text: 0.7 } as const;
 
 /** Weights of words in documents are sent in halves: finer ones rank no better. */

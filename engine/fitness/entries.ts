@@ -39,7 +39,9 @@ export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Layi
   };
 };
 
-/** A coat that is about to be put on the clock, on a piece of which this is known; nothing of it where no one has said. */
+/**
+ * A coat that is about to be put on the clock, on a piece of which this is known; nothing of it where no one has said.
+ */
 export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): Laying => ({
   ...piece,
   onOwnCoat: coat.coatNumber > 1,

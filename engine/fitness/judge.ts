@@ -89,7 +89,9 @@ export const rubOf = (
   grit: (typeof GRITS)[number],
 ): Step => ({ kind: 'sand', grit, say, ...(does && { does }) });
 
-/** Steps of sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
+/**
+ * Steps of sanding that come with a coat of this product over this base; none where nothing is told of what it lies on.
+ */
 export const sandingOf = (
   plan: JudgeTables,
   { base, onOwnCoat }: Laying,
@@ -190,7 +192,9 @@ export const judgeLaying = (
   };
 };
 
-/** What forbids a coat whatever product of its kind it is: the noes that all of these give, in the words of the first. */
+/**
+ * What forbids a coat whatever product of its kind it is: the noes that all of these give, in the words of the first.
+ */
 export const noesOfAll = (
   plan: JudgeTables,
   known: Firing<SaidRule>,

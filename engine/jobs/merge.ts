@@ -44,8 +44,8 @@ const united = <T extends Entry>(ones: readonly T[], twos: readonly T[], age: nu
 };
 
 /**
- * Fields of the newer card, with what only the other tells, and the notes of both; coats, flaws, repairs and photos of both, by id, but for those that one side took off and the
- * other has not corrected since.
+ * Fields of the newer card, with what only the other tells, and the notes of both; coats, flaws, repairs and photos of
+ * both, by id, but for those that one side took off and the other has not corrected since.
  */
 export const mergeTwo = (one: JobCard, two: JobCard): JobCard => {
   const age = one.changedAt - two.changedAt;

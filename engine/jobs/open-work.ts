@@ -50,7 +50,9 @@ export const coatOwed = (card: JobCard, lays: Lays): CardRepair | undefined =>
     (repair) => entryOf(lays, repair.remedy) && !repair.note?.endsWith(NO_COAT_LAID) && isOwed(card, repair),
   );
 
-/** The product of a repair's coat: that of the coat below, or the one that its kind leaves no choice of; else nothing. */
+/**
+ * The product of a repair's coat: that of the coat below, or the one that its kind leaves no choice of; else nothing.
+ */
 export const productOfRepair = (
   card: JobCard,
   products: Products,

@@ -44,7 +44,9 @@ const USUAL: SectionSize = { width: 320, height: 240, base: 0.25, least: 22 };
 const middle = (dry: { from: number; to: number } | undefined): number | undefined =>
   dry && (dry.from + dry.to) / 2;
 
-/** Heights in proportion that fill `room`; those that would be too low get the least, and the rest share what is left. */
+/**
+ * Heights in proportion that fill `room`; those that would be too low get the least, and the rest share what is left.
+ */
 const heightsOf = (films: readonly (number | undefined)[], room: number, least: number): number[] => {
   let low = films.map((film) => film === undefined);
   for (;;) {

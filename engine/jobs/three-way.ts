@@ -35,7 +35,10 @@ export type Clash =
     };
 export type ThreeWayMerge = { readonly card: JobCard; readonly clashes: readonly Clash[] };
 
-/** What of a card is no field that two tabs may change: lists are put together entry by entry, the rest changes by itself. */
+/**
+ * What of a card is no field that two tabs may change: lists are put together entry by entry, the rest changes by
+ * itself.
+ */
 const NO_FIELDS = {
   version: true,
   id: true,

@@ -76,7 +76,10 @@ export const FACTS = {
   },
 } as const satisfies Record<string, ChoiceShape | NumberShape>;
 
-/** Facts of the piece and its coats that are a choice. How dry it is and what kind of top coat it is are told in ways of their own. */
+/**
+ * Facts of the piece and its coats that are a choice. How dry it is and what kind of top coat it is are told in ways of
+ * their own.
+ */
 export const CHOICES_OF_THE_PIECE = [
   'sheen',
   'base-tone',

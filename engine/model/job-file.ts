@@ -118,7 +118,9 @@ const readParsed = (raw: Raw): JobFileRead => {
   };
 };
 
-/** An export, as text or already parsed. Never throws; a card with a fault is left out and named, the others are read. */
+/**
+ * An export, as text or already parsed. Never throws; a card with a fault is left out and named, the others are read.
+ */
 export const readJobFile = (input: unknown): JobFileRead => {
   try {
     if (typeof input === 'string' && input.length > MOST_CHARACTERS)

@@ -41,7 +41,9 @@ export type Unreadable =
       readonly code: 'no-front-matter';
       /** The first line that holds something. */
       readonly first?: string;
-      /** No line ---, the second alone, something above the first, no fields, another row of dashes, or no second line. */
+      /**
+       * No line ---, the second alone, something above the first, no fields, another row of dashes, or no second line.
+       */
       readonly why: 'none' | 'closed' | 'above' | 'empty' | 'dashes' | 'open';
     }
   | {

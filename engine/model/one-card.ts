@@ -89,7 +89,9 @@ const readPlain = (raw: unknown, fallback: string): CardRead<JobCard> => {
   return found.length ? refused(found) : { ok: true, value: read.data };
 };
 
-/** A card from anywhere: storage, a file, another tab. Never throws; whatever is not wholly right is refused, with why. */
+/**
+ * A card from anywhere: storage, a file, another tab. Never throws; whatever is not wholly right is refused, with why.
+ */
 export const readCard = (raw: unknown, fallback = 'This card'): CardRead<JobCard> => {
   try {
     return readPlain(raw, fallback);

@@ -22,7 +22,9 @@ const Temptation = Claim.extend({
 /** What is said of each answer to "until when?". */
 const WAITS = ['touched-now', 'worked-now', 'can', 'half', 'cure', 'range'] as const;
 
-/** What practice boards are told with: how people write, what hands are offered, and what each board of a flaw shows. */
+/**
+ * What practice boards are told with: how people write, what hands are offered, and what each board of a flaw shows.
+ */
 export const PracticeWords = z.strictObject({
   piece: oneOf,
   coat: z.record(z.enum(FAMILIES), oneOf),

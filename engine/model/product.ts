@@ -110,7 +110,9 @@ const unclaimed = (product: Fields): Fault[] =>
     message: `no claim stands behind it: add ${figure} to the for: of a claim`,
   }));
 
-/** A generic kind of top coat: times at 23 °C and 50 % relative humidity, film, weather, and where each figure is from. */
+/**
+ * A generic kind of top coat: times at 23 °C and 50 % relative humidity, film, weather, and where each figure is from.
+ */
 export const Product = Fields.superRefine((product, context) => {
   const deadline = product['sand-if-beyond-hours'];
   const early = deadline && deadline[0] < product['recoat-hours'][0];

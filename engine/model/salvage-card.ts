@@ -13,7 +13,9 @@ const MOST_ROUNDS = 100;
 type Loose = Record<PropertyKey, unknown>;
 const isLoose = (value: unknown): value is Loose => typeof value === 'object' && value !== null;
 
-/** What stands in place of a field that is lost. Of piece, base and tone none: to guess at them would make a wrong card. */
+/**
+ * What stands in place of a field that is lost. Of piece, base and tone none: to guess at them would make a wrong card.
+ */
 const defaultsOf = (id: string, now: number): Readonly<Record<string, unknown>> => ({
   version: CARD_VERSION,
   id,
@@ -28,7 +30,10 @@ const defaultsOf = (id: string, now: number): Readonly<Record<string, unknown>> 
 const parentOf = (card: Loose, path: readonly PropertyKey[]): unknown =>
   path.slice(0, -1).reduce<unknown>((inner, key) => (isLoose(inner) ? inner[key] : undefined), card);
 
-/** Leaves out what an issue names: what is too long is cut, a list loses the entry, a field goes. False where it can not. */
+/**
+ * Leaves out what an issue names: what is too long is cut, a list loses the entry, a field goes. False where it can
+ * not.
+ */
 const leaveOut = (card: Loose, issue: z.core.$ZodIssue, defaults: Readonly<Loose>): boolean => {
   const { path } = issue;
   const key = path.at(-1);

@@ -51,7 +51,9 @@ const variedFeature = (feature: BoardFeature, width: number, chance: Chance): Bo
     }),
   ) as BoardFeature;
 
-/** Another board of the same kind: new numbers, another paint that shows it as well, sizes and places moved a little. */
+/**
+ * Another board of the same kind: new numbers, another paint that shows it as well, sizes and places moved a little.
+ */
 export const variedBoard = (recipe: BoardRecipe, chance: Chance): BoardRecipe => {
   const { paint } = recipe.base;
   const alike = paint && ALIKE.find((group) => group.includes(paint));

@@ -15,7 +15,9 @@ const ALLOWED: Record<Stage, readonly Doing[]> = {
 
 const WIPED: readonly string[] = ['wax', 'oil', 'hardwax-oil', 'wipe-on'];
 
-/** Whether every family is one that is wiped. Nothing is known of a repair that no tree leads to: it counts as a film. */
+/**
+ * Whether every family is one that is wiped. Nothing is known of a repair that no tree leads to: it counts as a film.
+ */
 export const isWiped = (families: ReadonlySet<string> = new Set()): boolean =>
   families.size > 0 && [...families].every((family) => WIPED.includes(family));
 

@@ -56,7 +56,9 @@ const sizesOf = ({ features }: BoardRecipe): readonly Size[] =>
     }),
   );
 
-/** What a board can not show as it is written: a place off the piece, a size larger than it or finer than its pixels. */
+/**
+ * What a board can not show as it is written: a place off the piece, a size larger than it or finer than its pixels.
+ */
 function* onThePiece(recipe: BoardRecipe): Generator<[Fault, readonly PropertyKey[]]> {
   const wide = recipe['width-mm'];
   for (const [index, feature] of recipe.features.entries()) {
@@ -129,7 +131,9 @@ export function* boardFaults(recipe: BoardRecipe, text: string): Generator<[Faul
   yield* asSaid(recipe, [...measuresIn(text, 'looks'), ...measuresIn(recipe.alt, 'alt')]);
 }
 
-/** Every board shows what it says: in its place, large enough to see, and of the size that the flaw's own text names. */
+/**
+ * Every board shows what it says: in its place, large enough to see, and of the size that the flaw's own text names.
+ */
 export function* boardsFit(known: Knowledge): Generator<Issue> {
   for (const { file, lineOf, recipe, path, text } of placed(known))
     for (const [fault, place] of boardFaults(recipe, text))

@@ -3,7 +3,9 @@ import type { Knowledge } from '../knowledge.ts';
 import { orderedIn } from './hazard-words.ts';
 import { touchOrdered } from './touch-words.ts';
 
-/** Orders that bring something onto the surface: with the touches of a film, what only lies, marks or measures there. */
+/**
+ * Orders that bring something onto the surface: with the touches of a film, what only lies, marks or measures there.
+ */
 const ON_IT =
   /^(?:then |or |and )?(close a|cover|drag|feel (?:it|them|all|over|along|for|round|the)|draw|lay|mark|measure|press|put|set|warm)\b(?! (?:a |your )?(?:light|lamp|flashlight|question))/i;
 /** What is looked along, held or moved beside it touches nothing. */
@@ -38,7 +40,9 @@ const touchIn = (text: string): string | undefined => {
   return undefined;
 };
 
-/** A question that is safe from wet on is answered without a touch: neither of its checks brings anything onto the film. */
+/**
+ * A question that is safe from wet on is answered without a touch: neither of its checks brings anything onto the film.
+ */
 export function* checksTouchNoWetFilm(known: Knowledge): Generator<Issue> {
   for (const question of known.questions) {
     if (question['safe-from'] !== 'wet' && question['safe-from'] !== 'setting') continue;

@@ -18,7 +18,9 @@ type Named = { readonly id: string; readonly file: string };
 const titleOf = (entry: Named & { name?: string; ask?: string; title?: string; term?: string }): string =>
   entry.name ?? entry.ask ?? entry.title ?? entry.term ?? entry.id;
 
-/** No two pages of a kind have the same words in their ids, or the same name. Which of them is new, is not known here. */
+/**
+ * No two pages of a kind have the same words in their ids, or the same name. Which of them is new, is not known here.
+ */
 export function* namesAreApart(known: Knowledge): Generator<Issue> {
   const lists: readonly [EntryKind, readonly (Named & { name?: string; ask?: string })[]][] = [
     ['defect', known.defects],

@@ -136,7 +136,10 @@ const HELD: readonly Held[] = [
   ...GROUND_IS_SPARED,
 ];
 
-/** Repairs do as the trade does: they wait, sand fine, thin no further than it does, polish what is cured, and work in its order. */
+/**
+ * Repairs do as the trade does: they wait, sand fine, thin no further than it does, polish what is cured, and work in
+ * its order.
+ */
 export function* repairsKeepToTheTrade(known: Knowledge): Generator<Issue> {
   for (const remedy of known.remedies)
     for (const held of HELD) for (const against of held(remedy)) yield toldOfStep(remedy, against);

@@ -52,7 +52,9 @@ function* handoversAgreeWithSigns(known: Knowledge): Generator<Issue> {
     }
 }
 
-/** Signs agree with the kinds of top coat that a flaw is met on, and with the answers on which trees hand over to it. */
+/**
+ * Signs agree with the kinds of top coat that a flaw is met on, and with the answers on which trees hand over to it.
+ */
 export function* signsAgree(known: Knowledge): Generator<Issue> {
   yield* signsFollowTheFamilies(known);
   yield* handoversAgreeWithSigns(known);

@@ -7,7 +7,9 @@ import type { Step } from '../model/step.ts';
 import { hazardsSaid, orderedIn } from './hazard-words.ts';
 import { isOneLine } from './one-line.ts';
 
-/** An order to spray, also where it is only one of two ways: who takes it is told of mist by a step that surely sprays. */
+/**
+ * An order to spray, also where it is only one of two ways: who takes it is told of mist by a step that surely sprays.
+ */
 const SPRAY = /^(outdoors, )?spray\b|\b(or|brush,) spray\b|\bspray (it|one|a|the|black|over)\b/i;
 
 const REACHES = ['old-film', 'old-film-in-reach'];

@@ -39,7 +39,10 @@ const CLOTH = ['absorb', 'blot', 'dab', 'mop', 'soak', 'swab', 'wick', 'wipe'];
 /** What a spill bears on a film that is dry to the touch, straight up; a wet or setting film bears nothing. */
 const BLOT = ['absorb', 'blot', 'soak'];
 
-/** The touches that a film bears at a stage though it is left alone. Oil and wax (`wiped`) bear a cloth but while they set. */
+/**
+ * The touches that a film bears at a stage though it is left alone. Oil and wax (`wiped`) bear a cloth but while they
+ * set.
+ */
 export const bornBy = (stage: Stage, wiped: boolean): readonly string[] => {
   if (stage === 'setting') return [];
   if (wiped) return CLOTH;

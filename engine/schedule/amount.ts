@@ -5,7 +5,10 @@ import type { Job, PlanTables } from './job.ts';
 
 export type Can = Plan['cans'][number];
 
-/** Liters for all coats: area × what a coat takes, with what a thirsty base drinks in the first coat and what the tool loses. */
+/**
+ * Liters for all coats: area × what a coat takes, with what a thirsty base drinks in the first coat and what the tool
+ * loses.
+ */
 export const litersOf = (plan: PlanTables, job: Job, build: Build, squareMeters: number): number => {
   const loss = plan.tools.find(({ applicator }) => applicator === job.applicator)?.loss[1] ?? 0;
   const drinks = plan.thirst.bases.includes(job.base) ? plan.thirst.times - 1 : 0;

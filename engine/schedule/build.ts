@@ -4,7 +4,10 @@ import type { Job, PlanProduct, PlanTables } from './job.ts';
 export type Build = {
   readonly coats: number;
   readonly wet: number;
-  /** What a coat takes out of the can over its area, µm: more than `wet` where most of it sinks in or is wiped off again. */
+  /**
+   * What a coat takes out of the can over its area, µm: more than `wet` where most of it sinks in or is wiped off
+   * again.
+   */
   readonly taken: number;
   readonly dry: { readonly from: number; readonly to: number };
   readonly total: { readonly from: number; readonly to: number };

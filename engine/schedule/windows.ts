@@ -14,7 +14,10 @@ function* windows({ hours }: Job, calendar: Calendar): Generator<Stretch> {
       yield { from: calendar.at(day, hours.from), to: calendar.at(day, hours.to) };
 }
 
-/** The first stretch of `minutes` inside her hours that does not begin before `ready`; nothing where none is long enough. */
+/**
+ * The first stretch of `minutes` inside her hours that does not begin before `ready`; nothing where none is long
+ * enough.
+ */
 export const firstFit = (
   job: Job,
   calendar: Calendar,

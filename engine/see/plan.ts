@@ -68,7 +68,9 @@ const settled = (weights: Float64Array): boolean => {
 
 const sum = (weights: Float64Array): number => weights.reduce((all, weight) => all + weight, 0);
 
-/** What tells none of these defects apart tells none of fewer apart either, so the others alone are asked of further on. */
+/**
+ * What tells none of these defects apart tells none of fewer apart either, so the others alone are asked of further on.
+ */
 const numbersOf = (found: readonly Ranked[]): readonly number[] => found.map(({ question }) => question);
 
 /** Expected further questions if from here on always the most telling one is asked. */

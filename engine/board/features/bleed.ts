@@ -12,7 +12,10 @@ const SMOKE = [0.28, 0.6, 1.3] as const;
 
 type Bleed = FeatureOf<'bleed'>;
 
-/** A knot: rings off center and pressed together on one side, a dark cracked heart, resin drawn out along the grain from its border. */
+/**
+ * A knot: rings off center and pressed together on one side, a dark cracked heart, resin drawn out along the grain from
+ * its border.
+ */
 const knot = (b: Board, f: Bleed, from: number, [cx, cy]: Point): void => {
   const radius = f['size-mm'] / 2;
   const edge = blot([cx, cy], radius, from, 0.3, 1.2);

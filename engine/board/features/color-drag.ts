@@ -11,7 +11,10 @@ const CHALK = [0.36, 0.33, 0.28] as const;
 
 type ColorDrag = FeatureOf<'color-drag'>;
 
-/** Where two colors meet, each stroke of the brush took one with it: thick where it started, drawn out bristle by bristle, transparent and gone. */
+/**
+ * Where two colors meet, each stroke of the brush took one with it: thick where it started, drawn out bristle by
+ * bristle, transparent and gone.
+ */
 const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const width = f['width-mm'];
   everywhere(b, (i, x, y) => {
@@ -67,7 +70,10 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
 /** Rubbed by more than this, some of the ground is bare. */
 const THROUGH = 0.68;
 
-/** A cloth rubs the color off: first from the high places, half through round them; low places and pores keep it, and what came off lies beside as a smear. */
+/**
+ * A cloth rubs the color off: first from the high places, half through round them; low places and pores keep it, and
+ * what came off lies beside as a smear.
+ */
 const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
   const traces = wipesOver(b, random(from), {
     count: 9,

@@ -4,7 +4,10 @@ import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc, type Point } from '../stamp.ts';
 
-/** Film drawn back from specks of oil: dishes with a raised rim, in clusters, small ones beside large, often bare in the middle. */
+/**
+ * Film drawn back from specks of oil: dishes with a raised rim, in clusters, small ones beside large, often bare in the
+ * middle.
+ */
 export const craters = (b: Board, f: FeatureOf<'craters'>, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];

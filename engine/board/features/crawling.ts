@@ -33,7 +33,10 @@ const drawSmooth = ({ columns, rows, pitch }: Board, map: Float32Array, reach: n
   }
 };
 
-/** Film that drew together: islands with a round heavy shore, drops of all sizes left behind, a breath of film or none between them. */
+/**
+ * Film that drew together: islands with a round heavy shore, drops of all sizes left behind, a breath of film or none
+ * between them.
+ */
 export const crawling = (b: Board, f: FeatureOf<'crawling'>, from: number): void => {
   const size = f['size-mm'];
   const next = random(from);

@@ -17,7 +17,10 @@ const brushed = (degrees: number, seed: number) => {
   };
 };
 
-/** Dark wax on brushed paint: a soft brown where the cloth left it thick, darker in the furrows and where two wipes overlap, wiped thin elsewhere. */
+/**
+ * Dark wax on brushed paint: a soft brown where the cloth left it thick, darker in the furrows and where two wipes
+ * overlap, wiped thin elsewhere.
+ */
 const wax = (b: Board, f: DarkBlotch, from: number): void => {
   const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.36);
   const spots = patches(f['size-mm'] * 0.34, from + 70, 0.3, 0.5);

@@ -4,7 +4,10 @@ import { stray } from '../mask.ts';
 import { between, ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
-/** A pad or brush that stuck in its path: the film is torn dull behind it, and piled up in dunes of unequal height where it was pulled on. */
+/**
+ * A pad or brush that stuck in its path: the film is torn dull behind it, and piled up in dunes of unequal height where
+ * it was pulled on.
+ */
 export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
   const next = random(from);
   const [cx, cy] = placed(b, next, f.at);

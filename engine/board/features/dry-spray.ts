@@ -2,7 +2,10 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { cells, ease, noise, rough } from '../noise.ts';
 
-/** Grains of many sizes, squashed and out of round, one a cell: `density` 0–1 of the cells hold one. Returns the height, 0–1. */
+/**
+ * Grains of many sizes, squashed and out of round, one a cell: `density` 0–1 of the cells hold one. Returns the height,
+ * 0–1.
+ */
 const grainsOf = (size: number, seed: number) => {
   const cell = { first: 0, second: 0, id: 0 };
   return (x: number, y: number, density: number): number => {

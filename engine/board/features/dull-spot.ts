@@ -65,7 +65,10 @@ const splash = (next: Random, center: Point, radius: number, from: number): Spot
   return spots;
 };
 
-/** Softened by spirit and dried again: thin parts of a rim of unequal height, and a skin that curdled and drew together inside. */
+/**
+ * Softened by spirit and dried again: thin parts of a rim of unequal height, and a skin that curdled and drew together
+ * inside.
+ */
 const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], radius: number): void => {
   everywhere(b, (i, x, y) => {
     let d = 1e9;

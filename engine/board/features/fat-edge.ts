@@ -22,7 +22,10 @@ const tears = (b: Board, from: number, half: number): Tear[] => {
   }));
 };
 
-/** Lower edge of the board: the film left the arris and stands as a rope just inside it; a little ran over and hangs in beads. */
+/**
+ * Lower edge of the board: the film left the arris and stands as a rope just inside it; a little ran over and hangs in
+ * beads.
+ */
 export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void => {
   const half = f['width-mm'] / 2;
   const inset = f['inset-mm'];

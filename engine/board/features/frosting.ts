@@ -2,7 +2,9 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { ease, noise, rough } from '../noise.ts';
 
-/** Whitish matte of wrinkles too small to see singly: finely crumpled, whiter where more oil stood, with single sparks. */
+/**
+ * Whitish matte of wrinkles too small to see singly: finely crumpled, whiter where more oil stood, with single sparks.
+ */
 export const frosting = (b: Board, f: FeatureOf<'frosting'>, from: number): void => {
   const fine = Math.max(0.32, b.pitch * 2.4);
   everywhere(b, (i, x, y) => {

@@ -16,7 +16,10 @@ const strand = (v: number, seed: number): number => {
 /** Wood is rougher than this where no film lies, and paint is not. */
 const WOOD_ROUGHNESS = 0.3;
 
-/** A place the brush never met: the last bristles of one stroke run out into it in thin tails, the next stroke took up again a little late. */
+/**
+ * A place the brush never met: the last bristles of one stroke run out into it in thin tails, the next stroke took up
+ * again a little late.
+ */
 export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void => {
   const [cx, cy] = placed(b, random(from), f.at);
   const turn = radians(f.angle - 3);

@@ -3,7 +3,10 @@ import { type Board, dim, everywhere, raise, roughen, scaleFilm, scatter } from 
 import { turned } from '../mask.ts';
 import { ease, noise } from '../noise.ts';
 
-/** Where one pass overlapped a setting one: a band of double film, darker and of other sheen, its edges a ridge of bristle ends. */
+/**
+ * Where one pass overlapped a setting one: a band of double film, darker and of other sheen, its edges a ridge of
+ * bristle ends.
+ */
 export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
   const { along, across } = turned(f.angle);
   const width = f['width-mm'];

@@ -14,7 +14,10 @@ const CLEAR = 7;
 /** A veil that is less than this share of the thickest was wiped away. */
 const WIPED = 0.5;
 
-/** A bead that is still liquid: a clear cap, deeper in color where it is thick; some stand, others have spread flat and run out along the grain. */
+/**
+ * A bead that is still liquid: a clear cap, deeper in color where it is thick; some stand, others have spread flat and
+ * run out along the grain.
+ */
 const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
   // What is small stands; what is large has sunk under its own weight and run out along the fibers.
   const spread = between(next, 0.35, 1) * Math.min(1, radius / 0.28);
@@ -102,7 +105,10 @@ const rows = (b: Board, f: OilBeads, next: Random): Point[] => {
   return points;
 };
 
-/** Oil wept from pores: clear beads along the grain, each on its pore in a wet halo; later scabs. On a veil of sweat it lies as dew, with none where a finger wiped. */
+/**
+ * Oil wept from pores: clear beads along the grain, each on its pore in a wet halo; later scabs. On a veil of sweat it
+ * lies as dew, with none where a finger wiped.
+ */
 export const oilBeads = (b: Board, f: OilBeads, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];

@@ -9,7 +9,10 @@ const DUST_PER_CM2 = 16;
 /** Light spreads in what stands thick: so much film a µm of its height leaves what lies below evenly lit. */
 const CLEAR = 4;
 
-/** Oil left standing: thick, shining, honey-colored puddles with a rounded dark shore on a face wiped dull, full of what fell in them. */
+/**
+ * Oil left standing: thick, shining, honey-colored puddles with a rounded dark shore on a face wiped dull, full of what
+ * fell in them.
+ */
 export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): void => {
   const size = f['size-mm'];
   const levelAt = (x: number, y: number): number => {

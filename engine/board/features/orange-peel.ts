@@ -2,7 +2,9 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { noise } from '../noise.ts';
 
-/** Round soft dimples of mixed size side by side, smooth and glossy like the skin of an orange: no crease between them. */
+/**
+ * Round soft dimples of mixed size side by side, smooth and glossy like the skin of an orange: no crease between them.
+ */
 export const orangePeel = (b: Board, f: FeatureOf<'orange-peel'>, from: number): void => {
   const s = f['spacing-mm'] * 0.62;
   everywhere(b, (i, x, y) => {

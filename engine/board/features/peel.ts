@@ -8,7 +8,10 @@ import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 /** Old primer is gray and stained by what lay on it, linear light. */
 const PRIMER = [0.24, 0.24, 0.22] as const;
 
-/** Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks and bays. */
+/**
+ * Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks
+ * and bays.
+ */
 const broken = (next: Random, [cx, cy]: Point, radius: number, corners: number, seed: number) => {
   const turn = next() * 6.28;
   const points = Array.from({ length: corners }, (_, n): Point => {
@@ -57,7 +60,10 @@ const cracksFrom = (b: Board, next: Random, center: Point, corners: readonly Poi
   }
 };
 
-/** Film that let go: broken out along cracks; where it still hangs on it is pale with air below and curls up in flaps, elsewhere it broke clean. */
+/**
+ * Film that let go: broken out along cracks; where it still hangs on it is pale with air below and curls up in flaps,
+ * elsewhere it broke clean.
+ */
 export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
   const next = random(from);
   const center = placed(b, next, f.at);

@@ -10,7 +10,10 @@ const DUST = [0.42, 0.37, 0.3] as const;
 const ASTRAY = 0.07;
 const PORE_UM = -3;
 
-/** Holes where the film never closed: the film runs down into them past a soft lip; over pores drawn out along the grain, of unequal depth, a few with pale dust in them. */
+/**
+ * Holes where the film never closed: the film runs down into them past a soft lip; over pores drawn out along the
+ * grain, of unequal depth, a few with pale dust in them.
+ */
 export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];

@@ -3,7 +3,10 @@ import { type Board, dim, everywhere, pour, raise, roughen, scatter } from '../f
 import { between, ease, noise, random } from '../noise.ts';
 import { disc } from '../stamp.ts';
 
-/** A rounded groove across the board: finish has run together in it, deep here and shallow there, and climbs its walls in a thin bright line. */
+/**
+ * A rounded groove across the board: finish has run together in it, deep here and shallow there, and climbs its walls
+ * in a thin bright line.
+ */
 export const pool = (b: Board, f: FeatureOf<'pool'>, from: number): void => {
   const half = f['width-mm'] / 2;
   const middle = b.heightMm * 0.5;

@@ -40,7 +40,9 @@ const cloth = (f: Print, from: number): Press => {
   };
 };
 
-/** How many ridges lie between the core and a place: a whorl that winds outward, a loop open to one side, or an arch. */
+/**
+ * How many ridges lie between the core and a place: a whorl that winds outward, a loop open to one side, or an arch.
+ */
 const ridges = (half: number, seed: number): ((u: number, v: number, pitch: number) => number) => {
   const kind = (seed >>> 3) % 3;
   const side = seed & 4 ? 1 : -1;

@@ -23,7 +23,10 @@ const within = (b: Board, f: RaisedGrain, from: number): Within => {
       : 1 - ease(-radius * 0.25, radius * 0.12, edge(x, y));
 };
 
-/** Single hairs of wood, short, fine and bent, nearly along the grain and thickest on the soft early wood; oil glues a few to tufts. */
+/**
+ * Single hairs of wood, short, fine and bent, nearly along the grain and thickest on the soft early wood; oil glues a
+ * few to tufts.
+ */
 const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void => {
   const next = random(from);
   const color = f.oiled ? FIBER.oiled : FIBER.dry;

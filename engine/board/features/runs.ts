@@ -5,7 +5,10 @@ import { stroke, trickle } from '../stamp.ts';
 
 type Runs = FeatureOf<'runs'>;
 
-/** Tears out of one heavy band: it sagged first, then broke through where it was thickest; some ran far, some hardly, two joined. */
+/**
+ * Tears out of one heavy band: it sagged first, then broke through where it was thickest; some ran far, some hardly,
+ * two joined.
+ */
 const tears = (b: Board, f: Runs, from: number): void => {
   const next = random(from);
   const lift = new Float32Array(b.height.length);

@@ -37,7 +37,9 @@ const point = (b: Board, f: Rust, next: Random, at: Point, radius: number): void
   });
 };
 
-/** Points of iron left by steel wool: specks of all sizes in loose trails, and a few rusted threads, each in its stain. */
+/**
+ * Points of iron left by steel wool: specks of all sizes in loose trails, and a few rusted threads, each in its stain.
+ */
 export const rust = (b: Board, f: Rust, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];

@@ -13,7 +13,10 @@ const CHALKY = [0.5, 0.49, 0.47] as const;
 const DUST = [0.4, 0.34, 0.27] as const;
 const PORE_UM = -5;
 
-/** Through the film coat by coat (thin contours), through the paint, which stays in the low places, down to what lies below. */
+/**
+ * Through the film coat by coat (thin contours), through the paint, which stays in the low places, down to what lies
+ * below.
+ */
 export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number): void => {
   const radius = f['diameter-mm'] / 2;
   const edge = blot(placed(b, random(from), f.at), radius * 0.72, from, 0.6, 1.5, -8);

@@ -54,7 +54,10 @@ const lines = (b: Board, f: Scratches, next: Random, count: number, width: numbe
   }
 };
 
-/** Curls of a machine: small loops that overlap in trains along its way; only where a grain stood out or it was leaned on do they cut. */
+/**
+ * Curls of a machine: small loops that overlap in trains along its way; only where a grain stood out or it was leaned
+ * on do they cut.
+ */
 const swirls = (b: Board, f: Scratches, next: Random, count: number, width: number, cut: Cut) => {
   const [low, high] = f['length-mm'];
   for (let n = 0; n < count; ) {
@@ -98,7 +101,10 @@ const swirls = (b: Board, f: Scratches, next: Random, count: number, width: numb
   }
 };
 
-/** Something pressed in: a broad shallow place, or the corner of a thing that slid on a little and pushed film up before it. */
+/**
+ * Something pressed in: a broad shallow place, or the corner of a thing that slid on a little and pushed film up before
+ * it.
+ */
 const dent = (b: Board, next: Random, at: Point, broad: boolean): void => {
   const turn = next() * 6.28;
   const [c, s] = [Math.cos(turn), Math.sin(turn)];

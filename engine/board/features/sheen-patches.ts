@@ -15,7 +15,10 @@ const [DULLER, SUNK, SHINIER] = [1.35, 1.9, 0.9];
 /** How dull a place is, 0 as the rest to 1, or below 0 where it is shinier. */
 type Dullness = (x: number, y: number) => number;
 
-/** Islands where the film sank in more or less, a little longer along the strokes; their borders fray out bristle by bristle. */
+/**
+ * Islands where the film sank in more or less, a little longer along the strokes; their borders fray out bristle by
+ * bristle.
+ */
 const flashing = (size: number, from: number): Dullness => {
   const island = patches(size, from, 0.5, 0.62);
   const lane = patches(size * 0.4, from + 60, 0.4, 0.7);
@@ -33,7 +36,10 @@ const flashing = (size: number, from: number): Dullness => {
   };
 };
 
-/** Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed over; each thread of the cloth went on a little over the border. */
+/**
+ * Wax that a cloth left: shining in the lanes it rubbed, dull in the hollows between that drank it or that it passed
+ * over; each thread of the cloth went on a little over the border.
+ */
 const buffed = (b: Board, size: number, from: number): Dullness => {
   const island = patches(size * 0.9, from, 0.56, 1.1);
   const lanes = wipesOver(b, random(from), {
@@ -55,7 +61,9 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
   };
 };
 
-/** Soft bands and end grain drank the oil: drawn out along the fibers, some of them much farther than their neighbors. */
+/**
+ * Soft bands and end grain drank the oil: drawn out along the fibers, some of them much farther than their neighbors.
+ */
 const thirsty = (size: number, from: number): Dullness => {
   const island = patches(size * 1.15, from, 0.48, 0.75);
   return (x, y) => {

@@ -16,7 +16,10 @@ const leave = (b: Board, i: number, share: number, milk: number, tan: number): v
   roughen(b, i, 0.014, 0.85 * share);
 };
 
-/** One run that dried flat: wider and narrower by turns, thin in its middle, its shores and its foot thick with what it carried. */
+/**
+ * One run that dried flat: wider and narrower by turns, thin in its middle, its shores and its foot thick with what it
+ * carried.
+ */
 const track = (
   b: Board,
   f: SoapyStreaks,
@@ -81,7 +84,10 @@ const spot = (b: Board, f: SoapyStreaks, next: Random): void => {
   });
 };
 
-/** Leached soap: damp gathered to drops above, ran down in tracks that join and part, and dried flat and shining, milky with tan shores. */
+/**
+ * Leached soap: damp gathered to drops above, ran down in tracks that join and part, and dried flat and shining, milky
+ * with tan shores.
+ */
 export const soapyStreaks = (b: Board, f: SoapyStreaks, from: number): void => {
   const next = random(from);
   b.veil = [...CREAM];

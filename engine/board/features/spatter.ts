@@ -10,7 +10,10 @@ const DRAWN_OUT = [1, 2.4] as const;
 /** Drops of one pass fly one way, give or take this much, radians. */
 const SPREAD = 0.35;
 
-/** One drop that hit in flight and flowed out: a fine one stands round, a large one came as two or three and lies low; its foot wets the mist round it. */
+/**
+ * One drop that hit in flight and flowed out: a fine one stands round, a large one came as two or three and lies low;
+ * its foot wets the mist round it.
+ */
 const blob = (b: Board, next: Random, at: Point, radius: number, heading: number, tall: number): void => {
   const long = between(next, ...DRAWN_OUT, 3);
   const id = Math.floor(next() * 1e6);
@@ -45,7 +48,10 @@ const blob = (b: Board, next: Random, at: Point, radius: number, heading: number
   });
 };
 
-/** Drops spat by a nozzle: few large, very many fine, some with small ones thrown ahead; glossier than the mist around them. */
+/**
+ * Drops spat by a nozzle: few large, very many fine, some with small ones thrown ahead; glossier than the mist around
+ * them.
+ */
 export const spatter = (b: Board, f: FeatureOf<'spatter'>, from: number): void => {
   const next = random(from);
   const [low, high] = f['diameter-mm'];

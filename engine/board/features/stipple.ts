@@ -2,7 +2,10 @@ import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise } from '../field.ts';
 import { ease, noise, start } from '../noise.ts';
 
-/** Height of rounded pebbles close together, one a cell of unit width, of unequal size; where two meet they melt into one. */
+/**
+ * Height of rounded pebbles close together, one a cell of unit width, of unequal size; where two meet they melt into
+ * one.
+ */
 const pebbles = (x: number, y: number, seed: number): number => {
   const x0 = Math.floor(x);
   const y0 = Math.floor(y);
@@ -21,7 +24,10 @@ const pebbles = (x: number, y: number, seed: number): number => {
   return sum;
 };
 
-/** Pebbles pulled up by a roller nap, dimples between, drawn out a little along its way and more where one lane met the next. */
+/**
+ * Pebbles pulled up by a roller nap, dimples between, drawn out a little along its way and more where one lane met the
+ * next.
+ */
 export const stipple = (b: Board, f: FeatureOf<'stipple'>, from: number): void => {
   const s = f['spacing-mm'];
   const lane = b.heightMm * 0.68;

@@ -4,7 +4,10 @@ import { remnant, stray } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
-/** One pull of a finger: it comes down softly, bears harder, and narrows as it lifts; what lay on top is pushed aside in bits and left as a smeared heap with strings at the end. */
+/**
+ * One pull of a finger: it comes down softly, bears harder, and narrows as it lifts; what lay on top is pushed aside in
+ * bits and left as a smeared heap with strings at the end.
+ */
 export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
   const [cx, cy] = placed(b, random(from), f.at);
   const turn = radians(f.angle);

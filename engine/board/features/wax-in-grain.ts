@@ -7,7 +7,10 @@ const WAX = [0.78, 0.71, 0.57] as const;
 /** What lies deeper than this below the face is a pore, µm. */
 const PORE_UM = -1.5;
 
-/** Wax dried pale in the pores themselves: full here, half gone there, clean elsewhere, with a breath of it on the face beside them. */
+/**
+ * Wax dried pale in the pores themselves: full here, half gone there, clean elsewhere, with a breath of it on the face
+ * beside them.
+ */
 export const waxInGrain = (b: Board, f: FeatureOf<'wax-in-grain'>, from: number): void => {
   const { along, across } = turned(f.angle);
   const long = f['length-mm'];

@@ -51,7 +51,10 @@ const rings = (
   });
 };
 
-/** Splashed drops, run together where they met: part of a rim where each dried last, dull inside and clearer toward the middle. */
+/**
+ * Splashed drops, run together where they met: part of a rim where each dried last, dull inside and clearer toward the
+ * middle.
+ */
 const drops = (
   b: Board,
   f: WhiteRing,

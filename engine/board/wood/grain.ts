@@ -16,7 +16,10 @@ const KNOT_MM = [4, 7] as const;
 /** How far the fibers round a knot are moved at most, over its radius. */
 const AROUND = 0.97;
 
-/** Share of boards on which the heart of the log lies below the picture, and the rings close in arches; in a close view they would only seem to end. */
+/**
+ * Share of boards on which the heart of the log lies below the picture, and the rings close in arches; in a close view
+ * they would only seem to end.
+ */
 const ARCHED = 0.3;
 
 /** A cut at random through a log whose rings are cones around its heart. */

@@ -6,7 +6,10 @@ import type { Grain, Knot } from './grain.ts';
 /** Rings of the branch across a knot. */
 const RINGS = 7;
 
-/** A branch cut across: its own close rings, bark along part of its edge, a check from its heart, and tinted wood about it. */
+/**
+ * A branch cut across: its own close rings, bark along part of its edge, a check from its heart, and tinted wood about
+ * it.
+ */
 export const drawKnot = (b: Board, grain: Grain, { late, streak }: Figure, at: Knot, seed: number): void => {
   const next = random(start(seed, 2));
   const edge = [late[0] * 0.5, late[1] * 0.4, late[2] * 0.36] as const;
