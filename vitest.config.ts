@@ -4,6 +4,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
 /** Minutes long or in need of a quiet machine, so they stand apart: two whole builds, spoiled copies of the content, … */
 const SLOW = [
   'test/mutation/**/*.test.ts',
+  'test/find/latency.test.ts',
   ...[
     'bytes',
     'folder',
