@@ -1,7 +1,8 @@
-import type { ConditionInput } from '../model/condition.ts';
+import { partsOf } from '../condition.ts';
+import type { ConditionInput, Wanted } from '../model/condition.ts';
 
 /** One comparison of a fact, or its opposite. */
-export type Literal = { readonly fact: string; readonly wanted: unknown; readonly negated: boolean };
+export type Literal = { readonly fact: string; readonly wanted: Wanted; readonly negated: boolean };
 /** Holds where one of its comparisons holds. */
 export type Clause = readonly Literal[];
 
@@ -17,13 +18,11 @@ const choices = (lists: readonly (readonly Clause[])[]): readonly Clause[] =>
  * of yes, no and unknown (Kleene's strong logic) distribute and obey De Morgan's laws.
  */
 export const clausesOf = (condition: ConditionInput, negated = false): readonly Clause[] => {
-  const parts = Object.entries(condition)
-    .filter(([, wanted]) => wanted !== undefined)
-    .map(([name, wanted]): readonly Clause[] => {
-      if (name === 'not') return clausesOf(wanted as ConditionInput, !negated);
-      if (name !== 'any') return [[{ fact: name, wanted, negated }]];
-      const options = (wanted as ConditionInput[]).map((option) => clausesOf(option, negated));
-      return negated ? options.flat() : choices(options);
-    });
+  const parts = partsOf(condition).map((part): readonly Clause[] => {
+    if (part.kind === 'not') return clausesOf(part.of, !negated);
+    if (part.kind === 'fact') return [[{ fact: part.fact, wanted: part.wanted, negated }]];
+    const options = part.options.map((option) => clausesOf(option, negated));
+    return negated ? options.flat() : choices(options);
+  });
   return negated ? choices(parts) : parts.flat();
 };

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { clausesOf } from '#engine/compiled/clauses.ts';
 import { codedFact, codeOf, codesOf } from '#engine/compiled/fact-codes.ts';
 import { compare, holds, type Truth } from '#engine/condition.ts';
-import type { ConditionInput } from '#engine/model/condition.ts';
+import type { ConditionInput, Wanted } from '#engine/model/condition.ts';
 
 const NOT: Readonly<Record<Truth, Truth>> = { yes: 'no', unknown: 'unknown', no: 'yes' };
 const ORDER: readonly Truth[] = ['no', 'unknown', 'yes'];
@@ -76,7 +76,7 @@ describe('a condition', () => {
 });
 
 describe('a comparison', () => {
-  it.each<[unknown, string | number | undefined, Truth]>([
+  it.each<[Wanted, string | number | undefined, Truth]>([
     ['oil', 'oil', 'yes'],
     ['oil', 'wax', 'no'],
     ['oil', undefined, 'unknown'],
