@@ -142,6 +142,7 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   expect(await page.locator('.verdict').first().innerText()).toMatch(/^Hands off until/);
   // The early end stands small, as on the clock; the strip of the clock lies over no line of the card.
   expect(await page.locator('.verdict small').innerText()).toMatch(/^perhaps from/);
+  await page.reload();
   await page.locator('hd-clock .tape').waitFor();
   expect(await page.locator('hd-clock .tape').evaluate((strip) => getComputedStyle(strip).position)).toBe(
     'relative',
