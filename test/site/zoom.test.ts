@@ -55,7 +55,7 @@ const look = (page: Page) =>
   });
 
 const NARROW = { viewport: { width: 320, height: 512 }, deviceScaleFactor: 2 };
-const PHONE = { viewport: { width: 390, height: 844 } };
+const PHONE = { viewport: { width: 320, height: 844 } };
 const DESK = { viewport: { width: 1280, height: 900 } };
 /** Pixels, of the type that a browser sets by itself. */
 const LARGE_TYPE = 32;
