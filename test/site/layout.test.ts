@@ -67,6 +67,23 @@ it('has room for a thumb on every control, and no page wider than the screen', a
   expect(found).toEqual([]);
 });
 
+it('shows in each answer to a question of looks what it looks like, both in the first view', async () => {
+  const { page, close } = await openPage(PHONE);
+  await page.goto('/see/');
+  const seen = await page.locator('a[data-answer] img').evaluateAll((pictures) =>
+    pictures.map((picture) => {
+      const { bottom, width } = picture.getBoundingClientRect();
+      return { answer: picture.closest('a')?.dataset['answer'], bottom, width };
+    }),
+  );
+  expect(seen.map(({ answer }) => answer)).toEqual(['yes', 'no']);
+  for (const { bottom, width } of seen) {
+    expect(bottom).toBeLessThan(PHONE.viewport.height);
+    expect(width).toBeGreaterThan(120);
+  }
+  await close();
+});
+
 itAtLength('draws the edge of a tape where colors are forced', async () => {
   const { page, close } = await openPage({ ...PHONE, forcedColors: 'active' });
   await page.goto('/defects/lap-marks/cause/');
@@ -77,14 +94,19 @@ itAtLength('draws the edge of a tape where colors are forced', async () => {
   await close();
 });
 
-itAtLength('names the verdict first, then the reason, then what not to do', async () => {
+it('names the verdict first, then the reason, what not to do, and the way to when it is dry', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto('/defects/runs-and-sags/stage-setting/');
   const order = await page.locator('main').evaluate((main) => {
-    const parts = [...main.querySelectorAll('.verdict, .calm, .why, .not, .again, .causes, .trail')];
+    const parts = [
+      ...main.querySelectorAll('.verdict, .calm, .why, .not, .tape.strip, .again, .causes, .trail'),
+    ];
     return parts.map((part) => part.className.split(' ')[0]);
   });
-  expect(order).toEqual(['verdict', 'calm', 'not', 'again', 'causes', 'trail']);
+  expect(order).toEqual(['verdict', 'calm', 'not', 'tape', 'again', 'causes', 'trail']);
+  // All that hands hang on is in the first view of a phone.
+  const clock = await page.locator('.now .strip').boundingBox();
+  expect((clock?.y ?? 0) + (clock?.height ?? 0)).toBeLessThan(PHONE.viewport.height);
   await close();
 });
 

@@ -32,6 +32,11 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('judged');
   await page.getByRole('heading', { name: 'What decides' }).waitFor();
   expect(await page.locator('.beside canvas').count()).toBe(2);
+  // What decides is read with the next board under the thumb.
+  await page.locator('.decides').evaluate((part) => part.scrollIntoView());
+  const onward = await page.getByRole('button', { name: 'Next board' }).boundingBox();
+  expect((onward?.y ?? 0) + (onward?.height ?? 0)).toBeLessThanOrEqual(PHONE.viewport.height);
+  expect(onward?.y).toBeGreaterThan(PHONE.viewport.height / 2);
   await page.getByRole('button', { name: 'Next board' }).press('Enter');
   await page.getByText(/^1 boards? so far/).waitFor();
   // The button is gone: who hears the page or works by keys goes on at the new board, which is in view.

@@ -5,6 +5,21 @@ import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 
 withoutPictures();
 
+it('begins with stories to tap, which are answered as her own and go once there is an answer', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto('/tell/');
+  await page.getByRole('textbox', { name: /What it is/ }).waitFor();
+  await page.locator('.begin a').first().tap();
+  await page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  expect(await page.locator('.begin').isVisible()).toBe(false);
+  expect(await page.locator('.of-others').count()).toBe(0);
+  await page.goBack();
+  await page.locator('.begin a').first().waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('hears a story, asks one thing, and says what to do', async () => {
   const opened = await openPage();
   const { page } = opened;
