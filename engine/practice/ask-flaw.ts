@@ -8,12 +8,19 @@ import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import type { Rival } from './rivals.ts';
 
-/** What the other flaw would have answered. */
-export const otherwise = (name: string, answer: 'yes' | 'no'): string => `Had it been “${name}”: ${answer}.`;
+const small = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
+
+/** What is seen comes first, then the question that it answers, then what the other flaw would show. */
+export const saidBySign = (
+  { ask, here, there }: { readonly ask: string; readonly here: string; readonly there: string },
+  answer: 'yes' | 'no',
+  other: string,
+): string =>
+  `${here} “${ask}” ${answer === 'yes' ? 'Yes' : 'No'}. With “${other}” it is ${answer === 'yes' ? 'no' : 'yes'}: ${small(there)}`;
 
 const signSaid = (known: PracticeKnowledge, { sign, flaw }: Rival): string => {
   const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);
-  return `${ask} Here: ${sign.a}. ${here} ${otherwise(flaw.name, sign.b)} ${there}`;
+  return saidBySign({ ask, here, there }, sign.a, flaw.name);
 };
 
 /** What hands would have done, had they taken it for another flaw. */

@@ -4,7 +4,7 @@ import { FREQUENCY } from '../model/frequency.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { signOf } from '../sign.ts';
 import { walk } from '../walk.ts';
-import { askFlaw, otherwise } from './ask-flaw.ts';
+import { askFlaw, saidBySign } from './ask-flaw.ts';
 import { askHands, handsOf, isPlain, stopOfPiece } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';
 import { askUntil } from './ask-until.ts';
@@ -80,7 +80,7 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
   const [rival] = picked;
   if (!rival) throw new Error('no flaw can be seen');
   const because = ({ question, flaw }: (typeof picked)[number]) =>
-    `${question.ask} Here: no. ${EVEN} ${otherwise(flaw.name, 'yes')} ${question.yes}`;
+    saidBySign({ ask: question.ask, here: EVEN, there: question.yes }, 'no', flaw.name);
   return {
     ...key,
     id: idOf(key),
