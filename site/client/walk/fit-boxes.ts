@@ -143,7 +143,7 @@ export const fitProcedure = (
     const step = stepOf(item);
     item.hidden = !step;
     item.querySelector('[data-only]')?.toggleAttribute('hidden', !step?.only);
-    item.querySelector(':scope > [data-part=for-some]')?.toggleAttribute('open', !step?.only);
+    item.querySelector(':scope > details')?.toggleAttribute('open', !step?.only);
     const hours = item.querySelector<HTMLElement>('[data-hours]');
     if (hours) {
       hours.hidden = !step?.hours;
