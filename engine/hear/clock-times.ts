@@ -26,6 +26,20 @@ const MINUTES: Readonly<Record<string, number>> = {
   'forty five': 45,
 };
 const HOUR = String.raw`(?:\d{1,2}|${NAMED.join('|')})`;
+/** What is done at about the same hour every day. */
+const MEALS: Readonly<Record<string, number>> = {
+  breakfast: 8,
+  lunch: 12.5,
+  lunchtime: 12.5,
+  teatime: 16.5,
+  work: 17.5,
+  dinner: 18.5,
+  dinnertime: 18.5,
+  supper: 18.5,
+  suppertime: 18.5,
+  bedtime: 22,
+  'bed time': 22,
+};
 /** What stands right before an hour that is told by its number alone, and what may stand behind it. */
 const BARE_BEFORE = String.raw`(?:at|around|about|by|since|now|it['’]?s|is|says|like|say|till|until|near|roughly)\s+(?:about\s+|around\s+|like\s+|almost\s+|nearly\s+)?`;
 const BARE_AFTER = String.raw`(?=\s*(?:[.,;!?)–—]|:(?!\d)|$|(?:and|now|this|that|in the|it|i|last|yesterday|tonight|today|again|here|so|but|when|with|my|the|or|after|before)\b))`;
@@ -34,6 +48,7 @@ const dayPart = (name: string) =>
 /** An hour of the clock: "9am", "2:15", "half past 11", "ten to nine", "at seven", "noon". */
 const CLOCK = new RegExp(
   String.raw`\b(?:(?<noon>noon|midday|midnight)\b` +
+    String.raw`|(?:at|since|after|before|around|about|now|it['’]?s)\s+(?<meal>breakfast|lunch(?:time)?|dinner(?:time)?|supper(?:time)?|bed\s?time|teatime|work)\b` +
     String.raw`|(?<past>quarter|half|five|ten|twenty|\d{1,2})(?:\s+(?:minutes|mins|min))?\s+(?<way>to|till|before|past|after)\s+(?<pastHour>${HOUR})\b(?!\s*(?:hours?|hrs?|min|days?|weeks?|months?|years?|coats?|times|percent|degrees|%|[:.]\d))${dayPart('pastPart')}?` +
     String.raw`|(?<hour>\d{1,2}):(?<minute>\d{2})(?!\d)${dayPart('minutePart')}?` +
     String.raw`|(?<dayHour>${HOUR})(?:\s*o['’]?\s?clock)${dayPart('dayPart')}?` +
@@ -51,11 +66,16 @@ const OVER_NIGHT =
   /\b(?:last (?:night|nite|evening)|over\s?(?:night|nite)|yesterday|next (?:morning|day)|got up|woke|this (?:morning|a\.?m))\b/i;
 /** Nobody looks at the clock to the minute. */
 const EITHER_WAY = 0.4;
+const EITHER_WAY_OF_MEALS = 1.5;
 const HALF_A_DAY = 12;
 const A_DAY = 24;
 
 /** An hour that is told, from midnight on, or from either midnight or noon where nothing tells which. */
-type Clock = Span & { readonly hour: number; readonly half: 'a' | 'p' | undefined };
+type Clock = Span & {
+  readonly hour: number;
+  readonly half: 'a' | 'p' | undefined;
+  readonly isLoose?: boolean;
+};
 
 const hourOf = (said: string): number => {
   const named = NAMED.indexOf(said.toLowerCase());
@@ -77,6 +97,9 @@ const clocksIn = (text: string): Clock[] =>
     const span = { from: found.index, to: found.index + found[0].length };
     const noon = groups['noon']?.toLowerCase();
     if (noon) return [{ ...span, hour: 0, half: noon === 'midnight' ? 'a' : 'p' }];
+    const meal = MEALS[groups['meal']?.toLowerCase() ?? ''];
+    if (meal)
+      return [{ ...span, hour: meal % HALF_A_DAY, half: meal < HALF_A_DAY ? 'a' : 'p', isLoose: true }];
     const said = first('pastHour', 'hour', 'dayHour', 'partHour', 'bareHour') ?? '';
     if (Number(said) > HALF_A_DAY) return [];
     const hour = hourOf(said);
@@ -139,11 +162,12 @@ export const hoursByClock = (text: string): HeardFact[] => {
     ? hoursSinceYesterday(laid, now)
     : hoursBetween(laid, now, OVER_NIGHT.test(text));
   if (hours === undefined) return [];
+  const way = laid.isLoose || now.isLoose ? EITHER_WAY_OF_MEALS : EITHER_WAY;
   return [
     {
       fact: 'hours-since-coat',
       value: hours,
-      range: [Math.max(0, hours - EITHER_WAY), hours + EITHER_WAY],
+      range: [Math.max(0, hours - way), hours + way],
       sure: 0.85,
       rests: [laid, now].map(({ from, to }) => ({ from, to })),
       against: [],

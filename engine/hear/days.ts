@@ -9,12 +9,12 @@ const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 const DAY = /^(?:mon|tues?|wednes|wed|thurs?|fri|satur|sun)(?:day)?s?$/;
 /** Short forms that are words of their own. */
 const NO_DAY = /^(sun|suns|wed|weds|mon|fri)$/;
-const TODAY = /^(its|today|now)$/;
+const TODAY = /^(its|today|todays|now|this)$/;
 
 /** "it's Saturday", "today is Saturday" */
 const isToday = (words: readonly Word[], at: number): boolean =>
   TODAY.test(words[at - 1]?.word ?? '') ||
-  (words[at - 1]?.word === 'is' && TODAY.test(words[at - 2]?.word ?? ''));
+  (/^(is|and)$/.test(words[at - 1]?.word ?? '') && TODAY.test(words[at - 2]?.word ?? ''));
 /** A day is told to half a day. */
 const HALF_DAY = 14;
 const WEEK = 168;
@@ -29,13 +29,19 @@ const dayOf = (words: readonly Word[], at: number): number => {
 const OF_ELSE =
   /^(stacked|moved|hung|delivered|wrapped|packed|loaded|assembled|noticed|found|saw|checked|touched|pulled)$/;
 
+/** "since Sunday", "since last Sunday" */
+const isSince = (words: readonly Word[], at: number): boolean =>
+  words.slice(Math.max(0, at - 2), at).some(({ word }) => word === 'since');
+
 /** Whether a coat was laid on the day at `at`: its clause tells of laying, or names a coat before it. */
 const isOfCoat = (words: readonly Word[], at: number): boolean =>
   !words.some(({ word, part }) => part === words[at]?.part && OF_ELSE.test(word)) &&
   words.some((word, index) => {
     if (word.clause !== words[at]?.clause) return false;
     // "curing since Monday"
-    if (/^(drying|curing)$/.test(word.word) && words[at - 1]?.word === 'since' && index < at) return true;
+    if (/^(drying|curing|sitting|been)$/.test(word.word) && isSince(words, at) && index < at) return true;
+    // "the third went on on Sunday", "after sitting since Sunday"
+    if (word.word === 'went' && words[index + 1]?.word === 'on' && index < at) return true;
     // "that was on Saturday"
     if (/^(that|it)$/.test(word.word) && words[index + 1]?.word === 'was' && index < at) return true;
     // "I did the treads on Monday"

@@ -4,7 +4,7 @@ import type { Word } from './words.ts';
 
 /** Words before a time that hedge it: "almost two weeks". */
 export const HEDGE =
-  /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not|only|barely|some|say|more|than|easily|probably|pretty|much|exactly|now|already|a)$/;
+  /^(almost|nearly|about|around|roughly|maybe|at|least|good|full|whole|well|over|just|the|like|close|to|even|not|only|barely|some|say|more|than|easily|probably|pretty|much|exactly|now|already|a|all|of|some|nigh)$/;
 
 /** A time in numbers, words `at` to before `to`, and the first word before it that hedges nothing. */
 type Said = {
@@ -36,7 +36,7 @@ const hasBeen = (said: Said): boolean =>
 /** "an hour and a half has gone by", "three days have passed", "two days went by" */
 const hasGoneBy = (said: Said): boolean =>
   sameSentence(said, said.to, said.to + 3).some(({ word }) => /^(passed|elapsed)$/.test(word)) ||
-  (/^(has|have|had|went)$/.test(wordAt(said, said.to)) &&
+  (/^(has|have|had|went|gone)$/.test(wordAt(said, said.to)) &&
     sameSentence(said, said.to, said.to + 3).some(({ word }) => word === 'by'));
 
 /** "2 hours since the last coat", "six days since I sprayed", "twelve hours after brushing" */
@@ -82,7 +82,33 @@ const isReached = (said: Said): boolean => wordAt(said, said.to) === 'mark';
 const isBackThen = (said: Said): boolean =>
   /^(ago|back)$/.test(wordAt(said, said.to)) && /^(thats|was|its)$/.test(wordAt(said, said.back));
 
-const REASONS = [isIn, hasBeen, hasGoneBy, isSinceLaying, isAgeOfCoat, hasHad, isReached, isBackThen];
+/** "after nine days it still dents", "3 days. Still tacky.", "nearly three days and nothing" */
+const isStillSo = (said: Said): boolean => {
+  const next = said.words.slice(said.to, said.to + 7);
+  const { sentence = 0, part } = said.words[said.at] ?? {};
+  const begins = said.words[said.back]?.part !== part || /^(after|for|its|so)$/.test(wordAt(said, said.back));
+  return (
+    begins &&
+    next.some(
+      ({ word, sentence: there }, at) =>
+        there <= sentence + 1 &&
+        (/^(still|nothing|yet)$/.test(word) ||
+          (word === 'no' && /^(change|better|different|luck|good)$/.test(next[at + 1]?.word ?? ''))),
+    )
+  );
+};
+
+const REASONS = [
+  isIn,
+  hasBeen,
+  hasGoneBy,
+  isSinceLaying,
+  isAgeOfCoat,
+  hasHad,
+  isReached,
+  isBackThen,
+  isStillSo,
+];
 
 /** Whether a time is said as one that has gone by since the coat was laid, whatever else the text tells of laying it. */
 export const isElapsed = (words: readonly Word[], at: number, to: number, back: number): boolean => {

@@ -1,5 +1,6 @@
 import { isOfOthers } from './of-others.ts';
 import { has, type ToldTime } from './told-time.ts';
+import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** What somebody does for years, or waits for. */
@@ -25,7 +26,12 @@ const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
   // "a one year old table": one before the unit is of a thing as well.
   const one = /^(a|one)$/.test(words[old - 2]?.word ?? '');
   const isInPart = (word: Word) => word.part === part;
-  if (!one && /^(year|month|week|day)$/.test(year ?? '') && !has(near(old + 1, old + 4, isInPart), THING))
+  if (
+    !one &&
+    /^(year|month|week|day)$/.test(year ?? '') &&
+    !has(near(old + 1, old + 4, isInPart), THING) &&
+    !has(near(old + 1, old + 2, isInPart), TOP)
+  )
     return true;
   if (has(near(from - 5, from, isInPart), PERSON)) return true;
   // Behind a comma the age is that of whoever was named last.

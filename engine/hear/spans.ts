@@ -74,8 +74,9 @@ export const ordinalSpan = (
   };
   if (
     isUnit(after.word) &&
-    before?.word === 'the' &&
-    /^(after|on|by|its|now)$/.test(words[at - 2]?.word ?? '')
+    ((before?.word === 'the' && /^(after|on|by|its|now|is|at|this|on to)$/.test(words[at - 2]?.word ?? '')) ||
+      before?.part !== here.part ||
+      /^(this|my|its|is)$/.test(before?.word ?? ''))
   )
     return span(ear.numbers.get(here.word), after.word);
   const begins = before?.part !== here.part || /^(by|on|its|now|at|is|to|im|are|so|and)$/.test(before.word);
