@@ -61,12 +61,21 @@ const isPainted = (words: readonly Word[]): boolean =>
       ),
   );
 
+/** "stripped", "sanded down", "sanded the old varnish off" */
 const isStripped = (words: readonly Word[]): boolean =>
-  words.some(
-    ({ word }, at) =>
-      /^(stripped|stripping|stripper|bare|removed)$/.test(word) ||
-      (word === 'sanded' && /^(off|down|well|back|through|completely|all)$/.test(words[at + 1]?.word ?? '')),
-  );
+  words.some(({ word, part }, at) => {
+    if (/^(stripped|stripping|stripper|bare|removed)$/.test(word)) return true;
+    if (!/^(sanded|scraped|took|ground|planed)$/.test(word)) return false;
+    const after = words.slice(at + 1, at + 7).filter((next) => next.part === part);
+    const off = after.findIndex((next) => /^(off|away)$/.test(next.word));
+    return (
+      /^(off|down|well|back|through|completely|all)$/.test(after[0]?.word ?? '') ||
+      (off > 0 && after.slice(0, off).some((next) => OLD_LAYER.test(next.word)))
+    );
+  });
+/** What lies there before the work begins. */
+const OLD_LAYER =
+  /^(old|existing|original|finish|varnish|lacquer|poly|polyurethane|shellac|paint|everything|all|it)$/;
 
 const MADE = /^(built|made|turned|milled|building|turning|handmade|homemade)$/;
 const RAW_WOOD = /^(slab|burl|lathe|lumber|unfinished|unstained)$/;
