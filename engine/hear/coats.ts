@@ -22,7 +22,10 @@ const isApplication = (words: readonly Word[], at: number): boolean => {
   if (of?.part === part && of?.word === 'of' && words[at + 2]?.word !== 'the')
     return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP_OR_SHEEN.test(next.word));
   // "3 rounds", "round 3", and no "two passes with the sander"
-  const isCounted = /^(rounds|passes|applications)$/.test(word) && before?.part === part;
+  const isCounted =
+    /^(rounds|passes|applications)$/.test(word) &&
+    before?.part === part &&
+    /^(\d{1,2}|two|three|four|five|six|thin|light|several|few|many|coats)$/.test(before?.word ?? '');
   const isNumbered = /^(round|pass|application)$/.test(word) && ORDINALS.test(before?.word ?? '');
   const isNth =
     word === 'round' && of?.part === part && /^(\d{1,2}|two|three|four|five|six)$/.test(of?.word ?? '');

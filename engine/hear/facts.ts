@@ -5,7 +5,7 @@ import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
 import { isOfOthers } from './of-others.ts';
-import { isLaid, isOfBelow, placeOf } from './place.ts';
+import { isLaid, isNamedTop, isOfBelow, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
@@ -113,6 +113,15 @@ const isOfPrimer = (words: readonly Word[], { from }: Span): boolean => {
   );
 };
 
+/** "semi gloss wall latex, then a clear": the sheen of the paint is not that of the top coat. */
+const isSheenOfPaint = (words: readonly Word[], matches: readonly Match[], { to, from }: Match): boolean =>
+  words
+    .slice(to, to + 2)
+    .some(
+      ({ word, part }) =>
+        part === words[from]?.part && /^(latex|enamel|emulsion|paint|wall|trim|undercoat)$/.test(word),
+    ) && matches.some((match) => isNamedTop(words, match));
+
 /** What was stripped off is no longer below the stain. */
 const isLeft =
   (told: readonly Mention[]) =>
@@ -140,6 +149,7 @@ export const choicesOf = (
       continue;
     }
     if ((fact === 'family' && isOfBelow(words, match)) || isOfOthers(words, match.from, match.to)) continue;
+    if (fact === 'sheen' && isSheenOfPaint(words, matches, match)) continue;
     // "one day old poly" is no old finish
     const [before] = [words[match.from - 1]?.word ?? ''];
     if (words[match.from]?.word === 'old' && /^(minute|hour|day|week|month)s?$/.test(before)) continue;

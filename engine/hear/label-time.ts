@@ -33,7 +33,7 @@ export const labelTime = (ear: Ear, words: readonly Word[]): LabelTime | undefin
 };
 
 const TIMES: Readonly<Record<string, number>> = { half: 0.5, twice: 2, double: 2, triple: 3, thrice: 3 };
-const BEFORE_BARE = /^(its|at|been|im|were|mines|mine|is|now|gave|have|has)$/;
+const BEFORE_BARE = /^(its|at|been|im|mines|gave)$/;
 const BEHIND_BARE = /^(and|so|now|with|still|but|in|here|already)$/;
 
 /** "It's 6 and still soft", "it has been twice that": hours told beside those of the label, in its unit. */
