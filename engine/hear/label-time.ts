@@ -14,8 +14,21 @@ const UNITS = /^(hours?|hrs?|h|min|mins|minutes?|days?)$/;
 /** Hours that the label gives a coat to dry, the longest that is told, and the word behind it. */
 export type LabelTime = { readonly hours: number; readonly at: number; readonly unit: string };
 
+/** Looked up once a text. */
+const told = new WeakMap<readonly Word[], { readonly label: LabelTime | undefined }>();
+
 /** "can says 2 hours", "dry time on the can 8 hrs", "the tin promised four hours", "8 to 12 hours to dry the tin says". */
 export const labelTime = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
+  const known = told.get(words);
+  if (known) return known.label;
+  const label = words.some(({ word }) => LABEL.test(word) || SUPPOSED.test(word))
+    ? readLabel(ear, words)
+    : undefined;
+  told.set(words, { label });
+  return label;
+};
+
+const readLabel = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
   let found: LabelTime | undefined;
   for (let at = 0; at < words.length; at++) {
     const span = spanAt(ear, words, at);

@@ -153,8 +153,22 @@ const endOf = (
 export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
   const numbers = numberedOf(ear, words);
+  const isThere = new Uint8Array(ear.numbered.size);
+  for (const list of [numbers.stems, numbers.exact])
+    for (const number of list) if (number >= 0) isThere[number] = 1;
+  const isPossible = ({ steps }: Pattern): boolean =>
+    steps.every((wanted) => wanted.some((number) => isThere[number] === 1));
+  /** Of the phrases that begin with a word, those whose other words are in the text at all. */
+  const possible = new Map<number, readonly Pattern[]>();
+  const beginning = (first: number): readonly Pattern[] => {
+    const known = possible.get(first);
+    if (known) return known;
+    const fresh = (ear.byFirst[first] ?? []).filter(isPossible);
+    possible.set(first, fresh);
+    return fresh;
+  };
   const hear = (first: number, from: number): void => {
-    for (const pattern of ear.byFirst[first] ?? []) {
+    for (const pattern of beginning(first)) {
       const to = endOf(pattern, words, numbers, from);
       if (to === undefined) continue;
       const { sense, kind, of, steps } = pattern;
@@ -162,8 +176,9 @@ export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
     }
   };
   words.forEach((_, from) => {
-    hear(numbers.stems[from] ?? -1, from);
-    hear(numbers.exact[from] ?? -1, from);
+    const [stem = -1, exact = -1] = [numbers.stems[from], numbers.exact[from]];
+    if (stem >= 0) hear(stem, from);
+    if (exact >= 0) hear(exact, from);
   });
   return found;
 };

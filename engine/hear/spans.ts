@@ -1,13 +1,16 @@
 import type { Ear } from './match.ts';
 import type { Word } from './words.ts';
 
+const isDigit = (word: string): boolean => word.charCodeAt(0) >= 48 && word.charCodeAt(0) <= 57;
+
 /** The number that a word tells; ordinals tell none. */
 export const numberAt = (ear: Ear, word: Word | undefined): number | undefined => {
   if (!word) return undefined;
-  if (/^\d+(?:[.,]\d+)?$/.test(word.word)) return Number(word.word.replace(',', '.'));
+  if (isDigit(word.word))
+    return /^\d+(?:[.,]\d+)?$/.test(word.word) ? Number(word.word.replace(',', '.')) : undefined;
   const value = ear.numbers.get(word.word);
-  const isOrdinal = word.word !== 'both' && /^\d|(?:st|nd|rd|th)$/.test(word.word);
-  return isOrdinal ? undefined : value;
+  if (value === undefined || word.word === 'both') return value;
+  return /(?:st|nd|rd|th)$/.test(word.word) ? undefined : value;
 };
 
 const RANGE_WORD = /^(to|or|and)$/;
