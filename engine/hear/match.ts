@@ -149,6 +149,9 @@ const endOf = (
   return here + 1;
 };
 
+/** So few phrases are tried as fast as they are looked through. */
+const FEW = 12;
+
 /** Every phrase of the lexicon in the text, in reading order. */
 export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
@@ -157,13 +160,14 @@ export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   for (const list of [numbers.stems, numbers.exact])
     for (const number of list) if (number >= 0) isThere[number] = 1;
   const isPossible = ({ steps }: Pattern): boolean =>
-    steps.every((wanted) => wanted.some((number) => isThere[number] === 1));
+    steps.every((wanted, step) => step === 0 || wanted.some((number) => isThere[number] === 1));
   /** Of the phrases that begin with a word, those whose other words are in the text at all. */
   const possible = new Map<number, readonly Pattern[]>();
   const beginning = (first: number): readonly Pattern[] => {
     const known = possible.get(first);
     if (known) return known;
-    const fresh = (ear.byFirst[first] ?? []).filter(isPossible);
+    const all = ear.byFirst[first] ?? [];
+    const fresh = all.length > FEW ? all.filter(isPossible) : all;
     possible.set(first, fresh);
     return fresh;
   };

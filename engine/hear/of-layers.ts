@@ -34,6 +34,10 @@ const isElsewhere = ({ words, from }: ToldTime): boolean => {
 /** Layers below that the sentence of the time names. */
 const layersBeside = ({ words, matches, from, to }: ToldTime) => {
   const { sentence } = words[from] ?? {};
+  const named = matches.filter(
+    (one) => one.sense === 'cue other-layer' && words[one.from]?.sentence === sentence && one.from !== from,
+  );
+  if (!named.length) return named;
   const isTopNamed = matches.some((match) => isNamedTop(words, match));
   // Where no top coat is named the paint is it, and "primed and painted two years ago" is of the paint.
   const isPainted = words.some((word) => word.sentence === sentence && /^(painted|paint)$/.test(word.word));
@@ -43,13 +47,10 @@ const layersBeside = ({ words, matches, from, to }: ToldTime) => {
   );
   const isTheCoat = ({ word }: Word): boolean =>
     !isTopNamed && (isSoft || /^paint/.test(word) || (isPainted && /^prim/.test(word)));
-  return matches.filter((one) => {
+  return named.filter((one) => {
     const layer = words[one.from];
     return (
-      one.sense === 'cue other-layer' &&
       layer !== undefined &&
-      layer.sentence === sentence &&
-      one.from !== from &&
       !isTheCoat(layer) &&
       // "an hour ago it went milky over the brown paint" tells where
       !(one.from > to && has(words.slice(to, one.from), /^(over|under|beneath)$/)) &&

@@ -17,7 +17,8 @@ const THING =
 
 /** "my 3 year old", "for a three year old", "Toy blocks for my nephew, 18 months old": an age that is no thing's. */
 const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
-  const old = words.findIndex(({ word }, at) => at >= from && at <= to && word === 'old');
+  const there = words.slice(from, to + 1).findIndex(({ word }) => word === 'old');
+  const old = there < 0 ? there : from + there;
   if (old < 0) return false;
   const { part, sentence } = words[old] ?? {};
   const near = (start: number, end: number, isNear: (word: Word) => boolean) =>

@@ -44,13 +44,14 @@ export const countAt = (ear: Ear, words: readonly Word[], at: number): Count | u
       .map(({ word }) => word)
       .join(' ');
   // "three quarters of an hour"
-  const quarters = /^quarters? of an? $/.test(`${said(at + 1, at + 4)} `);
+  const next = words[at + 1]?.word ?? '';
+  const quarters = /^quarters?$/.test(next) && /^quarters? of an?$/.test(said(at + 1, at + 4));
   if (quarters && value <= 3) return { to: at + 4, value: value / 4 };
   const ones = TENS.test(first?.word ?? '') && isOfPart(at + 1) ? numberAt(ear, words[at + 1]) : undefined;
   if (ones !== undefined && ones >= 1 && ones <= 9 && Number.isInteger(ones))
     return { to: at + 2, value: value + ones };
-  if (said(at + 1, at + 4) === 'and a half') return { to: at + 4, value: value + 0.5 };
-  if (value >= 1 && words[at + 1]?.word === 'half' && /^\d/.test(first?.word ?? ''))
+  if (next === 'and' && said(at + 1, at + 4) === 'and a half') return { to: at + 4, value: value + 0.5 };
+  if (value >= 1 && next === 'half' && /^\d/.test(first?.word ?? ''))
     return { to: at + 2, value: value + 0.5 };
   return { to: at + 1, value };
 };
