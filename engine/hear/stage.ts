@@ -104,6 +104,25 @@ const isDent = (words: readonly Word[], { from, to }: Match): boolean =>
     .slice(from, to)
     .some(({ word }) => /^(nail|fingernail|finger|thumb|thumbnail|dents?|dented)$/.test(word));
 
+/** "a sticky top. Stripping was easy. Then the second coat": what was soft is gone. */
+const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): boolean => {
+  const isDone = (at: number): boolean =>
+    words[at]?.asks === false &&
+    !manner.notYet({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 }) &&
+    !manner.feared({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 });
+  const off = words.findIndex(
+    ({ word }, at) =>
+      at >= to &&
+      (word === 'stripped' ||
+        (word === 'stripping' && /^(was|went|took)$/.test(words[at + 1]?.word ?? ''))) &&
+      isDone(at),
+  );
+  const laid = words.findIndex(
+    ({ word }, at) => at > off && (/^coats?$/.test(word) || isLaying(words, at)) && isDone(at),
+  );
+  return off >= 0 && laid > off;
+};
+
 /** Words of a film that is not sound, whatever its age. */
 const softWords = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] =>
   matches.filter(
@@ -112,6 +131,7 @@ const softWords = (words: readonly Word[], matches: readonly Match[], manner: Ma
         (match.kind === 'sign' && match.of[0] === ASKED.stillTacky && match.of[1] === 'yes')) &&
       !isOfLayer(words, matches, match) &&
       !isInCan(words, match) &&
+      !isOffSince(words, manner, match) &&
       manner.denied(match) === undefined &&
       !manner.over(match) &&
       !manner.feared(match),
