@@ -155,3 +155,20 @@ describe('the signs of a text', () => {
     expect(found?.against.length).toBeGreaterThan(0);
   });
 });
+
+describe('a hardener that is not there', () => {
+  // Sentences of our own, invented.
+  it.each([
+    'It is a one-part waterborne with nothing mixed in',
+    'I forgot the hardener in the lacquer',
+    'a single component varnish',
+    'no catalyst in this lacquer, sprayed straight from the can',
+  ])('is told as none: %s', (text) => {
+    expect(fact(text, 'hardener')?.value).toBe('none');
+    expect(fact(text, 'hardener')?.sure).toBeGreaterThanOrEqual(SURE);
+  });
+
+  it('is not told by parts of a mix', () => {
+    expect(fact('two cans of poly, one part to one part spirits', 'hardener')).toBeUndefined();
+  });
+});
