@@ -1,4 +1,5 @@
 import type { HeardFact } from './heard.ts';
+import { PLAINLY } from './sure.ts';
 import type { Span } from './words.ts';
 
 const NAMED = [
@@ -168,7 +169,7 @@ export const hoursByClock = (text: string): HeardFact[] => {
       fact: 'hours-since-coat',
       value: hours,
       range: [Math.max(0, hours - way), hours + way],
-      sure: 0.85,
+      sure: PLAINLY,
       rests: [laid, now].map(({ from, to }) => ({ from, to })),
       against: [],
     },

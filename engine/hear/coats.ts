@@ -7,6 +7,7 @@ import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isOfOthers } from './of-others.ts';
 import { numberAt } from './spans.ts';
+import { FOLLOWS, JUST, PLAINLY, SAID } from './sure.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
@@ -84,17 +85,17 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
     const nth = words[at - back - 2];
     if (words[at - back - 1]?.word === 'of' && nth && ORDINALS.test(nth.word) && nth.clause === here.clause) {
       const count = ear.numbers.get(nth.word) ?? 0;
-      return { low: count, high: count, sure: 0.85, span: { from: nth.from, to: here.to } };
+      return { low: count, high: count, sure: PLAINLY, span: { from: nth.from, to: here.to } };
     }
     if (ORDINALS.test(there.word)) {
       const count = ear.numbers.get(there.word) ?? 0;
-      return { low: count, high: count, sure: 0.85, span };
+      return { low: count, high: count, sure: PLAINLY, span };
     }
     if (there.word === 'more' || ear.units.has(there.word)) return undefined;
     // "how many coats", "too many coats"
     if (/^(how|too|so)$/.test(words[at - back - 1]?.word ?? '') && there.word === 'many') return undefined;
     const vague = entryOf(VAGUE, there.word);
-    if (vague) return { low: vague[0], high: vague[1], sure: 0.72, span };
+    if (vague) return { low: vague[0], high: vague[1], sure: JUST, span };
     if (/^(a|an|half|another|next|each|every)$/.test(there.word)) continue;
     // "4 double coats"
     if (there.word === 'double' && numberAt(ear, words[at - back - 1]) !== undefined) continue;
@@ -107,7 +108,7 @@ const countBefore = (ear: Ear, words: readonly Word[], at: number): Count | unde
     const or = words[at - back - 1];
     const first = /^(or|to)$/.test(or?.word ?? '') ? numberAt(ear, words[at - back - 2]) : undefined;
     const low = first !== undefined && first < high ? first : high;
-    return { low, high, sure: 0.85, span };
+    return { low, high, sure: PLAINLY, span };
   }
   return undefined;
 };
@@ -190,7 +191,7 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
     return {
       low: times,
       high: times,
-      sure: 0.74,
+      sure: FOLLOWS,
       span: { from: here.from, to: words[at + 1]?.to ?? here.to },
     };
   if (!here || words[at + 1]?.word !== 'of' || ORDINALS.test(here.word)) return undefined;
@@ -204,7 +205,7 @@ const countOf = (ear: Ear, words: readonly Word[], at: number): Count | undefine
     named && {
       low: count,
       high: count,
-      sure: 0.78,
+      sure: SAID,
       span: { from: here.from, to: named.to },
       ofPaint: named.word === 'paint',
     }
@@ -221,7 +222,7 @@ const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count | undef
   const count = /^an?$/.test(here.word) ? undefined : numberAt(ear, here);
   const laid = words.some((word, index) => word.part === here.part && index < at && isLaying(words, index));
   return count !== undefined && (laid || after !== 'so far') && count <= MOST_COATS
-    ? { low: count, high: count, sure: 0.75, span: { from: here.from, to: last.to } }
+    ? { low: count, high: count, sure: FOLLOWS, span: { from: here.from, to: last.to } }
     : undefined;
 };
 
@@ -237,7 +238,7 @@ const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefine
   const count = numberAt(ear, here);
   return count === undefined || /^an?$/.test(here.word)
     ? undefined
-    : { low: count, high: count, sure: 0.78, span: { from: here.from, to: on.to } };
+    : { low: count, high: count, sure: SAID, span: { from: here.from, to: on.to } };
 };
 
 /** What a bare count is of: coats, though none is named: "I did two", "Six down", "mine has 4". */
@@ -249,7 +250,7 @@ const countDone = (ear: Ear, words: readonly Word[], at: number): Count | undefi
   if (!here || ORDINALS.test(here.word) || /^(an?|half|one)$/.test(here.word)) return undefined;
   const count = numberAt(ear, here);
   if (count === undefined || !Number.isInteger(count) || count < 2 || count > MOST_COATS) return undefined;
-  const found = { low: count, high: count, sure: 0.73, span: { from: here.from, to: here.to } };
+  const found = { low: count, high: count, sure: JUST, span: { from: here.from, to: here.to } };
   const begins = before?.part !== here.part;
   // "Six down, and I can see brush marks"
   if (begins && after?.part === here.part && /^(down|done|on)$/.test(after.word))
@@ -286,7 +287,12 @@ const timesLaid = (ear: Ear, words: readonly Word[], at: number): Count | undefi
     const count = ear.numbers.get(here.word) ?? 0;
     const lays = partOf(words, at, at - 8, at).some((_, index, part) => isLaying(part, index));
     return lays && count > 1
-      ? { low: count, high: count, sure: 0.74, span: { from: here.from, to: words[at + 1]?.to ?? here.to } }
+      ? {
+          low: count,
+          high: count,
+          sure: FOLLOWS,
+          span: { from: here.from, to: words[at + 1]?.to ?? here.to },
+        }
       : undefined;
   }
   const twice = here?.word === 'twice';
@@ -298,7 +304,7 @@ const timesLaid = (ear: Ear, words: readonly Word[], at: number): Count | undefi
     ? {
         low: count,
         high: count,
-        sure: 0.74,
+        sure: FOLLOWS,
         span: { from: here.from, to: words[at + (twice ? 0 : 1)]?.to ?? here.to },
       }
     : undefined;
@@ -397,14 +403,14 @@ export const coatNumberOf = (
         (told !== after || !ear.units.has(words[at + 2]?.word ?? ''))
       )
         add(
-          { low: high, high, sure: 0.75, span: { from: word.from, to: told?.to ?? word.to }, ofPaint },
+          { low: high, high, sure: FOLLOWS, span: { from: word.from, to: told?.to ?? word.to }, ofPaint },
           at,
           at + 2,
         );
       // "a coat of clear", the only one told of
       const a = words[at - 1]?.word === 'a' || words[at - 2]?.word === 'a';
       if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP_OR_SHEEN.test(first) || ofPaint))
-        add({ low: 1, high: 1, sure: 0.71, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
+        add({ low: 1, high: 1, sure: JUST, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
       return;
     }
     if (at < firstCoat && word.word !== 'x') {
@@ -413,7 +419,7 @@ export const coatNumberOf = (
       const onMine = words[at - 1]?.word === 'my' && words[at - 2]?.word === 'on';
       if (ORDINALS.test(word.word) && onMine && isCoat(words, at)) {
         const count = ear.numbers.get(word.word) ?? 0;
-        add({ low: count, high: count, sure: 0.73, span: { from: word.from, to: word.to } }, at, at + 1);
+        add({ low: count, high: count, sure: JUST, span: { from: word.from, to: word.to } }, at, at + 1);
       }
       return;
     }
@@ -426,7 +432,7 @@ export const coatNumberOf = (
     add(of ?? countOn(ear, words, at) ?? countSoFar(ear, words, at) ?? countDone(ear, words, at), at, at + 1);
     if (ORDINALS.test(word.word) && isCoat(words, at)) {
       const count = ear.numbers.get(word.word) ?? 0;
-      add({ low: count, high: count, sure: 0.74, span: { from: word.from, to: word.to } }, at, at + 1);
+      add({ low: count, high: count, sure: FOLLOWS, span: { from: word.from, to: word.to } }, at, at + 1);
     }
   });
   words.forEach((_, at) => {
@@ -446,7 +452,7 @@ export const coatNumberOf = (
         fact: 'coat-number',
         value: 2,
         range: [2, 2 + some.length],
-        sure: 0.71,
+        sure: JUST,
         rests: [{ from: again.from, to: again.to }],
         against: [],
       },
@@ -467,7 +473,7 @@ export const coatNumberOf = (
       fact: 'coat-number',
       value: others ? high : Math.round((low + high) / 2),
       range: [low, Math.min(MOST_COATS, high + (others > 0 ? 1 : 0))],
-      sure: extra || others ? Math.min(most.sure, 0.75) : most.sure,
+      sure: extra || others ? Math.min(most.sure, FOLLOWS) : most.sure,
       rests: [most.span],
       against: found.filter((one) => one.high !== most.high).map(({ span }) => span),
     },

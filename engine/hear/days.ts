@@ -2,6 +2,7 @@ import { entryOf } from '../entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { SpokenSpan } from './spoken-span.ts';
+import { FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -89,11 +90,11 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
   const today = later.find(({ at }) => isToday(words, at));
   const now = today ?? later.at(-1);
   const span = spanOfDay(words, laid);
-  if (!now) return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: 0.72, laid: true, now: true }];
+  if (!now) return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: JUST, laid: true, now: true }];
   const apart = now.day === laid.day ? hourOf(words, now.at) - hourOf(words, laid.at) : 0;
   // "Monday morning … Monday night"
   if (apart > 0)
-    return [{ ...span, least: apart / 2, likely: apart, most: apart + 5, sure: 0.8, laid: true, now: true }];
+    return [{ ...span, least: apart / 2, likely: apart, most: apart + 5, sure: SAID, laid: true, now: true }];
   const hours = 24 * ((now.day - laid.day + 7) % 7 || 7);
   return [
     {
@@ -101,7 +102,7 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
       least: hours - HALF_DAY,
       likely: hours,
       most: hours + (today ? HALF_DAY : WEEK),
-      sure: today ? 0.9 : 0.8,
+      sure: today ? OUTRIGHT : SAID,
       laid: true,
       now: true,
     },
@@ -139,13 +140,13 @@ export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[
     if (!done) return [];
     const span = { from: before.from, to };
     return year
-      ? [{ ...span, least: 8760, likely: 9000, most: 9000, sure: 0.8, laid: done }]
+      ? [{ ...span, least: 8760, likely: 9000, most: 9000, sure: SAID, laid: done }]
       : [
           {
             ...span,
             ...SEASON_AGO,
             ...(before.word === 'last' && { least: MONTH }),
-            sure: 0.72,
+            sure: JUST,
             laid: done,
           },
         ];
@@ -207,7 +208,7 @@ export const monthTimes = (words: readonly Word[]): SpokenSpan[] => {
       least: hours - HOURS_OF_MONTH * 0.9,
       likely: hours,
       most: hours + HOURS_OF_MONTH * 0.9,
-      sure: 0.76,
+      sure: FOLLOWS,
       laid: true,
       now: true,
     },

@@ -1,5 +1,6 @@
 import type { HeardAmong, HeardFact } from './heard.ts';
 import { type Mention, settled, withoutBeaten } from './mention.ts';
+import { DOUBTED, FOLLOWS, SAID } from './sure.ts';
 import type { Span } from './words.ts';
 
 export type HeardChoices = { readonly facts: readonly HeardFact[]; readonly among: readonly HeardAmong[] };
@@ -43,7 +44,7 @@ export const familyOf = (
       return {
         facts: settled(
           'family',
-          lastBelow.map((one) => ({ ...one, weight: 0.55 })),
+          lastBelow.map((one) => ({ ...one, weight: DOUBTED })),
           against,
         ),
         among: [],
@@ -54,7 +55,7 @@ export const familyOf = (
         {
           fact: 'family',
           values: first.value.split('|'),
-          sure: 0.8,
+          sure: SAID,
           rests: [first.span],
           against: [...against, ...mentions.map(({ span }) => span)],
         },
@@ -79,7 +80,7 @@ export const familyOf = (
         {
           fact: 'family',
           values: opened.value.split('|'),
-          sure: 0.75,
+          sure: FOLLOWS,
           rests: [opened.span],
           against: mentions.map(({ span }) => span),
         },

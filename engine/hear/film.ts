@@ -1,5 +1,6 @@
 import type { HeardFact } from './heard.ts';
 import { spanOf } from './reading.ts';
+import { PLAINLY } from './sure.ts';
 
 const MICROMETERS_A_MIL = 25.4;
 const THICK = /(\d{1,3}(?:\.\d+)?)\s*(mils?|microns?|micrometers?|µm|um)\b/gi;
@@ -16,5 +17,5 @@ export const filmOf = (text: string): HeardFact[] =>
     const value = Number(match[1]) * (/^mil/i.test(match[2] ?? '') ? MICROMETERS_A_MIL : 1);
     if (value > 2000) return [];
     const range: [number, number] = [value * (1 - EITHER_WAY), value * (1 + EITHER_WAY)];
-    return [{ fact: 'film-micrometers', value, range, sure: 0.85, rests: [spanOf(match)], against: [] }];
+    return [{ fact: 'film-micrometers', value, range, sure: PLAINLY, rests: [spanOf(match)], against: [] }];
   });

@@ -1,5 +1,6 @@
 import { entryOf } from '../entry-of.ts';
 import { type Reading, spanOf } from './reading.ts';
+import { OUTRIGHT, PLAINLY } from './sure.ts';
 import type { Span } from './words.ts';
 
 const SHARE =
@@ -22,7 +23,7 @@ const decades = (text: string): Reading[] =>
   [...text.matchAll(DECADE)].flatMap((match) => {
     const low = entryOf(TENS, (match[2] ?? '').toLowerCase()) ?? Number.parseInt(match[2] ?? '', 10);
     return low >= 20 && low <= 90
-      ? [{ ...spanOf(match), low: low / 100, high: Math.min(1, (low + 9) / 100), sure: 0.85 }]
+      ? [{ ...spanOf(match), low: low / 100, high: Math.min(1, (low + 9) / 100), sure: PLAINLY }]
       : [];
   });
 
@@ -34,7 +35,7 @@ const shares = (text: string): Reading[] =>
     const fell = last < first;
     const [low, high] = fell ? [last, last] : [first, last];
     return low >= 15 && high <= 100 && nearHumidity(text, span)
-      ? [{ ...span, low: low / 100 - 0.02, high: high / 100 + 0.02, sure: 0.9 }]
+      ? [{ ...span, low: low / 100 - 0.02, high: high / 100 + 0.02, sure: OUTRIGHT }]
       : [];
   });
 

@@ -1,6 +1,7 @@
 import type { FactName } from '../model/facts.ts';
 import type { HeardFact } from './heard.ts';
 import type { Place } from './place.ts';
+import { JUST, MOST } from './sure.ts';
 import type { Span } from './words.ts';
 
 /** A value of a fact where a text names it. */
@@ -13,9 +14,8 @@ export type Mention = {
   readonly laid?: boolean;
 };
 
-export const PLAIN = 0.72;
+export const PLAIN = JUST;
 export const EACH_WORD = 0.08;
-const MOST_SURE = 0.95;
 
 /** The value of a fact that the mentions speak for most; the others stand against it. */
 export const settled = (
@@ -35,7 +35,7 @@ export const settled = (
     {
       fact,
       value,
-      sure: Math.min(MOST_SURE, weight) * rival,
+      sure: Math.min(MOST, weight) * rival,
       rests: mentions.filter((one) => one.value === value).map(({ span }) => span),
       against: [...others, ...against],
     },

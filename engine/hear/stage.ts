@@ -10,6 +10,7 @@ import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
+import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
@@ -336,7 +337,7 @@ export const stageFacts = (
           {
             fact: 'overdue' as FactName,
             value: isLate ? 'yes' : 'no',
-            sure: 0.8,
+            sure: SAID,
             rests: time?.rests ?? [],
             against: [],
           },
@@ -346,18 +347,18 @@ export const stageFacts = (
     { fact: 'stage', value: stage, sure, rests, against },
     ...standing,
   ];
-  if (softened) return say('cured', 0.72, time?.rests ?? softly.map((match) => spanIn(words, match)), []);
+  if (softened) return say('cured', JUST, time?.rests ?? softly.map((match) => spanIn(words, match)), []);
   const wet = mentions.find(
     ({ stage, span }) =>
       stage === 'wet' &&
       words.some((word) => word.word === 'still' && word.from >= span.from && word.to <= span.to),
   );
-  if (soft && wet && !isLate) return say('wet', 0.75, [wet.span], []);
+  if (soft && wet && !isLate) return say('wet', FOLLOWS, [wet.span], []);
   if (soft) {
     const rests = mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span);
     // What is sticky long past its time no longer sets; it is judged as an overdue film.
     const skinned = onlyDents && timed && least > 1.5 * touch;
-    return say(isLate || skinned ? 'dry-to-touch' : 'setting', timed ? 0.82 : 0.75, rests, []);
+    return say(isLate || skinned ? 'dry-to-touch' : 'setting', timed ? SAID : FOLLOWS, rests, []);
   }
   const byTime: Stage | undefined =
     !timed || !isOfFilm(words, matches, manner, time)
@@ -380,24 +381,24 @@ export const stageFacts = (
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
   const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === CAME_IN_USE);
-  if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', 0.74, owned, []);
+  if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', FOLLOWS, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
-    return say(byTime, 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);
+    return say(byTime, FOLLOWS, [...spans(spoken), ...(time?.rests ?? [])], []);
   if (spoken && byTime) {
     const stage = rank(spoken) <= rank(byTime) ? spoken : byTime;
     // The hours can not be known to the hour where the words say more.
     const both = spoken !== 'wet' && rank(byTime) < rank(spoken) ? byTime : stage;
-    return say(both, spoken === byTime ? 0.9 : 0.75, [...spans(spoken), ...(time?.rests ?? [])], []);
+    return say(both, spoken === byTime ? OUTRIGHT : FOLLOWS, [...spans(spoken), ...(time?.rests ?? [])], []);
   }
   // Words of a hard film beside too short a time: no more than dry is sure.
   if (spoken && timed && most < curedFrom && rank(spoken) > rank('dry-to-touch'))
-    return say('dry-to-touch', 0.72, [...spans(spoken), ...time.rests], []);
+    return say('dry-to-touch', JUST, [...spans(spoken), ...time.rests], []);
   if (spoken)
-    return say(spoken, spoken === 'cured' || spoken === 'recoatable' ? 0.72 : 0.75, spans(spoken), []);
-  if (byTime && wettest !== 'wet') return say(byTime, 0.72, time?.rests ?? [], []);
-  if (byTime) return say(byTime, 0.6, time?.rests ?? [], spans('wet'));
+    return say(spoken, spoken === 'cured' || spoken === 'recoatable' ? JUST : FOLLOWS, spans(spoken), []);
+  if (byTime && wettest !== 'wet') return say(byTime, JUST, time?.rests ?? [], []);
+  if (byTime) return say(byTime, DOUBTED, time?.rests ?? [], spans('wet'));
   const sanded = timed || mentions.length ? undefined : sandedLast(words, matches, manner);
-  if (sanded) return say('recoatable', 0.72, [spanIn(words, sanded)], []);
+  if (sanded) return say('recoatable', JUST, [spanIn(words, sanded)], []);
   // So soon after it was laid no kind that is meant has dried: hands are off, whatever else is told.
   if (
     timed &&
@@ -407,6 +408,6 @@ export const stageFacts = (
     most <= soonest &&
     isOfFilm(words, matches, manner, time)
   )
-    return say('setting', 0.72, time.rests, []);
+    return say('setting', JUST, time.rests, []);
   return [];
 };

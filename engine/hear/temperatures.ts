@@ -1,5 +1,6 @@
 import { entryOf } from '../entry-of.ts';
 import { clauseAround, type Reading, spanOf } from './reading.ts';
+import { FOLLOWS, HALF, OUTRIGHT, PLAINLY, SAID } from './sure.ts';
 import type { Span } from './words.ts';
 
 const NUMBER = String.raw`(-?\d{1,3}(?:\.\d)?)`;
@@ -63,13 +64,13 @@ const figures = (text: string): Told[] => {
   for (const match of text.matchAll(DEGREES)) {
     const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
     const convert = /^f/i.test(match[3] ?? '') ? celsius : (value: number) => value;
-    add(found, spanOf(match), convert(low), convert(high), 0.92);
+    add(found, spanOf(match), convert(low), convert(high), OUTRIGHT);
   }
   for (const match of text.matchAll(BARE_DEGREES)) {
     const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
-    if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), 0.85);
-    else if (low >= 8) add(found, spanOf(match), low, high, 0.55);
+    if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
+    else if (low >= 8) add(found, spanOf(match), low, high, HALF);
   }
   for (const match of text.matchAll(BARE)) {
     const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
@@ -78,7 +79,7 @@ const figures = (text: string): Told[] => {
     const after = (text.slice(span.to, span.to + BARE_NEAR).match(/^(?:[^.!?;]|\.(?=\d))*/) ?? [''])[0];
     if (high > BARE_MOST || high < low || NOT_OF_AIR.test(before)) continue;
     if (low >= BARE_LEAST && (OF_AIR.test(before) || OF_AIR.test(after) || isOfSurface(text, span)))
-      add(found, span, celsius(low), celsius(high), 0.74);
+      add(found, span, celsius(low), celsius(high), FOLLOWS);
   }
   return found;
 };
@@ -98,7 +99,7 @@ const decades = (text: string): Reading[] =>
     if (MADE_IN.test(text.slice(0, match.index))) return [];
     const [low, high] = entryOf(PART_OF_TEN, (match[1] ?? '').toLowerCase()) ?? [0, 9];
     const found: Told[] = [];
-    add(found, spanOf(match), celsius(Number(match[2]) + low), celsius(Number(match[2]) + high), 0.8);
+    add(found, spanOf(match), celsius(Number(match[2]) + low), celsius(Number(match[2]) + high), SAID);
     return found;
   });
 

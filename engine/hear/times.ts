@@ -3,7 +3,7 @@ import { FACTS } from '../model/facts.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
 import { HEDGE, isElapsed } from './elapsed.ts';
-import type { HeardFact } from './heard.ts';
+import { type HeardFact, SURE } from './heard.ts';
 import { besideLabel, labelTime } from './label-time.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
@@ -12,6 +12,7 @@ import { isElse } from './other-times.ts';
 import { senseOfSign } from './sense.ts';
 import { ordinalSpan, spanAt } from './spans.ts';
 import type { SpokenSpan } from './spoken-span.ts';
+import { DOUBTED, FOLLOWS, HALF, JUST, OF_THE_LAST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -123,7 +124,7 @@ const toldTimes = (
       least: beside.hours * LESS,
       likely: beside.hours,
       most: beside.hours * MORE,
-      sure: 0.8,
+      sure: SAID,
       laid: true,
       now: true,
     });
@@ -193,14 +194,14 @@ const toldTimes = (
               !isOfDrying(words, at) &&
               !(after?.word === 'later' && isOfFlaw(words, matches, at)) &&
               !(ago && namesFilm(words, at) && !isOfUse(matches)))
-          ? 0.5
+          ? HALF
           : ago
-            ? 0.9
+            ? OUTRIGHT
             : strong
-              ? 0.8
+              ? SAID
               : waited
-                ? 0.72
-                : 0.71,
+                ? JUST
+                : JUST,
       laid: ofLast || alone || soFar || isOfLaying(words, at) || isDrying(words, at),
       near: laysBeside(words, at),
       now:
@@ -234,7 +235,7 @@ const toldTimes = (
       least,
       likely,
       most,
-      sure: aged || loose ? 0.6 : told ? 0.77 : least < MONTH ? 0.74 : 0.6,
+      sure: aged || loose ? DOUBTED : told ? SAID : least < MONTH ? FOLLOWS : DOUBTED,
       laid: isOfLaying(words, match.from) || been,
       near: laysBeside(words, match.from),
       now:
@@ -269,9 +270,6 @@ const isOfDrying = (words: readonly Word[], at: number): boolean =>
       ({ word, part }) =>
         part === words[at]?.part && /^(dry|drying|dried|cure|cured|curing|waited|waiting)$/.test(word),
     );
-
-/** A time told from the last coat on goes before all others. */
-const OF_THE_LAST = 0.95;
 
 /** Of phrases that overlap the one with the fewest words between counts: "a few months" is no month. */
 const tightest = (matches: readonly Match[]): Match[] => {
@@ -344,7 +342,7 @@ export const hoursOf = (
   // A time before the next coat of the story is not that of the last.
   const ofLast = told.filter(
     ({ from, to, sure, now, least }) =>
-      sure >= 0.7 &&
+      sure >= SURE &&
       (isStill(words, from, to) ||
         (now && least >= FORTNIGHT && !laidAfter(words, manner, sentenceEnd(words, to))) ||
         !(laidAfter(words, manner, to) || (!now && laidNext(words, to)))),
