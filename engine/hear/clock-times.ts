@@ -148,8 +148,9 @@ const NOW_BEHIND = /^[^.;!?]{0,3}\bnow\b/i;
 
 /** "Laid it at 2 pm, it's 5 pm now", "at seven, now it is noon", "at ten last night … it's noon": hours between two times. */
 export const hoursByClock = (text: string): HeardFact[] => {
+  if (OTHER_DAY.test(text)) return [];
   const clocks = clocksIn(text);
-  if (clocks.length < 2 || OTHER_DAY.test(text)) return [];
+  if (clocks.length < 2) return [];
   const isNow = ({ from, to }: Span) =>
     NOW_BEFORE.test(text.slice(0, from)) ||
     NOW_BEFORE.test(text.slice(0, from + 4)) ||

@@ -3,13 +3,25 @@ import type { FactName } from '../model/facts.ts';
 import { type Family, WITH_FILM } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { bareStage } from './bare-stage.ts';
-import { type HeardFact, SURE } from './heard.ts';
+import type { HeardFact } from './heard.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
-import { isNamedTop } from './place.ts';
-import { senseOfSign } from './sense.ts';
+import {
+  isChanged,
+  isDent,
+  isFineTillUsed,
+  isOfLayer,
+  isPieceOld,
+  isTheirs,
+  isUsedSoft,
+  neverHard,
+  restsOfUse,
+  saidOverdue,
+  softWords,
+  spanIn,
+} from './soft.ts';
 import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
@@ -53,21 +65,6 @@ type Mention = {
   readonly felt: boolean;
 };
 
-/**
- * Whether a layer below is named before the words in their clause: "the stain was not dry". Where no top coat is named
- * there is none below: the paint or the stain is the coat.
- */
-const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: Match): boolean =>
-  matches.some((match) => isNamedTop(words, match)) &&
-  matches.some(
-    (one) =>
-      one.sense === 'cue other-layer' &&
-      one.to <= from &&
-      words[one.from]?.clause === words[from]?.clause &&
-      // "stained it, the second coat is tacky" tells of the coat.
-      !words.slice(one.to, from).some(({ word }) => TOP_NOUN.test(word)),
-  );
-
 const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): Mention[] =>
   matches.flatMap((match) => {
     const [fact, value] = match.of;
@@ -92,97 +89,7 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
     return [{ stage, span, size: match.size, felt }];
   });
 
-const spanIn = (words: readonly Word[], { from, to }: Match): Span => ({
-  from: words[from]?.from ?? 0,
-  to: words[to - 1]?.to ?? 0,
-});
-
 const rank = (stage: Stage): number => STAGES.indexOf(stage);
-
-/** "my nail leaves a mark": soft below a skin that is dry. */
-const isDent = (words: readonly Word[], { from, to }: Match): boolean =>
-  words
-    .slice(from, to)
-    .some(({ word }) => /^(nail|fingernail|finger|thumb|thumbnail|dents?|dented)$/.test(word));
-
-/** "a sticky top. Stripping was easy. Then the second coat": what was soft is gone. */
-const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): boolean => {
-  const isDone = (at: number): boolean =>
-    words[at]?.asks === false &&
-    !manner.notYet({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 }) &&
-    !manner.feared({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 });
-  const off = words.findIndex(
-    ({ word }, at) =>
-      at >= to &&
-      (word === 'stripped' ||
-        (word === 'stripping' && /^(was|went|took)$/.test(words[at + 1]?.word ?? ''))) &&
-      isDone(at),
-  );
-  const laid = words.findIndex(
-    ({ word }, at) => at > off && (/^coats?$/.test(word) || isLaying(words, at)) && isDone(at),
-  );
-  return off >= 0 && laid > off;
-};
-
-/** Words of a film that is not sound, whatever its age. */
-const softWords = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] =>
-  matches.filter(
-    (match) =>
-      ((match.kind === 'fact' && (match.of[0] === 'overdue' || match.of[1] === 'setting')) ||
-        (match.kind === 'sign' && match.of[0] === ASKED.stillTacky && match.of[1] === 'yes')) &&
-      !isOfLayer(words, matches, match) &&
-      !isInCan(words, match) &&
-      !isOffSince(words, manner, match) &&
-      manner.denied(match) === undefined &&
-      !manner.over(match) &&
-      !manner.feared(match),
-  );
-
-/** "went gummy", "is getting sticky", "stickier than before": it was hard once. */
-const CHANGES =
-  /^(getting|gets|got|become|becomes|became|becoming|turned|turning|went|gone|going|began|begun|starting|started|stickier|tackier|gummier|softer|stickiest|lately|recently)$/;
-const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =>
-  matches.some(
-    ({ kind, of, from, to }) =>
-      kind === 'fact' &&
-      of[1] === 'setting' &&
-      words
-        .slice(Math.max(0, from - 5), to + 2)
-        .some(({ word, clause }) => clause === words[from]?.clause && CHANGES.test(word)),
-  );
-
-/** Something stood or lay on it, or it was cleaned: what is soft there was hard. */
-const isUsedSoft = (matches: readonly Match[]): boolean =>
-  [CAME_IN_USE, SPIRIT_OR_CLEANER].some((said) => matches.some(({ sense }) => sense === said));
-
-/** "Fine for a month, then a wet glass stood on it": it was hard before that. */
-const isFineTillUsed = (matches: readonly Match[]): boolean =>
-  matches.some(({ sense }) => sense === FINE_WHEN_FIRST_DRY) &&
-  matches.some(({ sense }) => IN_USE.includes(sense));
-
-/** "my kitchen cabinets": somebody lives with it. */
-const isTheirs = (words: readonly Word[], matches: readonly Match[]): boolean =>
-  matches.some(
-    ({ kind, of, from }) =>
-      kind === 'fact' &&
-      of[0] === 'piece' &&
-      words
-        .slice(Math.max(0, from - 3), from + 1)
-        .some(({ word, part }) => part === words[from]?.part && /^(my|our|her|his|their|the)$/.test(word)),
-  );
-
-/** "cabinets 19 years old", in use: not the coat but the piece is so old, and what is soft on it now was hard. */
-const isPieceOld = (
-  words: readonly Word[],
-  time: HeardFact,
-  matches: readonly Match[],
-  heard: readonly HeardFact[],
-): boolean => {
-  const rests = time.rests[0];
-  const next = words.find(({ from }) => rests && from >= rests.to);
-  const used = matches.some(({ sense }) => sense === CAME_IN_USE);
-  return !isUnknown(heard) && (next?.word === 'old' || used);
-};
 
 /** Whether the time was told of a film: where work is told, its sentence or the one before must speak of it. */
 const isOfFilm = (
@@ -200,64 +107,6 @@ const isOfFilm = (
       ({ kind, from }) => (kind === 'sign' || kind === 'fact') && words[from]?.sentence === sentence,
     )
   );
-};
-
-/** Nobody knows what it is: nobody can tell then that it was hard once. */
-const isUnknown = (heard: readonly HeardFact[]): boolean =>
-  heard.some(({ fact, value }) => fact === 'age' && value === 'unknown');
-
-/** Said outright: it never got hard, or still is not. */
-const neverHard = (matches: readonly Match[], manner: Manner): boolean =>
-  matches.some(
-    (match) => match.kind === 'fact' && match.of[0] === 'overdue' && manner.denied(match) === undefined,
-  );
-
-/** "never hardened", "permanently sticky", "tacky for weeks": overdue by its words alone. */
-const saidOverdue = (words: readonly Word[], matches: readonly Match[], manner: Manner): boolean =>
-  matches.some(
-    (match) =>
-      match.kind === 'fact' &&
-      match.of[0] === 'overdue' &&
-      manner.denied(match) === undefined &&
-      !manner.feared(match) &&
-      words
-        .slice(match.from, match.to)
-        .some(({ word }) =>
-          /^(never|permanently|always|forever|constantly|perpetually|weeks|months)$/.test(word),
-        ),
-  );
-
-/** What happens to a piece that is lived with. */
-const IN_USE = [
-  CAME_IN_USE,
-  senseOfSign(ASKED.afterSomethingHot, 'yes'),
-  senseOfSign(ASKED.afterSomethingWet, 'yes'),
-  senseOfSign(ASKED.plasticOrRubberStoodThere, 'yes'),
-];
-
-/** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
-const isInUse = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined =>
-  matches.find(
-    (match) =>
-      (match.sense === 'cue owned' ||
-        IN_USE.includes(match.sense) ||
-        (match.sense === SPIRIT_OR_CLEANER && isTheirs(words, matches))) &&
-      manner.denied(match) === undefined &&
-      !manner.feared(match) &&
-      !manner.notYet(match),
-  );
-
-/** What tells that the piece is old or in use. */
-const restsOfUse = (
-  words: readonly Word[],
-  matches: readonly Match[],
-  manner: Manner,
-  heard: readonly HeardFact[],
-): readonly Span[] | undefined => {
-  const used = isInUse(words, matches, manner);
-  if (used) return [spanIn(words, used)];
-  return heard.find(({ fact, value, sure }) => fact === 'age' && value === 'before-1993' && sure >= SURE)
-    ?.rests;
 };
 
 /** "Sanded between coats and went through to the wood", and nothing laid since: what can be sanded is dry enough for it. */
@@ -380,7 +229,7 @@ export const stageFacts = (
   // Words of wet beside a time long past tell of how it was.
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
-  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === CAME_IN_USE);
+  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
   if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', FOLLOWS, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, FOLLOWS, [...spans(spoken), ...(time?.rests ?? [])], []);
