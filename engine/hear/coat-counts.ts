@@ -1,4 +1,5 @@
 import { entryOf } from '../entry-of.ts';
+import { FACTS } from '../model/facts.ts';
 import { isLaying } from './laying.ts';
 import type { Ear } from './match.ts';
 import { numberAt } from './spans.ts';
@@ -45,7 +46,7 @@ export const isApplication = (words: readonly Word[], at: number): boolean => {
   return word === 'applications' || ((isCounted || isNumbered || isNth) && !isSanding);
 };
 
-export const MOST_COATS = 20;
+export const MOST_COATS = FACTS['coat-number'].max;
 
 /** How many a word that names no number means: least and most. */
 const VAGUE: Readonly<Record<string, readonly [number, number]>> = {

@@ -1,9 +1,11 @@
+import { ASKED } from '../known-questions.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
+import { senseOfSign } from './sense.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
@@ -61,7 +63,7 @@ export const softWords = (
   matches.filter(
     (match) =>
       ((match.kind === 'fact' && (match.of[0] === 'overdue' || match.of[1] === 'setting')) ||
-        (match.kind === 'sign' && match.of[0] === 'still-tacky' && match.of[1] === 'yes')) &&
+        (match.kind === 'sign' && match.of[0] === ASKED.stillTacky && match.of[1] === 'yes')) &&
       !isOfLayer(words, matches, match) &&
       !isInCan(words, match) &&
       !isOffSince(words, manner, match) &&
@@ -85,13 +87,13 @@ export const isChanged = (words: readonly Word[], matches: readonly Match[]): bo
 
 /** Something stood or lay on it, or it was cleaned: what is soft there was hard. */
 export const isUsedSoft = (matches: readonly Match[]): boolean =>
-  ['sign came-in-use yes', 'sign spirit-or-cleaner-on-it yes'].some((said) =>
+  [senseOfSign(ASKED.cameInUse, 'yes'), senseOfSign(ASKED.spiritOrCleanerOnIt, 'yes')].some((said) =>
     matches.some(({ sense }) => sense === said),
   );
 
 /** "Fine for a month, then a wet glass stood on it": it was hard before that. */
 export const isFineTillUsed = (matches: readonly Match[]): boolean =>
-  matches.some(({ sense }) => sense === 'sign fine-when-first-dry yes') &&
+  matches.some(({ sense }) => sense === senseOfSign(ASKED.fineWhenFirstDry, 'yes')) &&
   matches.some(({ sense }) => IN_USE.includes(sense));
 
 /** "my kitchen cabinets": somebody lives with it. */
@@ -114,7 +116,7 @@ export const isPieceOld = (
 ): boolean => {
   const rests = time.rests[0];
   const next = words.find(({ from }) => rests && from >= rests.to);
-  const used = matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  const used = matches.some(({ sense }) => sense === senseOfSign(ASKED.cameInUse, 'yes'));
   return !isUnknown(heard) && (next?.word === 'old' || used);
 };
 
@@ -145,10 +147,10 @@ export const saidOverdue = (words: readonly Word[], matches: readonly Match[], m
 
 /** What happens to a piece that is lived with. */
 const IN_USE = [
-  'sign came-in-use yes',
-  'sign after-something-hot yes',
-  'sign after-something-wet yes',
-  'sign plastic-or-rubber-stood-there yes',
+  senseOfSign(ASKED.cameInUse, 'yes'),
+  senseOfSign(ASKED.afterSomethingHot, 'yes'),
+  senseOfSign(ASKED.afterSomethingWet, 'yes'),
+  senseOfSign(ASKED.plasticOrRubberStoodThere, 'yes'),
 ];
 
 /** A mark of use, where nothing tells that a coat was laid of late: a film long since cured. */
@@ -157,7 +159,7 @@ const isInUse = (words: readonly Word[], matches: readonly Match[], manner: Mann
     (match) =>
       (match.sense === 'cue owned' ||
         IN_USE.includes(match.sense) ||
-        (match.sense === 'sign spirit-or-cleaner-on-it yes' && isTheirs(words, matches))) &&
+        (match.sense === senseOfSign(ASKED.spiritOrCleanerOnIt, 'yes') && isTheirs(words, matches))) &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       !manner.notYet(match),

@@ -8,6 +8,7 @@ import { isLaying, isMerely, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isInCan, isNotYetDry } from './not-dry.ts';
+import { senseOfSign } from './sense.ts';
 import {
   isChanged,
   isDent,
@@ -42,11 +43,6 @@ const CURED_IN_THE_COLD = 1440;
 const COLD_CELSIUS = 15;
 /** What sticks after so long was hard once, unless it is said that it never was. */
 const SOFTENED_HOURS = 1400;
-
-const CAME_IN_USE = senseOfSign(ASKED.cameInUse, 'yes');
-const SPIRIT_OR_CLEANER = senseOfSign(ASKED.spiritOrCleanerOnIt, 'yes');
-const FINE_WHEN_FIRST_DRY = senseOfSign(ASKED.fineWhenFirstDry, 'yes');
-const BARE_WOOD_SHOWS = senseOfSign(ASKED.bareWoodShows, 'yes');
 
 const slowest = (dry: DryHours, families: readonly string[]): readonly [number, number] => {
   const known = families.flatMap((family) => dry[family as Family] ?? []);
@@ -113,7 +109,7 @@ const isOfFilm = (
 const sandedLast = (words: readonly Word[], matches: readonly Match[], manner: Manner): Match | undefined => {
   const through = matches.find(
     (match) =>
-      match.sense === BARE_WOOD_SHOWS &&
+      match.sense === senseOfSign(ASKED.bareWoodShows, 'yes') &&
       manner.denied(match) === undefined &&
       !manner.feared(match) &&
       words
@@ -229,7 +225,8 @@ export const stageFacts = (
   // Words of wet beside a time long past tell of how it was.
   const spoken = wettest === 'wet' && (driest !== 'wet' || (byTime && byTime !== 'wet')) ? undefined : driest;
   // A piece that was bought or is lived with, and no work on it told: its film is old, whatever else dried on it.
-  const isNew = time && most < curedFrom && !matches.some(({ sense }) => sense === 'sign came-in-use yes');
+  const isNew =
+    time && most < curedFrom && !matches.some(({ sense }) => sense === senseOfSign(ASKED.cameInUse, 'yes'));
   if (owned && !isNew && byTime !== 'wet' && spoken !== 'wet') return say('cured', FOLLOWS, owned, []);
   if (spoken === 'dry-to-touch' && byTime && rank(byTime) > rank(spoken) && !said.some(({ felt }) => felt))
     return say(byTime, FOLLOWS, [...spans(spoken), ...(time?.rests ?? [])], []);

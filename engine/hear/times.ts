@@ -1,4 +1,3 @@
-import { ASKED } from '../known-questions.ts';
 import { FACTS } from '../model/facts.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
@@ -9,7 +8,6 @@ import { isMerely, isOfTheCan, tellsOfLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
-import { senseOfSign } from './sense.ts';
 import { ordinalSpan, spanAt } from './spans.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { DOUBTED, FOLLOWS, HALF, JUST, OF_THE_LAST, OUTRIGHT, SAID } from './sure.ts';
