@@ -63,6 +63,9 @@ export const sourceFacts = ({ author, edition, year }: Entry<'source'>): string 
 
 const letters = (text: string): string => text.replace(/^[^A-Za-z0-9]+|^(a|an|the) /gi, '').toLowerCase();
 
+/** A list of more is cut into pages, so that none is heavy; the first keeps the address of the kind. */
+const MOST = 180;
+
 /** The sources by kind, in the order of their titles; a kind without any is left out. */
 export const SOURCE_SHELVES = Object.entries(SHELVES)
   .map(([kind, [title, says, trust]]) => ({
@@ -76,4 +79,14 @@ export const SOURCE_SHELVES = Object.entries(SHELVES)
       .sort((a, b) => (letters(a.title) < letters(b.title) ? -1 : 1))
       .map(({ source }) => source),
   }))
-  .filter(({ sources }) => sources.length);
+  .filter(({ sources }) => sources.length)
+  .flatMap((shelf) => {
+    const pages = Math.ceil(shelf.sources.length / MOST);
+    const each = Math.ceil(shelf.sources.length / pages);
+    return Array.from({ length: pages }, (_, at) => ({
+      ...shelf,
+      kind: at ? `${shelf.kind}-${at + 1}` : shelf.kind,
+      title: pages > 1 ? `${shelf.title}, ${at + 1} of ${pages}` : shelf.title,
+      sources: shelf.sources.slice(at * each, (at + 1) * each),
+    }));
+  });
