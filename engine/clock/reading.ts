@@ -29,6 +29,8 @@ export type Running = {
   readonly sanded: boolean;
   /** Until the surplus has to be off, of a finish that is wiped off; nothing once that time is over. */
   readonly wipeOff: Moment | undefined;
+  /** When a wax has gone dull and is buffed, which it is once for each coat; nothing of any other finish. */
+  readonly buff: Moment | undefined;
   /** No other coat comes over it. */
   readonly last: boolean;
   /** The clear film so far is too thin to be sanded over the whole face. */
@@ -130,6 +132,7 @@ export const clockNow = (
     handsOff: now < moments.touch.to ? moments.touch : undefined,
     sanded: !UNSANDED.includes(product.family),
     wipeOff: WIPED_OFF.includes(product.family) && now < moments.open.to ? moments.open : undefined,
+    buff: product.family === 'wax' ? moments.touch : undefined,
     last: coat.last ?? false,
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
   };

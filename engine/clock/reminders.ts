@@ -12,7 +12,7 @@ export type Reminder = {
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
 export const remindersOf = (
-  { moments, sanded, thin }: Running,
+  { moments, sanded, thin, buff }: Running,
   coat: LaidCoat,
   now: number,
 ): readonly Reminder[] => {
@@ -25,12 +25,20 @@ export const remindersOf = (
   });
   const deadline = moments['sand-if-beyond'];
   return [
-    reminder(
-      'touch',
-      touch.to,
-      'dry to the touch, look again',
-      'Look in low light. Do not sand or coat yet.',
-    ),
+    // A wax that has set drags: it is looked at from the early end on.
+    buff
+      ? reminder(
+          'touch',
+          buff.from,
+          'look whether the wax is dull',
+          'Once it is dull all over and no longer feels cool, buff it with clean dry cotton. Until then look again every few minutes.',
+        )
+      : reminder(
+          'touch',
+          touch.to,
+          'dry to the touch, look again',
+          'Look in low light. Do not sand or coat yet.',
+        ),
     reminder(
       'recoat',
       recoat.to,

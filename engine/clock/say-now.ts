@@ -1,38 +1,10 @@
 import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
+import { sayWax } from './say-wax.ts';
 import { THIN_WORDS } from './thin.ts';
-
-export type NowWords = {
-  /** What hands do now, as the verdict of a walk has it. */
-  readonly doing: 'leave' | 'wait' | 'wipe-back' | 'repair' | 'accept' | 'stop';
-  readonly verdict: string;
-  /** The verdict with the late end alone, for large letters, and the early end to stand small behind it. */
-  readonly large: string;
-  readonly perhaps: string | undefined;
-  /** Why, where the verdict does not tell it. */
-  readonly why: string;
-};
-
-type Said = Pick<NowWords, 'doing' | 'verdict' | 'why'>;
-
-/** A verdict that holds until a moment. */
-const until = (
-  doing: NowWords['doing'],
-  words: string,
-  { from, to }: { readonly from: number; readonly to: number },
-  why: string,
-  now: number,
-  style: TimeStyle,
-): NowWords => {
-  const { late, early } = untilOf(from, to, now, style);
-  const large = `${words} until ${late}`;
-  const perhaps = early && `perhaps from ${early}`;
-  return { doing, verdict: perhaps ? `${large}, ${perhaps}` : large, large, perhaps, why };
-};
-
-const plain = (said: Said): NowWords => ({ ...said, large: said.verdict, perhaps: undefined });
 
 /** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
 const sayThin = (
@@ -111,7 +83,8 @@ export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWord
         .filter(Boolean)
         .join(' '),
     });
-  const { moments, handsOff, stage, sanded, wipeOff, last } = reading;
+  const { moments, handsOff, stage, sanded, wipeOff, buff, last } = reading;
+  if (buff && now < moments.recoat.to) return sayWax(reading, buff, now, style);
   if (wipeOff)
     return plain({
       doing: 'wipe-back',

@@ -367,3 +367,28 @@ it('buffs a finish in the wood and sands none; a deadline is told by its early e
   if (!deadline) throw new Error('no deadline');
   expect(sayMoment('sand-if-beyond', deadline, LAID, STYLE)).toBe('tomorrow 10:00 AM');
 });
+
+it.each(['paste-wax', 'soft-wax'])(
+  'has %s wiped back at once, buffed by its look within the hour, and left a day',
+  (id) => {
+    // Dull and no longer cool after 10 to 30 minutes (wax-w8), 30 to 60 by a museum agency (safety-s69); 24 to 48 hours
+    // between coats (wax-w11).
+    const wax = product(id);
+    const at = (minutes: number) => {
+      const now = LAID + minutes * MINUTE;
+      return sayNow(clockNow(wax, { ...coat, product: id }, now), now, STYLE);
+    };
+    expect(at(1)).toMatchObject({ doing: 'wipe-back', verdict: 'Wipe the surplus off now' });
+    expect(at(1).why).toMatch(/10:1\d–11:00 AM, and buff it/);
+    expect(at(16)).toMatchObject({ doing: 'leave', large: 'Hands off until 11:00 AM' });
+    expect(at(16).why).toMatch(/dull all over and no longer cool.+buff it/);
+    expect(at(61)).toMatchObject({
+      doing: 'wait',
+      large: 'Buff it, then leave it until Thu, Nov 26, 10:00 AM',
+    });
+    expect(at(48 * 60).verdict).toBe('Ready to buff and recoat');
+    const [first] = remindersOf(clockNow(wax, { ...coat, product: id }, LAID) as Running, coat, LAID);
+    expect(first).toMatchObject({ title: 'Navy dresser: look whether the wax is dull' });
+    expect(first && first.at - LAID).toBeLessThanOrEqual(15 * MINUTE);
+  },
+);

@@ -42,8 +42,8 @@ type Props = {
 };
 
 /** What each time is called; once it is over it says since when. Over the last coat comes no other. */
-const namesOf = ({ sanded, thin, last, moments }: Running, now: number) => {
-  const next = thin ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+const namesOf = ({ sanded, thin, last, buff, moments }: Running, now: number) => {
+  const next = thin || buff ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
   const late = thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
   const coats = [
@@ -54,7 +54,7 @@ const namesOf = ({ sanded, thin, last, moments }: Running, now: number) => {
     ],
   ] as const;
   return [
-    ['touch', 'Dry to the touch'],
+    ['touch', buff ? 'Dull: buff it' : 'Dry to the touch'],
     ...(last ? [] : coats),
     ['light-use', 'Light use'],
     ['cure', 'Fully cured'],

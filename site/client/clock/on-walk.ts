@@ -105,8 +105,10 @@ const goesOnByItself = (defect: string, stage: Stage): boolean => {
 /** The clock's time in the verdict, and when to look again. */
 const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   const verdict = document.getElementById('verdict');
-  const { leave, wait } = { leave: running.moments.touch, wait: running.moments.recoat };
-  const moment = entryOf({ leave, wait }, verdict?.dataset['do']);
+  const { touch: leave, recoat } = running.moments;
+  // What a wax waits for by then is to be buffed, which its look tells.
+  const ends = running.buff ? { leave } : { leave, wait: recoat };
+  const moment = entryOf(ends, verdict?.dataset['do']);
   dropParts(document, 'clock-time');
   if (!moment || now >= moment.to) return;
   const until = sayUntil(moment.from, moment.to, now, style);
