@@ -17,7 +17,7 @@ export type RuleEntry = Entry<'rule'>;
 export type FiringRule = Conditioned &
   Pick<Rule, 'kind' | 'hazards' | 'sure' | 'always'> & { readonly id: string };
 /** One that is told to somebody who lays a coat. */
-export type SaidRule = FiringRule & Pick<Rule, 'title' | 'say'>;
+export type SaidRule = FiringRule & Pick<Rule, 'title' | 'say' | 'lead'>;
 /** Rules with what a page says of them. */
 export type Rules<R extends FiringRule = FiringRule> = { readonly rules: readonly R[] };
 /** What is read to fire rules: them, and the questions whose answers follow from facts. */

@@ -38,7 +38,10 @@ export type Judgement = {
 };
 
 /** The tables that a judgement rests on. */
-export type JudgeTables = Pick<Plan, 'fitness' | 'waits' | 'over' | 'prepare' | 'between' | 'refuse'>;
+export type JudgeTables = Pick<
+  Plan,
+  'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'refuse'
+>;
 
 /** Less than this is no wait: a table that says a day does not mean it to the minute. */
 const LEAST_WAIT_HOURS = 0.5;
@@ -89,20 +92,32 @@ export const rubOf = (
   grit: (typeof GRITS)[number],
 ): Step => ({ kind: 'sand', grit, say, ...(does && { does }) });
 
-/**
- * Steps of sanding that come with a coat of this product over this base; none where nothing is told of what it lies on.
- */
-export const sandingOf = (
+/** A row of the tables that is washed, as a step that the rules know. */
+export const washOf = ({ say, does }: Pick<Plan['wash'][number], 'say' | 'does'>): Step => ({
+  kind: 'wipe',
+  with: 'damp-cloth',
+  say,
+  ...(does && { does }),
+});
+
+const washingOf = (plan: JudgeTables, { base, onOwnCoat }: Laying): readonly Step[] =>
+  onOwnCoat || base === undefined ? [] : plan.wash.filter(({ bases }) => bases.includes(base)).map(washOf);
+
+/** Steps of washing and sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
+export const madeReadyBy = (
   plan: JudgeTables,
-  { base, onOwnCoat }: Laying,
+  laying: Laying,
   { family }: LayingProduct,
-): readonly Step[] =>
-  [
+): readonly Step[] => {
+  const { base, onOwnCoat } = laying;
+  const sanded = [
     onOwnCoat ? undefined : plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
     onOwnCoat || base !== undefined
       ? plan.between.find(({ families }) => families.includes(family))
       : undefined,
-  ].flatMap((row) => (row?.grit ? [rubOf(row, row.grit)] : []));
+  ];
+  return [...washingOf(plan, laying), ...sanded.flatMap((row) => (row?.grit ? [rubOf(row, row.grit)] : []))];
+};
 
 const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {
   const judged = weatherVerdict(product, { ...day, inSun: inSun ?? false });
@@ -143,7 +158,7 @@ export const judgeLaying = (
   const product = underCan(told, laying);
   const on = factsOfLaying(laying, product);
   const coat = coatStep(laying, product);
-  const ahead = [...sandingOf(plan, laying, product), coat];
+  const ahead = [...madeReadyBy(plan, laying, product), coat];
   const { stops, cautions } = fire(known, on, ahead);
   // A rub on her own film is warned of; only making the base ready for a coat can forbid it.
   const { stops: forbidding } = laying.onOwnCoat ? fire(known, on, [coat]) : { stops };

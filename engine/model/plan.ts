@@ -183,6 +183,20 @@ export const Plan = z.strictObject({
       why: z.string().min(20),
     }),
   ),
+  wash: z
+    .array(
+      row({
+        bases: z.array(Base).min(1),
+        hours: z.number().min(0.1).max(200).describe('To dry before anything else is done to it, hours.'),
+        say: z.string().min(12),
+        does: z
+          .array(z.enum(HAZARD_NAMES))
+          .min(1)
+          .optional()
+          .describe('What it does that only its words tell.'),
+      }),
+    )
+    .describe('What is washed off a base before a test patch and before paper.'),
   prepare: z.array(
     row({
       bases: z.array(Base).min(1),
@@ -207,6 +221,9 @@ export const Plan = z.strictObject({
         .describe('What it does that only its words tell.'),
     }),
   ),
+  buff: z
+    .array(row({ families: z.array(Family).min(1), say: z.string().min(12) }))
+    .describe('What is buffed once in the hour it is laid, when it is dry to the touch.'),
   looks: z.array(
     z.strictObject({
       when: z.enum(LOOKS),

@@ -1,5 +1,5 @@
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
-import { judgeLaying, sandingOf } from '../fitness/judge.ts';
+import { judgeLaying, madeReadyBy } from '../fitness/judge.ts';
 import type { Laying, LayingProduct } from '../fitness/laying.ts';
 import { factsOfStep } from '../hazards.ts';
 import type { Knowledge } from '../knowledge.ts';
@@ -28,13 +28,15 @@ const coatsOf = (products: readonly LayingProduct[]): readonly Coat[] =>
 
 /** The steps before and of a coat, as the plan and the clock hand them to the rules. */
 const stepsOf = (plan: Plan, { laying, product }: Coat): readonly Step[] => [
-  ...sandingOf(plan, laying, product),
+  ...madeReadyBy(plan, laying, product),
   coatStep(laying, product),
 ];
 
 /** Rows of the plan whose words tell of a hazard that neither their kind nor a mark gives. */
 const untoldRows = (plan: Plan): readonly string[] =>
-  [...plan.prepare, ...plan.between].flatMap(({ grit, say, does }) => {
+  [...plan.wash, ...plan.prepare, ...plan.between].flatMap((row) => {
+    const { say, does } = row;
+    const grit = 'grit' in row ? row.grit : undefined;
     const has = grit
       ? new Set<string>(factsOfStep({ kind: 'sand', grit, say, ...(does && { does }) }).keys())
       : new Set<string>(does);

@@ -1,7 +1,7 @@
 import type { Units } from '../calc/units.ts';
 import { THIN_WORDS } from '../clock/thin.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
-import { judgeLaying, type No, sandingOf } from '../fitness/judge.ts';
+import { judgeLaying, madeReadyBy, type No } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
 import { riskOfFilm } from '../jobs/advice.ts';
 import { type Firing, fire, isOfSteps, type SaidRule } from '../rules.ts';
@@ -41,11 +41,12 @@ export const schedule = (
   const on = factsOfLaying(job, product);
   const prepare = plan.prepare.find(({ bases }) => bases.includes(job.base));
   const between = plan.between.find(({ families }) => families.includes(product.family));
+  const buff = plan.buff.find(({ families }) => families.includes(product.family));
   const { noes, wait, care, weatherCare } = judgeLaying(plan, known, job, product, {
     at: job.start,
     units,
   });
-  const fired = fire(known, on, [...sandingOf(plan, job, product), coatStep(job, product)]);
+  const fired = fire(known, on, [...madeReadyBy(plan, job, product), coatStep(job, product)]);
   const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
   const squareMeters = areaOf(job.parts, plan.extra);
   const build = buildOf(plan, job, product);
@@ -71,6 +72,7 @@ export const schedule = (
   const layMinutes = rounded(
     work['set-up-minutes'] + squareMeters / (tool?.['square-meters-per-minute'] ?? Number.POSITIVE_INFINITY),
   );
+  const wash = plan.wash.find(({ bases }) => bases.includes(job.base));
   const patch = plan['test-patch'].find(
     (row) => row.bases.includes(job.base) && (!row.families || row.families.includes(product.family)),
   );
@@ -85,6 +87,13 @@ export const schedule = (
         : 'No day of the week is ticked.',
       instead: 'Give longer hours, or plan the piece in parts: top one day, sides the next.',
     });
+  if (wash) {
+    const minutes = rounded(work['wipe-minutes']);
+    const at = firstFit(job, calendar, ready, minutes);
+    if (!at) return tooShort(minutes);
+    ready = at.to + wash.hours * HOUR;
+    raw.push({ kind: 'wash', ...at, surely: ready, hours: wash.hours, say: wash.say, does: wash.does });
+  }
   if (patch) {
     const minutes = rounded(work['set-up-minutes']);
     const at = firstFit(job, calendar, ready, minutes);
@@ -113,6 +122,7 @@ export const schedule = (
     const final = number === build.coats;
     let at: Stretch | undefined;
     let dried: ReturnType<typeof driedAt> | undefined;
+    let buffed: Stretch | undefined;
     for (let tries = 0; tries < TRIES; tries++) {
       at = firstFit(job, calendar, ready, minutes);
       if (!at) return tooShort(minutes);
@@ -120,12 +130,16 @@ export const schedule = (
       const laidThatDay = coats.filter(({ to }) => dayOf(calendar, to) === day).length;
       if (laidThatDay < perDay) {
         dried = driedAt(plan, job, product, calendar, build.wet, at.to, final ? 'last' : 'between');
-        if (dried.ok) break;
+        const dull = dried.ok && buff && dried.value.touch?.to;
+        buffed = dull ? { from: dull, to: dull + work['wipe-minutes'] * MINUTE } : undefined;
+        if (dried.ok && (!buffed || buffed.to <= calendar.at(day, job.hours.to))) break;
       }
       ready = calendar.at(day + 1, 0);
     }
     if (!at || !dried) return tooShort(minutes);
     if (!dried.ok) return refuse(spoiledByNight(dried.problem, units));
+    if (buffed && buffed.to > calendar.at(dayOf(calendar, at.to), job.hours.to))
+      return tooShort(Math.ceil((buffed.to - at.from) / MINUTE));
     const { touch, recoat } = dried.value;
     if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
     const laidFrom = at.from + before * MINUTE;
@@ -156,7 +170,12 @@ export const schedule = (
       ...(rub ? {} : { say: row?.say }),
     });
     raw.push({ kind: 'coat', coat: number, from: laidFrom, to: at.to });
-    raw.push({ kind: 'wait', coat: number, from: at.to, to: recoat.from, surely: recoat.to });
+    if (buffed) {
+      raw.push({ kind: 'wait', coat: number, from: at.to, to: touch.from, surely: touch.to });
+      raw.push({ kind: 'buff', coat: number, ...buffed, say: buff?.say });
+    }
+    const left = buffed?.to ?? at.to;
+    raw.push({ kind: 'wait', coat: number, from: left, to: Math.max(left, recoat.from), surely: recoat.to });
     if (number === 1) openMinutes = ((dried.value.open?.from ?? at.to) - at.to) / MINUTE;
     coats.push({
       number,
@@ -181,7 +200,9 @@ export const schedule = (
     last.value['light-use'] ?? end.recoat,
     last.value.cure ?? end.recoat,
   );
-  raw.push({ kind: 'look', coat: build.coats, from: end.recoat.to, to: end.recoat.to, final: true });
+  // Nobody waits up for it: it is looked at in her hours.
+  const seenAt = firstFit(job, calendar, end.recoat.to, work['look-minutes'])?.from ?? end.recoat.to;
+  raw.push({ kind: 'look', coat: build.coats, from: seenAt, to: seenAt, final: true });
   raw.push({ kind: 'light-use', from: dates.lightUse.from, to: dates.lightUse.to });
   raw.push({ kind: 'full-use', from: dates.fullUse.from, to: dates.fullUse.to });
   return {

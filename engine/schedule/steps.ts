@@ -1,7 +1,7 @@
 import type { Case } from '../case.ts';
 import { withFact } from '../case.ts';
 import { coatStep } from '../fitness/case.ts';
-import { rubOf } from '../fitness/judge.ts';
+import { rubOf, washOf } from '../fitness/judge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules.ts';
@@ -10,7 +10,17 @@ import type { Stretch } from './windows.ts';
 
 /** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
 export type Raw = Stretch & {
-  readonly kind: 'test-patch' | 'sand' | 'wipe' | 'coat' | 'wait' | 'look' | 'light-use' | 'full-use';
+  readonly kind:
+    | 'wash'
+    | 'test-patch'
+    | 'sand'
+    | 'wipe'
+    | 'coat'
+    | 'buff'
+    | 'wait'
+    | 'look'
+    | 'light-use'
+    | 'full-use';
   /** The coat that it belongs to, from 1; for a look the one looked at. */
   readonly coat?: number;
   readonly surely?: number;
@@ -29,6 +39,8 @@ type Look = Plan['looks'][number];
 export type PlanStep = Raw & {
   /** Cautions before this step, each told once in a plan. */
   readonly before: readonly SaidRule[];
+  /** Stops that an earlier step has told whole, each in its one line: what is not done once a day is done every time. */
+  readonly again: readonly SaidRule[];
   /** What to look for now. */
   readonly looks: readonly Look[];
 };
@@ -37,6 +49,8 @@ const ruleStep = (raw: Raw, job: Job, product: PlanProduct): Step | undefined =>
   const say = raw.say ?? 'As the plan says.';
   if (raw.kind === 'sand' && raw.grit) return rubOf({ say, does: raw.does }, raw.grit);
   if (raw.kind === 'wipe') return { kind: 'wipe', with: 'dry-cloth', say };
+  if (raw.kind === 'wash') return washOf({ say, does: raw.does });
+  if (raw.kind === 'buff') return { kind: 'wipe', with: 'dry-cloth', of: 'same', say };
   if (raw.kind === 'coat' || raw.kind === 'test-patch') return coatStep(job, product);
   return undefined;
 };
@@ -83,7 +97,8 @@ export const cautioned = (
         ? Object.values(fire(known, withFact(on, 'stage', stage), [])).flat()
         : [];
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));
+    const again = step ? rules.filter(({ kind, lead, id }) => kind === 'stop' && lead && told.has(id)) : [];
     for (const { id } of before) told.add(id);
-    return { ...raw, before, looks: looksOf(plan, job, product, raw) };
+    return { ...raw, before, again, looks: looksOf(plan, job, product, raw) };
   });
 };

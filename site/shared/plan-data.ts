@@ -12,7 +12,7 @@ export const planData = (known: Knowledge, { presets: _, ...plan }: Plan) => ({
     ambering: product.ambering,
     'square-meters-per-liter': product['square-meters-per-liter'],
   })),
-  rules: known.rules.map(ruleData),
+  rules: known.rules.map((rule) => ({ ...ruleData(rule), ...(rule.lead && { lead: rule.lead }) })),
   defects: Object.fromEntries(
     plan.looks.flatMap(({ defects }) => defects.map((id) => [id, known.get('defect', id).name])),
   ),

@@ -28,3 +28,37 @@ it('takes off only what stands up of a first coat, and sands from the second on'
   const rubs = titles({}).filter((title) => /P320/.test(title));
   expect(rubs).toEqual(['Sand with P320', 'Take off what stands up, P320 by hand', 'Sand with P320']);
 });
+
+it('has wax wiped back as it is laid and buffed within her hours of that day', () => {
+  const of = { base: 'chalk-paint', product: 'soft-wax', applicator: 'cloth' } as const;
+  const got = titles(of);
+  expect(got.filter((title) => /^Coat|^Buff/.test(title))).toEqual([
+    'Coat 1 of 2',
+    'Buff it once it is dull',
+    'Coat 2 of 2',
+    'Buff it once it is dull',
+  ]);
+  expect(laidHow({ applicator: 'cloth' }, 'wax')).toMatch(/wipe each part back at once/);
+  const late = outcome(job({ ...of, start: 17 * 3_600_000 }));
+  if (late.kind !== 'plan') throw new Error('it is a no');
+  for (const { kind, from, to } of late.steps) {
+    const hour = (at: number) => (at / 3_600_000) % 24;
+    if (kind === 'buff') expect([hour(from) >= 9, hour(to) <= 18]).toEqual([true, true]);
+  }
+  const [coat, buff] = ['coat', 'buff'].map((kind) => late.steps.find((step) => step.kind === kind));
+  // Dull after 10 to 30 minutes (wax-w8), 30 to 60 by a museum agency (safety-s69).
+  expect(((buff?.from ?? 0) - (coat?.to ?? 0)) / 60_000).toBeLessThanOrEqual(60);
+});
+
+it('tells of oily cloths in one line at every coat after the first, and of none where nothing heats', () => {
+  const ragsAt = (product: string) => {
+    const of = job({ base: 'bare-wood', baseHours: undefined, product });
+    const planned = outcome(of);
+    if (planned.kind !== 'plan') throw new Error('it is a no');
+    return linesOf(of, planned, { ...data, rules: known.rules } as PlanData).flatMap(({ step, notes }) =>
+      step.kind === 'coat' && notes.some((note) => /[Oo]ily rags/.test(note)) ? [step.coat] : [],
+    );
+  };
+  expect(ragsAt('oil-based-polyurethane')).toEqual([1, 2, 3]);
+  expect(ragsAt('water-based-polyurethane')).toEqual([]);
+});

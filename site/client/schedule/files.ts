@@ -25,7 +25,7 @@ export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
     .join('\r\n');
 
 /** What goes into a calendar: hands-on steps and the dates, a wait's end as the next step's beginning. */
-const RUNG = ['test-patch', 'coat', 'light-use', 'full-use'];
+const RUNG = ['wash', 'test-patch', 'coat', 'buff', 'light-use', 'full-use'];
 
 /** The plan as a calendar file. Loaded on demand, since the library weighs more than the planner. */
 export const calendarOf = async (

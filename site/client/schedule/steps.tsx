@@ -48,6 +48,11 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
             {step.before.map((rule) => (
               <Caution key={rule.id} rule={rule} lead="Before this step: " />
             ))}
+            {step.again.map(({ id, lead }) => (
+              <p key={id}>
+                <b>{lead}</b>
+              </p>
+            ))}
             {words && <p class={classOf(words)}>{words}</p>}
             {step.looks.map(({ say, defects }) => (
               <p key={say} class={classOf(say, 'look')}>

@@ -13,6 +13,8 @@ const titleOf = (
   switch (kind) {
     case 'test-patch':
       return `Test patch on a hidden spot, then wait ${hours} h`;
+    case 'wash':
+      return 'Wash it, and let it dry';
     case 'sand':
       return thin
         ? `${must ? 'Dull it' : 'Take off what stands up'}, P${grit} by hand`
@@ -21,6 +23,8 @@ const titleOf = (
       return coat === 1 ? 'Clean, and let it dry' : 'Wipe the dust off, and let it dry';
     case 'coat':
       return `Coat ${coat} of ${coats}`;
+    case 'buff':
+      return 'Buff it once it is dull';
     case 'wait':
       if (!coat) return 'Let the base dry';
       return oil ? 'Once it is wiped off, let it dry' : 'Hands off, and let it dry';
@@ -45,7 +49,8 @@ const isOil = (family: Family | undefined): boolean => family === 'oil' || famil
 export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family | undefined): string => {
   if (isOil(family))
     return 'Spread it thin, let it soak in for five to ten minutes, or as long as the can says, then wipe off all that stands with clean cloths.';
-  if (family === 'wax') return 'Rub it on as thin as you can; more does not hold better.';
+  if (family === 'wax')
+    return 'Rub it on as thin as you can, a part at a time, and wipe each part back at once, end to end; more does not hold better.';
   switch (applicator) {
     case 'cloth':
     case 'pad':
@@ -68,6 +73,7 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
     title: titleOf(step, coats.length, isOil(family)),
     notes: [
       ...step.before.map(({ title, say }) => `${title}: ${say}`),
+      ...step.again.flatMap(({ lead }) => lead ?? []),
       ...(step.say ? [step.say] : []),
       ...(step.must ? ['It has dried so long that the next coat holds only on a sanded film.'] : []),
       ...(step.kind === 'coat' && step.coat === 1

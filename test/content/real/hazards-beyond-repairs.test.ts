@@ -42,7 +42,7 @@ describe('plan and clock', () => {
   });
 
   it('miss a row whose mark is taken away', () => {
-    const bare = { ...plan, prepare: plan.prepare.map(({ does: _, ...row }) => row) };
+    const bare = { ...plan, wash: plan.wash.map(({ does: _, ...row }) => row) };
     const few = { ...known, products: known.products.slice(0, 1) };
     expect(layingHazards(few, bare, caseBook(known)).untold).toHaveLength(2);
   });

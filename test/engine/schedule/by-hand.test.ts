@@ -54,7 +54,8 @@ describe('a dresser in three coats that are ready in two hours', () => {
       'wipe 3 0 16:05 0 16:20',
       'coat 3 0 16:20 0 16:55',
       'wait 3 0 16:55 0 18:55',
-      'look 3 0 18:55 0 18:55',
+      // Ready at 18:55, after her hours: nobody waits up for it.
+      'look 3 1 9:00 1 9:00',
       'light-use 3 16:55 3 16:55',
       'full-use 30 16:55 30 16:55',
     ]);
@@ -109,20 +110,28 @@ describe('a dresser in three coats that are ready in two hours', () => {
     expect(clock(rest[0]?.from ?? 0)).toBe('0 13:00');
   });
 
-  it('lays a test patch first where the base is an unknown finish, and waits a day for it', () => {
+  // Wiping 15 min, an hour to dry; 10 min to lay the patch.
+  it('washes an unknown finish and lets it dry, then lays a test patch, and waits a day for it', () => {
     const one = planned(
       byCan({ base: 'old-finish', baseHours: undefined, age: 'since-1993' }, can({ coats: 1 })),
     );
     expect(one.steps[0]).toMatchObject({
-      kind: 'test-patch',
+      kind: 'wash',
       from: 9 * HOUR,
-      to: 9 * HOUR + 10 * MINUTE,
-      surely: 33 * HOUR + 10 * MINUTE,
+      to: 9 * HOUR + 15 * MINUTE,
+      surely: 10 * HOUR + 15 * MINUTE,
+      say: expect.stringMatching(/mineral spirits.*dry for an hour/),
+    });
+    expect(one.steps[1]).toMatchObject({
+      kind: 'test-patch',
+      from: 10 * HOUR + 15 * MINUTE,
+      to: 10 * HOUR + 25 * MINUTE,
+      surely: 34 * HOUR + 25 * MINUTE,
       hours: 24,
     });
-    expect(one.steps[0]?.say).toContain('polish, wax, silicone');
-    expect(one.steps[1]?.kind).toBe('sand');
-    expect(clock(one.steps[1]?.from ?? 0)).toBe('1 9:10');
+    expect(one.steps[1]?.say).toContain('polish, wax, silicone');
+    expect(one.steps[2]?.kind).toBe('sand');
+    expect(clock(one.steps[2]?.from ?? 0)).toBe('1 10:25');
     expect(planned(byCan()).steps.map(({ kind }) => kind)).not.toContain('test-patch');
   });
 
