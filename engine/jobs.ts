@@ -24,13 +24,13 @@ export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
 export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
+export { flawOver, openFlaw } from './jobs/open-flaw.ts';
 export {
   type CoatOfRepair,
   coatOfRepair,
   coatOwed,
   isSameFlaw,
   type Lays,
-  openFlaw,
   productOfRepair,
   withoutItsCoat,
 } from './jobs/open-work.ts';

@@ -27,6 +27,9 @@ export type ClockProduct = Pick<Product, (typeof KEPT)[number]>;
 
 export const clockProduct = (product: ClockProduct): ClockProduct => pick(product, ...KEPT);
 
+/** A flaw that is not settled: before its repair, and once that is noted. */
+export type OpenFlaw = 'open' | 'repaired';
+
 /** One coat on one piece. The label's figures win over the product's. */
 export type LaidCoat = {
   readonly id: string;
@@ -54,6 +57,8 @@ export type LaidCoat = {
   readonly sheen?: ValueOf<'sheen'> | undefined;
   /** No other comes over it: what is left is to cure. */
   readonly last?: boolean | undefined;
+  /** A flaw that is noted on its card and not settled. */
+  readonly flaw?: OpenFlaw | undefined;
   /** Coats that it buried, the uppermost first; they cure on below it. Theirs are left out. */
   readonly below?: readonly LaidCoat[] | undefined;
 };

@@ -25,7 +25,7 @@ export const withLaid = (coats: readonly LaidCoat[], coat: LaidCoat): readonly L
   const [only] = cards;
   const under = buried
     .flatMap((one) => [one, ...(one.below ?? [])])
-    .map(({ below: _deeper, ...one }) => one)
+    .map(({ below: _deeper, flaw: _flaw, ...one }) => one)
     .slice(0, MOST_BELOW);
   // Where the name tells of one card, the new coat is on that card's piece.
   const top = {

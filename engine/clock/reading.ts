@@ -8,7 +8,7 @@ import { entryOf } from '../entry-of.ts';
 import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { MINUTE } from '../time.ts';
-import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from './coat.ts';
+import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
 import { isThin } from './thin.ts';
 
 /** Phones and watches differ a little: a coat this far ahead still counts as laid now. */
@@ -33,6 +33,8 @@ export type Running = {
   readonly buff: Moment | undefined;
   /** No other coat comes over it. */
   readonly last: boolean;
+  /** A flaw on its card that is not settled: it comes before the next coat. */
+  readonly flaw: OpenFlaw | undefined;
   /** The clear film so far is too thin to be sanded over the whole face. */
   readonly thin: boolean;
 };
@@ -134,6 +136,7 @@ export const clockNow = (
     wipeOff: WIPED_OFF.includes(product.family) && now < moments.open.to ? moments.open : undefined,
     buff: product.family === 'wax' ? moments.touch : undefined,
     last: coat.last ?? false,
+    flaw: coat.flaw,
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
   };
 };

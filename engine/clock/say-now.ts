@@ -67,8 +67,28 @@ const COMES_BACK: Partial<Record<Problem['code'], string>> = {
   'below-film-formation': INTO_RIGHT_AIR,
 };
 
+/** An open flaw comes before the next coat; what hands must not do to a film that sets comes before the flaw. */
+const FLAW_FIRST = {
+  open: {
+    verdict: 'First the flaw that is open',
+    why: 'It is noted on the job card of this piece. No coat over it before its own page says so.',
+  },
+  repaired: {
+    verdict: 'Look: is the flaw gone?',
+    why: 'Its repair is noted on the job card of this piece.',
+  },
+} as const;
+
 /** The verdict of the clock in words: first what hands do, then until when. Of a range the late end stands first. */
 export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWords => {
+  const said = byTime(reading, now, style);
+  const flaw = reading.kind === 'running' && reading.flaw;
+  if (!flaw || ['leave', 'stop', 'wipe-back'].includes(said.doing)) return said;
+  const { verdict, why } = FLAW_FIRST[flaw];
+  return plain({ doing: 'wait', verdict, why: `${why} By the clock: ${said.verdict}.` });
+};
+
+const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
   if (reading.kind === 'future')
     return plain({
       doing: 'stop',

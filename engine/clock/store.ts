@@ -81,6 +81,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&
   maybe(value['sheen'], oneOf(FACTS.sheen.values)) &&
   maybe(value['last'], (last) => typeof last === 'boolean') &&
+  maybe(value['flaw'], (flaw) => flaw === 'open' || flaw === 'repaired') &&
   maybe(value['label'], isLabel) &&
   maybe(value['amount'], isAmount) &&
   maybe(value['below'], (below) => Array.isArray(below) && below.every(isCoat));

@@ -59,11 +59,12 @@ export const overCoat = (
   laidAt: number,
   products: Readonly<Record<string, ClockProduct>>,
 ): Laying => {
+  const over = below?.flaw ? { ...laying, openFlaw: below.flaw } : laying;
   const product = below && entryOf(products, below.product);
-  if (!product) return laying;
+  if (!product) return over;
   const hours = (laidAt - below.laidAt) / HOUR;
   return {
-    ...laying,
+    ...over,
     ownBelow: { family: product.family, hours, readyAt: readyForNext(below, products) },
   };
 };

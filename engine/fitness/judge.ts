@@ -12,7 +12,7 @@ import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from
 
 /** Why a coat must not be laid, or not yet. */
 export type No = {
-  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'coat-below' | 'hours' | 'drying';
+  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'coat-below' | 'flaw' | 'hours' | 'drying';
   readonly says: string;
   readonly instead?: string;
   /** The rule that forbids it, by its id: its page leads on. */
@@ -51,6 +51,19 @@ const hoursLeft = (laying: Laying, row: BaseWait): number => {
   if (laying.onOwnCoat || laying.baseHours === undefined) return 0;
   const left = baseHoursOf(laying, row) - laying.baseHours;
   return left < LEAST_WAIT_HOURS ? 0 : left;
+};
+
+const FLAW_FIRST: Readonly<Record<NonNullable<Laying['openFlaw']>, No>> = {
+  open: {
+    code: 'flaw',
+    says: 'A flaw is open on the card of this piece: no coat over it before its own page says so.',
+    instead: 'Mend it first, or note on the card that it is gone.',
+  },
+  repaired: {
+    code: 'flaw',
+    says: 'A flaw of this piece was repaired.',
+    instead: 'Look first whether it is gone, and note it on the card.',
+  },
 };
 
 const TOO_EARLY =
@@ -181,6 +194,7 @@ export const judgeLaying = (
       .filter(({ verdict }) => verdict === 'no')
       .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
     ...toolOf(product, laying),
+    ...(laying.openFlaw ? [FLAW_FIRST[laying.openFlaw]] : []),
     ...coatBelow(plan, laying, product, at),
     ...(row?.refuse && hours > 0
       ? [

@@ -1,5 +1,5 @@
 import type { Label } from '../calc/drying/label.ts';
-import type { ClockProduct } from '../clock/coat.ts';
+import type { ClockProduct, OpenFlaw } from '../clock/coat.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Family } from '../model/family.ts';
 import type { TRIALS, WEARS } from '../model/plan.ts';
@@ -24,6 +24,8 @@ export type Laying = {
   readonly ownBelow?:
     | { readonly family: Family; readonly hours: number; readonly readyAt: number | undefined }
     | undefined;
+  /** A flaw in that coat that is not settled. */
+  readonly openFlaw?: OpenFlaw | undefined;
   /** Hours since the base was laid; nothing where it is long dry or bare. */
   readonly baseHours?: number | undefined;
   readonly tone?: ValueOf<'base-tone'> | undefined;

@@ -2,6 +2,7 @@ import type { LaidCoat } from '../clock/coat.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
 import type { CanLabel } from '../schedule/job.ts';
 import { inOrder } from './card.ts';
+import { flawOver } from './open-flaw.ts';
 
 /** A copy without the keys that hold nothing, which the types of the engine do not allow. */
 const kept = <T extends object>(value: T) =>
@@ -46,9 +47,11 @@ export const laidCoatOf = (card: JobCard, coat: CardCoat): LaidCoat => {
     .map((one) => alone(card, one, coats))
     .toReversed();
   const { finishedAt } = card;
+  const flaw = coats.at(-1)?.id === coat.id ? flawOver(card) : undefined;
   return {
     ...top,
     ...(finishedAt !== undefined && finishedAt >= coat.laidAt && { last: true }),
+    ...(flaw && { flaw }),
     ...(below.length && { below }),
   };
 };

@@ -65,14 +65,6 @@ export const productOfRepair = (
   return fitting.length === 1 ? fitting[0] : undefined;
 };
 
-/** The flaw that is open on a card, the last found, and its repair where one was noted. */
-export const openFlaw = (
-  card: JobCard,
-): { readonly flaw: CardFlaw; readonly repair: CardRepair | undefined } | undefined => {
-  const flaw = card.flaws.findLast(({ settledAt }) => settledAt === undefined);
-  return flaw && { flaw, repair: card.repairs.findLast((repair) => repair.flaw === flaw.id) };
-};
-
 /** Whether two notes are of one flaw; a place that was not told may be any. */
 export const isSameFlaw = (
   one: Pick<CardFlaw, 'defect' | 'part'>,

@@ -4,10 +4,13 @@
  * hot solvents lift an oil that is not hard); the sources stand at the rows of content/plan.yaml. The cards are invented.
  */
 import { describe, expect, it } from 'vitest';
+import { clockNow, sayNow } from '#engine/clock.ts';
 import { judgeLaying, layingOfCard, overCoat } from '#engine/fitness.ts';
 import { laidCoatOf } from '#engine/jobs.ts';
 import { card, coat, HOUR, products, START } from '../jobs/cards.ts';
 import { known, plan, productOf } from '../schedule/sheet.ts';
+
+const STYLE = { timeZone: 'America/Denver', hour12: true };
 
 const judged = (below: string, above: string, hours: number) => {
   const first = coat({ product: below, laidAt: START, applicator: undefined });
@@ -56,5 +59,38 @@ describe('a coat over another finish', () => {
     const on = card({ coats: [coat({ product: 'gone' })] });
     const laying = layingOfCard(on, coat({ id: 'next', laidAt: START + HOUR }));
     expect(overCoat(laying, laidCoatOf(on, coat({ product: 'gone' })), START + HOUR, products)).toBe(laying);
+  });
+});
+
+describe('a coat over a flaw that is open', () => {
+  const flaw = { id: 'f', defect: 'runs-and-sags', foundAt: START + HOUR, answers: [], coat: 'coat-1' };
+  const repair = { id: 'r', remedy: 'shave-and-recoat', flaw: 'f', doneAt: START + 2 * HOUR };
+  const noOf = (more: Partial<Parameters<typeof card>[0]>) => {
+    const on = card({ base: 'bare-wood', flaws: [flaw], ...more });
+    const at = START + 30 * HOUR;
+    const laid = laidCoatOf(on, coat());
+    const laying = overCoat(layingOfCard(on, coat({ id: 'next', laidAt: at })), laid, at, products);
+    const { noes } = judgeLaying(plan, known, laying, productOf('water-based-polyurethane'), { at });
+    const now = clockNow(productOf('water-based-polyurethane'), laid, at, products);
+    return { no: noes.find(({ code }) => code === 'flaw'), said: sayNow(now, at, STYLE) };
+  };
+
+  it('is a no in its form, and the clock says so, until the flaw is settled', () => {
+    const open = noOf({});
+    expect(open.no?.says).toContain('no coat over it');
+    expect(open.said).toMatchObject({ doing: 'wait', verdict: 'First the flaw that is open' });
+    const repaired = noOf({ repairs: [repair] });
+    expect(repaired.no?.instead).toContain('whether it is gone');
+    expect(repaired.said.verdict).toBe('Look: is the flaw gone?');
+    const settled = noOf({ flaws: [{ ...flaw, settledAt: START + 3 * HOUR }] });
+    expect(settled.no).toBeUndefined();
+    expect(settled.said.doing).toBe('repair');
+  });
+
+  it('keeps hands off a film that sets, whatever is open', () => {
+    const laid = laidCoatOf(card({ flaws: [flaw] }), coat());
+    const at = START + 60_000;
+    const said = sayNow(clockNow(productOf('water-based-polyurethane'), laid, at, products), at, STYLE);
+    expect(said.doing).toBe('leave');
   });
 });

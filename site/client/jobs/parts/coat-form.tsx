@@ -1,6 +1,6 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
 import { type Judgement, type Laying, layingOfCard, overCoat } from '#engine/fitness.ts';
-import { changed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
+import { changed, coatOwed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { reasonsAgainst } from '../../clock/before-coat.tsx';
@@ -117,7 +117,9 @@ export class CoatOnCard {
     const card = this.#hands.card();
     const laying = layingOfCard(card, coat);
     const below = coatsInOrder(card).findLast(({ id, laidAt }) => id !== coat.id && laidAt < coat.laidAt);
-    return overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, this.#data.products);
+    const over = overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, this.#data.products);
+    // The coat that a repair laid is part of it.
+    return coatOwed(card, this.#data.lays) ? { ...over, openFlaw: undefined } : over;
   }
 
   #name(title: string, go: string): void {

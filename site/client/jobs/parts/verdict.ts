@@ -26,7 +26,8 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
     // The card knows the film of every coat, which the clock can only count.
     const thin = adviceOf(data.sanding, layersOf(card, data.products)).risk === 'high';
     const { why, ...said } = sayNow(
-      reading.kind === 'running' ? { ...reading, thin } : reading,
+      // The flaw is named below.
+      reading.kind === 'running' ? { ...reading, thin, flaw: undefined } : reading,
       now,
       timeStyle(),
     );

@@ -1,5 +1,6 @@
 import { coatsInOrder, isSameFlaw, withFlaw, withRepair } from '#engine/jobs.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
+import { tellFlaw } from '../../clock/open-flaw.ts';
 import { newId } from '../../shared/id.ts';
 import { JobsFault } from './fault.ts';
 import { addToCard } from './write.ts';
@@ -12,7 +13,12 @@ export type Noted = 'saved' | 'gone' | 'full' | 'refused';
 
 const note = async (id: string, by: (card: JobCard) => JobCard): Promise<Noted> => {
   try {
-    const { kind } = await addToCard(id, by);
+    let after: JobCard | undefined;
+    const { kind } = await addToCard(id, (card) => {
+      after = by(card);
+      return after;
+    });
+    if (kind === 'saved' && after) await tellFlaw(after);
     if (kind === 'unreadable') return 'refused';
     return kind === 'refused' ? 'full' : kind;
   } catch (error) {

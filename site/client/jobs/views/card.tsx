@@ -5,6 +5,7 @@ import {
   changed,
   coatOwed,
   coatsInOrder,
+  flawOver,
   laidCoatOf,
   productOfRepair,
   putBack,
@@ -19,6 +20,7 @@ import type { CardCoat, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import { nodeUrl, nowUrl, seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';
+import { tellFlaw } from '../../clock/open-flaw.ts';
 import { DefinitionRows } from '../../shared/definition-rows.tsx';
 import { draftIn, onWhole, tellFaults } from '../../shared/form/in-page.ts';
 import { pageUnits } from '../../shared/say-date.ts';
@@ -103,6 +105,10 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
     return saver.card;
   };
 
+  const flaw = flawOver(card);
+  useLayoutEffect(() => {
+    void tellFlaw(saver.card);
+  }, [flaw]);
   useLayoutEffect(() => {
     // The coat below one that a repair laid says nothing any more: its clock rests until that one is on the card.
     const buried = coatOwed(card, data.lays) && coatsInOrder(card).at(-1);
