@@ -34,9 +34,9 @@ const LEAVE_IT: Record<Stage, Doing> = {
   cured: 'accept',
 };
 
-/** Surplus oil is wiped off while it is wet, be the flaw left as it is or not. */
+/** Surplus oil or wax is wiped off while it is wet, be the flaw left as it is or not. */
 const leaving = ({ as }: Pick<LeaveLeaf, 'as'>, stage: Stage): Doing =>
-  as === 'oil' && stage === 'wet' ? 'wipe-back' : LEAVE_IT[stage];
+  as && stage === 'wet' ? 'wipe-back' : LEAVE_IT[stage];
 
 /** The act for a stage; for a film that is overdue its own, where there is one. */
 const actAt = <A>(now: ActsOf<A>, on: Case, stage: Stage): A => {

@@ -8,9 +8,9 @@ const DefectLeaf = z.strictObject({ defect: DefectId, because: z.string().min(4)
 const LeaveLeaf = z.strictObject({
   leave: z.string().min(12).describe('Why it is good enough, or normal, as it is.'),
   as: z
-    .literal('oil')
+    .enum(['oil', 'wax'])
     .optional()
-    .describe('Oil: what stands on the wood is wiped off while it is wet, all the same.'),
+    .describe('Oil or wax: what stands on the face is wiped off while it is wet, all the same.'),
   cause,
 });
 

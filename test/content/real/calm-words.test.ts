@@ -35,3 +35,12 @@ it('surplus oil is wiped off while it is wet, whatever the cause', () => {
   );
   expect(new Set(wet.flat())).toEqual(new Set(['wipe-back']));
 });
+
+it('surplus wax is wiped off while it is wet, and no smear of it waits for a check that comes too late', () => {
+  const wet = ['wax-smears', 'wax-will-not-buff', 'patchy-wax', 'prints-in-wax', 'sticky-wax'].map((defect) =>
+    [...nodesOf(known, defect)].flatMap(({ stage, walked }) =>
+      stage !== 'wet' ? [] : [walked.kind === 'outcome' ? walked.action.do : walked.kind],
+    ),
+  );
+  expect(wet.map((doing) => [...new Set(doing)])).toEqual(wet.map(() => ['wipe-back']));
+});
