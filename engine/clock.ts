@@ -8,7 +8,7 @@ export { dateFormat } from './clock/format.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export type { NowWords } from './clock/now-words.ts';
-export { clockNow, type Moment, type Reading, type Running } from './clock/reading.ts';
+export { clockNow, isLateAtOnce, type Moment, type Reading, type Running } from './clock/reading.ts';
 export { type Reminder, remindersOf } from './clock/reminders.ts';
 export { sayMoment } from './clock/say-moment.ts';
 export { sayNow } from './clock/say-now.ts';

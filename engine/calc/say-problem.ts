@@ -8,20 +8,20 @@ const minutes = (value: number): string => {
   return value < 2880 ? `${plain(value / 60)} h` : `${plain(value / 1440)} days`;
 };
 
-/** Both degrees, the chosen first, rounded to `digits`. */
-const degrees = (celsius: number, units: Units, digits: number): string => {
-  const [metric, us] = [celsius, toFahrenheit(celsius)].map((value) => Number(value.toFixed(digits)) + 0);
-  return units === 'us' ? `${us} °F (${metric} °C)` : `${metric} °C (${us} °F)`;
-};
+/** A temperature in °C and °F. */
+const both = (celsius: number): readonly [number, number] => [celsius, toFahrenheit(celsius)];
 
 /**
- * A temperature in whole degrees, the chosen unit first; with a decimal where it would else read like `against`, from
- * which it differs.
+ * A temperature in whole degrees, the chosen unit first; in a unit in which it would else read like `against`, from which
+ * it differs, with a decimal.
  */
 export const sayDegrees = (celsius: number, units: Units = 'metric', against = celsius): string => {
-  const whole = degrees(celsius, units, 0);
-  const alike = celsius !== against && whole === degrees(against, units, 0);
-  return alike ? degrees(celsius, units, 1) : whole;
+  const other = both(against);
+  const [metric, us] = both(celsius).map((value, at) => {
+    const alike = celsius !== against && value.toFixed(0) === (other[at] ?? value).toFixed(0);
+    return Number(value.toFixed(alike ? 1 : 0)) + 0;
+  });
+  return units === 'us' ? `${us} °F (${metric} °C)` : `${metric} °C (${us} °F)`;
 };
 
 /** A value with its unit, as a person reads it: °C with °F, fractions as per cent, minutes as hours or days. */
@@ -38,10 +38,12 @@ export const sayValue = (
   return unit === '' ? plain(value) : `${plain(value)} ${unit}`;
 };
 
-const allowed = ({ min, max, unit }: Problem, units: Units): string =>
-  Number.isFinite(max)
-    ? `between ${sayValue(min, unit, units)} and ${sayValue(max, unit, units)}`
-    : `${sayValue(min, unit, units)} or more`;
+const allowed = ({ min, max, unit, value }: Problem, units: Units): string => {
+  const [least, most] = [min, max].map((bound) =>
+    sayValue(bound, unit, units, typeof value === 'number' ? value : undefined),
+  );
+  return Number.isFinite(max) ? `between ${least} and ${most}` : `${least} or more`;
+};
 
 /** The bound that a value broke. */
 const broken = ({ value, min, max }: Problem): number =>
@@ -51,15 +53,16 @@ const broken = ({ value, min, max }: Problem): number =>
 export const sayProblem = (problem: Problem, units: Units = 'metric'): string => {
   const { code, quantity, unit, value, min } = problem;
   const received = sayValue(value, unit, units, broken(problem));
+  const bound = sayValue(min, unit, units, typeof value === 'number' ? value : undefined);
   switch (code) {
     case 'out-of-range':
       return `The ${quantity} was given as ${received}; it must be ${allowed(problem, units)}. Check the number and its unit.`;
     case 'outside-product-limits':
       return `The ${quantity} is ${received}; this product needs it ${allowed(problem, units)}. No drying time can be promised.`;
     case 'surface-below-dew-point':
-      return `The surface is ${received}, colder than the dew point of ${sayValue(min, unit, units)}: water condenses on it. No drying time can be promised.`;
+      return `The surface is ${received}, colder than the dew point of ${bound}: water condenses on it. No drying time can be promised.`;
     case 'below-film-formation':
-      return `The surface is ${received}, below the ${sayValue(min, unit, units)} that this film needs to knit together. No drying time can be promised.`;
+      return `The surface is ${received}, below the ${bound} that this film needs to knit together. No drying time can be promised.`;
     case 'label-not-positive':
       return `The label's ${quantity} was given as ${received}; a label time must be longer than zero. Read the label again.`;
     case 'label-out-of-order':

@@ -1,9 +1,11 @@
+import { entryOf } from '../entry-of.ts';
+import type { Problem } from './quantity.ts';
 import { sayDegrees, sayValue } from './say-problem.ts';
 import type { Units } from './units.ts';
 import type { WeatherReason, WeatherVerdict } from './weather.ts';
 
-/** Before a coat is laid, or while one is drying. */
-export type Moment = 'before' | 'during';
+/** Before a coat is laid, while one is drying, or where what to do is told beside it. */
+export type Moment = 'before' | 'during' | 'told';
 
 /** A difference of temperatures: 9 °F are 5 °C, whatever they begin from. */
 const gap = (celsius: number, units: Units): string => {
@@ -46,6 +48,7 @@ const what = (reason: WeatherReason, units: Units): string => {
 };
 
 const remedy = (reason: WeatherReason, moment: Moment): string => {
+  if (moment === 'told') return '';
   if (moment === 'during')
     return reason.code === 'in-sun'
       ? 'Shade it without touching the film.'
@@ -57,9 +60,31 @@ const remedy = (reason: WeatherReason, moment: Moment): string => {
     : 'Lay it thin and try a small piece first.';
 };
 
+/** What of the weather is no more than what a problem says already, by its code and what it is of. */
+const SAID_BY: Readonly<Record<string, readonly WeatherReason['code'][]>> = {
+  'air temperature': ['too-cold', 'too-hot'],
+  'surface temperature': ['too-cold', 'too-hot'],
+  'relative humidity': ['too-humid', 'too-dry'],
+  'surface-below-dew-point': ['near-dew-point'],
+  'below-film-formation': ['below-film-formation'],
+};
+
+/** What speaks against the weather beside a problem that is told already; all of it where there is none. */
+export const besideProblem = (
+  reasons: readonly WeatherReason[],
+  problem: Pick<Problem, 'code' | 'quantity'> | undefined,
+): readonly WeatherReason[] => {
+  if (!problem) return reasons;
+  const told = entryOf(SAID_BY, problem.code) ?? entryOf(SAID_BY, problem.quantity) ?? [];
+  return reasons.filter(({ code }) => !told.includes(code));
+};
+
 /** Two short sentences for a reason: what the weather is against what is wanted, and what to do now. */
-export const sayWeather = (reason: WeatherReason, moment: Moment, units: Units = 'metric'): string =>
-  `${what(reason, units)} ${remedy(reason, moment)}`;
+export const sayWeather = (
+  reason: WeatherReason,
+  moment: Exclude<Moment, 'told'>,
+  units: Units = 'metric',
+): string => `${what(reason, units)} ${remedy(reason, moment)}`;
 
 /**
  * Every reason of a verdict in words. Where the verdict is a no, what would only call for care tells no way of laying the

@@ -141,6 +141,10 @@ export const clockNow = (
   };
 };
 
+/** Whether the film may be too hard for an unsanded coat before it is surely ready for one, as where it dries slowly. */
+export const isLateAtOnce = (moments: Running['moments']): boolean =>
+  (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY) < moments.recoat.to;
+
 /** When a coat surely bears another, epoch milliseconds; nothing where no time can be told. */
 export const readyForNext = (coat: LaidCoat, products: Products): number | undefined => {
   const product = entryOf(products, coat.product);

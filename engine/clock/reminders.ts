@@ -1,5 +1,5 @@
 import type { LaidCoat } from './coat.ts';
-import type { Running } from './reading.ts';
+import { isLateAtOnce, type Running } from './reading.ts';
 import { THIN_WORDS } from './thin.ts';
 
 export type Reminder = {
@@ -44,10 +44,10 @@ export const remindersOf = (
       recoat.to,
       thin ? 'ready for the next coat' : sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
       sanded
-        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS.ready}` : ''}`
+        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
         : 'A clean cloth must slide over it and take nothing off.',
     ),
-    ...(deadline
+    ...(deadline && !isLateAtOnce(moments)
       ? [
           reminder(
             'sand-if-beyond',

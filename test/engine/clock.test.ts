@@ -1,5 +1,7 @@
 /** The coat clock against hand-made times: figures of the product files at 23 °C and 50 %, where they hold unchanged. */
 import { expect, it } from 'vitest';
+import { besideProblem, sayWeatherReasons } from '#engine/calc/say-weather.ts';
+import { weatherVerdict } from '#engine/calc/weather.ts';
 import {
   askAboutLabel,
   caseFromClock,
@@ -7,6 +9,7 @@ import {
   clockDoubt,
   clockNow,
   factsOf,
+  isLateAtOnce,
   jumpedBack,
   type LaidCoat,
   labelHere,
@@ -390,5 +393,50 @@ it.each(['paste-wax', 'soft-wax'])(
     const [first] = remindersOf(clockNow(wax, { ...coat, product: id }, LAID) as Running, coat, LAID);
     expect(first).toMatchObject({ title: 'Navy dresser: look whether the wax is dull' });
     expect(first && first.at - LAID).toBeLessThanOrEqual(15 * MINUTE);
+  },
+);
+
+it('opens no window that has closed before: slow varnish is dulled in any case, and no deadline rings before it is ready', () => {
+  const oil = product('oil-based-polyurethane');
+  const of = (celsius: number) => {
+    const cool = { ...coat, product: 'oil-based-polyurethane', celsius };
+    const reading = clockNow(oil, cool, LAID);
+    if (reading.kind !== 'running') throw new Error('not running');
+    return { late: isLateAtOnce(reading.moments), rings: remindersOf(reading, cool, LAID) };
+  };
+  const [cool, warm] = [of(15.5), of(23)];
+  expect([cool.late, warm.late]).toEqual([true, false]);
+  expect(cool.rings.map(({ key }) => key)).not.toContain('sand-if-beyond');
+  expect(cool.rings.find(({ key }) => key === 'recoat')?.detail).toMatch(
+    /light strokes by hand until it is dull/,
+  );
+  expect(warm.rings.map(({ key }) => key)).toContain('sand-if-beyond');
+});
+
+// 54 °F, 60 °F, 96 °F and a warm damp afternoon; °F = °C × 9/5 + 32 by hand.
+it.each([
+  ['oil-based-polyurethane', 12.22, 0.5],
+  ['sprayed-lacquer', 29.44, 0.7],
+  ['water-based-polyurethane', 35.56, 0.5],
+  ['gel-varnish', 15.56, 0.5],
+  ['shellac', 21.11, 0.85],
+])(
+  'leads on from %s at %d °C and %d, and says one fact once, in figures that differ',
+  (id, celsius, relativeHumidity) => {
+    const of = product(id);
+    const reading = clockNow(of, { ...coat, product: id, celsius, relativeHumidity }, LAID);
+    if (reading.kind !== 'refused') throw new Error('not refused');
+    const { why } = sayNow(reading, LAID, { ...STYLE, units: 'us' });
+    expect(why).toMatch(/Bring the piece slowly into air that is right for it/);
+    const weather = weatherVerdict(of, { celsius, relativeHumidity });
+    if (!weather.ok) throw new Error('no weather');
+    const beside = besideProblem(weather.value.reasons, reading.problem);
+    const said = sayWeatherReasons({ ...weather.value, reasons: beside }, 'told', 'us').map(
+      ({ says }) => says,
+    );
+    for (const says of said) expect(why.slice(0, 40)).not.toContain(/\d+ (?:°F|%)/.exec(says)?.[0] ?? says);
+    const [is = '', least = ''] = why.match(/[\d.]+ °F \([\d.]+ °C\)/g) ?? [];
+    for (const unit of [/[\d.]+ °F/, /[\d.]+ °C/])
+      if (is) expect(unit.exec(is)?.[0]).not.toBe(unit.exec(least)?.[0]);
   },
 );

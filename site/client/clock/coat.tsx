@@ -1,8 +1,9 @@
-import { sayWeatherReasons } from '#engine/calc/say-weather.ts';
+import { besideProblem, sayWeatherReasons } from '#engine/calc/say-weather.ts';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import {
   type ClockProduct,
   clockNow,
+  isLateAtOnce,
   type LaidCoat,
   labelHere,
   laidBeforeClocks,
@@ -46,11 +47,16 @@ const namesOf = ({ sanded, thin, last, buff, moments }: Running, now: number) =>
   const next = thin || buff ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
   const late = thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
+  const always = thin ? 'Dull it before the next coat' : 'Sand before the next coat';
   const coats = [
     ['recoat', now >= moments.recoat.to ? next : `${next} from`],
     [
       'sand-if-beyond',
-      isLate ? `${late.charAt(0).toUpperCase()}${late.slice(1)}` : `Later than this, ${late}`,
+      isLateAtOnce(moments)
+        ? always
+        : isLate
+          ? `${late.charAt(0).toUpperCase()}${late.slice(1)}`
+          : `Later than this, ${late}`,
     ],
   ] as const;
   return [
@@ -65,12 +71,16 @@ const namesOf = ({ sanded, thin, last, buff, moments }: Running, now: number) =>
 const SAME_AIR =
   'Light use and full cure are told for the air above, day and night. Colder nights put them off: a care card and the plan allow for that, so theirs are the dates to promise.';
 
+/** Why the next coat waits for a light rub, however early it comes. */
+const IN_ANY_CASE = 'Before it is surely ready it may have dried too long for a coat to hold by itself.';
+
 type TimesProps = { readonly coat: LaidCoat; readonly reading: Running } & Pick<Props, 'now' | 'style'>;
 
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
 const Times = ({ coat, reading, now, style }: TimesProps) => {
   const common = sayReasons(reading.moments.touch.reasons);
   const can = labelHere(coat, reading, style.units);
+  const anyway = (milestone: string) => milestone === 'sand-if-beyond' && isLateAtOnce(reading.moments);
   return (
     <>
       <dl class="moments">
@@ -83,9 +93,11 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
             <div key={milestone} data-moment={milestone}>
               <dt>{name}</dt>
               <dd>
-                <b>{sayMoment(milestone, moment, now, style)}</b>{' '}
+                <b>{anyway(milestone) ? 'in any case' : sayMoment(milestone, moment, now, style)}</b>{' '}
                 <span class="small">
-                  {[byCan, reasons === common ? '' : reasons].filter(Boolean).join(' ')}
+                  {[byCan, anyway(milestone) ? IN_ANY_CASE : reasons === common ? '' : reasons]
+                    .filter(Boolean)
+                    .join(' ')}
                 </span>
               </dd>
             </div>
@@ -123,6 +135,9 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
     ? sayNow(reading, now, style)
     : { doing: 'leave', large: 'Hands off, and no time can be told', perhaps: undefined, why };
   const weather = product && weatherVerdict(product, coat);
+  // What no time can be told for is said above, with what leads on.
+  const problem = reading?.kind === 'refused' ? reading.problem : undefined;
+  const against = weather?.ok && { ...weather.value, reasons: besideProblem(weather.value.reasons, problem) };
   return (
     <article class={`on-clock ${rank}`} tabIndex={-1} data-coat={coat.id}>
       <h2>{coat.piece}</h2>
@@ -146,8 +161,8 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       {running && <LifeLine reading={running} coat={coat} now={now} />}
       {running && <Times coat={coat} reading={running} now={now} style={style} />}
       <ul class="weather-now">
-        {weather?.ok &&
-          sayWeatherReasons(weather.value, 'during', style.units).map(({ reason, says }) => (
+        {against &&
+          sayWeatherReasons(against, problem ? 'told' : 'during', style.units).map(({ reason, says }) => (
             <li key={reason.code}>{says}</li>
           ))}
       </ul>
