@@ -80,6 +80,7 @@ const PAIRS: readonly (readonly [feature: string, other: string, why: string])[]
   ['client/walk', 'client/clock', 'and from what the clock knows'],
   ['client/tell', 'client/case', 'what is told in words is told for the walk, too'],
   ['client/tell', 'client/clock', 'and a coat on the clock answers how dry it is'],
+  ['client/tell', 'client/jobs', 'and its card tells what is known of that piece'],
   ['client/jobs', 'client/case', 'a card is in hand while its flaw is looked for'],
   ['client/jobs', 'client/clock', 'a coat of a card goes on the clock'],
   ['client/schedule', 'client/jobs', 'a plan becomes a card'],

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
+import { layCoat, makeCard } from './jobs-hands.ts';
 
 withoutPictures();
 
@@ -101,6 +102,24 @@ it('offers the coat on the clock as the answer to how dry it is, and starts no s
   await page.getByRole('button', { name: 'Tell me' }).click();
   await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
   expect(await page.getByRole('button', { name: /^It is My piece/ }).count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('takes the piece on the clock along with its card, to the flaw that it leads on to', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await makeCard(page, 'Oak hall table');
+  await layCoat(page);
+  await page.goto('/tell/');
+  await page.getByLabel(/^What it is, what you did/).fill('there are runs on the leg');
+  await page.getByRole('button', { name: 'Tell me' }).click();
+  await page.getByRole('button', { name: /^It is Oak hall table, now/ }).click();
+  await page.locator('.understood .verdict', { hasText: 'Hands off' }).waitFor();
+  // Old paint is not asked for again: the card has told that there is none.
+  await page.getByRole('button', { name: /Latex/ }).waitFor();
+  await page.goto('/defects/runs-and-sags/');
+  await page.getByRole('link', { name: 'Job card: Oak hall table' }).first().waitFor();
   expectQuiet(opened);
   await opened.close();
 });

@@ -10,6 +10,7 @@ type Props = {
   readonly pictured: readonly string[];
   /** The coat on the clock, which may be the one that is told of. */
   readonly coat: RunningCoat | undefined;
+  readonly takePiece: (coat: RunningCoat) => Promise<void>;
   readonly tellMore: (name: string, value: string) => void;
 };
 
@@ -31,7 +32,7 @@ const ANSWERS: readonly Choice[] = [
 ];
 
 /** The one thing that would tell most now; nothing where all is told that can change what to do. */
-export const NextQuestion = ({ considered: { next }, pictured, coat, tellMore }: Props) => {
+export const NextQuestion = ({ considered: { next }, pictured, coat, takePiece, tellMore }: Props) => {
   if (!next) return null;
   const { name, ask, how, list } = {
     stage: () => ({
@@ -68,7 +69,7 @@ export const NextQuestion = ({ considered: { next }, pictured, coat, tellMore }:
       <ul class="strips">
         {coat && next.kind === 'stage' && (
           <li>
-            <button type="button" class="tape strip" onClick={() => tellMore('stage', coat.stage)}>
+            <button type="button" class="tape strip" onClick={() => void takePiece(coat)}>
               <b>{`It is ${coat.piece}, now ${coat.standing}`}</b> <span>{coat.verdict}</span>
             </button>
           </li>

@@ -65,6 +65,14 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     go({ ...state, told: { ...state.told, [name]: value }, off: state.off.filter((one) => one !== name) });
     answers.current?.focus();
   };
+  /** It is the piece on the clock: what its card and the clock know of it goes along. */
+  const takePiece = async (piece: RunningCoat) => {
+    const known = await unlessOffline(
+      (async () => (await late(() => import('./of-piece.ts'))).takeInHand(piece))(),
+    );
+    go({ ...state, told: { ...known, ...state.told, stage: piece.stage } });
+    answers.current?.focus();
+  };
   const takeOff = (name: string) => {
     const { [name]: _, ...rest } = state.told;
     go({ ...state, told: rest, off: [...new Set([...state.off, name])] });
@@ -170,6 +178,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 considered={found.considered}
                 pictured={listening.ear.pictured}
                 coat={coat}
+                takePiece={takePiece}
                 tellMore={tellMore}
               />
             )}

@@ -8,6 +8,8 @@ import { timeStyle } from '../shared/time-style.ts';
 /** A coat that dries on the clock, as the page that listens offers it. */
 export type RunningCoat = {
   readonly piece: string;
+  /** Its job card, where it has one. */
+  readonly card: string | undefined;
   readonly stage: Stage;
   /** How dry it is, and what hands do until when, in words. */
   readonly standing: string;
@@ -26,6 +28,7 @@ export const runningCoat = async (): Promise<RunningCoat | undefined> => {
   if (reading.kind !== 'running' || reading.stage === 'cured') return undefined;
   return {
     piece: coat.piece,
+    card: coat.card,
     stage: reading.stage,
     standing: standingNow(reading.stage, reading.sureness),
     verdict: sayNow(reading, now, style).verdict,
