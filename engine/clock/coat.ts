@@ -55,6 +55,8 @@ export type LaidCoat = {
   readonly amount?: { readonly milliliters: number; readonly squareMeters: number } | undefined;
   readonly baseTone?: ValueOf<'base-tone'> | undefined;
   readonly sheen?: ValueOf<'sheen'> | undefined;
+  /** How old the oldest paint on its piece may be, as its card has it. */
+  readonly age?: ValueOf<'age'> | 'none' | undefined;
   /** No other comes over it: what is left is to cure. */
   readonly last?: boolean | undefined;
   /** A flaw that is noted on its card and not settled. */

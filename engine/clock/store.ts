@@ -80,6 +80,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   maybe(value['applicator'], oneOf(FACTS.applicator.values)) &&
   maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&
   maybe(value['sheen'], oneOf(FACTS.sheen.values)) &&
+  maybe(value['age'], oneOf([...FACTS.age.values, 'none'])) &&
   maybe(value['last'], (last) => typeof last === 'boolean') &&
   maybe(value['flaw'], (flaw) => flaw === 'open' || flaw === 'repaired') &&
   maybe(value['label'], isLabel) &&

@@ -52,14 +52,19 @@ export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): L
   day: airOf(coat),
 });
 
-/** The same over a coat of her own that lies there already; as it was where nothing is known of its product. */
+/** The same over a coat of her own that lies there already; of one whose product is not known what else it tells. */
 export const overCoat = (
   laying: Laying,
   below: LaidCoat | undefined,
   laidAt: number,
   products: Readonly<Record<string, ClockProduct>>,
 ): Laying => {
-  const over = below?.flaw ? { ...laying, openFlaw: below.flaw } : laying;
+  // What its card has told of the piece need not be told again.
+  const over = {
+    ...laying,
+    ...(below?.age && laying.age === undefined && { age: below.age }),
+    ...(below?.flaw && { openFlaw: below.flaw }),
+  };
   const product = below && entryOf(products, below.product);
   if (!product) return over;
   const hours = (laidAt - below.laidAt) / HOUR;

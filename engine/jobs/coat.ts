@@ -34,6 +34,7 @@ const alone = (card: JobCard, coat: CardCoat, coats: readonly CardCoat[]): LaidC
     coatNumber: coats.findIndex(({ id }) => id === coat.id) + 1 || coats.length + 1,
     baseTone: card.tone,
     sheen: card.sheen,
+    age: card.age,
   };
 };
 

@@ -59,7 +59,10 @@ class ToldElement extends HTMLElement {
   #askOne(fact: ToldFact) {
     const chips = this.dataset['chips'] !== undefined;
     // Told before this visit, it is not asked again; the list beside the page changes it.
-    if (chips && toldValue(readCase(), fact)) return;
+    if (chips && toldValue(readCase(), fact)) {
+      this.#leaveUnasked(fact);
+      return;
+    }
     const gate = this.dataset['gate'] !== undefined;
     const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
     const show = () => {
@@ -75,6 +78,12 @@ class ToldElement extends HTMLElement {
     };
     show();
     document.addEventListener(TOLD_EVENT, show, { signal: this.#stop.signal });
+  }
+
+  /** Where no old paint lies below, nothing warns of any. */
+  #leaveUnasked(fact: ToldFact) {
+    const asked = this.closest<HTMLElement>('[data-part=ask-age]');
+    if (asked && toldValue(readCase(), fact) === 'since-1993') asked.hidden = true;
   }
 
   /** Some facts, a list each; on a phone one line that opens, so that the steps begin soon. */

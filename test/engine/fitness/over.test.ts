@@ -58,7 +58,16 @@ describe('a coat over another finish', () => {
   it('says nothing where the product below is not known', () => {
     const on = card({ coats: [coat({ product: 'gone' })] });
     const laying = layingOfCard(on, coat({ id: 'next', laidAt: START + HOUR }));
-    expect(overCoat(laying, laidCoatOf(on, coat({ product: 'gone' })), START + HOUR, products)).toBe(laying);
+    expect(overCoat(laying, laidCoatOf(on, coat({ product: 'gone' })), START + HOUR, products)).toEqual(
+      laying,
+    );
+  });
+
+  it('knows of old paint what the card has told, where the clock alone knows the piece', () => {
+    const below = laidCoatOf(card({ age: 'none' }), coat());
+    const bare = { base: undefined, day: { celsius: 23, relativeHumidity: 0.5 } };
+    expect(overCoat(bare, below, START + HOUR, products).age).toBe('none');
+    expect(overCoat({ ...bare, age: 'unknown' }, below, START + HOUR, products).age).toBe('unknown');
   });
 });
 
