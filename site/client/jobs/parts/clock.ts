@@ -1,6 +1,7 @@
 import {
   adopted,
   type ClockProduct,
+  type ClockStore,
   clockDoubt,
   clockNow,
   type LaidCoat,
@@ -9,6 +10,7 @@ import {
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/entry-of.ts';
 import { type Case, without } from '#engine/index.ts';
+import { canonical } from '#engine/jobs/canonical.ts';
 import { coatsInOrder, factsOfCard, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { keepCase, readCase } from '../../case/store.ts';
@@ -76,7 +78,7 @@ export const stopClock = async (id: string): Promise<boolean> => {
 
 /**
  * When a card is opened: a coat that was put on the clock before it knew its card learns of it, so that cards of one name
- * stay apart; and a last coat that still dries, but is not on the clock, is put back.
+ * stay apart; a last coat that still dries, but is not on the clock, is put back; and one that is counts as on the card.
  */
 export const adoptCoats = async (card: JobCard, products: Products, now: number): Promise<void> => {
   const { store } = await loadClock();
@@ -85,7 +87,24 @@ export const adoptCoats = async (card: JobCard, products: Products, now: number)
     await changeClock((there) => ({ ...there, coats: adopted(there.coats, card.id, card.coats) }));
   const last = lastCoatNow(card, products, now);
   const drying = last?.reading.kind === 'running' && last.reading.stage !== 'cured';
-  if (drying && !coats.some((coat) => coat.card === card.id)) await startClock(last.coat, products, now);
+  if (!drying) return;
+  const there = coats.find((coat) => coat.card === card.id);
+  if (!there) await startClock(last.coat, products, now);
+  else if (canonical(there) !== canonical(last.coat))
+    await changeClock((clock) => inItsPlace(clock, last.coat, products));
+};
+
+/** The clock with the coat of a card as the card has it now: another device may have laid one below it, or above. */
+export const inItsPlace = (clock: ClockStore, coat: LaidCoat, products: Products): ClockStore => {
+  const product = entryOf(products, coat.product);
+  const was = clock.coats.filter(({ card }) => card === coat.card).map(({ id }) => id);
+  const [first] = was;
+  return {
+    ...clock,
+    coats: clock.coats.flatMap((one) => (one.id === first ? [coat] : was.includes(one.id) ? [] : [one])),
+    products: { ...clock.products, ...(product && { [coat.product]: product }) },
+    ...(clock.current !== undefined && was.includes(clock.current) && { current: coat.id }),
+  };
 };
 
 /** After a new coat, what she said of the old film is over. */
