@@ -35,6 +35,7 @@ export class SeenElement extends HTMLElement {
    */
   async #passOver(toldAtCheck: Promise<void>) {
     const on = await caseNow();
+    this.#leaveOut(on['family']?.value);
     const { safeFrom } = this.dataset;
     const stage = stageOf(on);
     const harms = stage && isOneOf(STAGES, safeFrom) && !reached(stage, safeFrom) ? stage : undefined;
@@ -51,6 +52,16 @@ export class SeenElement extends HTMLElement {
     const strip = this.querySelector<HTMLAnchorElement>(`a[data-answer="${answer}"]`);
     // Where doubt is kept open no longer, can't tell leads down this page, to what is left.
     if (answer && strip && strip.pathname !== location.pathname) location.replace(strip.href);
+  }
+
+  /** What her kind of top coat never shows is not still possible; the count that stood there holds no more. */
+  #leaveOut(family: unknown) {
+    if (typeof family !== 'string') return;
+    const never = [...document.querySelectorAll<HTMLElement>('#left [data-on]')].filter(
+      ({ dataset }) => !dataset['on']?.split(' ').includes(family),
+    );
+    for (const one of never) one.hidden = true;
+    if (never.length) partIn(document, 'still')?.replaceChildren('Still possible');
   }
 
   #forbid(stage: Stage) {
