@@ -55,7 +55,7 @@ it('tells of oily cloths in one line at every coat after the first, and of none 
     const of = job({ base: 'bare-wood', baseHours: undefined, product });
     const planned = outcome(of);
     if (planned.kind !== 'plan') throw new Error('it is a no');
-    return linesOf(of, planned, { ...data, rules: known.rules } as PlanData).flatMap(({ step, notes }) =>
+    return linesOf(of, planned, data).flatMap(({ step, notes }) =>
       step.kind === 'coat' && notes.some((note) => /[Oo]ily rags/.test(note)) ? [step.coat] : [],
     );
   };
