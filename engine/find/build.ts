@@ -7,6 +7,7 @@ import { type Example, featuresOf, learn } from './learn.ts';
 import { packModel } from './model.ts';
 import { packNames } from './names.ts';
 import { packRows } from './pack.ts';
+import { packTerms } from './terms.ts';
 import { FIELD, FILLING, LENGTH_COUNTS, POSTING_UNIT } from './weights.ts';
 
 /** Weight of each stem in one document by where it stands, before rareness and length. */
@@ -161,9 +162,9 @@ export const buildIndex = (
   );
   return {
     documents: documents.map(({ id, kind, title, says = '' }) => ({ id, kind, title, says })),
-    terms: stems
-      .map((stem) => [...new Set([stem, ...[...(forms.get(stem) ?? [])].sort()])].join(' '))
-      .join(','),
+    terms: packTerms(
+      stems.map((stem) => [stem, ...[...(forms.get(stem) ?? [])].filter((form) => form !== stem).sort()]),
+    ),
     postings: packRows(stems.map((stem) => postings.get(stem) ?? [])),
     book,
     names: packNames(documents, say),

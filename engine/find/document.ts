@@ -64,7 +64,7 @@ export type PackedNames = {
 /** Made at build time by `buildIndex`, sent as JSON. */
 export interface FindIndex {
   readonly documents: readonly FindEntry[];
-  /** Each term's stem and the other forms that the documents use, joined by spaces; terms joined by commas. */
+  /** Each term's stem and the other forms that the documents use, as `packTerms` writes them. */
   readonly terms: string;
   /** For each term: its documents, and its weight in each in parts of `POSTING_UNIT`. */
   readonly postings: PackedRows;

@@ -4,6 +4,7 @@ import { type Language, language } from './language.ts';
 import { type Model, unpackModel } from './model.ts';
 import { unpackNames } from './names.ts';
 import { unpackRows } from './pack.ts';
+import { unpackTerms } from './terms.ts';
 
 /** What a typed word may stand for. */
 export interface Reading {
@@ -55,11 +56,10 @@ export const open = (index: FindIndex): OpenIndex => {
   const words = new Map<string, number>();
   const rows = new Map<string, number>();
   const stems = new Map<string, string>();
-  index.terms.split(',').forEach((term, row) => {
-    const forms = term.split(' ');
-    const [part = ''] = forms;
+  unpackTerms(index.terms).forEach((term, row) => {
+    const [part] = term;
     rows.set(part, row);
-    for (const word of forms) {
+    for (const word of term) {
       words.set(word, row);
       stems.set(word, part);
     }
