@@ -13,7 +13,9 @@ describe('terms', () => {
   });
 
   it('are written as what they do not share', () => {
-    expect(packTerms([['peel', 'peeled', 'peels'], ['peg'], ['cav', 'caving']])).toBe('Apeel Aed As,Cg,Acav Aing');
+    expect(packTerms([['peel', 'peeled', 'peels'], ['peg'], ['cav', 'caving']])).toBe(
+      'Apeel Aed As,Cg,Acav Aing',
+    );
   });
 
   it('of more letters than there are capitals come back, too', () => {
