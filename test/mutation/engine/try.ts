@@ -109,14 +109,21 @@ export class Trier {
     );
     const first = new Set(readBy[mutant.id] ?? []);
     if (!first.size) return { met, read: [] };
-    // Met while files are read: whoever reads the file of the mutant may show it. First those that use it most.
+    // Met while files are read: whoever reads the file of the mutant may show it. First the tests beside it, then those
+    // that use it most.
     const uses = new Map<string, number>();
     for (const index of this.#usesOf(mutant.file)) {
       const { file } = tests[index] as Asked;
       uses.set(file, (uses.get(file) ?? 0) + 1);
     }
+    const near = (file: string) => (uses.has(file) ? nearness(mutant.file, file) : 3);
     const files = [...new Set([...first, ...(readers.get(mutant.file) ?? [])])]
-      .sort((a, b) => (uses.get(b) ?? 0) - (uses.get(a) ?? 0) || Number(first.has(b)) - Number(first.has(a)))
+      .sort(
+        (a, b) =>
+          near(a) - near(b) ||
+          (uses.get(b) ?? 0) - (uses.get(a) ?? 0) ||
+          Number(first.has(b)) - Number(first.has(a)),
+      )
       .slice(0, look.files);
     const read = files.flatMap((file) =>
       tests.filter((test) => test.file === file).toSorted((a, b) => a.ms - b.ms),
