@@ -45,7 +45,7 @@ const MEALS: Readonly<Record<string, number>> = {
 const BARE_BEFORE = String.raw`(?:at|around|about|by|since|now|it['’]?s|is|says|like|say|till|until|near|roughly)\s+(?:about\s+|around\s+|like\s+|almost\s+|nearly\s+)?`;
 const BARE_AFTER = String.raw`(?=\s*(?:[.,;!?)–—]|:(?!\d)|$|(?:and|now|this|that|in the|it|i|last|yesterday|tonight|today|again|here|so|but|when|with|my|the|or|after|before)\b))`;
 const dayPart = (name: string) =>
-  String.raw`(?:,?\s*(?:(?:in the|this|that|last|yesterday|the next|next)\s+)?(?<${name}>morning|afternoon|evening|night|nite|a\.?m\b|p\.?m\b))`;
+  String.raw`(?:,?\s*(?:(?:in the|this|that|last|yesterday|the next|next)\s+)?(?<${name}>(?:morning|afternoon|evening|night|nite|a\.?m|p\.?m)\b))`;
 /** An hour of the clock: "9am", "2:15", "half past 11", "ten to nine", "at seven", "noon". */
 const CLOCK = new RegExp(
   String.raw`\b(?:(?<noon>noon|midday|midnight)\b` +
