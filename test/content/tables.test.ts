@@ -95,7 +95,7 @@ describe('the tables', () => {
   });
 
   it('tell what is wrong with the sentences on sanding', () => {
-    const source = spoiled('plan', 'source: film-s38 }]', 'source: film-s3888 }]');
+    const source = spoiled('plan', 'source: film-s38 }, {', 'source: film-s3888 }, {');
     expect(source.told[0]).toContain(`content/plan.yaml:${source.line}: there is no source "film-s3888"`);
     const missing = spoiled('plan', '    no-film:\n', '    no-fillm:\n');
     expect(missing.told.join('\n')).toMatch(/content\/plan.yaml:\d+: .*no-film/);

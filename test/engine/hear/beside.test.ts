@@ -1,11 +1,12 @@
 /**
  * What a sentence tells does not hang on what stands before and behind it, where that is of other matters. Every line of
- * told.yaml between sentences of our own that say nothing of a coat: the same facts, as sure, resting on the same words.
+ * told.yaml between sentences of our own that say nothing of a coat: the same facts, taken or not as before, resting on the same words.
  */
 import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { SURE } from '#engine/hear.ts';
 import { heard } from './hearing.ts';
 
 const TOLD = z
@@ -34,7 +35,7 @@ const told = (text: string, off = 0) => {
         fact,
         value,
         range,
-        sure: Math.round(sure * 100),
+        isTaken: sure >= SURE,
         rests: rests.map(({ from, to }) => [from - off, to - off]),
       }))
       .sort((one, two) => one.fact.localeCompare(two.fact, 'en')),
