@@ -149,7 +149,7 @@ const belongs = ({ chances, elsewhere = 0, counted, named }: Weighed): number =>
  * A wall, a deck or a car is spoken of with the words of this trade, so a small chance that a text is of other matters
  * tells more than the share of its words that a page knows. Chosen on open threads that were not learned from.
  */
-const STRICT = 10;
+const STRICT = 13;
 /** From here on what is first counts as an answer; below it all is listed as perhaps. */
 const SURE_FROM = 0.4;
 

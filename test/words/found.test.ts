@@ -1,7 +1,7 @@
 /**
- * The search finds again what strangers typed: 3,717 phrases that have a page, nine in ten of them learned from (README.md
- * tells how it does on those that it had not learned). Measured on 30 November 2026: first 90.7 %, in three 97.5 %, of
- * other matters 96.1 % at most perhaps. The 439 that came last are half on the job and harder, so that all together are
+ * The search finds again what strangers typed: 3,722 phrases that have a page, nine in ten of them learned from (README.md
+ * tells how it does on those that it had not learned). Measured on 30 November 2026: first 91.0 %, in three 97.5 %, of
+ * other matters 96.7 % at most perhaps. The 439 that came last are half on the job and harder, so that all together are
  * found first a little more seldom than before they came (91.6 %).
  */
 import { fileURLToPath } from 'node:url';
@@ -28,6 +28,6 @@ describe('what strangers typed', () => {
   it('is of other matters at most perhaps, where it has no page', () => {
     const other = typed.filter(({ is }) => !is.length);
     const quiet = other.filter(({ q }) => find(index, q).every(({ perhaps }) => perhaps));
-    expect(quiet.length / other.length).toBeGreaterThanOrEqual(0.95);
+    expect(quiet.length / other.length).toBeGreaterThanOrEqual(0.96);
   });
 });
