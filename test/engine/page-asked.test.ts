@@ -15,7 +15,8 @@ describe('a question about the job', () => {
     ['how long until i can put my lamp back, water based poly, last coat sunday', 'page/clock'],
     ['how many coats of poly on a kitchen table', 'page/schedule'],
     ['do i have to sand between coats of shellac', 'lesson/sand-between-coats'],
-    ['what grit to sand with between coats of poly', 'lesson/sand-between-coats'],
+    // "What grit between coats" alone leaves open whether a flaw between the coats is meant.
+    ['which grit do i use to sand between coats', 'lesson/sand-between-coats'],
     ['do i need a respirator for water based poly', 'rule/mask-is-not-for-vapor'],
     ['is danish oil food safe on a beech worktop', 'rule/food-surface'],
   ])('is answered by a page: %s', (text, page) => {
