@@ -47,7 +47,7 @@ const options = (): Option[] =>
     const fields = Object.entries(shape).flatMap(([field, type]) => {
       const inner = 'unwrap' in type ? type.unwrap() : type;
       if (field === 'kind') return [];
-      if ('options' in inner) return inner.options.map((value) => ({ kind, field, value }));
+      if ('options' in inner) return [...inner.options].map((value: unknown) => ({ kind, field, value }));
       return inner.type === 'boolean' ? [true, false].map((value) => ({ kind, field, value })) : [];
     });
     return [{ kind }, ...fields];

@@ -4,7 +4,8 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { nearMisses, type SeenAnswer } from '#engine/see/belief.ts';
+import type { Answer } from '#engine/case.ts';
+import { nearMisses } from '#engine/see/belief.ts';
 import { see } from '#engine/see/index.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, type SeeNode, seeNodes } from '#engine/see/nodes.ts';
@@ -20,7 +21,7 @@ const table = (signs: readonly string[], prior: readonly number[]): SignMatrix =
   signs,
 });
 
-const chanceOf = ({ signs, questions }: SignMatrix, question: string, flaw: number, answer: SeenAnswer) => {
+const chanceOf = ({ signs, questions }: SignMatrix, question: string, flaw: number, answer: Answer) => {
   const yes = CHANCE[Number(signs[questions.indexOf(question)]?.[flaw])] ?? Number.NaN;
   return answer === 'yes' ? yes : 1 - yes;
 };
@@ -46,7 +47,7 @@ const tables = (codes: number, most = 5) =>
     )
     .map(({ signs, weights }) => table(signs, shares(weights)));
 
-type Answers = readonly (readonly [string, SeenAnswer])[];
+type Answers = readonly (readonly [string, Answer])[];
 /** Every way to the end with only yes and no, with the share of searches for each flaw that take it. */
 const ways = (matrix: SignMatrix, seen: Answers = []): { seen: Answers; of: number[] }[] => {
   const of = matrix.prior.map((share, flaw) =>
@@ -131,7 +132,7 @@ describe('the flaw that comes next to one', () => {
 describe('what stands near, since people err', () => {
   const ERRS = 0.03;
   /** Those against which so many answers speak, likeliest first, one answer in 33 reckoned wrong. */
-  const against = (matrix: SignMatrix, seen: ReadonlyMap<string, SeenAnswer>, count: number) => {
+  const against = (matrix: SignMatrix, seen: ReadonlyMap<string, Answer>, count: number) => {
     const told = [...seen].filter(
       ([question, answer]) => answer !== 'unsure' && matrix.questions.includes(question),
     );
@@ -150,15 +151,15 @@ describe('what stands near, since people err', () => {
   };
 
   it('is first what one answer speaks against, then what two do, likeliest first', () => {
-    const answers = fc.array(fc.constantFrom<SeenAnswer>('yes', 'no', 'unsure'), {
+    const answers = fc.array(fc.constantFrom<Answer>('yes', 'no', 'unsure'), {
       minLength: 5,
       maxLength: 5,
     });
     fc.assert(
       fc.property(tables(4), answers, (matrix, given) => {
-        const seen = new Map<string, SeenAnswer>([
+        const seen = new Map<string, Answer>([
           ['no-such-question', 'yes'],
-          ...matrix.questions.map((question, at): [string, SeenAnswer] => [question, given[at] ?? 'unsure']),
+          ...matrix.questions.map((question, at): [string, Answer] => [question, given[at] ?? 'unsure']),
         ]);
         expect(nearMisses(matrix, seen)).toEqual([...against(matrix, seen, 1), ...against(matrix, seen, 2)]);
       }),
@@ -167,7 +168,7 @@ describe('what stands near, since people err', () => {
   });
 
   it('lists no more than 24 where two speak against them, and all where one does', () => {
-    const seen = new Map<string, SeenAnswer>([
+    const seen = new Map<string, Answer>([
       ['is-it-0', 'yes'],
       ['is-it-1', 'yes'],
     ]);
@@ -216,7 +217,7 @@ describe('the stops that are written out', () => {
     const [first = '', second = '', third = ''] = (
       nodes.find(({ seen }) => seen.length === 3)?.seen ?? []
     ).map(([question]) => question);
-    const nearest = (...seen: [string, SeenAnswer][]) => nearestSeeAddress(matrix, new Map(seen));
+    const nearest = (...seen: [string, Answer][]) => nearestSeeAddress(matrix, new Map(seen));
     expect(nearest([third, 'yes'])).toEqual([]);
     expect(nearest([second, 'no'], [first, 'yes'])).toEqual([`${first}-yes`, `${second}-no`]);
     // A second can't tell has no page.
