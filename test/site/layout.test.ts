@@ -141,7 +141,7 @@ itAtLength(
     expect(await sheets('/defects/sanding-scratches/')).toBe(1);
     expect(await sheets('/defects/cloudy-film/')).toBe(2);
     expect(await sheets('/safety/')).toBe(1);
-    expect(await sheets('/learn/')).toBe(1);
+    expect(await sheets('/learn/')).toBe(2);
     await close();
   },
 );

@@ -211,7 +211,7 @@ describe('what is typed', () => {
     expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
     await plan(page);
     expect(await verdict(page)).toBe(coats);
-    expect(await page.locator('.plan').innerText()).toMatch(/m²[\s\S]*mL/);
+    expect(await page.locator('.plan').innerText()).toMatch(/mL[\s\S]*m²/);
     expectQuiet(opened);
     await opened.close();
   });
