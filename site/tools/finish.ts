@@ -19,6 +19,6 @@ export const finish = async (dist: string, retired: Retired): Promise<void> => {
   if (added.length)
     console.warn(
       `${added.length} addresses are new (${added.slice(0, 3).join(', ')}${added.length > 3 ? ' …' : ''}). ` +
-        'Before you publish: npx node site/tools/ledger.ts',
+        'Before you publish: npm run addresses',
     );
 };

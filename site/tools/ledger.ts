@@ -1,5 +1,5 @@
 /**
- * `npx node site/tools/ledger.ts` appends new addresses of dist/ to content/addresses.txt. An address in there was
+ * `npm run addresses` appends new addresses of dist/ to content/addresses.txt. An address in there was
  * published once and must answer for ever; the build fails where one is lost.
  */
 import { appendFileSync, existsSync, readFileSync } from 'node:fs';
