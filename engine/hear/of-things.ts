@@ -45,6 +45,11 @@ const isOfWhatWasSetDown = ({ before }: ToldTime): boolean => {
   return setDown >= 0 && has(before.slice(setDown), SET_DOWN);
 };
 
+const SPILLED = /^(spilled|spilt|splashed)$/;
+/** "just spilled vodka on the bar two minutes ago"; where something was laid as well, its time it may be. */
+const isOfSpill = ({ words, own }: ToldTime): boolean =>
+  has(own, SPILLED) && !own.some((word) => isLaying(words, words.indexOf(word)));
+
 /** "what I set down for ten minutes sticks" */
 const isOfPuttingDown = ({ before }: ToldTime): boolean =>
   before.some(({ word }, at) => /^(put|set|pressed)$/.test(word) && before[at + 1]?.word === 'down') &&
@@ -81,6 +86,7 @@ export const OF_THINGS = [
   isOfTape,
   isOfWhatStood,
   isOfWhatWasSetDown,
+  isOfSpill,
   isOfPuttingDown,
   isOfTheCan,
   isOfOldStuff,

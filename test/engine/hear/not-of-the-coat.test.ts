@@ -15,6 +15,12 @@ const hours = (text: string) => told(text, 'hours-since-coat');
 const stage = (text: string) => told(text, 'stage');
 const coats = (text: string) => told(text, 'coat-number');
 
+it('the time of a spill is none of the coat', () => {
+  expect(hours('just spilled vodka on the shellac bar top 2 minutes ago')).toBeUndefined();
+  expect(hours('Ten minutes ago I spilled coffee on the waxed table')).toBeUndefined();
+  expect(hours('Brushed the poly two hours ago and spilled the can')).toBe(2);
+});
+
 describe('no dry film is heard', () => {
   it.each([
     'I hope it is not sticky tomorrow, the varnish went on today',
