@@ -59,7 +59,7 @@ const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeSt
 };
 
 const INTO_RIGHT_AIR =
-  'Bring the piece slowly into air that is right for it, with no heat on the film, and count its time anew from when it is there. A film that dried outside of it may stay weak or cloudy: try a hidden spot before the next coat.';
+  'Bring the piece, held where it is bare, slowly into air that is right for it. No heat on the film; if it smells of solvent, no flame, pilot light or spark in there, and a door open. Count its time anew from when it is there. A film that dried outside of it may stay weak or cloudy: try a hidden spot before the next coat.';
 /** What leads on where the air is to blame that no time can be told. */
 const COMES_BACK: Partial<Record<Problem['code'], string>> = {
   'outside-product-limits': INTO_RIGHT_AIR,
@@ -109,7 +109,7 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
     return plain({
       doing: 'wipe-back',
       verdict: `Wipe the surplus off by ${sayInstant(wipeOff.to, now, style)}`,
-      why: `From ${sayInstant(wipeOff.from, now, style)} on, or when the can says: wipe until a fresh cloth comes away dry. What the wood has not taken in by then turns sticky. Once it is off: hands off until ${untilOf(moments.touch.from, moments.touch.to, now, style).late}.`,
+      why: `From ${sayInstant(wipeOff.from, now, style)} on, or when the can says: wipe until a fresh cloth comes away dry. What the wood has not taken in by then turns sticky. Lay each cloth flat and single outdoors, or in a metal tin under water, lid on: oily cloths catch fire by themselves. Once it is off: hands off until ${untilOf(moments.touch.from, moments.touch.to, now, style).late}.`,
     });
   if (handsOff) return until('leave', 'Hands off', handsOff, 'Then look again in low light.', now, style);
   if (now < moments.recoat.to)

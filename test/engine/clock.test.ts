@@ -358,7 +358,7 @@ it('says what leads on where the air is to blame that no time can be told', () =
   const cold = clockNow(poly, { ...coat, celsius: 4 }, LAID + HOUR);
   expect(cold.kind).toBe('refused');
   expect(sayNow(cold, LAID + HOUR, STYLE).why).toMatch(
-    /Bring the piece slowly into air that is right for it/,
+    /Bring the piece, held where it is bare, slowly into air that is right for it/,
   );
 });
 
@@ -427,7 +427,7 @@ it.each([
     const reading = clockNow(of, { ...coat, product: id, celsius, relativeHumidity }, LAID);
     if (reading.kind !== 'refused') throw new Error('not refused');
     const { why } = sayNow(reading, LAID, { ...STYLE, units: 'us' });
-    expect(why).toMatch(/Bring the piece slowly into air that is right for it/);
+    expect(why).toMatch(/Bring the piece, held where it is bare, slowly into air that is right for it/);
     const weather = weatherVerdict(of, { celsius, relativeHumidity });
     if (!weather.ok) throw new Error('no weather');
     const beside = besideProblem(weather.value.reasons, reading.problem);

@@ -48,7 +48,7 @@ it('takes the clear and the time to lay it from the schedule', () => {
   const { liters = 0, coats, steps } = planned(job());
   expect(coats).toHaveLength(3);
   expect(sheet).toContain('Three coats of clear');
-  const [quarts, said] = sheet.match(/takes (3\/4) \(([\d.]+) L\)/)?.slice(1) ?? [];
+  const [quarts, said] = sheet.match(/Clear, (3\/4) of a quart \(([\d.]+) L\)/)?.slice(1) ?? [];
   expect(quarts).toBe('3/4');
   expect(Number(said)).toBeCloseTo(liters, 2);
   // A US quart is 0.9464 liters (NIST Handbook 44, from memory).
