@@ -244,7 +244,8 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const productOwed = lays && productOfRepair(card, data.products, lays);
   const { gone } = verdict;
   const notYet = ['leave', 'wait', 'wipe-back'].includes(verdict.doing);
-  const isLast = verdict.doing === 'accept';
+  const lastLaid = coatsInOrder(card).at(-1)?.laidAt ?? Number.POSITIVE_INFINITY;
+  const isLast = card.finishedAt !== undefined && card.finishedAt >= lastLaid;
   return (
     <>
       <p class="back">
