@@ -36,7 +36,8 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await page.locator('.decides').evaluate((part) => part.scrollIntoView());
   const onward = await page.getByRole('button', { name: 'Next board' }).boundingBox();
   expect((onward?.y ?? 0) + (onward?.height ?? 0)).toBeLessThanOrEqual(PHONE.viewport.height);
-  expect(onward?.y).toBeGreaterThan(PHONE.viewport.height / 2);
+  // The board is dealt at random: where little is said of it, the page ends above the thumb.
+  expect(onward?.y).toBeGreaterThan(PHONE.viewport.height / 3);
   await page.getByRole('button', { name: 'Next board' }).press('Enter');
   await page.getByText(/^1 boards? so far/).waitFor();
   // The button is gone: who hears the page or works by keys goes on at the new board, which is in view.
