@@ -92,6 +92,7 @@ it('goes from the plan to the care card', async () => {
   }
   await page.getByRole('button', { name: 'That was the last coat' }).click();
   await page.getByRole('button', { name: 'One more coat after all' }).waitFor();
+  await soon(() => verdict(page)).toBe('Leave it to cure');
   const told = await page.locator('main').innerText();
   for (const part of [
     'Lap marks',
@@ -102,7 +103,7 @@ it('goes from the plan to the care card', async () => {
     expect(told).toContain(part);
   await page.clock.fastForward(45 * DAY);
   await page.reload();
-  await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
+  await page.getByRole('button', { name: 'One more coat', exact: true }).waitFor();
   expect(await verdict(page)).toMatch(/cured/i);
 
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
