@@ -124,6 +124,21 @@ it('takes the piece on the clock along with its card, to the flaw that it leads 
   await opened.close();
 });
 
+it('puts harm that is under way before any page and before the film', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto(`/tell/#say=${encodeURIComponent('my linseed rags are hot')}`);
+  await page.locator('.stop-rule', { hasText: 'Everyone out' }).waitFor();
+  const told = await page.locator('.understood').innerText();
+  expect(told).not.toContain('This minute.');
+  expect(told).not.toContain('A page for that');
+  // Where nothing presses, the page stands first.
+  await page.goto(`/tell/#say=${encodeURIComponent('how many coats of poly on a kitchen table')}`);
+  await page.getByRole('heading', { name: 'A page for that' }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('leads on to the flaw where only its cause tells what to do', async () => {
   const opened = await openPage();
   const { page } = opened;

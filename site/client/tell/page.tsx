@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { namesNumber } from '../../shared/dialed.ts';
+import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
@@ -84,6 +85,9 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const page = which
     ? { url: whichUrl(found.heard.facts), title: 'Which top coat for it?', says: 'One kind, with its reason' }
     : found?.page;
+  /** A stop stands before any page; the page that tells of it is linked in it. */
+  const stops = found?.considered.warnings.some(({ isStop, atOnce }) => isStop || atOnce?.length) ?? false;
+  const isTold = found?.considered.warnings.some(({ id }) => ruleUrl(id) === page?.url) ?? false;
   const firm = found !== undefined && isFirm(found.considered);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm && !page;
@@ -162,7 +166,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       >
         {found && (
           <>
-            {page && !calls && <PageFor {...page} />}
+            {page && !calls && !stops && <PageFor {...page} />}
             <Verdict
               considered={found.considered}
               named={found.named}
@@ -171,6 +175,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               coat={coat}
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
+            {page && !calls && stops && !isTold && <PageFor {...page} />}
             {firm && reply}
             {each && flaws}
             {!calls && !page && (

@@ -94,10 +94,11 @@ export const LIKELY = 0.5;
 /** What is done before the first question of all: a spill that stands there does not wait for it. */
 export const thisMinute = (
   atOnce: Readonly<Record<string, string>>,
-  { likely: [first], stage }: Considered,
+  { likely: [first], stage, warnings }: Considered,
   named: readonly NamedFlaw[],
 ): string | undefined =>
-  stage === 'wet' || stage === 'setting'
+  // Harm that is under way comes before any film: hot rags before the oil that is still open.
+  stage === 'wet' || stage === 'setting' || warnings.some((rule) => rule.atOnce?.length)
     ? undefined
     : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
         .map((defect) => atOnce[defect])
