@@ -74,6 +74,12 @@ export const Sanding = z.strictObject({
 });
 export type Sanding = z.infer<typeof Sanding>;
 
+const Does = z
+  .array(z.enum(HAZARD_NAMES))
+  .min(1)
+  .optional()
+  .describe('What it does that only its words tell.');
+
 /** What planning a job rests on: tables that a practitioner can read and correct. */
 export const Plan = z.strictObject({
   presets: z.array(
@@ -189,11 +195,7 @@ export const Plan = z.strictObject({
         bases: z.array(Base).min(1),
         hours: z.number().min(0.1).max(200).describe('To dry before anything else is done to it, hours.'),
         say: z.string().min(12),
-        does: z
-          .array(z.enum(HAZARD_NAMES))
-          .min(1)
-          .optional()
-          .describe('What it does that only its words tell.'),
+        does: Does,
       }),
     )
     .describe('What is washed off a base before a test patch and before paper.'),
@@ -202,11 +204,7 @@ export const Plan = z.strictObject({
       bases: z.array(Base).min(1),
       grit: z.literal(GRITS).optional().describe('FEPA P grade; none where the base is not sanded.'),
       say: z.string().min(12),
-      does: z
-        .array(z.enum(HAZARD_NAMES))
-        .min(1)
-        .optional()
-        .describe('What it does that only its words tell.'),
+      does: Does,
     }),
   ),
   between: z.array(
@@ -214,11 +212,7 @@ export const Plan = z.strictObject({
       families: z.array(Family).min(1),
       grit: z.literal(GRITS).optional().describe('FEPA P grade; none where it is not sanded.'),
       say: z.string().min(12),
-      does: z
-        .array(z.enum(HAZARD_NAMES))
-        .min(1)
-        .optional()
-        .describe('What it does that only its words tell.'),
+      does: Does,
     }),
   ),
   buff: z
