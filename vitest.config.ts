@@ -55,7 +55,7 @@ const THOROUGH = [
   'engine/fitness/agreement',
   'engine/jobs/facts',
   'engine/practice/items',
-  'engine/see',
+  'engine/see/see',
   'site-tools/board',
   'tools/find',
   'tools/interview',

@@ -1,20 +1,21 @@
 /** The door: what a page, a command or another program calls. No schema library stands behind it. */
-export { type Action, actOf } from './act.ts';
-export { answerOf, canCheck, stageOf } from './answers.ts';
-export { asksOf, disturbsOldFilm, type Stretch, stretches } from './behind.ts';
-export { type Answer, type Case, emptyCase, type Fact, withAnswer, withFact, without } from './case.ts';
-export { cautionsApart, remediesTold } from './cautions.ts';
-export { factsIn } from './condition.ts';
-export { type Knowledge, type Knows, knowledgeOf, type PartOf, partOf } from './knowledge.ts';
-export { type Leaf, possible } from './leaves.ts';
+
+export { answerOf, canCheck, stageOf } from './case/answers.ts';
+export { type Answer, type Case, emptyCase, type Fact, withAnswer, withFact, without } from './case/case.ts';
+export { factsIn } from './case/condition.ts';
+export { type Knowledge, type Knows, knowledgeOf, type PartOf, partOf } from './knowledge/knowledge.ts';
+export { isAsk, visits } from './knowledge/tree.ts';
 export type { AnyEntry, Entry } from './model/knowledge.ts';
 export { reached, STAGES, STANDINGS, type Stage, type Standing } from './model/stage.ts';
-export { addressOf, nodesOf, readAddress, type TreeNode } from './nodes.ts';
-export { separatedBy } from './prove/look-alikes-differ.ts';
-export { type ResolvedStep, resolve } from './resolve.ts';
-export { type FiredRules, type FiringRule, isOfSteps, type RuleEntry } from './rules.ts';
-export { answersOverdue, withStanding } from './standing.ts';
-export { isAsk, visits } from './tree.ts';
+export { type FiredRules, type FiringRule, isOfSteps, type RuleEntry } from './rules/rules.ts';
+export { separatedBy } from './see/separated.ts';
+export { type ResolvedStep, resolve } from './steps/resolve.ts';
+export { type Action, actOf } from './walk/act.ts';
+export { asksOf, disturbsOldFilm, type Stretch, stretches } from './walk/behind.ts';
+export { cautionsApart, remediesTold } from './walk/cautions.ts';
+export { type Leaf, possible } from './walk/leaves.ts';
+export { addressOf, nodesOf, readAddress, type TreeNode } from './walk/nodes.ts';
+export { answersOverdue, withStanding } from './walk/standing.ts';
 export {
   type Check,
   type Decided,
@@ -26,4 +27,4 @@ export {
   type WalkOptions,
   type WayReads,
   walk,
-} from './walk.ts';
+} from './walk/walk.ts';

@@ -2,7 +2,8 @@
  * The job cards: one piece from plan to hand-over. Pure: ids and times (epoch milliseconds) come in, cards go out as
  * new values. Cards from storage or a file are checked behind `engine/model/read-card.ts`, which brings the schemas.
  */
-export { adviceOf, type FilmAdvice, type SandRisk } from './jobs/advice.ts';
+export type { SandRisk } from './fitness/film-risk.ts';
+export { adviceOf, type FilmAdvice } from './jobs/advice.ts';
 export {
   type CardChange,
   type CardStart,
@@ -23,6 +24,7 @@ export { type CareDates, type DatePlan, datesOfCard } from './jobs/care-dates.ts
 export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
 export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
+export { layingOfCard } from './jobs/laying.ts';
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
 export { flawOver, openFlaw } from './jobs/open-flaw.ts';
 export {

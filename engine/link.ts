@@ -1,16 +1,16 @@
-import { factsIn } from './condition.ts';
-import type { Fault, Issue, Result } from './issue.ts';
-import { type Knowledge, knowledgeOf } from './knowledge.ts';
+import { factsIn } from './case/condition.ts';
+import type { Fault, Issue, Result } from './faults/issue.ts';
+import { schemaFaults } from './faults/schema-faults.ts';
+import { type Knowledge, knowledgeOf } from './knowledge/knowledge.ts';
+import { isAsk, visits } from './knowledge/tree.ts';
+import { wetClaim } from './knowledge/wet-claim.ts';
 import type { ConditionInput } from './model/condition.ts';
 import { FACTS } from './model/facts.ts';
 import { ID_PATTERN, SCHEMAS } from './model/index.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { AnyEntry, Entry, RawEntry } from './model/knowledge.ts';
 import type { Claim } from './model/source.ts';
-import { nearest, nearestId } from './nearest.ts';
-import { schemaFaults } from './schema-faults.ts';
-import { isAsk, visits } from './tree.ts';
-import { wetClaim } from './wet-claim.ts';
+import { nearest, nearestId } from './plain/nearest.ts';
 
 /** Ids that moved or merged: `kind/old` → new id. */
 export type Retired = Readonly<Record<string, string>>;

@@ -1,4 +1,4 @@
-/** Who of the site may import whom: the rooms, and the few pairs of features that may know each other. */
+/** Who may import whom: the rooms of site and engine, and the few pairs of features that may know each other. */
 import { globSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path/posix';
 import { describe, expect, it } from 'vitest';
@@ -86,6 +86,37 @@ const PAIRS: readonly (readonly [feature: string, other: string, why: string])[]
   ['client/schedule', 'client/jobs', 'a plan becomes a card'],
 ];
 
+/**
+ * The rooms of the engine, and what each may know: from what stands alone to what judges everything. A door beside its room
+ * (`clock.ts`) hands on what the room offers. `calc` takes the types of products from `model`, and nothing that runs.
+ */
+const ENGINE: Readonly<Record<string, readonly string[]>> = {
+  plain: [],
+  model: ['calc', 'plain'],
+  calc: ['plain'],
+  knowledge: ['model', 'plain'],
+  case: ['knowledge', 'model', 'plain'],
+  compiled: ['case', 'knowledge', 'model'],
+  rules: ['case', 'compiled', 'knowledge', 'model'],
+  steps: ['case', 'faults', 'knowledge', 'model', 'rules'],
+  walk: ['case', 'compiled', 'knowledge', 'model', 'rules', 'steps'],
+  see: ['case', 'knowledge', 'model', 'plain'],
+  find: ['knowledge', 'model', 'plain'],
+  hear: ['case', 'find', 'knowledge', 'model', 'plain', 'rules', 'see', 'walk'],
+  clock: ['calc', 'case', 'model', 'plain'],
+  fitness: ['calc', 'case', 'clock', 'model', 'plain', 'rules'],
+  schedule: ['calc', 'case', 'clock', 'fitness', 'model', 'plain', 'rules'],
+  jobs: ['calc', 'case', 'clock', 'fitness', 'model', 'plain', 'schedule'],
+  board: ['calc', 'model'],
+  practice: ['board', 'calc', 'case', 'clock', 'knowledge', 'model', 'plain', 'rules', 'see', 'walk'],
+  faults: ['model', 'plain'],
+  prove: ['case', 'faults', 'fitness', 'knowledge', 'model', 'rules', 'see', 'steps', 'walk'],
+};
+const TYPES_ALONE = 'calc → model';
+
+/** The room of the engine that a file lies in; a door has the name of its room. */
+const engineRoomOf = (file: string): string => file.split('/')[1]?.replace(/\.ts$/, '') ?? '';
+
 const mayKnow = (room: string): readonly string[] => [
   ...(MAY_KNOW[room] ?? []),
   ...PAIRS.filter(([feature]) => feature === room).map(([, other]) => other),
@@ -102,6 +133,10 @@ const faultOf = ({ from, to }: Pick<Import, 'from' | 'to'>): string | undefined 
 
 const files = globSync('{site,content/tools}/**/*.{ts,tsx,astro}').map((file) => file.replaceAll('\\', '/'));
 const imports = files.flatMap((file) => importsIn(file, readFileSync(file, 'utf8')));
+
+const engine = globSync('engine/**/*.ts')
+  .map((file) => file.replaceAll('\\', '/'))
+  .flatMap((file) => importsIn(file, readFileSync(file, 'utf8')));
 
 describe('rooms', () => {
   it('reads the imports', () => {
@@ -143,6 +178,34 @@ describe('rooms', () => {
       expect(reaches(other, feature), `${feature} → ${other}`).toBe(false);
   });
 
+  /** Doors that stand for no room of one name. */
+  const WIDE = ['index', 'link'];
+
+  it('lets no room of the engine know one that stands above it', () => {
+    const faults = engine.flatMap(({ from, to, typeOnly }) => {
+      const [room, other] = [engineRoomOf(from), engineRoomOf(to)];
+      if (room === other || WIDE.includes(room)) return [];
+      // A door says in types what its callers need to name.
+      if (!from.includes('/', 'engine/'.length) && typeOnly) return [];
+      if (ENGINE[room]?.includes(other) || (typeOnly && `${room} → ${other}` === TYPES_ALONE)) return [];
+      return [
+        `${from} imports ${to}: ${room} may know ${ENGINE[room]?.join(', ') || 'nobody'}, not ${other}`,
+      ];
+    });
+    expect(faults).toEqual([]);
+  });
+
+  it('names every room of the engine, none that may know another for nothing, and no circle', () => {
+    const rooms = globSync('engine/*/').map((at) => engineRoomOf(at.replaceAll('\\', '/')));
+    expect(Object.keys(ENGINE).sort()).toEqual(rooms.sort());
+    const used = new Set(engine.map(({ from, to }) => `${engineRoomOf(from)} → ${engineRoomOf(to)}`));
+    const arrows = Object.entries(ENGINE).flatMap(([room, others]) => others.map((other) => [room, other]));
+    expect(arrows.filter(([room, other]) => !used.has(`${room} → ${other}`))).toEqual([]);
+    const reaches = (from: string, to: string): boolean =>
+      Boolean(ENGINE[from]?.some((other) => other === to || reaches(other, to)));
+    expect(Object.keys(ENGINE).filter((room) => reaches(room, room))).toEqual([]);
+  });
+
   /** Circles among these imports, each as the files that it leads through. */
   const circlesOf = (of: readonly Import[]): readonly string[] => {
     const next = Map.groupBy(of, ({ from }) => from);
@@ -158,12 +221,7 @@ describe('rooms', () => {
     for (const file of next.keys()) follow(file, []);
     return circles;
   };
-  const all = [
-    ...imports,
-    ...globSync('engine/**/*.ts')
-      .map((file) => file.replaceAll('\\', '/'))
-      .flatMap((file) => importsIn(file, readFileSync(file, 'utf8'))),
-  ];
+  const all = [...imports, ...engine];
   /** The schema of the database names what its modules keep, and they name the database. */
   const TYPES_MEET_IN = 'site/client/jobs/store/';
 

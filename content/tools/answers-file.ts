@@ -1,13 +1,13 @@
 import { z } from 'zod';
-import type { Fault } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Fault } from '#engine/faults/issue.ts';
+import { say } from '#engine/faults/say.ts';
+import { schemaFaults } from '#engine/faults/schema-faults.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { SIGNS } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
-import { nearestId } from '#engine/nearest.ts';
-import { say } from '#engine/say.ts';
-import { schemaFaults } from '#engine/schema-faults.ts';
+import { nearestId } from '#engine/plain/nearest.ts';
 import { parseFrontMatter } from './read.ts';
 
 const Signs = z.record(z.string(), z.enum(SIGNS));

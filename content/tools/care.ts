@@ -1,5 +1,5 @@
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Care } from '#engine/model/care.ts';
 import type { ContentRoot } from './files.ts';
 import { gradeOf, HIGHEST_GRADE } from './grade.ts';

@@ -1,6 +1,6 @@
 /** What `check.mjs` runs: proves the content; one fault a line; exit 1 on any. Prints what the search for the flaw costs. */
 
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
 import { everyFault } from './every-fault.ts';
 
 const { known, figures, issues } = everyFault(process.cwd());

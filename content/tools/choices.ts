@@ -1,4 +1,4 @@
-import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
+import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { Choices } from '#engine/model/choices.ts';
 import type { ContentRoot } from './files.ts';
 import { orThrow, readTable, type Table } from './table.ts';

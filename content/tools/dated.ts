@@ -1,5 +1,5 @@
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Source } from '#engine/model/source.ts';
 
 const today = (): string => new Date().toISOString().slice(0, 10);

@@ -1,6 +1,6 @@
 /** What editors read to complete, explain and check a file of content while it is written. */
 import { z } from 'zod';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Care } from '#engine/model/care.ts';
 import { Choices } from '#engine/model/choices.ts';
 import { FirstCoat } from '#engine/model/first-coat.ts';

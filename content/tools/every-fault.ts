@@ -1,5 +1,5 @@
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { type Survey, survey } from '#engine/see/survey.ts';
 import { careTable } from './care.ts';

@@ -1,8 +1,8 @@
 /** `npm run find -- "<words>" [--json]`; with `-` one query a line from standard input. Ranks as the page does. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { say } from '#engine/faults/say.ts';
 import { find, type Hit } from '#engine/find.ts';
-import { say } from '#engine/say.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { FOUND } from './near.ts';
 import { readIndex } from './said.ts';

@@ -1,4 +1,4 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { FirstCoat } from '#engine/model/first-coat.ts';
 import type { ContentRoot } from './files.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';

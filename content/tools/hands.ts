@@ -1,4 +1,4 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Hands } from '#engine/model/hands.ts';
 import type { ContentRoot } from './files.ts';
 import { orThrow, readTable, type Table } from './table.ts';

@@ -1,12 +1,12 @@
 /** `npm run hazards`: which steps can do what, which rules stand before them, and how many cases were looked at. */
 
-import { factsOfStep } from '#engine/hazards.ts';
 import { HAZARD_NAMES, HAZARDS } from '#engine/model/hazard.ts';
 import { CASES_OF_A_STEP, caseBook } from '#engine/prove/hazard-cases.ts';
 import { familiesByRemedy } from '#engine/prove/hazards-are-cautioned.ts';
 import { layingHazards } from '#engine/prove/laying-hazards.ts';
 import { hazardsOfLesson, lackedByLesson, rulesBefore } from '#engine/prove/lessons-are-cautioned.ts';
 import { weightOf } from '#engine/prove/needs.ts';
+import { factsOfStep } from '#engine/rules/hazards.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { readPlan } from './plan.ts';
 

@@ -1,5 +1,5 @@
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
-import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
+import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { Words } from '#engine/model/words.ts';
 import type { ContentRoot } from './files.ts';

@@ -1,8 +1,8 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import type { Defect, Sign } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
-import { isAsk, visits } from '#engine/tree.ts';
 import type { DraftDefect, DraftQuestion, DraftRemedy } from './draft.ts';
 import type { ContentRoot } from './files.ts';
 import { type Near, nearOf } from './near.ts';

@@ -1,6 +1,6 @@
+import type { Issue } from '#engine/faults/issue.ts';
 import { stem } from '#engine/find.ts';
-import type { Issue } from '#engine/issue.ts';
-import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
+import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { Kin } from '#engine/model/kin.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { wordsTable } from './hear.ts';

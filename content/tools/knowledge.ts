@@ -1,7 +1,7 @@
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { undated } from './dated.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { leftOver } from './left-over.ts';

@@ -1,4 +1,4 @@
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { FOLDERS } from '#engine/model/index.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
 

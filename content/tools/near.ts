@@ -1,7 +1,7 @@
 import { buildIndex, type FindDocument, find } from '#engine/find.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
-import { nearest, wordsOf } from '#engine/nearest.ts';
+import { nearest, wordsOf } from '#engine/plain/nearest.ts';
 import type { ContentRoot } from './files.ts';
 import { readWords } from './hear.ts';
 import { readIndex } from './said.ts';

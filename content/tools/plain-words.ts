@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { Issue } from '#engine/issue.ts';
-import { type Knowledge, knowledgeOf } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
+import { visits } from '#engine/knowledge/tree.ts';
 import { STAGES } from '#engine/model/stage.ts';
-import { visits } from '#engine/tree.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { gradeOf, HIGHEST_GRADE } from './grade.ts';
 import { readTable, type Table } from './table.ts';

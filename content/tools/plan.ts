@@ -1,4 +1,4 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Plan } from '#engine/model/plan.ts';
 import type { ContentRoot } from './files.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';

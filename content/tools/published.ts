@@ -1,7 +1,7 @@
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { nearestId } from '#engine/nearest.ts';
+import { nearestId } from '#engine/plain/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { retiredTable } from './retired.ts';
 

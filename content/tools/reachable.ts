@@ -1,6 +1,6 @@
+import type { Issue } from '#engine/faults/issue.ts';
 import { type FindIndex, type FindKind, find, isNamedInSight } from '#engine/find.ts';
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { firstInsteadOf, type Survey } from '#engine/see/survey.ts';
 

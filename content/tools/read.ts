@@ -1,5 +1,5 @@
 import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
-import { filled } from '#engine/fill.ts';
+import { filled } from '#engine/knowledge/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry, Unreadable } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';

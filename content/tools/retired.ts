@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { isOneOf } from '#engine/entry-of.ts';
-import type { Issue } from '#engine/issue.ts';
-import { knowledgeOf } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { STARTS } from '#engine/model/starts.ts';
-import { nearestId } from '#engine/nearest.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
+import { nearestId } from '#engine/plain/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
 

@@ -1,9 +1,9 @@
-import { isOneOf } from '#engine/entry-of.ts';
 import type { SaidPhrase } from '#engine/find.ts';
 import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { ENTRY_KINDS } from '#engine/model/kinds.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';

@@ -5,7 +5,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { ENTRY_KINDS, FOLDERS } from '#engine/model/index.ts';
 import { committedSchemas, kindSchemaWithIds } from './editor-schemas.ts';
 import { filesIn } from './files.ts';

@@ -1,7 +1,7 @@
-import type { Issue } from '#engine/issue.ts';
-import { knowledgeOf } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
-import { nearestId } from '#engine/nearest.ts';
+import { nearestId } from '#engine/plain/nearest.ts';
 import { bornBy } from '#engine/prove/touch-words.ts';
 import { isHandsOff, touchesIn } from '#engine/prove/words-order-no-touch.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';

@@ -1,10 +1,10 @@
+import type { Issue } from '#engine/faults/issue.ts';
 import { buildLexicon, type HearContent, hearSigns } from '#engine/hear.ts';
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import type { Defect } from '#engine/model/defect.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Entry } from '#engine/model/knowledge.ts';
-import { isAsk, visits } from '#engine/tree.ts';
 import type { ContentRoot } from './files.ts';
 import { readHearContent, readWords } from './hear.ts';
 import { readEntry } from './read.ts';

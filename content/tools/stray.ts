@@ -1,6 +1,6 @@
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { FOLDERS } from '#engine/model/index.ts';
-import { nearest } from '#engine/nearest.ts';
+import { nearest } from '#engine/plain/nearest.ts';
 import { type ContentRoot, filesIn, foldersIn } from './files.ts';
 
 /** Folders that hold no pages. */

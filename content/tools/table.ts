@@ -1,11 +1,11 @@
 import type { z } from 'zod';
-import type { Fault, Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Fault, Issue } from '#engine/faults/issue.ts';
+import { say } from '#engine/faults/say.ts';
+import { schemaFaults } from '#engine/faults/schema-faults.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
-import { nearestId } from '#engine/nearest.ts';
-import { say } from '#engine/say.ts';
-import { schemaFaults } from '#engine/schema-faults.ts';
+import { nearestId } from '#engine/plain/nearest.ts';
 import type { ContentRoot } from './files.ts';
 import { readTableText } from './read.ts';
 

@@ -1,10 +1,10 @@
 /** `npm run tell -- "<text>" | - [--json]`: what is understood of a text, the flaws, what to do, what to ask, a reply. */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { say } from '#engine/faults/say.ts';
+import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindKind } from '#engine/find.ts';
 import { consider, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
-import { pageAsked } from '#engine/page-asked.ts';
-import { say } from '#engine/say.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { readIndex } from './said.ts';

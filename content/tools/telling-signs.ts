@@ -1,4 +1,4 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import type { Sign } from '#engine/model/defect.ts';
 import { after } from '#engine/see/belief.ts';
 import { matrixOf, NO, type SignMatrix, YES } from '#engine/see/matrix.ts';

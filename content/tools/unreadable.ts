@@ -1,5 +1,5 @@
 import type { ErrorCode } from 'yaml';
-import { inQuotes } from '#engine/in-quotes.ts';
+import { inQuotes } from '#engine/faults/in-quotes.ts';
 import type { Unreadable } from '#engine/model/knowledge.ts';
 import { CLOSING, indentOf, type Mark, strayMark } from './yaml-marks.ts';
 

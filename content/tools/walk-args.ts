@@ -1,9 +1,9 @@
 import { parseArgs } from 'node:util';
-import { isOneOf } from '#engine/entry-of.ts';
 import { type Case, emptyCase } from '#engine/index.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { FACTS } from '#engine/model/facts.ts';
-import { nearest } from '#engine/nearest.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
+import { nearest } from '#engine/plain/nearest.ts';
 import { CLOCK_FACTS, withClock } from './clock-facts.ts';
 
 /** What the author wrote can not be used; the message says why in one line. */

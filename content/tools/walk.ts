@@ -1,7 +1,8 @@
 /** `npm run walk -- <defect> [--fact name=value …] [question=yes|no|unsure …] [--for-cause] [--settled] [--json]` */
+
+import { say } from '#engine/faults/say.ts';
 import { walk } from '#engine/index.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
-import { say } from '#engine/say.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { Refused, readWalk } from './walk-args.ts';
 import { walkLines } from './walk-lines.ts';

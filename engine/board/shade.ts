@@ -1,6 +1,7 @@
+import { kubelkaMunk } from '../calc/kubelka-munk.ts';
 import type { Board } from './field.ts';
 import type { Light } from './light.ts';
-import { doublePass, FILM_INDEX, fresnel, kubelkaMunk, slopesBetween, slopesNear } from './optics.ts';
+import { doublePass, FILM_INDEX, fresnel, slopesBetween, slopesNear } from './optics.ts';
 import { castShadows } from './shadow.ts';
 import { toByte } from './tone.ts';
 

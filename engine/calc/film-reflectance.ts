@@ -1,5 +1,5 @@
-import { kubelkaMunk } from '../board/optics.ts';
 import { ciede2000 } from './color-difference.ts';
+import { kubelkaMunk } from './kubelka-munk.ts';
 import { labFromXyz, WHITE } from './lab.ts';
 import { answer, outside, type Result } from './quantity.ts';
 

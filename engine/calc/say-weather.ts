@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import type { Problem } from './quantity.ts';
 import { sayDegrees, sayValue } from './say-problem.ts';
 import type { Units } from './units.ts';

@@ -4,7 +4,7 @@ import type { Label } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { sayDegrees } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
-import { MINUTE } from '../time.ts';
+import { MINUTE } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat } from './coat.ts';
 import type { Running } from './reading.ts';
 

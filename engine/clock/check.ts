@@ -5,7 +5,7 @@ import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/mile
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import { FACTS, isInFact } from '../model/facts.ts';
-import { DAY } from '../time.ts';
+import { DAY } from '../plain/time.ts';
 import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
 import { AHEAD_MILLISECONDS, clockNow } from './reading.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';

@@ -2,7 +2,7 @@ import type { Applicator } from '../calc/drying/figures.ts';
 import type { Label } from '../calc/drying/label.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Product } from '../model/product.ts';
-import { pick } from '../pick.ts';
+import { pick } from '../plain/pick.ts';
 
 const KEPT = [
   'name',

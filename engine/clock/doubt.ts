@@ -1,4 +1,4 @@
-import { DAY, MINUTE } from '../time.ts';
+import { DAY, MINUTE } from '../plain/time.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
 
 /** Phones and watches are set by a minute or two. */

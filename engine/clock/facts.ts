@@ -1,6 +1,6 @@
-import { type Case, emptyCase, withFact } from '../case.ts';
+import { type Case, emptyCase, withFact } from '../case/case.ts';
 import { isInFact } from '../model/facts.ts';
-import { HOUR, MINUTE } from '../time.ts';
+import { HOUR, MINUTE } from '../plain/time.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { wetFilmOf } from './coat.ts';
 import { clockNow } from './reading.ts';

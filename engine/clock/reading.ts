@@ -4,10 +4,10 @@ import { steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
-import { entryOf } from '../entry-of.ts';
 import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
-import { MINUTE } from '../time.ts';
+import { entryOf } from '../plain/entry-of.ts';
+import { MINUTE } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
 import { isThin } from './thin.ts';
 

@@ -1,5 +1,5 @@
 import type { Units } from '../calc/units.ts';
-import { DAY, HOUR, MINUTE } from '../time.ts';
+import { DAY, HOUR, MINUTE } from '../plain/time.ts';
 import { dateFormat } from './format.ts';
 
 /** How times are printed. Without a time zone, that of the device. */

@@ -2,10 +2,10 @@ import { AIR_CELSIUS } from '../calc/air.ts';
 import { type Label, LONGEST_LABEL_MINUTES } from '../calc/drying/label.ts';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
 import { MILESTONES } from '../calc/drying/milestone.ts';
-import { isOneOf } from '../entry-of.ts';
 import { AMOUNT, LATEST_INSTANT, MOST } from '../model/card-limits.ts';
 import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
+import { isOneOf } from '../plain/entry-of.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 
 /** What one browser keeps for the clock. The figures go with the coat, so that every page can read it offline. */

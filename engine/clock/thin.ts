@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { type ClockProduct, type LaidCoat, wetFilmOf } from './coat.ts';
 
 /** Below this a clear film is thin, as the table of sanding in the plan has it: coats, and µm dry. */

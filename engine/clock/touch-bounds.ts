@@ -1,5 +1,5 @@
 import type { Family } from '../model/family.ts';
-import { DAY, HOUR, MINUTE } from '../time.ts';
+import { DAY, HOUR, MINUTE } from '../plain/time.ts';
 import type { ClockProduct } from './coat.ts';
 
 /** From an evening's last stroke to the next morning. */

@@ -1,4 +1,4 @@
-import { partsOf } from '../condition.ts';
+import { partsOf } from '../case/condition.ts';
 import type { ConditionInput, Wanted } from '../model/condition.ts';
 
 /** One comparison of a fact, or its opposite. */

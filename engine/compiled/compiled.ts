@@ -1,4 +1,4 @@
-import type { Knows } from '../knowledge.ts';
+import type { Knows } from '../knowledge/knowledge.ts';
 import { type Conditioned, type RuleTable, ruleTable } from './rules.ts';
 import { type TreeReads, type TreeTable, tableOf } from './trees.ts';
 

@@ -1,4 +1,4 @@
-import type { Lookup } from '../condition.ts';
+import type { Lookup } from '../case/condition.ts';
 
 /** A fact as conditions see it: its values fall into few classes that no condition tells apart further. */
 export type CodedFact = {

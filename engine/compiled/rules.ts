@@ -1,4 +1,4 @@
-import { compare, type Truth } from '../condition.ts';
+import { compare, type Truth } from '../case/condition.ts';
 import type { Rule } from '../model/rule.ts';
 import { type Clause, clausesOf, type Literal } from './clauses.ts';
 import { type CodedFact, codedFact } from './fact-codes.ts';

@@ -1,8 +1,8 @@
-import type { Knows } from '../knowledge.ts';
+import type { Knows } from '../knowledge/knowledge.ts';
+import { isAsk, isHandover } from '../knowledge/tree.ts';
 import type { Defect } from '../model/defect.ts';
 import type { QuestionId } from '../model/ids.ts';
 import type { Branch, LeaveLeaf, RemedyLeaf } from '../model/tree.ts';
-import { isAsk, isHandover } from '../tree.ts';
 
 /** What is read of a flaw to walk its tree. */
 export type TreeReads = { readonly defect: Pick<Defect, 'tree'> };

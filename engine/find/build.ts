@@ -1,5 +1,5 @@
-import { keysOf } from '../entry-of.ts';
 import type { Kin } from '../model/kin.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import { type FindDocument, type FindIndex, type LayWords, pageName, type SaidPhrase } from './document.ts';
 import { type KinOf, kinOf } from './kin.ts';
 import { type Language, language, phrasebook } from './language.ts';

@@ -1,4 +1,4 @@
-import type { Knowledge } from '../knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { FindDocument } from './document.ts';
 
 /** The words of an evidence name: `film/lap-marks` is `lap marks`. */

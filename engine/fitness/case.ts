@@ -1,4 +1,4 @@
-import { type Case, emptyCase, withFact } from '../case.ts';
+import { type Case, emptyCase, withFact } from '../case/case.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Step } from '../model/step.ts';
 import type { Laying, LayingProduct } from './laying.ts';

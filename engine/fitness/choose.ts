@@ -1,5 +1,5 @@
 import type { Plan } from '../model/plan.ts';
-import type { Firing, SaidRule } from '../rules.ts';
+import type { Firing, SaidRule } from '../rules/rules.ts';
 import { type Judgement, type JudgeTables, judgeLaying, type No } from './judge.ts';
 import type { Laying, LayingProduct } from './laying.ts';
 import { type FitnessRow, fitnessOf } from './rows.ts';

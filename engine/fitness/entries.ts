@@ -1,43 +1,20 @@
-import type { Case } from '../case.ts';
+import type { Case } from '../case/case.ts';
 import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
 import { readyForNext } from '../clock/reading.ts';
-import { entryOf } from '../entry-of.ts';
-import { coatsInOrder, labelOf } from '../jobs/coat.ts';
-import { trialsOf } from '../jobs/use.ts';
-import type { CardCoat, JobCard } from '../model/job-card.ts';
-import { HOUR } from '../time.ts';
+import type { CardCoat } from '../model/job-card.ts';
+import { entryOf } from '../plain/entry-of.ts';
+import { HOUR } from '../plain/time.ts';
 import type { Laying } from './laying.ts';
 
 /** What a coat itself tells, whoever lays it: its air, its tool and its can. */
 type Coming = Pick<CardCoat, 'celsius' | 'relativeHumidity' | 'surfaceCelsius' | 'applicator'>;
 
-const airOf = ({ celsius, relativeHumidity, surfaceCelsius }: Coming): Laying['day'] => ({
+/** The air that a coat is laid in. */
+export const airOf = ({ celsius, relativeHumidity, surfaceCelsius }: Coming): Laying['day'] => ({
   celsius,
   relativeHumidity,
   ...(surfaceCelsius !== undefined && { surfaceCelsius }),
 });
-
-/** A coat that is about to be laid on the piece of a card. Over a coat of her own the base has been covered already. */
-export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Laying => {
-  const first = coatsInOrder(card).every(({ id, laidAt }) => id === coat.id || laidAt >= coat.laidAt);
-  const { baseLaidAt } = card;
-  return {
-    kind: card.kind,
-    trials: trialsOf(card),
-    wear: 'normal',
-    base: card.base,
-    onOwnCoat: !first,
-    ...(baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR }),
-    tone: card.tone,
-    age: card.age,
-    sheen: card.sheen,
-    applicator: coat.applicator,
-    label: labelOf(card, coat),
-    day: airOf(coat),
-    night: card.night,
-    inSun,
-  };
-};
 
 /**
  * A coat that is about to be put on the clock, on a piece of which this is known; nothing of it where no one has said.

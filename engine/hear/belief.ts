@@ -1,4 +1,4 @@
-import type { Answer } from '../case.ts';
+import type { Answer } from '../case/case.ts';
 import type { Question } from '../model/question.ts';
 import { reached, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';

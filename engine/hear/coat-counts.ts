@@ -1,5 +1,5 @@
-import { entryOf } from '../entry-of.ts';
 import { FACTS } from '../model/facts.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Ear } from './match.ts';
 import { numberAt } from './spans.ts';

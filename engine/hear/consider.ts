@@ -1,4 +1,4 @@
-import { holds } from '../condition.ts';
+import { holds } from '../case/condition.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';

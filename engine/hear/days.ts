@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { SpokenSpan } from './spoken-span.ts';

@@ -1,4 +1,4 @@
-import type { Knowledge } from '../knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Family } from '../model/family.ts';
 import type { DryHours } from './stage.ts';
 

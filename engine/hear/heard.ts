@@ -1,4 +1,4 @@
-import type { Answer } from '../case.ts';
+import type { Answer } from '../case/case.ts';
 import type { FactName } from '../model/facts.ts';
 import type { Span } from './words.ts';
 

@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { type Reading, spanOf } from './reading.ts';
 import { OUTRIGHT, PLAINLY } from './sure.ts';
 import type { Span } from './words.ts';

@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import type { Ear } from './match.ts';
 import { countAt, spanAt } from './spans.ts';
 import type { Word } from './words.ts';

@@ -1,4 +1,4 @@
-import type { Knowledge } from '../knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
 import type { Words } from '../model/words.ts';

@@ -1,14 +1,14 @@
-import { actionKey, actOf } from '../act.ts';
-import { answerBy } from '../answers.ts';
-import { type Answer, emptyCase, withFact } from '../case.ts';
-import { SPRAYED } from '../hazards.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { possible } from '../leaves.ts';
+import { answerBy } from '../case/answers.ts';
+import { type Answer, emptyCase, withFact } from '../case/case.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Question } from '../model/question.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
-import { isHeardAlone, type RuleEntry } from '../rules.ts';
+import { SPRAYED } from '../rules/hazards.ts';
+import { isHeardAlone, type RuleEntry } from '../rules/rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
+import { actionKey, actOf } from '../walk/act.ts';
+import { possible } from '../walk/leaves.ts';
 
 /** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
 type Manner = {

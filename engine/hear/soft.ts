@@ -1,4 +1,4 @@
-import { ASKED } from '../known-questions.ts';
+import { ASKED } from '../knowledge/known-questions.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';

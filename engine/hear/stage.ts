@@ -1,4 +1,4 @@
-import { ASKED } from '../known-questions.ts';
+import { ASKED } from '../knowledge/known-questions.ts';
 import type { FactName } from '../model/facts.ts';
 import { type Family, WITH_FILM } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';

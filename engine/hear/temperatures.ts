@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { clauseAround, type Reading, spanOf } from './reading.ts';
 import { FOLLOWS, HALF, OUTRIGHT, PLAINLY, SAID } from './sure.ts';
 import type { Span } from './words.ts';

@@ -1,12 +1,11 @@
-import type { Case } from '../case.ts';
-import { isOneOf } from '../entry-of.ts';
-import type { SAND_RISKS, Sanding } from '../model/plan.ts';
+import type { Case } from '../case/case.ts';
+import { riskOfFilm, type SandRisk } from '../fitness/film-risk.ts';
+import type { Sanding } from '../model/plan.ts';
+import { isOneOf } from '../plain/entry-of.ts';
 import type { Layers } from './layers.ts';
 
 /** How we know a statement. */
 type Ground = Sanding['says']['bare']['grounds'][number];
-
-export type SandRisk = (typeof SAND_RISKS)[number];
 
 export type FilmAdvice = {
   readonly risk: SandRisk;
@@ -17,13 +16,6 @@ export type FilmAdvice = {
 };
 
 const liesInTheWood = (sanding: Sanding, family: unknown): boolean => isOneOf(sanding['in-the-wood'], family);
-
-/** The risk of a film of so many coats and at least so many µm dry. */
-export const riskOfFilm = ({ thin, bears, coats: { least } }: Sanding, coats: number, film: number) => {
-  if (coats < least) return 'high';
-  if (film >= bears.micrometers) return 'low';
-  return film < thin.micrometers ? 'high' : 'some';
-};
 
 const riskOf = (sanding: Sanding, { layers, total, unknown }: Layers): SandRisk => {
   const top = layers.at(-1);

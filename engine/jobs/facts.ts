@@ -1,4 +1,4 @@
-import { type Case, emptyCase, withFact, without } from '../case.ts';
+import { type Case, emptyCase, withFact, without } from '../case/case.ts';
 import { factsOf } from '../clock/facts.ts';
 import { pieceOf } from '../fitness/case.ts';
 import { isInFact } from '../model/facts.ts';

@@ -1,7 +1,7 @@
 import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
-import { entryOf } from '../entry-of.ts';
 import type { Family } from '../model/family.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
 
 type Span = { readonly from: number; readonly to: number };

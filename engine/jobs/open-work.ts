@@ -1,7 +1,7 @@
-import { entryOf } from '../entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '../model/job-card.ts';
 import type { Step } from '../model/step.ts';
-import { DAY, HOUR } from '../time.ts';
+import { entryOf } from '../plain/entry-of.ts';
+import { DAY, HOUR } from '../plain/time.ts';
 import { withRepair } from './card.ts';
 import { coatsInOrder } from './coat.ts';
 import { type Products, productOf } from './layers.ts';

@@ -1,6 +1,6 @@
-import { isKeyOf, keysOf } from '../entry-of.ts';
 import { CARD_LISTS, type CardList } from '../model/card-limits.ts';
 import type { CardCoat, CardFlaw, CardPhoto, CardRepair, JobCard } from '../model/job-card.ts';
+import { isKeyOf, keysOf } from '../plain/entry-of.ts';
 import { canonical } from './canonical.ts';
 import {
   type CardChange,

@@ -1,4 +1,4 @@
-import { isOneOf } from '../entry-of.ts';
+import { isOneOf } from '../plain/entry-of.ts';
 import type { CardFault } from './card-fault.ts';
 import { CARD_LISTS, MOST } from './card-limits.ts';
 import type { JobCard } from './job-card.ts';

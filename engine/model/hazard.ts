@@ -1,8 +1,8 @@
-import { keysOf } from '../entry-of.ts';
+import { keysOf } from '../plain/entry-of.ts';
 
 /**
  * What a step can do to her, to those who use the piece, or to the piece. A step has these by its kind and what it
- * works with (`engine/hazards.ts`); what only its words tell stands under `does`. Rules name these, never products.
+ * works with (`engine/rules/hazards.ts`); what only its words tell stands under `does`. Rules name these, never products.
  */
 export const HAZARDS = {
   'old-film': 'breaks into the layers below: scraping, stripping, cutting, coarse sanding',

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { type CardFault, cardFault } from './card-fault.ts';
 import { CARD_VERSION, MOST_CARDS_REMOVED } from './card-limits.ts';
 import { type JobCard, JobFile, RemovedCard } from './job-card.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
-import { keysOf } from '../entry-of.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { Claim } from './source.ts';

@@ -1,8 +1,8 @@
-import { actOf } from '../act.ts';
-import { stageOf } from '../answers.ts';
-import type { Case } from '../case.ts';
-import { possible } from '../leaves.ts';
+import { stageOf } from '../case/answers.ts';
+import type { Case } from '../case/case.ts';
 import type { Doing } from '../model/remedy.ts';
+import { actOf } from '../walk/act.ts';
+import { possible } from '../walk/leaves.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';

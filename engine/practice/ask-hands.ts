@@ -1,11 +1,11 @@
-import { actionKey, actOf } from '../act.ts';
-import { stageOf } from '../answers.ts';
-import type { Case } from '../case.ts';
-import { factsIn } from '../condition.ts';
+import { stageOf } from '../case/answers.ts';
+import type { Case } from '../case/case.ts';
+import { factsIn } from '../case/condition.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
-import type { SaidRule } from '../rules.ts';
-import type { Walked } from '../walk.ts';
+import type { SaidRule } from '../rules/rules.ts';
+import { actionKey, actOf } from '../walk/act.ts';
+import type { Walked } from '../walk/walk.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeKnowledge } from './knowledge.ts';

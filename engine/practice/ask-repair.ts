@@ -1,5 +1,5 @@
-import type { Leaf } from '../leaves.ts';
-import { isHandover, visits } from '../tree.ts';
+import { isHandover, visits } from '../knowledge/tree.ts';
+import type { Leaf } from '../walk/leaves.ts';
 import type { Outcome } from './ask-hands.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk } from './item.ts';

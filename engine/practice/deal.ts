@@ -1,9 +1,9 @@
-import { withAnswer } from '../case.ts';
+import { withAnswer } from '../case/case.ts';
+import { signOf } from '../knowledge/sign.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { PracticeWords } from '../model/practice.ts';
-import { signOf } from '../sign.ts';
-import { walk } from '../walk.ts';
+import { walk } from '../walk/walk.ts';
 import { askFlaw, saidBySign } from './ask-flaw.ts';
 import { askHands, handsOf, isPlain, stopOfPiece } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';

@@ -1,8 +1,8 @@
-import type { Case } from '../case.ts';
+import type { Case } from '../case/case.ts';
 import type { LaidCoat, Running } from '../clock.ts';
-import { isOneOf } from '../entry-of.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { Standing } from '../model/stage.ts';
+import { isOneOf } from '../plain/entry-of.ts';
 
 /** What a board asks for: its look alone; look and stage; the whole case with weather and can. */
 export const PRACTICE_LEVELS = ['look', 'stage', 'case'] as const;

@@ -1,10 +1,10 @@
 import type { ClockProduct } from '../clock/coat.ts';
-import type { Knows } from '../knowledge.ts';
+import type { Knows } from '../knowledge/knowledge.ts';
 import type { Defect } from '../model/defect.ts';
 import type { DoingWords } from '../model/doing.ts';
 import type { Question } from '../model/question.ts';
 import type { Remedy } from '../model/remedy.ts';
-import type { Rules, SaidRule } from '../rules.ts';
+import type { Rules, SaidRule } from '../rules/rules.ts';
 
 type DefectRead = Pick<
   Defect,

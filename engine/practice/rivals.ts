@@ -1,7 +1,7 @@
-import { answerOf } from '../answers.ts';
-import type { Case } from '../case.ts';
+import { answerOf } from '../case/answers.ts';
+import type { Case } from '../case/case.ts';
 import { FREQUENCY } from '../model/frequency.ts';
-import { type Separation, separatedBy } from '../prove/look-alikes-differ.ts';
+import { type Separation, separatedBy } from '../see/separated.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { canBeTold, type Situation } from './situation.ts';

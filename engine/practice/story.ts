@@ -1,11 +1,11 @@
-import { answerOf } from '../answers.ts';
-import type { Case } from '../case.ts';
+import { answerOf } from '../case/answers.ts';
+import type { Case } from '../case/case.ts';
 import { sayInstant, type TimeStyle } from '../clock.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
-import { DAY } from '../time.ts';
+import { DAY } from '../plain/time.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeFinding, PracticeLevel } from './item.ts';
 import type { PracticeKnowledge } from './knowledge.ts';

@@ -1,8 +1,8 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { visits } from '../knowledge/tree.ts';
 import type { Doing } from '../model/remedy.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
-import { visits } from '../tree.ts';
 
 /** What hands may do at each stage. A setting film is never touched; wax and oil may be wiped back while open. */
 const ALLOWED: Record<Stage, readonly Doing[]> = {

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** Every defect has a board, and every question answered by looking has its pair, or says why it has none. */
 export function* boardsAreThere(known: Knowledge): Generator<Issue> {

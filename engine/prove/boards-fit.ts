@@ -1,5 +1,5 @@
-import type { Fault, Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Fault, Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { LineOf } from '../model/knowledge.ts';
 

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { orderedIn } from './hazard-words.ts';
 import { touchOrdered } from './touch-words.ts';
 

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Entry } from '../model/knowledge.ts';
 
 const OPENS = /\b(?:open|opened|wide)\b[^.;:]*\bdrawers?\b|\bdrawers?\b[^.;:]*\bopen\b|\beverything open\b/i;

@@ -1,14 +1,14 @@
 /** What the layer below needs before the next one is laid. Common practice, no source, where none is named. */
-import { withFact } from '../case.ts';
-import { isOfHerOwn } from '../her-own.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { sharedStep } from '../mend.ts';
+import { withFact } from '../case/case.ts';
+import type { Issue } from '../faults/issue.ts';
+import { sharedStep } from '../faults/mend.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';
-import { isOnlyAPlace, WHOLE } from '../only-a-place.ts';
-import { takingOf } from '../resolve.ts';
+import { isOfHerOwn } from '../steps/her-own.ts';
+import { isOnlyAPlace, WHOLE } from '../steps/only-a-place.ts';
+import { takingOf } from '../steps/resolve.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
 import { type Against, toldOfStep } from './held.ts';
 

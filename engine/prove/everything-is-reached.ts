@@ -1,7 +1,7 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { isAsk, visits } from '../knowledge/tree.ts';
 import type { EntryKind } from '../model/kinds.ts';
-import { isAsk, visits } from '../tree.ts';
 
 /** Every remedy, question and source is used by something; what nothing leads to is told. */
 export function* everythingIsReached(known: Knowledge): Generator<Issue> {

@@ -2,7 +2,7 @@
  * What cloths, papers and strippers do to the ground that they meet: color, veneer, and what is still wet. Common practice,
  * no source.
  */
-import { above } from '../mend.ts';
+import { above } from '../faults/mend.ts';
 import { bothAreTaken, each, type Held, isVacuum, since } from './held.ts';
 
 /** Means that lie wet for long enough to be shut in. */

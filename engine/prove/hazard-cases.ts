@@ -1,14 +1,15 @@
-import { lookupIn } from '../answers.ts';
-import { type Case, emptyCase, withFact } from '../case.ts';
-import { factsIn, holds } from '../condition.ts';
-import { doings, factsOfStep, hazardsOf } from '../hazards.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { ASKED } from '../known-questions.ts';
+import { lookupIn } from '../case/answers.ts';
+import { type Case, emptyCase, withFact } from '../case/case.ts';
+import { factsIn, holds } from '../case/condition.ts';
+import type { Weight } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { ASKED } from '../knowledge/known-questions.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
-import { firedBefore, type RuleEntry } from '../rules.ts';
-import { missing, NEEDS, needed, type Weight, weightOf } from './needs.ts';
+import { doings, factsOfStep, hazardsOf } from '../rules/hazards.ts';
+import { firedBefore, type RuleEntry } from '../rules/rules.ts';
+import { missing, NEEDS, needed, weightOf } from './needs.ts';
 
 /** The values of the facts that a caution can hang on; `undefined` is not told. */
 const MATTERS: Readonly<Record<string, readonly (string | number | undefined)[]>> = {

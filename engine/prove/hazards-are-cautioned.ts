@@ -1,7 +1,7 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { visits } from '../knowledge/tree.ts';
 import type { Family } from '../model/family.ts';
-import { visits } from '../tree.ts';
 import { caseBook } from './hazard-cases.ts';
 import { nearRules } from './near-rules.ts';
 

@@ -1,5 +1,5 @@
 /** What a repair does that the trade does not, as a proof of its steps finds it and an author is told of it. */
-import type { Issue } from '../issue.ts';
+import type { Issue } from '../faults/issue.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { Remedy } from '../model/remedy.ts';
 import type { Step } from '../model/step.ts';

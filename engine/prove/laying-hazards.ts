@@ -1,12 +1,12 @@
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, madeReadyBy } from '../fitness/judge.ts';
 import type { Laying, LayingProduct } from '../fitness/laying.ts';
-import { factsOfStep } from '../hazards.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Step } from '../model/step.ts';
-import { rulesForStep } from '../rules.ts';
+import { factsOfStep } from '../rules/hazards.ts';
+import { rulesForStep } from '../rules/rules.ts';
 import { CASES_OF_A_STEP, type caseBook, type Hole } from './hazard-cases.ts';
 import { hazardsSaid } from './hazard-words.ts';
 

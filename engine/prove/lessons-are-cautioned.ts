@@ -1,12 +1,12 @@
-import type { Truth } from '../condition.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Truth } from '../case/condition.ts';
+import type { Issue, Weight } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Entry } from '../model/knowledge.ts';
-import type { RuleEntry } from '../rules.ts';
+import type { RuleEntry } from '../rules/rules.ts';
 import { hazardsSaid } from './hazard-words.ts';
 import { nearRules } from './near-rules.ts';
-import { needed, type Weight, weightOf } from './needs.ts';
+import { needed, weightOf } from './needs.ts';
 
 type LessonEntry = Entry<'lesson'>;
 

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Step } from '../model/step.ts';
 import { laidOrOpenedIn } from './hazard-words.ts';
 

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { EntryKind } from '../model/kinds.ts';
 
 /** Words of an id that tell two things apart only by their place. */

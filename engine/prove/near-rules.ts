@@ -1,8 +1,8 @@
-import type { NearRules } from '../issue.ts';
-import { written } from '../mend.ts';
+import type { NearRules, Weight } from '../faults/issue.ts';
+import { written } from '../faults/mend.ts';
 import type { Hazard } from '../model/hazard.ts';
-import type { RuleEntry } from '../rules.ts';
-import { type Weight, weightOf } from './needs.ts';
+import type { RuleEntry } from '../rules/rules.ts';
+import { weightOf } from './needs.ts';
 
 const onlyWith = ({ when, sure }: RuleEntry): string =>
   [when && `when: ${written(when)}`, sure && `sure: ${sure}`].filter(Boolean).join(' and ');

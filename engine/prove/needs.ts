@@ -1,11 +1,9 @@
-import type { Truth } from '../condition.ts';
-import { ASKED } from '../known-questions.ts';
+import type { Truth } from '../case/condition.ts';
+import type { Weight } from '../faults/issue.ts';
+import { ASKED } from '../knowledge/known-questions.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Hazard } from '../model/hazard.ts';
-import type { RuleEntry } from '../rules.ts';
-
-/** What a rule is to a step: a stop before all else, a caution on the step, a note on the sheet, a limit in numbers. */
-export type Weight = 'stop' | 'care' | 'note' | 'limit';
+import type { RuleEntry } from '../rules/rules.ts';
 
 export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): Weight =>
   kind === 'stop' ? 'stop' : kind === 'adjustment' ? 'limit' : level === 'note' ? 'note' : 'care';

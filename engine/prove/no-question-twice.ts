@@ -1,8 +1,8 @@
-import { answerOf } from '../answers.ts';
-import { emptyCase, withAnswer } from '../case.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { isAsk, visits } from '../tree.ts';
+import { answerOf } from '../case/answers.ts';
+import { emptyCase, withAnswer } from '../case/case.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { isAsk, visits } from '../knowledge/tree.ts';
 
 /** No path asks what it has asked, or what its answers already tell; no question is without consequence. */
 export function* noQuestionTwice(known: Knowledge): Generator<Issue> {

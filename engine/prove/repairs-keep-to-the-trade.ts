@@ -1,7 +1,7 @@
-import { holds } from '../condition.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { above, below } from '../mend.ts';
+import { holds } from '../case/condition.ts';
+import type { Issue } from '../faults/issue.ts';
+import { above, below } from '../faults/mend.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
 import { GROUND_IS_SPARED } from './ground-is-spared.ts';

@@ -1,9 +1,9 @@
-import { answerOf } from '../answers.ts';
-import { emptyCase, withFact } from '../case.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import { answerOf } from '../case/answers.ts';
+import { emptyCase, withFact } from '../case/case.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { isHandover, visits } from '../knowledge/tree.ts';
 import type { QuestionId } from '../model/ids.ts';
-import { isHandover, visits } from '../tree.ts';
 
 /** What the kind of top coat alone tells is the sign of every defect that is met on such kinds only. */
 function* signsFollowTheFamilies(known: Knowledge): Generator<Issue> {

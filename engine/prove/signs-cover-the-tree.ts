@@ -1,6 +1,6 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { isAsk, visits } from '../tree.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { isAsk, visits } from '../knowledge/tree.ts';
 
 /** What a tree asks has a sign, so that the search for the defect and the tree speak of the same things. */
 export function* signsCoverTheTree(known: Knowledge): Generator<Issue> {

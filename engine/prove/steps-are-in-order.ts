@@ -1,14 +1,14 @@
-import { type Case, withFact } from '../case.ts';
-import { LEAVE_OUT } from '../contradictions.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { above, type WayOut, wayOut } from '../mend.ts';
+import { type Case, withFact } from '../case/case.ts';
+import type { Issue } from '../faults/issue.ts';
+import { above, type WayOut, wayOut } from '../faults/mend.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
 import type { Remedy } from '../model/remedy.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
 import type { Step } from '../model/step.ts';
-import { takingOf } from '../resolve.ts';
+import { LEAVE_OUT } from '../steps/contradictions.ts';
+import { takingOf } from '../steps/resolve.ts';
 import { isOneLine } from './one-line.ts';
 
 /** What lies on the piece: `rest` is acid or stripper that has to be washed off before dust or a coat. */

@@ -1,10 +1,10 @@
-import { emptyCase, withFact } from '../case.ts';
-import { CONTRADICTIONS } from '../contradictions.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
-import { wayOut } from '../mend.ts';
+import { emptyCase, withFact } from '../case/case.ts';
+import type { Issue } from '../faults/issue.ts';
+import { wayOut } from '../faults/mend.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { FactName, ValueOf } from '../model/facts.ts';
-import { takingOf } from '../resolve.ts';
+import { CONTRADICTIONS } from '../steps/contradictions.ts';
+import { takingOf } from '../steps/resolve.ts';
 import { isOneLine } from './one-line.ts';
 
 const MEND = 'add a when: that shuts this out, or word the step for both';

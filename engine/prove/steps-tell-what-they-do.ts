@@ -1,9 +1,9 @@
-import { stepsOfAct } from '../act.ts';
-import { meansOf, surelyOf, toldBy } from '../hazards.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { Step } from '../model/step.ts';
+import { meansOf, surelyOf, toldBy } from '../rules/hazards.ts';
+import { stepsOfAct } from '../walk/act.ts';
 import { hazardsSaid, orderedIn } from './hazard-words.ts';
 import { isOneLine } from './one-line.ts';
 

@@ -1,5 +1,5 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** No step tints or thins further than a rule allows. */
 export function* tintsStayWithinLimits(known: Knowledge): Generator<Issue> {

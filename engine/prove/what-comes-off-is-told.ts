@@ -1,8 +1,8 @@
-import { meansOf, toldBy } from '../hazards.ts';
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { type Family, NO_FILM } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
+import { meansOf, toldBy } from '../rules/hazards.ts';
 import { orderedIn } from './hazard-words.ts';
 import { familiesByRemedy } from './hazards-are-cautioned.ts';
 import { isOneLine } from './one-line.ts';

@@ -1,9 +1,9 @@
-import type { Issue } from '../issue.ts';
-import type { Knowledge } from '../knowledge.ts';
+import type { Issue } from '../faults/issue.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { visits } from '../knowledge/tree.ts';
 import type { Entry } from '../model/knowledge.ts';
 import type { Doing } from '../model/remedy.ts';
 import type { Stage } from '../model/stage.ts';
-import { visits } from '../tree.ts';
 import { familiesOf, isWiped } from './actions-fit-the-stage.ts';
 import { bornBy, touchAgain, touchOrdered } from './touch-words.ts';
 

@@ -2,7 +2,7 @@
  * The order in which the trade works, as far as the steps of a repair can break it. Common practice, no source, where none
  * is named.
  */
-import { above, below } from '../mend.ts';
+import { above, below } from '../faults/mend.ts';
 import type { Step } from '../model/step.ts';
 import { bothAreTaken, each, type Held, isVacuum, since } from './held.ts';
 

@@ -1,6 +1,6 @@
 import type { Family } from '../model/family.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY, HOUR } from '../time.ts';
+import { DAY, HOUR } from '../plain/time.ts';
 import type { Job } from './job.ts';
 import type { Stretch } from './windows.ts';
 

@@ -4,7 +4,7 @@ import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
-import { MINUTE } from '../time.ts';
+import { MINUTE } from '../plain/time.ts';
 import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
 import { historyFrom, nightOf, nightsIn } from './weather.ts';
 import type { Stretch } from './windows.ts';

@@ -1,6 +1,6 @@
 import type { No } from '../fitness/judge.ts';
 import type { FitnessRow } from '../fitness/rows.ts';
-import type { SaidRule } from '../rules.ts';
+import type { SaidRule } from '../rules/rules.ts';
 import type { Build } from './build.ts';
 import type { Dates } from './dates.ts';
 import type { Night } from './dry.ts';

@@ -1,5 +1,5 @@
-import { keysOf } from '../entry-of.ts';
 import type { Plan } from '../model/plan.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import type { Part, Parts } from './job.ts';
 
 const SQUARE_MILLIMETERS = 1e6;

@@ -1,11 +1,11 @@
 import type { Units } from '../calc/units.ts';
 import { THIN_WORDS } from '../clock/thin.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
+import { riskOfFilm } from '../fitness/film-risk.ts';
 import { judgeLaying, madeReadyBy, type No } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
-import { riskOfFilm } from '../jobs/advice.ts';
-import { type Firing, fire, isOfSteps, type SaidRule } from '../rules.ts';
-import { DAY, HOUR, MINUTE } from '../time.ts';
+import { DAY, HOUR, MINUTE } from '../plain/time.ts';
+import { type Firing, fire, isOfSteps, type SaidRule } from '../rules/rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { type Dates, datesOf } from './dates.ts';

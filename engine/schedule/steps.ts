@@ -1,10 +1,10 @@
-import type { Case } from '../case.ts';
-import { withFact } from '../case.ts';
+import type { Case } from '../case/case.ts';
+import { withFact } from '../case/case.ts';
 import { coatStep } from '../fitness/case.ts';
 import { rubOf, washOf } from '../fitness/judge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
-import { type Firing, fire, rulesForStep, type SaidRule } from '../rules.ts';
+import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import type { Job, PlanProduct, PlanTables } from './job.ts';
 import type { Stretch } from './windows.ts';
 

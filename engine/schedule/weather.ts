@@ -2,7 +2,7 @@ import type { History, Spell } from '../calc/drying/history.ts';
 import { saturationPascals } from '../calc/saturation-pressure.ts';
 import { vaporPascals } from '../calc/vapor-pressure-deficit.ts';
 import type { Plan } from '../model/plan.ts';
-import { MINUTE } from '../time.ts';
+import { MINUTE } from '../plain/time.ts';
 import type { Calendar, Job } from './job.ts';
 import type { Stretch } from './windows.ts';
 

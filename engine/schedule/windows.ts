@@ -1,4 +1,4 @@
-import { MINUTE } from '../time.ts';
+import { MINUTE } from '../plain/time.ts';
 import type { Calendar, Job } from './job.ts';
 
 const DAYS = 7;

@@ -1,4 +1,4 @@
-import type { Answer } from '../case.ts';
+import type { Answer } from '../case/case.ts';
 import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 
 export type Seen = ReadonlyMap<string, Answer>;

@@ -1,9 +1,9 @@
-import { holds } from '../condition.ts';
-import type { Knows } from '../knowledge.ts';
+import { holds } from '../case/condition.ts';
+import type { Knows } from '../knowledge/knowledge.ts';
+import { signOf } from '../knowledge/sign.ts';
 import type { Defect, Sign } from '../model/defect.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { Question } from '../model/question.ts';
-import { signOf } from '../sign.ts';
 
 /** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */
 export const NO = 0;

@@ -1,6 +1,6 @@
-import { ANSWERS, type Answer } from '../case.ts';
-import { isOneOf } from '../entry-of.ts';
-import { type Sighting, see } from './index.ts';
+import { ANSWERS, type Answer } from '../case/case.ts';
+import { isOneOf } from '../plain/entry-of.ts';
+import { type Sighting, see } from './see.ts';
 import type { SignMatrix } from './matrix.ts';
 
 /** One stop of the search for the defect, at an address made of what was seen. */

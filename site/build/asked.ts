@@ -1,4 +1,4 @@
-import { factsIn, holds } from '#engine/condition.ts';
+import { factsIn, holds } from '#engine/case/condition.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import { TOLD, TOLD_FACTS } from '../shared/told.ts';
 

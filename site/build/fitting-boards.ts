@@ -1,5 +1,5 @@
-import { entryOf } from '#engine/entry-of.ts';
 import { answerOf, type Case, type Entry } from '#engine/index.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { defectBoards } from './boards.ts';
 import { knowledge } from './knowledge.ts';
 import type { NamedBoard } from './pictures/boards.ts';

@@ -1,5 +1,5 @@
-import type { Knowledge } from '#engine/knowledge.ts';
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { linkedKnowledge, provenKnowledge } from '../../content/tools/knowledge.ts';
 
 /** In the preview this module is read anew at every edit; what was whole before the edit is kept beside it. */

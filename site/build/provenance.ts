@@ -1,6 +1,6 @@
 import type { Knowledge } from '#engine/index.ts';
+import { wetClaim } from '#engine/knowledge/wet-claim.ts';
 import type { Grade } from '#engine/model/source.ts';
-import { wetClaim } from '#engine/wet-claim.ts';
 import { defectUrl, lessonUrl, remedyUrl, ruleUrl, WHICH_CAN } from '../shared/urls.ts';
 
 /** How a grade is said after a statement. */

@@ -1,7 +1,7 @@
-import { entryOf } from '#engine/entry-of.ts';
 import type { Entry } from '#engine/index.ts';
 import type { Sign } from '#engine/model/defect.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 
 type Sight = {
   readonly title: string;

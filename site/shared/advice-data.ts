@@ -1,7 +1,7 @@
 import type { Knowledge } from '#engine/index.ts';
 import type { Hands } from '#engine/model/hands.ts';
 import type { Sanding } from '#engine/model/plan.ts';
-import { pick } from '#engine/pick.ts';
+import { pick } from '#engine/plain/pick.ts';
 import { ruleData } from './rule-data.ts';
 import { ownWord } from './told-rule.ts';
 import { actsByStanding } from './walk-data.ts';

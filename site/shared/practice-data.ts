@@ -1,7 +1,7 @@
 import { clockProduct } from '#engine/clock.ts';
 import type { Knowledge } from '#engine/index.ts';
 import type { PracticeWords } from '#engine/model/practice.ts';
-import { pick } from '#engine/pick.ts';
+import { pick } from '#engine/plain/pick.ts';
 import { ruleData } from './rule-data.ts';
 
 /** What a picture for a post is drawn with. */

@@ -1,4 +1,4 @@
-import { isKeyOf } from '#engine/entry-of.ts';
+import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { choices } from './choices.ts';
 
 const { age, piece, family, base, applicator, hardener, part } = choices;

@@ -1,6 +1,6 @@
 import { isAsk, type Knowledge, type PartOf, visits } from '#engine/index.ts';
 import type { Remedy } from '#engine/model/remedy.ts';
-import { pick } from '#engine/pick.ts';
+import { pick } from '#engine/plain/pick.ts';
 
 /** What hands do at each stage, and to a film that is overdue, and what of it can hurt; the words stay on the pages. */
 export const actsByStanding = ({ overdue, ...now }: Remedy['now']) => ({

@@ -1,7 +1,7 @@
 /** `npm run build`: checks Node, proves the content, builds dist/ from nothing. */
 import { rmSync } from 'node:fs';
 import { build } from 'astro';
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
 import { provenKnowledge, readRetired } from '../../content/tools/knowledge.ts';
 import { FOLDER, spoken } from '../build/address.ts';
 import { allBoards } from '../build/boards.ts';

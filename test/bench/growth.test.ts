@@ -1,7 +1,7 @@
 /** What is grown for the bench is knowledge: it links, and hardly a proof has anything to say that it did not say before. */
 import { expect, it } from 'vitest';
+import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import { link } from '#engine/link.ts';
-import { isAsk, visits } from '#engine/tree.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { exponentOf } from './growth/fit.ts';
 import { grown, renamed } from './growth/knowledge.ts';

@@ -1,9 +1,9 @@
 /** Walks a case as she would: tells what is known up front, answers what is asked, takes the action given. */
-import { answerOf } from '#engine/answers.ts';
-import { meansOf } from '#engine/hazards.ts';
+import { answerOf } from '#engine/case/answers.ts';
 import { type Answer, type Case, type Leaf, resolve, walk } from '#engine/index.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
-import { isOfSteps, rulesForStep } from '#engine/rules.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { meansOf } from '#engine/rules/hazards.ts';
+import { isOfSteps, rulesForStep } from '#engine/rules/rules.ts';
 import type { TroubleCase } from './case-file.ts';
 
 /** What the clock knows of a running coat. */

@@ -1,6 +1,6 @@
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
-import { isAsk, visits } from '#engine/tree.ts';
 import { advise, caseOf } from './advise.ts';
 import type { TroubleCase } from './case-file.ts';
 

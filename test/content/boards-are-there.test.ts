@@ -1,9 +1,9 @@
 /** What is told of looking-questions: one with no pair and no reason, and one with a reason it no longer needs. */
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
 import { boardsAreThere } from '#engine/prove/boards-are-there.ts';
-import { say } from '#engine/say.ts';
 import { readContent } from '../../content/tools/read.ts';
 
 const root = process.cwd();

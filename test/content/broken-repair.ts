@@ -1,10 +1,10 @@
 /** What the check tells of a repair with given steps, linked beside the sound little knowledge. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
-import { prove } from '#engine/prove/index.ts';
-import { say } from '#engine/say.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { parseFrontMatter, readContent } from '../../content/tools/read.ts';
 
 const root = process.cwd();

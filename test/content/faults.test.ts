@@ -2,13 +2,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import type { Issue } from '#engine/faults/issue.ts';
+import { say } from '#engine/faults/say.ts';
 import { buildIndex, documentsOf } from '#engine/find.ts';
-import type { Issue } from '#engine/issue.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { lessonsAreCautioned } from '#engine/prove/lessons-are-cautioned.ts';
-import { say } from '#engine/say.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
 import { readWords } from '../../content/tools/hear.ts';
@@ -69,7 +69,7 @@ describe('faults of content', () => {
   }
 
   it('has a broken file for every code that the engine can raise', () => {
-    const source = readFileSync(join(root, 'engine/issue.ts'), 'utf8');
+    const source = readFileSync(join(root, 'engine/faults/issue.ts'), 'utf8');
     const shape = readFileSync(join(root, 'engine/model/knowledge.ts'), 'utf8');
     const codes = [
       ...new Set([...`${source}${shape}`.matchAll(/code: '([a-z-]+)'/g)].map((found) => found[1])),

@@ -4,7 +4,7 @@
  * 1 ft = 0.3048 m, 1 ft² = 0.0929 m², 1 gal = 3.785 L, 1 lb = 0.4536 kg, °C = (°F − 32) / 1.8.
  */
 import { describe, expect, it } from 'vitest';
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
 import type { ContentRoot } from '../../content/tools/files.ts';
 import { proseFaults } from '../../content/tools/prose/check.ts';
 import { unitFaults } from '../../content/tools/prose/units.ts';

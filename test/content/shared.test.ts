@@ -1,10 +1,10 @@
 /** What stands once for many files is filled in, and told where it is not there. */
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { filled } from '#engine/fill.ts';
+import { say } from '#engine/faults/say.ts';
+import { filled } from '#engine/knowledge/fill.ts';
 import { link } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { say } from '#engine/say.ts';
 import { parseFrontMatter } from '../../content/tools/read.ts';
 import { sharedFaults } from '../../content/tools/shared.ts';
 

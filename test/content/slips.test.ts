@@ -1,12 +1,12 @@
 /** Slips of an author's hand over files of every kind, made in memory: each is told with its file, its line and a way out. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
 import { FOLDERS } from '#engine/model/index.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
-import { prove } from '#engine/prove/index.ts';
-import { say } from '#engine/say.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { careTable } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { type ContentRoot, filesIn } from '../../content/tools/files.ts';

@@ -3,8 +3,8 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
-import { say } from '#engine/say.ts';
 import { careTable, readCare } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { planTable, readPlan } from '../../content/tools/plan.ts';

@@ -1,7 +1,7 @@
 /** What the check tells of the real content with one slip in it: signs, days, years and published addresses. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
 import { everyFault } from '../../content/tools/every-fault.ts';
 import { linkedKnowledge, provenKnowledge } from '../../content/tools/knowledge.ts';
 import { itAtLength } from '../thorough.ts';

@@ -3,10 +3,10 @@
  * practice, no source; the orders below are invented.
  */
 import { describe, expect, it } from 'vitest';
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { bornBy, touchAgain, touchOrdered } from '#engine/prove/touch-words.ts';
-import { say } from '#engine/say.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { sharedFaults } from '../../content/tools/shared.ts';
 

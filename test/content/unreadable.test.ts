@@ -1,8 +1,8 @@
 /** Slips in the marks of YAML that leave a file unreadable: each is told on its own line, in words without the parser's. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { say } from '#engine/faults/say.ts';
 import { FOLDERS } from '#engine/model/index.ts';
-import { say } from '#engine/say.ts';
 import { filesIn } from '../../content/tools/files.ts';
 import { parseFrontMatter } from '../../content/tools/read.ts';
 import { strayMark } from '../../content/tools/yaml-marks.ts';

@@ -3,11 +3,11 @@
  * Which fields link to what is written here again, by hand.
  */
 import { describe, expect, it } from 'vitest';
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { nearest, nearestId } from '#engine/nearest.ts';
+import { nearest, nearestId } from '#engine/plain/nearest.ts';
 import { readContent } from '../../content/tools/read.ts';
 
 const raw = readContent(process.cwd());

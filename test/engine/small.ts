@@ -1,5 +1,5 @@
 /** A small invented knowledge for tests of the engine: just enough of every kind to link. */
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link } from '#engine/link.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';

@@ -1,9 +1,9 @@
 /** What notices a slip: the link, the proofs, the plain words, the checks of the trade, or a case of real trouble. */
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { plainWords } from '../../content/tools/plain-words.ts';
 import { advise, caseOf, forbiddenIn, isAcceptable, namesTheCause } from '../cases/advise.ts';
 import type { TroubleCase } from '../cases/case-file.ts';

@@ -4,7 +4,7 @@
  * that hardly need to stand so.
  */
 import { describe, expect, it } from 'vitest';
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { FOLDERS } from '#engine/model/index.ts';
 import { everyFault } from '../../content/tools/every-fault.ts';
 import { filesIn, textOf } from '../../content/tools/files.ts';

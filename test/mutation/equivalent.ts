@@ -3,13 +3,13 @@
  * order of waits that follow one another, which end at the same time whichever stands first. Reckoned, never listed.
  */
 
-import { emptyCase, withFact } from '#engine/case.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import { emptyCase, withFact } from '#engine/case/case.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link } from '#engine/link.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import type { Entry } from '#engine/model/knowledge.ts';
 import type { Step } from '#engine/model/step.ts';
-import { takingOf } from '#engine/resolve.ts';
+import { takingOf } from '#engine/steps/resolve.ts';
 import type { ContentRoot } from '../../content/tools/files.ts';
 import { readRetired } from '../../content/tools/knowledge.ts';
 import { readContent } from '../../content/tools/read.ts';

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { say } from '#engine/say.ts';
+import { say } from '#engine/faults/say.ts';
 import { provenKnowledge } from '../../content/tools/knowledge.ts';
 import { templates } from '../../content/tools/templates.ts';
 import { itAtLength } from '../thorough.ts';

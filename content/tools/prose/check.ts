@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { Issue } from '#engine/issue.ts';
-import { knowledgeOf } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import { knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { type ContentRoot, textOf } from '../files.ts';
 import { readTable, type Table } from '../table.ts';
 import { wordedOtherwise } from './worded.ts';

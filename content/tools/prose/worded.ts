@@ -1,5 +1,5 @@
-import type { Fault, Issue } from '#engine/issue.ts';
-import { nearest } from '#engine/nearest.ts';
+import type { Fault, Issue } from '#engine/faults/issue.ts';
+import { nearest } from '#engine/plain/nearest.ts';
 import type { ContentRoot } from '../files.ts';
 import { likeIn, notAmerican } from './dictionary.ts';
 import { claimedIn, unclaimedIn } from './figures.ts';

@@ -1,6 +1,6 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
-import { MINUTE } from '#engine/time.ts';
+import { MINUTE } from '#engine/plain/time.ts';
 import { titleLine } from '../../shared/told-rule.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';

@@ -15,7 +15,7 @@ import {
   type TimeStyle,
   wetFilmOf,
 } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';

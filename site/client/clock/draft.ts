@@ -1,7 +1,7 @@
 import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
-import { MINUTE } from '#engine/time.ts';
+import { MINUTE } from '#engine/plain/time.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';

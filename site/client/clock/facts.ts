@@ -1,6 +1,6 @@
 import { clockDoubt, clockNow, factsOf, laidBeforeClocks } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
 import { type Case, emptyCase } from '#engine/index.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { currentCoat, loadClock } from './store.ts';
 

@@ -1,8 +1,8 @@
 import { render } from 'preact';
 import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
 import type { Judgement, Laying } from '#engine/fitness.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, unitsIn } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';

@@ -1,5 +1,4 @@
 import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
 import {
   reached,
   STAGES,
@@ -9,6 +8,7 @@ import {
   without,
   withStanding,
 } from '#engine/index.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';

@@ -1,6 +1,6 @@
 import ical, { ICalAlarmType } from 'ical-generator';
 import type { Reminder } from '#engine/clock.ts';
-import { MINUTE } from '#engine/time.ts';
+import { MINUTE } from '#engine/plain/time.ts';
 
 /** The reminders of one coat as a calendar file: a quarter of an hour each, ringing at its start. */
 export const reminderFile = (reminders: readonly Reminder[], coat: string, now: number): string => {

@@ -11,7 +11,7 @@ import {
   untilOf,
   withLaid,
 } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import type { ClockQuestion, Questions } from './question.tsx';
 
 /** What is done with a coat that was read from the form. */

@@ -1,5 +1,5 @@
 import { type Running, sayUntil, type TimeStyle } from '#engine/clock.ts';
-import { isKeyOf } from '#engine/entry-of.ts';
+import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { element } from '../shared/element.ts';
 
 const MOMENT = { 'dry-to-touch': 'touch', recoatable: 'recoat', cured: 'cure' } as const;

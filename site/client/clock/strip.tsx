@@ -7,7 +7,7 @@ import {
   type Reading,
   sayNow,
 } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { partIn } from '../shared/element.ts';
 import { everyTick } from '../shared/tick.ts';

@@ -1,5 +1,5 @@
+import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
 import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
-import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
 import { EAR } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { isOneOf } from '#engine/entry-of.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
 import {
   flawOfSeed,
   PRACTICE_LEVELS,

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { isKeyOf, keysOf } from '#engine/entry-of.ts';
+import { signOf } from '#engine/knowledge/sign.ts';
 import type { BoardRecipe } from '#engine/model/board.ts';
-import { signOf } from '#engine/sign.ts';
+import { isKeyOf, keysOf } from '#engine/plain/entry-of.ts';
 import { shortUrl } from '../../shared/urls.ts';
 import { saveBlob } from '../shared/save-file.ts';
 import { Choice } from './choice.tsx';

@@ -1,8 +1,8 @@
 import { outsideLabel } from '#engine/calc/drying/label.ts';
 import type { Milestone } from '#engine/calc/drying/milestone.ts';
 import { sayProblem } from '#engine/calc/say-problem.ts';
+import { MINUTE } from '#engine/plain/time.ts';
 import type { CanLabel, Job, Part } from '#engine/schedule.ts';
-import { MINUTE } from '#engine/time.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
 import type { Units } from '../shared/form/units.ts';

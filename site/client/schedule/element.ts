@@ -1,6 +1,6 @@
 import * as v from 'valibot';
+import { HOUR } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
-import { HOUR } from '#engine/time.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, unitsIn } from '../shared/form/form.ts';
 import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';

@@ -1,6 +1,6 @@
-import { isKeyOf } from '#engine/entry-of.ts';
+import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import type { Heard as HeardText, Mind } from '#engine/hear.ts';
-import type { NamedFlaw } from '#engine/named-flaws.ts';
+import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { choices } from '../../shared/choices.ts';
 import { dangerName, flawName } from './state.ts';
 import { factWords, isTaken } from './words.ts';

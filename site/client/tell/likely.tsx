@@ -1,5 +1,5 @@
+import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import type { Considered } from '#engine/hear.ts';
-import type { NamedFlaw } from '#engine/named-flaws.ts';
 import { boardUrl, nowUrl } from '../../shared/urls.ts';
 import { chanceSaid } from './words.ts';
 

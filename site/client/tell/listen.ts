@@ -1,4 +1,6 @@
+import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindIndex, Hit } from '#engine/find.ts';
+import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
 import {
   type Considered,
   consider,
@@ -10,8 +12,6 @@ import {
   type Span,
 } from '#engine/hear.ts';
 import type { Stage } from '#engine/model/stage.ts';
-import { type NamedFlaw, namedFlaws } from '#engine/named-flaws.ts';
-import { pageAsked } from '#engine/page-asked.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';

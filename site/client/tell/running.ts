@@ -1,6 +1,6 @@
 import { clockDoubt, clockNow, sayNow } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
 import type { Stage } from '#engine/model/stage.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { currentCoat, loadClock } from '../clock/store.ts';
 import { timeStyle } from '../shared/time-style.ts';

@@ -1,5 +1,5 @@
+import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
 import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
-import { fitsAllWhileFresh, type NamedFlaw } from '#engine/named-flaws.ts';
 import { callsIn, namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';

@@ -1,7 +1,7 @@
-import { entryOf, isKeyOf } from '#engine/entry-of.ts';
+import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import { type Considered, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
-import type { NamedFlaw } from '#engine/named-flaws.ts';
+import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
 /** The facts that are told by a choice, as the forms word them. */

@@ -9,7 +9,7 @@ import {
   resolve,
   withStanding,
 } from '#engine/index.ts';
-import { fire } from '#engine/rules.ts';
+import { fire } from '#engine/rules/rules.ts';
 import { outcomeKnowledge, sheetKnowledge } from '../../shared/advice-knowledge.ts';
 import { ADVICE_DATA } from '../../shared/data-files.ts';
 import { readNodePath } from '../../shared/urls.ts';

@@ -1,4 +1,4 @@
-import { holds } from '#engine/condition.ts';
+import { holds } from '#engine/case/condition.ts';
 import type { Case } from '#engine/index.ts';
 import { AT_CHECK } from '../../shared/data-files.ts';
 import { ruleUrl } from '../../shared/urls.ts';

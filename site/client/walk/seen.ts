@@ -1,9 +1,9 @@
 import * as v from 'valibot';
-import { holds } from '#engine/condition.ts';
-import { isOneOf } from '#engine/entry-of.ts';
+import { holds } from '#engine/case/condition.ts';
 import { stageOf } from '#engine/index.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import { reached, STAGES, type Stage } from '#engine/model/stage.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 import { readCase } from '../case/store.ts';
 import { caseNow } from '../clock/case-now.ts';

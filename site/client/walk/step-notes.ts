@@ -1,8 +1,8 @@
 import { layingOfCase } from '#engine/fitness.ts';
-import { byHand } from '#engine/hands.ts';
 import type { Case } from '#engine/index.ts';
 import { filmToSand } from '#engine/jobs/advice.ts';
 import type { Step } from '#engine/model/step.ts';
+import { byHand } from '#engine/steps/hands.ts';
 import type { AdviceData } from '../../shared/advice-data.ts';
 import type { SheetKnowledge } from '../../shared/advice-knowledge.ts';
 import { asPart, dropParts, element, partIn } from '../shared/element.ts';

@@ -1,4 +1,4 @@
-import { ANSWERS } from '#engine/case.ts';
+import { ANSWERS } from '#engine/case/case.ts';
 import { type Answer, withAnswer } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { keepCase, readCase } from '../case/store.ts';

@@ -1,6 +1,6 @@
 /** What is looked at while the knowledge grows. */
 import { gzipSync } from 'node:zlib';
-import { emptyCase, withFact } from '#engine/case.ts';
+import { emptyCase, withFact } from '#engine/case/case.ts';
 import { rulesOf, treesOf } from '#engine/compiled/compiled.ts';
 import { buildIndex, documentsOf, type FindIndex, find } from '#engine/find.ts';
 import { believe, nextAsked } from '#engine/hear/belief.ts';
@@ -8,7 +8,7 @@ import { type Mind, mindOf } from '#engine/hear.ts';
 import { type Knowledge, nodesOf, walk } from '#engine/index.ts';
 import { link } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { seeNodes } from '#engine/see/nodes.ts';
 import { survey } from '#engine/see/survey.ts';

@@ -1,7 +1,7 @@
 /** Drawing a board beside encoding its pixels: what the platform's own codec costs for the same picture. */
 import sharp from 'sharp';
 import { renderBoard } from '#engine/board/render.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { median, type Timed } from '../measure.ts';
 
 const SIZE = { width: 480, height: 360 } as const;

@@ -7,7 +7,7 @@ import { gzipSync } from 'node:zlib';
 import Fuse from 'fuse.js';
 import MiniSearch from 'minisearch';
 import { buildIndex, documentsOf, find, pageName } from '#engine/find.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { readWords } from '../../../content/tools/hear.ts';
 import { readKin } from '../../../content/tools/kin.ts';
 import { readSaid } from '../../../content/tools/said.ts';

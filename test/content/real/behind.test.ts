@@ -1,8 +1,8 @@
 /** A stop stops: where nothing is told of old paint, no step that breaks into an older layer lies open. */
 import { expect, it } from 'vitest';
-import { hazardsOf } from '#engine/hazards.ts';
 import { asksOf, nodesOf, remediesTold, resolve, stretches, walk, withFact } from '#engine/index.ts';
 import type { Step } from '#engine/model/step.ts';
+import { hazardsOf } from '#engine/rules/hazards.ts';
 import { walkLines } from '../../../content/tools/walk-lines.ts';
 import { known } from './knowledge.ts';
 

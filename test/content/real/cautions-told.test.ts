@@ -1,7 +1,5 @@
 /** Nothing that fires is lost: at every end of every walk each caution stands before its step or by itself. */
 import { describe, expect, it } from 'vitest';
-import { actOf } from '#engine/act.ts';
-import { hazardsOf } from '#engine/hazards.ts';
 import {
   type Case,
   cautionsApart,
@@ -16,7 +14,9 @@ import { FAMILIES } from '#engine/model/family.ts';
 import type { Hazard } from '#engine/model/hazard.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import type { Step } from '#engine/model/step.ts';
-import { rulesForStep } from '#engine/rules.ts';
+import { hazardsOf } from '#engine/rules/hazards.ts';
+import { rulesForStep } from '#engine/rules/rules.ts';
+import { actOf } from '#engine/walk/act.ts';
 import { hazardsSaid } from '../../../engine/prove/hazard-words.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';

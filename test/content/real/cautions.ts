@@ -1,5 +1,5 @@
 import type { Step } from '#engine/model/step.ts';
-import { fire, rulesForStep } from '#engine/rules.ts';
+import { fire, rulesForStep } from '#engine/rules/rules.ts';
 import type { Check } from './checks.ts';
 import { told } from './told.ts';
 

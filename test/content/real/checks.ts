@@ -3,8 +3,8 @@
  * so that the mutation run can ask them too.
  */
 import { resolve } from '#engine/index.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
-import { isAsk, visits } from '#engine/tree.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import { cautionsComeInTime } from './cautions.ts';
 import { shownByTheRightFlaws } from './shown-by.ts';
 import { told } from './told.ts';

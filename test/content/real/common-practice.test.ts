@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { walk } from '#engine/index.ts';
-import { prove } from '#engine/prove/index.ts';
+import { prove } from '#engine/prove/prove.ts';
 import { dustedWithoutSpirits, unseenIsLeft } from './checks.ts';
 import { known, rawContent } from './knowledge.ts';
 import { told } from './told.ts';

@@ -4,7 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import type { Step } from '#engine/model/step.ts';
-import { rulesForStep } from '#engine/rules.ts';
+import { rulesForStep } from '#engine/rules/rules.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ASKED } from '#engine/known-questions.ts';
+import { ASKED } from '#engine/knowledge/known-questions.ts';
 import { known } from './knowledge.ts';
 
 it.each(Object.values(ASKED))('the engine asks of %s, which is a question', (id) => {

@@ -7,7 +7,7 @@ import { type Case, emptyCase, withAnswer, withFact } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Step } from '#engine/model/step.ts';
 import { whatComesOffIsTold } from '#engine/prove/what-comes-off-is-told.ts';
-import { rulesForStep } from '#engine/rules.ts';
+import { rulesForStep } from '#engine/rules/rules.ts';
 import { known } from './knowledge.ts';
 
 /** Water-based finish alone makes no oily cloth, so what fires here is the step's own. */

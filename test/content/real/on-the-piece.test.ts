@@ -1,7 +1,7 @@
 /** Whoever has a found piece has no can, no tool and no memory of the day: each check has a way for her. Common practice. */
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
-import { visits } from '#engine/tree.ts';
+import { visits } from '#engine/knowledge/tree.ts';
 import { known } from './knowledge.ts';
 
 const asked = new Set(

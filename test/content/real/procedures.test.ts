@@ -1,11 +1,11 @@
 /** Every procedure that a remedy can come to, over all that its steps hang on. */
 import { expect, it } from 'vitest';
-import { factsIn } from '#engine/condition.ts';
-import { CONTRADICTIONS } from '#engine/contradictions.ts';
+import { factsIn } from '#engine/case/condition.ts';
 import { asksOf, type Case, resolve } from '#engine/index.ts';
 import { FACTS } from '#engine/model/facts.ts';
-import { takingOf } from '#engine/resolve.ts';
-import { rulesForStep } from '#engine/rules.ts';
+import { rulesForStep } from '#engine/rules/rules.ts';
+import { CONTRADICTIONS } from '#engine/steps/contradictions.ts';
+import { takingOf } from '#engine/steps/resolve.ts';
 import { known } from './knowledge.ts';
 
 type Remedy = (typeof known.remedies)[number];

@@ -1,7 +1,7 @@
 /** Wood that moves is mended by no coat, so nothing but where the lines run may rule it out. Common practice, no source. */
 import { expect, it } from 'vitest';
 import { nodesOf } from '#engine/index.ts';
-import { visits } from '#engine/tree.ts';
+import { visits } from '#engine/knowledge/tree.ts';
 import { known } from './knowledge.ts';
 
 /** Where the lines run, and that they are too faint to be seen, which asks for no work either. */

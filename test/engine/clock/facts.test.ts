@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { AIR_CELSIUS } from '#engine/calc/air.ts';
 import { factsOf } from '#engine/clock/facts.ts';
-import { keysOf } from '#engine/entry-of.ts';
 import { AMOUNT, MOST } from '#engine/model/card-limits.ts';
 import { FACTS, isInFact } from '#engine/model/facts.ts';
-import { HOUR } from '#engine/time.ts';
+import { keysOf } from '#engine/plain/entry-of.ts';
+import { HOUR } from '#engine/plain/time.ts';
 import { product } from '../calc/products.ts';
 
 const between = ([min, max]: readonly [number, number]) => fc.double({ min, max, noNaN: true });

@@ -1,18 +1,18 @@
 /** The compiled form says what the content says: beside plain readings of trees and conditions, written here again. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerOf, lookupIn } from '#engine/answers.ts';
-import type { Case } from '#engine/case.ts';
+import { answerOf, lookupIn } from '#engine/case/answers.ts';
+import type { Case } from '#engine/case/case.ts';
+import { holds } from '#engine/case/condition.ts';
 import { rulesOf, treesOf } from '#engine/compiled/compiled.ts';
 import { codesOf } from '#engine/compiled/fact-codes.ts';
 import { hasBit, markHolding, ruleTable } from '#engine/compiled/rules.ts';
 import { endOf, markEnds, NO, OPEN, YES } from '#engine/compiled/trees.ts';
-import { holds } from '#engine/condition.ts';
 import { emptyCase, isAsk, type Knowledge, possible } from '#engine/index.ts';
+import { isHandover } from '#engine/knowledge/tree.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Branch } from '#engine/model/tree.ts';
-import { isHandover } from '#engine/tree.ts';
 import { provenKnowledge } from '../../../content/tools/knowledge.ts';
 
 const { known } = provenKnowledge(process.cwd());

@@ -3,9 +3,9 @@
  * Introduction to Metamathematics, 1952, § 64): not, and, or over yes, no and unknown.
  */
 import { describe, expect, it } from 'vitest';
+import { compare, holds, type Truth } from '#engine/case/condition.ts';
 import { clausesOf } from '#engine/compiled/clauses.ts';
 import { codedFact, codeOf, codesOf } from '#engine/compiled/fact-codes.ts';
-import { compare, holds, type Truth } from '#engine/condition.ts';
 import type { ConditionInput, Wanted } from '#engine/model/condition.ts';
 
 const NOT: Readonly<Record<Truth, Truth>> = { yes: 'no', unknown: 'unknown', no: 'yes' };

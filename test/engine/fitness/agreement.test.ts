@@ -1,16 +1,10 @@
 /** Plan, clock, card and walk say the same of one coat: over base, wait, finish, piece and air. Demo data, ours. */
+
 import { describe, expect, it } from 'vitest';
-import { withFact } from '#engine/case.ts';
+import { withFact } from '#engine/case/case.ts';
 import { factsOf } from '#engine/clock.ts';
-import {
-  type Judgement,
-  judgeLaying,
-  layingOfCard,
-  layingOfCase,
-  layingOfCoat,
-  noesOfAll,
-} from '#engine/fitness.ts';
-import { factsOfCard, laidCoatOf, trialsOf } from '#engine/jobs.ts';
+import { type Judgement, judgeLaying, layingOfCase, layingOfCoat, noesOfAll } from '#engine/fitness.ts';
+import { factsOfCard, laidCoatOf, layingOfCard, trialsOf } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { Job } from '#engine/schedule.ts';
 import { THOROUGH } from '../../thorough.ts';

@@ -1,7 +1,8 @@
 /** The coat that is about to be laid, as a card, a clock and a walk tell it. Invented cards; hours are counted by hand. */
 import { describe, expect, it } from 'vitest';
-import type { Case } from '#engine/case.ts';
-import { layingOfCard, layingOfCase, layingOfCoat, pieceOfCase } from '#engine/fitness/entries.ts';
+import type { Case } from '#engine/case/case.ts';
+import { layingOfCase, layingOfCoat, pieceOfCase } from '#engine/fitness/entries.ts';
+import { layingOfCard } from '#engine/jobs/laying.ts';
 import { card, coat, HOUR, START } from '../jobs/cards.ts';
 
 const told = (facts: Record<string, string | number>): Case =>

@@ -3,10 +3,11 @@
  * of each pair (nothing holds over wax; oil can not soak in through a film; three days for an oil below a water-based coat;
  * hot solvents lift an oil that is not hard); the sources stand at the rows of content/plan.yaml. The cards are invented.
  */
+
 import { describe, expect, it } from 'vitest';
 import { clockNow, sayNow } from '#engine/clock.ts';
-import { judgeLaying, layingOfCard, overCoat } from '#engine/fitness.ts';
-import { laidCoatOf } from '#engine/jobs.ts';
+import { judgeLaying, overCoat } from '#engine/fitness.ts';
+import { laidCoatOf, layingOfCard } from '#engine/jobs.ts';
 import { card, coat, HOUR, products, START } from '../jobs/cards.ts';
 import { known, plan, productOf } from '../schedule/sheet.ts';
 

@@ -1,8 +1,8 @@
 /** A post and a walk that know the same facts know the same answers. Cases at random. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { answerOf } from '#engine/answers.ts';
-import { ANSWERS, type Case } from '#engine/case.ts';
+import { answerOf } from '#engine/case/answers.ts';
+import { ANSWERS, type Case } from '#engine/case/case.ts';
 import { answerTold } from '#engine/hear/mind.ts';
 import { mindOf } from '#engine/hear.ts';
 import { FACTS } from '#engine/model/facts.ts';

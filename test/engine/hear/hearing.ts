@@ -1,5 +1,5 @@
 import { type Heard, hear } from '#engine/hear.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { readHearing } from '../../../content/tools/hear.ts';
 import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { answerOf } from '#engine/answers.ts';
-import { type Case, withAnswer } from '#engine/case.ts';
+import { answerOf } from '#engine/case/answers.ts';
+import { type Case, withAnswer } from '#engine/case/case.ts';
 import { clockNow } from '#engine/clock.ts';
 import { factsOfCard, type JobCard, laidCoatOf } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
-import { walk } from '#engine/walk.ts';
+import { walk } from '#engine/walk/walk.ts';
 import { THOROUGH } from '../../thorough.ts';
 import { anyCard, card, coat, HOUR, known, MINUTE, products, START } from './cards.ts';
 

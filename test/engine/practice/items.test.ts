@@ -5,7 +5,6 @@
 import { describe, expect, it } from 'vitest';
 import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
 import { readPractice } from '../../../content/tools/practice.ts';
-import { actOf } from '../../../engine/act.ts';
 import { clockNow, sayUntil } from '../../../engine/clock.ts';
 import {
   answerOf,
@@ -16,6 +15,7 @@ import {
   visits,
   walk,
 } from '../../../engine/index.ts';
+import { isHandover } from '../../../engine/knowledge/tree.ts';
 import { BoardRecipe } from '../../../engine/model/board/recipe.ts';
 import {
   dealPractice,
@@ -26,7 +26,7 @@ import {
   readPracticeId,
   SOUND,
 } from '../../../engine/practice.ts';
-import { isHandover } from '../../../engine/tree.ts';
+import { actOf } from '../../../engine/walk/act.ts';
 import { THOROUGH } from '../../thorough.ts';
 
 const { known: linked } = linkedKnowledge(process.cwd());

@@ -3,8 +3,8 @@
  * vapor and go through skin, an old board has an old film on it (data sheets and agencies; cases of our own).
  */
 import { describe, expect, it } from 'vitest';
-import { isOnlyAPlace } from '#engine/only-a-place.ts';
 import { hazardsOfLesson } from '#engine/prove/lessons-are-cautioned.ts';
+import { isOnlyAPlace } from '#engine/steps/only-a-place.ts';
 
 const does = (needs: readonly string[], practice: readonly string[] = ['Look at it.']) =>
   [...hazardsOfLesson({ needs, practice } as never)]

@@ -3,10 +3,12 @@
  * (HUD's guidelines on lead paint: told before work begins), isocyanates (OSHA: not without supplied air), spray cans and
  * solvent mist (NFPA 33: no flame), oily rags (NFPA: they heat by themselves), children's things (16 CFR 1303).
  */
+
 import { describe, expect, it } from 'vitest';
+import type { Weight } from '#engine/faults/issue.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import { HAZARD_NAMES, type Hazard } from '#engine/model/hazard.ts';
-import { missing, NEEDS, needed, type Weight, weightOf } from '#engine/prove/needs.ts';
+import { missing, NEEDS, needed, weightOf } from '#engine/prove/needs.ts';
 
 type Facts = Readonly<Record<string, string>>;
 const isIn =

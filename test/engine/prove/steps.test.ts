@@ -4,8 +4,8 @@
  * agencies say all four; common practice otherwise). Invented repairs.
  */
 import { describe, expect, it } from 'vitest';
-import type { Issue } from '#engine/issue.ts';
-import type { Knowledge } from '#engine/knowledge.ts';
+import type { Issue } from '#engine/faults/issue.ts';
+import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { stepsAreInOrder } from '#engine/prove/steps-are-in-order.ts';
 import { timesAgree } from '#engine/prove/times-agree.ts';
 import { tintsStayWithinLimits } from '#engine/prove/tints-stay-within-limits.ts';

@@ -5,7 +5,7 @@
  * bared chalk paint, veneer is spared, stripper is tried first (common practice, no source).
  */
 import { describe, expect, it } from 'vitest';
-import type { Issue } from '#engine/issue.ts';
+import type { Issue } from '#engine/faults/issue.ts';
 import { repairsKeepToTheTrade } from '#engine/prove/repairs-keep-to-the-trade.ts';
 
 type Step = Record<string, unknown> & { kind: string; say: string };

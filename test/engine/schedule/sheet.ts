@@ -1,7 +1,7 @@
 /** The real tables and products, and a plain job to vary in tests. */
 
+import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
-import { say } from '#engine/say.ts';
 import {
   type Calendar,
   type Job,

@@ -4,9 +4,9 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Answer } from '#engine/case.ts';
+import type { Answer } from '#engine/case/case.ts';
 import { nearMisses } from '#engine/see/belief.ts';
-import { see } from '#engine/see/index.ts';
+import { see } from '#engine/see/see.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, type SeeNode, seeNodes } from '#engine/see/nodes.ts';
 import { firstInsteadOf, survey } from '#engine/see/survey.ts';

@@ -5,7 +5,7 @@
  *   npm run mutate -- since HEAD~3    … since any commit
  *   npm run mutate -- sample 600      a sample by folders; --seed 7 draws another
  *   npm run mutate -- all             everything, some nights; one that was stopped goes on where it was
- *   npm run mutate -- at engine/walk.ts:40   one file or line
+ *   npm run mutate -- at engine/walk/walk.ts:40   one file or line
  *   npm run mutate -- meet            only what each test meets, which is kept for the next run
  *
  * A change that lives and is not reasoned in `test/mutation/engine-survivors.md` fails `since` and `at`.

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { entryOf } from '#engine/entry-of.ts';
 import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
 import type { JobCard, JobFile } from '#engine/model/job-card.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { counted } from '../../shared/counted.ts';
 import { bringDeck, deckIn } from '../../shared/decks.ts';
 import { partIn } from '../../shared/element.ts';

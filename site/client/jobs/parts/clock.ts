@@ -8,11 +8,11 @@ import {
   type Reading,
   withLaid,
 } from '#engine/clock.ts';
-import { entryOf } from '#engine/entry-of.ts';
 import { type Case, without } from '#engine/index.ts';
 import { canonical } from '#engine/jobs/canonical.ts';
 import { coatsInOrder, factsOfCard, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { keepCase, readCase } from '../../case/store.ts';
 import { changeClock, loadClock } from '../../clock/store.ts';
 import { timeStyle } from '../../shared/time-style.ts';

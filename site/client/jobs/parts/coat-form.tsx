@@ -1,6 +1,14 @@
 import { type CoatFault, type LaidCoat, sayInstant } from '#engine/clock.ts';
-import { type Judgement, type Laying, layingOfCard, overCoat } from '#engine/fitness.ts';
-import { changed, coatOwed, coatsInOrder, laidCoatOf, passedBy, withCoat } from '#engine/jobs.ts';
+import { type Judgement, type Laying, overCoat } from '#engine/fitness.ts';
+import {
+  changed,
+  coatOwed,
+  coatsInOrder,
+  laidCoatOf,
+  layingOfCard,
+  passedBy,
+  withCoat,
+} from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { reasonsAgainst } from '../../clock/before-coat.tsx';

@@ -1,7 +1,7 @@
-import { entryOf } from '#engine/entry-of.ts';
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import type { Stage } from '#engine/model/stage.ts';
-import { HOUR } from '#engine/time.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
+import { HOUR } from '#engine/plain/time.ts';
 import { choices } from '../../../shared/choices.ts';
 import { nowUrl, remedyUrl } from '../../../shared/urls.ts';
 import { counted } from '../../shared/counted.ts';

@@ -1,8 +1,8 @@
 import { newCard } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
+import { HOUR } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
-import { HOUR } from '#engine/time.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';

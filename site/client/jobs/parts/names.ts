@@ -1,4 +1,4 @@
-import { entryOf } from '#engine/entry-of.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { plainId } from '../../shared/plain-id.ts';
 import type { JobsData } from './data.ts';
 

@@ -1,6 +1,6 @@
-import { isOneOf } from '#engine/entry-of.ts';
 import { readAddress } from '#engine/index.ts';
 import { FACTS } from '#engine/model/facts.ts';
+import { isOneOf } from '#engine/plain/entry-of.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { BASE, readNodePath } from '../../../shared/urls.ts';
 import { cardInHand } from '../../case/card-in-hand.ts';

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
-import { isKeyOf } from '#engine/entry-of.ts';
 import { type CardChange, type CardField, type CardStart, MOST_LETTERS } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { isKeyOf } from '#engine/plain/entry-of.ts';
 import {
   anyOf,
   type Field,

@@ -1,5 +1,4 @@
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { entryOf } from '#engine/entry-of.ts';
 import { type Case, withAnswer } from '#engine/index.ts';
 import {
   changed,
@@ -17,6 +16,7 @@ import {
 } from '#engine/jobs.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { CardCoat, CardRepair, JobCard } from '#engine/model/job-card.ts';
+import { entryOf } from '#engine/plain/entry-of.ts';
 import { nodeUrl, nowUrl, seeUrl } from '../../../shared/urls.ts';
 import { keepCardInHand } from '../../case/card-in-hand.ts';
 import { keepCase } from '../../case/store.ts';

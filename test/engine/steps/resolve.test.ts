@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { emptyCase, resolve, withFact } from '#engine/index.ts';
+import { defect, known, question, remedy } from '../small.ts';
+
+const knowledge = known(
+  question('soft'),
+  remedy('wait-then-coat', undefined, {
+    steps: [
+      { kind: 'wait', hours: [24, 72], from: 'coat', say: 'Let the coat dry one to three days.' },
+      { kind: 'wait', hours: [1, 2], say: 'Let the wood dry an hour more.' },
+      { kind: 'wait', until: 'recoatable', hours: [8, 24], from: 'coat', say: 'Wait until it makes powder.' },
+      { kind: 'mix', what: 'stir', say: 'Stir it from the bottom up.' },
+      { kind: 'coat', product: 'stain', say: 'Stain the pale spot.' },
+      { kind: 'coat', product: 'same', say: 'Lay one thin coat.' },
+    ],
+  }),
+  remedy('other'),
+  defect('streaks', {
+    ask: 'soft',
+    yes: { remedy: 'wait-then-coat', cause: 'Soft' },
+    no: { remedy: 'other', cause: 'Hard' },
+  }),
+);
+
+const told = (hours: number) => withFact(emptyCase(), 'hours-since-coat', hours);
+const waits = (hours: number) =>
+  resolve(knowledge, 'wait-then-coat', told(hours)).flatMap(({ at, kind, hours: left }) =>
+    kind === 'wait' ? [[at, left]] : [],
+  );
+
+describe('a wait that counts from the coat', () => {
+  it('is told whole where nobody knows how old the coat is', () => {
+    const steps = resolve(knowledge, 'wait-then-coat', emptyCase());
+    expect(steps[0]?.hours).toEqual([24, 72]);
+  });
+
+  it('has what has passed taken off, and other waits keep their hours', () => {
+    expect(waits(20)).toEqual([
+      [0, [4, 52]],
+      [1, [1, 2]],
+      [2, [0, 4]],
+    ]);
+    expect(waits(30)[0]).toEqual([0, [0, 42]]);
+  });
+
+  it('goes when all of it has passed, but for what a touch must show', () => {
+    expect(waits(80)).toEqual([
+      [1, [1, 2]],
+      [2, undefined],
+    ]);
+  });
+});
+
+describe('a step that something told speaks against', () => {
+  it('is left out: a spray can is not stirred, and paint is not stained', () => {
+    const kinds = (on: Parameters<typeof resolve>[2]) =>
+      resolve(knowledge, 'wait-then-coat', on).map(({ at }) => at);
+    expect(kinds(emptyCase())).toEqual([0, 1, 2, 3, 4, 5]);
+    expect(kinds(withFact(emptyCase(), 'applicator', 'aerosol'))).not.toContain(3);
+    expect(kinds(withFact(emptyCase(), 'base', 'latex-paint'))).not.toContain(4);
+    expect(kinds(withFact(emptyCase(), 'base', 'stain'))).toContain(4);
+  });
+});
+
+it('tells a step for some facts, where they are not known, as one that may apply; and one with an exception as it stands', () => {
+  const shaped = known(
+    question('soft'),
+    remedy('by-part', undefined, {
+      steps: [
+        { kind: 'look', when: { part: ['leg'] }, say: 'Look along the leg.' },
+        { kind: 'look', except: { part: ['leg'] }, say: 'Look across the face.' },
+      ],
+    }),
+    defect('streaks', { remedy: 'by-part', cause: 'Soft' }),
+  );
+  const steps = (on: Parameters<typeof resolve>[2]) =>
+    resolve(shaped, 'by-part', on).map(({ at, only }) => [at, only]);
+  expect(steps(emptyCase())).toEqual([
+    [0, true],
+    [1, false],
+  ]);
+  expect(steps(withFact(emptyCase(), 'part', 'leg'))).toEqual([[0, false]]);
+  expect(steps(withFact(emptyCase(), 'part', 'flat'))).toEqual([[1, false]]);
+});
