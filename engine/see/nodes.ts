@@ -1,7 +1,7 @@
 import { ANSWERS, type Answer } from '../case/case.ts';
 import { isOneOf } from '../plain/entry-of.ts';
-import { type Sighting, see } from './see.ts';
 import type { SignMatrix } from './matrix.ts';
+import { type Sighting, see } from './see.ts';
 
 /** One stop of the search for the defect, at an address made of what was seen. */
 export type SeeNode = {

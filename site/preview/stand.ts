@@ -3,8 +3,8 @@
 import { type FindIndex, find } from '#engine/find.ts';
 import { emptyCase, type Knowledge, visits, walk, withFact } from '#engine/index.ts';
 import { STAGES } from '#engine/model/stage.ts';
-import { see } from '#engine/see/see.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
+import { see } from '#engine/see/see.ts';
 import { separatedBy } from '#engine/see/separated.ts';
 
 export type StageLine = { readonly stage: string; readonly verdict: string; readonly say: string };

@@ -6,9 +6,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Answer } from '#engine/case/case.ts';
 import { nearMisses } from '#engine/see/belief.ts';
-import { see } from '#engine/see/see.ts';
 import type { SignMatrix } from '#engine/see/matrix.ts';
 import { nearestSeeAddress, readSeeAddress, type SeeNode, seeNodes } from '#engine/see/nodes.ts';
+import { see } from '#engine/see/see.ts';
 import { firstInsteadOf, survey } from '#engine/see/survey.ts';
 
 /** no, yes, either, mostly yes, mostly no: how often a flaw shows yes. */
