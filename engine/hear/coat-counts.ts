@@ -3,7 +3,7 @@ import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Ear } from './match.ts';
 import { numberAt } from './spans.ts';
-import { FOLLOWS, JUST, PLAINLY, SAID } from './sure.ts';
+import { DOUBTED, FOLLOWS, JUST, PLAINLY, SAID } from './sure.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
@@ -81,11 +81,17 @@ export const countBefore = (ear: Ear, words: readonly Word[], at: number): Count
       const count = ear.numbers.get(there.word) ?? 0;
       return { low: count, high: count, sure: PLAINLY, span };
     }
-    if (there.word === 'more' || ear.units.has(there.word)) return undefined;
+    // "one last coat" is one more of an unknown number
+    // "2K clear coat" counts none
+    if (
+      (/^(more|last|final|k)$/.test(there.word) && words[at - back - 1]?.word !== 'and') ||
+      ear.units.has(there.word)
+    )
+      return undefined;
     // "how many coats", "too many coats"
     if (/^(how|too|so)$/.test(words[at - back - 1]?.word ?? '') && there.word === 'many') return undefined;
     const vague = entryOf(VAGUE, there.word);
-    if (vague) return { low: vague[0], high: vague[1], sure: JUST, span };
+    if (vague) return { low: vague[0], high: vague[1], sure: DOUBTED, span };
     if (/^(a|an|half|another|next|each|every)$/.test(there.word)) continue;
     // "4 double coats"
     if (there.word === 'double' && numberAt(ear, words[at - back - 1]) !== undefined) continue;

@@ -14,11 +14,12 @@ import {
 } from './coat-counts.ts';
 import { isBegunAnew } from './coat-story.ts';
 import type { HeardFact } from './heard.ts';
+import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isOfOthers } from './of-others.ts';
 import { numberAt } from './spans.ts';
-import { FOLLOWS, JUST } from './sure.ts';
+import { DOUBTED, FOLLOWS, JUST } from './sure.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -201,7 +202,8 @@ export const coatNumberOf = (
           at + 2,
         );
       // "a coat of clear", the only one told of
-      const a = words[at - 1]?.word === 'a' || words[at - 2]?.word === 'a';
+      const one = words[at - 1]?.word ?? '';
+      const a = one === 'a' || (words[at - 2]?.word === 'a' && !/^(final|last|new|fresh|next)$/.test(one));
       if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP_OR_SHEEN.test(first) || ofPaint))
         add({ low: 1, high: 1, sure: JUST, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
       return;
@@ -245,7 +247,8 @@ export const coatNumberOf = (
         fact: 'coat-number',
         value: 2,
         range: [2, 2 + some.length],
-        sure: JUST,
+        // "I put the gloss on, then another coat"
+        sure: words.some((word, at) => word.from < again.from && isLaying(words, at)) ? JUST : DOUBTED,
         rests: [{ from: again.from, to: again.to }],
         against: [],
       },

@@ -2,7 +2,7 @@ import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { SpokenSpan } from './spoken-span.ts';
-import { FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
+import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -10,11 +10,12 @@ const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 const DAY = /^(?:mon|tues?|wednes|wed|thurs?|fri|satur|sun)(?:day)?s?$/;
 /** Short forms that are words of their own. */
 const NO_DAY = /^(sun|suns|wed|weds|mon|fri)$/;
-const TODAY = /^(its|today|todays|now|this)$/;
+const TODAY = /^(its|today|todays|tonight|now|this)$/;
 
 /** "it's Saturday", "today is Saturday" */
 const isToday = (words: readonly Word[], at: number): boolean =>
   TODAY.test(words[at - 1]?.word ?? '') ||
+  (/^is$/.test(words[at - 1]?.word ?? '') && words[at - 2]?.word === 'it') ||
   (/^(is|and)$/.test(words[at - 1]?.word ?? '') && TODAY.test(words[at - 2]?.word ?? ''));
 /** A day is told to half a day. */
 const HALF_DAY = 14;
@@ -80,7 +81,12 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
     const day = dayOf(words, at);
     if (day < 0) return [];
     const said = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
-    return manner.notYet(said) || /^(by|until|till|next|this|every|my)$/.test(words[at - 1]?.word ?? '')
+    const before = words[at - 1]?.word ?? '';
+    // "by Sunday there were spots", and not "I need it by Friday"
+    const isBy = before === 'by' && !/^(there|it|was|were)$/.test(words[at + 1]?.word ?? '');
+    return (manner.notYet(said) && !isToday(words, at)) ||
+      isBy ||
+      /^(until|till|next|this|every|my)$/.test(before)
       ? []
       : [{ at, day }];
   });
@@ -90,7 +96,8 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
   const today = later.find(({ at }) => isToday(words, at));
   const now = today ?? later.at(-1);
   const span = spanOfDay(words, laid);
-  if (!now) return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: JUST, laid: true, now: true }];
+  if (!now)
+    return [{ ...span, least: 16, likely: WEEK / 2, most: 190, sure: DOUBTED, laid: true, now: true }];
   const apart = now.day === laid.day ? hourOf(words, now.at) - hourOf(words, laid.at) : 0;
   // "Monday morning … Monday night"
   if (apart > 0)
@@ -102,7 +109,8 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
       least: hours - HALF_DAY,
       likely: hours,
       most: hours + (today ? HALF_DAY : WEEK),
-      sure: today ? OUTRIGHT : SAID,
+      // "done on a Saturday, home a week later, on a Sunday"
+      sure: today ? OUTRIGHT : words.some(({ word }) => /^(weeks?|months?)$/.test(word)) ? DOUBTED : SAID,
       laid: true,
       now: true,
     },

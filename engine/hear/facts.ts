@@ -122,6 +122,21 @@ const isSheenOfPaint = (words: readonly Word[], matches: readonly Match[], { to,
         part === words[from]?.part && /^(latex|enamel|emulsion|paint|wall|trim|undercoat)$/.test(word),
     ) && matches.some((match) => isNamedTop(words, match));
 
+const said = (words: readonly Word[], from: number, count: number): string =>
+  words
+    .slice(from, from + count)
+    .map(({ word }) => word)
+    .join(' ');
+
+const GUESSED =
+  /^(think|thinking|assume|guess|could|might|maybe|probably|perhaps|suppose|suspect|usually|normally)$/;
+
+/** "could be shellac", "lacquer I assume", "I usually finish with oil": guessed, or told of other times. */
+const isGuessed = (words: readonly Word[], { from, to }: Match): boolean => {
+  const near = words.slice(Math.max(0, from - 5), to + 4);
+  return near.some(({ word, clause }) => clause === words[from]?.clause && GUESSED.test(word));
+};
+
 /** What was stripped off is no longer below the stain. */
 const isLeft =
   (told: readonly Mention[]) =>
@@ -162,7 +177,11 @@ export const choicesOf = (
       continue;
     }
     // What was wiped on need be no wipe-on varnish.
-    if (value === 'wipe-on' && words[match.from]?.word === 'wiped') continue;
+    if (value === 'wipe-on' && /^(wiped|wipe it|wipe them)/.test(said(words, match.from, 2))) continue;
+    if (fact === 'family' && isGuessed(words, match)) {
+      against.set(fact, [...(against.get(fact) ?? []), span]);
+      continue;
+    }
     const place = placeOf(ear, words, match);
     const weight = PLAIN + EACH_WORD * (match.size - 1) + (fact === 'base' && place === 'below' ? 0.1 : 0);
     const laid = isLaid(words, match);

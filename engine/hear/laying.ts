@@ -9,7 +9,7 @@ const LAYING =
 const CALLED = /^(finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated)$/;
 const BEFORE_A_NAME = /^(the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was)$/;
 const AFTER_DOING =
-  /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and|sunday|monday|tuesday|wednesday|thursday|friday|saturday)$/;
+  /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and|sunday|monday|tuesday|wednesday|thursday|friday|saturday|about|over|just|two|three|four|five|six|several|some|few|\d+)$/;
 
 /** Words that lay a coat only where a coat is named beside them, or "on" stands there: "wiped it on". */
 const OF_ANYTHING = /^(put|poured|wiped|rubbed|done)$/;

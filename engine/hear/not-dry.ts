@@ -59,6 +59,31 @@ export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolea
   );
 };
 
+/** "started to dry sand", "a thorough wet sanding", "dried so quickly": how it is sanded or dries, and no state. */
+export const isHowItIsDone = (words: readonly Word[], { to }: Match): boolean => {
+  const [last, next, then] = [words[to - 1], words[to], words[to + 1]];
+  if (!last || next?.part !== last.part) return false;
+  if (/^(dry|wet)$/.test(last.word) && /^(sand|sanding|sanded|sandpaper|paper)$/.test(next.word)) return true;
+  return (
+    /^dri/.test(last.word) &&
+    (/^(quickly|fast|quicker|faster|slowly|within)$/.test(next.word) ||
+      (/^(so|too|very|really|way|much|far)$/.test(next.word) &&
+        /^(quick|fast|slow|too|so)/.test(then?.word ?? '')))
+  );
+};
+
+const WET_THING = /^(cloth|rag|towel|wood|sponge|paper|brush|hand|hands|glass|hair|sand|lawn|grass|floor)$/;
+/** "while it was still tacky", "when a cloth is wet": how it was then, or how something else is. */
+export const isOfThen = (words: readonly Word[], { from, to }: Match): boolean => {
+  const before = words.slice(Math.max(0, from - 4), to).filter(({ part }) => part === words[from]?.part);
+  const when = before.findIndex(({ word }) => /^(while|when|before|whilst)$/.test(word));
+  const then = before.slice(when + 1);
+  return (
+    (when >= 0 && then.some(({ word }) => /^(was|were)$/.test(word))) ||
+    (words[to - 1]?.word === 'wet' && before.some(({ word }) => WET_THING.test(word)))
+  );
+};
+
 /** What skinned over in the can is no film. */
 export const isInCan = (words: readonly Word[], { from }: Match): boolean => {
   for (let at = from - 1; at >= 0 && words[at]?.part === words[from]?.part; at--)

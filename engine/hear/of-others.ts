@@ -56,6 +56,21 @@ const isOnNoPiece = (words: readonly Word[], from: number, to: number): boolean 
   );
 };
 
+const SOMEONE = /^(one of (them|these|you)|(someone|somebody|others|another) )/;
+
+/** "One of them put shellac on it, and two months later": the sentence begins with somebody, and nobody of us is in it. */
+const isOfSomeone = (words: readonly Word[], from: number): boolean => {
+  const { sentence } = words[from] ?? {};
+  const own = words.filter((word) => word.sentence === sentence);
+  const begins = own
+    .slice(0, 3)
+    .map(({ word }) => word)
+    .join(' ');
+  return (
+    SOMEONE.test(begins) && !own.some(({ word }) => /^(i|ive|im|id|my|mine|me|we|our|ours|us)$/.test(word))
+  );
+};
+
 /** Whether what is told at words `from` to `to` is of another's work or thing. */
 export const isOfOthers = (words: readonly Word[], from: number, to: number): boolean =>
-  isTheirOwn(words, from, to) || isOnNoPiece(words, from, to);
+  isOfSomeone(words, from) || isTheirOwn(words, from, to) || isOnNoPiece(words, from, to);

@@ -58,7 +58,7 @@ const isTillLaid = ({ words, before, to }: ToldTime): boolean => {
 const isTillWiped = ({ words, before, to }: ToldTime): boolean =>
   before.at(-1)?.word === 'after' &&
   has(before, /^(wiped|wiping|buffed|buffing|rubbed)$/) &&
-  /^min/.test(words[to - 1]?.word ?? '');
+  /^(min|hour)/.test(words[to - 1]?.word ?? '');
 
 /** "dried in 4 hours", and not "never dried in a week" */
 const isTillDry = ({ before }: ToldTime): boolean =>

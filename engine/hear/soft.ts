@@ -3,7 +3,7 @@ import { type HeardFact, SURE } from './heard.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
-import { isInCan } from './not-dry.ts';
+import { isHowItIsDone, isInCan, isOfThen } from './not-dry.ts';
 import { isNamedTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
 import { TOP_NOUN } from './top-words.ts';
@@ -66,6 +66,8 @@ export const softWords = (
         (match.kind === 'sign' && match.of[0] === ASKED.stillTacky && match.of[1] === 'yes')) &&
       !isOfLayer(words, matches, match) &&
       !isInCan(words, match) &&
+      !isHowItIsDone(words, match) &&
+      !isOfThen(words, match) &&
       !isOffSince(words, manner, match) &&
       manner.denied(match) === undefined &&
       !manner.over(match) &&

@@ -3,11 +3,11 @@ import type { FactName } from '../model/facts.ts';
 import { type Family, WITH_FILM } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
 import { bareStage } from './bare-stage.ts';
-import type { HeardFact } from './heard.ts';
+import { type HeardFact, SURE } from './heard.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
-import { isInCan, isNotYetDry } from './not-dry.ts';
+import { isHowItIsDone, isInCan, isNotYetDry, isOfThen } from './not-dry.ts';
 import { senseOfSign } from './sense.ts';
 import {
   isChanged,
@@ -65,7 +65,8 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
   matches.flatMap((match) => {
     const [fact, value] = match.of;
     if (match.kind !== 'fact' || fact !== 'stage' || manner.notYet(match) || manner.feared(match)) return [];
-    if (manner.over(match) || isMerely(words, match.from)) return [];
+    if (manner.over(match) || isMerely(words, match.from) || isHowItIsDone(words, match)) return [];
+    if (isOfThen(words, match)) return [];
     // "I'm going to lay three coats"
     if (words.slice(match.from, match.to).some(({ word }) => word === 'going')) return [];
     const span = spanIn(words, match);
@@ -206,7 +207,7 @@ export const stageFacts = (
     return say(isLate || skinned ? 'dry-to-touch' : 'setting', timed ? SAID : FOLLOWS, rests, []);
   }
   const byTime: Stage | undefined =
-    !timed || !isOfFilm(words, matches, manner, time)
+    !timed || time.sure < SURE || !isOfFilm(words, matches, manner, time)
       ? undefined
       : most <= 0.35
         ? 'wet'
@@ -248,6 +249,7 @@ export const stageFacts = (
   // So soon after it was laid no kind that is meant has dried: hands are off, whatever else is told.
   if (
     timed &&
+    time.sure >= SURE &&
     !mentions.length &&
     families.length &&
     least > 0.35 &&

@@ -1,6 +1,7 @@
 import { FACTS } from '../model/facts.ts';
 import { isStill, laidAfter, laidNext } from './coat-story.ts';
 import { monthTimes, seasonTimes, weekdayTimes } from './days.ts';
+import { earned } from './earned.ts';
 import { HEDGE, isElapsed } from './elapsed.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { besideLabel, labelTime } from './label-time.ts';
@@ -207,7 +208,7 @@ export const hoursOf = (
   manner: Manner,
 ): HeardFact[] => {
   if (isOfTheCan(words)) return [];
-  const told = toldTimes(ear, words, matches, manner);
+  const told = toldTimes(ear, words, matches, manner).map((time) => earned(words, matches, manner, time));
   // A time before the next coat of the story is not that of the last.
   const ofLast = told.filter(
     ({ from, to, sure, now, least }) =>

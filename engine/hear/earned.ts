@@ -1,0 +1,213 @@
+import { isStill } from './coat-story.ts';
+import { isLaying } from './laying.ts';
+import type { Manner } from './manner.ts';
+import type { Match } from './match.ts';
+import type { SpokenSpan } from './spoken-span.ts';
+import { DOUBTED } from './sure.ts';
+import { TOP, TOP_NOUN } from './top-words.ts';
+import type { Word } from './words.ts';
+
+/**
+ * Whose time it is, and whether now: a time counts as that of the coat only where what is said of it says so. Where the
+ * text leaves that open it stays likely, and is not taken as told.
+ */
+type Place = {
+  readonly words: readonly Word[];
+  readonly matches: readonly Match[];
+  readonly manner: Manner;
+  /** Its words, `at` to before `to`. */
+  readonly at: number;
+  readonly to: number;
+  readonly time: SpokenSpan;
+};
+
+/** Work that is done to a coat once it has dried. */
+const WORKED =
+  /^(sanded|sanding|resanded|stripped|scraped|buffed|rubbed|wiped|washed|scuffed|steamed|ironed|wetsanded|leveled|planed)$/;
+const ANOTHER = /^(another|first|second|third|fourth|fifth|next|final|last|more|fresh|new)$/;
+const COAT = /^(coats?|layers?)$/;
+
+const isToldAt = ({ words, manner }: Place, at: number): boolean => {
+  const match: Match = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
+  return (
+    words[at]?.asks === false &&
+    !manner.notYet(match) &&
+    !manner.feared(match) &&
+    manner.denied(match) === undefined
+  );
+};
+
+const inClause = ({ words, at }: Place): readonly Word[] =>
+  words.filter(({ clause }) => clause === words[at]?.clause);
+
+const laysInClause = ({ words, at }: Place): boolean =>
+  words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
+
+const LAYS_NO_COAT = /^(buffed|polished|finished|done|refinished)$/;
+const GOES_ON = /^(and|then|i|we|he|she|they|to)$/;
+
+/** "began the second coat", "a second coat": and not "the second coat is tacky". */
+const isBegun = (words: readonly Word[], at: number): boolean =>
+  !/^(the|my|our|this|that|for|in|on)$/.test(words[at]?.word ?? '') ||
+  /^(began|begun|started|put|laid|brushed|sprayed|rolled|applied|did|wiped|with)$/.test(
+    words[at - 1]?.word ?? '',
+  );
+
+/** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
+const isLaidSince = (place: Place): boolean => {
+  const { words, at: first, to, time } = place;
+  const ofLast = /^after$/.test(words[to]?.word ?? '');
+  if ((time.now && !ofLast) || isStill(words, time.from, time.to)) return false;
+  const own = words[first]?.clause;
+  // "the day after I sprayed it"
+  const isAfter = words.slice(to - 1, to + 4).some(({ word }) => /^(after|since)$/.test(word));
+  return words.some(
+    ({ word, clause }, at) =>
+      at >= to &&
+      (clause !== own || (!isAfter && (GOES_ON.test(words[at - 1]?.word ?? '') || COAT.test(word)))) &&
+      !words
+        .slice(Math.max(0, at - 3), at)
+        .some((one) => /^(when|before|since|after|which|that)$/.test(one.word)) &&
+      ((COAT.test(word) && ANOTHER.test(words[at - 1]?.word ?? '') && isBegun(words, at - 2)) ||
+        (isLaying(words, at) &&
+          (word !== 'put' || words.slice(at, at + 7).some((one) => TOP.test(one.word))) &&
+          !LAYS_NO_COAT.test(word) &&
+          !/^(the|a|was|were|had|is|its|that|been|my|latex|spray|just)$/.test(words[at - 1]?.word ?? '')) ||
+        (word === 'then' &&
+          words.slice(at, at + 6).some((one) => one.clause === clause && TOP_NOUN.test(one.word))) ||
+        (word === 'went' &&
+          words[at + 1]?.word === 'on' &&
+          words.slice(at - 6, at).some((one) => TOP.test(one.word) || ANOTHER.test(one.word))) ||
+        (/^(apply|applying)$/.test(word) && words[at - 1]?.word === 'to')) &&
+      isToldAt(place, at),
+  );
+};
+
+/** "24 hours, rubbed with wool, waxed": a step of the work, and now is later. */
+const at0 = ({ at }: Place): number => Math.max(0, at - 3);
+
+const isWorkedSince = (place: Place): boolean => {
+  const { words, at: first, to, time } = place;
+  const isFromNow = time.now && words.slice(at0(place), to + 1).some(({ word }) => FROM_NOW.test(word));
+  if (isFromNow || isStill(words, time.from, time.to)) return false;
+  const { sentence } = words[first] ?? {};
+  return words.some(
+    (word, at) =>
+      at >= to && word.sentence === sentence && word.comma && WORKED.test(word.word) && isToldAt(place, at),
+  );
+};
+
+const FROM_NOW = /^(ago|yesterday|this|last|just|today)$/;
+const HAPPENS =
+  /^(came|went|fell|left|is|has|was|there|burst|took|broke|ran|blew|hit|stood|sat|set|saw|found|felt|began|threw|bled|lost)$/;
+const GOES = /^(dried|started|finished|needed|used|coated|thinned|turned|ended|been)$/;
+/** "four weeks ago the varnish exploded", "a glass tipped just now": when something befell it. */
+const isOfEvent = (place: Place): boolean => {
+  const { words, at, to, time } = place;
+  const said = words.slice(at, /^(ago|back)$/.test(words[to]?.word ?? '') ? to + 1 : to);
+  if (!said.some(({ word }) => FROM_NOW.test(word)) || words[at - 1]?.word === 'from') return false;
+  if (/^(until|till|after)$/.test(words[at - 1]?.word ?? '')) return true;
+  if (laysInClause(place)) return false;
+  const own = words.filter((word) => word.part === words[at]?.part);
+  const before = own.filter(({ from }) => from < (words[at]?.from ?? 0));
+  const part = before.length > 1 ? before : own;
+  if (time.least >= 700 && part.some(({ word }) => GOT.test(word))) return false;
+  return (
+    !/^(that|thats|it|its)$/.test(part[0]?.word ?? '') &&
+    part.some(
+      ({ word }, index) =>
+        (HAPPENS.test(word) && !(word === 'went' && part[index + 1]?.word === 'on')) ||
+        (/\w{3}ed$/.test(word) && !GOES.test(word) && !TOP.test(word)),
+    )
+  );
+};
+const GOT = /^(bought|got|moved|built|made|purchased|refinished|done|redone|did|found|inherited)$/;
+
+/** "over the last three months 62 coats", "nothing has budged in two years" */
+const isWithin = ({ words, at, time }: Place): boolean => {
+  let back = at - 1;
+  while (/^(the|last|past|about|just|some|long)$/.test(words[back]?.word ?? '')) back--;
+  return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
+};
+
+const KEPT = /^(used|sat|stood|sanded|sanding|spraying|left|put|set|worked|working|rubbed|tried)$/;
+/** "used it on new boards for three months", "sanded it for hours" */
+const isOfDoing = ({ words, at, to }: Place): boolean => {
+  const before = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
+  const lasts = before.findLastIndex(({ word }) => word === 'for');
+  if (before.some(({ word }) => TOP_NOUN.test(word)) || /^(after|since)$/.test(words[to]?.word ?? ''))
+    return false;
+  return (
+    lasts >= 0 &&
+    before.slice(0, lasts).some(({ word }) => KEPT.test(word)) &&
+    !before.some(({ word }) => word === 'dry')
+  );
+};
+
+/** "I would scuff that in a few days" */
+const isToCome = ({ words, at }: Place): boolean =>
+  words
+    .slice(Math.max(0, at - 12), at)
+    .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
+  words[at - 1]?.word === 'in';
+
+/** "night before I leave", "before bed I wanted a coat" */
+const isBeforeElse = ({ words, at, to }: Place): boolean =>
+  words.slice(at, to).some(({ word }) => word === 'before') &&
+  /^(i|we)$/.test(words[to]?.word ?? '') &&
+  !isLaying(words, to + 1);
+
+/** "my 4-year-old table": of the thing, whose coat is not told of. */
+const isOfThing = (place: Place): boolean => {
+  const { words, at, to } = place;
+  return (
+    words[to]?.word === 'old' &&
+    !laysInClause(place) &&
+    !inClause(place).some(({ word }) => TOP_NOUN.test(word)) &&
+    !/^(its|thats|is)$/.test(words[at - 1]?.word ?? '')
+  );
+};
+
+const WAITED =
+  /^(dry|drying|dried|cure|cured|curing|rest|rested|wait|waited|waiting|on|brushing|spraying|rolling|coating|wiping|finishing)$/;
+
+/** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
+const isLoose = (place: Place): boolean => {
+  const { words, matches, at, to, time } = place;
+  if (time.now || time.laid || time.near || isStill(words, time.from, time.to)) return false;
+  if (/^(in|on)$/.test(words[to]?.word ?? '')) return false;
+  const { sentence, part } = words[at] ?? {};
+  if (words.some((word) => word.part === part && WAITED.test(word.word))) return false;
+  if (words.some((word) => word.sentence === sentence && TOP.test(word.word))) return false;
+  return !matches.some(
+    ({ kind, of, from }) =>
+      (kind === 'sign' || (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
+      words[from]?.sentence === sentence,
+  );
+};
+
+const REASONS = [
+  isLoose,
+  isLaidSince,
+  isWorkedSince,
+  isOfEvent,
+  isWithin,
+  isOfDoing,
+  isBeforeElse,
+  isOfThing,
+  isToCome,
+];
+
+/** A time that is not said to be that of the coat, and of now, is doubted. */
+export const earned = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+  time: SpokenSpan,
+): SpokenSpan => {
+  const at = words.findIndex(({ from }) => from >= time.from);
+  const to = words.findLastIndex((word) => word.to <= time.to) + 1;
+  const place = { words, matches, manner, at, to, time };
+  const doubted = REASONS.some((is) => is(place));
+  return doubted ? { ...time, sure: Math.min(time.sure, DOUBTED) } : time;
+};
