@@ -1,3 +1,4 @@
+import { entryOf } from '../entry-of.ts';
 import {
   COAT,
   type Count,
@@ -25,6 +26,18 @@ import type { Word } from './words.ts';
 
 /** A layer below, which is no coat of the finish. */
 const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;
+/** What a kind of finish is called, and which it may be. */
+const KINDS: Readonly<Record<string, RegExp>> = {
+  shellac: /^shellac$/,
+  lacquer: /lacquer$/,
+  oil: /^(oil|hardwax-oil|oil-based|wipe-on)$/,
+  wax: /wax/,
+};
+
+/** "one coat of shellac, then lacquer": what was counted lies below. */
+const isOfOtherKind = (named: string, family: string | undefined): boolean =>
+  family !== undefined && entryOf(KINDS, named)?.test(family) === false;
+
 /** Coats of paint: they count only where no clear coat is told of. */
 const PAINT = /^(paint|latex|chalk|chalky|milk|color|whites?)$/;
 /** Coats that are wanted and not laid. */
@@ -144,6 +157,8 @@ export const coatNumberOf = (
   words: readonly Word[],
   manner: Manner,
   isTopNamed: boolean,
+  /** The kind of finish that is taken as told. */
+  family: string | undefined,
 ): HeardFact[] => {
   const found: Count[] = [];
   const add = (count: Count | undefined, from: number, to: number): boolean => {
@@ -174,7 +189,7 @@ export const coatNumberOf = (
       // "two coats of oil stain" are of stain
       const named = all.findIndex((one) => BELOW.test(one) || PAINT.test(one) || TOP_OR_SHEEN.test(one));
       const first = (BELOW.test(all[named + 1] ?? '') ? all[named + 1] : all[named]) ?? '';
-      if (BELOW.test(first)) return;
+      if (BELOW.test(first) || isOfOtherKind(first, family)) return;
       const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"
       const idiom = before?.high === 1 && /^(to|at)$/.test(after?.word ?? '');

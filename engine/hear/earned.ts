@@ -3,7 +3,7 @@ import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import type { SpokenSpan } from './spoken-span.ts';
-import { DOUBTED } from './sure.ts';
+import { HALF } from './sure.ts';
 import { TOP, TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -149,7 +149,7 @@ const isToCome = ({ words, at }: Place): boolean =>
   words
     .slice(Math.max(0, at - 12), at)
     .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
-  words[at - 1]?.word === 'in';
+  /^in( a)?$/.test(words[at - 1]?.word === 'a' ? `${words[at - 2]?.word} a` : (words[at - 1]?.word ?? ''));
 
 /** "night before I leave", "before bed I wanted a coat" */
 const isBeforeElse = ({ words, at, to }: Place): boolean =>
@@ -209,5 +209,5 @@ export const earned = (
   const to = words.findLastIndex((word) => word.to <= time.to) + 1;
   const place = { words, matches, manner, at, to, time };
   const doubted = REASONS.some((is) => is(place));
-  return doubted ? { ...time, sure: Math.min(time.sure, DOUBTED) } : time;
+  return doubted ? { ...time, sure: Math.min(time.sure, HALF) } : time;
 };

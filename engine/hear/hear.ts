@@ -34,13 +34,14 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const times = clock.length ? clock : spans;
   const family = facts.find(({ fact }) => fact === 'family');
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
+  const kind = (family?.sure ?? 0) >= SURE ? String(family?.value) : undefined;
   const air = airOf(text, words, matches, manner.denied);
   return {
     text,
     facts: [
       ...facts,
       ...times,
-      ...coatNumberOf(ear, words, manner, (family?.sure ?? 0) >= SURE || among.length > 0),
+      ...coatNumberOf(ear, words, manner, kind !== undefined || among.length > 0, kind),
       ...air,
       ...stageFacts(
         words,

@@ -45,6 +45,16 @@ const isToldOfThing = (words: readonly Word[], from: number, to: number): boolea
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
 
+/** "the plan is to sand it and then put on wax": such a "then" goes on with what was begun. */
+const isSameList = (words: readonly Word[], at: number, from: number): boolean =>
+  words[at]?.sentence === words[from]?.sentence &&
+  words
+    .slice(at + 1, from + 1)
+    .every(
+      ({ word, clause }, index) =>
+        clause === words[at + index]?.clause || (word === 'then' && words[at + index]?.word === 'and'),
+    );
+
 const REPAIR = /^(fix|remove|repair|clean|stop|hide|save|correct|lighten|dissolve|rid)$/;
 const OUT = /^(out|off|rid)$/;
 
@@ -80,7 +90,7 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     cues.some(
       (one) =>
         one.from <= from &&
-        words[one.from]?.clause === words[from]?.clause &&
+        (words[one.from]?.clause === words[from]?.clause || isSameList(words, one.from, from)) &&
         !isToldOfThing(words, one.to, from),
     );
   return {

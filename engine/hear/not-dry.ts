@@ -62,7 +62,8 @@ export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolea
 /** "started to dry sand", "a thorough wet sanding", "dried so quickly": how it is sanded or dries, and no state. */
 export const isHowItIsDone = (words: readonly Word[], { to }: Match): boolean => {
   const [last, next, then] = [words[to - 1], words[to], words[to + 1]];
-  if (!last || next?.part !== last.part) return false;
+  // "so" ends a clause, but not in "so quickly".
+  if (!last || !next || (next.part !== last.part && next.word !== 'so')) return false;
   if (/^(dry|wet)$/.test(last.word) && /^(sand|sanding|sanded|sandpaper|paper)$/.test(next.word)) return true;
   return (
     /^dri/.test(last.word) &&

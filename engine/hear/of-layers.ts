@@ -52,6 +52,8 @@ const layersBeside = ({ words, matches, from, to }: ToldTime) => {
     return (
       layer !== undefined &&
       !isTheCoat(layer) &&
+      // "when I painted it on"
+      !(words[one.to]?.word === 'it' && words[one.to + 1]?.word === 'on') &&
       // "an hour ago it went milky over the brown paint" tells where
       !(one.from > to && has(words.slice(to, one.from), /^(over|under|beneath)$/)) &&
       // "next morning the paint came off" tells of no laying

@@ -5,7 +5,7 @@ import type { Word } from './words.ts';
 
 /** What somebody does for years, or waits for. */
 const IN_LIFE =
-  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|painter|finisher|usually|normally|typically|generally|guarantee|warranty|army|due)$/;
+  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|living|staying|painter|finisher|usually|normally|typically|generally|guarantee|warranty|army|due)$/;
 const OFTEN_DONE =
   /^(used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished)$/;
 /** Whose age may be told beside a piece. */

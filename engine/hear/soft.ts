@@ -41,6 +41,16 @@ const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): bool
     words[at]?.asks === false &&
     !manner.notYet({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 }) &&
     !manner.feared({ sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 });
+  const { clause = 0 } = words[to - 1] ?? {};
+  // "it was sticky, so I painted it": how the layer below was.
+  const was = words.some(
+    (word, at) => at < to && word.clause === clause && /^(was|were|had)$/.test(word.word),
+  );
+  if (
+    was &&
+    words.some((word, at) => word.clause > clause && /^(painted|recoated)$/.test(word.word) && isDone(at))
+  )
+    return true;
   const off = words.findIndex(
     ({ word }, at) =>
       at >= to &&

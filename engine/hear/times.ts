@@ -28,7 +28,7 @@ import {
   speaksOfFilm,
   tightest,
 } from './time-words.ts';
-import type { Word } from './words.ts';
+import type { Span, Word } from './words.ts';
 
 const any = (words: readonly Word[], from: number, to: number, set: ReadonlySet<string>): boolean =>
   words.slice(Math.max(0, from), to).some((word) => set.has(word.word));
@@ -38,6 +38,7 @@ const LESS = 0.8;
 const MORE = 1.3;
 /** "Six weeks ago: oil, shellac, then wax": days between the coats are little beside it. */
 const FORTNIGHT = 250;
+const MONTHS = 1400;
 const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
 const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been|waited|waiting)$/;
 /** A time told from the last coat on. */
@@ -194,6 +195,11 @@ const sentenceEnd = (words: readonly Word[], to: number): number => {
   return words.findLast(({ sentence }) => sentence === at)?.to ?? to;
 };
 
+const beginsSentence = (words: readonly Word[], { from }: Span): boolean => {
+  const at = words.findIndex((word) => word.from === from);
+  return words[at - 1]?.sentence !== words[at]?.sentence;
+};
+
 const WIDE = 8;
 const isWide = ({ least, most }: SpokenSpan): boolean => most > WIDE * least && least > 12;
 
@@ -240,7 +246,10 @@ export const hoursOf = (
     (a, b) => a.likely - b.likely,
   );
   if (!latest) return [];
-  const laidAgain = isStill(words, latest.from, latest.to) ? undefined : laidAfter(words, manner, latest.to);
+  const again = isStill(words, latest.from, latest.to) ? undefined : laidAfter(words, manner, latest.to);
+  // Days between the coats are little beside months, unless a sentence begins with it: "Then I brushed poly on".
+  const isLong = latest.now === true && latest.laid && latest.least >= MONTHS;
+  const laidAgain = again && isLong && !beginsSentence(words, again) ? undefined : again;
   const others = asked.filter(
     (one) => one !== latest && (one.least > latest.most || one.most < latest.least),
   );
