@@ -150,6 +150,7 @@ export const countOf = (ear: Ear, words: readonly Word[], at: number): Count | u
 export const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
   const last = words[at + 2];
+  if (!/^(so|in|all)$/.test(words[at + 1]?.word ?? '')) return undefined;
   const after = `${words[at + 1]?.word} ${last?.word}`;
   if (!here || !last || !/^(so far|in all|in total|all told)$/.test(after) || ORDINALS.test(here.word))
     return undefined;

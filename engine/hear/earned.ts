@@ -1,4 +1,5 @@
 import { isStill } from './coat-story.ts';
+import { COAT, isTold, laidIn } from './laid-since.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
@@ -24,18 +25,6 @@ type Place = {
 /** Work that is done to a coat once it has dried. */
 const WORKED =
   /^(sanded|sanding|resanded|stripped|scraped|buffed|rubbed|wiped|washed|scuffed|steamed|ironed|wetsanded|leveled|planed)$/;
-const ANOTHER = /^(another|first|second|third|fourth|fifth|next|final|last|more|fresh|new)$/;
-const COAT = /^(coats?|layers?)$/;
-
-const isToldAt = ({ words, manner }: Place, at: number): boolean => {
-  const match: Match = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
-  return (
-    words[at]?.asks === false &&
-    !manner.notYet(match) &&
-    !manner.feared(match) &&
-    manner.denied(match) === undefined
-  );
-};
 
 const inClause = ({ words, at }: Place): readonly Word[] =>
   words.filter(({ clause }) => clause === words[at]?.clause);
@@ -43,57 +32,35 @@ const inClause = ({ words, at }: Place): readonly Word[] =>
 const laysInClause = ({ words, at }: Place): boolean =>
   words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
 
-const LAYS_NO_COAT = /^(buffed|polished|finished|done|refinished)$/;
 const GOES_ON = /^(and|then|i|we|he|she|they|to)$/;
 
-/** "began the second coat", "a second coat": and not "the second coat is tacky". */
-const isBegun = (words: readonly Word[], at: number): boolean =>
-  !/^(the|my|our|this|that|for|in|on)$/.test(words[at]?.word ?? '') ||
-  /^(began|begun|started|put|laid|brushed|sprayed|rolled|applied|did|wiped|with)$/.test(
-    words[at - 1]?.word ?? '',
-  );
-
 /** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
-const isLaidSince = (place: Place): boolean => {
-  const { words, at: first, to, time } = place;
-  const ofLast = /^after$/.test(words[to]?.word ?? '');
-  if ((time.now && !ofLast) || isStill(words, time.from, time.to)) return false;
+const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => {
+  if (time.now && words[to]?.word !== 'after') return false;
+  if (isStill(words, time.from, time.to)) return false;
   const own = words[first]?.clause;
   // "the day after I sprayed it"
   const isAfter = words.slice(to - 1, to + 4).some(({ word }) => /^(after|since)$/.test(word));
-  return words.some(
-    ({ word, clause }, at) =>
-      at >= to &&
-      (clause !== own || (!isAfter && (GOES_ON.test(words[at - 1]?.word ?? '') || COAT.test(word)))) &&
-      !words
-        .slice(Math.max(0, at - 3), at)
-        .some((one) => /^(when|before|since|after|which|that)$/.test(one.word)) &&
-      ((COAT.test(word) && ANOTHER.test(words[at - 1]?.word ?? '') && isBegun(words, at - 2)) ||
-        (isLaying(words, at) &&
-          (word !== 'put' || words.slice(at, at + 7).some((one) => TOP.test(one.word))) &&
-          !LAYS_NO_COAT.test(word) &&
-          !/^(the|a|was|were|had|is|its|that|been|my|latex|spray|just)$/.test(words[at - 1]?.word ?? '')) ||
-        (word === 'then' &&
-          words.slice(at, at + 6).some((one) => one.clause === clause && TOP_NOUN.test(one.word))) ||
-        (word === 'went' &&
-          words[at + 1]?.word === 'on' &&
-          words.slice(at - 6, at).some((one) => TOP.test(one.word) || ANOTHER.test(one.word))) ||
-        (/^(apply|applying)$/.test(word) && words[at - 1]?.word === 'to')) &&
-      isToldAt(place, at),
-  );
+  return laidIn(words, manner).some((at) => {
+    if (at < to) return false;
+    if (words[at]?.clause !== own) return true;
+    return !isAfter && (GOES_ON.test(words[at - 1]?.word ?? '') || COAT.test(words[at]?.word ?? ''));
+  });
 };
 
 /** "24 hours, rubbed with wool, waxed": a step of the work, and now is later. */
-const at0 = ({ at }: Place): number => Math.max(0, at - 3);
-
-const isWorkedSince = (place: Place): boolean => {
-  const { words, at: first, to, time } = place;
-  const isFromNow = time.now && words.slice(at0(place), to + 1).some(({ word }) => FROM_NOW.test(word));
+const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean => {
+  const isFromNow =
+    time.now && words.slice(Math.max(0, first - 3), to + 1).some(({ word }) => FROM_NOW.test(word));
   if (isFromNow || isStill(words, time.from, time.to)) return false;
   const { sentence } = words[first] ?? {};
   return words.some(
     (word, at) =>
-      at >= to && word.sentence === sentence && word.comma && WORKED.test(word.word) && isToldAt(place, at),
+      at >= to &&
+      word.sentence === sentence &&
+      word.comma &&
+      WORKED.test(word.word) &&
+      isTold(words, manner, at),
   );
 };
 
@@ -198,6 +165,17 @@ const REASONS = [
   isToCome,
 ];
 
+/** The first word that begins at the letter `letter` or behind it. */
+const firstFrom = (words: readonly Word[], letter: number): number => {
+  let [low, high] = [0, words.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((words[middle]?.from ?? 0) < letter) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
 /** A time that is not said to be that of the coat, and of now, is doubted. */
 export const earned = (
   words: readonly Word[],
@@ -205,8 +183,8 @@ export const earned = (
   manner: Manner,
   time: SpokenSpan,
 ): SpokenSpan => {
-  const at = words.findIndex(({ from }) => from >= time.from);
-  const to = words.findLastIndex((word) => word.to <= time.to) + 1;
+  const at = firstFrom(words, time.from);
+  const to = firstFrom(words, time.to);
   const place = { words, matches, manner, at, to, time };
   const doubted = REASONS.some((is) => is(place));
   return doubted ? { ...time, sure: Math.min(time.sure, HALF) } : time;

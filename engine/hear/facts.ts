@@ -5,7 +5,7 @@ import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
 import { isOfOthers } from './of-others.ts';
-import { isLaid, isNamedTop, isOfBelow, placeOf } from './place.ts';
+import { isLaid, isOfBelow, namesTop, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
@@ -120,7 +120,7 @@ const isSheenOfPaint = (words: readonly Word[], matches: readonly Match[], { to,
     .some(
       ({ word, part }) =>
         part === words[from]?.part && /^(latex|enamel|emulsion|paint|wall|trim|undercoat)$/.test(word),
-    ) && matches.some((match) => isNamedTop(words, match));
+    ) && namesTop(words, matches);
 
 const said = (words: readonly Word[], from: number, count: number): string =>
   words

@@ -1,4 +1,4 @@
-import { isNamedTop } from './place.ts';
+import { namesTop } from './place.ts';
 import { has, type ToldTime } from './told-time.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
@@ -38,7 +38,7 @@ const layersBeside = ({ words, matches, from, to }: ToldTime) => {
     (one) => one.sense === 'cue other-layer' && words[one.from]?.sentence === sentence && one.from !== from,
   );
   if (!named.length) return named;
-  const isTopNamed = matches.some((match) => isNamedTop(words, match));
+  const isTopNamed = namesTop(words, matches);
   // Where no top coat is named the paint is it, and "primed and painted two years ago" is of the paint.
   const isPainted = words.some((word) => word.sentence === sentence && /^(painted|paint)$/.test(word.word));
   const isSoft = matches.some(

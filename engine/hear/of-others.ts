@@ -56,19 +56,19 @@ const isOnNoPiece = (words: readonly Word[], from: number, to: number): boolean 
   );
 };
 
+const US = /^(i|ive|im|id|my|mine|me|we|our|ours|us)$/;
 const SOMEONE = /^(one of (them|these|you)|(someone|somebody|others|another) )/;
 
 /** "One of them put shellac on it, and two months later": the sentence begins with somebody, and nobody of us is in it. */
 const isOfSomeone = (words: readonly Word[], from: number): boolean => {
   const { sentence } = words[from] ?? {};
-  const own = words.filter((word) => word.sentence === sentence);
-  const begins = own
-    .slice(0, 3)
-    .map(({ word }) => word)
-    .join(' ');
-  return (
-    SOMEONE.test(begins) && !own.some(({ word }) => /^(i|ive|im|id|my|mine|me|we|our|ours|us)$/.test(word))
-  );
+  let first = from;
+  while (first > 0 && words[first - 1]?.sentence === sentence) first--;
+  const begins = `${words[first]?.word} ${words[first + 1]?.word} ${words[first + 2]?.word}`;
+  if (!SOMEONE.test(begins)) return false;
+  for (let at = first; at < words.length && words[at]?.sentence === sentence; at++)
+    if (US.test(words[at]?.word ?? '')) return false;
+  return true;
 };
 
 /** Whether what is told at words `from` to `to` is of another's work or thing. */

@@ -12,8 +12,17 @@ export const isOfBelow = (words: readonly Word[], { from, to }: Match): boolean 
   words[to]?.part === words[from]?.part && OF_BELOW.test(words[to]?.word ?? '');
 
 /** Whether a match names a top coat, if only among several kinds. */
-export const isNamedTop = (words: readonly Word[], match: Match): boolean =>
+const isNamedTop = (words: readonly Word[], match: Match): boolean =>
   (match.kind === 'among' || (match.kind === 'fact' && match.of[0] === 'family')) && !isOfBelow(words, match);
+
+const topNamed = new WeakMap<readonly Word[], boolean>();
+
+/** Whether a text names any top coat; looked up once a text. */
+export const namesTop = (words: readonly Word[], matches: readonly Match[]): boolean => {
+  const known = topNamed.get(words) ?? matches.some((match) => isNamedTop(words, match));
+  topNamed.set(words, known);
+  return known;
+};
 
 export type Place = 'below' | 'top' | undefined;
 

@@ -4,7 +4,7 @@ import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isHowItIsDone, isInCan, isOfThen } from './not-dry.ts';
-import { isNamedTop } from './place.ts';
+import { namesTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
@@ -14,7 +14,7 @@ import type { Span, Word } from './words.ts';
  * there is none below: the paint or the stain is the coat.
  */
 export const isOfLayer = (words: readonly Word[], matches: readonly Match[], { from }: Match): boolean =>
-  matches.some((match) => isNamedTop(words, match)) &&
+  namesTop(words, matches) &&
   matches.some(
     (one) =>
       one.sense === 'cue other-layer' &&

@@ -1,0 +1,71 @@
+import { isLaying } from './laying.ts';
+import type { Manner } from './manner.ts';
+import type { Match } from './match.ts';
+import { TOP, TOP_NOUN } from './top-words.ts';
+import type { Word } from './words.ts';
+
+export const COAT = /^(coats?|layers?)$/;
+const ANOTHER = /^(another|first|second|third|fourth|fifth|next|final|last|more|fresh|new)$/;
+const LAYS_NO_COAT = /^(buffed|polished|finished|done|refinished)$/;
+/** "on my latex painted table" */
+const NO_DOER = /^(the|a|was|were|had|is|its|that|been|my|latex|spray|just)$/;
+const NO_ORDER = /^(the|my|our|this|that|for|in|on)$/;
+const BEGINS = /^(began|begun|started|put|laid|brushed|sprayed|rolled|applied|did|wiped|with)$/;
+const OF_ANOTHER_TIME = /^(when|before|since|after|which|that)$/;
+
+/** Whether the word at `at` tells of something done, and asks, plans, fears and denies nothing. */
+export const isTold = (words: readonly Word[], manner: Manner, at: number): boolean => {
+  const match: Match = { sense: '', kind: '', of: [], from: at, to: at + 1, size: 1 };
+  return (
+    words[at]?.asks === false &&
+    !manner.notYet(match) &&
+    !manner.feared(match) &&
+    manner.denied(match) === undefined
+  );
+};
+
+const wordAt = (words: readonly Word[], at: number): string => words[at]?.word ?? '';
+
+const hasNear = (words: readonly Word[], from: number, to: number, what: RegExp): boolean => {
+  for (let at = Math.max(0, from); at < to; at++) if (what.test(wordAt(words, at))) return true;
+  return false;
+};
+
+const laysHere = (words: readonly Word[], at: number): boolean => {
+  const word = wordAt(words, at);
+  const before = wordAt(words, at - 1);
+  // "began the second coat", "a second coat": and not "the second coat is tacky"
+  if (COAT.test(word))
+    return (
+      ANOTHER.test(before) && (!NO_ORDER.test(wordAt(words, at - 2)) || BEGINS.test(wordAt(words, at - 3)))
+    );
+  if (word === 'then')
+    return words.slice(at, at + 6).some((one) => one.clause === words[at]?.clause && TOP_NOUN.test(one.word));
+  if (word === 'went')
+    return (
+      wordAt(words, at + 1) === 'on' &&
+      (hasNear(words, at - 6, at, TOP) || hasNear(words, at - 6, at, ANOTHER))
+    );
+  if (/^apply(ing)?$/.test(word)) return before === 'to';
+  return (
+    !NO_DOER.test(before) &&
+    !LAYS_NO_COAT.test(word) &&
+    isLaying(words, at) &&
+    (word !== 'put' || hasNear(words, at, at + 7, TOP))
+  );
+};
+
+const known = new WeakMap<readonly Word[], readonly number[]>();
+
+/** The words of a text that tell of a coat laid in its story; looked up once a text. */
+export const laidIn = (words: readonly Word[], manner: Manner): readonly number[] => {
+  const found =
+    known.get(words) ??
+    words.flatMap((_, at) =>
+      laysHere(words, at) && !hasNear(words, at - 3, at, OF_ANOTHER_TIME) && isTold(words, manner, at)
+        ? [at]
+        : [],
+    );
+  known.set(words, found);
+  return found;
+};
