@@ -54,20 +54,31 @@ const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean =
     time.now && words.slice(Math.max(0, first - 3), to + 1).some(({ word }) => FROM_NOW.test(word));
   if (isFromNow || isStill(words, time.from, time.to)) return false;
   const { sentence } = words[first] ?? {};
+  // "let it haze 20 minutes and buffed it"
+  const isLeft = words
+    .slice(Math.max(0, first - 5), first)
+    .some(({ word }) => /^(let|left|gave)$/.test(word));
   return words.some(
     (word, at) =>
       at >= to &&
       word.sentence === sentence &&
-      word.comma &&
+      (word.comma || (isLeft && words[at - 1]?.word === 'and')) &&
       WORKED.test(word.word) &&
       isTold(words, manner, at),
   );
 };
 
+/** Words of a time that is told from today. */
 const FROM_NOW = /^(ago|yesterday|this|last|just|today)$/;
+/** What befalls a piece, and what a coat does by itself. */
 const HAPPENS =
   /^(came|went|fell|left|is|has|was|there|burst|took|broke|ran|blew|hit|stood|sat|set|saw|found|felt|began|threw|bled|lost)$/;
 const GOES = /^(dried|started|finished|needed|used|coated|thinned|turned|ended|been)$/;
+/** What was got or done then has a coat at least so old. */
+const GOT = /^(bought|got|moved|built|made|purchased|refinished|done|redone|did|found|inherited)$/;
+/** From here on a time is one of months. */
+const MONTHS = 700;
+
 /** "four weeks ago the varnish exploded", "a glass tipped just now": when something befell it. */
 const isOfEvent = (place: Place): boolean => {
   const { words, at, to, time } = place;
@@ -78,7 +89,7 @@ const isOfEvent = (place: Place): boolean => {
   const own = words.filter((word) => word.part === words[at]?.part);
   const before = own.filter(({ from }) => from < (words[at]?.from ?? 0));
   const part = before.length > 1 ? before : own;
-  if (time.least >= 700 && part.some(({ word }) => GOT.test(word))) return false;
+  if (time.least >= MONTHS && part.some(({ word }) => GOT.test(word))) return false;
   return (
     !/^(that|thats|it|its)$/.test(part[0]?.word ?? '') &&
     part.some(
@@ -88,7 +99,6 @@ const isOfEvent = (place: Place): boolean => {
     )
   );
 };
-const GOT = /^(bought|got|moved|built|made|purchased|refinished|done|redone|did|found|inherited)$/;
 
 /** "over the last three months 62 coats", "nothing has budged in two years" */
 const isWithin = ({ words, at, time }: Place): boolean => {
@@ -97,6 +107,7 @@ const isWithin = ({ words, at, time }: Place): boolean => {
   return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
 };
 
+/** What is done, or left to stand, for some time. */
 const KEPT = /^(used|sat|stood|sanded|sanding|spraying|left|put|set|worked|working|rubbed|tried)$/;
 /** "used it on new boards for three months", "sanded it for hours" */
 const isOfDoing = ({ words, at, to }: Place): boolean => {
@@ -116,7 +127,7 @@ const isToCome = ({ words, at }: Place): boolean =>
   words
     .slice(Math.max(0, at - 12), at)
     .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
-  /^in( a)?$/.test(words[at - 1]?.word === 'a' ? `${words[at - 2]?.word} a` : (words[at - 1]?.word ?? ''));
+  words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in';
 
 /** "night before I leave", "before bed I wanted a coat" */
 const isBeforeElse = ({ words, at, to }: Place): boolean =>
@@ -135,6 +146,7 @@ const isOfThing = (place: Place): boolean => {
   );
 };
 
+/** Beside such a word a time is that of a film, or of laying it. */
 const WAITED =
   /^(dry|drying|dried|cure|cured|curing|rest|rested|wait|waited|waiting|on|brushing|spraying|rolling|coating|wiping|finishing)$/;
 

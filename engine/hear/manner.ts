@@ -68,6 +68,10 @@ const isOfRepair = (words: readonly Word[], { from, to }: Match): boolean => {
   );
 };
 
+/** "Back in May I went round it" */
+const isMonth = (words: readonly Word[], { from }: Match): boolean =>
+  words[from]?.word === 'may' && /^(in|since|of|last|late|early|by|until)$/.test(words[from - 1]?.word ?? '');
+
 /** "I hope you can help, it is still sticky": what is hoped ends at the comma. */
 const isHopeApart = (words: readonly Word[], hope: Match, { from }: Match): boolean =>
   /^hop/.test(words[hope.from]?.word ?? '') && words[hope.from]?.part !== words[from]?.part;
@@ -76,7 +80,7 @@ const isHopeApart = (words: readonly Word[], hope: Match, { from }: Match): bool
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
   const idioms = cue('not-denying');
-  const notYet = cue('not-yet').filter((one) => !isOfRepair(words, one));
+  const notYet = cue('not-yet').filter((one) => !isOfRepair(words, one) && !isMonth(words, one));
   const feared = cue('feared');
   const over = cue('is-over');
   const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));

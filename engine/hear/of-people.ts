@@ -76,4 +76,19 @@ const isOfMe = ({ before, after }: ToldTime): boolean => {
   );
 };
 
-export const OF_PEOPLE = [isOfAnother, isOfMe, isOfPerson, isOfKnowing, isOfHabit, isOfLife, isOfNever];
+const BODY =
+  /^(chest|headache|headaches|lungs|throat|sick|dizzy|nauseous|eyes|nose|skin|rash|cough|coughing)$/;
+
+/** "an hour later my chest felt tight" */
+const isOfBody = ({ own }: ToldTime): boolean => has(own, BODY) && has(own, /^(i|my|me)$/) && !has(own, TOP);
+
+export const OF_PEOPLE = [
+  isOfBody,
+  isOfAnother,
+  isOfMe,
+  isOfPerson,
+  isOfKnowing,
+  isOfHabit,
+  isOfLife,
+  isOfNever,
+];

@@ -24,6 +24,8 @@ describe('no time of the coat is taken', () => {
     ['it ended something', 'The haze bothered me until yesterday.'],
     ['nobody knows what day it is', 'I laid the last coat of varnish on Sunday.'],
     ['they stayed there', 'The floor is varnished. We have been staying here for two weeks now.'],
+    ['it was left so long', 'Wiped on the wax, let it haze for 20 minutes and buffed it with a cloth.'],
+    ['a body feels it', 'I sprayed the clear coat indoors. An hour later my chest felt tight.'],
     ['it is planned', 'My idea is to sand it and then put on one thin film of oil before bed.'],
     [
       'somebody else has laid it',
