@@ -65,7 +65,7 @@ describe('what is taken as told', () => {
     expect(other).toEqual([]);
   });
   it('stands', () =>
-    expect(standing / judged.filter(({ isClaimed }) => isClaimed).length).toBeGreaterThanOrEqual(0.8));
+    expect(standing / judged.filter(({ isClaimed }) => isClaimed).length).toBeGreaterThanOrEqual(0.84));
   it('is what could be told', () =>
-    expect(standing / judged.filter(({ canBeTold }) => canBeTold).length).toBeGreaterThanOrEqual(0.67));
+    expect(standing / judged.filter(({ canBeTold }) => canBeTold).length).toBeGreaterThanOrEqual(0.68));
 });
