@@ -1,4 +1,4 @@
-import { entryOf } from '../entry-of.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import {
   COAT,
   type Count,
