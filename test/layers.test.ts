@@ -1,5 +1,6 @@
 /** Who may import whom, read from the imports themselves. */
 import { globSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path/posix';
 import { describe, expect, it } from 'vitest';
 import { exports } from '../package.json';
 
@@ -70,17 +71,41 @@ describe('layers', () => {
     .map((door) => door.slice(2))
     .filter((door) => door !== 'engine/link.ts');
 
+  /** Follows what runs from a file of the engine on, and tells where it meets the schema library. */
+  const bringsSchemas = (door: string, seen = new Set<string>()): string | undefined => {
+    if (seen.has(door)) return undefined;
+    seen.add(door);
+    for (const { from, typeOnly } of importsOf(readFileSync(door, 'utf8'))) {
+      if (typeOnly) continue;
+      if (from === 'zod') return door;
+      const met = from.startsWith('.') && bringsSchemas(join(dirname(door), from), seen);
+      if (met) return met;
+    }
+    return undefined;
+  };
+
   it('keeps the schema library behind the service door', () => {
     const seen = new Set<string>();
-    const follow = (file: string) => {
-      if (seen.has(file)) return;
-      seen.add(file);
-      const text = readFileSync(file, 'utf8');
-      for (const { from, typeOnly } of importsOf(text))
-        if (!typeOnly && from.startsWith('.')) follow(new URL(from, `file:///${file}`).pathname.slice(1));
-        else if (!typeOnly) expect(from, `${file} brings ${from} to the page`).not.toBe('zod');
-    };
-    for (const door of DOORS) follow(door);
+    expect(DOORS.map((door) => bringsSchemas(door, seen)).filter(Boolean)).toEqual([]);
     expect(seen.size).toBeGreaterThan(60);
+    expect(bringsSchemas('engine/link.ts')).toMatch(/^engine\/(?:model|faults)\//);
+  });
+
+  /** What lay in the database or comes from a file is looked at field by field before it is believed. */
+  const CHECKS_CARDS = 'site/client/jobs/store/schema.ts';
+
+  it('lets no file that a phone runs bring the schema library, by whatever way, but for the keeper of the cards', () => {
+    const taken = files('site/{client,shared}/**/*.{ts,tsx}').flatMap((file) =>
+      importsOf(readFileSync(file, 'utf8'))
+        .filter(({ from, typeOnly }) => !typeOnly && from.startsWith('#engine/'))
+        .map(({ from }) => ({ file, door: from.slice(1) })),
+    );
+    expect(taken.length).toBeGreaterThan(100);
+    const brought = taken.flatMap(({ file, door }) => {
+      const met = bringsSchemas(door);
+      return met ? [`${file} takes ${door}, which brings zod by ${met}`] : [];
+    });
+    expect(brought.filter((one) => !one.startsWith(CHECKS_CARDS))).toEqual([]);
+    expect(brought).toHaveLength(1);
   });
 });
