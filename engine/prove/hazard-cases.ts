@@ -7,7 +7,7 @@ import { ASKED } from '../knowledge/known-questions.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
-import { doings, factsOfStep, hazardsOf } from '../rules/hazards.ts';
+import { factsOfStep, hazardRows, hazardsOf } from '../rules/hazards.ts';
 import { firedBefore, type RuleEntry } from '../rules/rules.ts';
 import { missing, NEEDS, needed, weightOf } from './needs.ts';
 
@@ -156,7 +156,7 @@ const holesOfStep = (
 
 /** Nothing else of a step is looked at than what it does and the facts that this hangs on. */
 const signature = (step: Step, families: readonly Family[], at: Case): string =>
-  JSON.stringify([doings(step), families, Object.entries(at).map(([fact, { value }]) => [fact, value])]);
+  JSON.stringify([hazardRows(step), families, Object.entries(at).map(([fact, { value }]) => [fact, value])]);
 
 /** Looks at every case of a step once for all steps that do the same. */
 export const caseBook = (known: Knowledge) => {

@@ -200,7 +200,7 @@ const strongest = (one: Truth | undefined, other: Truth): Truth =>
 const listed = new WeakMap<Step, Does>();
 
 /** All that a step can do, each with the facts that it hangs on. Steps are never changed, so each is listed once. */
-export const doings = (step: Step): Does => {
+export const hazardRows = (step: Step): Does => {
   const all = listed.get(step) ?? [
     ...(step.does ?? []).map((hazard) => does(hazard)),
     ...byKind(step),
@@ -212,12 +212,12 @@ export const doings = (step: Step): Does => {
   return all;
 };
 
-const hangsOnFacts = (step: Step): boolean => doings(step).some(({ when }) => when !== undefined);
+const hangsOnFacts = (step: Step): boolean => hazardRows(step).some(({ when }) => when !== undefined);
 
 /** The hazards that a step can have, and the facts that each hangs on. */
 export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> => {
   const found = new Map<Hazard, readonly string[]>();
-  for (const { hazard, when } of doings(step)) {
+  for (const { hazard, when } of hazardRows(step)) {
     const facts = when ? [...factsIn(when)].map(({ fact }) => fact) : [];
     found.set(hazard, [...(found.get(hazard) ?? []), ...facts]);
   }
@@ -229,15 +229,15 @@ export const factsOfStep = (step: Step): ReadonlyMap<Hazard, readonly string[]> 
  * none.
  */
 export const toldBy = (step: Step): ReadonlySet<Hazard> =>
-  new Set(doings(step).flatMap(({ hazard, perhaps }) => (perhaps ? [] : [hazard])));
+  new Set(hazardRows(step).flatMap(({ hazard, perhaps }) => (perhaps ? [] : [hazard])));
 
 /** What a step does whatever the facts. */
 export const surelyOf = (step: Step): ReadonlySet<Hazard> =>
-  new Set(doings(step).flatMap(({ hazard, when, perhaps }) => (when || perhaps ? [] : [hazard])));
+  new Set(hazardRows(step).flatMap(({ hazard, when, perhaps }) => (when || perhaps ? [] : [hazard])));
 
 const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
   const found = new Map<Hazard, Truth>();
-  for (const { hazard, when, perhaps } of doings(step)) {
+  for (const { hazard, when, perhaps } of hazardRows(step)) {
     const met = when ? ask(when) : 'yes';
     const truth = perhaps && met === 'yes' ? 'unknown' : met;
     if (truth !== 'no') found.set(hazard, strongest(found.get(hazard), truth));

@@ -12,15 +12,15 @@ import { type Leaf, type MetQuestion, possible } from './leaves.ts';
 export type WayReads = TreeReads & AnswerReads & DoingReads;
 
 /** What hands do at an end: the same word, the same hands. */
-export type Hands = (leaf: Leaf) => string;
+export type HandsKey = (leaf: Leaf) => string;
 
 export const handsAt =
-  (known: Knows<DoingReads>, on: Case, stage: Stage): Hands =>
+  (known: Knows<DoingReads>, on: Case, stage: Stage): HandsKey =>
   (leaf) =>
     actionKey(doingOf(known, on, leaf, stage), leaf);
 
 /** Whether all of these ends have hands do the same. */
-export const areAlike = (leaves: readonly Leaf[], hands: Hands): boolean =>
+export const areAlike = (leaves: readonly Leaf[], hands: HandsKey): boolean =>
   new Set(leaves.map(hands)).size === 1;
 
 /** What she could not tell on the way and what keeps both branches, each once, in the order met. */
@@ -33,7 +33,7 @@ export const firstOpen = (met: readonly MetQuestion[]): QuestionId | undefined =
   met.find(({ open }) => open)?.question;
 
 /** What the answers that can still be given may lead hands to do; ends that stay open leave the film alone. */
-const endings = (known: Knows<WayReads>, on: Case, defect: string, hands: Hands): ReadonlySet<string> => {
+const endings = (known: Knows<WayReads>, on: Case, defect: string, hands: HandsKey): ReadonlySet<string> => {
   const { leaves, met } = possible(known, on, defect);
   const next = firstOpen(met);
   if (!next) {
@@ -57,7 +57,7 @@ type Agreement = ReadonlyMap<string, number>;
  * How likely it is that all ends still open come to have hands do the same. What she can't tell, or can't check now, keeps
  * both branches, so both must come to it; branches are taken to hang on answers of their own.
  */
-const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: Hands): number => {
+const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: HandsKey): number => {
   const { nodes, questions, leaves, roots } = treesOf(known);
   const below = (place: Place): Agreement => {
     if (place < 0) return new Map([[hands(leaves[~place] as Leaf), 1]]);
@@ -79,7 +79,7 @@ const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: Hand
 };
 
 /** Whether some answers to all that is open have hands do the same: where one answer tells two branches, none may. */
-const canSettle = (known: Knows<WayReads>, on: Case, defect: string, hands: Hands): boolean => {
+const canSettle = (known: Knows<WayReads>, on: Case, defect: string, hands: HandsKey): boolean => {
   const { leaves, met } = possible(known, on, defect);
   if (areAlike(leaves, hands)) return true;
   const next = firstOpen(met);
@@ -102,7 +102,7 @@ const settling = (
   known: Knows<WayReads>,
   on: Case,
   defect: string,
-  hands: Hands,
+  hands: HandsKey,
   met: readonly MetQuestion[],
 ): QuestionId | undefined => {
   if (agreement(known, on, defect, hands) < WORTH_ASKING || !canSettle(known, on, defect, hands))
@@ -122,7 +122,7 @@ export const questionThatChanges = (
   known: Knows<WayReads>,
   on: Case,
   defect: string,
-  hands: Hands,
+  hands: HandsKey,
 ): QuestionId | undefined => {
   const { leaves, met } = possible(known, on, defect);
   if (areAlike(leaves, hands)) return undefined;

@@ -4,7 +4,7 @@ import { MINUTE } from '#engine/plain/time.ts';
 import { titleLine } from '../../shared/told-rule.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
-import { sayMoment } from '../shared/say-date.ts';
+import { sayDateTime } from '../shared/say-date.ts';
 
 const VERDICTS = {
   go: 'Fine for this coat',
@@ -25,7 +25,9 @@ type Because = Pick<Judgement, 'noes' | 'wait'>;
 /** Why a coat is not to be laid, or not yet, each reason with its way out. Empty where it may be. */
 const sayNoes = ({ noes, wait }: Because): readonly string[] => {
   const says = noes.map(({ says: why, instead, earliest }) =>
-    [why, instead, earliest !== undefined && `Not before ${sayMoment(earliest)}.`].filter(Boolean).join(' '),
+    [why, instead, earliest !== undefined && `Not before ${sayDateTime(earliest)}.`]
+      .filter(Boolean)
+      .join(' '),
   );
   const waits = wait && !noes.some(({ code }) => code === 'base');
   return waits ? [...says, `${wait.row.why} It needs about ${sayHours(wait.hours)} more.`] : says;

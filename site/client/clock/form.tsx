@@ -14,7 +14,7 @@ import { timeStyle } from '../shared/time-style.ts';
 import { BeforeCoat } from './before-coat.tsx';
 import { coatIn, type DraftFault, faultsOf, twiceIn } from './draft.ts';
 import { CAN_FIELDS, COAT_FIELDS } from './fields.ts';
-import { offerProduct, readStanding, type Standing, type Touched, withdrawProduct } from './standing.ts';
+import { type CorrectedCoat, offerProduct, readStanding, type Touched, withdrawProduct } from './standing.ts';
 import { Weather } from './weather.tsx';
 
 /** What belongs to one coat alone and is not offered again for the next. */
@@ -40,7 +40,7 @@ export class CoatForm {
   /** The units that the numbers in the form are in. */
   #units: Units = 'us';
   /** The coat that is corrected, and what stood in the form before. */
-  #standing: (Standing & { readonly before: Draft }) | undefined;
+  #standing: (CorrectedCoat & { readonly before: Draft }) | undefined;
   readonly #turned = draftTurner(COAT_FIELDS);
   /** Judgements that were asked for: of two that overtake each other the later one stands. */
   #asked = 0;
@@ -77,7 +77,7 @@ export class CoatForm {
   }
 
   /** Puts a coat that stands already into the form. What was typed for the next coat comes back with `end`. */
-  correct(standing: Standing): void {
+  correct(standing: CorrectedCoat): void {
     this.end();
     this.#standing = { ...standing, before: this.#draft };
     const filled = standing.draft(this.#units);

@@ -9,7 +9,7 @@ import { FIELD_NAMES } from './fields.ts';
 export type Touched = (...names: readonly string[]) => boolean;
 
 /** A coat that stands already and is corrected in the form. */
-export type Standing = {
+export type CorrectedCoat = {
   /** How it stands in the form. */
   readonly draft: (units: Units) => Draft;
   /** What was read, with all that was not touched as it was. */
@@ -27,7 +27,7 @@ const fieldsOf = (field: string, draft: Draft): readonly string[] => {
 /** The coat as it is corrected, with the faults in what was touched: what she did not change does not stop her. */
 export const readStanding = (
   draft: Draft,
-  standing: Standing,
+  standing: CorrectedCoat,
   touched: Touched,
   product: ClockProduct,
   now: number,

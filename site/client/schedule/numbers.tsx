@@ -2,7 +2,7 @@ import { saySpan } from '#engine/clock.ts';
 import { cansFor, nightOf, type Outcome } from '#engine/schedule.ts';
 import { type DefinitionRow, DefinitionRows } from '../shared/definition-rows.tsx';
 import { sayDay, sayTime } from '../shared/say-date.ts';
-import { sayArea, sayDegrees, sayFilm, sayLiters } from '../shared/say-units.ts';
+import { sayArea, sayFilm, sayLiters, sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown, PlanShown } from './shown.ts';
 
@@ -93,7 +93,7 @@ const SLOWER = 1.05;
 /** What the nights do to each wait. */
 export const NightList = ({ outcome: { nights }, job, us, data }: PlannedShown) => {
   const { celsius, relativeHumidity } = nightOf(data.plan, job);
-  const air = `${sayDegrees(celsius, us)}, ${Math.round(relativeHumidity * 100)} % humidity`;
+  const air = `${sayWholeDegrees(celsius, us)}, ${Math.round(relativeHumidity * 100)} % humidity`;
   return (
     <>
       <h3>By night</h3>

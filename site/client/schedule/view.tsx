@@ -8,7 +8,7 @@ import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
 import { sayDay } from '../shared/say-date.ts';
-import { sayDegrees } from '../shared/say-units.ts';
+import { sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
 import { TimeLine } from './line.tsx';
@@ -35,7 +35,7 @@ const summaryOf = (asked: PlanAsked): string => {
     `used ${USED[job.wear]}`,
     ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
   ].join(', ');
-  const air = `${sayDegrees(job.day.celsius, us)} by day, ${sayDegrees(job.night.celsius, us)} by night.`;
+  const air = `${sayWholeDegrees(job.day.celsius, us)} by day, ${sayWholeDegrees(job.night.celsius, us)} by night.`;
   return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${linked ? ' Change anything above.' : ''}`;
 };
 

@@ -12,7 +12,7 @@ export const sayDate = inWords({ weekday: 'short', year: 'numeric', month: 'shor
 export const sayDay = inWords({ weekday: 'short', month: 'short', day: 'numeric' });
 
 /** The date with the time of day. */
-export const sayMoment = (at: number): string => `${sayDate(at)}, ${sayTime(at)}`;
+export const sayDateTime = (at: number): string => `${sayDate(at)}, ${sayTime(at)}`;
 
 export const sayTime = (at: number): string => sayInstant(at, at, timeStyle());
 

@@ -7,7 +7,7 @@ export const sayAir = (
   { celsius, relativeHumidity }: { readonly celsius: number; readonly relativeHumidity: number },
   units: Units = 'us',
 ): string => {
-  const [us, metric] = [sayDegrees(celsius, true), sayDegrees(celsius, false)];
+  const [us, metric] = [sayWholeDegrees(celsius, true), sayWholeDegrees(celsius, false)];
   const both = units === 'us' ? `${us} (${metric})` : `${metric} (${us})`;
   return `${both}, ${Math.round(relativeHumidity * 100)} %`;
 };
@@ -28,5 +28,5 @@ export const sayLiters = (liters: number, us: boolean): string => {
     ? `${Math.ceil(gallons * 128)} fl oz`
     : `${(Math.ceil(gallons * 40) / 10).toFixed(1)} qt`;
 };
-export const sayDegrees = (celsius: number, us: boolean): string =>
+export const sayWholeDegrees = (celsius: number, us: boolean): string =>
   us ? `${Math.round(toFahrenheit(celsius))} °F` : `${Math.round(celsius)} °C`;

@@ -8,7 +8,7 @@ import type { Case } from '#engine/case/case.ts';
 import { holds } from '#engine/case/condition.ts';
 import type { Family } from '#engine/model/family.ts';
 import type { Step } from '#engine/model/step.ts';
-import { doings, factsOfStep, hazardsOf, meansOf, surelyOf, toldBy } from '#engine/rules/hazards.ts';
+import { factsOfStep, hazardRows, hazardsOf, meansOf, surelyOf, toldBy } from '#engine/rules/hazards.ts';
 import { contradicted, LEAVE_OUT } from '#engine/steps/contradictions.ts';
 import { known as knowing, remedy } from '../small.ts';
 
@@ -222,7 +222,7 @@ describe('where less is known', () => {
     expect(facts.get('vapor')).toEqual(['family', 'family']);
   });
   it('is listed once for a step', () => {
-    expect(doings(coat)).toBe(doings(coat));
+    expect(hazardRows(coat)).toBe(hazardRows(coat));
   });
   it('works with its cloth, product, tool or what it tries', () => {
     expect(meansOf(step('wipe', { with: 'alcohol' }))).toEqual(['alcohol']);

@@ -2,7 +2,7 @@ import type { LaidCoat } from '#engine/clock.ts';
 import { coatsInOrder } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { plainId } from '../../shared/plain-id.ts';
-import { sayMoment } from '../../shared/say-date.ts';
+import { sayDateTime } from '../../shared/say-date.ts';
 import { sayAir, sayArea, sayLiters } from '../../shared/say-units.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsData } from './data.ts';
@@ -56,7 +56,7 @@ export const CoatList = ({ card, data, us, correct, takeOff }: Props) => (
               {index + 1}
             </i>
             <b>{`Coat ${index + 1}, ${productNameOf(data, coat.product).toLowerCase()}`}</b>
-            <span class="when">{sayMoment(coat.laidAt)}</span>
+            <span class="when">{sayDateTime(coat.laidAt)}</span>
             <p class="small">
               {[
                 amountOf(coat, us),

@@ -5,7 +5,7 @@ import { HOUR } from '#engine/plain/time.ts';
 import { choices } from '../../../shared/choices.ts';
 import { nowUrl, remedyUrl } from '../../../shared/urls.ts';
 import { counted } from '../../shared/counted.ts';
-import { sayDate, sayMoment } from '../../shared/say-date.ts';
+import { sayDate, sayDateTime } from '../../shared/say-date.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsData } from './data.ts';
 import { LimitNote } from './limit-note.tsx';
@@ -15,11 +15,11 @@ const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 
 /** When it was found, and where it was found again since. */
 const sayFound = ({ foundAt, changedAt, settledAt }: CardFlaw): string => {
-  if (settledAt !== undefined) return `${sayDate(settledAt)}; found ${sayMoment(foundAt)}`;
+  if (settledAt !== undefined) return `${sayDate(settledAt)}; found ${sayDateTime(foundAt)}`;
   // A second tap is no second look.
   return changedAt === undefined || changedAt - foundAt < HOUR
-    ? `Found ${sayMoment(foundAt)}`
-    : `Found ${sayMoment(foundAt)}, noted again ${sayMoment(changedAt)}`;
+    ? `Found ${sayDateTime(foundAt)}`
+    : `Found ${sayDateTime(foundAt)}, noted again ${sayDateTime(changedAt)}`;
 };
 
 type FlawProps = {
@@ -138,7 +138,7 @@ export const RepairList = ({ card, data, takeOff }: Entries<CardRepair>) => (
                 <b>{nameIn(data.remedies, repair.remedy)}</b>
               )}
               <span class="when">
-                {sayMoment(repair.doneAt)}
+                {sayDateTime(repair.doneAt)}
                 {flaw && `, for ${nameIn(data.defects, flaw.defect).toLowerCase()}`}
               </span>
               {repair.note && <p class="small">{repair.note}</p>}

@@ -2,7 +2,7 @@ import { useLayoutEffect, useState } from 'preact/hooks';
 import { fitting, MOST_LETTERS, withPhoto } from '#engine/jobs.ts';
 import type { CardPhoto, JobCard } from '#engine/model/job-card.ts';
 import { counted } from '../../shared/counted.ts';
-import { sayMoment } from '../../shared/say-date.ts';
+import { sayDateTime } from '../../shared/say-date.ts';
 import { addPhoto, readPhotos, removePhoto } from '../store/index.ts';
 import type { KeptPhoto } from '../store/photos.ts';
 import { Act } from '../views/controls.tsx';
@@ -28,7 +28,7 @@ const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
     setLost(!kept);
     if (kept) dataUrlOf(kept).then(setAddress, () => setLost(true));
   }, [kept]);
-  const taken = sayMoment(photo.takenAt);
+  const taken = sayDateTime(photo.takenAt);
   return (
     <li>
       {lost && <p class="lost">This photo can not be shown: its picture is missing here.</p>}

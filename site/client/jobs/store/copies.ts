@@ -75,9 +75,9 @@ const standingIn = async (db: JobsDb, id: string) => {
   ]);
   return { raw, photos: photos.map(photoUnder), clashes, aside, removed };
 };
-type Standing = Awaited<ReturnType<typeof standingIn>>;
+type OneOnDisk = Awaited<ReturnType<typeof standingIn>>;
 
-const putCopy = (id: string, { raw, clashes }: Standing, others?: readonly number[]): Promise<void> =>
+const putCopy = (id: string, { raw, clashes }: OneOnDisk, others?: readonly number[]): Promise<void> =>
   putText(SHELVES.cards, id, changedOn(raw), { card: raw, clashes }, others);
 
 const photosOf = async (db: JobsDb, card: string): Promise<readonly KeptPhoto[]> =>

@@ -51,10 +51,10 @@ const standingIn = async (db: JobsDb) => {
     removed: new Map(removed.map((one) => [one.id, one.at])),
   };
 };
-type Standing = Awaited<ReturnType<typeof standingIn>>;
+type OnDisk = Awaited<ReturnType<typeof standingIn>>;
 
 /** Cards of which a copy is newer than what the store has, if it has one at all, and that were not taken away since. */
-const lostIn = ({ cards, aside, removed }: Standing, there: Shelves): readonly string[] =>
+const lostIn = ({ cards, aside, removed }: OnDisk, there: Shelves): readonly string[] =>
   [...there.cards].flatMap(([id, [newest = 0]]) => {
     const gone = Math.max(removed.get(id) ?? -1, there.removed.get(id)?.[0] ?? -1);
     if (cards.has(id)) return newest > (cards.get(id) ?? newest) ? id : [];
@@ -242,7 +242,7 @@ export const fillEmpty = (db: JobsDb): Promise<void> =>
  * The cards whose copies are not what lies in the store. Damaged records are left alone, as are their sound copies; and
  * copies of which the store knows nothing at all, since nothing says that they are wanted no more.
  */
-const behindIn = (standing: Standing, there: Shelves): readonly string[] => {
+const behindIn = (standing: OnDisk, there: Shelves): readonly string[] => {
   const { cards, photos, aside, removed } = standing;
   const behind = new Set<string>();
   const compare = (now: ReadonlyMap<string, number | undefined>, copies: Shelves['cards']) => {

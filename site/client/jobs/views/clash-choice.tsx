@@ -2,14 +2,14 @@ import { bothTexts, changed, withMine } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { plainId } from '../../shared/plain-id.ts';
 import { fileName, saveFile } from '../../shared/save-file.ts';
-import { sayMoment } from '../../shared/say-date.ts';
+import { sayDateTime } from '../../shared/say-date.ts';
 import { type CardEdit, type KeptClash, settleClash } from '../store/index.ts';
 import { Act } from './controls.tsx';
 import type { CardHands } from './hands.ts';
 
 const sayValue = (value: unknown): string => {
   if (value === undefined || value === '') return 'nothing';
-  if (typeof value === 'number') return sayMoment(value);
+  if (typeof value === 'number') return sayDateTime(value);
   if (typeof value === 'string') return value;
   return Array.isArray(value) ? value.map(String).join(', ') || 'nothing' : 'another version of the entry';
 };

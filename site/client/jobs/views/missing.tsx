@@ -1,5 +1,5 @@
 import type { CardFault } from '#engine/jobs.ts';
-import { sayMoment } from '../../shared/say-date.ts';
+import { sayDateTime } from '../../shared/say-date.ts';
 import { saveFound } from '../files/export.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { mendCard, type Read, removeCard, setCardAside } from '../store/index.ts';
@@ -63,7 +63,7 @@ const Damaged = ({ id, read }: { readonly id: string; readonly read: Unreadable 
         <section>
           <h2>Its second copy is whole</h2>
           <p>
-            {`It is the card as it was on ${sayMoment(salvaged.copy.changedAt)}. It can take the place of the damaged one, which is set aside as it was found.`}
+            {`It is the card as it was on ${sayDateTime(salvaged.copy.changedAt)}. It can take the place of the damaged one, which is set aside as it was found.`}
           </p>
           <Act class="go" act={takeCopy}>
             Take the second copy
