@@ -12,6 +12,7 @@ import { Plan } from '#engine/model/plan.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
+import { Sights } from '#engine/model/sights.ts';
 import { Words } from '#engine/model/words.ts';
 import { Terms } from './plain-words.ts';
 import { Wording } from './prose/check.ts';
@@ -30,6 +31,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'plain-words.yaml': Terms,
   'plan.yaml': Plan,
   'retired.yaml': Retired,
+  'sights.yaml': Sights,
   'steps.yaml': SharedSteps,
   'wording.yaml': Wording,
   'words.yaml': Words,

@@ -15,6 +15,7 @@ import { planTable } from './plan.ts';
 import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
 import { collectedTable, imaginedTable, readIndex, saidTable } from './said.ts';
+import { sightsTable } from './sights.ts';
 import { signsThatStandAlone, untoldMarks } from './signs-told.ts';
 
 const TABLES = [
@@ -23,6 +24,7 @@ const TABLES = [
   choicesTable,
   handsTable,
   firstCoatTable,
+  sightsTable,
   wordsTable,
   kinTable,
   termsTable,

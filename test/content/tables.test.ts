@@ -9,11 +9,12 @@ import { careTable, readCare } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { planTable, readPlan } from '../../content/tools/plan.ts';
 import { readContent } from '../../content/tools/read.ts';
+import { sightsTable } from '../../content/tools/sights.ts';
 
 const linked = link(readContent(process.cwd()), {});
 if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
 const known = linked.value;
-const READERS = { plan: planTable, care: careTable, choices: choicesTable };
+const READERS = { plan: planTable, care: careTable, choices: choicesTable, sights: sightsTable };
 type Which = keyof typeof READERS;
 const text = (which: Which) => readFileSync(`content/${which}.yaml`, 'utf8');
 const PLAN = text('plan');
@@ -50,6 +51,21 @@ describe('the tables', () => {
     expect(told).toEqual([
       `content/plan.yaml:${line}: there is no source "film-s1355"; the nearest by its letters is "film-s135" (${known.get('source', 'film-s135').title}); write that, or, if you mean another work, the name of its file in content/sources, without .mdx`,
     ]);
+  });
+
+  it('tell a sign and a flaw of the groups that are not there', () => {
+    const sign = spoiled('sights', 'signs: [white-or-milky]', 'signs: [white-or-milk]');
+    expect(sign.told).toEqual([
+      expect.stringMatching(
+        new RegExp(
+          `^content/sights.yaml:${sign.line}: there is no question "white-or-milk"; .*"white-or-milky"`,
+        ),
+      ),
+    ]);
+    const face = spoiled('sights', 'face: print-marks', 'face: print-mark');
+    expect(face.told.join()).toMatch(new RegExp(`sights.yaml:${face.line}: .*"print-mark".*"print-marks"`));
+    const flaw = spoiled('sights', 'also: [frosted-oil, dry-spray', 'also: [frosted-oils, dry-spray');
+    expect(flaw.told.join()).toMatch(new RegExp(`sights.yaml:${flaw.line}: .*"frosted-oils".*"frosted-oil"`));
   });
 
   it('tell a dead defect, product and rule', () => {

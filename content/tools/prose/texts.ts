@@ -24,6 +24,7 @@ const TABLES: Readonly<Record<string, Prose['read']>> = {
   'first-coat': 'words',
   hands: 'words',
   plan: 'words',
+  sights: 'words',
 };
 /** Fields that hold what people type, or what belongs to someone else. */
 const NOT_OURS = /^( *)(?:- )?(?:also|heard|covers|standard|for|link|source|at):.*\n(?:\1(?:[ -]).*\n)*/gm;
