@@ -1,0 +1,159 @@
+/** The soak itself: acts by weight, what went wrong, and whether memory and storage stay as they are. */
+import { dice } from '../dice.ts';
+import { ACTS, type Done, draw } from './acts/index.ts';
+import { type Held, heldBy, storedBy } from './memory.ts';
+import { type Slope, slopeOf } from './slope.ts';
+import { type How, type Visit, visit } from './visit.ts';
+
+/** Acts from one measurement of the memory to the next, going about. */
+const EVERY = 100;
+/** The same while one page stays open. */
+const EVERY_SITTING = 10;
+/** Acts at the beginning that are not measured: each kind of page is met, and its code made ready, once. */
+const WARM_UP = 100;
+const WARM_UP_SITTING = 20;
+/** The share of the time that goes to sitting before one page. */
+const SITTING = 0.4;
+/** A page that stays open, on which this much is done. */
+const SEATS = ['/clock/', '/jobs/', '/tell/', '/schedule/', '/learn/practice/'] as const;
+
+/** Bytes an act that memory may surely grow by: a list of ten flaws that is left behind holds more. */
+const MOST_BYTES_AN_ACT = { about: 500, sitting: 2000 } as const;
+/** Bytes that the storage may grow by once everything is on the device: eight cards with photos, twice. */
+const MOST_STORED = 5_000_000;
+/** Letters in the small notes. */
+const MOST_NOTES = 50_000;
+
+export type Fault = {
+  readonly seed: number;
+  /** The number of the act. */
+  readonly at: number;
+  readonly says: readonly string[];
+  /** All acts since the browser was started, the faulty one last. */
+  readonly acts: readonly Done[];
+};
+type Growth = {
+  readonly where: string;
+  readonly bytes: Slope;
+  readonly nodes: Slope;
+  readonly listeners: Slope;
+  readonly held: readonly Held[];
+};
+export type Soaked = {
+  readonly seed: number;
+  readonly counts: Readonly<Record<How, number>>;
+  readonly hours: number;
+  readonly growth: readonly Growth[];
+  readonly stored: { readonly first: number; readonly last: number; readonly notes: number };
+  readonly fault?: Fault;
+};
+
+const growthOf = (where: string, held: readonly Held[]): Growth => {
+  const by = (what: 'heap' | 'nodes' | 'listeners') => slopeOf(held.map((one) => [one.act, one[what]]));
+  return { where, bytes: by('heap'), nodes: by('nodes'), listeners: by('listeners'), held };
+};
+
+type Run = {
+  readonly visit: Visit;
+  readonly seed: number;
+  readonly roll: () => number;
+  readonly done: Done[];
+  readonly counts: Record<How, number>;
+  fault: Fault | undefined;
+};
+
+/** Does the next act; false once something went wrong. */
+const step = async (run: Run, act: Done): Promise<boolean> => {
+  run.done.push(act);
+  const { how, faults } = await run.visit.act(act);
+  run.counts[how] += 1;
+  if (!faults.length) return true;
+  run.fault = { seed: run.seed, at: run.done.length, says: faults, acts: run.done };
+  return false;
+};
+
+/** The first page, with a network: what all measurements are taken on. */
+const home = async ({ visit: { page, online } }: Run): Promise<void> => {
+  await online();
+  await page.goto('/');
+  await page.waitForTimeout(300);
+};
+
+/** Goes about the site until the time is over. */
+const goAbout = async (run: Run, until: number): Promise<Growth> => {
+  const held: Held[] = [];
+  while (performance.now() < until && !run.fault) {
+    if (!(await step(run, draw(run.roll)))) break;
+    if (run.done.length % EVERY || run.done.length < WARM_UP) continue;
+    await home(run);
+    held.push(await heldBy(run.visit.session, run.done.length));
+  }
+  return growthOf('about', held);
+};
+
+/** Sits before one page until the time is over: no document takes the place of another, so what is left behind stays. */
+const sit = async (run: Run, seat: string, until: number): Promise<Growth> => {
+  const acts = ACTS.filter(({ on, name }) => on === seat && name !== 'plan by the usual');
+  const { page, session } = run.visit;
+  const held: Held[] = [];
+  await home(run);
+  await page.goto(seat);
+  let sat = 0;
+  while (performance.now() < until && !run.fault) {
+    const here = await page.evaluate(() => performance.timeOrigin);
+    if (!(await step(run, draw(run.roll, acts)))) break;
+    sat += 1;
+    // A link of a verdict led away: the measurements of the document before count no more.
+    if (new URL(page.url()).pathname !== seat) await page.goto(seat);
+    if ((await page.evaluate(() => performance.timeOrigin)) !== here) {
+      held.length = 0;
+      sat = 0;
+    } else if (sat >= WARM_UP_SITTING && sat % EVERY_SITTING === 0) held.push(await heldBy(session, sat));
+  }
+  return growthOf(seat, held);
+};
+
+/** What is wrong with the memory or the storage, in words. */
+export const grown = ({ growth, stored }: Pick<Soaked, 'growth' | 'stored'>): readonly string[] => [
+  ...growth.flatMap(({ where, bytes }) => {
+    const most = where === 'about' ? MOST_BYTES_AN_ACT.about : MOST_BYTES_AN_ACT.sitting;
+    return bytes.least > most
+      ? [`memory grows on ${where} by at least ${Math.round(bytes.least)} bytes an act; ${most} are allowed`]
+      : [];
+  }),
+  ...(stored.last - stored.first > MOST_STORED
+    ? [`the storage grew by ${stored.last - stored.first} bytes; ${MOST_STORED} are allowed`]
+    : []),
+  ...(stored.notes > MOST_NOTES ? [`the small notes have ${stored.notes} letters`] : []),
+];
+
+/** A user of chance for so many minutes. `plant` is put into every page: a leak, to see that it is found. */
+export const soak = (minutes: number, seed: number, plant?: () => void): Promise<Soaked> =>
+  visit(async (visit) => {
+    const run: Run = {
+      visit,
+      seed,
+      roll: dice(seed),
+      done: [],
+      counts: { done: 0, nothing: 0, missed: 0 },
+      fault: undefined,
+    };
+    const began = performance.now();
+    const span = minutes * 60_000;
+    const first = (await storedBy(visit.page)).bytes;
+    const growth = [await goAbout(run, began + span * (1 - SITTING))];
+    for (const [at, seat] of SEATS.entries()) {
+      if (run.fault) break;
+      growth.push(await sit(run, seat, began + span * (1 - SITTING + (SITTING * (at + 1)) / SEATS.length)));
+    }
+    if (!run.fault) await home(run);
+    const { bytes: last, notes } = run.fault ? { bytes: first, notes: 0 } : await storedBy(visit.page);
+    return {
+      seed,
+      counts: run.counts,
+      hours: visit.hours(),
+      growth,
+      stored: { first, last, notes },
+      ...(run.fault && { fault: run.fault }),
+    };
+  }, plant);
