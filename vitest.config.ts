@@ -16,6 +16,7 @@ const SLOW = [
     'pictures',
     'practice-draw',
     'quiet',
+    'soak',
     'storage-files',
     'storage-full',
     'storage-killed',

@@ -9,7 +9,7 @@
  */
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fewest } from './replay.ts';
-import { type Fault, grown, type Soaked, soak } from './soak.ts';
+import { type Fault, grown, type Soaked, soak, spanOf } from './soak.ts';
 
 const FOLDER = 'reports/soak';
 const FAULT = `${FOLDER}/fault.json`;
@@ -50,7 +50,7 @@ if (first === 'replay') {
   for (const says of found?.says ?? []) console.log(says);
   for (const [name, dice] of found?.acts ?? []) console.log(`  ${name} (${dice})`);
 } else {
-  const soaked = await soak(Number(first), Number(second));
+  const soaked = await soak(spanOf(Number(first)), Number(second));
   tell(soaked);
   writeFileSync(`${FOLDER}/${second}.json`, JSON.stringify(soaked.growth, undefined, 1));
   if (soaked.fault) writeFileSync(FAULT, JSON.stringify(soaked.fault));

@@ -29,7 +29,7 @@ export const slopeOf = (points: readonly Point[]): Slope => {
   if (n < 5 || !slopes.length)
     return { slope: median(slopes), least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY };
   const reach = TWO_SIDED_95 * Math.sqrt((n * (n - 1) * (2 * n + 5)) / 18);
-  const low = Math.max(0, Math.floor((slopes.length - reach) / 2));
+  const low = Math.max(0, Math.floor((slopes.length - reach) / 2) - 1);
   const high = Math.min(slopes.length - 1, Math.ceil((slopes.length + reach) / 2));
   return {
     slope: median(slopes),

@@ -12,9 +12,7 @@ const EVERY_SITTING = 10;
 /** Acts at the beginning that are not measured: each kind of page is met, and its code made ready, once. */
 const WARM_UP = 100;
 const WARM_UP_SITTING = 20;
-/** The share of the time that goes to sitting before one page. */
-const SITTING = 0.4;
-/** A page that stays open, on which this much is done. */
+/** Pages that stay open while much is done on them. */
 const SEATS = ['/clock/', '/jobs/', '/tell/', '/schedule/', '/learn/practice/'] as const;
 
 /** Bytes an act that memory may surely grow by: a list of ten flaws that is left behind holds more. */
@@ -127,8 +125,22 @@ export const grown = ({ growth, stored }: Pick<Soaked, 'growth' | 'stored'>): re
   ...(stored.notes > MOST_NOTES ? [`the small notes have ${stored.notes} letters`] : []),
 ];
 
-/** A user of chance for so many minutes. `plant` is put into every page: a leak, to see that it is found. */
-export const soak = (minutes: number, seed: number, plant?: () => void): Promise<Soaked> =>
+export type Span = {
+  /** Minutes of going about. */
+  readonly about: number;
+  /** Minutes on each page that stays open. */
+  readonly sitting: number;
+  readonly seats: readonly string[];
+};
+/** Minutes shared out: most for going about, the rest for the pages that stay open. */
+export const spanOf = (minutes: number): Span => ({
+  about: minutes * 0.6,
+  sitting: (minutes * 0.4) / SEATS.length,
+  seats: SEATS,
+});
+
+/** A user of chance for such a time. `plant` is put into every page: a leak, to see that it is found. */
+export const soak = (span: Span, seed: number, plant?: () => void): Promise<Soaked> =>
   visit(async (visit) => {
     const run: Run = {
       visit,
@@ -138,14 +150,10 @@ export const soak = (minutes: number, seed: number, plant?: () => void): Promise
       counts: { done: 0, nothing: 0, missed: 0 },
       fault: undefined,
     };
-    const began = performance.now();
-    const span = minutes * 60_000;
     const first = (await storedBy(visit.page)).bytes;
-    const growth = [await goAbout(run, began + span * (1 - SITTING))];
-    for (const [at, seat] of SEATS.entries()) {
-      if (run.fault) break;
-      growth.push(await sit(run, seat, began + span * (1 - SITTING + (SITTING * (at + 1)) / SEATS.length)));
-    }
+    const inMinutes = (minutes: number) => performance.now() + minutes * 60_000;
+    const growth = [await goAbout(run, inMinutes(span.about))];
+    for (const seat of span.seats) if (!run.fault) growth.push(await sit(run, seat, inMinutes(span.sitting)));
     if (!run.fault) await home(run);
     const { bytes: last, notes } = run.fault ? { bytes: first, notes: 0 } : await storedBy(visit.page);
     return {

@@ -1,0 +1,23 @@
+/** A user of chance for some seconds, and a leak that is planted to see that one is found. `npm run soak` goes on longer. */
+import { expect, it } from 'vitest';
+import { grown, soak } from '../soak/soak.ts';
+
+it('does whatever it likes without an error, and leaves nothing behind', async () => {
+  const soaked = await soak({ about: 0.6, sitting: 0.4, seats: ['/clock/'] }, 2026);
+  expect(soaked.fault?.says).toBeUndefined();
+  expect(soaked.counts.done).toBeGreaterThan(60);
+  expect(soaked.hours).toBeGreaterThan(20);
+  expect(grown(soaked)).toEqual([]);
+});
+
+it('finds what a page keeps for good', async () => {
+  const leak = () => {
+    const kept: string[][] = [];
+    addEventListener('click', () => {
+      kept.push(Array.from({ length: 2000 }, (_, at) => `${at} of ${kept.length}`));
+    });
+  };
+  const soaked = await soak({ about: 0, sitting: 0.7, seats: ['/clock/'] }, 2026, leak);
+  expect(soaked.fault?.says).toBeUndefined();
+  expect(grown(soaked)).toEqual([expect.stringMatching(/^memory grows on \/clock\/ by at least \d+ bytes/)]);
+});
