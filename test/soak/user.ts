@@ -10,7 +10,7 @@ export type User = {
   /** Takes the network away or gives it back. */
   readonly offline: (is: boolean) => Promise<void>;
   /** The last file of cards that was saved, to be brought in again. */
-  readonly kept: { file?: string };
+  readonly kept: { file?: string | undefined };
 };
 
 /** Done, or false where there was nothing to do it with. */

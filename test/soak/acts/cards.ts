@@ -1,4 +1,5 @@
 /** Job cards: made, written, coated, shown to someone, copied, taken away and brought back. */
+import { readFileSync } from 'node:fs';
 import { type Act, be, between, choose, oneOf, tap, type as typeIn, type User, unfold } from '../user.ts';
 
 const JOBS = '/jobs/';
@@ -78,7 +79,7 @@ const imported = async (user: User): Promise<boolean> => {
   await user.page.locator('.file input').setInputFiles({
     name: 'cards.json',
     mimeType: 'application/json',
-    buffer: await (await import('node:fs/promises')).readFile(user.kept.file),
+    buffer: readFileSync(user.kept.file),
   });
   await user.page.locator('[data-part=said] button').first().waitFor();
   return tap(user, '[data-part=said] button');
