@@ -11,12 +11,16 @@ const BEGIN = Date.UTC(2026, 10, 24, 17);
 const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } as const;
 const ABROAD = { timezoneId: 'America/Denver', locale: 'en-US' } as const;
 
+/** What is tapped often is compiled, and machine code lies in the heap, too: measured, it was most of what grew there. */
+const NO_MACHINE_CODE = ['--js-flags=--no-opt --no-maglev --no-sparkplug'];
+
 export type Visit = {
   readonly page: Page;
   readonly session: CDPSession;
   readonly watch: Watch;
   /** Does one act and tells what went wrong, or how it was not done. */
   readonly act: (done: Done) => Promise<{ readonly how: How; readonly faults: readonly string[] }>;
+  readonly jump: (milliseconds: number) => Promise<void>;
   /** Hours that have passed on the clock of the tab. */
   readonly hours: () => number;
   /** Gives the network back. */
@@ -50,7 +54,7 @@ const jumping = async (page: Page) => {
 /** Opens the tab, lets it take everything onto the device, and gives it to `work`. */
 export const visit = <T>(work: (visit: Visit) => Promise<T>, plant?: () => void): Promise<T> =>
   served(siteHandler('dist'), async (base) => {
-    const browser = await startBrowser();
+    const browser = await startBrowser(NO_MACHINE_CODE);
     try {
       const context = await browser.newContext({
         baseURL: base,
@@ -93,7 +97,7 @@ export const visit = <T>(work: (visit: Visit) => Promise<T>, plant?: () => void)
         }
         return { how, faults: how === 'nothing' ? [] : await watching.faults() };
       };
-      return await work({ page, session, watch: watching, act, hours, online: () => offline(false) });
+      return await work({ page, session, watch: watching, act, jump, hours, online: () => offline(false) });
     } finally {
       await browser.close();
     }

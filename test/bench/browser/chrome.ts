@@ -15,12 +15,12 @@ const BARE = '<!doctype html><meta charset="utf-8"><title>bench</title><p>Bench.
 export const bare: RequestListener = (_request, response) =>
   response.writeHead(200, { 'Content-Type': 'text/html; charset=utf-8', ...ALONE }).end(BARE);
 
-export const startBrowser = async (): Promise<Browser> => {
+export const startBrowser = async (more: readonly string[] = []): Promise<Browser> => {
   const own = process.env['CHROME_PATH'];
   const packaged = process.platform === 'linux' && process.arch === 'x64';
   const path = own ?? (packaged ? await unpackPackaged() : undefined);
   return chromium.launch({
-    args: BROWSER_ARGS,
+    args: [...BROWSER_ARGS, ...more],
     ...(path ? { executablePath: path } : { channel: 'chrome' }),
   });
 };
