@@ -21,3 +21,28 @@ it('finds what a page keeps for good', async () => {
   expect(soaked.fault?.says).toBeUndefined();
   expect(grown(soaked)).toEqual([expect.stringMatching(/^memory grows on \/clock\/ by at least \d+ bytes/)]);
 });
+
+it.each([
+  [
+    'an error',
+    /planted/,
+    () => {
+      addEventListener('click', () => {
+        throw new Error('planted');
+      });
+    },
+  ],
+  [
+    'a value that was not there',
+    /undefined/,
+    () => {
+      addEventListener('click', () => {
+        document.querySelector('h1')?.append(` ${undefined}`);
+      });
+    },
+  ],
+])('ends with %s, and tells what led to it', async (_what, says, plant) => {
+  const { fault } = await soak({ about: 2, sitting: 0, seats: [] }, 5, plant);
+  expect(fault?.says.join(' ')).toMatch(says);
+  expect(fault?.acts).toHaveLength(fault?.at ?? 0);
+});

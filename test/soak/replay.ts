@@ -4,7 +4,8 @@ import { ACTS, type Done } from './acts/index.ts';
 import { visit } from './visit.ts';
 
 /** What goes wrong in these acts; nothing where all goes well. */
-const wrongIn = (acts: readonly Done[]): Promise<readonly string[]> =>
+type WrongIn = (acts: readonly Done[]) => Promise<readonly string[]>;
+const inBrowser: WrongIn = (acts) =>
   visit(async (there) => {
     for (const act of acts) {
       const { faults } = await there.act(act);
@@ -23,17 +24,18 @@ const TAILS = [10, 40, 200, Number.POSITIVE_INFINITY];
 export const fewest = async (
   acts: readonly Done[],
   minutes: number,
+  wrongIn: WrongIn = inBrowser,
 ): Promise<{ readonly acts: readonly Done[]; readonly says: readonly string[] } | undefined> => {
   for (const tail of TAILS) {
     const last = acts.slice(-tail);
     const says = await wrongIn(last);
-    if (says.length) return shrunk(last, says, minutes);
+    if (says.length) return shrunk(last, says, minutes, wrongIn);
     if (last.length === acts.length) return undefined;
   }
   return undefined;
 };
 
-const shrunk = async (acts: readonly Done[], first: readonly string[], minutes: number) => {
+const shrunk = async (acts: readonly Done[], first: readonly string[], minutes: number, wrongIn: WrongIn) => {
   let least = { acts, says: first };
   const act = fc.tuple(fc.constantFrom(...ACTS.map(({ name }) => name)), fc.noShrink(fc.nat()));
   const property = fc.asyncProperty(fc.array(act, { maxLength: acts.length }), async (some) => {
