@@ -16,8 +16,8 @@ const WARM_UP_SITTING = 40;
 /** Pages that stay open while much is done on them. */
 const SEATS = ['/clock/', '/jobs/', '/tell/', '/schedule/', '/learn/practice/'] as const;
 
-/** Bytes an act that memory may surely grow by: a list of ten flaws that is left behind holds more. */
-const MOST_BYTES_AN_ACT = { about: 500, sitting: 2000 } as const;
+/** Bytes an act that memory may surely grow by. Sitting, what she writes on a card and what she tells stays, by right. */
+const MOST_BYTES_AN_ACT = { about: 500, sitting: 4000 } as const;
 /** Bytes that the storage may grow by once everything is on the device: eight cards with photos, twice. */
 const MOST_STORED = 5_000_000;
 /** Letters in the small notes. */
