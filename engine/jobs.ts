@@ -23,7 +23,7 @@ export { type CareCard, type CareLine, careOf } from './jobs/care.ts';
 export { type CareDates, type DatePlan, datesOfCard } from './jobs/care-dates.ts';
 export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
-export { type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
+export { filmBelow, type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
 export { layingOfCard } from './jobs/laying.ts';
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
 export { flawOver, openFlaw } from './jobs/open-flaw.ts';

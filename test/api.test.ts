@@ -12,7 +12,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/clock.ts':
     'MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lifeLine onOnePiece readStore remindersOf sayInstant sayMinutes sayMoment sayNow sayReasons saySpan sayUntil touchBounds untilOf wetFilmOf withLaid',
   'engine/jobs.ts':
-    'LATEST_INSTANT MOST MOST_LETTERS adviceOf bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
+    'LATEST_INSTANT MOST MOST_LETTERS adviceOf bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':
     'areaOf buildOf cansFor datesOf fitnessOf largestFace litersOf nightOf schedule wetEdgeOf',
   'engine/fitness.ts':

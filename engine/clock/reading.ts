@@ -9,6 +9,7 @@ import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { MINUTE } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
+import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
 
 /** Phones and watches differ a little: a coat this far ahead still counts as laid now. */
@@ -37,6 +38,8 @@ export type Running = {
   readonly flaw: OpenFlaw | undefined;
   /** The clear film so far is too thin to be sanded over the whole face. */
   readonly thin: boolean;
+  /** The most that the clear film so far is thicker than, µm: no other coat comes over it. Nothing where it is not. */
+  readonly pastMost: number | undefined;
 };
 
 export type Reading =
@@ -138,6 +141,7 @@ export const clockNow = (
     last: coat.last ?? false,
     flaw: coat.flaw,
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
+    pastMost: thickerThan(filmUpTo(coat, { ...products, [coat.product]: product })),
   };
 };
 

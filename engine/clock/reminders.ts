@@ -12,7 +12,7 @@ export type Reminder = {
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
 export const remindersOf = (
-  { moments, sanded, thin, buff }: Running,
+  { moments, sanded, thin, buff, pastMost }: Running,
   coat: LaidCoat,
   now: number,
 ): readonly Reminder[] => {
@@ -24,6 +24,14 @@ export const remindersOf = (
     detail,
   });
   const deadline = moments['sand-if-beyond'];
+  const coatAgain = reminder(
+    'recoat',
+    recoat.to,
+    thin ? 'ready for the next coat' : sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
+    sanded
+      ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
+      : 'A clean cloth must slide over it and take nothing off.',
+  );
   return [
     // A wax that has set drags: it is looked at from the early end on.
     buff
@@ -39,15 +47,8 @@ export const remindersOf = (
           'dry to the touch, look again',
           'Look in low light. Do not sand or coat yet.',
         ),
-    reminder(
-      'recoat',
-      recoat.to,
-      thin ? 'ready for the next coat' : sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
-      sanded
-        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
-        : 'A clean cloth must slide over it and take nothing off.',
-    ),
-    ...(deadline && !isLateAtOnce(moments)
+    ...(pastMost === undefined ? [coatAgain] : []),
+    ...(pastMost === undefined && deadline && !isLateAtOnce(moments)
       ? [
           reminder(
             'sand-if-beyond',

@@ -4,6 +4,7 @@ import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
 import { sayWax } from './say-wax.ts';
+import { sayThick, THICK_ENOUGH } from './thick.ts';
 import { THIN_WORDS } from './thin.ts';
 
 /** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
@@ -37,6 +38,19 @@ const sayCuring = ({ 'light-use': use, cure }: Running['moments'], now: number, 
       ? `It was the last coat. Light use: ${sayUntil(use.from, use.to, now, style)}. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`
       : `It was the last coat, and bears light use. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
 });
+
+/** Nor of one that made the film thicker than it should be. */
+const sayThickEnough = ({ cure }: Running['moments'], most: number, now: number, style: TimeStyle): Said => ({
+  doing: 'accept',
+  verdict: THICK_ENOUGH,
+  why: `${sayThick(most)} Leave it to cure. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
+});
+
+const BEFORE_WORK = {
+  sanded: 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.',
+  buffed:
+    'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
+} as const;
 
 const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeStyle): NowWords => {
   const deadline = moments['sand-if-beyond'];
@@ -103,7 +117,7 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
         .filter(Boolean)
         .join(' '),
     });
-  const { moments, handsOff, stage, sanded, wipeOff, buff, last } = reading;
+  const { moments, handsOff, stage, sanded, wipeOff, buff, last, pastMost } = reading;
   if (buff && now < moments.recoat.to) return sayWax(reading, buff, now, style);
   if (wipeOff)
     return plain({
@@ -117,13 +131,14 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
       'wait',
       'Leave it to dry',
       moments.recoat,
-      sanded
-        ? 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.'
-        : 'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
+      pastMost === undefined
+        ? BEFORE_WORK[sanded ? 'sanded' : 'buffed']
+        : `It is dry to the touch, but soft inside. ${THICK_ENOUGH}. ${sayThick(pastMost)}`,
       now,
       style,
     );
   if (stage === 'cured') return plain({ doing: 'accept', verdict: 'Cured', why: 'Ready for use.' });
   if (last) return plain(sayCuring(moments, now, style));
+  if (pastMost !== undefined) return plain(sayThickEnough(moments, pastMost, now, style));
   return sayReady(reading, now, style);
 };

@@ -13,7 +13,7 @@ export const THIN_WORDS = {
 type Products = Readonly<Record<string, ClockProduct>>;
 
 /** The least dry film of one coat, µm. */
-const leastDry = (product: ClockProduct, coat: LaidCoat): number =>
+export const leastDry = (product: ClockProduct, coat: LaidCoat): number =>
   (wetFilmOf(product, coat) ?? product['reference-wet-film-micrometers']) * product['volume-solids'][0];
 
 /**

@@ -1,9 +1,11 @@
 import type { Case } from '../case/case.ts';
 import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
 import { readyForNext } from '../clock/reading.ts';
+import { filmUpTo } from '../clock/thick.ts';
 import type { CardCoat } from '../model/job-card.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { HOUR } from '../plain/time.ts';
+import { filmTold } from './film-risk.ts';
 import type { Laying } from './laying.ts';
 
 /** What a coat itself tells, whoever lays it: its air, its tool and its can. */
@@ -36,11 +38,14 @@ export const overCoat = (
   laidAt: number,
   products: Readonly<Record<string, ClockProduct>>,
 ): Laying => {
+  const film = below && filmUpTo(below, products);
   // What its card has told of the piece need not be told again.
   const over = {
     ...laying,
     ...(below?.age && laying.age === undefined && { age: below.age }),
     ...(below?.flaw && { openFlaw: below.flaw }),
+    // What its card knows of the film goes before what the coats alone tell.
+    ...(film?.families.length && !laying.film && { film }),
   };
   const product = below && entryOf(products, below.product);
   if (!product) return over;
@@ -79,9 +84,11 @@ export const layingOfCase = (
 ): Laying | undefined => {
   const [celsius, relativeHumidity] = [number(on, 'air-celsius'), number(on, 'relative-humidity')];
   if (celsius === undefined || relativeHumidity === undefined) return undefined;
+  const film = more.onOwnCoat ? number(on, 'film-micrometers') : undefined;
   return {
     ...more,
     ...pieceOfCase(on),
+    ...(film !== undefined && { film: filmTold(film, on) }),
     day: airOf({ celsius, relativeHumidity, surfaceCelsius: number(on, 'surface-celsius') }),
   };
 };

@@ -7,12 +7,23 @@ import type { GRITS, Step } from '../model/step.ts';
 import { HOUR } from '../plain/time.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import { coatStep, factsOfLaying } from './case.ts';
+import { tooThick } from './film-risk.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
 import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from './rows.ts';
 
 /** Why a coat must not be laid, or not yet. */
 export type No = {
-  readonly code: 'rule' | 'use' | 'tool' | 'weather' | 'base' | 'coat-below' | 'flaw' | 'hours' | 'drying';
+  readonly code:
+    | 'rule'
+    | 'use'
+    | 'tool'
+    | 'weather'
+    | 'base'
+    | 'film'
+    | 'coat-below'
+    | 'flaw'
+    | 'hours'
+    | 'drying';
   readonly says: string;
   readonly instead?: string;
   /** The rule that forbids it, by its id: its page leads on. */
@@ -40,7 +51,7 @@ export type Judgement = {
 /** The tables that a judgement rests on. */
 export type JudgeTables = Pick<
   Plan,
-  'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'refuse'
+  'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'refuse' | 'sanding'
 >;
 
 /** Less than this is no wait: a table that says a day does not mean it to the minute. */
@@ -64,6 +75,12 @@ const FLAW_FIRST: Readonly<Record<NonNullable<Laying['openFlaw']>, No>> = {
     says: 'A flaw of this piece was repaired.',
     instead: 'Look first whether it is gone, and note it on the card.',
   },
+};
+
+/** A film that is thick enough bears no other coat, however long it dries. */
+const thickEnough = ({ sanding }: JudgeTables, { film }: Laying): readonly No[] => {
+  const most = film && tooThick(sanding, film);
+  return most ? [{ code: 'film', says: most.say, instead: 'Leave it to cure.' }] : [];
 };
 
 const TOO_EARLY =
@@ -180,6 +197,7 @@ export const judgeLaying = (
   const row = baseWait(plan, laying, product);
   const hours = row ? hoursLeft(laying, row) : 0;
   const weather = weatherOf(product, laying, units);
+  const thick = thickEnough(plan, laying);
   const noes: readonly No[] = [
     ...forbidding
       .filter(({ id }) => plan.refuse.some((refused) => refused === id))
@@ -195,7 +213,7 @@ export const judgeLaying = (
       .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
     ...toolOf(product, laying),
     ...(laying.openFlaw ? [FLAW_FIRST[laying.openFlaw]] : []),
-    ...coatBelow(plan, laying, product, at),
+    ...(thick.length ? thick : coatBelow(plan, laying, product, at)),
     ...(row?.refuse && hours > 0
       ? [
           {

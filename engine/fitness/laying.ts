@@ -1,5 +1,6 @@
 import type { Label } from '../calc/drying/label.ts';
 import type { ClockProduct, OpenFlaw } from '../clock/coat.ts';
+import type { Film } from '../clock/thick.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Family } from '../model/family.ts';
 import type { TRIALS, WEARS } from '../model/plan.ts';
@@ -24,6 +25,8 @@ export type Laying = {
   readonly ownBelow?:
     | { readonly family: Family; readonly hours: number; readonly readyAt: number | undefined }
     | undefined;
+  /** The clear film that it comes to lie on, where anything of that is known. */
+  readonly film?: Film | undefined;
   /** A flaw in that coat that is not settled. */
   readonly openFlaw?: OpenFlaw | undefined;
   /** Hours since the base was laid; nothing where it is long dry or bare. */

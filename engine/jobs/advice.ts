@@ -1,16 +1,16 @@
 import type { Case } from '../case/case.ts';
-import { riskOfFilm, type SandRisk } from '../fitness/film-risk.ts';
+import { filmTold, riskOfFilm, type SandRisk, tooThick } from '../fitness/film-risk.ts';
 import type { Sanding } from '../model/plan.ts';
 import { isOneOf } from '../plain/entry-of.ts';
-import type { Layers } from './layers.ts';
+import { filmOf, type Layers } from './layers.ts';
 
 /** How we know a statement. */
 type Ground = Sanding['says']['bare']['grounds'][number];
 
 export type FilmAdvice = {
   readonly risk: SandRisk;
-  /** Thicker than a film should be. */
-  readonly thick: boolean;
+  /** The most that it is thicker than, µm: no other coat comes over it. Nothing where it is not. */
+  readonly pastMost: number | undefined;
   readonly says: string;
   readonly grounds: readonly Ground[];
 };
@@ -36,27 +36,24 @@ export const filmToSand = (
   if (typeof film !== 'number' || typeof coats !== 'number') return undefined;
   if (liesInTheWood(sanding, on['family']?.value)) return undefined;
   const risk = riskOfFilm(sanding, coats, film);
+  const most = tooThick(sanding, filmTold(film, on));
   const { say } = sanding.says[risk];
   return {
     risk,
-    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${say}`,
+    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${most && risk !== 'low' ? most.say : [say, most?.say].filter(Boolean).join(' ')}`,
   };
 };
 
 /** What the film allows, in plain words, by its least thickness. Where the can says otherwise, the can wins. */
 export const adviceOf = (sanding: Sanding, film: Layers): FilmAdvice => {
   const risk = riskOf(sanding, film);
-  const most = sanding['too-thick'].find(
-    ({ families }) =>
-      !families || film.layers.some(({ family }) => family !== undefined && families.includes(family)),
-  );
+  const most = tooThick(sanding, filmOf(film));
   const { say, grounds } = sanding.says[risk];
-  if (!most || film.total.from <= most.micrometers) return { risk, thick: false, says: say, grounds };
+  if (!most) return { risk, pastMost: undefined, says: say, grounds };
   const { grade, source } = most;
-  return {
-    risk,
-    thick: true,
-    says: `${say} ${most.say}`,
-    grounds: [...grounds, { grade, ...(source && { source }) }],
-  };
+  const why = { grade, ...(source && { source }) };
+  // One thick coat is thin by its count alone, and no other is to be laid before it is sanded.
+  return risk === 'low'
+    ? { risk, pastMost: most.micrometers, says: `${say} ${most.say}`, grounds: [...grounds, why] }
+    : { risk, pastMost: most.micrometers, says: most.say, grounds: [why] };
 };

@@ -1,5 +1,6 @@
 import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
-import type { Family } from '../model/family.ts';
+import type { Film } from '../clock/thick.ts';
+import { type Family, UNSANDED } from '../model/family.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
@@ -90,4 +91,21 @@ export const layersOf = (card: JobCard, products: Products): Layers => {
     ...(supposed ? [`${coatsOf(supposed)} reckoned with the usual film.`] : []),
   ].join(' ');
   return { layers, total, unknown, supposed, says };
+};
+
+/** The film at its least: what lies in the wood makes none, and what is not known is not counted. */
+export const filmOf = ({ layers }: Pick<Layers, 'layers'>): Film => {
+  const films = layers.flatMap(({ family, dry }) =>
+    family && dry && !UNSANDED.includes(family) ? [{ family, least: dry.from }] : [],
+  );
+  return {
+    micrometers: films.reduce((sum, { least }) => sum + least, 0),
+    families: films.map(({ family }) => family),
+  };
+};
+
+/** The film that a coat comes to lie on. */
+export const filmBelow = (card: JobCard, { id, laidAt }: CardCoat, products: Products): Film => {
+  const coats = card.coats.filter((one) => one.id !== id && one.laidAt < laidAt);
+  return filmOf(layersOf({ ...card, coats }, products));
 };

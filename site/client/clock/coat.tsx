@@ -42,8 +42,8 @@ type Props = {
   readonly acts: CoatActs;
 };
 
-/** What each time is called; once it is over it says since when. Over the last coat comes no other. */
-const namesOf = ({ sanded, thin, last, buff, moments }: Running, now: number) => {
+/** What each time is called; once it is over it says since when. Over the last coat, and over a film that is thick enough, comes no other. */
+const namesOf = ({ sanded, thin, last, pastMost, buff, moments }: Running, now: number) => {
   const next = thin || buff ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
   const late = thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
@@ -61,7 +61,7 @@ const namesOf = ({ sanded, thin, last, buff, moments }: Running, now: number) =>
   ] as const;
   return [
     ['touch', buff ? 'Dull: buff it' : 'Dry to the touch'],
-    ...(last ? [] : coats),
+    ...(last || pastMost !== undefined ? [] : coats),
     ['light-use', 'Light use'],
     ['cure', 'Fully cured'],
   ] as const;

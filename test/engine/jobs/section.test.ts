@@ -58,10 +58,10 @@ describe('the drawn section', () => {
     // company's note on dry film thickness, both undated. Sand only after the second coat: a magazine, 2010.
     expect(drawn(coats(80)).warn?.says).toMatch(/sand-through/i);
     expect(drawn(coats(80)).advice.risk).toBe('high');
-    expect(drawn(coats(80, 80)).advice).toMatchObject({ risk: 'some', thick: false });
+    expect(drawn(coats(80, 80)).advice).toMatchObject({ risk: 'some', pastMost: undefined });
     const thick = drawn(coats(100, 100, 100, 100, 100));
     expect(thick.warn).toBeUndefined();
-    expect(thick.advice).toMatchObject({ risk: 'low', thick: true });
+    expect(thick.advice).toMatchObject({ risk: 'low', pastMost: 125 });
     expect(thick.advice.says).toContain('125 µm');
   });
 

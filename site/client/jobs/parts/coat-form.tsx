@@ -4,6 +4,7 @@ import {
   changed,
   coatOwed,
   coatsInOrder,
+  filmBelow,
   laidCoatOf,
   layingOfCard,
   passedBy,
@@ -123,9 +124,10 @@ export class CoatOnCard {
   /** A coat as it comes to lie on the piece: over the one below once that bears it. */
   #layingOf(coat: CardCoat): Laying {
     const card = this.#hands.card();
-    const laying = layingOfCard(card, coat);
+    const { products } = this.#data;
+    const laying = { ...layingOfCard(card, coat), film: filmBelow(card, coat, products) };
     const below = coatsInOrder(card).findLast(({ id, laidAt }) => id !== coat.id && laidAt < coat.laidAt);
-    const over = overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, this.#data.products);
+    const over = overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, products);
     // The coat that a repair laid is part of it.
     return coatOwed(card, this.#data.lays) ? { ...over, openFlaw: undefined } : over;
   }

@@ -14,6 +14,8 @@ export type CardVerdict = {
   readonly perhaps?: string | undefined;
   readonly doing: string;
   readonly why: string;
+  /** The film is thicker than it should be: no other coat is offered. */
+  readonly enough?: boolean;
   /** The flaw that is asked after: was it repaired for good? */
   readonly gone?: CardFlaw;
 };
@@ -24,14 +26,15 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
   if (last) {
     const { reading } = last;
     // The card knows the film of every coat, which the clock can only count.
-    const thin = adviceOf(data.sanding, layersOf(card, data.products)).risk === 'high';
+    const { risk, pastMost } = adviceOf(data.sanding, layersOf(card, data.products));
+    const thin = risk === 'high';
     const { why, ...said } = sayNow(
       // The flaw is named below.
-      reading.kind === 'running' ? { ...reading, thin, flaw: undefined } : reading,
+      reading.kind === 'running' ? { ...reading, thin, pastMost, flaw: undefined } : reading,
       now,
       timeStyle(),
     );
-    return { ...said, why: `Coat ${last.coat.coatNumber}. ${why}` };
+    return { ...said, enough: pastMost !== undefined, why: `Coat ${last.coat.coatNumber}. ${why}` };
   }
   return card.coats.length
     ? {
@@ -56,12 +59,14 @@ const withFlaw = (card: JobCard, data: JobsData, by: CardVerdict): CardVerdict =
   if (open.repair)
     return {
       verdict: 'Look: is the flaw gone?',
+      enough: by.enough ?? false,
       doing: 'wait',
       gone: open.flaw,
       why: `Repaired ${sayDate(open.repair.doneAt)}: ${name}. If not, its name below leads on from how it is now. By the clock: ${by.verdict}.`,
     };
   return {
     verdict: `First the flaw: ${name}`,
+    enough: by.enough ?? false,
     doing: 'wait',
     why: `It is open. No coat over it before its own page says so. By the clock: ${by.verdict}.`,
   };

@@ -242,7 +242,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const owed = card.handedOverAt === undefined ? coatOwed(card, data.lays) : undefined;
   const lays = owed && entryOf(data.lays, owed.remedy);
   const productOwed = lays && productOfRepair(card, data.products, lays);
-  const { gone } = verdict;
+  const { gone, enough } = verdict;
   const notYet = ['leave', 'wait', 'wipe-back'].includes(verdict.doing);
   const lastLaid = coatsInOrder(card).at(-1)?.laidAt ?? Number.POSITIVE_INFINITY;
   const isLast = card.finishedAt !== undefined && card.finishedAt >= lastLaid;
@@ -290,8 +290,14 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
                 It is gone
               </Act>
             )}
-            <Act class={notYet || isLast ? 'go second' : 'go'} act={() => coat.open()}>
-              {notYet ? 'Lay a coat: not yet' : isLast ? 'One more coat' : 'Lay a coat'}
+            <Act class={notYet || isLast || enough ? 'go second' : 'go'} act={() => coat.open()}>
+              {enough
+                ? 'Lay a coat: thick enough'
+                : notYet
+                  ? 'Lay a coat: not yet'
+                  : isLast
+                    ? 'One more coat'
+                    : 'Lay a coat'}
             </Act>
           </>
         )}
