@@ -6,6 +6,7 @@ export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clo
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
 export { dateFormat } from './clock/format.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
+export { LATE_WORDS, type Late, lateAt } from './clock/late.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export type { NowWords } from './clock/now-words.ts';
 export { clockNow, isLateAtOnce, type Moment, type Reading, type Running } from './clock/reading.ts';

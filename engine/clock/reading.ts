@@ -9,6 +9,7 @@ import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { MINUTE } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
+import { hasNoWindow } from './late.ts';
 import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
 
@@ -145,9 +146,9 @@ export const clockNow = (
   };
 };
 
-/** Whether the film may be too hard for an unsanded coat before it is surely ready for one, as where it dries slowly. */
-export const isLateAtOnce = (moments: Running['moments']): boolean =>
-  (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY) < moments.recoat.to;
+/** Whether the next coat needs a dulled film however early it comes. */
+export const isLateAtOnce = ({ recoat, 'sand-if-beyond': deadline }: Running['moments']): boolean =>
+  deadline !== undefined && hasNoWindow(deadline, recoat);
 
 /** When a coat surely bears another, epoch milliseconds; nothing where no time can be told. */
 export const readyForNext = (coat: LaidCoat, products: Products): number | undefined => {

@@ -1,5 +1,6 @@
 import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import { LATE_WORDS, type Late, lateAt } from './late.ts';
 import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
@@ -10,15 +11,16 @@ import { THIN_WORDS } from './thin.ts';
 /** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
 const sayThin = (
   deadline: Running['moments']['sand-if-beyond'],
+  late: Late | undefined,
   cure: string,
   now: number,
   style: TimeStyle,
 ): Said => {
-  if (deadline && now >= deadline.from)
+  if (late)
     return {
       doing: 'repair',
       verdict: 'Dull it before the next coat',
-      why: `It has dried too long for the next coat to hold by itself. ${THIN_WORDS.late} ${cure}`,
+      why: `${LATE_WORDS[late]} ${THIN_WORDS.late} ${cure}`,
     };
   return {
     doing: 'repair',
@@ -61,15 +63,21 @@ const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeSt
       verdict: 'Ready to buff and recoat',
       why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
     });
-  if (thin) return plain(sayThin(deadline, cure, now, style));
-  if (deadline && now < deadline.from)
+  const late = lateAt(now, deadline, moments.recoat);
+  if (thin) return plain(sayThin(deadline, late, cure, now, style));
+  if (late)
+    return plain({
+      doing: 'repair',
+      verdict: 'Sand before the next coat',
+      why: `${LATE_WORDS[late]} ${cure}`,
+    });
+  if (deadline)
     return plain({
       doing: 'repair',
       verdict: `Ready to sand and recoat until ${sayInstant(deadline.from, now, style)}`,
       why: 'Later than that, always sand before the next coat.',
     });
-  const verdict = deadline ? 'Sand before the next coat' : 'Ready to sand and recoat';
-  return plain({ doing: 'repair', verdict, why: cure });
+  return plain({ doing: 'repair', verdict: 'Ready to sand and recoat', why: cure });
 };
 
 const INTO_RIGHT_AIR =

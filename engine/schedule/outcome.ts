@@ -24,8 +24,8 @@ export type CoatTimes = Stretch & {
   /** Dry to the touch, then ready for the next coat. */
   readonly touch: Stretch;
   readonly recoat: Stretch;
-  /** From here the next coat holds only on a sanded film. */
-  readonly deadline?: number | undefined;
+  /** From here on, perhaps and then surely, the next coat holds only on a sanded film. */
+  readonly deadline?: Stretch | undefined;
 };
 
 export type Planned = Reckoned & {

@@ -1,4 +1,5 @@
 import type { Units } from '../calc/units.ts';
+import { lateAt } from '../clock/late.ts';
 import { THIN_WORDS } from '../clock/thin.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { riskOfFilm } from '../fitness/film-risk.ts';
@@ -148,7 +149,7 @@ export const schedule = (
     if (number > 1)
       raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
     const rubFrom = at.from + lookMinutes * MINUTE;
-    const must = previous?.deadline !== undefined && laidFrom > previous.deadline;
+    const must = previous && lateAt(laidFrom, previous.deadline, previous.recoat);
     const thin = number > 1 && riskOfFilm(plan.sanding, number - 1, (number - 1) * build.dry.from) === 'high';
     if (rub && row?.grit)
       raw.push({
@@ -184,7 +185,10 @@ export const schedule = (
       touch,
       recoat,
       // The clock of the first face ran while the others were laid.
-      deadline: deadline && deadline.from - (at.to - laidFrom),
+      deadline: deadline && {
+        from: deadline.from - (at.to - laidFrom),
+        to: deadline.to - (at.to - laidFrom),
+      },
     });
     nights.push(...nightsOn(plan, job, product, calendar, { from: at.to, to: recoat.to }, number));
     ready = recoat.to;

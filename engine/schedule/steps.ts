@@ -1,5 +1,6 @@
 import type { Case } from '../case/case.ts';
 import { withFact } from '../case/case.ts';
+import type { Late } from '../clock/late.ts';
 import { coatStep } from '../fitness/case.ts';
 import { rubOf, washOf } from '../fitness/judge.ts';
 import type { Plan } from '../model/plan.ts';
@@ -28,8 +29,8 @@ export type Raw = Stretch & {
   readonly hours?: number;
   /** The film below is too thin to be sanded over the whole face. */
   readonly thin?: boolean;
-  /** Too late to leave it out. */
-  readonly must?: boolean;
+  /** Why it can not be left out; nothing where it could. */
+  readonly must?: Late | undefined;
   readonly final?: boolean;
   readonly say?: string | undefined;
   /** What it does that only its words tell. */

@@ -4,6 +4,7 @@ import {
   type ClockProduct,
   clockNow,
   isLateAtOnce,
+  LATE_WORDS,
   type LaidCoat,
   labelHere,
   laidBeforeClocks,
@@ -71,9 +72,6 @@ const namesOf = ({ sanded, thin, last, pastMost, buff, moments }: Running, now: 
 const SAME_AIR =
   'Light use and full cure are told for the air above, day and night. Colder nights put them off: a care card and the plan allow for that, so theirs are the dates to promise.';
 
-/** Why the next coat waits for a light rub, however early it comes. */
-const IN_ANY_CASE = 'Before it is surely ready it may have dried too long for a coat to hold by itself.';
-
 type TimesProps = { readonly coat: LaidCoat; readonly reading: Running } & Pick<Props, 'now' | 'style'>;
 
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
@@ -95,7 +93,7 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
               <dd>
                 <b>{anyway(milestone) ? 'in any case' : sayMoment(milestone, moment, now, style)}</b>{' '}
                 <span class="small">
-                  {[byCan, anyway(milestone) ? IN_ANY_CASE : reasons === common ? '' : reasons]
+                  {[byCan, anyway(milestone) ? LATE_WORDS.always : reasons === common ? '' : reasons]
                     .filter(Boolean)
                     .join(' ')}
                 </span>

@@ -6,9 +6,8 @@ import { plainId } from '../shared/plain-id.ts';
 import { sayDay, spanOn } from '../shared/say-date.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown } from './shown.ts';
-import { familyOf, laidHow, linesOf } from './words.ts';
+import { familyOf, laidHow, linesOf, sayMust } from './words.ts';
 
-const MUST = 'Sand for sure: it has dried too long for the next coat to hold.';
 const FIRST_COAT = 'Stir from the bottom, strain.';
 
 const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style: TimeStyle): string => {
@@ -18,8 +17,10 @@ const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style:
   return final ? `from ${span} on` : span;
 };
 
-const wordsOf = ({ kind, coat, say, must }: PlanStep, how: string): string =>
-  [must && MUST, say, kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`].filter(Boolean).join(' ');
+const wordsOf = ({ kind, coat, say, must, thin }: PlanStep, how: string): string =>
+  [must && sayMust(must, thin), say, kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`]
+    .filter(Boolean)
+    .join(' ');
 
 /** The steps in order, each with its time, its cautions before it, and what to look for. */
 export const StepList = ({ outcome, job, data, now }: PlannedShown) => {

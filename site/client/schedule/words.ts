@@ -1,3 +1,4 @@
+import { LATE_WORDS, type Late } from '#engine/clock.ts';
 import type { Family } from '#engine/model/family.ts';
 import type { Job, Planned, PlanStep } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
@@ -65,6 +66,10 @@ export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family 
   }
 };
 
+/** Why a film is dulled before this coat in any case, as the clock says it. */
+export const sayMust = (must: Late, thin = false): string =>
+  `${thin ? 'Dull it' : 'Sand it'} in any case. ${LATE_WORDS[must]}`;
+
 /** Every step in words, with what to mind and what to look for. */
 export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanData): readonly Line[] => {
   const family = familyOf(job, data);
@@ -75,7 +80,7 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
       ...step.before.map(({ title, say }) => `${title}: ${say}`),
       ...step.again.flatMap(({ lead }) => lead ?? []),
       ...(step.say ? [step.say] : []),
-      ...(step.must ? ['It has dried so long that the next coat holds only on a sanded film.'] : []),
+      ...(step.must ? [sayMust(step.must, step.thin)] : []),
       ...(step.kind === 'coat' && step.coat === 1
         ? [
             job.sheen === 'gloss'

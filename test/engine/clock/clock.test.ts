@@ -397,15 +397,16 @@ it.each(['paste-wax', 'soft-wax'])(
 );
 
 it('opens no window that has closed before: slow varnish is dulled in any case, and no deadline rings before it is ready', () => {
-  const oil = product('oil-based-polyurethane');
-  const of = (celsius: number) => {
-    const cool = { ...coat, product: 'oil-based-polyurethane', celsius };
-    const reading = clockNow(oil, cool, LAID);
+  const of = (celsius: number, id = 'oil-based-polyurethane') => {
+    const cool = { ...coat, product: id, celsius };
+    const reading = clockNow(product(id), cool, LAID);
     if (reading.kind !== 'running') throw new Error('not running');
     return { late: isLateAtOnce(reading.moments), rings: remindersOf(reading, cool, LAID) };
   };
-  const [cool, warm] = [of(15.5), of(23)];
-  expect([cool.late, warm.late]).toEqual([true, false]);
+  // Surely ready after 24 h and to be sanded from 24 h on (film-s140): no time between the two, however warm. A
+  // water-based coat is ready after 4 h and sanded from 24 h on.
+  const [cool, warm] = [of(15.5), of(23, 'water-based-polyurethane')];
+  expect([cool.late, of(23).late, warm.late]).toEqual([true, true, false]);
   expect(cool.rings.map(({ key }) => key)).not.toContain('sand-if-beyond');
   expect(cool.rings.find(({ key }) => key === 'recoat')?.detail).toMatch(
     /light strokes by hand until it is dull/,

@@ -154,7 +154,7 @@ describe('a can’s times in other weather', () => {
     if (!first || !second) throw new Error('no coat');
     expect((second.recoat.from - second.to) / HOUR).toBeCloseTo(2, 6);
     expect((second.touch.from - second.to) / HOUR).toBeCloseTo(0.5, 6);
-    expect(second.deadline).toBeLessThan((first.deadline ?? 0) - HOUR / 2);
+    expect(second.deadline?.from).toBeLessThan((first.deadline?.from ?? 0) - HOUR / 2);
     expect(warm.wetEdge?.openMinutes).toBeLessThan((usual.wetEdge?.openMinutes ?? 0) - 1);
     expect(usual.wetEdge?.openMinutes).toBeCloseTo(20, 6);
     // A promise to a buyer does not come in either.

@@ -1,0 +1,31 @@
+import { HOUR } from '../plain/time.ts';
+
+type Span = { readonly from: number; readonly to: number };
+
+/**
+ * Why the next coat holds only on a dulled film. `always`: a can that dries fast is too hard before one that dries slowly
+ * is surely ready, so there is no time for an unsanded coat; `perhaps` and `surely`: that time is over.
+ */
+export type Late = 'always' | 'perhaps' | 'surely';
+
+/** The same on the clock, on a card and in a plan. */
+export const LATE_WORDS: Readonly<Record<Late, string>> = {
+  always: 'Before it is surely ready it may have dried too long for a coat to hold by itself: cans differ.',
+  perhaps: 'It may have dried too long for the next coat to hold by itself.',
+  surely: 'It has dried too long for the next coat to hold by itself.',
+};
+
+/** To look, rub, wipe and lay takes about so long: a shorter time for an unsanded coat is none. Common practice, no source. */
+const LEAST_WINDOW = HOUR;
+
+/** Whether the film may be too hard for an unsanded coat before, or hardly after, it is surely ready for one. */
+export const hasNoWindow = (deadline: Span, recoat: Span): boolean =>
+  deadline.from < recoat.to + LEAST_WINDOW;
+
+/** Why a coat laid at `at` needs a dulled film; nothing where it may go on as it is. */
+export const lateAt = (at: number, deadline: Span | undefined, recoat: Span): Late | undefined => {
+  if (!deadline) return undefined;
+  if (at >= deadline.to) return 'surely';
+  if (hasNoWindow(deadline, recoat)) return 'always';
+  return at >= deadline.from ? 'perhaps' : undefined;
+};
