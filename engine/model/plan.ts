@@ -247,7 +247,7 @@ export const Plan = z.strictObject({
     'most-humidity': z.number(),
     'supposed-colder': z.number().min(0).max(20),
   }).describe(
-    'Minutes of the day between which it is night; the dampest night reckoned when she measured none; how much colder, °C, a job card allows for when none is noted.',
+    'Minutes of the day between which it is night; the dampest night reckoned when she measured none; how much colder, °C, than the day a job card and a plan take it to be where none is told.',
   ),
   sanding: Sanding,
   refuse: z.array(RuleId).describe('Rules that end a plan when they fire on its facts and steps.'),

@@ -5,6 +5,7 @@ import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, unitsIn } from '../shared/form/form.ts';
 import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
+import { readNumber } from '../shared/form/number.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
 import { sayLength } from '../shared/say-units.ts';
@@ -13,6 +14,7 @@ import { timeStyle } from '../shared/time-style.ts';
 import { linkOf, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
+import { nightFollowing, usualNight } from './night.ts';
 import type { OtherCoat } from './shown.ts';
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
@@ -28,11 +30,14 @@ const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
 export class ScheduleElement extends HTMLElement {
   #stop = new AbortController();
   readonly #turned = draftTurner(PLAN_FIELDS);
+  /** The last air by day that could be read: the night follows it. */
+  #air = '';
 
   connectedCallback() {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
     const form = this.#form;
+    this.#noteAir();
     form.addEventListener('change', ({ target }) => this.#changed(target), { signal });
     form.addEventListener(
       'submit',
@@ -84,11 +89,15 @@ export class ScheduleElement extends HTMLElement {
     const emptied = Object.keys(this.#draft).filter(
       (name) => name.startsWith('can-') || MAY_BE_EMPTY.includes(name),
     );
+    // A link that tells the day alone means the night that goes with it.
+    const night =
+      draft['air'] === undefined ? undefined : usualNight({ ...this.#draft, ...draft }, this.#colder);
     this.#put({
       trials: '',
       sun: '',
       kind: 'furniture',
       ...Object.fromEntries(emptied.map((name) => [name, ''])),
+      ...(night !== undefined && { night }),
       ...draft,
     });
     nameUnits(this.#form, unitsIn(this.#draft));
@@ -98,7 +107,17 @@ export class ScheduleElement extends HTMLElement {
   #put({ kind, ...draft }: Draft): void {
     if (kind !== undefined) this.#form.dataset['kind'] = kind;
     fillForm(this.#form, draft);
+    this.#noteAir();
     this.#tellFolded();
+  }
+
+  get #colder(): number {
+    return Number(this.#form.dataset['colder']);
+  }
+
+  #noteAir(): void {
+    const { air = '' } = this.#draft;
+    if (Number.isFinite(readNumber(air))) this.#air = air;
   }
 
   /** What has a usual answer is folded: what it holds is told in its line. */
@@ -122,6 +141,10 @@ export class ScheduleElement extends HTMLElement {
       nameUnits(this.#form, units);
     }
     if (target.name === 'preset') this.#preset(target.value);
+    if (target.name === 'air') {
+      const night = nightFollowing(this.#draft, this.#air, this.#colder);
+      this.#put(night === undefined ? {} : { night });
+    }
     this.#tellFolded();
     this.#keep();
   }

@@ -12,6 +12,7 @@ import { sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
 import { TimeLine } from './line.tsx';
+import { sayOfNight } from './night.ts';
 import { CareList, DateList, LayNumbers, NightList, PlanNumbers } from './numbers.tsx';
 import { otherCoat } from './other-coat.ts';
 import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
@@ -36,7 +37,8 @@ const summaryOf = (asked: PlanAsked): string => {
     ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
   ].join(', ');
   const air = `${sayWholeDegrees(job.day.celsius, us)} by day, ${sayWholeDegrees(job.night.celsius, us)} by night.`;
-  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${linked ? ' Change anything above.' : ''}`;
+  const ofNight = sayOfNight(job.day, job.night, asked.data.plan.night['supposed-colder'], us);
+  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${ofNight ? ` ${ofNight}` : ''}${linked ? ' Change anything above.' : ''}`;
 };
 
 /** What a job can wait for; all else no later start mends. */
