@@ -77,10 +77,19 @@ const STALE = '/defects/lap-marks/gone-question-yes/';
 /** A verdict to which a wet coat on the clock adds its time. */
 const WET = '/defects/cloudy-film/stage-wet/';
 
+/** A walk of four answers that came by a link: whose they are, and a button to start anew, come by script. */
+const SENT =
+  '/defects/blush/lines-follow-sanding-no/dry-over-a-day-yes/after-something-wet-no/feels-like-sandpaper-yes/';
+
 const shifts = async (options: BrowserContextOptions): Promise<string[]> => {
   const { page, close } = await openPage(options);
   const found: string[] = [];
-  const pages = [...onePerKind(), { kind: 'stale', address: STALE }, { kind: 'by the clock', address: WET }];
+  const pages = [
+    ...onePerKind(),
+    { kind: 'stale', address: STALE },
+    { kind: 'by the clock', address: WET },
+    { kind: 'sent', address: SENT },
+  ];
   for (const { kind, address } of pages) {
     // With a coat on the clock the page before may just be going on by itself, which gets in the way once.
     await page.goto(address).catch(() => page.goto(address));
