@@ -238,8 +238,23 @@ it('asks one question before the steps of a repair, and is one line above them o
   const { page } = one;
   await page.goto('/remedies/sand-and-recoat/');
   const gate = page.locator('[data-gate]');
+  const heading = page.locator('.procedure > h2');
+  expect(await heading.innerText()).toMatch(/^First a question, then \d+ steps$/);
+  // The reason of the lock is as large as the text round it.
+  const sizeOf = (selector: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((one) => getComputedStyle(one).fontSize);
+  expect(await sizeOf('[data-open]')).toBe(await sizeOf('body'));
   await gate.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(SANDED).first().waitFor();
+  const numbered = await page
+    .locator('.steps > li:visible')
+    .evaluateAll(
+      (steps) => steps.filter((step) => getComputedStyle(step, '::before').content !== 'none').length,
+    );
+  expect(await heading.innerText()).toContain(`${numbered} steps`);
   expect(await page.locator(`.behind ${LEAD}:visible`).count()).toBe(0);
   expect(await gate.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
   expect((await gate.boundingBox())?.height).toBeLessThan(110);

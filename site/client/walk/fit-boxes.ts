@@ -2,6 +2,7 @@ import type { ResolvedStep } from '#engine/index.ts';
 import type { AdviceRule } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
 import { openOnly } from '../../shared/told-rule.ts';
+import { counted } from '../shared/counted.ts';
 import { asPart, element, partIn } from '../shared/element.ts';
 import { boxOf } from './rule-box.ts';
 
@@ -127,6 +128,15 @@ const fitByPart = (row: HTMLElement): void => {
   row.querySelector('details')?.toggleAttribute('open', own || ways.some((way) => shown(way, '[data-rule]')));
 };
 
+/** How many steps are in the order, told above them; what only some do is none, but where it stands in for its step. */
+const tellCount = (procedure: HTMLElement): void => {
+  const inOrder = [...procedure.querySelectorAll<HTMLElement>('.steps > li:not([hidden])')].filter(
+    (item) =>
+      item.hasAttribute('data-own') || !(item.dataset['part'] === 'by-part' || shown(item, '[data-only]')),
+  );
+  partIn(procedure, 'how-many')?.replaceChildren(counted(inOrder.length, 'step'));
+};
+
 /** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */
 export const fitProcedure = (
   procedure: HTMLElement,
@@ -152,6 +162,7 @@ export const fitProcedure = (
     if (step) fitStep(item, step.before);
   }
   for (const row of procedure.querySelectorAll<HTMLElement>('[data-part=by-part]')) fitByPart(row);
+  tellCount(procedure);
   fitBoxes(
     boxesIn(procedure, ':scope > details[data-rule]'),
     steps.flatMap((step) => step.before).filter(({ level }) => level === 'note'),
