@@ -35,9 +35,10 @@ it('tells the usual answers that are not asked at first', () => {
   };
   const wordsOf = (field: string) => words[field] ?? [];
   expect(pieceLine({ piece: 'Navy dresser', 'base-age': '24' }, wordsOf)).toBe(
-    'Navy dresser, below dry for 24 h, dark color',
+    'Navy dresser: a dark color, dry for 24 hours, lies below.',
   );
-  expect(pieceLine({ piece: '', 'base-age': '' }, wordsOf)).toBe('old below, dark color');
+  expect(pieceLine({ piece: '', 'base-age': '' }, wordsOf)).toBe('an old dark color lies below.');
+  expect(pieceLine({ piece: 'Chair' }, () => ['Wood'])).toBe('Chair: old wood lies below.');
   expect(useLine(wordsOf)).toBe('Used hard, daily; will meet water, hot cups');
   expect(useLine((field) => (field === 'wear' ? ['Normally'] : []))).toBe('Used normally');
   expect(coatLine(wordsOf)).toBe('Satin, spray can');

@@ -176,7 +176,7 @@ describe('what is typed', () => {
     await page.getByLabel('Its name').fill('Old desk');
     await open(page, 'piece');
     expect(await page.locator('summary[data-part=piece]').innerText()).toBe(
-      'Old desk, below dry for 24 h, dark color',
+      'Old desk: a dark color, dry for 24 hours, lies below.',
     );
     expect(await page.locator('#plan-weather > summary').innerText()).toMatch(/^70 °F, 50 %/);
     await openWeather(page);

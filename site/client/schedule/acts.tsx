@@ -20,7 +20,7 @@ export const PlanActs = ({ job, outcome, data, link, now, first = false }: Props
   const [said, setSaid] = useState('');
   const file = fileName(job.piece);
   const ACTS: readonly (readonly [words: string, act: () => unknown])[] = [
-    ['Print on one sheet', () => print()],
+    ['Print', () => print()],
     [
       'Calendar file',
       async () => saveFile(`${file}.ics`, 'text/calendar', await calendarOf(job, outcome, data, now)),

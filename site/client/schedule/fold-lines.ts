@@ -35,11 +35,12 @@ type WordsOf = (field: string) => readonly string[];
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** What the folded fields of the piece hold. */
-export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string =>
-  [piece, age ? `below dry for ${age} h` : 'old below', ...wordsOf('tone').map(lower)]
-    .filter(Boolean)
-    .join(', ');
+/** What the folded fields of the piece hold, as a sentence. */
+export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string => {
+  const [tone = 'base'] = wordsOf('tone').map(lower);
+  const a = tone === 'wood' ? '' : age ? 'a ' : 'an ';
+  return `${piece ? `${piece}: ` : ''}${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.`;
+};
 
 /** What the folded fields of its use hold. */
 export const useLine = (wordsOf: WordsOf): string => {
