@@ -127,21 +127,23 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
           of={keysOf(POST_SIZES).map((name) => [name, POST_SIZES[name].says])}
         />
         <TextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} />
+      </form>
+      <div class="preview">
+        <canvas
+          ref={canvas}
+          role="img"
+          aria-label={`${line} ${
+            choice?.pictures
+              .map(({ label }) => label)
+              .filter(Boolean)
+              .join(' and ') ?? ''
+          }. ${link}`}
+        />
         <button type="button" class="go" onClick={save}>
           Save the picture
         </button>
         <p role="status">{said}</p>
-      </form>
-      <canvas
-        ref={canvas}
-        role="img"
-        aria-label={`${line} ${
-          choice?.pictures
-            .map(({ label }) => label)
-            .filter(Boolean)
-            .join(' and ') ?? ''
-        }. ${link}`}
-      />
+      </div>
     </div>
   );
 };
