@@ -59,7 +59,7 @@ const questionLines = (known: Knowledge, id: string): readonly string[] => {
 /** The check that decides, and that of a piece of which nobody knows the can or the day. */
 const sureLines = (known: Knowledge, question: string): readonly string[] => {
   const { sure, 'on-the-piece': onPiece } = known.get('question', question);
-  return [`To be sure: ${sure}`, ...(onPiece ? [`No can, or it came to you so? ${onPiece}`] : [])];
+  return [`To be sure: ${sure}`, ...(onPiece ? [`No can, or bought finished? ${onPiece}`] : [])];
 };
 
 const actionLine = ({ verdict, say, not, again }: Action): string =>

@@ -3,6 +3,7 @@ import { FAMILIES, type Family } from '#engine/model/family.ts';
 import { choices } from '../shared/choices.ts';
 import { knowledge } from './knowledge.ts';
 
+const OR = new Intl.ListFormat('en-US', { type: 'disjunction' });
 const named = (families: readonly Family[]): string => {
   const names = families
     .map((family) => choices.family.values[family].split(',')[0]?.toLowerCase())
@@ -29,4 +30,18 @@ export const untilTouch = (families: readonly Family[]): string => {
   ]
     .filter(Boolean)
     .join(' ');
+};
+
+/** The same in one line, where it hangs on the kind; which kind takes how long is told below it. */
+export const untilLine = (families: readonly Family[]): string => {
+  const all = families.length ? families : FAMILIES;
+  const { soon, late, days } = touchBounds(knowledge.products, all);
+  const times = [
+    soon.length > 0 && 'within the hour',
+    soon.length + late.length < all.length && 'by tomorrow morning',
+    late.length > 0 && `in up to ${days === 1 ? 'a day' : `${days} days`}`,
+  ].filter((time) => time !== false);
+  if (times.length < 2) return untilTouch(families);
+  const said = OR.format(times);
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}: by its kind.`;
 };

@@ -12,7 +12,7 @@ export const STAGE_WORDS = {
     name: 'Ready for a coat',
     tell: 'Recoat time is past; it sands to powder.',
   },
-  cured: { name: 'Cured', tell: 'Past the can’s full cure time, or it came to you so.' },
+  cured: { name: 'Cured', tell: 'Past the can’s full cure time, or you bought it finished.' },
   overdue: {
     name: 'Sticky long past its time',
     tell: 'It still grips after three times the drying time on the can.',
@@ -44,6 +44,6 @@ export const DECIDE_BY: Record<Standing, string> = {
   overdue: 'Make it before you do anything to the film.',
 };
 /** Before the check of a piece that came finished, of which nobody knows the can or the day. */
-export const NO_CAN = 'No can, or it came to you so?';
+export const NO_CAN = 'No can, or bought finished?';
 /** The same where what is to be done passes with the open film. */
 export const WHILE_IT_FLOWS = 'Only while the film still flows. Once it drags, it is too late: hands off.';

@@ -101,6 +101,15 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
         </p>
       </>
     );
+  // Of a kind that two rows speak of, the first is enough.
+  const against = others
+    .map(({ families, why }, at) => ({
+      families: families.filter(
+        (family) => !others.slice(0, at).some((row) => row.families.includes(family)),
+      ),
+      why,
+    }))
+    .filter(({ families }) => families.length);
   const minded = chosen.care.filter((row, at) => chosen.care.findIndex(({ why }) => why === row.why) === at);
   return (
     <>
@@ -135,11 +144,11 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
       <a class="tape strip" href={planLink}>
         <b>Plan it</b> <span>Coats, how much to buy, and clock times</span>
       </a>
-      {others.length > 0 && (
+      {against.length > 0 && (
         <>
           <h3>Why not another?</h3>
           <dl>
-            {others.map(({ families, why }) => (
+            {against.map(({ families, why }) => (
               <div key={why}>
                 <dt>{familyNames(families)}</dt>
                 <dd>{why}</dd>

@@ -144,13 +144,6 @@ export const ListView = () => {
       <p class="lead">
         One card for each piece: what lies on it, what went wrong, what mended it. Kept on this device alone.
       </p>
-      {empty && (
-        <ul class="gains">
-          <li>The clock, the sanding and every repair then know your piece.</li>
-          <li>A photo of today stands beside one of next week.</li>
-          <li>At the end it writes the care card for the buyer.</li>
-        </ul>
-      )}
       <a class="go" href="#new">
         New job card
       </a>
@@ -175,6 +168,13 @@ export const ListView = () => {
       </ul>
       <p class="end" ref={end} />
       {empty && example && <Adopted element={example} />}
+      {empty && (
+        <ul class="gains">
+          <li>The clock, the sanding and every repair then know your piece.</li>
+          <li>A photo of today stands beside one of next week.</li>
+          <li>At the end it writes the care card for the buyer.</li>
+        </ul>
+      )}
       <AsideList all={aside} again={read} />
       {tried && (
         <section class="acts">
