@@ -8,10 +8,11 @@
 import { describe, expect, it } from 'vitest';
 import { MOST_FILM, THICK_ENOUGH } from '#engine/clock/thick.ts';
 import { clockNow, type LaidCoat, remindersOf, sayNow } from '#engine/clock.ts';
-import { judgeLaying, layingOfCard, layingOfCase, overCoat } from '#engine/fitness.ts';
+import { LEANEST } from '#engine/fitness/film-risk.ts';
+import { judgeLaying, layingOfCase, overCoat } from '#engine/fitness.ts';
 import { emptyCase, withFact } from '#engine/index.ts';
-import { filmToSand, LEANEST } from '#engine/jobs/advice.ts';
-import { adviceOf, filmBelow, laidCoatOf, layersOf } from '#engine/jobs.ts';
+import { filmToSand } from '#engine/jobs/advice.ts';
+import { adviceOf, filmBelow, laidCoatOf, layersOf, layingOfCard } from '#engine/jobs.ts';
 import { WITH_FILM } from '#engine/model/family.ts';
 import { card, coat, known as content, DAY, HOUR, plan, products, START } from '../jobs/cards.ts';
 import { known, productOf } from '../schedule/sheet.ts';
