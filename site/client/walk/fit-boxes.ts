@@ -130,7 +130,7 @@ const fitByPart = (row: HTMLElement): void => {
 
 /** How many steps are in the order, told above them; what only some do is none, but where it stands in for its step. */
 const tellCount = (procedure: HTMLElement): void => {
-  const inOrder = [...procedure.querySelectorAll<HTMLElement>('.steps > li:not([hidden])')].filter(
+  const inOrder = [...procedure.querySelectorAll<HTMLElement>('[data-steps] > li:not([hidden])')].filter(
     (item) =>
       item.hasAttribute('data-own') || !(item.dataset['part'] === 'by-part' || shown(item, '[data-only]')),
   );
