@@ -69,7 +69,7 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
       if (run < rooted) continue;
       rooted = run + spacing * between(next, 0.5, 1.7);
       side = next() < 0.75 ? -side : side;
-      roots.push({ at: [x, y], heading: direction + side * between(next, 1.4, 1.72), age: age + 1 });
+      roots.push({ at: [x, y], heading: direction + side * between(next, 1.25, 1.8), age: age + 1 });
     }
     const end = (points.length - 1) * step;
     stroke(b, points, far, (i, d, run) => {
@@ -117,8 +117,14 @@ const net = (b: Board, f: Cracks, from: number): void => {
     } else {
       // The islands shrank and cup a little toward their borders; polish and dust fill a crack here and there.
       const filled = ease(0, 0.6, noise(x / 4, y / 4, from + 9));
-      raise(b, i, (0.6 + 3 * curled) * (1 - ease(0, far, d)) ** 2 - (26 - 16 * filled) * gap);
-      tint(b, i, SHADE, gap * (0.75 - 0.5 * filled));
+      raise(
+        b,
+        i,
+        (1 + 9 * curled) * (1 - ease(0, far, d)) ** 2 +
+          (2 + 9 * curled) * Math.exp(-d / 0.09) -
+          (34 - 14 * filled) * gap,
+      );
+      tint(b, i, SHADE, gap * (0.5 - 0.35 * filled));
       scatter(b, i, (0.02 + 0.12 * filled) * gap);
     }
     roughen(b, i, 0.3, gap);

@@ -7,8 +7,8 @@ import { disc, type Point } from '../stamp.ts';
 type OilBeads = FeatureOf<'oil-beads'>;
 
 const OIL = [0.14, 0.29, 0.5] as const;
-/** How tall a bead stands, as a share of its radius: oil meets the film at some 25°. */
-const TALL = 0.24;
+/** How tall a bead stands, as a share of its radius: oil wets wood and film, and lies flat. */
+const TALL = 0.11;
 /** Light spreads in a bead and about it: so much film a µm of its height leaves what lies below evenly lit. */
 const CLEAR = 7;
 /** A veil that is less than this share of the thickest was wiped away. */
@@ -20,7 +20,7 @@ const WIPED = 0.5;
  */
 const bead = (b: Board, next: Random, point: Point, radius: number, color: number): void => {
   // What is small stands; what is large has sunk under its own weight and run out along the fibers.
-  const spread = between(next, 0.35, 1) * Math.min(1, radius / 0.28);
+  const spread = between(next, 0.5, 1) * Math.min(1, radius / 0.2);
   const tall = radius * 1000 * TALL * between(next, 0.75, 1.1) * (1 - 0.75 * spread);
   const long = between(next, 1.05, 1.3 + 1.5 * spread, 1.2);
   const lean = between(next, -0.25, 0.25);
@@ -79,7 +79,7 @@ const scab = (b: Board, next: Random, point: Point, radius: number): void => {
 /** The wood round a bead is soaked dark, far along the grain and in threads. */
 const soak = (b: Board, next: Random, point: Point, radius: number): void => {
   const id = Math.floor(next() * 1e6);
-  const reach = between(next, 1.8, 3.4);
+  const reach = between(next, 1.4, 2.6);
   disc(b, point, radius * reach * 1.6, (i, _d, dx, dy) => {
     const threads = 1 + 0.35 * noise(dx / 2.2, dy / 0.22, id) + 0.25 * noise(dx / 0.9, dy / 0.5, id + 1);
     const away = Math.hypot(dx / reach, dy / 1.25) / (radius * threads);

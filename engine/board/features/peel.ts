@@ -6,7 +6,7 @@ import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
 /** Old primer is gray and stained by what lay on it, linear light. */
-const PRIMER = [0.24, 0.24, 0.22] as const;
+const PRIMER = [0.125, 0.13, 0.128] as const;
 
 /**
  * Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks
@@ -96,7 +96,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const past = (toward - 0.34 - jag - 0.9 * aside * aside) * radius;
     if (d < 0) {
       const strokes =
-        noise(x / 40, (y + 0.05 * x) / 0.8, from + 3) + 0.7 * noise(x / 22, y / 0.33, from + 17);
+        noise((x - 0.4 * y) / 9, (y + 0.4 * x) / 0.9, from + 3) + 0.6 * rough(x / 0.9, y / 0.7, from + 17, 2);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       // A tongue of it still hangs on: fast along the rim, high where it broke off.
       const flap = film > 0 ? ease(-0.1, 0.1, past) : 0;
@@ -108,11 +108,11 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         uncover(b, i, ground, bare);
         if (f.under === 'white') {
           const worn =
-            0.66 +
-            0.3 * noise(x / 9, y / 5, from + 13) +
-            0.08 * strokes +
-            0.3 * rough(x / 1.7, y / 1.3, from + 14, 3) +
-            0.25 * Math.exp(d / 0.7);
+            0.84 +
+            0.1 * noise(x / 9, y / 7, from + 13) +
+            0.03 * strokes +
+            0.12 * rough(x / 1.7, y / 1.5, from + 14, 3) +
+            0.1 * Math.exp(d / 0.7);
           tint(b, i, PRIMER, bare * Math.min(1, worn));
           // A thin stain of the paint stayed in the low places of the old face.
           tint(
@@ -126,7 +126,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         }
       }
       // Under the rim and the flap less light comes in.
-      const hemmed = bare * (0.42 * Math.exp(d / 0.28) + 0.2 * Math.exp(d / 1.1));
+      const hemmed = bare * (0.05 * Math.exp(d / 0.28) + 0.22 * Math.exp(d / 1.8));
       dim(b, i, [1 - hemmed, 1 - hemmed, 1 - hemmed]);
       b.film[i] = film * (1 - bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
@@ -144,7 +144,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
           30 +
           22 * crumb
         : 3 * strokes - film;
-      raise(b, i, floor * bare);
+      raise(b, i, floor * (ground ? ease(0.06, -0.55, d) * (1 - flap) : bare));
       roughen(b, i, ground ? b.bareRoughness : 0.075, bare);
       if (flap > 0) {
         const curl = (deep / (radius * 0.7)) * (1 + 0.25 * noise(aside * 2.4, 5, from + 11));

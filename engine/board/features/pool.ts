@@ -19,14 +19,14 @@ export const pool = (b: Board, f: FeatureOf<'pool'>, from: number): void => {
     const t = d / half;
     if (t > 2) return;
     const groove = grooveAt(t);
-    const run = 0.62 + 0.85 * noise(x / 17, 4, from) + 0.22 * noise(x / 5, 8, from);
+    const run = 0.8 + 0.5 * noise(x / 21, 4, from) + 0.12 * noise(x / 7, 8, from);
     const fill = f['film-um'] * Math.max(0.12, run);
     // The surface hangs between its two shores; skinned over, it drew together to fine folds.
     const fold =
       (1 - Math.abs(noise(x / 1.5 + 2 * noise(x / 5, y / 2, from + 6), y / 0.9, from + 1)) * 2) *
       ease(0.75, 1.2, run);
     const level =
-      -f['depth-um'] + fill * (0.75 + 0.55 * t * t) + 7 * noise(x / 4, y / 1.6, from + 7) + 9 * fold;
+      -f['depth-um'] + fill * (0.5 + 0.95 * t * t) + 7 * noise(x / 4, y / 1.6, from + 7) + 9 * fold;
     // The film thins out up the wall instead of ending.
     const over = level - groove;
     const film = over > 16 ? over : 16 * Math.exp((over - 16) / 18);
@@ -35,17 +35,17 @@ export const pool = (b: Board, f: FeatureOf<'pool'>, from: number): void => {
     pour(b, i, film * wet);
     const shore = Math.exp(-(((over - 14) / 16) ** 2)) * wet;
     raise(b, i, 12 * shore * (0.6 + 0.6 * noise(x / 2.6, y > line ? 1 : 9, from + 3)));
-    const deep = 1 - 0.25 * ease(1.1, 0, t);
+    const deep = 1 - 0.42 * ease(0.9, 0, t);
     dim(b, i, [deep, deep, deep]);
     roughen(b, i, 0.009, ease(0, 30, film) * wet);
     if (f.look === 'cloudy') scatter(b, i, 0.0011 * film * wet * (0.7 + 0.5 * noise(x / 6, y / 2, from + 2)));
   });
   const next = random(from);
-  for (let n = 0; n < 12; n++) {
+  for (let n = 0; n < 5; n++) {
     const radius = between(next, 0.06, 0.34, 2.4);
     disc(b, [next() * b.widthMm, middle + between(next, -0.5, 0.5) * half], radius, (i, d) => {
       const t = d / radius;
-      if (t < 1 && b.film[i]! > 120) raise(b, i, radius * 200 * (1 - t * t));
+      if (t < 1 && b.film[i]! > 120) raise(b, i, radius * 110 * (1 - t * t));
     });
   }
 };

@@ -42,10 +42,7 @@ const track = (
     const wide = half * (0.55 * swells + spread * end);
     const ragged = wide * (1 + 0.2 * noise(run / 1.4, d, id + 1));
     // It began as a film of damp with no border, and stopped where it had dried.
-    const share =
-      (1 - ease(ragged * 0.7, ragged * 1.1, d)) *
-      ease(0, length * 0.35, run) *
-      (1 - ease(length - half * 0.5, length + half * 0.4, run));
+    const share = (1 - ease(ragged * 0.7, ragged * 1.1, d)) * ease(0, length * 0.5, run);
     if (share <= 0) return;
     const shore =
       Math.exp(-(((d - ragged * 0.84) / Math.max(0.13, ragged * 0.2)) ** 2)) *
@@ -57,10 +54,10 @@ const track = (
       b,
       i,
       share,
-      left * (0.22 + 0.5 * Math.max(0, patchy) + 0.55 * shore + 0.5 * end),
+      left * (0.06 + 0.3 * Math.max(0, patchy) + 0.7 * shore + 0.35 * end),
       left * (0.05 + 0.1 * Math.max(0, patchy) + 0.34 * shore + 0.2 * end),
     );
-    raise(b, i, left * (1.2 + 3.5 * shore + 3 * end + 0.8 * patchy));
+    raise(b, i, left * (4 + 13 * shore + 9 * end * (1 - (d / (half * 2.2)) ** 2) + 2 * patchy));
   });
   return line;
 };
@@ -79,8 +76,8 @@ const spot = (b: Board, f: SoapyStreaks, next: Random): void => {
     const shore =
       Math.exp(-(((t - 0.86) / 0.18) ** 2)) * Math.max(0.1, 0.5 + noise(dx / radius, dy / radius, id + 1));
     const left = f.strength * faint * share;
-    leave(b, i, share, left * (0.25 + 0.6 * shore), left * (0.05 + 0.3 * shore));
-    raise(b, i, left * (1 + 3 * shore));
+    leave(b, i, share, left * (0.1 + 0.75 * shore), left * (0.05 + 0.3 * shore));
+    raise(b, i, left * (3 + 9 * shore));
   });
 };
 

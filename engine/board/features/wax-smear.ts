@@ -40,8 +40,9 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
       if (share === 0) return;
       const ridge = noise(run / 40, off / 1.1, n + from);
       if (set) {
-        raise(b, i, f.strength * share * (9 * ridge + 6 * thread));
-        scatter(b, i, 0.1 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
+        const heaped = Math.exp(-(((Math.abs(off) / (passes[n]!.wide * 0.62) - 1) / 0.16) ** 2));
+        raise(b, i, f.strength * share * (16 * ridge + 15 * thread + 9 * heaped));
+        scatter(b, i, 0.06 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
         return;
       }
       const border = Math.exp(-(((Math.abs(off) / (passes[n]!.wide * 0.62) - 1) / 0.12) ** 2));
