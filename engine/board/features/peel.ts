@@ -126,7 +126,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         }
       }
       // Under the rim and the flap less light comes in.
-      const hemmed = bare * (0.05 * Math.exp(d / 0.28) + 0.22 * Math.exp(d / 1.8));
+      const hemmed = bare * (0.22 * Math.exp(d / 1.8) - 0.9 * Math.exp(d / 0.3));
       dim(b, i, [1 - hemmed, 1 - hemmed, 1 - hemmed]);
       b.film[i] = film * (1 - bare);
       b.haze[i] = b.haze[i]! * (1 - bare);
@@ -160,7 +160,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const back = Math.max(0, 0.4 * edge(x, y, 0) + 0.6 * d);
     if (back > loose * 2.2) return;
     const rise = Math.max(0, 1 - back / loose);
-    raise(b, i, 0.55 * lift * stands * rise ** 1.7);
+    raise(b, i, 0.3 * lift * stands * rise ** 1.7);
     scatter(
       b,
       i,
