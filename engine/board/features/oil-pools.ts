@@ -41,10 +41,15 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
     stain(b, i, HONEY, 0.34 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
-    const brim = 0.45 * Math.exp(-(((level - 0.1) / 0.08) ** 2));
+    const brim = 1.5 * Math.exp(-(((level - 0.06) / 0.045) ** 2));
     raise(b, i, f['height-um'] * (0.28 * shore + 0.62 * Math.sqrt(deep) + 0.16 * brim));
     pour(b, i, CLEAR * f['height-um'] * deep);
-    stain(b, i, HONEY, f.strength * (0.34 * shore + 2 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))));
+    stain(
+      b,
+      i,
+      HONEY,
+      f.strength * (0.6 * shore + 2.2 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))),
+    );
     roughen(b, i, 0.009, shore);
   });
   const next = random(from + 8);
@@ -53,7 +58,7 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     const at: Point = [next() * b.widthMm, next() * b.heightMm];
     if (levelAt(...at) < 0.04) continue;
     wet.push(at);
-    grain(b, next, at, between(next, 0.04, 0.26, 2.6));
+    grain(b, next, at, between(next, 0.03, 0.15, 2.6));
   }
   // One finger tried it and drew a string.
   const [x, y] = wet[0] ?? [b.widthMm / 2, b.heightMm / 2];

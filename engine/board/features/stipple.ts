@@ -16,9 +16,9 @@ const pebbles = (x: number, y: number, seed: number): number => {
       const dx = k + 0.1 + 0.8 * ((h & 0xff) / 256) - (x - x0);
       const dy = j + 0.1 + 0.8 * (((h >>> 8) & 0xff) / 256) - (y - y0);
       const size = (h >>> 16) / 65536;
-      const reach = 0.5 + 0.5 * size * size;
+      const reach = 0.46 + 0.26 * size * size;
       const t = 1 - (dx * dx + dy * dy) / (reach * reach);
-      if (t > 0) sum += (0.5 + 0.5 * size) * t * t;
+      if (t > 0) sum += (0.5 + 0.6 * size) * t * t;
     }
   }
   return sum;
@@ -41,7 +41,7 @@ export const stipple = (b: Board, f: FeatureOf<'stipple'>, from: number): void =
     const d = y - lane - 0.03 * x - 0.6 * noise(x / 9, 2, from + 6);
     const ridge = Math.exp(-((d / 0.8) ** 2)) * ease(-0.5, 0.4, noise(x / 8, 7, from + 7));
     const lifted = 0.85 + 0.3 * noise(x / 18, y / 18, from + 5) + 0.25 * ease(1.2, -1.2, d);
-    const rise = f['height-um'] * (lifted * (0.85 * Math.min(1.1, peak) + 0.22 * swell - 0.35) + 0.3 * ridge);
+    const rise = f['height-um'] * (lifted * (0.85 * Math.min(1.1, peak) + 0.1 * swell - 0.3) + 0.3 * ridge);
     raise(b, i, rise);
     b.film[i] = Math.max(3, b.film[i]! + rise);
   });

@@ -44,14 +44,14 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const py = oil ? y + 5 * noise(x / 16, y / 12, from + 13) + 0.8 * noise(x / 6, y / 2.4, from + 14) : y;
     const edge = rough(px / 26, py / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
     if (f.cover < 1 && edge < -0.6) return;
-    const bx = x + s * 1.7 * rough(x / (s * 2.2), y / (s * 2.2), from + 1, 1);
-    const by = y + s * 1.7 * rough(x / (s * 2.2), y / (s * 2.2), from + 2, 1);
+    const bx = x + s * 0.8 * rough(x / (s * 2.2), y / (s * 2.2), from + 1, 1);
+    const by = y + s * 0.8 * rough(x / (s * 2.2), y / (s * 2.2), from + 2, 1);
     // Each size of fold lies across the next larger one, as it shrank later.
     const large = rough(bx / (s * 1.3), by / (s * 1.1), from, 1) * 1.6;
-    const [mx, my] = [bx + 0.5 * s * large, by - 0.4 * s * large];
+    const [mx, my] = [bx + 0.14 * s * large, by - 0.12 * s * large];
     const middle = rough(mx / (s * 0.72), my / (s * 0.62), from + 3, 1) * 1.6;
     const fine =
-      rough((mx + 0.3 * s * middle) / (s * 0.3), (my - 0.3 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
+      rough((mx + 0.08 * s * middle) / (s * 0.3), (my - 0.08 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
     const crest = (value: number, round: number) => 1.15 - Math.sqrt(value * value + round) * 2.2;
     const fold = crest(large, 0.02);
     const small = crest(middle, 0.025);
@@ -69,7 +69,7 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
       f['height-um'] *
       lies *
       crowd *
-      (0.6 * ease(-0.3, 1, fold) + 0.28 * ease(-0.2, 1, small) + 0.1 * ease(-0.2, 1, tiny));
+      (0.4 * ease(-0.3, 1, fold) + 0.46 * ease(-0.2, 1, small) + 0.12 * ease(-0.2, 1, tiny));
     if (oil) {
       pooled(b, i, wet, soft);
       raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
