@@ -22,18 +22,18 @@ export const remnant = (x: number, y: number, size: number, seed: number): numbe
   );
 
 /**
- * How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up along the grain and the fine scratches
+ * How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up in fine flecks, a little along the scratches
  * of a film.
  */
 export const settled = (x: number, y: number, seed: number): number => {
   const v = y + 0.5 * noise(x / 19, y / 9, seed);
-  const scratch = noise((x + 0.5 * y) / 9, (v - 0.4 * x) / 0.4, seed + 3);
+  const scratch = noise((x + 0.5 * y) / 5, (v - 0.4 * x) / 0.5, seed + 3);
   return Math.max(
     0.2,
     0.95 +
-      0.5 * noise(x / 7, v / 0.55, seed + 1) +
-      0.35 * noise(x / 1.8, v / 0.3, seed + 2) +
-      0.35 * Math.max(0, scratch) +
+      0.34 * noise((x + 0.3 * v) / 2.6, (v - 0.3 * x) / 1.7, seed + 1) +
+      0.22 * noise((x - 0.2 * v) / 0.8, (v + 0.2 * x) / 0.5, seed + 2) +
+      0.2 * Math.max(0, scratch) +
       0.4 * noise(x / 5, y / 3.4, seed + 4),
   );
 };

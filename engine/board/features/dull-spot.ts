@@ -85,7 +85,7 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
       strays *
       (0.9 * noise(x / 3.4, y / 3.4, from + 50) +
         0.35 * noise(x / 1.1, y / 1.1, from + 51) +
-        0.9 * noise(x / 7, y / 1.3, from + 53));
+        0.5 * noise(x / 5, y / 2.8, from + 53));
     if (d > 3) return;
     // Where it only stood a moment its border is lost; where it dried last it is sharp.
     const kept = remnant(x, y, 11, from + 47);

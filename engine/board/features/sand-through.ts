@@ -52,7 +52,8 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     tint(b, i, DUST, bare * Math.max(0, dusty));
     // What the paper left open is dark with dust; the soft wood was cut deeper than the hard.
     const shade =
-      1 + bare * (0.26 * fiber + 0.1 * paper + 0.22 * noise(x / 9, y / 2.2, from + 33) - 0.3 * open);
+      (1 - 0.24 * bare) *
+      (1 + bare * (0.26 * fiber + 0.1 * paper + 0.22 * noise(x / 9, y / 2.2, from + 33) - 0.3 * open));
     dim(b, i, [shade, shade, shade]);
     scaleFilm(b, i, 1 - halo);
     // Where one coat ends, a hair-thin line with another shine beside it.

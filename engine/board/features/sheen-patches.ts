@@ -23,7 +23,8 @@ const flashing = (size: number, from: number): Dullness => {
   const island = patches(size, from, 0.5, 0.62);
   const lane = patches(size * 0.4, from + 60, 0.4, 0.7);
   return (x, y) => {
-    const bristle = 0.8 * noise(x / 30, y / 0.9, from + 5) + noise(x / 34, y / 2.4, from + 6);
+    const bristle =
+      0.35 * noise(x / 22, (y + 0.1 * x) / 1.2, from + 5) + 0.6 * noise(x / 24, (y - 0.08 * x) / 4, from + 6);
     const far = 2.2 * bristle + 2 * noise(x / 40, y / 7, from + 7);
     const grain = rough(x / 4, y / 1.1, from + 8, 2) + rough(x / 0.9, y / 0.7, from + 9, 1);
     return (
@@ -67,7 +68,7 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
 const thirsty = (size: number, from: number): Dullness => {
   const island = patches(size * 1.15, from, 0.48, 0.75);
   return (x, y) => {
-    const far = carried(x, y, 7, from + 3);
+    const far = carried(x, y + 0.7 * noise(x / 9, y / 6, from + 5), 4, from + 3);
     return ease(0.12, 1.05, island(x * 0.55 + 0.55 * far, y) + 0.35 * rough(x / 11, y / 0.7, from + 4, 2));
   };
 };

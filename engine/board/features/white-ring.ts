@@ -38,7 +38,7 @@ const rings = (
       const away = Math.abs(Math.atan2(Math.sin(angle - foot.open), Math.cos(angle - foot.open)));
       const here = foot.weight * wet * ease(foot.gap * 0.5, foot.gap * 1.6, away);
       // Water crept away under the foot and along the grain beside it, here more, there less.
-      const crept = 0.9 * noise(x / 6, y / 1.2, from + 5) + 0.6 * noise(x / 2.2, y / 0.5, from + 6);
+      const crept = 0.7 * noise(x / 4, y / 2.6, from + 5) + 0.3 * noise(x / 1.4, y / 0.9, from + 6);
       const wobble = half * (0.6 * rough(x / 5, y / 5, from + 2, 2) + 0.28 * crept);
       const wide = off + wobble > 0 ? 0.75 + 0.5 * crept : 0.8 + 0.8 * wet;
       const body = Math.exp(-((Math.abs(off + wobble) / (half * Math.max(0.3, wide))) ** 1.5));
@@ -83,8 +83,8 @@ const drops = (
     }
     d +=
       (0.16 * noise(x / 1.9, y / 1.9, from + 20) +
-        0.3 * noise(x / 5, y / 1.1, from + 22) +
-        0.16 * noise(x / 1.4, y / 0.4, from + 23)) *
+        0.2 * noise(x / 4, y / 2.6, from + 22) +
+        0.06 * noise(x / 0.9, y / 0.6, from + 23)) *
       Math.min(1, size / 4);
     const rim = Math.min(half, size * 0.3);
     if (d > rim * 1.5) return;
