@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, stain } from '../field.ts';
+import { type Board, everywhere, raise, stain } from '../field.ts';
 import { blot, carried, joined, patches, remnant } from '../mask.ts';
 import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { type Point, placed, stroke, trickle } from '../stamp.ts';
@@ -95,8 +95,10 @@ const tannin = (b: Board, f: Bleed, from: number): void => {
       1.3;
     const aura = Math.exp(-d / (radius * 2.1));
     const depth =
-      band * Math.max(0, 0.62 * share + 0.6 * aura) + 0.12 * share + 0.75 * heart + 0.25 * rim + 0.14 * aura;
+      band * Math.max(0, 0.3 * share + 0.75 * aura) + 0.07 * share + 1.15 * heart + 0.25 * rim + 0.14 * aura;
     stain(b, i, TANNIN, f.strength * 0.95 * Math.max(0, depth));
+    // The brush marks of the paint lie over it all, whole.
+    raise(b, i, 3 * noise(x / 26, (y + 0.05 * x) / 0.9, from + 19));
   });
 };
 

@@ -28,15 +28,15 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
       b.widthMm * 0.36 +
       0.14 * (y - b.heightMm / 2) +
       0.5 * noise(y / 5, 1, from + 7) +
-      0.08 * noise(y / 0.7, 2, from + 8) +
-      0.2 * noise(y / 2.2, 5, from + 12) +
+      0.03 * noise(y / 0.7, 2, from + 8) +
+      0.1 * noise(y / 2.2, 5, from + 12) +
       stroke * (1.1 + 0.9 * strand + 0.5 * bristle);
     const u = x - border;
     const reach = width * (0.9 + 2.6 * stroke * (0.7 + 0.5 * lane + 0.35 * strand));
     // Each bristle ended a little sooner or later than the next.
     const soft =
-      0.2 +
-      1.4 * Math.max(0, noise(y / 2.1, 4, from + 17) - 0.1) +
+      0.75 +
+      1.6 * Math.max(0, noise(y / 2.1, 4, from + 17) - 0.1) +
       0.5 * stroke * Math.max(0.2, noise(y / 3.1, x / 9, from + 13));
     const ahead = Math.max(0, bristle);
     const fray =
@@ -48,8 +48,8 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.
     const carries = ease(-0.75 + 0.9 * t, 0.75 + 1.1 * t, bristle + 0.35 * strand);
     const glaze =
-      Math.exp(-1.25 * t) *
-      (0.45 + 0.75 * carries) *
+      Math.exp(-t) *
+      (0.6 + 0.75 * carries) *
       (0.8 + 0.45 * noise(x / 9, v / 2.5, from + 9)) *
       ease(2.6, 1.2, t);
     // Running dry, they skip from one high place to the next.
