@@ -43,5 +43,5 @@ export const untilLine = (families: readonly Family[]): string => {
   ].filter((time) => time !== false);
   if (times.length < 2) return untilTouch(families);
   const said = OR.format(times);
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}: by its kind.`;
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)} in a warm room, by its kind.`;
 };
