@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { SHEEN_ROUGHNESS } from '#engine/board/film.ts';
 import { doublePass, FILM_INDEX, fresnel, gloss60, slopesBetween } from '#engine/board/optics.ts';
 import { SHEEN_NAMES } from '#engine/model/board.ts';
-import layers from '../calc/kubelka-munk.table.json' with { type: 'json' };
 import gloss from './gloss.table.json' with { type: 'json' };
+import layers from './kubelka-munk.table.json' with { type: 'json' };
 
 describe('a clear colored film (Beer–Lambert)', () => {
   it.each(layers.beerLambert)(

@@ -3,7 +3,7 @@ import { blankBoard } from '#engine/board/field.ts';
 import { lightFrom } from '#engine/board/light.ts';
 import { shade } from '#engine/board/shade.ts';
 import { castShadows } from '#engine/board/shadow.ts';
-import layers from '../calc/kubelka-munk.table.json' with { type: 'json' };
+import layers from './kubelka-munk.table.json' with { type: 'json' };
 
 /** sRGB to linear light (IEC 61966-2-1). */
 const linear = (byte: number): number => {

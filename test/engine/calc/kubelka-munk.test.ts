@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { kubelkaMunk } from '#engine/calc/kubelka-munk.ts';
-import layers from './kubelka-munk.table.json' with { type: 'json' };
+import layers from '../board/kubelka-munk.table.json' with { type: 'json' };
 
 const lightness = (y: number): number => (y > 216 / 24389 ? 116 * Math.cbrt(y) - 16 : (y * 24389) / 27);
 
