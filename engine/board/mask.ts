@@ -27,12 +27,12 @@ export const remnant = (x: number, y: number, size: number, seed: number): numbe
  */
 export const settled = (x: number, y: number, seed: number): number => {
   const v = y + 0.5 * noise(x / 19, y / 9, seed);
-  const scratch = noise((x + 0.5 * y) / 5, (v - 0.4 * x) / 0.5, seed + 3);
+  const scratch = noise((x + 0.5 * y) / 6, (v - 0.3 * x) / 0.5, seed + 3);
   return Math.max(
     0.2,
     0.95 +
-      0.34 * noise((x + 0.3 * v) / 2.6, (v - 0.3 * x) / 1.7, seed + 1) +
-      0.22 * noise((x - 0.2 * v) / 0.8, (v + 0.2 * x) / 0.5, seed + 2) +
+      0.34 * noise((x + 0.1 * v) / 3.6, (v - 0.1 * x) / 1.2, seed + 1) +
+      0.22 * noise(x / 1.5, v / 0.42, seed + 2) +
       0.2 * Math.max(0, scratch) +
       0.4 * noise(x / 5, y / 3.4, seed + 4),
   );
