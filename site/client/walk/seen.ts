@@ -15,6 +15,9 @@ import { keepTapped, questionOf } from './tapped.ts';
 
 const KNOWN = v.array(v.object({ when: objectWith<ConditionInput>(), answer: v.picklist(['yes', 'no']) }));
 
+/** Whoever goes down to what is left sees all of it. */
+const openRest = () => document.querySelector('#left > details')?.setAttribute('open', '');
+
 /** The answers to a question of the search for the flaw: keeps what is tapped, and passes over what is known. */
 export class SeenElement extends HTMLElement {
   #stop = new AbortController();
@@ -22,6 +25,7 @@ export class SeenElement extends HTMLElement {
   connectedCallback() {
     this.#stop = new AbortController();
     this.addEventListener('click', keepTapped, { signal: this.#stop.signal });
+    this.querySelector('[href="#left"]')?.addEventListener('click', openRest, { signal: this.#stop.signal });
     void this.#passOver(tellAtCheck(this, readCase()));
   }
 
