@@ -48,6 +48,11 @@ describe('a reply to harm under way', () => {
       /^A spill near a flame: everyone out/,
     ],
     ['my son got stripper on his arm, it is burning', /^Wet clothes off, and rinse the skin/],
+    ['my hands are burning from stripper', /^Wet clothes off, and rinse the skin/],
+    ['the stripper is burning my fingers through the glove', /^Wet clothes off, and rinse the skin/],
+    ['wrist stings, I used stripper on the door', /^Wet clothes off, and rinse the skin/],
+    ['I got paint remover on my wrist and it hurts', /^Wet clothes off, and rinse the skin/],
+    ['stripping a chair, stripper all over me', /^Wet clothes off, and rinse the skin/],
     ['eyes sting from the lacquer in my bedroom', /^Out into fresh air now, and rinse the eyes/],
     ['fresh oil dust in the shop vac, it smells like burning', /^Warm, or a smell of burning: do not carry/],
     [
@@ -86,6 +91,11 @@ describe('a reply to harm under way', () => {
     'the furnace in this house blows dry heat, a crack in the lacquer',
     'stripped a door with lye and then poured vinegar on it, white crust',
     'spilled nail polish remover on my table, the poly went soft',
+    'the stripper burned the veneer dark',
+    'does stripper burn skin',
+    'stripper on the hand rail of the stairs, nothing lifts',
+    'stripper on her old dresser does nothing',
+    'the top feels smooth under my hands, satin poly went dull',
   ])('says none of it where there is none: %s', (text) => {
     expect(answer(text).short).not.toMatch(
       /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out |A spill|Wet)/,
