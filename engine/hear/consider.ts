@@ -4,6 +4,7 @@ import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { Heard } from './heard.ts';
 import type { ActWords, Mind, ToldFacts, ToldRule } from './mind.ts';
+import { isSprayedAlready } from './past-step.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
 export type NextAsked =
@@ -109,6 +110,22 @@ const ageIsOpen = (told: ToldFacts): boolean =>
 const rankOf = (rule: ToldRule, isOver: boolean): number =>
   rule.atOnce ? (rule.isStop ? 0 : 1) : isOver ? 4 : rule.isStop ? 2 : 3;
 
+/** The step that the rule guards is told as over, and no harm of it is under way. */
+const isOverFor = (rule: ToldRule, heard: Heard | undefined, isDry: boolean): boolean =>
+  heard !== undefined &&
+  rule.done !== undefined &&
+  !rule.atOnce &&
+  (rule.ofStep
+    ? !isDry && isSprayedAlready(heard.text)
+    : heard.dangers.some((one) => one.rule === rule.id && one.past === true));
+
+const past = ({ done = '', lead, ...rule }: ToldRule): ToldRule => ({
+  ...rule,
+  say: done,
+  isStop: false,
+  isPast: true,
+});
+
 /**
  * The rules that facts fire and those that words call for, each once, the most pressing first. A rule brings only those
  * of its cases that are told. A dry coat was sprayed long ago: what guards spraying is for the next one.
@@ -127,7 +144,8 @@ const warningsOf = (mind: Mind, told: ToldFacts, heard: Heard | undefined): read
       const cases = urgent && [...new Set(urgent)];
       return { ...rule, ...(cases?.length && { atOnce: cases }) };
     })
-    .map((rule) => ({ rule, rank: rankOf(rule, isDry && rule.ofStep === true) }))
+    .map((rule) => (isOverFor(rule, heard, isDry) ? past(rule) : rule))
+    .map((rule) => ({ rule, rank: rankOf(rule, rule.isPast === true || (isDry && rule.ofStep === true)) }))
     .sort((a, b) => a.rank - b.rank)
     .map(({ rule }) => rule);
 };

@@ -1,6 +1,7 @@
 import type { HeardDanger, HeardUrgent } from './heard.ts';
 import type { Manner } from './manner.ts';
 import { type Match, spanOf } from './match.ts';
+import { isPastStep } from './past-step.ts';
 import type { Word } from './words.ts';
 
 /** Of two phrases over the same words the one that names more of them is meant: a gas water heater is no gas heater. */
@@ -22,7 +23,12 @@ export const dangersOf = (
   for (const match of matches) {
     const [rule = ''] = match.of;
     if (match.kind !== 'danger' || isOutdone(match, matches) || manner.denied(match) !== undefined) continue;
-    found.set(rule, { rule, rests: [...(found.get(rule)?.rests ?? []), spanOf(words, match)] });
+    const known = found.get(rule);
+    found.set(rule, {
+      rule,
+      rests: [...(known?.rests ?? []), spanOf(words, match)],
+      past: known?.past !== false && isPastStep(words, manner, match),
+    });
   }
   return [...found.values()];
 };

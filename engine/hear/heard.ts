@@ -26,7 +26,12 @@ export type HeardAmong = Ground & { readonly fact: FactName; readonly values: re
 export type HeardSign = Ground & { readonly question: string; readonly answer: Exclude<Answer, 'unsure'> };
 
 /** A rule that the words call for: what they name can hurt someone. */
-export type HeardDanger = { readonly rule: string; readonly rests: readonly Span[] };
+export type HeardDanger = {
+  readonly rule: string;
+  readonly rests: readonly Span[];
+  /** Told of a step that is over. */
+  readonly past?: boolean;
+};
 
 /** A case of a rule that can not wait: harm that is under way or about to be done. */
 export type HeardUrgent = { readonly rule: string; readonly at: number };

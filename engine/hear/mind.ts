@@ -61,6 +61,10 @@ export type ToldRule = {
   readonly isStop: boolean;
   /** What saves first, case by case. */
   readonly atOnce?: readonly string[];
+  /** What is said in its place once the step is over. */
+  readonly done?: string;
+  /** The step is over for sure: it stands behind what to do. */
+  readonly isPast?: true;
   /** It guards a step that is told as done; what it says is for the next one. */
   readonly ofStep?: true;
   /** Ways of checking that wait while it stands. */
@@ -75,13 +79,14 @@ type FiredRule = ToldRule & {
 };
 
 const toldRule = (rule: RuleEntry): ToldRule => {
-  const { id, title, say, lead, defers, kind, checks, 'at-once': cases } = rule;
+  const { id, title, say, lead, done, defers, kind, checks, 'at-once': cases } = rule;
   const waits = checks.flatMap(({ by, wait }) => (wait ? by : []));
   return {
     id,
     title,
     say,
     ...(lead && { lead }),
+    ...(done && { done }),
     defers,
     isStop: kind === 'stop',
     ...(cases.length && { atOnce: cases.map((one) => one.say) }),

@@ -108,8 +108,11 @@ export const isFineTillUsed = (matches: readonly Match[]): boolean =>
   matches.some(({ sense }) => sense === senseOfSign(ASKED.fineWhenFirstDry, 'yes')) &&
   matches.some(({ sense }) => IN_USE.includes(sense));
 
-/** "my kitchen cabinets": somebody lives with it. */
+const HAS_IT = /^(customers?|clients?|buyers?)$/;
+
+/** "my kitchen cabinets", "a customer cleaned it": somebody lives with it. */
 export const isTheirs = (words: readonly Word[], matches: readonly Match[]): boolean =>
+  words.some(({ word }) => HAS_IT.test(word)) ||
   matches.some(
     ({ kind, of, from }) =>
       kind === 'fact' &&

@@ -60,6 +60,12 @@ const Fields = z.strictObject({
     .describe(
       'The caution in one line, which stands at a step with the rest folded below it; its first sentence where left out.',
     ),
+  done: z
+    .string()
+    .min(20)
+    .max(140)
+    .optional()
+    .describe('What is said in its place, behind what to do, where a post tells that the step is over.'),
   why: z.string().min(20).describe('Why it matters, in one sentence.'),
   when: Condition.optional().describe('The facts that call for it.'),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),

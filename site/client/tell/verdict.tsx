@@ -146,7 +146,7 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
         <Emergency key={rule.id} rule={rule} />
       ))}
       {warnings
-        .filter((rule) => !call.includes(rule))
+        .filter((rule) => !call.includes(rule) && !rule.isPast)
         .map((rule) => (
           <Warning key={rule.id} rule={rule} />
         ))}
@@ -198,6 +198,11 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
           )}
         </section>
       )}
+      {warnings
+        .filter(({ isPast }) => isPast)
+        .map((rule) => (
+          <Warning key={rule.id} rule={rule} />
+        ))}
     </>
   );
 };

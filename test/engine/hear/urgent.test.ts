@@ -141,6 +141,42 @@ describe('the rules beside the first', () => {
   });
 });
 
+describe('a step that is over', () => {
+  it.each([
+    'customer cleaned the shellac top with ammonia window cleaner and its white and sticky',
+    'client washed the shellac table with ammonia, now its tacky',
+    'my mother wiped the lacquered desk with ammonia and it went cloudy',
+    'sprayed lacquer over my mahogany table and its going pink and red, still wet',
+    'sprayed lacquer 4 hours after the gel stain, its wrinkling',
+    'feels like sandpaper after spraying lacquer outside',
+  ])('is told of no caution that comes before it: %s', (text) => {
+    const { short } = answer(text);
+    expect(short).not.toMatch(/^First|before you begin|sleeves first/);
+    expect(short).toMatch(/vapor burns|gloves and goggles/);
+    expect(short.search(/vapor burns|gloves and goggles/)).toBeGreaterThan(
+      short.search(/Hands off|leave it alone/),
+    );
+  });
+
+  it.each([
+    ['can i clean shellac with ammonia', /^First: Lye/],
+    ['going to use lye on the drips', /^First: Lye/],
+    ['washed it with ammonia, can I use peroxide next, the oak is dark', /^First: Lye/],
+    ['i am spraying lacquer in the basement and it blushes, still wet', /^First: Before you spray/],
+    [
+      'sprayed lacquer an hour ago, orange peel, can i spray another coat',
+      /^No, do not lay another coat yet\. First: Before you spray/,
+    ],
+  ])('is not taken for over: %s', (text, first) => expect(answer(text).short).toMatch(first));
+
+  it('leaves a film that a customer cleaned for cured', () => {
+    expect(considered('customer cleaned the shellac top with ammonia and its white and sticky').stage).toBe(
+      'cured',
+    );
+    expect(considered('brushed shellac for a customer an hour ago, it is sticky').stage).toBe('setting');
+  });
+});
+
 describe('a reply without a flaw', () => {
   it('leads to the page that names a top coat', () => {
     const { short } = answer('what is the best topcoat for a toddlers toy box painted in milk paint');
