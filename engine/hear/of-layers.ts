@@ -92,4 +92,26 @@ const isOfLayerBelow = (time: ToldTime): boolean => {
   );
 };
 
-export const OF_LAYERS = [isOfOldFilm, isElsewhere, isOfLayerBelow];
+const LIES_ON = /^(over|on|onto|atop|above)$/;
+/** Between the layer and its age: "stain that was only 3 hours old". */
+const OF_ITS_AGE = /^(after|only|just|barely|about|around|maybe|that|which|was|is|at|thats|still)$/;
+const ENDS_THERE = /^(and|but|so|old)$/;
+
+/**
+ * "lacquer over oil stain after 3 hours, it wrinkles", "shellac over stain 3 hours old", "over 2 hour old stain": how old
+ * the layer was that the coat went on, and not the coat.
+ */
+const isAgeOfGround = ({ words, matches, from, to, isOfPart }: ToldTime): boolean => {
+  const isLayer = (at: number) =>
+    isOfPart(words[at]) && matches.some((one) => one.sense === 'cue other-layer' && one.from === at);
+  const liesOn = (at: number) =>
+    words.slice(Math.max(0, at - 4), at).some((word) => isOfPart(word) && LIES_ON.test(word.word));
+  const next = isOfPart(words[to]) ? words[to]?.word : undefined;
+  if (next === 'old' && liesOn(from) && [to + 1, to + 2, to + 3].some(isLayer)) return true;
+  let back = from - 1;
+  while (back > 0 && OF_ITS_AGE.test(words[back]?.word ?? '') && isOfPart(words[back])) back--;
+  if (!isLayer(back) || !liesOn(back)) return false;
+  return next === 'old' || (words[from - 1]?.word === 'after' && ENDS_THERE.test(next ?? 'and'));
+};
+
+export const OF_LAYERS = [isOfOldFilm, isElsewhere, isOfLayerBelow, isAgeOfGround];

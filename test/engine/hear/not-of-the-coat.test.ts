@@ -21,6 +21,44 @@ it('the time of a spill is none of the coat', () => {
   expect(hours('Brushed the poly two hours ago and spilled the can')).toBe(2);
 });
 
+describe('the age of what the coat lies on', () => {
+  it.each([
+    'lacquer over oil stain after 3 hrs, its wrinkling now',
+    'put shellac over oil stain after 2 hours and the stain dragged',
+    'shellac over oil stain 3 hours old, the stain is smearing now',
+    'sprayed lacquer over 2 hour old stain, it lifts',
+    'brushed poly over stain that was only five hours old and it pulled color',
+  ])('is none of the coat: %s', (text) => {
+    expect(hours(text)).toBeUndefined();
+    expect(stage(text)).toBeUndefined();
+  });
+
+  it.each([
+    ['brushed poly over the stain 3 hours ago, it is cloudy', 3],
+    ['poly over gel stain, after 2 days it is still tacky', 48],
+    ['poly over gel stain after 2 days it is still tacky', 48],
+  ])('leaves that of the coat: %s', (text, said) => expect(hours(text)).toBe(said));
+});
+
+describe('what is used on furniture', () => {
+  it.each([
+    'i used furniture polish spray on the oiled table',
+    'i used furniture wax on the table and now the poly beads up',
+    'we used furniture oil on it and the varnish streaks',
+  ])('tells of no bought piece: %s', (text) => expect(told(text, 'age')).toBeUndefined());
+
+  it('leaves furniture that somebody used', () => {
+    expect(told('bought used furniture, the varnish is sticky', 'age')).toBe('unknown');
+    expect(told('used furniture from a dealer, poly peels', 'age')).toBe('unknown');
+  });
+
+  it('takes a coat that is wet for no old finish', () => {
+    expect(told('brushed varnish over the wet shellac', 'base')).toBeUndefined();
+    expect(told('cat walked over the wet shellac', 'base')).toBeUndefined();
+    expect(told('brushed poly over the shellac, it wrinkles', 'base')).toBe('old-finish');
+  });
+});
+
 describe('no dry film is heard', () => {
   it.each([
     'I hope it is not sticky tomorrow, the varnish went on today',
