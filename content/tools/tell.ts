@@ -35,7 +35,7 @@ if (!known) {
   const index = readIndex(known, root);
   const words = flawWords(index, mind, text);
   const considered = consider(mind, { told: {}, heard, words });
-  const page = pageAsked(index, text);
+  const page = pageAsked(index, text, heard.asksFor?.page);
   const room = page && ROOMS[page.kind];
   const answer = reply(considered, {
     heard,

@@ -10,8 +10,10 @@ const ANSWERS: readonly FindKind[] = ['page', 'rule', 'lesson', 'product'];
 const LIKELY = 0.5;
 const FLAWS = 0.2;
 
-/** The page that answers a text which asks for something and tells of no flaw; nothing where a flaw may be meant. */
-export const pageAsked = (index: FindIndex, text: string): Hit | undefined => {
+/** The page that answers a text which asks for something and tells of no flaw; nothing where a flaw may be meant. `asked` names it where the words did. */
+export const pageAsked = (index: FindIndex, text: string, asked?: string): Hit | undefined => {
+  const known = index.documents.find(({ kind, id }) => `${kind}/${id}` === asked);
+  if (known) return { kind: known.kind, id: known.id, title: known.title, says: known.says, score: 1 } as Hit;
   const [hit] = find(index, text, { limit: 1 });
   if (!hit || !ANSWERS.includes(hit.kind) || hit.score < LIKELY) return undefined;
   const flaws = weighed(index, text).chances.reduce(

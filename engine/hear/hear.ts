@@ -1,3 +1,4 @@
+import { asksFor } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
 import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
@@ -36,25 +37,38 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
   const kind = (family?.sure ?? 0) >= SURE ? String(family?.value) : undefined;
   const air = airOf(text, words, matches, manner.denied);
+  const told = [
+    ...facts,
+    ...times,
+    ...coatNumberOf(ear, words, manner, kind !== undefined || among.length > 0, kind),
+    ...air,
+    ...stageFacts(
+      words,
+      matches,
+      manner,
+      [...facts, ...times, ...air],
+      families,
+      dry,
+      labelTime(ear, words)?.hours,
+    ),
+  ];
+  const signs = signsOf(ear, words, matches, manner);
+  const askedFor = asksFor(
+    lexicon.asksFor,
+    text,
+    words,
+    matches,
+    told,
+    among.flatMap(({ rests }) => rests),
+    signs,
+  );
   return {
     text,
-    facts: [
-      ...facts,
-      ...times,
-      ...coatNumberOf(ear, words, manner, kind !== undefined || among.length > 0, kind),
-      ...air,
-      ...stageFacts(
-        words,
-        matches,
-        manner,
-        [...facts, ...times, ...air],
-        families,
-        dry,
-        labelTime(ear, words)?.hours,
-      ),
-    ],
+    // Coats that are asked about are not laid yet.
+    facts: askedFor ? told.filter(({ fact }) => fact !== 'coat-number') : told,
     among,
-    signs: signsOf(ear, words, matches, manner),
+    signs,
+    ...(askedFor && { asksFor: askedFor }),
     dangers: dangersOf(words, matches, manner),
     urgent: urgentOf(matches, manner),
     asksWhich: asksWhich(matches),

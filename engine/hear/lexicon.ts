@@ -21,6 +21,8 @@ export type Lexicon = {
   readonly spellings: Readonly<Record<string, string>>;
   /** The questions of work: what is only planned is no answer to them. */
   readonly ofWork: string;
+  /** What is asked while nothing is wrong, in the order of its cues. */
+  readonly asksFor: readonly AskedFor[];
   readonly turns: string;
   readonly not: string;
   readonly otherTongue: string;
@@ -32,6 +34,9 @@ export type Lexicon = {
   readonly numbers: Readonly<Record<string, number>>;
   readonly units: Readonly<Record<string, number>>;
 };
+
+/** An answer of its own, and the page that goes on from there. */
+export type AskedFor = { readonly answer: string; readonly lead: string; readonly page: string };
 
 const stemmed = (phrase: string): string =>
   phrase
@@ -107,6 +112,10 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
         cases.map(({ heard }, at) => [`urgent ${id} ${at}`, joined(heard)] as const),
       ),
       ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
+      ...language['asks-for'].flatMap(({ heard, unless }, at) => [
+        [`cue asks-for ${at}`, joined(heard)] as const,
+        [`cue not-for ${at}`, joined(unless)] as const,
+      ]),
       ...Object.entries(language.alone).map(([stage, say]) => [`alone ${stage}`, joined(say)] as const),
       ...measured.flatMap((name) =>
         Object.entries(language[name]).map(
@@ -118,6 +127,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
     ofWork: Object.keys(questions)
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
+    asksFor: language['asks-for'].map(({ answer, lead, page }) => ({ answer, lead, page })),
     turns: language.turns.join(','),
     not: language.not.join(','),
     otherTongue: language['other-tongue'].join(','),

@@ -1,5 +1,6 @@
 import type { Stage } from '../model/stage.ts';
 import { type AskedHand, askedHands } from './asked-hands.ts';
+import { isSeen } from './asks-for.ts';
 import type { ActNow, Considered } from './consider.ts';
 import { type Heard, SURE } from './heard.ts';
 import { safetySaid } from './reply-safety.ts';
@@ -142,11 +143,14 @@ const asked = (next: Considered['next'], heard: ReplyOptions['heard']): string =
 const withoutFlaw = (
   considered: Considered,
   { ruleAt, whichAt, page, tellAt, heard }: ReplyOptions,
-): { readonly says: readonly string[]; readonly last: string } | undefined => {
+): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
   const chance = considered.likely[0]?.chance ?? 0;
-  const seen = heard === undefined || heard.signs.length > 0;
+  const told = heard && [...heard.facts, ...heard.among].flatMap(({ rests }) => rests);
+  const seen = heard === undefined || heard.signs.some((sign) => isSeen(heard.text, sign, told ?? []));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
+  if (heard?.asksFor && page && !calls && !rule?.atOnce)
+    return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
     return { says: [], last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
@@ -180,9 +184,13 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const alone = withoutFlaw(considered, options);
   if (alone)
     return {
-      short: fitted([...urgent, no, caution, ...besides, ...alone.says], alone.last, SHORT),
+      short: fitted(
+        [...urgent, no, alone.answer ?? '', caution, ...besides, ...alone.says],
+        alone.last,
+        SHORT,
+      ),
       long: [
-        ...(urgent.length ? all : [no, ...all]),
+        ...(urgent.length ? all : [no, alone.answer ?? '', ...all]),
         ...allLater,
         urgent.length ? no : '',
         alone.says.join(' '),

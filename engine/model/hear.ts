@@ -42,6 +42,20 @@ export const HearLanguage = z.strictObject({
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
   'asks-which': phrases.describe('What asks which top coat to take.'),
   'not-which': phrases.describe('What asks for something else, or tells of a coat that lies there.'),
+  'asks-for': z
+    .array(
+      z.strictObject({
+        heard: phrases.min(1).describe('What asks for it.'),
+        unless: phrases.default([]).describe('What tells of a flaw, or asks for something else.'),
+        answer: z.string().min(20).max(260).describe('What a reply says first, in whole sentences.'),
+        lead: z.string().min(8).max(90).describe('What stands before the address of the page.'),
+        page: z
+          .string()
+          .regex(/^[a-z]+\/[a-z-]+$/)
+          .describe('The page that goes on from there.'),
+      }),
+    )
+    .describe('What is asked while nothing is wrong, with its answer and its page.'),
   alone: said(FACTS.stage.values).describe(
     'The end of a short query that says how dry it is and no more: `milky over navy, wet`.',
   ),

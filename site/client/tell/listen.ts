@@ -75,8 +75,8 @@ export const isWhich = ({
   !considered.warnings.some(({ say }) => namesNumber(say));
 
 /** The page that is asked for, as it is offered. */
-const pageFor = (index: FindIndex, { text, otherTongue }: Heard): PageFor | undefined => {
-  const hit = text.trim() && !otherTongue ? pageAsked(index, text) : undefined;
+const pageFor = (index: FindIndex, { text, otherTongue, asksFor }: Heard): PageFor | undefined => {
+  const hit = text.trim() && !otherTongue ? pageAsked(index, text, asksFor?.page) : undefined;
   const url = hit && hitUrl(hit.kind, hit.id);
   return hit && url ? { title: hit.title, says: hit.says, url } : undefined;
 };

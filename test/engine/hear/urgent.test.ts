@@ -141,6 +141,50 @@ describe('the rules beside the first', () => {
   });
 });
 
+const DAY = /^That day is no promise/;
+const CARE = /^A soft dry cloth/;
+const STRIP = /^Before any stripping/;
+/** A reply as it is given where the page that the words ask for is known. */
+const withPage = (text: string) =>
+  reply(considered(text), {
+    linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
+    ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,
+    heard: heard(text),
+    page: { title: 'A page', at: `https://halfdry.example/${heard(text).asksFor?.page}/` },
+  }).short;
+
+describe('what is asked while nothing is wrong', () => {
+  it.each([
+    ['commission due in 3 days, 58F and 80% humidity, 3 coats of oil poly, can i make it', DAY],
+    ['delivery thursday, 58 degrees and 80% humidity, two coats of oil poly, will it be dry', DAY],
+    ['party on saturday, will two coats of varnish be cured in time', DAY],
+    ['how do i care for the table i bought from you, water based poly on chalk paint', CARE],
+    ['what do i clean my lacquered dresser with', CARE],
+    ['how should i clean the dresser you sold me', CARE],
+    ['can i put hot plates on the waxed table', CARE],
+    ['how do i strip polyurethane off shellac', STRIP],
+    ['how do i strip a dresser', STRIP],
+  ])('is answered, and no flaw is named: %s', (text, first) => {
+    expect(withPage(text)).toMatch(first);
+    expect(withPage(text)).not.toMatch(/may be|Most likely|looks like|could be/);
+    expect(withPage(text)).toMatch(/https:\/\/halfdry\.example\/(?:page|lesson)\/\S+\/$/);
+    expect(heard(text).facts.some(({ fact }) => fact === 'coat-number')).toBe(false);
+  });
+
+  it.each([
+    'the poly is sticky, will it be dry by friday',
+    'how do i clean the white ring off my shellac table',
+    'how do i strip it, the poly is peeling',
+    'what do i clean the brush with',
+    'will it be dry by friday, brushed the poly an hour ago',
+    'how do I clean it before painting',
+  ])('is not heard where something is told: %s', (text) => expect(heard(text).asksFor).toBeUndefined());
+
+  it('names no flaw where a kind of finish alone is told', () => {
+    expect(answer('can i sand shellac from 1930').short).not.toMatch(/may be|Most likely/);
+  });
+});
+
 describe('a step that is over', () => {
   it.each([
     'customer cleaned the shellac top with ammonia window cleaner and its white and sticky',

@@ -1,0 +1,41 @@
+import type { HeardFact, HeardSign } from './heard.ts';
+import { SURE } from './heard.ts';
+import type { AskedFor } from './lexicon.ts';
+import { type Match, spanOf } from './match.ts';
+import { TOP_NOUN } from './top-words.ts';
+import type { Span, Word } from './words.ts';
+
+const overlaps = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;
+
+/** A sign that rests on no words but those of a fact, as "shellac" or "80 % humidity", tells of nothing that is seen. */
+export const isSeen = (text: string, sign: HeardSign, told: readonly Span[]): boolean =>
+  sign.rests.some(
+    (rest) =>
+      !TOP_NOUN.test(text.slice(rest.from, rest.to).toLowerCase()) &&
+      !told.some((span) => overlaps(rest, span)),
+  );
+
+/**
+ * What a text asks for that has an answer of its own: a day to be ready by, how to clean it, how to strip it. Not where
+ * it tells of anything that is seen, or of a coat that is drying.
+ */
+export const asksFor = (
+  list: readonly AskedFor[],
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+  facts: readonly HeardFact[],
+  among: readonly Span[],
+  signs: readonly HeardSign[],
+): AskedFor | undefined => {
+  const isTold = (fact: string) => facts.some((one) => one.fact === fact && one.sure >= SURE);
+  if (isTold('hours-since-coat')) return undefined;
+  return list.find((_, at) => {
+    const asks = matches.filter(({ sense }) => sense === `cue asks-for ${at}`);
+    if (!asks.length || matches.some(({ sense }) => sense === `cue not-for ${at}`)) return false;
+    // "can I put hot plates on the waxed table": what is asked about is not seen.
+    const own = asks.map((match) => spanOf(words, match));
+    const told = [...facts.flatMap(({ rests }) => rests), ...among, ...own];
+    return !signs.some((sign) => isSeen(text, sign, told));
+  });
+};
