@@ -137,6 +137,11 @@ const isGuessed = (words: readonly Word[], { from, to }: Match): boolean => {
   return near.some(({ word, clause }) => clause === words[from]?.clause && GUESSED.test(word));
 };
 
+/** "Won’t stick to my old dresser": denied is what it does, and not the piece that it does it to. */
+const isOnWhat = (words: readonly Word[], denied: number, { from }: Match): boolean =>
+  /^(wont|doesnt|dont|didnt|cant|cannot|never|wouldnt|isnt|not)$/.test(words[denied]?.word ?? '') &&
+  words.slice(denied + 2, from).some(({ word }) => /^(to|on|off|from|onto)$/.test(word));
+
 /** What was stripped off is no longer below the stain. */
 const isLeft =
   (told: readonly Mention[]) =>
@@ -159,7 +164,9 @@ export const choicesOf = (
     const span = spanOf(words, match);
     // "should I oil my table": the table is there, whatever is to be done to it.
     const isThere = fact === 'piece' || fact === 'age';
-    if (manner.denied(match) !== undefined || (!isThere && (manner.notYet(match) || manner.feared(match)))) {
+    const denied = manner.denied(match);
+    const isDenied = denied !== undefined && !(isThere && isOnWhat(words, denied, match));
+    if (isDenied || (!isThere && (manner.notYet(match) || manner.feared(match)))) {
       against.set(fact, [...(against.get(fact) ?? []), span]);
       continue;
     }

@@ -76,6 +76,8 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
     if (rank(stage) >= rank('dry-to-touch') && isNotYetDry(words, match)) return [];
     if (stage !== 'wet' && isOfLayer(words, matches, match)) return [];
     const felt = words.slice(match.from, match.to).some(({ word }) => /^(touch|feels?)$/.test(word));
+    // "paint won't stick to my dresser" tells of its grip, and of no film that is dry
+    if (denied && isGrip(words, match)) return [];
     // "not dry" is setting; "not sticky" is dry to the touch; a denied "cured" says nothing.
     if (denied)
       return stage === 'dry-to-touch'
@@ -85,6 +87,13 @@ const mentionsOf = (words: readonly Word[], matches: readonly Match[], manner: M
           : [];
     return [{ stage, span, size: match.size, felt }];
   });
+
+const BODY =
+  /^(hand|hands|skin|arm|arms|finger|fingers|leg|legs|sleeve|shirt|clothes|touch|anything|everything)$/;
+const isGrip = (words: readonly Word[], { from, to }: Match): boolean =>
+  words[from]?.word === 'stick' &&
+  words[to]?.part === words[from]?.part &&
+  !words.slice(from, to + 2).some(({ word }) => BODY.test(word));
 
 const rank = (stage: Stage): number => STAGES.indexOf(stage);
 

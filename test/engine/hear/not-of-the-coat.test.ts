@@ -40,6 +40,14 @@ describe('the age of what the coat lies on', () => {
   ])('leaves that of the coat: %s', (text, said) => expect(hours(text)).toBe(said));
 });
 
+it('a coat that does not stick to an old piece tells how old it is, and of no dry film', () => {
+  const text = 'milk paint wont stick to my old dresser, flaking';
+  expect(told(text, 'age')).toBe('unknown');
+  expect(stage(text)).toBeUndefined();
+  expect(stage('the varnish does not stick to my hand')).toBe('dry-to-touch');
+  expect(told('it is not an old dresser, the poly peels', 'age')).toBeUndefined();
+});
+
 describe('what is used on furniture', () => {
   it.each([
     'i used furniture polish spray on the oiled table',
