@@ -10,7 +10,7 @@ const NAMED =
   /\b(?:(?:de)?humidi(?:ty|fier)|hum|rh|hygrometer)\b[^.,;!?\d]{0,26}?\b(\d{2,3})(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?!\d|\s*(?:%|percent|°|º|deg|f\b|c\b|year|hour|day|minute|coat|grit|['’]?s\b))/gi;
 const NEAR = 40;
 const nearHumidity = (text: string, { from, to }: Span): boolean =>
-  /humid|hygrometer|\brh\b|moist air|damp|weather station|\d\s*°?\s*[fc]\b|degrees/i.test(
+  /humid|\bhum\b|hygrometer|\brh\b|moist air|damp|weather station|\d\s*°?\s*[fc]\b|degrees/i.test(
     text.slice(Math.max(0, from - NEAR), to + NEAR),
   ) && !/retarder|thin|cut|water|mix|dilut|off/i.test(text.slice(to, to + 14));
 

@@ -3,6 +3,7 @@ import { filmOf } from './film.ts';
 import type { HeardFact } from './heard.ts';
 import { humidities } from './humidity.ts';
 import type { Match } from './match.ts';
+import { nearUnits } from './near-units.ts';
 import { type Reading, settledReading } from './reading.ts';
 import { temperatures } from './temperatures.ts';
 import type { Word } from './words.ts';
@@ -43,7 +44,7 @@ export const airOf = (
   matches: readonly Match[],
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
-  const digits = inDigits(text);
+  const digits = nearUnits(inDigits(text));
   const { air, surface } = temperatures(digits);
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [

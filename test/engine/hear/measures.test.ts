@@ -235,3 +235,11 @@ describe('what a number is of', () => {
     ).toBeUndefined();
   });
 });
+
+it('hears the air where its words are nearly written', () => {
+  const text = 'sprayd laquer at 12 degres and humidty 85 and its gone milkey';
+  expect(fact(text, 'air-celsius')?.value).toBe(12);
+  expect(fact(text, 'relative-humidity')?.value).toBe(0.85);
+  expect(fact('12 celcius in the shop, poly is slow', 'air-celsius')?.value).toBe(12);
+  expect(fact('the decrease of 12 drawers, poly is slow', 'air-celsius')).toBeUndefined();
+});
