@@ -1,5 +1,6 @@
+import { slips } from '../find/slips.ts';
 import type { Lexicon } from './lexicon.ts';
-import type { Span, Word } from './words.ts';
+import { type Span, stemOf, type Word } from './words.ts';
 
 /** A phrase found in a text: words `from` to before `to`, `size` of them its own. */
 export type Match = {
@@ -46,6 +47,10 @@ export type Ear = {
   readonly units: ReadonlyMap<string, number>;
 };
 
+/** So many slips make another word of it. */
+const NEAR = 1;
+const REMEMBERED = 2000;
+
 const ears = new WeakMap<Lexicon, Ear>();
 
 /** Opens a lexicon, once each. */
@@ -72,12 +77,33 @@ export const earOf = (lexicon: Lexicon): Ear => {
     }
   }
   const spellings = new Map(Object.entries(lexicon.spellings));
+  const coats = [
+    'polyurethane',
+    'urethane',
+    'varnish',
+    'lacquer',
+    'shellac',
+    'enamel',
+    'waterborne',
+    'waterbased',
+  ];
+  const near = new Map<string, string>();
+  /** "polyurthane", "enamal": a word that no phrase has, and that is nearly the name of a coat. */
+  const nearCoat = (word: string): string => {
+    if (word.length < 6 || numbered.has(word) || numbered.has(`=${word}`) || numbered.has(stemOf(word)))
+      return word;
+    const known = near.get(word);
+    if (known !== undefined) return known;
+    const meant = coats.find((coat) => coat[0] === word[0] && slips(word, coat) <= NEAR) ?? word;
+    if (near.size < REMEMBERED) near.set(word, meant);
+    return meant;
+  };
   const set = (words: string) => new Set(words.split(','));
   const fresh: Ear = {
     lexicon,
     numbered,
     byFirst,
-    spelled: (word) => spellings.get(word) ?? word,
+    spelled: (word) => spellings.get(word) ?? nearCoat(word),
     ofWork: set(lexicon.ofWork),
     turns: set(lexicon.turns),
     not: set(lexicon.not),

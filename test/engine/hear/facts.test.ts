@@ -172,3 +172,10 @@ describe('a hardener that is not there', () => {
     expect(fact('two cans of poly, one part to one part spirits', 'hardener')).toBeUndefined();
   });
 });
+
+it('hears the name of a coat that is nearly written', () => {
+  expect(heard('polyurthane went cloudy').among).toHaveLength(1);
+  expect(fact('brushed shelac on it', 'family')?.value).toBe('shellac');
+  expect(fact('brushed oil enamal on it', 'base')?.value).toBe('oil-paint');
+  expect(heard('vanish the marks, the vanity is fine').among).toHaveLength(0);
+});
