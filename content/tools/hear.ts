@@ -3,12 +3,16 @@ import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
 import { Words } from '#engine/model/words.ts';
 import type { ContentRoot } from './files.ts';
+import { mentionOf } from './mention.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FOLDER = 'content/hear';
 
+/** Every page that an answer leads to must be there. */
 export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLanguage> =>
-  readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage);
+  readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage, (language) =>
+    language['asks-for'].flatMap(({ page }, at) => mentionOf(page, ['asks-for', at, 'page'])),
+  );
 export const factsTable = (known: Knowledge, root: ContentRoot): Table<HearFacts> =>
   readTable(known, root, `${FOLDER}/facts.yaml`, HearFacts);
 /** Every question that it names must be there. */
@@ -25,7 +29,7 @@ export const readWords = (root: ContentRoot): Words => orThrow(wordsTable(knowle
 
 /** What the ear hears, as authors wrote it; throws every fault as a line. */
 export const readHearContent = (known: Knowledge, root: ContentRoot): HearContent => ({
-  language: orThrow(languageTable(knowledgeOf([]), root)),
+  language: orThrow(languageTable(known, root)),
   facts: orThrow(factsTable(knowledgeOf([]), root)),
   questions: orThrow(questionsTable(known, root)),
 });

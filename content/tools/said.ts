@@ -1,25 +1,17 @@
 import type { SaidPhrase } from '#engine/find.ts';
 import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
-import { ENTRY_KINDS } from '#engine/model/kinds.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
-import { isOneOf } from '#engine/plain/entry-of.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
 import { readKin } from './kin.ts';
+import { ELSEWHERE, mentionOf } from './mention.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
 const PAGES = 'content/hear/pages.yaml';
 const IMAGINED = 'content/hear/imagined.yaml';
 const COLLECTED = 'content/hear/collected.yaml';
-const ELSEWHERE = 'elsewhere';
-
-/** The entry that a page's name points at; the tools, whose names the schema knows, and what is elsewhere are none. */
-const mentionOf = (name: string, path: readonly PropertyKey[]): Mention[] => {
-  const [kind, id = ''] = name.includes('/') ? name.split('/') : ['defect', name];
-  return name !== ELSEWHERE && isOneOf(ENTRY_KINDS, kind) ? [{ kind, id, path }] : [];
-};
 
 const pagesOf = ({ said }: Imagined): Mention[] =>
   Object.keys(said).flatMap((name) => mentionOf(name, ['said', name]));

@@ -19,6 +19,8 @@ export type HearContent = {
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
   readonly spellings: Readonly<Record<string, string>>;
+  /** Names of coats that are understood with one slip. */
+  readonly oneSlip: string;
   /** The questions of work: what is only planned is no answer to them. */
   readonly ofWork: string;
   /** What is asked while nothing is wrong, in the order of its cues. */
@@ -124,6 +126,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Word
       ),
     ].filter(([, say]) => say) as [string, string][],
     spellings: words.spellings,
+    oneSlip: language['one-slip'].join(','),
     ofWork: Object.keys(questions)
       .filter((question) => questions[question]?.of === 'work')
       .join(','),

@@ -77,16 +77,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
     }
   }
   const spellings = new Map(Object.entries(lexicon.spellings));
-  const coats = [
-    'polyurethane',
-    'urethane',
-    'varnish',
-    'lacquer',
-    'shellac',
-    'enamel',
-    'waterborne',
-    'waterbased',
-  ];
+  const coats = lexicon.oneSlip.split(',');
   const near = new Map<string, string>();
   /** "polyurthane", "enamal": a word that no phrase has, and that is nearly the name of a coat. */
   const nearCoat = (word: string): string => {

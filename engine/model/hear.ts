@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
+import { PageName } from './said.ts';
 
 /**
  * Words in lower case without apostrophes; `a|b` means either word, `=word` this form of it alone. Up to two words may
@@ -49,13 +50,13 @@ export const HearLanguage = z.strictObject({
         unless: phrases.default([]).describe('What tells of a flaw, or asks for something else.'),
         answer: z.string().min(20).max(260).describe('What a reply says first, in whole sentences.'),
         lead: z.string().min(8).max(90).describe('What stands before the address of the page.'),
-        page: z
-          .string()
-          .regex(/^[a-z]+\/[a-z-]+$/)
-          .describe('The page that goes on from there.'),
+        page: PageName.describe('The page that goes on from there.'),
       }),
     )
     .describe('What is asked while nothing is wrong, with its answer and its page.'),
+  'one-slip': z
+    .array(z.string().regex(/^[a-z]{6,}$/, 'write one word of six small letters or more'))
+    .describe('Names of coats that are understood with one slip: `polyurthane`.'),
   alone: said(FACTS.stage.values).describe(
     'The end of a short query that says how dry it is and no more: `milky over navy, wet`.',
   ),

@@ -18,7 +18,7 @@ export const TOOL_PAGES = [
 ] as const;
 
 /** The name of a page in what people said: the id of a flaw, else its kind and id. */
-const page = z
+export const PageName = z
   .string()
   .regex(
     new RegExp(
@@ -45,7 +45,7 @@ export const SaidOfPages = z.strictObject({
     }),
   ),
   said: z
-    .record(page, z.array(said))
+    .record(PageName, z.array(said))
     .describe('Page → what people say; elsewhere: what is of other matters.'),
 });
 export type SaidOfPages = z.infer<typeof SaidOfPages>;
@@ -57,7 +57,7 @@ export type Imagined = z.infer<typeof Imagined>;
 /** content/hear/collected.yaml: what strangers typed, with every page that would be right, the likeliest first. */
 export const Collected = z.strictObject({
   phrases: z.array(
-    z.strictObject({ say: said, is: z.array(page).describe('None: it is of other matters.') }),
+    z.strictObject({ say: said, is: z.array(PageName).describe('None: it is of other matters.') }),
   ),
 });
 export type Collected = z.infer<typeof Collected>;

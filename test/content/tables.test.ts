@@ -7,6 +7,7 @@ import { say } from '#engine/faults/say.ts';
 import { link } from '#engine/link.ts';
 import { careTable, readCare } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
+import { languageTable } from '../../content/tools/hear.ts';
 import { planTable, readPlan } from '../../content/tools/plan.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { sightsTable } from '../../content/tools/sights.ts';
@@ -14,7 +15,13 @@ import { sightsTable } from '../../content/tools/sights.ts';
 const linked = link(readContent(process.cwd()), {});
 if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
 const known = linked.value;
-const READERS = { plan: planTable, care: careTable, choices: choicesTable, sights: sightsTable };
+const READERS = {
+  plan: planTable,
+  care: careTable,
+  choices: choicesTable,
+  sights: sightsTable,
+  'hear/language': languageTable,
+};
 type Which = keyof typeof READERS;
 const text = (which: Which) => readFileSync(`content/${which}.yaml`, 'utf8');
 const PLAN = text('plan');
@@ -22,7 +29,7 @@ const PLAN = text('plan');
 let root = '';
 beforeAll(() => {
   root = mkdtempSync(join(tmpdir(), 'tables-'));
-  mkdirSync(join(root, 'content'));
+  mkdirSync(join(root, 'content/hear'), { recursive: true });
 });
 afterAll(() => rmSync(root, { recursive: true }));
 
@@ -51,6 +58,23 @@ describe('the tables', () => {
     expect(told).toEqual([
       `content/plan.yaml:${line}: there is no source "film-s1355"; the nearest by its letters is "film-s135" (${known.get('source', 'film-s135').title}); write that, or, if you mean another work, the name of its file in content/sources, without .mdx`,
     ]);
+  });
+
+  it('tell a page that an answer leads to and that is not there', () => {
+    const dead = spoiled(
+      'hear/language',
+      'page: lesson/take-the-old-finish-off',
+      'page: lesson/take-the-finish-off',
+    );
+    expect(dead.told).toEqual([
+      expect.stringMatching(
+        new RegExp(
+          `^content/hear/language.yaml:${dead.line}: there is no lesson "take-the-finish-off"; .*"take-the-old-finish-off"`,
+        ),
+      ),
+    ]);
+    const wrong = spoiled('hear/language', 'page: page/schedule', 'page: page/shedule');
+    expect(wrong.told.join()).toMatch(new RegExp(`language.yaml:${wrong.line}: "page/shedule"`));
   });
 
   it('tell a sign and a flaw of the groups that are not there', () => {
