@@ -210,6 +210,8 @@ describe('what is typed', () => {
     await page.getByLabel('°C, cm').check();
     expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
     await plan(page);
+    // The plan before stands until the new one does.
+    await page.locator('.plan').getByText(/\d mL/).waitFor();
     expect(await verdict(page)).toBe(coats);
     expect(await page.locator('.plan').innerText()).toMatch(/mL[\s\S]*m²/);
     expectQuiet(opened);
