@@ -15,7 +15,8 @@ export class TrailElement extends HTMLElement {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
     if (this.#ofSomebodyElse()) {
-      partIn(this, 'whose')?.replaceChildren('Answered by whoever sent this');
+      const whose = partIn(this, 'whose');
+      whose?.replaceChildren(whose.dataset['sent'] ?? '');
       this.#offer('Start your own', () => location.assign(this.#beginning));
       return;
     }
