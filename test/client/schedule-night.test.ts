@@ -68,7 +68,7 @@ describe('oil-based polyurethane in a cool room', () => {
     job({
       base: 'stain',
       baseHours: 500,
-      tone: 'mid',
+      tone: 'wood',
       product: 'oil-based-polyurethane',
       day: { celsius, relativeHumidity: 0.5 },
       night: { celsius: night },

@@ -66,7 +66,7 @@ it.each([COOL, 18, 23, 29])('slows the late end as the early one, at %d °C', (c
 describe('oil-based polyurethane at 58 °F', () => {
   const air = { celsius: COOL, relativeHumidity: 0.5 };
   const plan = planned(
-    job({ base: 'stain', baseHours: 500, tone: 'mid', product: POLY, day: air, night: air }),
+    job({ base: 'stain', baseHours: 500, tone: 'wood', product: POLY, day: air, night: air }),
   );
   const rubs = plan.steps.filter(({ kind, coat = 0 }) => kind === 'sand' && coat > 1);
 

@@ -24,7 +24,7 @@ const POLY = 'oil-based-polyurethane';
 const laid = (count: number, more: Partial<Parameters<typeof coat>[0]> = {}) =>
   card({
     base: 'stain',
-    tone: 'mid',
+    tone: 'wood',
     age: 'none',
     product: POLY,
     coats: Array.from({ length: count }, (_, index) =>
