@@ -15,8 +15,9 @@ export class TrailElement extends HTMLElement {
     this.#stop = new AbortController();
     this.addEventListener('click', this.#change, { signal: this.#stop.signal });
     if (this.#ofSomebodyElse()) {
+      // One text takes the place of the other whole, so that none moves.
       const whose = partIn(this, 'whose');
-      whose?.replaceChildren(whose.dataset['sent'] ?? '');
+      whose?.replaceChildren(whose.textContent.replace(/^So far/, 'Answered by whoever sent this'));
       this.#offer('Start your own', () => location.assign(this.#beginning));
       return;
     }
