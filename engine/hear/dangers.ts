@@ -10,6 +10,16 @@ const isOutdone = ({ from, to, size }: Match, matches: readonly Match[]): boolea
     (other) => other.kind === 'danger' && other.from === from && other.to === to && other.size > size,
   );
 
+/** "Stripper on my chair legs": what has legs and arms there is furniture. */
+const isOfPiece = ({ to, from }: Match, matches: readonly Match[]): boolean =>
+  matches.some(
+    (other) =>
+      other.kind === 'fact' &&
+      (other.of[0] === 'piece' || other.of[0] === 'part') &&
+      other.from === to - 2 &&
+      other.from > from,
+  );
+
 /**
  * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
  * caution comes before the deed; only what is denied does not.
@@ -22,7 +32,13 @@ export const dangersOf = (
   const found = new Map<string, HeardDanger>();
   for (const match of matches) {
     const [rule = ''] = match.of;
-    if (match.kind !== 'danger' || isOutdone(match, matches) || manner.denied(match) !== undefined) continue;
+    if (
+      match.kind !== 'danger' ||
+      isOutdone(match, matches) ||
+      isOfPiece(match, matches) ||
+      manner.denied(match) !== undefined
+    )
+      continue;
     const known = found.get(rule);
     found.set(rule, {
       rule,
@@ -49,7 +65,7 @@ export const urgentOf = (matches: readonly Match[], manner: Manner): readonly He
   const told = new Set(
     matches
       .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
-      .filter((match) => !isWithin(match, matches))
+      .filter((match) => !isWithin(match, matches) && !isOfPiece(match, matches))
       .map(({ of }) => of.join(' ')),
   );
   return [...told]
