@@ -1,5 +1,5 @@
 /** The coat clock. It has no clock of its own: every time comes in and goes out as epoch milliseconds. */
-export { askAboutLabel, type LabelAsk, type LabelHere, labelHere, sayMinutes } from './clock/can.ts';
+export { askAboutLabel, type LabelAsk, type LabelHere, labelHere } from './clock/can.ts';
 export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat, wetFilmOf } from './clock/coat.ts';
 export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';

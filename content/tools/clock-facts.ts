@@ -1,10 +1,10 @@
 import { sayProblem } from '#engine/calc/say-problem.ts';
 import { caseFromClock, clockNow } from '#engine/clock.ts';
 import { type Case, type Knowledge, reached, type Stage } from '#engine/index.ts';
+import { MINUTE_MS } from '#engine/plain/time.ts';
 
 /** What `--fact` may name beside the table of facts: a product of content/products, and when the coat was laid. */
 export const CLOCK_FACTS = ['product', 'minutes-since-coat'] as const;
-const MINUTE = 60_000;
 const USUAL = { celsius: 23, relativeHumidity: 0.5 };
 
 export type Clock = { readonly on: Case; readonly says: string | undefined };
@@ -24,7 +24,7 @@ export const withClock = (known: Knowledge, told: Case, product: string, minutes
     ...(surface === undefined ? {} : { surfaceCelsius: surface }),
   };
   const coat = { ...film, id: 'now', piece: '', product, laidAt: 0, coatNumber: number('coat-number') ?? 1 };
-  const now = minutes * MINUTE;
+  const now = minutes * MINUTE_MS;
   const reading = clockNow(figures, coat, now);
   const on = { ...caseFromClock(figures, film), ...told };
   if (reading.kind === 'refused')
@@ -34,7 +34,7 @@ export const withClock = (known: Knowledge, told: Case, product: string, minutes
   const next = reached(stage, 'dry-to-touch') ? reading.moments.recoat : reading.moments.touch;
   const ready = reading.thin ? 'ready for the next coat' : 'ready to sand and recoat';
   const what = reached(stage, 'dry-to-touch') ? ready : 'hands off, dry to the touch';
-  const left = (at: number) => Math.max(0, Math.round((at - now) / MINUTE));
+  const left = (at: number) => Math.max(0, Math.round((at - now) / MINUTE_MS));
   const says = reached(stage, 'recoatable')
     ? `By the clock it is ${reading.sureness} ${stage}.`
     : `By the clock it is ${reading.sureness} ${stage}; ${what} about ${left(next.from)} to ${left(next.to)} minutes from now.`;

@@ -1,12 +1,8 @@
+import { sayShort, unitOf } from '../plain/say-span.ts';
 import type { Problem, Unit } from './quantity.ts';
 import { toFahrenheit, type Units } from './units.ts';
 
-const plain = (value: number): string => String(Number(value.toPrecision(4)));
-
-const minutes = (value: number): string => {
-  if (value > 0 && value < 120) return `${plain(value)} min`;
-  return value < 2880 ? `${plain(value / 60)} h` : `${plain(value / 1440)} days`;
-};
+const fourDigits = (value: number): number => Number(value.toPrecision(4));
 
 /** A temperature in °C and °F. */
 const both = (celsius: number): readonly [number, number] => [celsius, toFahrenheit(celsius)];
@@ -34,8 +30,8 @@ export const sayValue = (
   if (typeof value === 'string') return `"${value}"`;
   if (unit === '°C') return sayDegrees(value, units, against);
   if (unit === '0–1') return `${Math.round(value * 1000) / 10} %`;
-  if (unit === 'min') return minutes(value);
-  return unit === '' ? plain(value) : `${plain(value)} ${unit}`;
+  if (unit === 'min') return sayShort({ from: value, to: value }, unitOf(value), fourDigits);
+  return unit === '' ? `${fourDigits(value)}` : `${fourDigits(value)} ${unit}`;
 };
 
 const allowed = ({ min, max, unit, value }: Problem, units: Units): string => {

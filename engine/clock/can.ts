@@ -1,25 +1,17 @@
 import { REFERENCE_CLIMATE, sameClimate } from '../calc/drying/climate.ts';
-import { dryingOf, type Span } from '../calc/drying/figures.ts';
+import { dryingOf } from '../calc/drying/figures.ts';
 import type { Label } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
 import { sayDegrees } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
-import { MINUTE } from '../plain/time.ts';
+import { sayShort } from '../plain/say-span.ts';
+import type { Span } from '../plain/span.ts';
+import { MINUTE_MS } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat } from './coat.ts';
 import type { Running } from './reading.ts';
 
 /** Cans of one kind differ, but not by so many times from what their kind does. Our own choice. */
 const FAR = 2;
-
-const plain = (value: number): string => String(Number(value.toFixed(value < 10 ? 1 : 0)));
-
-/** Minutes as people say them: `40 min`, `2 h`, `4–10 h`, `21–30 days`. */
-export const sayMinutes = ({ from, to }: Span): string => {
-  const [each, unit] = to < 120 ? [1, 'min'] : to < 2880 ? [60, 'h'] : [1440, 'days'];
-  const [early, late] = [plain(from / each), plain(to / each)];
-  const words = early === late ? late : `${early}–${late}`;
-  return `${words} ${unit === 'days' && words === '1' ? 'day' : unit}`;
-};
 
 /** A time that was typed from the can and lies far from all cans of this kind: to be asked about, not refused. */
 export type LabelAsk = {
@@ -44,7 +36,7 @@ export const askAboutLabel = (product: ClockProduct, label: Label | undefined): 
         milestone,
         told,
         usual,
-        says: `${product.name}: the ${MILESTONE_WORDS[milestone]} is ${sayMinutes(usual)} on most cans, and you typed ${sayMinutes(told)}. Is it this can, and this unit?`,
+        says: `${product.name}: the ${MILESTONE_WORDS[milestone]} is ${sayShort(usual)} on most cans, and you typed ${sayShort(told)}. Is it this can, and this unit?`,
       },
     ];
   });
@@ -78,13 +70,13 @@ export const labelHere = (
     const moment = moments[milestone];
     if (!told || !moment) return [];
     const here = {
-      from: (moment.from - coat.laidAt) / MINUTE,
-      to: (moment.to - coat.laidAt) / MINUTE,
+      from: (moment.from - coat.laidAt) / MINUTE_MS,
+      to: (moment.to - coat.laidAt) / MINUTE_MS,
     };
     const air = sameClimate(climate, climateOf(coat)) ? 'with this film' : 'in this air';
     const says = changed(told, here)
-      ? `Your can’s ${sayMinutes(told)} (${where}) ${told.to > told.from ? 'become' : 'becomes'} ${sayMinutes(here)} ${air}.`
-      : `By your can: ${sayMinutes(told)}.`;
+      ? `Your can’s ${sayShort(told)} (${where}) ${told.to > told.from ? 'become' : 'becomes'} ${sayShort(here)} ${air}.`
+      : `By your can: ${sayShort(told)}.`;
     return [{ milestone, told, here, says }];
   });
 };

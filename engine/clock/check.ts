@@ -5,7 +5,7 @@ import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/mile
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import { FACTS, isInFact } from '../model/facts.ts';
-import { DAY } from '../plain/time.ts';
+import { DAY_MS } from '../plain/time.ts';
 import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
 import { AHEAD_MILLISECONDS, clockNow } from './reading.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
@@ -45,7 +45,7 @@ const whenLaid = (laidAt: number, now: number, style: TimeStyle): string | undef
   if (!Number.isFinite(laidAt)) return 'Give the day and the time when the coat was laid.';
   if (laidAt > now + AHEAD_MILLISECONDS)
     return `The coat would be laid ${sayInstant(laidAt, now, style)}, and it is only ${sayInstant(now, now, style)}. Check the day and the time, or the clock of this device.`;
-  if (laidAt < now - OLDEST_DAYS * DAY)
+  if (laidAt < now - OLDEST_DAYS * DAY_MS)
     return `The coat would be more than ${OLDEST_DAYS} days old. Check the day; a coat that old is cured.`;
   return undefined;
 };

@@ -1,10 +1,10 @@
-import { DAY, MINUTE } from '../plain/time.ts';
+import { DAY_MS, MINUTE_MS } from '../plain/time.ts';
 import { sayInstant, type TimeStyle } from './say-time.ts';
 
 /** Phones and watches are set by a minute or two. */
-const LITTLE = 2 * MINUTE;
+const LITTLE = 2 * MINUTE_MS;
 /** Not looked at for so long, the device more likely got a wrong date than the coats nobody. Our own choice. */
-const LONG_AWAY = 60 * DAY;
+const LONG_AWAY = 60 * DAY_MS;
 /** No clock ran here before: 1 January 2020. A device that has lost its time shows 1970, or when it was made. */
 const FIRST_YEAR = Date.UTC(2020, 0, 1);
 
@@ -16,7 +16,7 @@ export type ClockDoubt =
 
 /** Minutes that the clock of the device has gone back since it was last read; 0 where it has not. */
 export const jumpedBack = (seenAt: number, now: number): number =>
-  seenAt > now + LITTLE ? Math.round((seenAt - now) / MINUTE) : 0;
+  seenAt > now + LITTLE ? Math.round((seenAt - now) / MINUTE_MS) : 0;
 
 /**
  * Whether the device's clock is to be doubted at `now`, having last been read at `seenAt` (0: never), epoch
@@ -41,7 +41,7 @@ export const clockDoubt = (seenAt: number, now: number, style: TimeStyle): Clock
   if (now - seenAt < LONG_AWAY) return undefined;
   return {
     kind: 'ahead',
-    minutes: Math.round((now - seenAt) / MINUTE),
+    minutes: Math.round((now - seenAt) / MINUTE_MS),
     says: `The clock of this device was last read on ${sayInstant(seenAt, now, style)}, and now it says ${shown(now)}. Is that right? If it is not, set it; until then no time is told.`,
   };
 };

@@ -1,6 +1,6 @@
 import { type Case, emptyCase, withFact } from '../case/case.ts';
 import { isInFact } from '../model/facts.ts';
-import { HOUR, MINUTE } from '../plain/time.ts';
+import { HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { wetFilmOf } from './coat.ts';
 import { clockNow } from './reading.ts';
@@ -23,7 +23,7 @@ export const factsOf = (
   products: Readonly<Record<string, ClockProduct>> = {},
 ): Case => {
   const reading = clockNow(product, coat, now, products);
-  const hours = (now - coat.laidAt) / HOUR;
+  const hours = (now - coat.laidAt) / HOUR_MS;
   let on = withFact(emptyCase(), 'family', product.family, 'told');
   if (isInFact('coat-number', coat.coatNumber)) on = withFact(on, 'coat-number', coat.coatNumber, 'told');
   on = withFact(on, 'relative-humidity', coat.relativeHumidity, 'measured');
@@ -49,4 +49,8 @@ export type FilmNow = Omit<LaidCoat, 'id' | 'piece' | 'product' | 'laidAt' | 'co
 
 /** The facts of a coat that was laid `minutes` ago. */
 export const caseFromClock = (product: ClockProduct, { minutes, coatNumber = 1, ...film }: FilmNow): Case =>
-  factsOf(product, { ...film, id: 'now', piece: '', product: '', laidAt: 0, coatNumber }, minutes * MINUTE);
+  factsOf(
+    product,
+    { ...film, id: 'now', piece: '', product: '', laidAt: 0, coatNumber },
+    minutes * MINUTE_MS,
+  );

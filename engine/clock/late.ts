@@ -1,6 +1,5 @@
-import { HOUR } from '../plain/time.ts';
-
-type Span = { readonly from: number; readonly to: number };
+import type { Span } from '../plain/span.ts';
+import { HOUR_MS } from '../plain/time.ts';
 
 /**
  * Why the next coat holds only on a dulled film. `always`: a can that dries fast is too hard before one that dries slowly
@@ -16,7 +15,7 @@ export const LATE_WORDS: Readonly<Record<Late, string>> = {
 };
 
 /** To look, rub, wipe and lay takes about so long: a shorter time for an unsanded coat is none. Common practice, no source. */
-const LEAST_WINDOW = HOUR;
+const LEAST_WINDOW = HOUR_MS;
 
 /** Whether the film may be too hard for an unsanded coat before, or hardly after, it is surely ready for one. */
 export const hasNoWindow = (deadline: Span, recoat: Span): boolean =>

@@ -7,14 +7,14 @@ import { answer, type Problem } from '../calc/quantity.ts';
 import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import { MINUTE } from '../plain/time.ts';
+import { MINUTE_MS } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
 import { hasNoWindow } from './late.ts';
 import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
 
 /** Phones and watches differ a little: a coat this far ahead still counts as laid now. */
-export const AHEAD_MILLISECONDS = MINUTE;
+export const AHEAD_MILLISECONDS = MINUTE_MS;
 
 /** When something comes, in epoch milliseconds, and what made it wide. */
 export type Moment = { readonly from: number; readonly to: number; readonly reasons: readonly Widening[] };
@@ -85,13 +85,13 @@ const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number, products:
     ...(coat.label && { label: coat.label }),
     history: steady(climateOf(coat)),
     relativeThickness: filmOf(product, coat, products),
-    elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE,
+    elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE_MS,
   });
   if (!found.ok) return found;
   const moments = Object.fromEntries(
     [...found.value.times].map(([milestone, { from, to, reasons }]) => [
       milestone,
-      { from: coat.laidAt + from * MINUTE, to: coat.laidAt + to * MINUTE, reasons },
+      { from: coat.laidAt + from * MINUTE_MS, to: coat.laidAt + to * MINUTE_MS, reasons },
     ]),
   ) as Running['moments'];
   return answer({ ...found.value, moments });

@@ -1,5 +1,5 @@
 import type { Units } from '../calc/units.ts';
-import { DAY, HOUR, MINUTE } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import { dateFormat } from './format.ts';
 
 /** How times are printed. Without a time zone, that of the device. */
@@ -11,7 +11,7 @@ export type TimeStyle = {
 };
 
 /** From here on the hour would be false precision, and the day is told. */
-const BY_DAY = { width: 30 * HOUR, away: 60 * HOUR } as const;
+const BY_DAY = { width: 30 * HOUR_MS, away: 60 * HOUR_MS } as const;
 
 type Parts = Readonly<Record<string, string>>;
 
@@ -30,13 +30,13 @@ const partsOf = (at: number, { timeZone, hour12 }: TimeStyle): Parts => {
 
 /** Days since an old midnight, by the calendar of the place: an hour lost or won makes no difference. */
 const dayOf = ({ year, month, day }: Parts): number =>
-  Math.round(Date.UTC(Number(year), Number(month) - 1, Number(day)) / DAY);
+  Math.round(Date.UTC(Number(year), Number(month) - 1, Number(day)) / DAY_MS);
 
 const hands = ({ hour, minute }: Parts, { hour12 }: TimeStyle): string =>
   `${hour12 ? hour : (hour ?? '').padStart(2, '0')}:${minute}`;
 
 /** Clocks are put back by an hour, in one place by half an hour. */
-const PUT_BACK = [HOUR, HOUR / 2];
+const PUT_BACK = [HOUR_MS, HOUR_MS / 2];
 
 /** True where the hands show the same once more, before or after: the hour in which clocks are put back. */
 const comesTwice = (at: number, parts: Parts, style: TimeStyle): boolean =>
@@ -83,7 +83,7 @@ const dayWord = (at: number, now: number, style: TimeStyle): string => {
 
 /** Both ends rounded up, so that no time is told before it comes: to the minute, of wide ranges to 5 or 30 of them. */
 const upward = (from: number, to: number): [number, number] => {
-  const step = to - from >= 6 * HOUR ? 30 * MINUTE : to - from >= HOUR ? 5 * MINUTE : MINUTE;
+  const step = to - from >= 6 * HOUR_MS ? 30 * MINUTE_MS : to - from >= HOUR_MS ? 5 * MINUTE_MS : MINUTE_MS;
   return [Math.ceil(from / step) * step, Math.ceil(to / step) * step];
 };
 
@@ -109,7 +109,7 @@ export const saySpan = (from: number, to: number, now: number, style: TimeStyle)
     dayOf(first) === dayOf(last) && !comesTwice(early, first, style) && !comesTwice(late, last, style);
   if (!plain) return `${sayInstant(early, now, style)} – ${sayInstant(late, now, style)}`;
   // Across noon the one mark tells both: 11:40–12:05 PM. Where the ends are far apart each has its own.
-  const far = first['dayPeriod'] !== last['dayPeriod'] && late - early > HOUR;
+  const far = first['dayPeriod'] !== last['dayPeriod'] && late - early > HOUR_MS;
   return `${dayWord(early, now, style)}${hands(first, style)}${far ? half(first) : ''}–${hands(last, style)}${half(last)}`;
 };
 

@@ -1,9 +1,9 @@
 import type { Family } from '../model/family.ts';
-import { DAY, HOUR, MINUTE } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import type { ClockProduct } from './coat.ts';
 
 /** From an evening's last stroke to the next morning. */
-const NIGHT = 12 * HOUR;
+const NIGHT = 12 * HOUR_MS;
 
 /** What is known of when a fresh coat is dry to the touch, where nothing tells the can. */
 export type TouchBounds = {
@@ -25,11 +25,11 @@ export const touchBounds = (
 ): TouchBounds => {
   const slowest = (family: Family): number =>
     Math.max(0, ...products.filter((one) => one.family === family).map((one) => one['touch-minutes'][1])) *
-    MINUTE;
+    MINUTE_MS;
   const known = families.filter((family) => slowest(family) > 0);
   return {
-    soon: known.filter((family) => slowest(family) <= HOUR),
+    soon: known.filter((family) => slowest(family) <= HOUR_MS),
     late: known.filter((family) => slowest(family) > NIGHT),
-    days: Math.ceil(Math.max(0, ...known.map(slowest)) / DAY),
+    days: Math.ceil(Math.max(0, ...known.map(slowest)) / DAY_MS),
   };
 };

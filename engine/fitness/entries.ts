@@ -4,7 +4,7 @@ import { readyForNext } from '../clock/reading.ts';
 import { filmUpTo } from '../clock/thick.ts';
 import type { CardCoat } from '../model/job-card.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import { HOUR } from '../plain/time.ts';
+import { HOUR_MS } from '../plain/time.ts';
 import { filmTold } from './film-risk.ts';
 import type { Laying } from './laying.ts';
 
@@ -49,7 +49,7 @@ export const overCoat = (
   };
   const product = below && entryOf(products, below.product);
   if (!product) return over;
-  const hours = (laidAt - below.laidAt) / HOUR;
+  const hours = (laidAt - below.laidAt) / HOUR_MS;
   return {
     ...over,
     ownBelow: { family: product.family, hours, readyAt: readyForNext(below, products) },

@@ -4,7 +4,7 @@ import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
-import { HOUR } from '../plain/time.ts';
+import { HOUR_MS } from '../plain/time.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import { coatStep, factsOfLaying } from './case.ts';
 import { tooThick } from './film-risk.ts';
@@ -107,7 +107,7 @@ const coatBelow = (
         code: 'coat-below',
         says: row.why,
         instead: row.instead,
-        ...(at !== undefined && left !== undefined && { earliest: at + left * HOUR }),
+        ...(at !== undefined && left !== undefined && { earliest: at + left * HOUR_MS }),
       },
     ];
   const { readyAt } = ownBelow;
@@ -220,7 +220,7 @@ export const judgeLaying = (
             code: 'base' as const,
             says: row.why,
             instead: 'Wait, or take another product.',
-            ...(at !== undefined && { earliest: at + hours * HOUR }),
+            ...(at !== undefined && { earliest: at + hours * HOUR_MS }),
           },
         ]
       : []),

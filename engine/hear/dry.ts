@@ -1,5 +1,6 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Family } from '../model/family.ts';
+import { HOUR_MIN } from '../plain/time.ts';
 import type { DryHours } from './stage.ts';
 
 /** The slow end of the times of the products of each kind, hours at 23 °C and 50 %. */
@@ -8,7 +9,7 @@ export const dryHoursOf = (known: Knowledge): DryHours => {
   for (const { family, ...product } of known.products) {
     const [touch = 0, recoat = 0] = hours[family] ?? [];
     hours[family] = [
-      Math.max(touch, product['touch-minutes'][1] / 60),
+      Math.max(touch, product['touch-minutes'][1] / HOUR_MIN),
       Math.max(recoat, product['recoat-hours'][1]),
     ];
   }

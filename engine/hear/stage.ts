@@ -2,6 +2,7 @@ import { ASKED } from '../knowledge/known-questions.ts';
 import type { FactName } from '../model/facts.ts';
 import { type Family, WITH_FILM } from '../model/family.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
+import { DAY_HOURS } from '../plain/time.ts';
 import { bareStage } from './bare-stage.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { isLaying, isMerely, isOfTheCan, tellsOfWork } from './laying.ts';
@@ -39,7 +40,7 @@ const UNKNOWN_AIR = 2;
 const SURELY_BEFORE = 3;
 /** A month, the low end of how it is said; in the cold two months. */
 const CURED_HOURS = 560;
-const CURED_IN_THE_COLD = 1440;
+const CURED_IN_THE_COLD = 60 * DAY_HOURS;
 const COLD_CELSIUS = 15;
 /** What sticks after so long was hard once, unless it is said that it never was. */
 const SOFTENED_HOURS = 1400;

@@ -6,7 +6,7 @@ import { sayProblem } from '../calc/say-problem.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from '../clock/coat.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
-import { MINUTE } from '../plain/time.ts';
+import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
 import { type Dates, datesOf } from '../schedule/dates.ts';
 import type { Calendar } from '../schedule/job.ts';
 import type { Stretch } from '../schedule/windows.ts';
@@ -30,8 +30,6 @@ export type CareDates =
 /** The tables that the dates rest on; a page need not load the others. */
 export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing' | 'night'>;
 
-const DAY_MINUTES = 1440;
-
 const none = (says: string): CareDates => ({ kind: 'none', says });
 
 type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>>;
@@ -51,10 +49,10 @@ const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Res
     const time = found.value.times.get(which) ?? { from: 0, to: 0 };
     const least = label?.minutes[which];
     // As in the schedule: no warmth and no thin film brings full cure forward.
-    const promised = which === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
+    const promised = which === 'cure' ? product['cure-days'][1] * DAY_MIN : 0;
     return {
-      from: laidAt + Math.max(time.from, least?.from ?? 0) * MINUTE,
-      to: laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE,
+      from: laidAt + Math.max(time.from, least?.from ?? 0) * MINUTE_MS,
+      to: laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE_MS,
     };
   };
   return answer({ recoat: moment('recoat'), 'light-use': moment('light-use'), cure: moment('cure') });

@@ -3,9 +3,8 @@ import type { Film } from '../clock/thick.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
 import { entryOf } from '../plain/entry-of.ts';
+import type { Span } from '../plain/span.ts';
 import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
-
-type Span = { readonly from: number; readonly to: number };
 
 /** Products by their ids, with the figures of the clock. */
 export type Products = Readonly<Record<string, ClockProduct>>;

@@ -1,7 +1,7 @@
 import { airOf } from '../fitness/entries.ts';
 import type { Laying } from '../fitness/laying.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
-import { HOUR } from '../plain/time.ts';
+import { HOUR_MS } from '../plain/time.ts';
 import { coatsInOrder, labelOf } from './coat.ts';
 import { trialsOf } from './use.ts';
 
@@ -15,7 +15,7 @@ export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Layi
     wear: 'normal',
     base: card.base,
     onOwnCoat: !first,
-    ...(baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR }),
+    ...(baseLaidAt !== undefined && { baseHours: (coat.laidAt - baseLaidAt) / HOUR_MS }),
     tone: card.tone,
     age: card.age,
     sheen: card.sheen,

@@ -1,7 +1,7 @@
 import type { CardFlaw, CardRepair, JobCard } from '../model/job-card.ts';
 import type { Step } from '../model/step.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import { DAY, HOUR } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS } from '../plain/time.ts';
 import { withRepair } from './card.ts';
 import { coatsInOrder } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
@@ -32,7 +32,7 @@ const NO_COAT_LAID = 'No coat was laid.';
 export type Lays = Readonly<Record<string, CoatOfRepair>>;
 
 /** A coat laid so shortly before its repair was noted is the repair's own: no other is ready for the next so soon. */
-const ITS_OWN = 2 * HOUR;
+const ITS_OWN = 2 * HOUR_MS;
 
 /** Whether the coat of a repair is not on the card: the one on top is the one that the flaw was found in. */
 const isOwed = (card: JobCard, repair: CardRepair): boolean => {
@@ -41,7 +41,7 @@ const isOwed = (card: JobCard, repair: CardRepair): boolean => {
   if (laidAt >= repair.doneAt - ITS_OWN) return false;
   const flaw = card.flaws.find(({ id }) => id === repair.flaw);
   const first = card.repairs.find((one) => one.flaw === repair.flaw);
-  return flaw && first?.id === repair.id ? last?.id === flaw.coat : laidAt < repair.doneAt - DAY;
+  return flaw && first?.id === repair.id ? last?.id === flaw.coat : laidAt < repair.doneAt - DAY_MS;
 };
 
 /** The repair whose coat lies on the piece and is not on the card, unless she said that it laid none. */

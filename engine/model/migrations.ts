@@ -1,17 +1,17 @@
+import { DAY_MIN } from '../plain/time.ts';
 import type { Migrations, Raw } from './migrate.ts';
 
 const isGroup = (value: unknown): value is Raw =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const DAY = 1440;
 /** The longest time that a can prints, minutes, as version 3 began to ask it. Frozen, whatever is asked later. */
 const MOST_MINUTES_3: Readonly<Record<string, number>> = {
-  open: 2 * DAY,
-  touch: 30 * DAY,
-  recoat: 90 * DAY,
-  'light-use': 365 * DAY,
-  cure: 1000 * DAY,
-  'sand-if-beyond': 365 * DAY,
+  open: 2 * DAY_MIN,
+  touch: 30 * DAY_MIN,
+  recoat: 90 * DAY_MIN,
+  'light-use': 365 * DAY_MIN,
+  cure: 1000 * DAY_MIN,
+  'sand-if-beyond': 365 * DAY_MIN,
 };
 const LEAST_MINUTES_3 = 0.1;
 const MOST_NOTES_3 = 4000;

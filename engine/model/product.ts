@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
 import { keysOf } from '../plain/entry-of.ts';
+import { DAY_MIN, HOUR_MIN } from '../plain/time.ts';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { Claim } from './source.ts';
@@ -90,9 +91,9 @@ const inOrder = (product: Fields): Fault[] => {
   const steps = [
     ['open-minutes', 1],
     ['touch-minutes', 1],
-    ['recoat-hours', 60],
-    ['light-use-days', 1440],
-    ['cure-days', 1440],
+    ['recoat-hours', HOUR_MIN],
+    ['light-use-days', DAY_MIN],
+    ['cure-days', DAY_MIN],
   ] as const;
   return steps.slice(1).flatMap(([key, minutes], index) => {
     const [before, each] = steps[index] ?? steps[0];

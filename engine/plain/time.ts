@@ -1,4 +1,11 @@
-/** Spans of time in milliseconds. */
-export const MINUTE = 60_000;
-export const HOUR = 60 * MINUTE;
-export const DAY = 24 * HOUR;
+/** Milliseconds, in which instants are counted. */
+export const MINUTE_MS = 60_000;
+export const HOUR_MS = 60 * MINUTE_MS;
+export const DAY_MS = 24 * HOUR_MS;
+
+/** Minutes, in which cans promise and films are reckoned. */
+export const HOUR_MIN = 60;
+export const DAY_MIN = 24 * HOUR_MIN;
+
+/** Hours, in which waits are written. */
+export const DAY_HOURS = 24;

@@ -1,6 +1,7 @@
 import { type Moment, sayInstant, sayUntil } from '../clock.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
+import { MINUTE_MS } from '../plain/time.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice, PracticeCoat } from './item.ts';
 import { PRACTICE_TIME } from './story.ts';
@@ -16,8 +17,7 @@ export const askUntil = (
   const touching = right === 'leave';
   const moment: Moment = touching ? moments.touch : moments.recoat;
   if (moment.to <= now) return undefined;
-  const minute = 60_000;
-  const printed = laid.laidAt + (touching ? touchMinutes : recoatMinutes) * minute;
+  const printed = laid.laidAt + (touching ? touchMinutes : recoatMinutes) * MINUTE_MS;
   const say = (at: number) => sayInstant(at, now, PRACTICE_TIME);
   const wrong: PracticeChoice[] = [
     {
@@ -28,7 +28,7 @@ export const askUntil = (
     },
   ];
   // The time of the can holds in the room of the can.
-  if (printed > now && printed < moment.from - 2 * minute)
+  if (printed > now && printed < moment.from - 2 * MINUTE_MS)
     wrong.push({
       id: 'can',
       says: `Until ${say(printed)}`,
@@ -36,10 +36,10 @@ export const askUntil = (
       because: waits.can.says,
     });
   const half = now + (moment.from - now) / 2;
-  if (half - now > 5 * minute && moment.from - half > 5 * minute)
+  if (half - now > 5 * MINUTE_MS && moment.from - half > 5 * MINUTE_MS)
     wrong.push({
       id: 'half',
-      says: `Until ${say(Math.round(half / (5 * minute)) * 5 * minute)}`,
+      says: `Until ${say(Math.round(half / (5 * MINUTE_MS)) * 5 * MINUTE_MS)}`,
       right: false,
       because: waits.half.says,
     });

@@ -11,7 +11,7 @@ import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { STAGES, type Stage, type Standing } from '../model/stage.ts';
-import { DAY, HOUR, MINUTE } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import { possible } from '../walk/leaves.ts';
 import { withStanding } from '../walk/standing.ts';
 import { variedBoard } from './boards.ts';
@@ -124,18 +124,18 @@ const [EARLIEST_HOUR, LATEST_HOUR] = [6, 23];
 /** The moment that is asked about, surely inside its stage; nothing where the stage is too short to be sure of. */
 const momentOf = ({ moments }: Running, laidAt: number, stage: Stage, chance: Chance): number | undefined => {
   const spans: Readonly<Record<Stage, readonly [number, number]>> = {
-    wet: [laidAt + MINUTE, moments.open.from],
+    wet: [laidAt + MINUTE_MS, moments.open.from],
     setting: [moments.open.to, moments.touch.from],
     'dry-to-touch': [moments.touch.to, moments.recoat.from],
-    recoatable: [moments.recoat.to, Math.min(moments.cure.from, moments.recoat.to + 3 * DAY)],
-    cured: [moments.cure.to, moments.cure.to + 30 * DAY],
+    recoatable: [moments.recoat.to, Math.min(moments.cure.from, moments.recoat.to + 3 * DAY_MS)],
+    cured: [moments.cure.to, moments.cure.to + 30 * DAY_MS],
   };
   const [from, to] = spans[stage];
   if (to <= from) return undefined;
   const at = from + ((to - from) * (20 + chance.under(61))) / 100;
-  const step = stage === 'wet' || stage === 'setting' ? MINUTE : 5 * MINUTE;
+  const step = stage === 'wet' || stage === 'setting' ? MINUTE_MS : 5 * MINUTE_MS;
   const asked = Math.round(at / step) * step;
-  const hour = Math.floor((asked % DAY) / HOUR);
+  const hour = Math.floor((asked % DAY_MS) / HOUR_MS);
   return hour >= LATEST_HOUR || hour < EARLIEST_HOUR ? undefined : asked;
 };
 
@@ -155,7 +155,7 @@ const coatOf = (
   const touchMinutes = nice(middle(product['touch-minutes']));
   const recoatMinutes = Math.max(nice(60 * middle(product['recoat-hours'])), 2 * touchMinutes);
   const [celsius, relativeHumidity] = chance.one(ROOMS);
-  const laidAt = MORNING + chance.under(32) * 15 * MINUTE;
+  const laidAt = MORNING + chance.under(32) * 15 * MINUTE_MS;
   const laid: LaidCoat = {
     id: 'practice',
     piece: '',
@@ -259,7 +259,7 @@ export const situationOf = (
     if (!coat) return undefined;
     on = withFact(on, 'air-celsius', coat.laid.celsius, 'measured');
     on = withFact(on, 'relative-humidity', coat.laid.relativeHumidity, 'measured');
-    on = withFact(on, 'hours-since-coat', (coat.now - coat.laid.laidAt) / HOUR, 'computed');
+    on = withFact(on, 'hours-since-coat', (coat.now - coat.laid.laidAt) / HOUR_MS, 'computed');
   } else if (stage) {
     const hours = tacky ? 200 : HOURS[stage];
     if (hours !== undefined) on = withFact(on, 'hours-since-coat', hours);

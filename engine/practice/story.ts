@@ -5,7 +5,8 @@ import type { BoardRecipe } from '../model/board.ts';
 import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
-import { DAY } from '../plain/time.ts';
+import { inUnit, sayLong, unitOf } from '../plain/say-span.ts';
+import { DAY_MS } from '../plain/time.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeFinding, PracticeLevel } from './item.ts';
 import type { PracticeKnowledge } from './knowledge.ts';
@@ -17,8 +18,12 @@ export const PRACTICE_TIME: TimeStyle = { timeZone: 'UTC', hour12: true };
 const filled = (text: string, parts: Readonly<Record<string, string | number>>): string =>
   text.replace(/\{(\w+)\}/g, (_, name: string) => String(parts[name] ?? ''));
 
-const minutesSaid = (minutes: number): string =>
-  minutes < 90 ? `${minutes} minutes` : minutes < 2880 ? `${minutes / 60} hours` : `${minutes / 1440} days`;
+/** Who tells a story says an hour and a half, not ninety minutes. */
+const HOURS_FROM = 90;
+const timeSaid = (minutes: number): string => {
+  const unit = unitOf(minutes, HOURS_FROM);
+  return sayLong(inUnit(minutes, unit), unit);
+};
 
 const toldOf = (on: Case, fact: string): string => String(on[fact]?.value ?? '');
 
@@ -32,7 +37,8 @@ const overOf = (words: PracticeWords, on: Case, { base }: BoardRecipe): string =
   return filled(paint?.say ?? '', { color: base.paint ? words.color[base.paint] : '' });
 };
 
-const daysApart = (early: number, late: number): number => Math.floor(late / DAY) - Math.floor(early / DAY);
+const daysApart = (early: number, late: number): number =>
+  Math.floor(late / DAY_MS) - Math.floor(early / DAY_MS);
 
 const ofTheCoat = (words: PracticeWords, coat: PracticeCoat, chance: Chance): string[] => {
   const { laid, now, touchMinutes, recoatMinutes } = coat;
@@ -42,11 +48,11 @@ const ofTheCoat = (words: PracticeWords, coat: PracticeCoat, chance: Chance): st
       fahrenheit: Math.round((laid.celsius * 9) / 5 + 32),
       humidity: Math.round(laid.relativeHumidity * 100),
     }),
-    filled(chance.one(words.can), { touch: minutesSaid(touchMinutes), recoat: minutesSaid(recoatMinutes) }),
+    filled(chance.one(words.can), { touch: timeSaid(touchMinutes), recoat: timeSaid(recoatMinutes) }),
     filled(chance.one(words.times), {
       laid: sayInstant(laid.laidAt, now, PRACTICE_TIME),
       // A coat of yesterday or today tells which day it is; of an older one the day of both is told.
-      now: sayInstant(now, daysApart(laid.laidAt, now) > 1 ? now - 30 * DAY : now, PRACTICE_TIME),
+      now: sayInstant(now, daysApart(laid.laidAt, now) > 1 ? now - 30 * DAY_MS : now, PRACTICE_TIME),
     }),
   ];
 };

@@ -1,6 +1,6 @@
 import type { Family } from '../model/family.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY, HOUR } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS } from '../plain/time.ts';
 import type { Job } from './job.ts';
 import type { Stretch } from './windows.ts';
 
@@ -34,9 +34,9 @@ export const datesOf = (
 ): Dates => {
   const careful = job.trials.length > 0 || job.kind === 'childs-item' || job.kind === 'food-surface';
   // A can that gives a cure time knows its film; without one the careful figure holds.
-  const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY : 0;
+  const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY_MS : 0;
   const strict = job.trials.some((trial) => trial === 'child' || trial === 'food' || job.wear === 'high');
-  const handle = Math.max(end.to + plan.handle.hours * HOUR, end.recoat.to);
+  const handle = Math.max(end.to + plan.handle.hours * HOUR_MS, end.recoat.to);
   // What may not be lifted yet is not used either, however early the film may be ready.
   const lightUse = noSooner(light, handle);
   const fullUse = noSooner(cure, Math.max(least, lightUse.from));
@@ -44,5 +44,5 @@ export const datesOf = (
     strict || job.kind === 'childs-item' || job.kind === 'food-surface' ? fullUse.to : lightUse.to;
   // An oil goes on smelling in a closed piece long after it is dry.
   const airing = plan.airing.find(({ families }) => families.includes(family))?.days ?? 0;
-  return { handle, lightUse, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY) };
+  return { handle, lightUse, fullUse, handOver: Math.max(handOver, handle, end.to + airing * DAY_MS) };
 };

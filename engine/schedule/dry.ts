@@ -4,14 +4,13 @@ import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
-import { MINUTE } from '../plain/time.ts';
+import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
 import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
 import { historyFrom, nightOf, nightsIn } from './weather.ts';
 import type { Stretch } from './windows.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
 const HORIZON = { between: 14, last: 90 } as const;
-const DAY_MINUTES = 1440;
 
 export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
 
@@ -40,8 +39,7 @@ export const driedAt = (
   });
   if (!found.ok) return found;
   const { times } = found.value;
-  const promised = (milestone: Milestone) =>
-    milestone === 'cure' ? product['cure-days'][1] * DAY_MINUTES : 0;
+  const promised = (milestone: Milestone) => (milestone === 'cure' ? product['cure-days'][1] * DAY_MIN : 0);
   const moments = [...times].map(([milestone, { from, to }]) => {
     // A deadline must not move out; all else must not come in.
     const least =
@@ -49,8 +47,8 @@ export const driedAt = (
     return [
       milestone,
       {
-        from: laidTo + Math.max(from, least?.from ?? 0) * MINUTE,
-        to: laidTo + Math.max(to, least?.to ?? promised(milestone)) * MINUTE,
+        from: laidTo + Math.max(from, least?.from ?? 0) * MINUTE_MS,
+        to: laidTo + Math.max(to, least?.to ?? promised(milestone)) * MINUTE_MS,
       },
     ];
   });

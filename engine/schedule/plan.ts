@@ -5,7 +5,7 @@ import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { riskOfFilm } from '../fitness/film-risk.ts';
 import { judgeLaying, madeReadyBy, type No } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
-import { DAY, HOUR, MINUTE } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import { type Firing, fire, isOfSteps, type SaidRule } from '../rules/rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
@@ -51,7 +51,7 @@ export const schedule = (
   const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
   const squareMeters = areaOf(job.parts, plan.extra);
   const build = buildOf(plan, job, product);
-  const baseReady = job.start + (wait?.hours ?? 0) * HOUR;
+  const baseReady = job.start + (wait?.hours ?? 0) * HOUR_MS;
   const reckoned: Reckoned = {
     squareMeters,
     care,
@@ -92,7 +92,7 @@ export const schedule = (
     const minutes = rounded(work['wipe-minutes']);
     const at = firstFit(job, calendar, ready, minutes);
     if (!at) return tooShort(minutes);
-    ready = at.to + wash.hours * HOUR;
+    ready = at.to + wash.hours * HOUR_MS;
     raw.push({ kind: 'wash', ...at, surely: ready, hours: wash.hours, say: wash.say, does: wash.does });
   }
   if (patch) {
@@ -102,11 +102,11 @@ export const schedule = (
     raw.push({
       kind: 'test-patch',
       ...at,
-      surely: at.to + patch.hours * HOUR,
+      surely: at.to + patch.hours * HOUR_MS,
       hours: patch.hours,
       say: patch.why,
     });
-    ready = at.to + patch.hours * HOUR;
+    ready = at.to + patch.hours * HOUR_MS;
   }
 
   const coats: CoatTimes[] = [];
@@ -132,7 +132,7 @@ export const schedule = (
       if (laidThatDay < perDay) {
         dried = driedAt(plan, job, product, calendar, build.wet, at.to, final ? 'last' : 'between');
         const dull = dried.ok && buff && dried.value.touch?.to;
-        buffed = dull ? { from: dull, to: dull + work['wipe-minutes'] * MINUTE } : undefined;
+        buffed = dull ? { from: dull, to: dull + work['wipe-minutes'] * MINUTE_MS } : undefined;
         if (dried.ok && (!buffed || buffed.to <= calendar.at(day, job.hours.to))) break;
       }
       ready = calendar.at(day + 1, 0);
@@ -140,15 +140,15 @@ export const schedule = (
     if (!at || !dried) return tooShort(minutes);
     if (!dried.ok) return refuse(spoiledByNight(dried.problem, units));
     if (buffed && buffed.to > calendar.at(dayOf(calendar, at.to), job.hours.to))
-      return tooShort(Math.ceil((buffed.to - at.from) / MINUTE));
+      return tooShort(Math.ceil((buffed.to - at.from) / MINUTE_MS));
     const { touch, recoat } = dried.value;
     if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
-    const laidFrom = at.from + before * MINUTE;
+    const laidFrom = at.from + before * MINUTE_MS;
     const deadline = dried.value['sand-if-beyond'];
     const previous = coats.at(-1);
     if (number > 1)
-      raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE });
-    const rubFrom = at.from + lookMinutes * MINUTE;
+      raw.push({ kind: 'look', coat: number - 1, from: at.from, to: at.from + lookMinutes * MINUTE_MS });
+    const rubFrom = at.from + lookMinutes * MINUTE_MS;
     const must = previous && lateAt(laidFrom, previous.deadline, previous.recoat);
     const thin = number > 1 && riskOfFilm(plan.sanding, number - 1, (number - 1) * build.dry.from) === 'high';
     if (rub && row?.grit)
@@ -157,7 +157,7 @@ export const schedule = (
         coat: number,
         ...(thin && { thin }),
         from: rubFrom,
-        to: rubFrom + rub * MINUTE,
+        to: rubFrom + rub * MINUTE_MS,
         grit: row.grit,
         say: thin ? THIN_WORDS[must ? 'late' : 'ready'] : row.say,
         does: row.does,
@@ -166,7 +166,7 @@ export const schedule = (
     raw.push({
       kind: 'wipe',
       coat: number,
-      from: rubFrom + rub * MINUTE,
+      from: rubFrom + rub * MINUTE_MS,
       to: laidFrom,
       ...(rub ? {} : { say: row?.say }),
     });
@@ -177,7 +177,7 @@ export const schedule = (
     }
     const left = buffed?.to ?? at.to;
     raw.push({ kind: 'wait', coat: number, from: left, to: Math.max(left, recoat.from), surely: recoat.to });
-    if (number === 1) openMinutes = ((dried.value.open?.from ?? at.to) - at.to) / MINUTE;
+    if (number === 1) openMinutes = ((dried.value.open?.from ?? at.to) - at.to) / MINUTE_MS;
     coats.push({
       number,
       from: laidFrom,
@@ -223,7 +223,7 @@ export const schedule = (
 };
 
 const lateDaysOf = ({ promised }: Job, { handOver }: Dates): number =>
-  promised === undefined ? 0 : Math.max(0, Math.ceil((handOver - promised) / DAY));
+  promised === undefined ? 0 : Math.max(0, Math.ceil((handOver - promised) / DAY_MS));
 
 /** The calendar day in which an instant lies. */
 const dayOf = (calendar: Calendar, at: number): number => {

@@ -2,7 +2,7 @@ import type { History, Spell } from '../calc/drying/history.ts';
 import { saturationPascals } from '../calc/saturation-pressure.ts';
 import { vaporPascals } from '../calc/vapor-pressure-deficit.ts';
 import type { Plan } from '../model/plan.ts';
-import { MINUTE } from '../plain/time.ts';
+import { DAY_MS, MINUTE_MS } from '../plain/time.ts';
 import type { Calendar, Job } from './job.ts';
 import type { Stretch } from './windows.ts';
 
@@ -55,13 +55,13 @@ export const historyFrom = (
   days: number,
 ): History => {
   const night = nightOf(plan, job);
-  const until = at + days * 1440 * MINUTE;
+  const until = at + days * DAY_MS;
   const spells: Spell[] = [];
   let now = at;
   for (const { from, to } of nightsIn(plan, job, calendar, { from: at, to: until })) {
-    if (from > now) spells.push({ ...job.day, minutes: (from - now) / MINUTE });
+    if (from > now) spells.push({ ...job.day, minutes: (from - now) / MINUTE_MS });
     const start = Math.max(from, now);
-    spells.push({ ...night, minutes: (to - start) / MINUTE });
+    spells.push({ ...night, minutes: (to - start) / MINUTE_MS });
     now = to;
   }
   const last = { ...job.day, minutes: Number.POSITIVE_INFINITY };

@@ -1,4 +1,4 @@
-import { MINUTE } from '../plain/time.ts';
+import { MINUTE_MS } from '../plain/time.ts';
 import type { Calendar, Job } from './job.ts';
 
 const DAYS = 7;
@@ -27,7 +27,7 @@ export const firstFit = (
   if (job.hours.to - job.hours.from < minutes) return undefined;
   for (const window of windows(job, calendar)) {
     const from = Math.max(window.from, ready);
-    const to = from + minutes * MINUTE;
+    const to = from + minutes * MINUTE_MS;
     if (to <= window.to) return { from, to };
   }
   return undefined;

@@ -2,11 +2,15 @@ import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import { type Mechanism, PACES } from '#engine/calc/drying/mechanism.ts';
 import { slowing } from '#engine/calc/drying/slowing.ts';
 import { toCelsius, toFahrenheit } from '#engine/calc/units.ts';
+import { sayShort } from '#engine/plain/say-span.ts';
+import { spanOf } from '#engine/plain/span.ts';
+import { HOUR_MIN } from '#engine/plain/time.ts';
 import { span } from '../shared/span.ts';
 import { knowledge } from './knowledge.ts';
 
-const touch = ([from, to]: readonly [number, number]): string =>
-  to >= 180 ? span([Math.round(from / 6) / 10, Math.round(to / 6) / 10], 'h') : span([from, to], 'min');
+/** A narrow column: minutes below three hours. */
+const touch = (minutes: readonly [number, number]): string =>
+  sayShort(spanOf(minutes), minutes[1] < 3 * HOUR_MIN ? 'min' : 'h');
 
 /** Each kind of top coat with its times at 73 °F and 50 %. */
 export const timesByHand = knowledge.products.map((product) => ({

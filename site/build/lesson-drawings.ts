@@ -5,6 +5,7 @@ import { toFahrenheit, toMils } from '#engine/calc/units.ts';
 import { type ClockProduct, clockNow, clockProduct } from '#engine/clock.ts';
 import type { Knowledge, Stage } from '#engine/index.ts';
 import type { LESSON_DRAWINGS } from '#engine/model/lesson.ts';
+import { DAY_MIN, MINUTE_MS } from '#engine/plain/time.ts';
 
 export type LessonDrawingName = (typeof LESSON_DRAWINGS)[number];
 
@@ -33,9 +34,6 @@ const thin = (micrometers: number): string => {
 };
 const fahrenheit = (celsius: number): number => Math.round(toFahrenheit(celsius));
 
-const MINUTE = 60_000;
-const DAY = 1440;
-
 /** Minutes on a line of equal factors: a minute and a month both have their room. */
 const onLog = (minutes: number, from: number, to: number, left: number, right: number): number =>
   left + ((right - left) * Math.log(Math.max(minutes, from) / from)) / Math.log(to / from);
@@ -51,7 +49,7 @@ const SHOWN_STAGES: readonly (readonly [Stage, string])[] = [
 /** The clock's own times for three ways of hardening, in a warm room and in a cool, damp one. */
 const drying = (known: Knowledge): LessonDrawing => {
   const parts = blank();
-  const [left, right, first, last] = [8, WIDE - 8, 1, 60 * DAY];
+  const [left, right, first, last] = [8, WIDE - 8, 1, 60 * DAY_MIN];
   const rooms = [
     [23, 0.5, 'in a warm room, 73 °F (23 °C) and 50 %'],
     [13, 0.65, 'in a cool, damp one, 55 °F (13 °C) and 65 %'],
@@ -74,7 +72,9 @@ const drying = (known: Knowledge): LessonDrawing => {
       const reading = clockNow(product, coat, 0);
       if (reading.kind !== 'running') continue;
       const { open, touch, recoat, cure } = reading.moments;
-      const ends = [open, touch, recoat, cure].map(({ from, to }) => [from / MINUTE, to / MINUTE] as const);
+      const ends = [open, touch, recoat, cure].map(
+        ({ from, to }) => [from / MINUTE_MS, to / MINUTE_MS] as const,
+      );
       let at = left;
       SHOWN_STAGES.forEach(([stage], index) => {
         const end = ends[index];
@@ -100,8 +100,8 @@ const drying = (known: Knowledge): LessonDrawing => {
     [10, '10'],
     [60, '1 h'],
     [600, '10 h'],
-    [2 * DAY, '2 days'],
-    [21 * DAY, '3 weeks'],
+    [2 * DAY_MIN, '2 days'],
+    [21 * DAY_MIN, '3 weeks'],
   ] as const) {
     const x = onLog(minutes, first, last, left, right);
     parts.lines.push({ d: `M${x} 54V${y - 18}`, is: 'grid' });

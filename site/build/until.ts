@@ -1,5 +1,6 @@
 import { touchBounds } from '#engine/clock.ts';
 import { FAMILIES, type Family } from '#engine/model/family.ts';
+import { sayLong } from '#engine/plain/say-span.ts';
 import { choices } from '../shared/choices.ts';
 import { knowledge } from './knowledge.ts';
 
@@ -24,7 +25,7 @@ export const untilTouch = (families: readonly Family[]): string => {
   return [
     // What most have comes first.
     soon.length > 0 && `${named(soon)}: mostly within the hour.`,
-    late.length > 0 && `${named(late)}: in up to ${days === 1 ? 'a day' : `${days} days`}.`,
+    late.length > 0 && `${named(late)}: in up to ${days === 1 ? 'a day' : sayLong(days, 'day')}.`,
     others && `${soon.length + late.length ? 'All others: in' : 'In'} a warm room by tomorrow morning.`,
     'Longer where it is cold or damp.',
   ]
@@ -39,7 +40,7 @@ export const untilLine = (families: readonly Family[]): string => {
   const times = [
     soon.length > 0 && 'within the hour',
     soon.length + late.length < all.length && 'by tomorrow morning',
-    late.length > 0 && `in up to ${days === 1 ? 'a day' : `${days} days`}`,
+    late.length > 0 && `in up to ${days === 1 ? 'a day' : sayLong(days, 'day')}`,
   ].filter((time) => time !== false);
   if (times.length < 2) return untilTouch(families);
   const said = OR.format(times);

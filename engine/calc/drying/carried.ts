@@ -1,5 +1,6 @@
+import type { Span } from '../../plain/span.ts';
 import type { Climate } from './climate.ts';
-import type { DryingProduct, Figures, Span } from './figures.ts';
+import type { DryingProduct, Figures } from './figures.ts';
 import { CHAIN, type Milestone } from './milestone.ts';
 import { slowing } from './slowing.ts';
 

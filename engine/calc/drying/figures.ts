@@ -1,8 +1,8 @@
 import type { Product } from '../../model/product.ts';
+import { type Span, spanOf } from '../../plain/span.ts';
+import { DAY_MIN, HOUR_MIN } from '../../plain/time.ts';
 import type { Mechanism } from './mechanism.ts';
 import type { ChainMilestone } from './milestone.ts';
-
-export type Span = { readonly from: number; readonly to: number };
 
 /** Minutes since the coat was laid at which each moment comes. */
 export type Figures = Readonly<Record<ChainMilestone, Span>> & { readonly 'sand-if-beyond'?: Span };
@@ -18,14 +18,6 @@ export type DryingProduct = {
   /** Below `from` no sound film forms; between the two it may not. */
   readonly filmFormationCelsius?: Span;
 };
-
-const span = ([from, to]: readonly [number, number], minutes: number): Span => ({
-  from: from * minutes,
-  to: to * minutes,
-});
-
-const HOUR = 60;
-const DAY = 1440;
 
 type DryingFigures = Pick<
   Product,
@@ -48,15 +40,15 @@ export const dryingOf = (product: DryingFigures): DryingProduct => {
   return {
     mechanism: product.mechanism,
     figures: {
-      open: span(product['open-minutes'], 1),
-      touch: span(product['touch-minutes'], 1),
-      recoat: span(product['recoat-hours'], HOUR),
-      'light-use': span(product['light-use-days'], DAY),
-      cure: span(product['cure-days'], DAY),
-      ...(deadline && { 'sand-if-beyond': span(deadline, HOUR) }),
+      open: spanOf(product['open-minutes']),
+      touch: spanOf(product['touch-minutes']),
+      recoat: spanOf(product['recoat-hours'], HOUR_MIN),
+      'light-use': spanOf(product['light-use-days'], DAY_MIN),
+      cure: spanOf(product['cure-days'], DAY_MIN),
+      ...(deadline && { 'sand-if-beyond': spanOf(deadline, HOUR_MIN) }),
     },
-    limits: { celsius: span(celsius, 1), relativeHumidity: span(humidity, 1) },
-    ...(formation && { filmFormationCelsius: span(formation, 1) }),
+    limits: { celsius: spanOf(celsius), relativeHumidity: spanOf(humidity) },
+    ...(formation && { filmFormationCelsius: spanOf(formation) }),
   };
 };
 

@@ -1,6 +1,8 @@
+import type { Span } from '../../plain/span.ts';
+import { DAY_MIN } from '../../plain/time.ts';
 import { answer, outside, type Refused, type Result, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
-import type { DryingProduct, Figures, Limits, Span } from './figures.ts';
+import type { DryingProduct, Figures, Limits } from './figures.ts';
 import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
 
 /** What the can says. Its times win over the product's, and hold in its own climate, 23 °C and 50 % if not given. */
@@ -25,16 +27,15 @@ const refuseTime = (
     max: Number.POSITIVE_INFINITY,
   });
 
-const DAY = 1440;
 /** No can prints a shorter time, minutes, nor a longer one for these. */
 const LEAST_MINUTES = 0.1;
 const MOST_LABEL_MINUTES: Readonly<Record<Milestone, number>> = {
-  open: 2 * DAY,
-  touch: 30 * DAY,
-  recoat: 90 * DAY,
-  'light-use': 365 * DAY,
-  cure: 1000 * DAY,
-  'sand-if-beyond': 365 * DAY,
+  open: 2 * DAY_MIN,
+  touch: 30 * DAY_MIN,
+  recoat: 90 * DAY_MIN,
+  'light-use': 365 * DAY_MIN,
+  cure: 1000 * DAY_MIN,
+  'sand-if-beyond': 365 * DAY_MIN,
 };
 /** The longest time that any can prints, minutes. */
 export const LONGEST_LABEL_MINUTES = Math.max(...Object.values(MOST_LABEL_MINUTES));

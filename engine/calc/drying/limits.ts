@@ -1,6 +1,7 @@
+import type { Span } from '../../plain/span.ts';
 import { type Refused, refuse } from '../quantity.ts';
 import { belowDewPoint, type Climate, surfaceOf } from './climate.ts';
-import type { DryingProduct, Span } from './figures.ts';
+import type { DryingProduct } from './figures.ts';
 
 const beyond = (
   quantity: string,

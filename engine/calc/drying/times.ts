@@ -1,7 +1,8 @@
+import type { Span } from '../../plain/span.ts';
 import { answer, type Range, type Result } from '../quantity.ts';
 import { type Climate, REFERENCE_CLIMATE, sameClimate } from './climate.ts';
 import type { Coat, Times, Widening } from './coat.ts';
-import type { Figures, Span } from './figures.ts';
+import type { Figures } from './figures.ts';
 import { type Early, notBeforePrinted } from './floors.ts';
 import { type Course, goOn, type Place, START } from './history.ts';
 import { CHAIN, type ChainMilestone, type Milestone } from './milestone.ts';

@@ -1,6 +1,7 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
-import { MINUTE } from '#engine/plain/time.ts';
+import { sayLong } from '#engine/plain/say-span.ts';
+import { DAY_HOURS, MINUTE_MS } from '#engine/plain/time.ts';
 import { titleLine } from '../../shared/told-rule.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
@@ -13,11 +14,11 @@ const VERDICTS = {
   no: 'Do not lay it',
 } as const;
 
-const HOURS_IN_DAY = 24;
+/** Never less than the wait: past two days in whole days, else in whole hours. */
 const sayHours = (hours: number): string => {
   const whole = Math.ceil(hours);
-  if (whole > 2 * HOURS_IN_DAY) return `${Math.ceil(whole / HOURS_IN_DAY)} days`;
-  return whole === 1 ? 'an hour' : `${whole} hours`;
+  if (whole > 2 * DAY_HOURS) return sayLong(Math.ceil(whole / DAY_HOURS), 'day');
+  return whole === 1 ? 'an hour' : sayLong(whole, 'h');
 };
 
 type Because = Pick<Judgement, 'noes' | 'wait'>;
@@ -34,7 +35,7 @@ const sayNoes = ({ noes, wait }: Because): readonly string[] => {
 };
 
 /** A coat that was laid longer ago than this lies already, whatever is said of it. */
-const JUST_NOW = 5 * MINUTE;
+const JUST_NOW = 5 * MINUTE_MS;
 
 /** Why she is asked once more before this coat is noted; empty where there is nothing to ask. */
 export const reasonsAgainst = (

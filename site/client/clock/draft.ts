@@ -1,7 +1,7 @@
 import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
-import { MINUTE } from '#engine/plain/time.ts';
+import { MINUTE_MS } from '#engine/plain/time.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
@@ -28,7 +28,7 @@ const labelOf = (told: CoatValues): Label | undefined => {
 };
 
 /** To the nearest minute: nobody lays a coat to the second, and the times told are whole minutes. */
-const wholeMinute = (at: number): number => Math.round(at / MINUTE) * MINUTE;
+const wholeMinute = (at: number): number => Math.round(at / MINUTE_MS) * MINUTE_MS;
 
 /** The two instants that a time in the hour that comes twice may mean. */
 export const twiceIn = (draft: Draft): readonly number[] => {
@@ -37,7 +37,7 @@ export const twiceIn = (draft: Draft): readonly number[] => {
 };
 
 const laidAtOf = (told: CoatValues, draft: Draft, now: number): number => {
-  if (told.when === 'ago') return wholeMinute(now - (told.ago ?? Number.NaN) * MINUTE);
+  if (told.when === 'ago') return wholeMinute(now - (told.ago ?? Number.NaN) * MINUTE_MS);
   if (told.when !== 'at') return wholeMinute(now);
   const twice = twiceIn(draft);
   return (told['at-hour'] === 'second' ? twice.at(-1) : told.at) ?? Number.NaN;

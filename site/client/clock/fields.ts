@@ -1,6 +1,7 @@
 import { AIR_CELSIUS } from '#engine/calc/air.ts';
 import type { CoatField } from '#engine/clock.ts';
 import { FACTS } from '#engine/model/facts.ts';
+import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import {
   type Field,
   line,
@@ -14,10 +15,10 @@ import {
 /** Minutes in the unit that cans give each time in, and the most of it that any can promises. */
 const ON_CAN = {
   touch: { unit: 1, most: 20_160 },
-  recoat: { unit: 60, most: 43_200 },
-  'sand-if-beyond': { unit: 60, most: 129_600 },
-  'light-use': { unit: 1440, most: 129_600 },
-  cure: { unit: 1440, most: 525_600 },
+  recoat: { unit: HOUR_MIN, most: 43_200 },
+  'sand-if-beyond': { unit: HOUR_MIN, most: 129_600 },
+  'light-use': { unit: DAY_MIN, most: 129_600 },
+  cure: { unit: DAY_MIN, most: 525_600 },
 } as const;
 type CanMilestone = keyof typeof ON_CAN;
 export const CAN_MILESTONES = ['touch', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;

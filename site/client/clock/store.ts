@@ -1,4 +1,5 @@
 import { type ClockStore, emptyStore, type LaidCoat, readStore } from '#engine/clock.ts';
+import { MINUTE_MS } from '#engine/plain/time.ts';
 import { forget, keep, lookUp } from '../shared/storage.ts';
 import { type Clock, copiedClock, copyClock, knownUncopied } from './copy.ts';
 import { type ClockDb, clockDb } from './database.ts';
@@ -170,7 +171,7 @@ export const onClockChange = (listener: () => void, signal: AbortSignal): void =
 export const currentCoat = ({ coats, current }: ClockStore): LaidCoat | undefined =>
   coats.find(({ id }) => id === current) ?? coats.toSorted((one, two) => two.laidAt - one.laidAt)[0];
 
-const SEEN_EVERY = 60_000;
+const SEEN_EVERY = MINUTE_MS;
 
 /** Notes that the device's clock was read, once a minute so that tabs rest; a clock that is doubted is not noted. */
 export const noteSeen = async (store: ClockStore, now: number): Promise<void> => {

@@ -1,7 +1,7 @@
 import { outsideLabel } from '#engine/calc/drying/label.ts';
 import type { Milestone } from '#engine/calc/drying/milestone.ts';
 import { sayProblem } from '#engine/calc/say-problem.ts';
-import { MINUTE } from '#engine/plain/time.ts';
+import { MINUTE_MS } from '#engine/plain/time.ts';
 import type { CanLabel, Job, Part } from '#engine/schedule.ts';
 import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
@@ -11,7 +11,7 @@ import { PLAN_FIELDS } from './fields.ts';
 type PlanValues = Partial<Values<typeof PLAN_FIELDS>>;
 
 /** A plan that begins now begins at the next five minutes, so that its link tells the same. */
-const NEXT = 5 * MINUTE;
+const NEXT = 5 * MINUTE_MS;
 export const rounded = (at: number): number => Math.ceil(at / NEXT) * NEXT;
 
 const PARTS = ['top', 'side', 'front', 'leg'] as const satisfies readonly Part[];

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { HOUR } from '#engine/plain/time.ts';
+import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, unitsIn } from '../shared/form/form.ts';
@@ -232,7 +232,7 @@ export class ScheduleElement extends HTMLElement {
   /** Plans anew from a later start; the base goes on drying until then. */
   #planFrom(at: number, { baseHours, start: before }: Job): void {
     const start = rounded(at);
-    const age = baseHours !== undefined && Math.round(baseHours + (start - before) / HOUR);
+    const age = baseHours !== undefined && Math.round(baseHours + (start - before) / HOUR_MS);
     this.#put({ start: localText(start), ...(age !== false && { 'base-age': String(age) }) });
     void this.#plan(false);
   }

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { FACTS } from '#engine/model/facts.ts';
+import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import type { Wear } from '#engine/schedule.ts';
 import {
   anyOf,
@@ -16,7 +17,6 @@ import { localText } from '../shared/form/local-time.ts';
 import { TRIALS } from '../shared/form/trials.ts';
 
 const WEARS = ['low', 'normal', 'high'] as const satisfies readonly Wear[];
-const MINUTES = { hour: 60, day: 1440 } as const;
 
 const air = (what: string) => ({ what, least: -30, most: 50, quantity: 'fine-degrees' }) as const;
 const percent = (what: string) => ({ what, least: 0.01, most: 1, times: 0.01, digits: 0 }) as const;
@@ -79,9 +79,9 @@ export const PLAN_FIELDS = {
   'can-coats': optionalNumber(count('the number of coats', 12)),
   'can-per-day': optionalNumber(count('the coats a day', 12)),
   'can-touch': onCan(0.1, 20_160, 1),
-  'can-recoat': onCan(0.1, 720, MINUTES.hour),
-  'can-light': onCan(0.04, 90, MINUTES.day),
-  'can-cure': onCan(0.04, 180, MINUTES.day),
+  'can-recoat': onCan(0.1, 720, HOUR_MIN),
+  'can-light': onCan(0.04, 90, DAY_MIN),
+  'can-cure': onCan(0.04, 180, DAY_MIN),
   'can-cold': optionalNumber({ ...air('the least temperature on the can'), least: -10, most: 40 }),
   'can-hot': optionalNumber({ ...air('the greatest temperature on the can'), least: 0, most: 60 }),
   'can-damp': optionalNumber({ ...percent('the greatest humidity on the can'), least: 0.1 }),

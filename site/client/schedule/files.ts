@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '#engine/plain/time.ts';
 import type { Job, Planned } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 import { late } from '../shared/fetch-json.ts';
@@ -45,7 +46,7 @@ export const calendarOf = async (
       id: `${job.start}-${step.kind}-${step.coat ?? 0}@halfdry`,
       stamp: new Date(now),
       start,
-      end: day ? new Date(step.to + 30 * 60_000) : new Date(step.to),
+      end: day ? new Date(step.to + 30 * MINUTE_MS) : new Date(step.to),
       summary: `${job.piece}: ${title}`,
       description: notes.join('\n'),
       alarms: [{ type: ICalAlarmType.display, trigger: 600 }],

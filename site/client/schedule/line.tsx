@@ -1,19 +1,19 @@
+import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import type { Planned } from '#engine/schedule.ts';
 
 const WIDTH = 360;
 const LEFT = 58;
 const ROW = 24;
 const HEIGHT = ROW - 5;
-const DAY = 24 * 60;
 /** A plan of oil may take weeks of waiting; what comes later is told in the dates. */
 const MOST_ROWS = 16;
 const HOURS = [0, 6, 12, 18, 24];
 
 const minuteOf = (at: number): number => {
   const date = new Date(at);
-  return date.getHours() * 60 + date.getMinutes();
+  return date.getHours() * HOUR_MIN + date.getMinutes();
 };
-const x = (minute: number): number => LEFT + (minute / DAY) * (WIDTH - LEFT - 4);
+const x = (minute: number): number => LEFT + (minute / DAY_MIN) * (WIDTH - LEFT - 4);
 const midnight = (at: number, days = 0): Date => {
   const date = new Date(at);
   return new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
@@ -63,13 +63,13 @@ const Row = ({ day, y, hours, bars }: RowProps) => {
       <text x={0} y={y + 14}>
         {name}
       </text>
-      <rect class="day" x={x(0)} y={y} width={x(DAY) - x(0)} height={HEIGHT} />
+      <rect class="day" x={x(0)} y={y} width={x(DAY_MIN) - x(0)} height={HEIGHT} />
       <rect class="hers" x={x(hours.from)} y={y} width={x(hours.to) - x(hours.from)} height={HEIGHT} />
       {bars
         .filter(({ from, to }) => to > begin && from < next)
         .map(({ kind, from, to, says }) => {
           const left = x(from <= begin ? 0 : minuteOf(from));
-          const right = x(to >= next ? DAY : minuteOf(to));
+          const right = x(to >= next ? DAY_MIN : minuteOf(to));
           return (
             <g key={`${kind} ${from}`}>
               <rect class={kind} x={left} y={y} width={Math.max(2, right - left)} height={HEIGHT} />
@@ -100,7 +100,7 @@ export const TimeLine = ({ plan, hours }: Props) => {
       aria-label={`Time line of ${days.length} days with ${plan.coats.length} coats; the steps below tell the same.`}
     >
       {HOURS.map((hour) => (
-        <text key={hour} x={x(hour * 60)} y={11} text-anchor={hour === 24 ? 'end' : 'middle'}>
+        <text key={hour} x={x(hour * HOUR_MIN)} y={11} text-anchor={hour === 24 ? 'end' : 'middle'}>
           {hour}
         </text>
       ))}

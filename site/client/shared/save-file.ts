@@ -1,5 +1,7 @@
+import { MINUTE_MS } from '#engine/plain/time.ts';
+
 /** So long a browser may take to read what it is to save. */
-const KEPT_FOR = 60_000;
+const KEPT_FOR = MINUTE_MS;
 
 /** Hands a file to the browser's downloads. */
 export const saveBlob = (name: string, blob: Blob): void => {

@@ -2,6 +2,8 @@ import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import { type Considered, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
+import { inUnit, sayLong } from '#engine/plain/say-span.ts';
+import { HOUR_MIN } from '#engine/plain/time.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
 /** The facts that are told by a choice, as the forms word them. */
@@ -10,19 +12,17 @@ type Lists = Partial<Record<keyof Choices, { readonly values: Readonly<Record<st
 /** From this on, times longest by shortest, both ends of a range are told; a nearer guess is told as one time. */
 const WIDE = 2;
 
-/** So long ago, as people say it: nobody means 1.6 to 2.6 hours. */
+/** From here on, hours, a guess is told in days. */
+const DAYS_FROM = 36;
+
+/** So long ago, hours, as people say it: nobody means 1.6 to 2.6 hours, or 43 minutes. */
 const ago = (from: number, to: number, hours: number): string => {
-  const [unit, size, step] =
-    hours < 1
-      ? (['minute', 1 / 60, 5] as const)
-      : hours < 36
-        ? (['hour', 1, 1] as const)
-        : (['day', 24, 1] as const);
-  const inUnit = (time: number) => Math.max(step, Math.round(time / size / step) * step);
-  const counted = (count: number) => `${count} ${unit}${count === 1 ? '' : 's'}`;
-  const [least, most] = [inUnit(from), inUnit(to)];
-  if (from > 0 && to / from > WIDE && least !== most) return `${least} to ${counted(most)}`;
-  return `about ${counted(inUnit(hours))}`;
+  const unit = hours < 1 ? 'min' : hours < DAYS_FROM ? 'h' : 'day';
+  const step = unit === 'min' ? 5 : 1;
+  const about = (time: number) => Math.max(step, Math.round(inUnit(time * HOUR_MIN, unit) / step) * step);
+  const [least, most] = [about(from), about(to)];
+  if (from > 0 && to / from > WIDE && least !== most) return `${least} to ${sayLong(most, unit)}`;
+  return `about ${sayLong(about(hours), unit)}`;
 };
 
 const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;

@@ -6,7 +6,7 @@ import { factsOf } from '#engine/clock/facts.ts';
 import { AMOUNT, MOST } from '#engine/model/card-limits.ts';
 import { FACTS, isInFact } from '#engine/model/facts.ts';
 import { keysOf } from '#engine/plain/entry-of.ts';
-import { HOUR } from '#engine/plain/time.ts';
+import { HOUR_MS as HOUR } from '#engine/plain/time.ts';
 import { product } from '../calc/products.ts';
 
 const between = ([min, max]: readonly [number, number]) => fc.double({ min, max, noNaN: true });

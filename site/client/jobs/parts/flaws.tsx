@@ -1,7 +1,7 @@
 import type { CardFlaw, CardRepair, JobCard } from '#engine/model/job-card.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
-import { HOUR } from '#engine/plain/time.ts';
+import { HOUR_MS } from '#engine/plain/time.ts';
 import { choices } from '../../../shared/choices.ts';
 import { nowUrl, remedyUrl } from '../../../shared/urls.ts';
 import { counted } from '../../shared/counted.ts';
@@ -17,7 +17,7 @@ const ANSWER = { yes: 'yes', no: 'no', unsure: 'can’t tell' } as const;
 const sayFound = ({ foundAt, changedAt, settledAt }: CardFlaw): string => {
   if (settledAt !== undefined) return `${sayDate(settledAt)}; found ${sayDateTime(foundAt)}`;
   // A second tap is no second look.
-  return changedAt === undefined || changedAt - foundAt < HOUR
+  return changedAt === undefined || changedAt - foundAt < HOUR_MS
     ? `Found ${sayDateTime(foundAt)}`
     : `Found ${sayDateTime(foundAt)}, noted again ${sayDateTime(changedAt)}`;
 };

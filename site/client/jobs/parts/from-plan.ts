@@ -1,7 +1,7 @@
 import { newCard } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
-import { HOUR } from '#engine/plain/time.ts';
+import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { newId } from '../../shared/id.ts';
@@ -40,7 +40,7 @@ export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
       plan: link.replace(/^#/, ''),
       night: onlyDefined(night),
       ...(label && { label: onlyDefined(label) }),
-      ...(baseHours !== undefined && { baseLaidAt: Math.round(start - baseHours * HOUR) }),
+      ...(baseHours !== undefined && { baseLaidAt: Math.round(start - baseHours * HOUR_MS) }),
     },
     newId(),
     Date.now(),

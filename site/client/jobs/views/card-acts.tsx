@@ -1,5 +1,6 @@
 import { changed, coatsInOrder, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { MINUTE_MS } from '#engine/plain/time.ts';
 import { careCardUrl, jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { SCHEDULE } from '../../../shared/urls.ts';
 import { exportCards } from '../files/export.ts';
@@ -12,7 +13,7 @@ import { type JobsFrame, useFrame } from './frame.ts';
 import type { CardHands } from './hands.ts';
 
 /** How long a card that was taken away can be put back with one tap. */
-const OFFERED = 60_000;
+const OFFERED = MINUTE_MS;
 
 /** Offers to put a card back that was taken away, once the list has said its own things. */
 export const offerBack = (say: JobsFrame['say'], removed: Removed): void => {

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import { instantsOf, localText } from './local-time.ts';
 import { readNumber, writeNumber } from './number.ts';
 import { QUANTITIES, type Units } from './units.ts';
@@ -138,12 +139,12 @@ export const timeOfDay = (what: string): Field<number> => ({
       v.string(),
       v.transform((text) => {
         const [, hour, minute] = (CLOCK_TIME.exec(text.trim()) ?? []).map(Number);
-        return (hour ?? Number.NaN) * 60 + (minute ?? Number.NaN);
+        return (hour ?? Number.NaN) * HOUR_MIN + (minute ?? Number.NaN);
       }),
-      v.check((minutes) => minutes >= 0 && minutes < 1440, `Give ${what} as a time of day.`),
+      v.check((minutes) => minutes >= 0 && minutes < DAY_MIN, `Give ${what} as a time of day.`),
     ),
   write: (value) =>
-    `${String(Math.floor(value / 60)).padStart(2, '0')}:${String(value % 60).padStart(2, '0')}`,
+    `${String(Math.floor(value / HOUR_MIN)).padStart(2, '0')}:${String(value % HOUR_MIN).padStart(2, '0')}`,
 });
 
 /** The years that every reader takes. A field for day and time that is still being typed holds the year 2, or 20. */

@@ -1,7 +1,9 @@
+import { MINUTE_MS } from '#engine/plain/time.ts';
+
 const WRITTEN = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d)(?::\d\d(?:\.\d+)?)?$/;
 const two = (value: number): string => String(value).padStart(2, '0');
 /** Clocks are moved by an hour, on Lord Howe Island by half of one. */
-const MOVED = [0, 30, 60].map((minutes) => minutes * 60_000);
+const MOVED = [0, 30, 60].map((minutes) => minutes * MINUTE_MS);
 
 /** An instant as a field for day and time writes it, on this device. */
 export const localText = (at: number): string => {
@@ -30,5 +32,5 @@ export const instantsOf = (text: string): readonly number[] => {
 export const whichOf = (at: number): 'first' | 'second' | undefined => {
   const all = instantsOf(localText(at));
   if (all.length < 2) return undefined;
-  return Math.abs((all[0] ?? at) - at) < 60_000 ? 'first' : 'second';
+  return Math.abs((all[0] ?? at) - at) < MINUTE_MS ? 'first' : 'second';
 };
