@@ -5,10 +5,10 @@ export {
   type FindIndex,
   type FindKind,
   type Hit,
-  type LayWords,
   pageName,
   type SaidPhrase,
 } from './find/document.ts';
 export { documentsOf, type ToolPage } from './find/documents.ts';
 export { type FindOptions, find, isNamedInSight } from './find/rank.ts';
 export { stem } from './find/stem.ts';
+export type { SearchWords } from './model/search-words.ts';

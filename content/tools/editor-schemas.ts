@@ -11,11 +11,11 @@ import { Kin } from '#engine/model/kin.ts';
 import { Plan } from '#engine/model/plan.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
+import { SearchWords } from '#engine/model/search-words.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
 import { Sights } from '#engine/model/sights.ts';
-import { Words } from '#engine/model/words.ts';
-import { Terms } from './plain-words.ts';
-import { Wording } from './prose/check.ts';
+import { HardWords } from './hard-words.ts';
+import { HouseStyle } from './prose/house-style.ts';
 import { Retired } from './retired.ts';
 
 /** A JSON Schema, as far as it is changed here. */
@@ -28,13 +28,12 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'choices.yaml': Choices,
   'first-coat.yaml': FirstCoat,
   'hands.yaml': Hands,
-  'plain-words.yaml': Terms,
+  'hard-words.yaml': HardWords,
+  'house-style.yaml': HouseStyle,
   'plan.yaml': Plan,
   'retired.yaml': Retired,
   'sights.yaml': Sights,
   'steps.yaml': SharedSteps,
-  'wording.yaml': Wording,
-  'words.yaml': Words,
   'hear/collected.yaml': Collected,
   'hear/facts.yaml': HearFacts,
   'hear/imagined.yaml': Imagined,
@@ -42,6 +41,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'hear/language.yaml': HearLanguage,
   'hear/pages.yaml': SaidOfPages,
   'hear/questions.yaml': HearQuestions,
+  'hear/search-words.yaml': SearchWords,
   'practice/words.yaml': PracticeWords,
 };
 

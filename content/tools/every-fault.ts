@@ -7,10 +7,10 @@ import { choicesTable } from './choices.ts';
 import type { ContentRoot } from './files.ts';
 import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
-import { factsTable, languageTable, questionsTable, wordsTable } from './hear.ts';
+import { hardWordsTable } from './hard-words.ts';
+import { factsTable, languageTable, questionsTable, searchWordsTable } from './hear.ts';
 import { kinTable } from './kin.ts';
 import { provenKnowledge } from './knowledge.ts';
-import { termsTable } from './plain-words.ts';
 import { planTable } from './plan.ts';
 import { practiceTable } from './practice.ts';
 import { reachable } from './reachable.ts';
@@ -25,9 +25,9 @@ const TABLES = [
   handsTable,
   firstCoatTable,
   sightsTable,
-  wordsTable,
+  searchWordsTable,
   kinTable,
-  termsTable,
+  hardWordsTable,
   languageTable,
   factsTable,
   questionsTable,

@@ -1,7 +1,7 @@
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
-import { Words } from '#engine/model/words.ts';
+import { SearchWords } from '#engine/model/search-words.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
 import { orThrow, readTable, type Table } from './table.ts';
@@ -21,11 +21,12 @@ export const questionsTable = (known: Knowledge, root: ContentRoot): Table<HearQ
     Object.keys(value).map((id) => ({ kind: 'question' as const, id, path: [id] })),
   );
 
-export const wordsTable = (known: Knowledge, root: ContentRoot): Table<Words> =>
-  readTable(known, root, 'content/words.yaml', Words);
+export const searchWordsTable = (known: Knowledge, root: ContentRoot): Table<SearchWords> =>
+  readTable(known, root, `${FOLDER}/search-words.yaml`, SearchWords);
 
-/** The lay words of the search, which the ear reads spellings from. */
-export const readWords = (root: ContentRoot): Words => orThrow(wordsTable(knowledgeOf([]), root));
+/** What the search passes over; the ear reads the spellings of it. */
+export const readSearchWords = (root: ContentRoot): SearchWords =>
+  orThrow(searchWordsTable(knowledgeOf([]), root));
 
 /** What the ear hears, as authors wrote it; throws every fault as a line. */
 export const readHearContent = (known: Knowledge, root: ContentRoot): HearContent => ({
@@ -36,6 +37,6 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
 
 /** The ear of the content below `root`; throws every fault as a line. */
 export const readHearing = (known: Knowledge, root: ContentRoot): Hearing => ({
-  lexicon: buildLexicon(known, readHearContent(known, root), readWords(root)),
+  lexicon: buildLexicon(known, readHearContent(known, root), readSearchWords(root)),
   dry: dryHoursOf(known),
 });

@@ -3,7 +3,7 @@ import { stem } from '#engine/find.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { Kin } from '#engine/model/kin.ts';
 import { type ContentRoot, textOf } from './files.ts';
-import { wordsTable } from './hear.ts';
+import { searchWordsTable } from './hear.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FILE = 'content/hear/kin.yaml';
@@ -42,7 +42,7 @@ export const kinTable = (known: Knowledge, root: ContentRoot): Table<Kin> => {
   if (textOf(root, FILE) === undefined) return { ok: true, value: { kin: {} }, lineOf: () => 1 };
   const table = readTable(knowledgeOf([]), root, FILE, Kin);
   if (!table.ok) return table;
-  const words = wordsTable(known, root);
+  const words = searchWordsTable(known, root);
   const silent = new Set(words.ok ? words.value.silent : []);
   const issues = Object.entries(table.value.kin).flatMap(([group, said]) =>
     [...slipsOf(group, said, silent)].map(({ at, what, wants }): Issue => {

@@ -4,8 +4,8 @@ import { link, type Retired } from '#engine/link.ts';
 import { prove } from '#engine/prove/prove.ts';
 import { undated } from './dated.ts';
 import { type ContentRoot, textOf } from './files.ts';
+import { tooHard } from './hard-words.ts';
 import { leftOver } from './left-over.ts';
-import { plainWords } from './plain-words.ts';
 import { proseFaults } from './prose/check.ts';
 import { lostAddresses, toldOfTheNew } from './published.ts';
 import { readContent } from './read.ts';
@@ -54,7 +54,7 @@ export const provenKnowledge = (root: ContentRoot): { known?: Knowledge; issues:
       ...toldOfTheNew(proved, root),
       ...undated(known),
       ...needlessSigns(known, root),
-      ...plainWords(known, root),
+      ...tooHard(known, root),
       ...leftOver(root),
       ...proseFaults(root),
     ],

@@ -3,7 +3,7 @@ import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
 import { nearest, wordsOf } from '#engine/plain/nearest.ts';
 import type { ContentRoot } from './files.ts';
-import { readWords } from './hear.ts';
+import { readSearchWords } from './hear.ts';
 import { readIndex } from './said.ts';
 
 /** A page that is there already and may be what an author is about to write. */
@@ -50,7 +50,7 @@ const searched = (all: readonly Titled[], root: ContentRoot, words: string): rea
       text: says,
     }),
   );
-  const index = buildIndex(documents, readWords(root), []);
+  const index = buildIndex(documents, readSearchWords(root), []);
   return find(index, words, { limit: LISTED }).flatMap(({ id, perhaps }) => (perhaps ? [] : [id]));
 };
 

@@ -3,7 +3,7 @@ import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { type ContentRoot, textOf } from './files.ts';
-import { readWords } from './hear.ts';
+import { readSearchWords } from './hear.ts';
 import { keptIndex } from './kept-index.ts';
 import { readKin } from './kin.ts';
 import { ELSEWHERE, mentionOf } from './mention.ts';
@@ -54,7 +54,7 @@ export const readIndex = (known: Knowledge, root: ContentRoot): FindIndex => {
   const made = indexes.get(known);
   if (made) return made;
   const { phrases, tools } = readSaid(known, root);
-  const madeOf = [documentsOf(known, tools), readWords(root), phrases, readKin(root)] as const;
+  const madeOf = [documentsOf(known, tools), readSearchWords(root), phrases, readKin(root)] as const;
   const fresh = keptIndex(madeOf, () => buildIndex(...madeOf));
   indexes.set(known, fresh);
   return fresh;

@@ -6,7 +6,7 @@ import type { Defect } from '#engine/model/defect.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Entry } from '#engine/model/knowledge.ts';
 import type { ContentRoot } from './files.ts';
-import { readHearContent, readWords } from './hear.ts';
+import { readHearContent, readSearchWords } from './hear.ts';
 import { readEntry } from './read.ts';
 
 /** The signs as they stand in the file of a flaw, before those that questions settle for every flaw are added. */
@@ -45,7 +45,7 @@ const earOf = (known: Knowledge, root: ContentRoot): Ear => {
   const made = ears.get(known);
   if (made) return made;
   const heard = readHearContent(known, root);
-  const ear = { heard, lexicon: buildLexicon(known, heard, readWords(root)) };
+  const ear = { heard, lexicon: buildLexicon(known, heard, readSearchWords(root)) };
   ears.set(known, ear);
   return ear;
 };

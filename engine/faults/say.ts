@@ -329,7 +329,7 @@ const words = (issue: Issue): Told => {
     case 'misspelt':
       return [
         `"${issue.word}" is in no American dictionary`,
-        `${maybe(issue.nearest) || 'spell it otherwise.'} If it is right as it stands, add it after spelled: in content/wording.yaml`,
+        `${maybe(issue.nearest) || 'spell it otherwise.'} If it is right as it stands, add it after spelled: in content/house-style.yaml`,
       ];
     case 'other-word':
       return [`this site does not write "${issue.word}"`, `write "${issue.write}"`];

@@ -1,6 +1,7 @@
 import type { Kin } from '../model/kin.ts';
+import type { SearchWords } from '../model/search-words.ts';
 import { keysOf } from '../plain/entry-of.ts';
-import { type FindDocument, type FindIndex, type LayWords, pageName, type SaidPhrase } from './document.ts';
+import { type FindDocument, type FindIndex, pageName, type SaidPhrase } from './document.ts';
 import { type KinOf, kinOf } from './kin.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
@@ -126,7 +127,7 @@ const mostSaidFirst = (
 /** The index of all documents, and of what people said of them: plain data, same input same bytes. */
 export const buildIndex = (
   given: readonly FindDocument[],
-  lay: LayWords,
+  lay: SearchWords,
   phrases: readonly SaidPhrase[] = [],
   table: Kin = { kin: {} },
 ): FindIndex => {

@@ -1,4 +1,3 @@
-import type { Words } from '../model/words.ts';
 import type { Phrasebook } from './language.ts';
 import type { PackedModel } from './model.ts';
 import type { PackedRows } from './pack.ts';
@@ -26,9 +25,6 @@ export interface SaidPhrase {
   /** A stranger really typed it: such phrases tell how often a page is wanted. */
   readonly typed?: true;
 }
-
-/** Spellings and stop words: content, not code. */
-export type LayWords = Words;
 
 export interface Hit {
   readonly id: string;

@@ -1,4 +1,4 @@
-import type { Words } from '../model/words.ts';
+import type { SearchWords } from '../model/search-words.ts';
 import { stem } from './stem.ts';
 import { wordsOf } from './word.ts';
 
@@ -16,7 +16,7 @@ export interface Phrasebook {
   readonly spellings: Readonly<Record<string, string>>;
 }
 
-export const phrasebook = ({ stop, silent, spellings }: Words): Phrasebook => ({
+export const phrasebook = ({ stop, silent, spellings }: SearchWords): Phrasebook => ({
   stop: stop.join(','),
   silent: silent.join(','),
   spellings,

@@ -1,7 +1,7 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
-import type { Words } from '../model/words.ts';
+import type { SearchWords } from '../model/search-words.ts';
 import { senseOfSign } from './sense.ts';
 import { stemOf } from './words.ts';
 
@@ -57,7 +57,7 @@ const plain = (name: string): string =>
     .trim();
 
 /** The lexicon of the content. Kinds of top coat are also heard by the names of the products. */
-export const buildLexicon = (known: Knowledge, content: HearContent, words: Words): Lexicon => {
+export const buildLexicon = (known: Knowledge, content: HearContent, words: SearchWords): Lexicon => {
   const { language, facts, questions } = content;
   const { among = [], ...families } = facts.family as Record<string, string[]> & {
     among?: { say: string; values: string[] }[];

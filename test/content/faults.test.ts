@@ -11,8 +11,8 @@ import { lessonsAreCautioned } from '#engine/prove/lessons-are-cautioned.ts';
 import { prove } from '#engine/prove/prove.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
-import { readWords } from '../../content/tools/hear.ts';
-import { plainWords } from '../../content/tools/plain-words.ts';
+import { tooHard } from '../../content/tools/hard-words.ts';
+import { readSearchWords } from '../../content/tools/hear.ts';
 import { reachable } from '../../content/tools/reachable.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
 import { known as real } from './real/knowledge.ts';
@@ -26,7 +26,7 @@ const RETIRED = { 'remedy/scour': 'rub' };
 
 const issuesWith = (entries: typeof sound): readonly Issue[] => {
   const linked = link([...sound, ...doings, ...entries], RETIRED);
-  return linked.ok ? [...prove(linked.value), ...plainWords(linked.value, soundRoot)] : linked.issues;
+  return linked.ok ? [...prove(linked.value), ...tooHard(linked.value, soundRoot)] : linked.issues;
 };
 
 const annotated = (text: string, key: string): string[] =>
@@ -124,8 +124,8 @@ describe('faults of content', () => {
   it('tells an exception for a term that no question or verdict uses', () => {
     const linked = link([...sound, ...doings]);
     if (!linked.ok) throw new Error('the sound knowledge does not link');
-    expect([...plainWords(linked.value, join(root, 'test/content/needless'))].map(say)).toEqual([
-      'content/plain-words.yaml:3: the exception for the term "phlogiston" is no longer needed; remove it',
+    expect([...tooHard(linked.value, join(root, 'test/content/needless'))].map(say)).toEqual([
+      'content/hard-words.yaml:3: the exception for the term "phlogiston" is no longer needed; remove it',
     ]);
   });
 
@@ -145,7 +145,9 @@ describe('faults of content', () => {
     const linked = link([...sound, ...doings, scorch]);
     if (!linked.ok) throw new Error('the knowledge does not link');
     const figures = { ...survey(matrixOf(linked.value)), neverFirst: ['scorch'] };
-    const told = [...reachable(linked.value, figures, buildIndex(documentsOf(linked.value), readWords(root)))]
+    const told = [
+      ...reachable(linked.value, figures, buildIndex(documentsOf(linked.value), readSearchWords(root))),
+    ]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
     expect(told).toEqual([
@@ -167,7 +169,7 @@ describe('faults of content', () => {
     }));
     const index = buildIndex(
       [...others, ...documentsOf(linked.value).filter(({ id }) => id !== 'spot')],
-      readWords(root),
+      readSearchWords(root),
       [],
     );
     const told = [...reachable(linked.value, survey(matrixOf(linked.value)), index)].map(say);

@@ -23,7 +23,7 @@ const rootOf = (text: string, more: Readonly<Record<string, string>> = {}): Cont
   folder: 'test/content/faults',
   texts: new Map(
     Object.entries({
-      'content/wording.yaml': WORDING,
+      'content/house-style.yaml': WORDING,
       'content/terms/other.mdx': '---\nterm: other\nmeans: She has it.\n---\n',
       [FILE]: text,
       ...more,
@@ -41,10 +41,10 @@ describe('the wording of the content', () => {
 
   it('tells British spelling and slips of the pen, in fields and below them', () => {
     expect(toldOf(page('The colour is right.'))).toEqual([
-      `${FILE}:3: "colour" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
+      `${FILE}:3: "colour" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/house-style.yaml`,
     ]);
     expect(toldOf(`${page('The color is right.')}\nThe colr is wrong.\n`)).toEqual([
-      `${FILE}:8: "colr" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
+      `${FILE}:8: "colr" is in no American dictionary; did you mean "color"? If it is right as it stands, add it after spelled: in content/house-style.yaml`,
     ]);
   });
 
@@ -65,7 +65,7 @@ describe('the wording of the content', () => {
 
   it('tells a slip in a part of a word with hyphens', () => {
     expect(toldOf(page('A moistrue-resistant coat.'))).toEqual([
-      `${FILE}:3: "moistrue" is in no American dictionary; did you mean "moisture"? If it is right as it stands, add it after spelled: in content/wording.yaml`,
+      `${FILE}:3: "moistrue" is in no American dictionary; did you mean "moisture"? If it is right as it stands, add it after spelled: in content/house-style.yaml`,
     ]);
   });
 
@@ -80,7 +80,7 @@ describe('the wording of the content', () => {
       'content/sources/x.mdx:2: "with" stands twice in a row; remove one of them',
     ]);
     expect(told('A sheet', 'An exerpt.')).toEqual([
-      'content/sources/x.mdx:4: "exerpt" is in no American dictionary; did you mean "excerpt"? If it is right as it stands, add it after spelled: in content/wording.yaml',
+      'content/sources/x.mdx:4: "exerpt" is in no American dictionary; did you mean "excerpt"? If it is right as it stands, add it after spelled: in content/house-style.yaml',
     ]);
   });
 
@@ -135,12 +135,12 @@ describe('the wording of the content', () => {
   it('tells an exception for a file that is gone, and a slip in its own table', () => {
     const gone = WORDING.replace('other.mdx', 'gone.mdx');
     expect(
-      toldOf(page('It is so.'), { 'content/wording.yaml': gone, 'content/terms/other.mdx': page('So.') }),
+      toldOf(page('It is so.'), { 'content/house-style.yaml': gone, 'content/terms/other.mdx': page('So.') }),
     ).toEqual([
-      'content/wording.yaml:6: the exception for content/terms/gone.mdx is no longer needed; remove it',
+      'content/house-style.yaml:6: the exception for content/terms/gone.mdx is no longer needed; remove it',
     ]);
-    expect(toldOf(page('It is so.'), { 'content/wording.yaml': 'speled: [recoat]\n' })).toEqual([
-      'content/wording.yaml:1: there is no field "speled" here; did you mean "spelled"?',
+    expect(toldOf(page('It is so.'), { 'content/house-style.yaml': 'speled: [recoat]\n' })).toEqual([
+      'content/house-style.yaml:1: there is no field "speled" here; did you mean "spelled"?',
     ]);
   });
 });

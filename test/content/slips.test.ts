@@ -10,10 +10,10 @@ import { prove } from '#engine/prove/prove.ts';
 import { careTable } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { type ContentRoot, filesIn } from '../../content/tools/files.ts';
-import { factsTable, languageTable, questionsTable, wordsTable } from '../../content/tools/hear.ts';
+import { hardWordsTable, tooHard } from '../../content/tools/hard-words.ts';
+import { factsTable, languageTable, questionsTable, searchWordsTable } from '../../content/tools/hear.ts';
 import { kinTable } from '../../content/tools/kin.ts';
 import { leftOver } from '../../content/tools/left-over.ts';
-import { plainWords, termsTable } from '../../content/tools/plain-words.ts';
 import { planTable } from '../../content/tools/plan.ts';
 import { toldOfTheNew } from '../../content/tools/published.ts';
 import { readContent } from '../../content/tools/read.ts';
@@ -340,16 +340,16 @@ describe('a slip', () => {
   it('in a table of any kind is told with its file, its line and a way out', () => {
     const tables: readonly (readonly [string, (root: ContentRoot) => readonly Issue[], readonly Slip[]])[] = [
       [
-        'words.yaml',
-        of(wordsTable),
+        'hear/search-words.yaml',
+        of(searchWordsTable),
         [
           [/^spellings:/, 'spelings:', /no field "spelings" here; did you mean "spellings"\?/],
           [/^ {2}clowdy: /, '  clowdy: Cloudy!', /write one word in small letters, .*: cloudy$/],
         ],
       ],
       [
-        'plain-words.yaml',
-        of(termsTable),
+        'hard-words.yaml',
+        of(hardWordsTable),
         [
           [
             /^- \{ term: water-based/,
@@ -566,7 +566,7 @@ describe('a slip', () => {
     expect(linked.ok ? [] : linked.issues.map(say)).toEqual([]);
     if (!linked.ok) return;
     expect(
-      missed(done, [...prove(linked.value), ...plainWords(linked.value, root), ...leftOver(root)]).join('\n'),
+      missed(done, [...prove(linked.value), ...tooHard(linked.value, root), ...leftOver(root)]).join('\n'),
     ).toBe('');
   });
 

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { z } from 'zod';
-import type { FindDocument, LayWords } from '#engine/find.ts';
+import type { FindDocument } from '#engine/find.ts';
 import { Kin } from '#engine/model/kin.ts';
-import { Words } from '#engine/model/words.ts';
+import { SearchWords } from '#engine/model/search-words.ts';
 
 const Phrases = z.strictObject({
   good: z.array(
@@ -46,4 +46,4 @@ export const corpus: FindDocument[] = Corpus.parse(yaml('./corpus.yaml')).map((e
 
 export const kin: Kin = Kin.parse(yaml('../../content/hear/kin.yaml'));
 
-export const words: LayWords = Words.parse(yaml('../../content/words.yaml'));
+export const words: SearchWords = SearchWords.parse(yaml('../../content/hear/search-words.yaml'));

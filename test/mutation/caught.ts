@@ -1,10 +1,10 @@
-/** What notices a slip: the link, the proofs, the plain words, the checks of the trade, or a case of real trouble. */
+/** What notices a slip: the link, the proofs, the hard words, the checks of the trade, or a case of real trouble. */
 import type { Issue } from '#engine/faults/issue.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { prove } from '#engine/prove/prove.ts';
-import { plainWords } from '../../content/tools/plain-words.ts';
+import { tooHard } from '../../content/tools/hard-words.ts';
 import { advise, caseOf, forbiddenIn, isAcceptable, namesTheCause } from '../cases/advise.ts';
 import type { TroubleCase } from '../cases/case-file.ts';
 import { signsAgainstCases } from '../cases/signs.ts';
@@ -74,7 +74,7 @@ export const guardsOf = (
         cases.filter((one) => !one.also),
       ),
 
-    'plain words': (known) => [...plainWords(known, root)].map(keyOf),
+    'hard words': (known) => [...tooHard(known, root)].map(keyOf),
   };
   const before = Object.fromEntries(
     Object.entries(asks).map(([name, ask]) => [name, new Set(ask(linked.value))]),

@@ -3,7 +3,7 @@ import { ENTRY_KINDS, FOLDERS } from '#engine/model/kinds.ts';
 import { type ContentRoot, filesIn, textOf } from '../files.ts';
 
 /**
- * A file as it is read for its wording: what is no prose of ours is blank, so that every place keeps its offset. Of
+ * A file as it is read for its style: what is no prose of ours is blank, so that every place keeps its offset. Of
  * `words` only the words are read: tables hold bare figures in units of their own, and what an owner says of her piece;
  * titles of sources name figures and people.
  */

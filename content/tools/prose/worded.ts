@@ -3,16 +3,10 @@ import { nearest } from '#engine/plain/nearest.ts';
 import type { ContentRoot } from '../files.ts';
 import { likeIn, notAmerican } from './dictionary.ts';
 import { claimedIn, unclaimedIn } from './figures.ts';
+import type { HouseStyle } from './house-style.ts';
 import { lineAt, type Prose, proseOf } from './texts.ts';
 import { bareFigures, unitFaults } from './units.ts';
 import { bareWord, partsOf, pastTheReader, placesOf, twiceIn, wordsIn } from './words.ts';
-
-/** How this site words things, as `content/wording.yaml` tells. */
-export type Wording = {
-  readonly spelled: readonly string[];
-  readonly write: Readonly<Record<string, readonly string[]>>;
-  readonly 'of-others': readonly { readonly file: string }[];
-};
 
 /** A fault, and where it stands in the text. */
 type Placed = { readonly prose: Prose; readonly at: number; readonly fault: Fault };
@@ -20,7 +14,7 @@ type Placed = { readonly prose: Prose; readonly at: number; readonly fault: Faul
 /** A text with its words, which most checks ask first. */
 type Read = { readonly prose: Prose; readonly words: ReadonlySet<string>; readonly lower: string };
 
-const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[] => {
+const spelling = (texts: readonly Read[], { spelled, write }: HouseStyle): Placed[] => {
   // What has a word of its own here is told with that word.
   const passed = new Set([...spelled, ...Object.values(write).flat()].map((word) => word.toLowerCase()));
   const all = new Set(texts.flatMap(({ words }) => [...words]));
@@ -51,7 +45,7 @@ const spelling = (texts: readonly Read[], { spelled, write }: Wording): Placed[]
   );
 };
 
-const otherWords = ({ prose, words, lower }: Read, { write }: Wording): Placed[] =>
+const otherWords = ({ prose, words, lower }: Read, { write }: HouseStyle): Placed[] =>
   Object.entries(write).flatMap(([word, others]) =>
     others
       .filter((other) =>
@@ -83,18 +77,18 @@ const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Placed[] =>
     : [];
 
 /** Everything that an author words otherwise than this site words it, file by file. */
-export const wordedOtherwise = (root: ContentRoot, wording: Wording): readonly Issue[] => {
-  const ofOthers = new Set(wording['of-others'].map(({ file }) => file));
+export const wordedOtherwise = (root: ContentRoot, style: HouseStyle): readonly Issue[] => {
+  const ofOthers = new Set(style['of-others'].map(({ file }) => file));
   const texts = proseOf(root).map(
     (prose): Read => ({ prose, words: wordsIn(prose.text), lower: prose.text.toLowerCase() }),
   );
   const claimed = new Set(texts.flatMap(({ prose }) => claimedIn(prose.raw)));
   const faults = [
-    ...spelling(texts, wording),
+    ...spelling(texts, style),
     ...texts.flatMap((read): Placed[] => {
       const { prose, words } = read;
       const worded = [
-        ...otherWords(read, wording),
+        ...otherWords(read, style),
         ...twiceIn(prose.text).map(
           ({ at, word }): Placed => ({ prose, at, fault: { code: 'word-twice', word } }),
         ),

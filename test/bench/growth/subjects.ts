@@ -12,7 +12,7 @@ import { prove } from '#engine/prove/prove.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { seeNodes } from '#engine/see/nodes.ts';
 import { survey } from '#engine/see/survey.ts';
-import { readWords } from '../../../content/tools/hear.ts';
+import { readSearchWords } from '../../../content/tools/hear.ts';
 import { readKin } from '../../../content/tools/kin.ts';
 import { readSaid } from '../../../content/tools/said.ts';
 import { beliefCases } from '../belief-cases.ts';
@@ -82,7 +82,7 @@ export const sized = (first: Knowledge, entries: readonly RawEntry[], size: numb
     index: once(() => {
       const { phrases, tools } = phrasesAt(first, size);
       const root = process.cwd();
-      return buildIndex(documentsOf(known(), tools), readWords(root), phrases, readKin(root));
+      return buildIndex(documentsOf(known(), tools), readSearchWords(root), phrases, readKin(root));
     }),
   };
 };

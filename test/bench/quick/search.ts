@@ -8,7 +8,7 @@ import Fuse from 'fuse.js';
 import MiniSearch from 'minisearch';
 import { buildIndex, documentsOf, find, pageName } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
-import { readWords } from '../../../content/tools/hear.ts';
+import { readSearchWords } from '../../../content/tools/hear.ts';
 import { readKin } from '../../../content/tools/kin.ts';
 import { readSaid } from '../../../content/tools/said.ts';
 import { median } from '../measure.ts';
@@ -33,7 +33,7 @@ export const searchQuality = (known: Knowledge) => {
   const { phrases, tools } = readSaid(known, root);
   const learned = phrases.filter(({ say }) => !held.has(say.toLowerCase()));
   const documents = documentsOf(known, tools);
-  const words = readWords(root);
+  const words = readSearchWords(root);
   const index = buildIndex(documents, words, learned, readKin(root));
 
   const saidOf = Map.groupBy(

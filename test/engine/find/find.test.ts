@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { buildIndex, type FindDocument, find, type LayWords } from '#engine/find.ts';
+import { buildIndex, type FindDocument, find, type SearchWords } from '#engine/find.ts';
 
-const words: LayWords = {
+const words: SearchWords = {
   stop: ['the', 'and', 'my', 'on', 'in', 'wont', 'can i', 'poly', 'everything'],
   silent: ['the', 'and', 'my'],
   spellings: { colour: 'color', grey: 'gray' },

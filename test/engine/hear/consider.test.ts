@@ -4,12 +4,12 @@ import { buildIndex, documentsOf } from '#engine/find.ts';
 import { consider, flawWords, mindOf, reply, type ToldFacts } from '#engine/hear.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { reached, STAGES, type Stage } from '#engine/model/stage.ts';
-import { readWords } from '../../../content/tools/hear.ts';
+import { readSearchWords } from '../../../content/tools/hear.ts';
 import { dice } from '../../dice.ts';
 import { heard, known } from './hearing.ts';
 
 const mind = mindOf(known);
-const index = buildIndex(documentsOf(known), readWords(process.cwd()));
+const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
 const considered = (text: string, told: ToldFacts = {}) =>
   consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text) });
 const linkTo = (defect: string, stage?: Stage): string =>

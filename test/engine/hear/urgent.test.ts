@@ -6,11 +6,11 @@
 import { describe, expect, it } from 'vitest';
 import { buildIndex, documentsOf } from '#engine/find.ts';
 import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
-import { readWords } from '../../../content/tools/hear.ts';
+import { readSearchWords } from '../../../content/tools/hear.ts';
 import { heard, known } from './hearing.ts';
 
 const mind = mindOf(known);
-const index = buildIndex(documentsOf(known), readWords(process.cwd()));
+const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
 const considered = (text: string) =>
   consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text) });
 const answer = (text: string) =>

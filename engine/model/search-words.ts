@@ -10,8 +10,8 @@ const words = z
     'write one or two words in small letters, without capitals, marks or an apostrophe',
   );
 
-/** What the search knows of language: spellings and words that say nothing. What says the same: kin.ts. */
-export const Words = z
+/** What the search passes over, and spellings that it reads as others. What says the same: kin.ts. */
+export const SearchWords = z
   .strictObject({
     stop: z
       .array(words)
@@ -23,5 +23,8 @@ export const Words = z
       .describe('Words that never say anything, not even beside others; the rest is learned from.'),
     spellings: z.record(word, word).describe('British, informal or older spelling → the spelling used here.'),
   })
-  .meta({ id: 'Words', description: 'Spellings and stop words for the search.' });
-export type Words = z.infer<typeof Words>;
+  .meta({
+    id: 'SearchWords',
+    description: 'What the search passes over, and spellings that it reads as others.',
+  });
+export type SearchWords = z.infer<typeof SearchWords>;

@@ -7,15 +7,15 @@ import { type ContentRoot, textOf } from './files.ts';
 import { gradeOf, HIGHEST_GRADE } from './grade.ts';
 import { readTable, type Table } from './table.ts';
 
-export const Terms = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
-type Term = z.infer<typeof Terms>[number];
-const FILE = 'content/plain-words.yaml';
+export const HardWords = z.array(z.strictObject({ term: z.string().min(3), why: z.string().min(12) }));
+type HardWord = z.infer<typeof HardWords>[number];
+const FILE = 'content/hard-words.yaml';
 
 /** Trade terms that count as one plain word each; no file is no term. */
-export const termsTable = (_known: Knowledge, root: ContentRoot): Table<readonly Term[]> =>
+export const hardWordsTable = (_known: Knowledge, root: ContentRoot): Table<readonly HardWord[]> =>
   textOf(root, FILE) === undefined
     ? { ok: true, value: [], lineOf: () => 1 }
-    : readTable(knowledgeOf([]), root, FILE, Object.assign(Terms, { shape: {} }));
+    : readTable(knowledgeOf([]), root, FILE, Object.assign(HardWords, { shape: {} }));
 
 type Text = { readonly file: string; readonly line: () => number; readonly text: string };
 
@@ -37,8 +37,8 @@ function* textsOf(known: Knowledge): Generator<Text> {
 }
 
 /** Texts that read too hard, and allowed terms that nothing needs any more. */
-export function* plainWords(known: Knowledge, root: ContentRoot): Generator<Issue> {
-  const table = termsTable(known, root);
+export function* tooHard(known: Knowledge, root: ContentRoot): Generator<Issue> {
+  const table = hardWordsTable(known, root);
   if (!table.ok) return;
   const { value: terms, lineOf } = table;
   const texts = [...textsOf(known)];
