@@ -77,7 +77,7 @@ describe('faults of content', () => {
     const shown = files.map(
       (name) => annotated(readFileSync(join(folder, name), 'utf8'), 'code')[0] ?? basename(name, '.mdx'),
     );
-    // These have tests of their own: below, in shared.test.ts and in slips.test.ts.
+    // These have tests of their own: below, in shared.test.ts and in slips/.
     const apart = [
       'needless-exception',
       'unreachable-defect',
