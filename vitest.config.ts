@@ -45,7 +45,7 @@ const THOROUGH = [
     'told',
   ].map((name) => `site/${name}`),
   'engine/schedule/properties',
-  'client/jobs-copies',
+  'client/jobs-copies-any-row',
   'client/jobs-form',
   'client/jobs-two-tabs',
   'content/guide',

@@ -1,110 +1,25 @@
 /** The second copies of the job cards: a browser that loses its database loses her nothing, and brings nothing back that is gone. */
-import 'fake-indexeddb/auto';
-import { IDBFactory } from 'fake-indexeddb';
-import fc from 'fast-check';
-import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { newCard } from '#engine/jobs/card.ts';
-import type { JobCard } from '#engine/model/job-card.ts';
-import { importCards } from '../../site/client/jobs/files/import-cards.ts';
-import { closeJobsDb, jobsDb } from '../../site/client/jobs/store/db.ts';
+import { expect, it, vi } from 'vitest';
+import { jobsDb } from '../../site/client/jobs/store/db.ts';
 import {
   addCard,
-  addPhoto,
   changeCard,
-  dropAside,
   mendCard,
-  putAsideBack,
-  putCards,
   type Removed,
   readAside,
-  readClashes,
   readOne,
   readPhotos,
   readRemoved,
   removeCard,
-  removePhoto,
   restoreCards,
   setCardAside,
-  settleClash,
 } from '../../site/client/jobs/store/index.ts';
 import { compareCopies, soundCopy } from '../../site/client/jobs/store/whole.ts';
 import { copiesLackRoom, Shelf } from '../../site/client/shared/second-copy.ts';
 import { recall } from '../../site/client/shared/storage.ts';
 import { copyName } from '../../site/shared/storage-keys.ts';
 import { Store } from '../../site/worker/store.ts';
-import { THOROUGH } from '../thorough.ts';
-import { MemoryCaches } from './memory-caches.ts';
-
-const NOW = Date.UTC(2026, 10, 23, 17);
-const cardOf = (id: string, name = 'Navy dresser'): JobCard =>
-  newCard({ name, kind: 'furniture', base: 'chalk-paint', tone: 'dark', age: 'none' }, id, NOW);
-const photoOf = (id: string, card: string, byte = 1) => ({
-  id,
-  card,
-  type: 'image/webp',
-  bytes: new Uint8Array([byte, 2, 3]).buffer,
-});
-const entryOf = (id: string) => ({ id, takenAt: NOW, width: 4, height: 3 });
-
-let memory: MemoryCaches;
-const text = new Map<string, string>();
-beforeEach(async () => {
-  await closeJobsDb();
-  text.clear();
-  memory = new MemoryCaches();
-  vi.stubGlobal('indexedDB', new IDBFactory());
-  vi.stubGlobal('caches', memory);
-  vi.stubGlobal('reportError', (error: unknown) => {
-    throw error;
-  });
-  vi.stubGlobal('localStorage', {
-    getItem: (key: string) => text.get(key) ?? null,
-    setItem: (key: string, value: string) => void text.set(key, value),
-    removeItem: (key: string) => void text.delete(key),
-  });
-});
-afterEach(async () => {
-  await closeJobsDb();
-  vi.unstubAllGlobals();
-});
-
-const kept = async (id: string): Promise<JobCard> => {
-  const read = await readOne(id);
-  if (read.kind !== 'card') throw new Error(read.kind);
-  return read.card;
-};
-/** The browser starts again, with its databases or without. */
-const startAgain = async (without = false): Promise<void> => {
-  await closeJobsDb();
-  if (without) vi.stubGlobal('indexedDB', new IDBFactory());
-};
-const photograph = (card: string, id: string, byte = 1) =>
-  addPhoto(photoOf(id, card, byte), (one) => ({ ...one, photos: [...one.photos, entryOf(id)] }));
-
-const bytesOf = (photos: readonly { readonly id: string; readonly bytes: ArrayBuffer }[]) =>
-  photos.map(({ id, bytes }) => [id, ...new Uint8Array(bytes)].join(' ')).sort();
-/** All that the store holds, in a form that can be compared. */
-const all = async () => {
-  const db = await jobsDb();
-  const [cards, clashes, photos, aside, removed] = await Promise.all([
-    db.getAll('cards'),
-    db.getAll('clashes'),
-    db.getAll('photos'),
-    readAside(),
-    readRemoved(),
-  ]);
-  return {
-    cards,
-    clashes,
-    photos: bytesOf(photos),
-    aside: aside.map(({ photos: own, ...one }) => ({ ...one, photos: bytesOf(own) })),
-    removed,
-    listed: (await db.getAll('summaries')).length,
-  };
-};
-const quota = (): never => {
-  throw new DOMException('no room', 'QuotaExceededError');
-};
+import { all, cardOf, kept, memory, photograph, quota, startAgain } from './browser-with-copies.ts';
 
 it('puts back cards, photos, clashes, what was set aside and what is known to be taken away', async () => {
   for (const id of ['one', 'two', 'three', 'four']) await addCard(cardOf(id, `Piece ${id}`));
@@ -370,113 +285,4 @@ it('is not cleared by the service worker', async () => {
   expect(await memory.keys()).not.toContain('halfdry / old');
   await startAgain(true);
   expect((await readOne('one')).kind).toBe('card');
-});
-
-const IDS = ['one', 'two', 'three'];
-const step = fc.record({
-  id: fc.constantFrom(...IDS),
-  does: fc.constantFrom(
-    'add',
-    'edit',
-    'clash',
-    'settle',
-    'photo',
-    'photo-off',
-    'remove',
-    'restore',
-    'aside',
-    'aside-back',
-    'aside-drop',
-    'damage-and-mend',
-    'file',
-    'file-removes',
-    'again',
-  ),
-  photo: fc.constantFrom('p1', 'p2'),
-  byte: fc.nat({ max: 255 }),
-});
-type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
-
-const takenOut = new Map<string, Removed>();
-const acts: Readonly<Record<Step['does'], (step: Step) => Promise<unknown>>> = {
-  add: async ({ id }) => (await readOne(id)).kind === 'gone' && addCard(cardOf(id)),
-  edit: async ({ id, byte }) => {
-    const read = await readOne(id);
-    return read.kind === 'card' && changeCard(read.card, (card) => ({ ...card, notes: `${byte}` }));
-  },
-  clash: async ({ id, byte }) => {
-    const read = await readOne(id);
-    if (read.kind !== 'card') return;
-    await changeCard(read.card, (card) => ({ ...card, notes: `there ${byte}` }));
-    await changeCard(read.card, (card) => ({ ...card, notes: `here ${byte}` }));
-  },
-  settle: async ({ id }) => {
-    const [clash] = await readClashes(id);
-    return clash && settleClash(clash);
-  },
-  photo: async ({ id, photo, byte }) => {
-    const read = await readOne(id);
-    if (read.kind === 'card' && !read.card.photos.some((one) => one.id === photo))
-      await photograph(id, photo, byte);
-  },
-  'photo-off': async ({ id, photo }) => (await readOne(id)).kind === 'card' && removePhoto(id, photo),
-  remove: async ({ id }) => {
-    const removed = await removeCard(id);
-    if (removed) takenOut.set(id, removed);
-  },
-  restore: async ({ id, byte }) => {
-    const removed = takenOut.get(id);
-    return removed && restoreCards([removed], byte % 2 > 0);
-  },
-  aside: ({ id }) => setCardAside(id),
-  'aside-back': async ({ id }) => {
-    const one = (await readAside()).find((aside) => aside.id === id);
-    return one && putAsideBack(one);
-  },
-  'aside-drop': ({ id }) => dropAside(id),
-  'damage-and-mend': async ({ id, photo, byte }) => {
-    const read = await readOne(id);
-    if (read.kind !== 'card') return;
-    await (await jobsDb()).put('cards', { ...read.card, coats: 'gone' });
-    await mendCard({ ...cardOf(id, 'Mended'), photos: [entryOf(photo)] }, [photoOf(photo, id, byte)]);
-  },
-  file: async ({ id, photo, byte }) => {
-    const card = { ...cardOf(id, `From a file ${byte}`), changedAt: NOW + byte, photos: [entryOf(photo)] };
-    return byte % 2
-      ? putCards([card], [photoOf(photo, id, byte)])
-      : importCards({ cards: [card], photos: [photoOf(photo, id, byte)], removed: [], rows: [] });
-  },
-  'file-removes': async ({ id }) => {
-    const removed = [{ id, name: 'Taken away there', at: Date.now() + 1e6 }];
-    const row = { id, name: 'x', kind: 'goes', at: removed[0]?.at ?? 0 };
-    const gone = await importCards({ cards: [], photos: [], removed, rows: [row as never] });
-    for (const one of gone) takenOut.set(one.id, one);
-  },
-  again: async () => {
-    await startAgain();
-    await compareCopies(await jobsDb());
-  },
-};
-
-const RUNS = THOROUGH ? 1000 : 60;
-
-it(`holds the same after ${RUNS} rows of changes, whether the database is there or its copies alone`, {
-  timeout: 600_000,
-}, async () => {
-  await fc.assert(
-    fc.asyncProperty(fc.array(step, { minLength: 3, maxLength: 24 }), async (steps) => {
-      await closeJobsDb();
-      takenOut.clear();
-      memory = new MemoryCaches();
-      vi.stubGlobal('caches', memory);
-      vi.stubGlobal('indexedDB', new IDBFactory());
-      for (const one of steps) await acts[one.does](one);
-      const before = await all();
-      await startAgain(true);
-      expect(await all()).toEqual(before);
-      await compareCopies(await jobsDb());
-      expect(await all()).toEqual(before);
-    }),
-    { numRuns: RUNS },
-  );
 });
