@@ -43,6 +43,8 @@ const THOROUGH = [
     'storage',
     'tell',
     'told',
+    'told-stops',
+    'told-steps',
   ].map((name) => `site/${name}`),
   'engine/schedule/properties',
   'client/jobs-copies-any-row',

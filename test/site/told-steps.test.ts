@@ -1,0 +1,164 @@
+import { expect, it } from 'vitest';
+import { someOf } from '../thorough.ts';
+import { expectQuiet, openPage, withoutPictures } from './browser.ts';
+import { choices, LEAD, opened, SANDING } from './told-page.ts';
+
+withoutPictures();
+
+const SANDED = '.behind ol > [data-kind=sand]';
+
+it.each(someOf(1, [true, false]))(
+  'closes what sands behind the stop for old paint until it is settled, and prints it after the stop; script %s',
+  async (javaScriptEnabled) => {
+    const { page, close } = await openPage({ javaScriptEnabled });
+    await page.goto('/remedies/sand-and-recoat/');
+    const sanding = page.locator(SANDED);
+    const stop = page.locator(`.behind ${LEAD}`).first();
+    await stop.waitFor();
+    const seen = async () =>
+      new Set(await Promise.all((await sanding.all()).map((step) => step.isVisible())));
+    expect(await seen()).toEqual(new Set([false]));
+    await page.emulateMedia({ media: 'print' });
+    expect(await seen()).toEqual(new Set([true]));
+    const boxes = [await stop.boundingBox(), await sanding.first().boundingBox()];
+    expect((boxes[0]?.y ?? 0) + (boxes[0]?.height ?? 0)).toBeLessThan(boxes[1]?.y ?? 0);
+    expect(
+      await page.evaluate(
+        () => getComputedStyle(document.querySelector('[data-open]') as Element, '::before').content,
+      ),
+    ).toMatch(/stop here/);
+    await page.emulateMedia({ media: 'screen' });
+    await page.locator('.behind > details:not([open]) > summary').first().click();
+    expect(await seen()).toEqual(new Set([true]));
+    await close();
+  },
+);
+
+it('opens the steps at her answer, keeps one line of the stop, and takes the answer back from there', async () => {
+  const one = await opened();
+  const { page } = one;
+  await page.goto(SANDING);
+  await page.getByRole('button', { name: /only mine/ }).tap();
+  await page.locator(SANDED).first().waitFor();
+  const line = page.locator('[data-part=settled-line]');
+  await line.waitFor();
+  expect(await line.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  expect((await line.boundingBox())?.height).toBeLessThan(130);
+  await line.getByRole('button', { name: 'Change' }).tap();
+  await page.locator(`.stops ${LEAD}`).waitFor();
+  expect(await line.isVisible()).toBe(false);
+  expect(await page.evaluate(() => document.activeElement?.closest('[data-part=stops]') !== null)).toBe(true);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('asks one question before the steps of a repair, and is one line above them once it is answered', async () => {
+  const one = await opened();
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  const gate = page.locator('[data-gate]');
+  const heading = page.locator('.procedure > h2');
+  expect(await heading.innerText()).toMatch(/^First a question, then \d+ steps$/);
+  // The reason of the lock is as large as the text round it.
+  const sizeOf = (selector: string) =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate((one) => getComputedStyle(one).fontSize);
+  expect(await sizeOf('[data-open]')).toBe(await sizeOf('body'));
+  await gate.getByRole('button', { name: /only mine/ }).tap();
+  await page.locator(SANDED).first().waitFor();
+  const numbered = await page
+    .locator('.steps > li:visible')
+    .evaluateAll(
+      (steps) => steps.filter((step) => getComputedStyle(step, '::before').content !== 'none').length,
+    );
+  expect(await heading.innerText()).toContain(`${numbered} steps`);
+  expect(await page.locator(`.behind ${LEAD}:visible`).count()).toBe(0);
+  expect(await gate.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  expect((await gate.boundingBox())?.height).toBeLessThan(110);
+  // Of the pages of a repair the longest took 8,067 px so; what a thumb scrolls is less than nine screens.
+  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4500);
+  await gate.getByRole('button', { name: 'Change' }).tap();
+  await page.locator(`.behind ${LEAD}`).waitFor();
+  expect(await page.evaluate(() => document.activeElement?.closest('[data-gate]') !== null)).toBe(true);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('folds how a step goes off the flat face until the part is told, then shows its own way alone', async () => {
+  const one = await opened({ age: { value: 'since-1993', how: 'told' } });
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  await page.locator('html:not([data-fit])').waitFor();
+  const row = page.locator('[data-part=by-part]').first();
+  const ways = row.locator('[data-step]');
+  const onAnEdge = ways.filter({ hasText: choices.part.values.edge });
+  expect(await row.locator('summary').first().innerText()).toMatch(/On an edge, inside corner/);
+  expect(await ways.count()).toBe(4);
+  expect(await onAnEdge.isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(await onAnEdge.innerText()).toMatch(/one light pass along it/);
+  await page.emulateMedia({ media: 'screen' });
+  await row.locator('summary').first().tap();
+  expect(await onAnEdge.isVisible()).toBe(true);
+
+  await page.locator('[data-facts] summary').tap();
+  await page.locator('[data-facts]').getByLabel(choices.part.ask).selectOption('leg');
+  await onAnEdge.waitFor({ state: 'hidden' });
+  expect(await row.locator('summary').first().isVisible()).toBe(false);
+  expect(await row.locator('[data-step]:visible').innerText()).toMatch(/as a shoe is shined/);
+  // It is a step of the order now, with its number.
+  const number = await row
+    .locator('[data-step]:visible')
+    .evaluate((step) => getComputedStyle(step, '::before').content);
+  expect(number).toMatch(/counter/);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('says a stop once: the steps behind it are closed without its words', async () => {
+  const one = await opened();
+  await one.page.goto(SANDING);
+  await one.page.locator('.stops button').first().waitFor();
+  const behind = one.page.locator('.behind[data-told] > details > summary').first();
+  expect(await behind.innerText()).toMatch(/^\s*Show the steps\s*$/);
+  expectQuiet(one);
+  await one.close();
+});
+
+it('opens the steps of a walk when she says that its stop is settled', async () => {
+  const one = await opened();
+  await one.page.goto(SANDING);
+  await one.page.locator('.stops button').first().waitFor();
+  expect(await one.page.locator(SANDED).first().isVisible()).toBe(false);
+  await one.page.getByRole('link', { name: 'That is settled: go on' }).tap();
+  await one.page.locator(SANDED).first().waitFor();
+  expectQuiet(one);
+  await one.close();
+});
+
+it('folds each caution of a step to a line, asks above the steps what it hangs on, and prints all of it', async () => {
+  const one = await opened({ age: { value: 'since-1993', how: 'told' } });
+  const { page } = one;
+  await page.goto('/remedies/sand-and-recoat/');
+  await page.locator('html:not([data-fit])').waitFor();
+  const dust = page.locator('[data-step] [data-rule=sanding-dust]');
+  const whole = dust.locator('p');
+  expect(await whole.isVisible()).toBe(false);
+  expect((await dust.boundingBox())?.height).toBeLessThan(100);
+  // On a phone they are one line, so that the first step stands in sight.
+  await page.locator('[data-facts] summary').tap();
+  const asked = page.locator('[data-facts] select');
+  expect(await asked.count()).toBeGreaterThan(1);
+  expect((await asked.last().boundingBox())?.y).toBeLessThan(
+    (await page.locator('[data-step]:visible').first().boundingBox())?.y ?? 0,
+  );
+  await dust.locator('summary').tap();
+  expect(await whole.innerText()).toMatch(/never for paint that may hold lead/);
+  await dust.locator('summary').tap();
+  await page.emulateMedia({ media: 'print' });
+  expect(await dust.innerText()).toMatch(/never for paint that may hold lead/);
+  expectQuiet(one);
+  await one.close();
+});
