@@ -10,15 +10,24 @@ const isOutdone = ({ from, to, size }: Match, matches: readonly Match[]): boolea
     (other) => other.kind === 'danger' && other.from === from && other.to === to && other.size > size,
   );
 
-/** "Stripper on my chair legs": what has legs and arms there is furniture. */
+/** "Stripper on my chair legs", "on my arm chair", "on the face frame": what has legs, arms or a face there is furniture. */
 const isOfPiece = ({ to, from }: Match, matches: readonly Match[]): boolean =>
   matches.some(
     (other) =>
-      other.kind === 'fact' &&
-      (other.of[0] === 'piece' || other.of[0] === 'part') &&
-      other.from === to - 2 &&
-      other.from > from,
+      (other.kind === 'fact' &&
+        (other.of[0] === 'piece' || other.of[0] === 'part') &&
+        (other.from === to || (other.from === to - 2 && other.from > from))) ||
+      (other.kind === 'none' && other.from === to - 1),
   );
+
+/** Harm that is told in one sentence, and what does it in another. */
+const acrossOf = (matches: readonly Match[], manner: Manner): readonly Match[] => {
+  const isTold = (match: Match) => manner.denied(match) === undefined && !isOfPiece(match, matches);
+  const named = new Set(
+    matches.filter((match) => match.kind === 'harms' && isTold(match)).map(({ of }) => of.join(' ')),
+  );
+  return matches.filter((match) => match.kind === 'harm' && named.has(match.of.join(' ')) && isTold(match));
+};
 
 /**
  * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
@@ -30,15 +39,15 @@ export const dangersOf = (
   manner: Manner,
 ): readonly HeardDanger[] => {
   const found = new Map<string, HeardDanger>();
-  for (const match of matches) {
+  const called = matches.filter(
+    (match) =>
+      match.kind === 'danger' &&
+      !isOutdone(match, matches) &&
+      !isOfPiece(match, matches) &&
+      manner.denied(match) === undefined,
+  );
+  for (const match of [...called, ...acrossOf(matches, manner)]) {
     const [rule = ''] = match.of;
-    if (
-      match.kind !== 'danger' ||
-      isOutdone(match, matches) ||
-      isOfPiece(match, matches) ||
-      manner.denied(match) !== undefined
-    )
-      continue;
     const known = found.get(rule);
     found.set(rule, {
       rule,
@@ -62,12 +71,10 @@ const isWithin = ({ of, from, to, size }: Match, matches: readonly Match[]): boo
 
 /** The cases of rules that can not wait, in the order in which each rule tells them. */
 export const urgentOf = (matches: readonly Match[], manner: Manner): readonly HeardUrgent[] => {
-  const told = new Set(
-    matches
-      .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
-      .filter((match) => !isWithin(match, matches) && !isOfPiece(match, matches))
-      .map(({ of }) => of.join(' ')),
-  );
+  const once = matches
+    .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
+    .filter((match) => !isWithin(match, matches) && !isOfPiece(match, matches));
+  const told = new Set([...once, ...acrossOf(matches, manner)].map(({ of }) => of.join(' ')));
   return [...told]
     .map((one) => one.split(' '))
     .map(([rule = '', at]) => ({ rule, at: Number(at) }))

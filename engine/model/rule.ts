@@ -37,6 +37,13 @@ const Fields = z.strictObject({
           .boolean()
           .default(false)
           .describe('These words call for the rule by themselves, too; the search does not learn them.'),
+        across: z
+          .strictObject({
+            names: z.array(Phrase).min(1).describe('What does the harm, named anywhere in the post.'),
+            heard: z.array(Phrase).min(1).describe('What it does, told anywhere else in the post.'),
+          })
+          .optional()
+          .describe('Such a case told over several sentences; it calls for the rule, too.'),
         say: z
           .string()
           .min(20)
@@ -46,7 +53,7 @@ const Fields = z.strictObject({
     )
     .default([])
     .describe(
-      'Harm that is under way or about to be done, case by case: what comes first where the rule is called for.',
+      'Harm that is under way or about to be done, case by case: what comes first where the rule is called for. `across` holds a case that is told over several sentences: `names` what does the harm, `heard` what it did.',
     ),
   say: z
     .string()

@@ -56,6 +56,17 @@ describe('a reply to harm under way', () => {
     ['wrist stings, I used stripper on the door', /^Wet clothes off, and rinse the skin/],
     ['I got paint remover on my wrist and it hurts', /^Wet clothes off, and rinse the skin/],
     ['stripping a chair, stripper all over me', /^Wet clothes off, and rinse the skin/],
+    [
+      'I was stripping a door. My arm itches. It got splashed with the stripper.',
+      /^Wet clothes off, and rinse the skin/,
+    ],
+    ['opened the stripper. It went on my leg. It hurts', /^Wet clothes off, and rinse the skin/],
+    ['stripper soaked through my gloves. fingers tingle', /^Wet clothes off, and rinse the skin/],
+    [
+      'I left the linseed rags in a box. The box is hot to touch',
+      /^Everyone out now.*Do not carry or open the heap/,
+    ],
+    ['used a heat gun on the old paint. feeling shaky, metallic taste', /^Out into fresh air now/],
     ['eyes sting from the lacquer in my bedroom', /^Out into fresh air now, and rinse the eyes/],
     ['fresh oil dust in the shop vac, it smells like burning', /^Warm, or a smell of burning: do not carry/],
     [
@@ -105,6 +116,12 @@ describe('a reply to harm under way', () => {
     'how much stripper should I have on hand',
     'stripper on her old dresser does nothing',
     'the top feels smooth under my hands, satin poly went dull',
+    'put stripper on my table. it burns through the varnish in ten minutes',
+    'the stripper ran down the legs of the chair',
+    'used paint stripper on my new dresser. it left a red stain on my gloves',
+    'acid stain on my face frame cabinet turned green',
+    'can I put stripper on my arm chair',
+    'my arms itch. no stripper was used, it was only sanding dust of new pine',
   ])('says none of it where there is none: %s', (text) => {
     expect(answer(text).short).not.toMatch(
       /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out |A spill|Wet)/,
