@@ -43,7 +43,7 @@ if (!known) {
     tellAt: '/tell/',
     ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
     ...(page && room !== undefined && { page: { title: page.title, at: `${room}/${page.id}/` } }),
-    linkTo: (defect, stage) => `/defects/${defect}/${stage ? `stage-${stage}/` : ''}`,
+    linkTo: (defect, stage) => `/defects/${defect}/${stage && !considered.overdue ? `stage-${stage}/` : ''}`,
   });
   console.log(
     values.json

@@ -119,6 +119,9 @@ const isOverFor = (rule: ToldRule, heard: Heard | undefined, isDry: boolean): bo
     ? !isDry && isSprayedAlready(heard.text)
     : heard.dangers.some((one) => one.rule === rule.id && one.past === true));
 
+const isBehind = (rule: ToldRule, isDry: boolean): boolean =>
+  rule.isPast === true || rule.ofAir === true || (isDry && rule.ofStep === true);
+
 const past = ({ done = '', lead, ...rule }: ToldRule): ToldRule => ({
   ...rule,
   say: done,
@@ -138,14 +141,16 @@ const warningsOf = (mind: Mind, told: ToldFacts, heard: Heard | undefined): read
   });
   const said = mind.dangers.filter(({ id }) => heard?.dangers.some(({ rule }) => rule === id));
   const isDry = reached((told['stage'] as Stage | undefined) ?? 'wet', 'dry-to-touch');
-  return [...new Map([...said, ...fired].map((rule) => [rule.id, rule])).values()]
+  // What words call for is told of, whatever else fires it.
+  const called = new Set(said.map(({ id }) => id));
+  return [...said, ...fired.filter(({ id }) => !called.has(id))]
     .map(({ atOnce, ...rule }): ToldRule => {
       const urgent = heard?.urgent.flatMap((one) => (one.rule === rule.id ? (atOnce?.[one.at] ?? []) : []));
       const cases = urgent && [...new Set(urgent)];
       return { ...rule, ...(cases?.length && { atOnce: cases }) };
     })
     .map((rule) => (isOverFor(rule, heard, isDry) ? past(rule) : rule))
-    .map((rule) => ({ rule, rank: rankOf(rule, rule.isPast === true || (isDry && rule.ofStep === true)) }))
+    .map((rule) => ({ rule, rank: rankOf(rule, isBehind(rule, isDry)) }))
     .sort((a, b) => a.rank - b.rank)
     .map(({ rule }) => rule);
 };

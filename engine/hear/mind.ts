@@ -67,6 +67,8 @@ export type ToldRule = {
   readonly isPast?: true;
   /** It guards a step that is told as done; what it says is for the next one. */
   readonly ofStep?: true;
+  /** It guards warming or cooling the place, of which nothing is told: it stands behind what to do. */
+  readonly ofAir?: true;
   /** Ways of checking that wait while it stands. */
   readonly waits?: readonly Question['by'][];
 };
@@ -99,6 +101,7 @@ const firedRule = (rule: RuleEntry): FiredRule => ({
   ...toldRule(rule),
   when: rule.when ?? {},
   ...(rule.sure === 'yes' && rule.hazards.includes('mist') && { and: SPRAYED, ofStep: true as const }),
+  ...(Object.keys(rule.when ?? {}).join() === 'air-celsius' && { ofAir: true as const }),
   isLenient: rule['unless-known-no'],
 });
 

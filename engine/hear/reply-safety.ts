@@ -40,7 +40,9 @@ const wholeOf = ({ title, atOnce = [], say }: ToldRule): string => [ended(title)
 
 export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 'stage'>): SafetySaid => {
   const isOver = (rule: ToldRule): boolean =>
-    rule.isPast === true || (rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch'));
+    rule.isPast === true ||
+    rule.ofAir === true ||
+    (rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch'));
   const [rule, ...others] = warnings.filter((one) => !isOver(one));
   const over = warnings.filter(isOver);
   const urgent = rule?.atOnce ?? [];

@@ -63,7 +63,7 @@ type Told = { readonly short: string; readonly long: string };
 const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told => {
   const wary = 'No sanding and no new coat before you know.';
   if (!now || !(firm || (now.flaw && KEPT.includes(now.do)))) {
-    const alone = atOnce ? `${atOnce} ${wary}` : `Until it is clear, leave it alone. ${wary}`;
+    const alone = atOnce ? `${atOnce} ${wary}` : `Until we know which it is, leave it alone. ${wary}`;
     return { short: alone, long: alone };
   }
   if (!firm)
@@ -160,7 +160,7 @@ const withoutFlaw = (
   return {
     says: [
       `${why} I can not tell what it is.`,
-      'Until it is clear, leave it alone: no sanding and no new coat.',
+      'Until we know which it is, leave it alone: no sanding and no new coat.',
       'Tell me what you see, what was laid and when, and how dry it is.',
     ],
     last: `Or tell it here: ${tellAt}`,

@@ -84,17 +84,22 @@ export const softWords = (
       !manner.feared(match),
   );
 
-/** "went gummy", "is getting sticky", "stickier than before": it was hard once. */
 const CHANGES =
   /^(getting|gets|got|become|becomes|became|becoming|turned|turning|went|gone|going|began|begun|starting|started|stickier|tackier|gummier|softer|stickiest|lately|recently)$/;
+/** "finished it two years ago and it is now sticky" */
+const IS_NOW = /\b(is|are|feels) now\b/;
+const isToldChanged = (near: readonly Word[]): boolean =>
+  near.some(({ word }) => CHANGES.test(word)) || IS_NOW.test(near.map(({ word }) => word).join(' '));
+
+/** "went gummy", "is getting sticky", "stickier than before": it was hard once. */
 export const isChanged = (words: readonly Word[], matches: readonly Match[]): boolean =>
   matches.some(
     ({ kind, of, from, to }) =>
       kind === 'fact' &&
       of[1] === 'setting' &&
-      words
-        .slice(Math.max(0, from - 5), to + 2)
-        .some(({ word, clause }) => clause === words[from]?.clause && CHANGES.test(word)),
+      isToldChanged(
+        words.slice(Math.max(0, from - 5), to + 2).filter(({ clause }) => clause === words[from]?.clause),
+      ),
   );
 
 /** Something stood or lay on it, or it was cleaned: what is soft there was hard. */

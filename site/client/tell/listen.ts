@@ -117,7 +117,9 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
         ),
       )
     : first;
-  const linkTo = (defect: string, stage?: Stage) => at(stage ? nowUrl(defect, stage) : defectUrl(defect));
+  // What is soft long past its time is at no stage of its page: there it is chosen among the answers to how dry it is.
+  const linkTo = (defect: string, stage?: Stage) =>
+    at(stage ? nowUrl(defect, considered.overdue ? 'overdue' : stage) : defectUrl(defect));
   const which = isWhich({ heard, named, considered });
   const page = which || Object.keys(told).length ? undefined : pageFor(index, heard);
   const atOnce = thisMinute(ear.atOnce, considered, named);

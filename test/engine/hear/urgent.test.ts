@@ -67,6 +67,15 @@ describe('a reply to harm under way', () => {
       /^Everyone out now.*Do not carry or open the heap/,
     ],
     ['used a heat gun on the old paint. feeling shaky, metallic taste', /^Out into fresh air now/],
+    ['burned my hand with the heat gun while stripping a door', /^Cool the burn/],
+    ['cloudy. also bit of a burn on my arm from the heat gun', /^Cool the burn/],
+    ['burned myself on the heat gun, and the paint bubbled', /^Cool the burn/],
+    ['my husband drank mineral spirits by accident', /^Call Poison Help now/],
+    ['drank from the wrong jar, it was turps', /^Call Poison Help now/],
+    ['the cat is licking wet varnish off its fur', /^Call a vet now/],
+    ['my cat walked through danish oil and is licking its paws', /^Call a vet now/],
+    ['rags from danish oil are in the trunk of my car', /^See to that heap before all else/],
+    ['i am pregnant and stripped a dresser from the 50s, with no mask', /^Stop work on it now/],
     ['eyes sting from the lacquer in my bedroom', /^Out into fresh air now, and rinse the eyes/],
     ['fresh oil dust in the shop vac, it smells like burning', /^Warm, or a smell of burning: do not carry/],
     [
@@ -83,6 +92,20 @@ describe('a reply to harm under way', () => {
     expect(long).toMatch(first);
     expect(short.length).toBeLessThanOrEqual(500);
     expect(short).toMatch(/https:\/\/\S+$/);
+  });
+
+  it('tells of fire only where something burns', () => {
+    const { short } = answer('burnt my wrist with a heat gun');
+    expect(short).not.toMatch(/Everyone out|fire department/);
+  });
+
+  it('puts what guards warming the place behind hands off, unless a heater is told', () => {
+    const { short } = answer('sprayed lacquer, 45F in the shed, it is blushing white now');
+    expect(short).toMatch(/^[^.]*blush[^.]*\. Hands off/);
+    expect(short).not.toMatch(/^First: Cold/);
+    expect(answer('kerosene heater on in the shed, lacquer went white, 45F').short).toMatch(
+      /kerosene heater/,
+    );
   });
 
   it('names no flaw beside a call for help', () => {
