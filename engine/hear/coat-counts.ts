@@ -2,14 +2,20 @@ import { FACTS } from '../model/facts.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Ear } from './match.ts';
-import { numberAt } from './spans.ts';
+import { type OneOf, oneOf } from './one-of.ts';
+import { isDigit, numberAt } from './spans.ts';
 import { DOUBTED, FOLLOWS, JUST, PLAINLY, SAID } from './sure.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
-export const ORDINALS =
-  /^(?:1st|2nd|3rd|\d{1,2}th|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth)$/;
-export const COAT = /^(coats?|layers?)$/;
+const ORDINAL_WORDS = oneOf(
+  '1st|2nd|3rd|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth',
+);
+const IN_DIGITS = /^\d{1,2}th$/;
+export const ORDINALS: OneOf = {
+  test: (word) => ORDINAL_WORDS.test(word) || (isDigit(word) && IN_DIGITS.test(word)),
+};
+export const COAT = oneOf('coats?|layers?');
 const APPLICATIONS: ReadonlySet<string> = new Set([
   'application',
   'applications',
@@ -146,11 +152,13 @@ export const countOf = (ear: Ear, words: readonly Word[], at: number): Count | u
   );
 };
 
+const IN_ALL = oneOf('so|in|all');
+
 /** "I have brushed on three so far", "eight or nine in all" */
 export const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const here = words[at];
   const last = words[at + 2];
-  if (!/^(so|in|all)$/.test(words[at + 1]?.word ?? '')) return undefined;
+  if (!IN_ALL.test(words[at + 1]?.word ?? '')) return undefined;
   const after = `${words[at + 1]?.word} ${last?.word}`;
   if (!here || !last || !/^(so far|in all|in total|all told)$/.test(after) || ORDINALS.test(here.word))
     return undefined;
@@ -161,15 +169,17 @@ export const countSoFar = (ear: Ear, words: readonly Word[], at: number): Count 
     : undefined;
 };
 
+const ENDS = oneOf('now|so|already');
+const ON = oneOf('on|down|done');
+
 /** "three coats wanted, two on" */
 export const countOn = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const [here, on] = [words[at], words[at + 1]];
   if (!here || on?.part !== here.part) return undefined;
   // "two coats on the legs and four on the top"
   const and = words[at - 1]?.word === 'and' && on.word === 'on';
-  if (!and && words[at + 2]?.part === here.part && !/^(now|so|already)$/.test(words[at + 2]?.word ?? ''))
-    return undefined;
-  if (!/^(on|down|done)$/.test(on.word) || ORDINALS.test(here.word)) return undefined;
+  if (!and && words[at + 2]?.part === here.part && !ENDS.test(words[at + 2]?.word ?? '')) return undefined;
+  if (!ON.test(on.word) || ORDINALS.test(here.word)) return undefined;
   const count = numberAt(ear, here);
   return count === undefined || /^an?$/.test(here.word)
     ? undefined
@@ -177,8 +187,8 @@ export const countOn = (ear: Ear, words: readonly Word[], at: number): Count | u
 };
 
 /** What a bare count is of: coats, though none is named: "I did two", "Six down", "mine has 4". */
-const LAID_SO_MANY = /^(did|laid|on|have|has|got|count|counted|at|brushed|rolled|sprayed|wiped|used|put)$/;
-const THIN_ONES = /^(thin|light|heavy|full|wet|thick|ones|now|so|already|down|by|and)$/;
+const LAID_SO_MANY = oneOf('did|laid|on|have|has|got|count|counted|at|brushed|rolled|sprayed|wiped|used|put');
+const THIN_ONES = oneOf('thin|light|heavy|full|wet|thick|ones|now|so|already|down|by|and');
 
 export const countDone = (ear: Ear, words: readonly Word[], at: number): Count | undefined => {
   const [before, here, after] = [words[at - 1], words[at], words[at + 1]];

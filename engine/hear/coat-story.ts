@@ -1,15 +1,17 @@
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
+import { oneOf } from './one-of.ts';
 import { TOP } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const TAKEN =
   /\b(sanded|took|scraped|stripped|wiped|washed) (it|them|all|everything|it all|the whole thing)\b/;
 
+const UNDONE = oneOf('stripped|redid|bare|raw|over|off');
 /** "back to bare wood, two coats of oil": all before was taken off. */
 export const isBegunAnew = (words: readonly Word[], at: number): boolean => {
   const { word } = words[at] ?? { word: '' };
-  if (!/^(stripped|redid|bare|raw|over|off)$/.test(word)) return false;
+  if (!UNDONE.test(word)) return false;
   const before = words.slice(Math.max(0, at - 2), at).map((one) => one.word);
   const off =
     word === 'stripped' ||
@@ -27,7 +29,7 @@ export const isBegunAnew = (words: readonly Word[], at: number): boolean => {
 };
 
 /** "then two coats of clear", "then the poly went on", "wax on top": the next coat of the story. */
-const NEXT = /^(coats?|poly|clear|varnish|lacquer|shellac|wax|sealer|topcoat)$/;
+const NEXT = oneOf('coats?|poly|clear|varnish|lacquer|shellac|wax|sealer|topcoat');
 
 const isNextCoat = (words: readonly Word[], at: number, afterTime: boolean): boolean => {
   const here = words[at];
@@ -38,6 +40,8 @@ const isNextCoat = (words: readonly Word[], at: number, afterTime: boolean): boo
   return TOP.test(here.word) && part[1]?.word === 'on' && (part[2]?.word ?? 'top') === 'top';
 };
 
+const LAID = oneOf('brushed|rolled|sprayed|applied|recoated|poured');
+
 /** A coat told as laid after the time that was heard: that time is then of an earlier one. */
 export const laidAfter = (words: readonly Word[], manner: Manner, from: number): Span | undefined => {
   const at = words.findIndex((word) => word.from >= from);
@@ -45,8 +49,7 @@ export const laidAfter = (words: readonly Word[], manner: Manner, from: number):
   const there = words.findIndex(
     (word, index) =>
       index >= at &&
-      ((word.clause > (words[at - 1]?.clause ?? 0) &&
-        /^(brushed|rolled|sprayed|applied|recoated|poured)$/.test(word.word)) ||
+      ((word.clause > (words[at - 1]?.clause ?? 0) && LAID.test(word.word)) ||
         isNextCoat(words, index, index === at) ||
         isBegunAnew(words, index)) &&
       !manner.notYet({ sense: '', kind: '', of: [], from: index, to: index + 1, size: 1 }),
@@ -55,7 +58,7 @@ export const laidAfter = (words: readonly Word[], manner: Manner, from: number):
   return found && { from: found.from, to: found.to };
 };
 
-const LAID_ON = /^(brushed|rolled|sprayed|applied|recoated|poured|wiped|laid|put)$/;
+const LAID_ON = oneOf('brushed|rolled|sprayed|applied|recoated|poured|wiped|laid|put');
 
 /** "waited two days and brushed on a coat": in the clause of the time, right behind it, the next coat was laid. */
 export const laidNext = (words: readonly Word[], to: number): boolean => {
@@ -71,6 +74,8 @@ export const laidNext = (words: readonly Word[], to: number): boolean => {
   );
 };
 
+const NOW = oneOf('still|now');
+
 /** "five days and still tacky": told of now, whatever was laid in what is told after it. */
 export const isStill = (words: readonly Word[], from: number, to: number): boolean => {
   const first = words.findIndex((word) => word.from >= from);
@@ -78,5 +83,5 @@ export const isStill = (words: readonly Word[], from: number, to: number): boole
     .slice(Math.max(0, first - 4), first + 12)
     .filter(({ clause }) => clause === words[first]?.clause);
   const last = near.findLastIndex((word) => word.to <= to);
-  return near.slice(0, last + 5).some(({ word }) => /^(still|now)$/.test(word));
+  return near.slice(0, last + 5).some(({ word }) => NOW.test(word));
 };

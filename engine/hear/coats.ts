@@ -19,6 +19,7 @@ import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isOfOthers } from './of-others.ts';
+import { oneOf } from './one-of.ts';
 import { numberAt } from './spans.ts';
 import { DOUBTED, FOLLOWS, JUST } from './sure.ts';
 import { TOP_OR_SHEEN } from './top-words.ts';
@@ -101,10 +102,12 @@ const isOneMoreOn = (words: readonly Word[], at: number): boolean => {
   );
 };
 
+const ONE_MORE = oneOf('another|new|a');
+
 /** "another coat", "a new coat", "brushed a coat": one more was laid, if it is neither asked nor planned. */
 const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean => {
   const here = words[at];
-  if (!here || here.asks || !/^(another|new|a)$/.test(here.word)) return false;
+  if (!here || here.asks || !ONE_MORE.test(here.word)) return false;
   const before = words[at - 1];
   if (isOneMoreOn(words, at)) return !manner.notYet(asMatch(at, at + 1));
   if (here.word === 'a' && !(before?.part === here.part && LAYING.test(before.word))) return false;

@@ -1,15 +1,20 @@
 import { entryOf } from '../plain/entry-of.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
+import { oneOf } from './one-of.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
 import { TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
 const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
-const DAY = /^(?:mon|tues?|wednes|wed|thurs?|fri|satur|sun)(?:day)?s?$/;
+const DAY = oneOf(
+  ['mon', 'tues?', 'wednes', 'wed', 'thurs?', 'fri', 'satur', 'sun']
+    .map((day) => `${day}s?|${day}days?`)
+    .join('|'),
+);
 /** Short forms that are words of their own. */
-const NO_DAY = /^(sun|suns|wed|weds|mon|fri)$/;
+const NO_DAY = oneOf('sun|suns|wed|weds|mon|fri');
 const TODAY = /^(its|today|todays|tonight|now|this)$/;
 
 /** "it's Saturday", "today is Saturday" */
@@ -119,7 +124,7 @@ export const weekdayTimes = (words: readonly Word[], manner: Manner): SpokenSpan
 
 const SEASON =
   /^(spring|summer|fall|autumn|winter|christmas|thanksgiving|easter|january|february|march|april|may|june|july|august|september|october|november|december)$/;
-const BEFORE_SEASON = /^(last|in|since|back|over|during)$/;
+const BEFORE_SEASON = oneOf('last|in|since|back|over|during');
 /** A season that is named is over, or the day would have been told. */
 const SEASON_AGO = { least: 336, likely: 2000, most: 9000 };
 
@@ -128,7 +133,7 @@ const MONTH = 720;
 
 /** The coat was laid in a season, a month or a year that is named. */
 export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[] => {
-  const lays = words.some((_, at) => isLaying(words, at));
+  const lays = () => words.some((_, at) => isLaying(words, at));
   return words.flatMap(({ word, to }, at): SpokenSpan[] => {
     const before = words[at - 1];
     if (!before || before.part !== words[at]?.part || !BEFORE_SEASON.test(before.word)) return [];
@@ -143,7 +148,7 @@ export const seasonTimes = (words: readonly Word[], manner: Manner): SpokenSpan[
           /^(done|redone)$/.test(one.word) ||
           (year && before.word === 'since' && /^(had|owned)$/.test(one.word)) ||
           // "we put the kitchen in, in 2012": its finish is as old, if no other is told of
-          (year && /^(installed|built|made|bought)$/.test(one.word) && !lays)),
+          (year && /^(installed|built|made|bought)$/.test(one.word) && !lays())),
     );
     if (!done) return [];
     const span = { from: before.from, to };
@@ -179,7 +184,7 @@ const MONTHS = [
   'december',
 ];
 const FEASTS: Readonly<Record<string, number>> = { easter: 3, thanksgiving: 10, christmas: 11 };
-const BEFORE_MONTH = /^(in|by|at|since|last|early|late|mid|of|around|before|after|now|its|is|until)$/;
+const BEFORE_MONTH = oneOf('in|by|at|since|last|early|late|mid|of|around|before|after|now|its|is|until');
 const HOURS_OF_MONTH = 730;
 /** What is told of a coat that somebody else laid, or of the piece with it. */
 const CAME = /^(delivered|installed|got|built|made|done|redone|finished|moved|put|had)$/;

@@ -3,6 +3,7 @@ import { COAT, isTold, laidIn } from './laid-since.ts';
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
+import { oneOf } from './one-of.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { HALF } from './sure.ts';
 import { TOP, TOP_NOUN } from './top-words.ts';
@@ -23,8 +24,9 @@ type Place = {
 };
 
 /** Work that is done to a coat once it has dried. */
-const WORKED =
-  /^(sanded|sanding|resanded|stripped|scraped|buffed|rubbed|wiped|washed|scuffed|steamed|ironed|wetsanded|leveled|planed)$/;
+const WORKED = oneOf(
+  'sanded|sanding|resanded|stripped|scraped|buffed|rubbed|wiped|washed|scuffed|steamed|ironed|wetsanded|leveled|planed',
+);
 
 const inClause = ({ words, at }: Place): readonly Word[] =>
   words.filter(({ clause }) => clause === words[at]?.clause);
@@ -32,7 +34,7 @@ const inClause = ({ words, at }: Place): readonly Word[] =>
 const laysInClause = ({ words, at }: Place): boolean =>
   words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
 
-const GOES_ON = /^(and|then|i|we|he|she|they|to)$/;
+const GOES_ON = oneOf('and|then|i|we|he|she|they|to');
 
 /** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
 const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => {
@@ -69,10 +71,11 @@ const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean =
 };
 
 /** Words of a time that is told from today. */
-const FROM_NOW = /^(ago|yesterday|this|last|just|today)$/;
+const FROM_NOW = oneOf('ago|yesterday|this|last|just|today');
 /** What befalls a piece, and what a coat does by itself. */
-const HAPPENS =
-  /^(came|went|fell|left|is|has|was|there|burst|took|broke|ran|blew|hit|stood|sat|set|saw|found|felt|began|threw|bled|lost)$/;
+const HAPPENS = oneOf(
+  'came|went|fell|left|is|has|was|there|burst|took|broke|ran|blew|hit|stood|sat|set|saw|found|felt|began|threw|bled|lost',
+);
 const GOES = /^(dried|started|finished|needed|used|coated|thinned|turned|ended|been)$/;
 /** What was got or done then has a coat at least so old. */
 const GOT = /^(bought|got|moved|built|made|purchased|refinished|done|redone|did|found|inherited)$/;
@@ -108,7 +111,7 @@ const isWithin = ({ words, at, time }: Place): boolean => {
 };
 
 /** What is done, or left to stand, for some time. */
-const KEPT = /^(used|sat|stood|sanded|sanding|spraying|left|put|set|worked|working|rubbed|tried)$/;
+const KEPT = oneOf('used|sat|stood|sanded|sanding|spraying|left|put|set|worked|working|rubbed|tried');
 /** "used it on new boards for three months", "sanded it for hours" */
 const isOfDoing = ({ words, at, to }: Place): boolean => {
   const before = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
@@ -147,8 +150,9 @@ const isOfThing = (place: Place): boolean => {
 };
 
 /** Beside such a word a time is that of a film, or of laying it. */
-const WAITED =
-  /^(dry|drying|dried|cure|cured|curing|rest|rested|wait|waited|waiting|on|brushing|spraying|rolling|coating|wiping|finishing)$/;
+const WAITED = oneOf(
+  'dry|drying|dried|cure|cured|curing|rest|rested|wait|waited|waiting|on|brushing|spraying|rolling|coating|wiping|finishing',
+);
 
 /** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
 const isLoose = (place: Place): boolean => {

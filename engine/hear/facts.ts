@@ -5,6 +5,7 @@ import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
 import { isOfOthers } from './of-others.ts';
+import { oneOf } from './one-of.ts';
 import { isLaid, isOfBelow, namesTop, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
@@ -50,22 +51,27 @@ const isLayer = (longer: Match, match: Match): boolean =>
 /** Where several pieces are named, the one that demands most care is meant. */
 const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
 
+const PAINT = oneOf('paint|painted|painting|repainted|primer|primed');
+
 /** Under paint no wood shows. */
 const isPainted = (words: readonly Word[]): boolean =>
   words.some(
     ({ word, part }, at) =>
-      /^(paint|painted|painting|repainted|primer|primed)$/.test(word) &&
+      PAINT.test(word) &&
       !(
         words[at + 1]?.part === part &&
         /^(thinner|stripper|scraper|store|brush)$/.test(words[at + 1]?.word ?? '')
       ),
   );
 
+const STRIPPED = oneOf('stripped|stripping|stripper|bare|removed');
+const SANDED = oneOf('sanded|scraped|took|ground|planed');
+
 /** "stripped", "sanded down", "sanded the old varnish off" */
 const isStripped = (words: readonly Word[]): boolean =>
   words.some(({ word, part }, at) => {
-    if (/^(stripped|stripping|stripper|bare|removed)$/.test(word)) return true;
-    if (!/^(sanded|scraped|took|ground|planed)$/.test(word)) return false;
+    if (STRIPPED.test(word)) return true;
+    if (!SANDED.test(word)) return false;
     const after = words.slice(at + 1, at + 7).filter((next) => next.part === part);
     const off = after.findIndex((next) => /^(off|away)$/.test(next.word));
     return (
@@ -103,6 +109,8 @@ const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undef
   return found && { from: found.from, to: found.to };
 };
 
+const PRIMER = oneOf('primer|primed');
+
 /** Whether only a primer is named between the commas where a tool stands. */
 const isOfPrimer = (words: readonly Word[], { from }: Span): boolean => {
   const at = words.findIndex((word) => word.from >= from);
@@ -128,8 +136,9 @@ const said = (words: readonly Word[], from: number, count: number): string =>
     .map(({ word }) => word)
     .join(' ');
 
-const GUESSED =
-  /^(think|thinking|assume|guess|could|might|maybe|probably|perhaps|suppose|suspect|usually|normally)$/;
+const GUESSED = oneOf(
+  'think|thinking|assume|guess|could|might|maybe|probably|perhaps|suppose|suspect|usually|normally',
+);
 
 /** "could be shellac", "lacquer I assume", "I usually finish with oil": guessed, or told of other times. */
 const isGuessed = (words: readonly Word[], { from, to }: Match): boolean => {
@@ -213,7 +222,7 @@ export const choicesOf = (
       if (ofCoat.length) told = ofCoat;
     }
     // Under a primer no wood is left bare.
-    if (fact === 'base' && words.some(({ word }) => /^(primer|primed)$/.test(word)))
+    if (fact === 'base' && words.some(({ word }) => PRIMER.test(word)))
       told = told.filter(({ value }) => value !== 'bare-wood');
     const made = fact === 'base' && told.length === 0 ? madeOf(words, matches) : undefined;
     if (made) told = [{ value: 'bare-wood', weight: PLAIN, span: made, place: undefined }];

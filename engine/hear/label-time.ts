@@ -1,15 +1,17 @@
 import { entryOf } from '../plain/entry-of.ts';
 import type { Ear } from './match.ts';
+import { oneOf } from './one-of.ts';
 import { countAt, spanAt } from './spans.ts';
 import type { Word } from './words.ts';
 
 /** What names a drying time before anything is laid. */
-const LABEL = /^(can|cans|tin|label|labels|directions|instructions|sheet|jar|bottle|maker|manufacturer)$/;
-const SAYS =
-  /^(says|said|say|gives|gave|give|wants|promised|promises|claims|claimed|calls|called|told|states|stated|reads|lists|listed|recommends|for|time|times|on|dry)$/;
-const SUPPOSED = /^(supposed|should|meant|advertised|rated)$/;
-const DRIES = /^(dry|dries|drying|cure|cured|recoat|touch|hard|set)$/;
-const UNITS = /^(hours?|hrs?|h|min|mins|minutes?|days?)$/;
+const LABEL = oneOf('can|cans|tin|label|labels|directions|instructions|sheet|jar|bottle|maker|manufacturer');
+const SAYS = oneOf(
+  'says|said|say|gives|gave|give|wants|promised|promises|claims|claimed|calls|called|told|states|stated|reads|lists|listed|recommends|for|time|times|on|dry',
+);
+const SUPPOSED = oneOf('supposed|should|meant|advertised|rated');
+const DRIES = oneOf('dry|dries|drying|cure|cured|recoat|touch|hard|set');
+const UNITS = oneOf('hours?|hrs?|h|min|mins|minutes?|days?');
 
 /** Hours that the label gives a coat to dry, the longest that is told, and the word behind it. */
 export type LabelTime = { readonly hours: number; readonly at: number; readonly unit: string };
@@ -46,8 +48,8 @@ const readLabel = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
 };
 
 const TIMES: Readonly<Record<string, number>> = { half: 0.5, twice: 2, double: 2, triple: 3, thrice: 3 };
-const BEFORE_BARE = /^(its|at|been|im|mines|gave)$/;
-const BEHIND_BARE = /^(and|so|now|with|still|but|in|here|already)$/;
+const BEFORE_BARE = oneOf('its|at|been|im|mines|gave');
+const BEHIND_BARE = oneOf('and|so|now|with|still|but|in|here|already');
 
 /** "It's 6 and still soft", "it has been twice that": hours told beside those of the label, in its unit. */
 export const besideLabel = (

@@ -1,17 +1,18 @@
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
+import { type OneOf, oneOf } from './one-of.ts';
 import { TOP, TOP_NOUN } from './top-words.ts';
 import type { Word } from './words.ts';
 
-export const COAT = /^(coats?|layers?)$/;
-const ANOTHER = /^(another|first|second|third|fourth|fifth|next|final|last|more|fresh|new)$/;
-const LAYS_NO_COAT = /^(buffed|polished|finished|done|refinished)$/;
+export const COAT = oneOf('coats?|layers?');
+const ANOTHER = oneOf('another|first|second|third|fourth|fifth|next|final|last|more|fresh|new');
+const LAYS_NO_COAT = oneOf('buffed|polished|finished|done|refinished');
 /** "on my latex painted table" */
-const NO_DOER = /^(the|a|was|were|had|is|its|that|been|my|latex|spray|just)$/;
-const NO_ORDER = /^(the|my|our|this|that|for|in|on)$/;
-const BEGINS = /^(began|begun|started|put|laid|brushed|sprayed|rolled|applied|did|wiped|with)$/;
-const OF_ANOTHER_TIME = /^(when|before|since|after|which|that)$/;
+const NO_DOER = oneOf('the|a|was|were|had|is|its|that|been|my|latex|spray|just');
+const NO_ORDER = oneOf('the|my|our|this|that|for|in|on');
+const BEGINS = oneOf('began|begun|started|put|laid|brushed|sprayed|rolled|applied|did|wiped|with');
+const OF_ANOTHER_TIME = oneOf('when|before|since|after|which|that');
 
 /** Whether the word at `at` tells of something done, and asks, plans, fears and denies nothing. */
 export const isTold = (words: readonly Word[], manner: Manner, at: number): boolean => {
@@ -26,7 +27,7 @@ export const isTold = (words: readonly Word[], manner: Manner, at: number): bool
 
 const wordAt = (words: readonly Word[], at: number): string => words[at]?.word ?? '';
 
-const hasNear = (words: readonly Word[], from: number, to: number, what: RegExp): boolean => {
+const hasNear = (words: readonly Word[], from: number, to: number, what: OneOf): boolean => {
   for (let at = Math.max(0, from); at < to; at++) if (what.test(wordAt(words, at))) return true;
   return false;
 };
@@ -46,7 +47,7 @@ const laysHere = (words: readonly Word[], at: number): boolean => {
       wordAt(words, at + 1) === 'on' &&
       (hasNear(words, at - 6, at, TOP) || hasNear(words, at - 6, at, ANOTHER))
     );
-  if (/^apply(ing)?$/.test(word)) return before === 'to';
+  if (word === 'apply' || word === 'applying') return before === 'to';
   return (
     !NO_DOER.test(before) &&
     !LAYS_NO_COAT.test(word) &&

@@ -1,21 +1,24 @@
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
+import { oneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** Words of laying a coat. */
-const LAYING =
-  /^(brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done|polyd|topcoated|clearcoated|urethaned|flooded|slathered|slapped|smeared|dipped)$/;
+const LAYING = oneOf(
+  'brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done|polyd|topcoated|clearcoated|urethaned|flooded|slathered|slapped|smeared|dipped',
+);
 /** Of these the piece may be called: "the waxed table". */
-const CALLED = /^(finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated)$/;
-const BEFORE_A_NAME = /^(the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was)$/;
+const CALLED = oneOf('finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated');
+const BEFORE_A_NAME = oneOf('the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was');
 const AFTER_DOING =
   /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and|sunday|monday|tuesday|wednesday|thursday|friday|saturday|about|over|just|two|three|four|five|six|several|some|few|\d+)$/;
 
 /** Words that lay a coat only where a coat is named beside them, or "on" stands there: "wiped it on". */
-const OF_ANYTHING = /^(put|poured|wiped|rubbed|done)$/;
-const COAT_NAMED =
-  /^(coats?|layers?|clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|finish|satin|gloss|matte|on|thin|thick|heavy)$/;
-const AWAY = /^(off|down|away|up|out|clean|cup|mug|glass|plate|pan|vase|iron)$/;
+const OF_ANYTHING = oneOf('put|poured|wiped|rubbed|done');
+const COAT_NAMED = oneOf(
+  'coats?|layers?|clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|finish|satin|gloss|matte|on|thin|thick|heavy',
+);
+const AWAY = oneOf('off|down|away|up|out|clean|cup|mug|glass|plate|pan|vase|iron');
 
 const isOfCoat = (words: readonly Word[], at: number): boolean => {
   const after = words.slice(at + 1, at + 7).filter(({ part }) => part === words[at]?.part);
@@ -49,15 +52,16 @@ export const isMerely = (words: readonly Word[], at: number): boolean =>
       ({ word, clause }) => clause === words[at]?.clause && /^(so|then|instead|would|id|could)$/.test(word),
     );
 
-const COATS = /^(coats?|layers?)$/;
+const COATS = oneOf('coats?|layers?');
 /** Other work after which a finish is new: a mark of use then tells nothing of how old it is. */
-const WORK =
-  /^(sanded|primed|stripped|stained|refinishing|redone|redoing|redid|repainted|painter|finisher|contractor|refinisher|fresh|freshly|newly)$/;
+const WORK = oneOf(
+  'sanded|primed|stripped|stained|refinishing|redone|redoing|redid|repainted|painter|finisher|contractor|refinisher|fresh|freshly|newly',
+);
 
 /** Words before the name of a coat that was there already: "through the varnish". */
-const THERE = /^(my|our|his|her|their|through|into|off|old|existing)$/;
+const THERE = oneOf('my|our|his|her|their|through|into|off|old|existing');
 
-const NAMED = /^(clear|poly|polyurethane|varnish|lacquer|shellac|finish|topcoat|wax|oil|paint)$/;
+const NAMED = oneOf('clear|poly|polyurethane|varnish|lacquer|shellac|finish|topcoat|wax|oil|paint');
 
 const isThere = (words: readonly Word[], { from }: Match): boolean =>
   words
@@ -81,7 +85,7 @@ export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[])
       !isThere(words, match),
   );
 
-const VESSEL = /^(cans|gallon|quart|tins?|jar|bucket)$/;
+const VESSEL = oneOf('cans|gallon|quart|tins?|jar|bucket');
 
 /** Whether the word at `at` is a vessel of finish, and no "can I". */
 export const isCan = (words: readonly Word[], at: number): boolean => {
@@ -91,8 +95,9 @@ export const isCan = (words: readonly Word[], at: number): boolean => {
   return /^(the|a|this|that|old|new|my|in|of|quart|spray|full|opened|canned)$/.test(before.word);
 };
 
-const IN_IT =
-  /^(gel|gelled|jelly|skin|skinned|lumps?|lumpy|goo|thickened|separated|settled|stir|stirred|froze|frozen|freezing|opened|unopened|spoiled|expired|date|mixed|dissolved|stored|kept|shelf|strain|strained|curdled|hardened)$/;
+const IN_IT = oneOf(
+  'gel|gelled|jelly|skin|skinned|lumps?|lumpy|goo|thickened|separated|settled|stir|stirred|froze|frozen|freezing|opened|unopened|spoiled|expired|date|mixed|dissolved|stored|kept|shelf|strain|strained|curdled|hardened',
+);
 
 /** Whether a text is of what is in a can, and of no coat of it. */
 export const isOfTheCan = (words: readonly Word[]): boolean =>
@@ -100,16 +105,18 @@ export const isOfTheCan = (words: readonly Word[]): boolean =>
   words.some(({ word }) => IN_IT.test(word)) &&
   !words.some(({ word }, at) => /^(coats|coated)$/.test(word) || isLaying(words, at));
 
-const DOING = /^(brushing|rolling|spraying|padding|waxing|oiling|varnishing|coating|applying|recoating)$/;
+const DOING = oneOf('brushing|rolling|spraying|padding|waxing|oiling|varnishing|coating|applying|recoating');
 /** Flaws of a coat that was just laid. */
-const OF_LAYING =
-  /^(brushstrokes?|strokes?|bubbles?|bubbled|runs|sags|fisheyes?|crawled|nibs|laps?|overlaps?|overspray|bristles?)$/;
+const OF_LAYING = oneOf(
+  'brushstrokes?|strokes?|bubbles?|bubbled|runs|sags|fisheyes?|crawled|nibs|laps?|overlaps?|overspray|bristles?',
+);
 
 const isFamily = ({ kind, of }: Match): boolean =>
   kind === 'among' || (kind === 'fact' && of[0] === 'family');
-const USED =
-  /^(used|using|tried|trying|use|went|i|ive|we|weve|gave|lay|laying|got|hit|treated|spilled|apply|added)$/;
-const MINDED = /^(thinking|considering|want|wanted|wonder|wondering|guess|think|assume|believe|suppose)$/;
+const USED = oneOf(
+  'used|using|tried|trying|use|went|i|ive|we|weve|gave|lay|laying|got|hit|treated|spilled|apply|added',
+);
+const MINDED = oneOf('thinking|considering|want|wanted|wonder|wondering|guess|think|assume|believe|suppose');
 
 const isUsed = (words: readonly Word[], { from }: Match): boolean => {
   const before = words.slice(Math.max(0, from - 4), from).filter(({ part }) => part === words[from]?.part);

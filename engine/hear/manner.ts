@@ -1,4 +1,5 @@
 import type { Ear, Match } from './match.ts';
+import { oneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** How a stretch of text is said. */
@@ -24,7 +25,7 @@ const SHORT_QUESTION = 5;
 const covers = (matches: readonly Match[], at: number): boolean =>
   matches.some(({ from, to }) => from <= at && at < to);
 
-const ANEW = /^(the|my|our|a|i|it|its|we|he|she|this|now|then|there)$/;
+const ANEW = oneOf('the|my|our|a|i|it|its|we|he|she|this|now|then|there');
 
 /** "no breeze and the shellac sets": what stands behind such an "and" is told, not denied. */
 const isToldAnew = (words: readonly Word[], from: number, to: number): boolean =>
@@ -55,8 +56,8 @@ const isSameList = (words: readonly Word[], at: number, from: number): boolean =
         clause === words[at + index]?.clause || (word === 'then' && words[at + index]?.word === 'and'),
     );
 
-const REPAIR = /^(fix|remove|repair|clean|stop|hide|save|correct|lighten|dissolve|rid)$/;
-const OUT = /^(out|off|rid)$/;
+const REPAIR = oneOf('fix|remove|repair|clean|stop|hide|save|correct|lighten|dissolve|rid');
+const OUT = oneOf('out|off|rid');
 
 /** "How do I fix", "can I get it out of": what is asked is the repair; what it is done to is told. */
 const isOfRepair = (words: readonly Word[], { from, to }: Match): boolean => {
@@ -74,7 +75,7 @@ const isMonth = (words: readonly Word[], { from }: Match): boolean =>
 
 /** "I hope you can help, it is still sticky": what is hoped ends at the comma. */
 const isHopeApart = (words: readonly Word[], hope: Match, { from }: Match): boolean =>
-  /^hop/.test(words[hope.from]?.word ?? '') && words[hope.from]?.part !== words[from]?.part;
+  words[hope.from]?.word.startsWith('hop') === true && words[hope.from]?.part !== words[from]?.part;
 
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
@@ -83,6 +84,12 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
   const notYet = cue('not-yet').filter((one) => !isOfRepair(words, one) && !isMonth(words, one));
   const feared = cue('feared');
   const over = cue('is-over');
+  /** Clauses of what was; looked up once a text, and only where something is over at all. */
+  let ofThen: ReadonlySet<number> | undefined;
+  const wasIn = (clause: number): boolean => {
+    ofThen ??= new Set(words.flatMap((word) => (ear.was.has(word.word) ? [word.clause] : [])));
+    return ofThen.has(clause);
+  };
   const denials = words.flatMap((word, at) => (ear.not.has(word.word) && !covers(idioms, at) ? [at] : []));
   /** Words beyond it, or before it, belong to another sentence: only so many are looked at. */
   const isShortQuestion = ({ from }: Match): boolean => {
@@ -118,11 +125,10 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     over: (match) => {
       if (!over.length) return false;
       const { sentence = -1, clause = -1 } = words[match.from] ?? {};
-      const was = words.some((word) => word.clause === clause && ear.was.has(word.word));
       return over.some((one) => {
         const there = words[one.from]?.sentence ?? -1;
         if (one.from < match.to) return false;
-        return there === sentence || (was && there === sentence + 1);
+        return there === sentence || (there === sentence + 1 && wasIn(clause));
       });
     },
   };

@@ -1,5 +1,6 @@
 import { slips } from '../find/slips.ts';
 import type { Lexicon } from './lexicon.ts';
+import { oneOf } from './one-of.ts';
 import { type Span, stemOf, type Word } from './words.ts';
 
 /** A phrase found in a text: words `from` to before `to`, `size` of them its own. */
@@ -31,8 +32,10 @@ type Pattern = {
 /** A lexicon made ready to hear: phrases by the number of their first word. */
 export type Ear = {
   readonly lexicon: Lexicon;
-  /** The number of each stem, and of each `=word`, that a phrase holds. */
-  readonly numbered: ReadonlyMap<string, number>;
+  /** How many words the phrases hold: the number of each stem, and of each `=word` by the word. */
+  readonly size: number;
+  readonly stems: ReadonlyMap<string, number>;
+  readonly exact: ReadonlyMap<string, number>;
   readonly byFirst: readonly (readonly Pattern[])[];
   readonly spelled: (word: string) => string;
   readonly ofWork: ReadonlySet<string>;
@@ -57,11 +60,13 @@ const ears = new WeakMap<Lexicon, Ear>();
 export const earOf = (lexicon: Lexicon): Ear => {
   const known = ears.get(lexicon);
   if (known) return known;
-  const numbered = new Map<string, number>();
+  const stems = new Map<string, number>();
+  const exact = new Map<string, number>();
   const byFirst: Pattern[][] = [];
-  const numberOf = (word: string): number => {
-    const number = numbered.get(word) ?? numbered.size;
-    numbered.set(word, number);
+  const numberOf = (step: string): number => {
+    const [numbers, word] = step.startsWith('=') ? [exact, step.slice(1)] : [stems, step];
+    const number = numbers.get(word) ?? stems.size + exact.size;
+    numbers.set(word, number);
     return number;
   };
   for (const [sense, phrases] of lexicon.senses) {
@@ -81,10 +86,10 @@ export const earOf = (lexicon: Lexicon): Ear => {
   const near = new Map<string, string>();
   /** "polyurthane", "enamal": a word that no phrase has, and that is nearly the name of a coat. */
   const nearCoat = (word: string): string => {
-    if (word.length < 6 || numbered.has(word) || numbered.has(`=${word}`) || numbered.has(stemOf(word)))
-      return word;
+    if (word.length < 6) return word;
     const known = near.get(word);
     if (known !== undefined) return known;
+    if (stems.has(word) || exact.has(word) || stems.has(stemOf(word))) return word;
     const meant = coats.find((coat) => coat[0] === word[0] && slips(word, coat) <= NEAR) ?? word;
     if (near.size < REMEMBERED) near.set(word, meant);
     return meant;
@@ -92,7 +97,9 @@ export const earOf = (lexicon: Lexicon): Ear => {
   const set = (words: string) => new Set(words.split(','));
   const fresh: Ear = {
     lexicon,
-    numbered,
+    size: stems.size + exact.size,
+    stems,
+    exact,
     byFirst,
     spelled: (word) => spellings.get(word) ?? nearCoat(word),
     ofWork: set(lexicon.ofWork),
@@ -114,7 +121,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
 const BETWEEN = 2;
 
 /** What ties two things that are told apart: no phrase of a fact reaches over it ("the flat parts are clear"). */
-const TIES = /^(is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|after|before|than)$/;
+const TIES = oneOf('is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|after|before|than');
 
 /** The words of a text as the phrases are compared with them; −1 is a word of no phrase. */
 type Numbered = {
@@ -126,14 +133,14 @@ type Numbered = {
 const STOPS_ALL = 1;
 const STOPS_FACT = 2;
 
-const numberedOf = ({ numbered, not }: Ear, words: readonly Word[]): Numbered => {
+const numberedOf = (ear: Ear, words: readonly Word[]): Numbered => {
   const stems = new Int32Array(words.length);
   const exact = new Int32Array(words.length);
   const stops = new Uint8Array(words.length);
   words.forEach(({ word, stem, comma }, at) => {
-    stems[at] = numbered.get(stem) ?? -1;
-    exact[at] = numbered.get(`=${word}`) ?? -1;
-    stops[at] = comma || not.has(word) ? STOPS_ALL : TIES.test(word) ? STOPS_FACT : 0;
+    stems[at] = ear.stems.get(stem) ?? -1;
+    exact[at] = ear.exact.get(word) ?? -1;
+    stops[at] = comma || ear.not.has(word) ? STOPS_ALL : TIES.test(word) ? STOPS_FACT : 0;
   });
   return { stems, exact, stops };
 };
@@ -173,23 +180,31 @@ const FEW = 12;
 export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
   const numbers = numberedOf(ear, words);
-  const isThere = new Uint8Array(ear.numbered.size);
+  const isThere = new Uint8Array(ear.size);
   for (const list of [numbers.stems, numbers.exact])
     for (const number of list) if (number >= 0) isThere[number] = 1;
   const isPossible = ({ steps }: Pattern): boolean =>
     steps.every((wanted, step) => step === 0 || wanted.some((number) => isThere[number] === 1));
   /** Of the phrases that begin with a word, those whose other words are in the text at all. */
-  const possible = new Map<number, readonly Pattern[]>();
+  const possible: (readonly Pattern[])[] = [];
   const beginning = (first: number): readonly Pattern[] => {
-    const known = possible.get(first);
+    const known = possible[first];
     if (known) return known;
     const all = ear.byFirst[first] ?? [];
     const fresh = all.length > FEW ? all.filter(isPossible) : all;
-    possible.set(first, fresh);
+    possible[first] = fresh;
     return fresh;
+  };
+  /** Where a word was last near: a phrase whose second word is not within reach is not looked at further. */
+  const nearAt = new Int32Array(ear.size).fill(-1);
+  const markNear = (from: number): void => {
+    for (let next = from + 1; next <= from + 1 + BETWEEN && next < words.length; next++)
+      for (const number of [numbers.stems[next] as number, numbers.exact[next] as number])
+        if (number >= 0) nearAt[number] = from;
   };
   const hear = (first: number, from: number): void => {
     for (const pattern of beginning(first)) {
+      if (pattern.steps[1]?.every((number) => nearAt[number] !== from)) continue;
       const to = endOf(pattern, words, numbers, from);
       if (to === undefined) continue;
       const { sense, kind, of, steps } = pattern;
@@ -198,6 +213,7 @@ export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   };
   words.forEach((_, from) => {
     const [stem = -1, exact = -1] = [numbers.stems[from], numbers.exact[from]];
+    if (stem >= 0 || exact >= 0) markNear(from);
     if (stem >= 0) hear(stem, from);
     if (exact >= 0) hear(exact, from);
   });

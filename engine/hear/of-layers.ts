@@ -1,3 +1,4 @@
+import { oneOf } from './one-of.ts';
 import { namesTop } from './place.ts';
 import { has, type ToldTime } from './told-time.ts';
 import { TOP } from './top-words.ts';
@@ -7,7 +8,7 @@ import type { Word } from './words.ts';
 const SEEN_OF =
   /^(came|comes|coming|peel\w*|chip\w*|flak\w*|lift\w*|bled|bleed\w*|bubbl\w*|crack\w*|smear\w*|rub\w*|wip\w*|show\w*)$/;
 const LAYER_REACH = 6;
-const OLD = /^(old|original|existing|previous)$/;
+const OLD = oneOf('old|original|existing|previous');
 
 /** "A fresh coat, and it bubbled. I laid that old finish 15 years ago": the time of what lies below. */
 const isOfOldFilm = ({ words, from }: ToldTime): boolean => {
@@ -24,8 +25,13 @@ const isOfOldFilm = ({ words, from }: ToldTime): boolean => {
 
 /** "The one at our old house was different": what is told next in that sentence is of another piece. */
 const isElsewhere = ({ words, from }: ToldTime): boolean => {
-  const before = words.slice(0, from).filter(({ sentence }) => sentence === words[from]?.sentence);
-  const said = before.map(({ word }) => word).join(' ');
+  const { sentence } = words[from] ?? {};
+  let first = from;
+  while (words[first - 1]?.sentence === sentence) first--;
+  const said = words
+    .slice(first, from)
+    .map(({ word }) => word)
+    .join(' ');
   return /\b(at|in) (our|my|their|the) (old|last|previous|former|other) (house|home|place|apartment|flat|kitchen) (was|were|had|did|looked)\b/.test(
     said,
   );

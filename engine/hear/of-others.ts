@@ -1,20 +1,24 @@
+import { oneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** Who does things of their own, and is not asked about: nobody of the house. */
-const OTHERS =
-  /^(buddy|friend|friends|neighbors?|neighbours?|uncle|boss|coworker|cousin|guy|guys|folks|people|everyone|everybody|somebody|someone|painters|contractors|dad|grandpa|brother|he|she|they|shop|teacher)$/;
+const OTHERS = oneOf(
+  'buddy|friend|friends|neighbors?|neighbours?|uncle|boss|coworker|cousin|guy|guys|folks|people|everyone|everybody|somebody|someone|painters|contractors|dad|grandpa|brother|he|she|they|shop|teacher',
+);
 /** Whose it is then. */
-const THEIRS = /^(his|hers|her|their|theirs|own)$/;
+const THEIRS = oneOf('his|hers|her|their|theirs|own');
 /** What they do as a rule, or are known for. */
-const HABIT =
-  /^(swears|uses|likes|loves|always|usually|shoots|sprays|do|does|say|recommends|recommend|prefers|used)$/;
+const HABIT = oneOf(
+  'swears|uses|likes|loves|always|usually|shoots|sprays|do|does|say|recommends|recommend|prefers|used',
+);
 /** Whoever tells it comes into it again. */
-const OURS = /^(i|ive|im|id|my|mine|me|we|our|ours|us|this|it)$/;
-const A_PERSON = /^(my|a|the|our|most|some|old|next|other|few|another|this|that)$/;
+const OURS = oneOf('i|ive|im|id|my|mine|me|we|our|ours|us|this|it');
+const A_PERSON = oneOf('my|a|the|our|most|some|old|next|other|few|another|this|that');
 /** What is coated that is no furniture. */
-const NO_PIECE =
-  /^(fence|walls?|ceiling|siding|cars?|truck|motorcycles?|bikes?|deck|porch|house|room|hallway|boats?|fender|guitar)$/;
-const LAYING = /^(sprayed|painted|rolled|brushed|spraying|painting|rolling|shot|shoots|stained|did)$/;
+const NO_PIECE = oneOf(
+  'fence|walls?|ceiling|siding|cars?|truck|motorcycles?|bikes?|deck|porch|house|room|hallway|boats?|fender|guitar',
+);
+const LAYING = oneOf('sprayed|painted|rolled|brushed|spraying|painting|rolling|shot|shoots|stained|did');
 
 /** The words of the clause before word `at`, nearest last. */
 const before = (words: readonly Word[], at: number): readonly Word[] =>
@@ -56,7 +60,7 @@ const isOnNoPiece = (words: readonly Word[], from: number, to: number): boolean 
   );
 };
 
-const US = /^(i|ive|im|id|my|mine|me|we|our|ours|us)$/;
+const US = oneOf('i|ive|im|id|my|mine|me|we|our|ours|us');
 const SOMEONE = /^(one of (them|these|you)|(someone|somebody|others|another) )/;
 
 /** "One of them put shellac on it, and two months later": the sentence begins with somebody, and nobody of us is in it. */

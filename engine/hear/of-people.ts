@@ -1,19 +1,24 @@
 import { isOfOthers } from './of-others.ts';
+import { oneOf } from './one-of.ts';
 import { has, type ToldTime } from './told-time.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** What somebody does for years, or waits for. */
-const IN_LIFE =
-  /^(business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|living|staying|painter|finisher|usually|normally|typically|generally|guarantee|warranty|army|due)$/;
-const OFTEN_DONE =
-  /^(used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished)$/;
+const IN_LIFE = oneOf(
+  'business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|living|staying|painter|finisher|usually|normally|typically|generally|guarantee|warranty|army|due',
+);
+const OFTEN_DONE = oneOf(
+  'used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished',
+);
 /** Whose age may be told beside a piece. */
-const PERSON =
-  /^(son|daughter|boy|girl|kid|kids|toddler|child|baby|grandson|granddaughter|niece|nephew|dog|cat|he|she|im|husband|wife|mother|father|man|woman|guy)$/;
+const PERSON = oneOf(
+  'son|daughter|boy|girl|kid|kids|toddler|child|baby|grandson|granddaughter|niece|nephew|dog|cat|he|she|im|husband|wife|mother|father|man|woman|guy',
+);
 /** What has an age that tells of its finish. */
-const THING =
-  /^(tables?|desk|dresser|chest|cabinets?|cabinetry|chairs?|floors?|flooring|doors?|furniture|pieces?|piano|bench|house|home|finish|coats?|top|oak|cherry|maple|walnut|pine|mahogany|teak|fir|coffee|dining|kitchen|bed|crib|bookcase|shelf|shelves|deck|boat|sideboard|buffet|hutch|armoire|wardrobe|nightstand|stool|trim|wood|wooden|veneer|set|counter|countertops?|worktops?|stairs?|paneling|box|painted|varnished|hardwood|rental|building)$/;
+const THING = oneOf(
+  'tables?|desk|dresser|chest|cabinets?|cabinetry|chairs?|floors?|flooring|doors?|furniture|pieces?|piano|bench|house|home|finish|coats?|top|oak|cherry|maple|walnut|pine|mahogany|teak|fir|coffee|dining|kitchen|bed|crib|bookcase|shelf|shelves|deck|boat|sideboard|buffet|hutch|armoire|wardrobe|nightstand|stool|trim|wood|wooden|veneer|set|counter|countertops?|worktops?|stairs?|paneling|box|painted|varnished|hardwood|rental|building',
+);
 
 /** "my 3 year old", "for a three year old", "Toy blocks for my nephew, 18 months old": an age that is no thing's. */
 const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
@@ -62,7 +67,7 @@ const isOfLife = ({ own }: ToldTime): boolean => has(own, IN_LIFE);
 
 /** "never had this in 20 years" */
 const isOfNever = ({ own }: ToldTime): boolean =>
-  has(own, /^never$/) && has(own, /^(had|seen|did|happened|saw|heard)$/);
+  own.some(({ word }) => word === 'never') && has(own, /^(had|seen|did|happened|saw|heard)$/);
 
 /** "my buddy did his bar top and three days later it was gummy" */
 const isOfAnother = ({ words, from, to }: ToldTime): boolean => isOfOthers(words, from, to);
@@ -76,8 +81,9 @@ const isOfMe = ({ before, after }: ToldTime): boolean => {
   );
 };
 
-const BODY =
-  /^(chest|headache|headaches|lungs|throat|sick|dizzy|nauseous|eyes|nose|skin|rash|cough|coughing)$/;
+const BODY = oneOf(
+  'chest|headache|headaches|lungs|throat|sick|dizzy|nauseous|eyes|nose|skin|rash|cough|coughing',
+);
 
 /** "an hour later my chest felt tight" */
 const isOfBody = ({ own }: ToldTime): boolean => has(own, BODY) && has(own, /^(i|my|me)$/) && !has(own, TOP);

@@ -1,18 +1,21 @@
 import { isLaying } from './laying.ts';
+import { oneOf } from './one-of.ts';
 import { has, type ToldTime } from './told-time.ts';
 import { TOP } from './top-words.ts';
 
 /** What keeps in a can: how old it is tells nothing of a coat. */
-const IN_THE_CAN = /^(can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush)$/;
-const KEPT = /^(old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used)$/;
+const IN_THE_CAN = oneOf('can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush');
+const KEPT = oneOf('old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used');
 /** Things that stood or lay somewhere for a time. */
-const STOOD =
-  /^(stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told|stirred|strained)$/;
+const STOOD = oneOf(
+  'stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told|stirred|strained',
+);
 /** What is set down on a table and forgotten there. */
-const SET_DOWN =
-  /^(glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin)$/;
-const RAW = /^(wood|boards?|lumber|slabs?|logs?|timber|planks?)$/;
-const SEASONED = /^(drying|dried|seasoned|seasoning|stored|stacked|kiln)$/;
+const SET_DOWN = oneOf(
+  'glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin',
+);
+const RAW = oneOf('wood|boards?|lumber|slabs?|logs?|timber|planks?');
+const SEASONED = oneOf('drying|dried|seasoned|seasoning|stored|stacked|kiln');
 
 /** "the tape was on for two days" */
 const isOfTape = ({ before }: ToldTime): boolean => has(before, /^(tape|taped|masked)$/);
@@ -45,7 +48,7 @@ const isOfWhatWasSetDown = ({ before }: ToldTime): boolean => {
   return setDown >= 0 && has(before.slice(setDown), SET_DOWN);
 };
 
-const SPILLED = /^(spilled|spilt|splashed)$/;
+const SPILLED = oneOf('spilled|spilt|splashed');
 /** "just spilled vodka on the bar two minutes ago"; where something was laid as well, its time it may be. */
 const isOfSpill = ({ words, own }: ToldTime): boolean =>
   has(own, SPILLED) && !own.some((word) => isLaying(words, words.indexOf(word)));

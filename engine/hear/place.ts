@@ -1,4 +1,5 @@
 import type { Ear, Match } from './match.ts';
+import type { OneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** Words looked at before a layer for its place. */
@@ -61,7 +62,7 @@ const LAID_AFTER = /^(on|went|top|coats?|last|yesterday|ago)$/;
 /** Whether a kind of finish is said to have been laid. */
 export const isLaid = (words: readonly Word[], { from, to }: Match): boolean => {
   const part = words[from]?.part;
-  const has = (start: number, end: number, what: RegExp) =>
+  const has = (start: number, end: number, what: OneOf) =>
     words.slice(Math.max(0, start), end).some((word) => word.part === part && what.test(word.word));
   return has(from - 6, to, LAID_BEFORE) || has(to, to + 2, LAID_AFTER);
 };

@@ -4,6 +4,7 @@ import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { isHowItIsDone, isInCan, isOfThen } from './not-dry.ts';
+import { oneOf } from './one-of.ts';
 import { namesTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
 import { TOP_NOUN } from './top-words.ts';
@@ -35,6 +36,9 @@ export const isDent = (words: readonly Word[], { from, to }: Match): boolean =>
     .slice(from, to)
     .some(({ word }) => /^(nail|fingernail|finger|thumb|thumbnail|dents?|dented)$/.test(word));
 
+const COATED = oneOf('painted|recoated');
+const COATS = oneOf('coats?');
+
 /** "a sticky top. Stripping was easy. Then the second coat": what was soft is gone. */
 const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): boolean => {
   const isDone = (at: number): boolean =>
@@ -46,10 +50,7 @@ const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): bool
   const was = words.some(
     (word, at) => at < to && word.clause === clause && /^(was|were|had)$/.test(word.word),
   );
-  if (
-    was &&
-    words.some((word, at) => word.clause > clause && /^(painted|recoated)$/.test(word.word) && isDone(at))
-  )
+  if (was && words.some((word, at) => word.clause > clause && COATED.test(word.word) && isDone(at)))
     return true;
   const off = words.findIndex(
     ({ word }, at) =>
@@ -59,7 +60,7 @@ const isOffSince = (words: readonly Word[], manner: Manner, { to }: Match): bool
       isDone(at),
   );
   const laid = words.findIndex(
-    ({ word }, at) => at > off && (/^coats?$/.test(word) || isLaying(words, at)) && isDone(at),
+    ({ word }, at) => at > off && (COATS.test(word) || isLaying(words, at)) && isDone(at),
   );
   return off >= 0 && laid > off;
 };
@@ -84,8 +85,9 @@ export const softWords = (
       !manner.feared(match),
   );
 
-const CHANGES =
-  /^(getting|gets|got|become|becomes|became|becoming|turned|turning|went|gone|going|began|begun|starting|started|stickier|tackier|gummier|softer|stickiest|lately|recently)$/;
+const CHANGES = oneOf(
+  'getting|gets|got|become|becomes|became|becoming|turned|turning|went|gone|going|began|begun|starting|started|stickier|tackier|gummier|softer|stickiest|lately|recently',
+);
 /** "finished it two years ago and it is now sticky" */
 const IS_NOW = /\b(is|are|feels) now\b/;
 const isToldChanged = (near: readonly Word[]): boolean =>

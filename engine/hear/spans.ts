@@ -1,7 +1,9 @@
 import type { Ear } from './match.ts';
+import { oneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
-const isDigit = (word: string): boolean => word.charCodeAt(0) >= 48 && word.charCodeAt(0) <= 57;
+/** Whether a word begins with a digit. */
+export const isDigit = (word: string): boolean => word.charCodeAt(0) >= 48 && word.charCodeAt(0) <= 57;
 
 /** The number that a word tells; ordinals tell none. */
 export const numberAt = (ear: Ear, word: Word | undefined): number | undefined => {
@@ -13,8 +15,8 @@ export const numberAt = (ear: Ear, word: Word | undefined): number | undefined =
   return /(?:st|nd|rd|th)$/.test(word.word) ? undefined : value;
 };
 
-const RANGE_WORD = /^(to|or|and)$/;
-const FILLER = /^(more|full|whole|of|good|or|so|long|and|short)$/;
+const RANGE_WORD = oneOf('to|or|and');
+const FILLER = oneOf('more|full|whole|of|good|or|so|long|and|short');
 const ORDINAL = new Set([
   'first',
   'second',
@@ -28,7 +30,7 @@ const ORDINAL = new Set([
   'tenth',
 ]);
 
-const TENS = /^(twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)$/;
+const TENS = oneOf('twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety');
 
 type Count = { readonly to: number; readonly value: number };
 

@@ -1,6 +1,7 @@
 import { isLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
+import { oneOf } from './one-of.ts';
 import { TOP } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -8,7 +9,7 @@ import type { Word } from './words.ts';
 export const MONTH = 700;
 
 /** Words of work on a coat. */
-const WORK = /^(coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stripped|recoated|stained)$/;
+const WORK = oneOf('coats?|layers?|brushed|rolled|sprayed|applied|sanded|primed|stripped|recoated|stained');
 /** What was got or made then is at least so old; its coat need not be. */
 const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|picked|had|weve|ive|owned)$/;
 /** "the poly is three weeks old" */

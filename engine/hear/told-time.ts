@@ -1,4 +1,5 @@
 import type { Match } from './match.ts';
+import type { OneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** A time that a text names, words `from` to before `to`, with what stands around it. */
@@ -40,5 +41,5 @@ export const toldTime = (
   };
 };
 
-export const has = (words: readonly Word[], what: RegExp): boolean =>
+export const has = (words: readonly Word[], what: OneOf): boolean =>
   words.some(({ word }) => what.test(word));

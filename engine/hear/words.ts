@@ -22,11 +22,14 @@ export type Word = Span & {
 /** More than this of a text is not read; a whole post is shorter. */
 const MOST_READ = 6000;
 
+/** Words stand first, since most pieces are words; but for the halves no two kinds begin alike. */
 const PIECE =
-  /½|(?<![\d/])1\/2(?![\d/])|\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|[–—]|\s-\s/gu;
-/** A piece of its own: the point in a number stops nothing. */
-const STOPS = /^[.!?\n]$/;
-const BREAKS = /[;:()–—-]/;
+  /[\p{L}\p{M}]+(?:['’‘`´][\p{L}\p{M}]+)*|[%.!?;:\n(),]|½|(?<![\d/])1\/2(?![\d/])|\d+(?:st|nd|rd|th)(?![\p{L}\d])|\d+(?:[.,]\d+)?|[–—]|\s-\s/gu;
+/** Pieces that are no words; the point in a number stops nothing. */
+const STOPS: ReadonlySet<string> = new Set('.!?\n');
+const BREAKS: ReadonlySet<string> = new Set(';:()–—');
+/** "sticky - why": a stroke between blanks, whichever these are. */
+const isStroke = (piece: string): boolean => piece.length === 3 && piece[1] === '-';
 
 const stems = new Map<string, string>();
 const REMEMBERED = 4000;
@@ -43,11 +46,9 @@ export const stemOf = (word: string): string => {
 
 const PLAIN = /^[a-z0-9]+$/;
 
-/** A half is written so, too. */
-const HALF = /^(?:½|1\/2)$/;
-
 const plain = (piece: string): string => {
-  if (HALF.test(piece)) return 'half';
+  // A half is written so, too.
+  if (piece === '½' || piece === '1/2') return 'half';
   const lower = piece.toLowerCase();
   return PLAIN.test(lower) ? lower : lower.normalize('NFD').replace(/[\u0300-\u036f'’‘`´]/g, '');
 };
@@ -68,14 +69,14 @@ export const wordsIn = (
     if (piece === ',') {
       comma = true;
       part++;
-    } else if (STOPS.test(piece)) {
+    } else if (STOPS.has(piece)) {
       if (piece === '?')
         for (let at = words.length - 1; words[at]?.sentence === sentence; at--)
           words[at] = { ...(words[at] as Word), asks: true };
       clause++;
       sentence++;
       part++;
-    } else if (BREAKS.test(piece)) {
+    } else if (BREAKS.has(piece) || isStroke(piece)) {
       clause++;
       part++;
     } else if (piece !== '%') {
