@@ -1,7 +1,7 @@
 import type { Paint, Wood } from '../model/board.ts';
 import { type Board, blankBoard, everywhere, type Grid, type Rgb, slowly } from './field.ts';
 import { kept } from './kept.ts';
-import { noise, random, rough, start } from './noise.ts';
+import { between, drawnOut, noise, random, rough, start } from './noise.ts';
 import type { Knot } from './wood/grain.ts';
 import { drawWood } from './wood/wood.ts';
 
@@ -32,9 +32,14 @@ const drawPaint = (b: Board, paint: Paint, seed: number): void => {
   const mixed = (share: number): number =>
     share * (1 + (1 - share) * (lighter * (1 + hues * (2 * next() - 1)) - 1));
   const [red, green, blue] = PAINT[paint].map(mixed) as [number, number, number];
+  const lean = between(next, -0.2, 0.2);
   const clouds = slowly(b, (x, y) => 1 + 0.03 * rough(x / 18, y / 12, seed, 1));
   everywhere(b, (i, x, y) => {
-    const lift = clouds[i]! + 0.018 * noise(x / 22, y / 0.9, seed + 1);
+    // Strokes lean a little, and end somewhere; a pigment is never ground quite fine.
+    const lift =
+      clouds[i]! +
+      0.012 * drawnOut(x, y + lean * x, 14, 0.8, seed + 1) +
+      0.01 * noise(x / 0.45, y / 0.45, seed + 2);
     b.red[i] = red * lift;
     b.green[i] = green * lift;
     b.blue[i] = blue * lift;

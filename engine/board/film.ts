@@ -23,9 +23,9 @@ const GRAIN_UM = [0.9, 1.9] as const;
 const GRAIN_MM = [0.9, 1.7] as const;
 /** The grain of a brush runs along the board, that of a roller or a gun in no direction: length to width. */
 const ROLLED = [1, 1.6] as const;
-const BRUSHED = [4, 9] as const;
+const BRUSHED = [2.5, 6] as const;
 /** How far a stroke leans off the length of the board, as a slope. */
-const ASKEW = 0.14;
+const ASKEW = 0.26;
 const FINE_UM = 0.34;
 const FINE_MM = 0.42;
 /** A dull film shows its own grain more than a bright one, which flowed out longer. */
@@ -33,7 +33,7 @@ const DULL = 14;
 /** How much its sheen varies from place to place. */
 const SHEEN_DRIFT = 0.1;
 /** Depth at which a pore mirrors nothing any more, and how rough it is. */
-const OPEN_UM = 7;
+const OPEN_UM = 10;
 const PORE_ROUGHNESS = 1.2;
 /** A film so thick fills pores by half. */
 const HALF_FILLED_UM = 50;

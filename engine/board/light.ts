@@ -5,8 +5,8 @@ export type LightChoice = LightAngles | 'facing' | 'raking';
 
 /** Low light from the upper left, and light over the shoulder; relief reads as raised when lit from the upper left. */
 const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
-  facing: { azimuthDegrees: 118, elevationDegrees: 58 },
-  raking: { azimuthDegrees: 142, elevationDegrees: 14 },
+  facing: { azimuthDegrees: 106, elevationDegrees: 58 },
+  raking: { azimuthDegrees: 142, elevationDegrees: 11 },
 };
 
 /** How a board lies on the bench: no two are put down alike under the window. */
@@ -93,7 +93,7 @@ export type Light = {
   incidence: number;
 };
 
-const LOW = 14;
+const LOW = 11;
 const HIGH = 58;
 
 /** @param choice elevation is held between 6° and 85° */
@@ -109,21 +109,21 @@ export const lightFrom = (choice: LightChoice, lay: Lay = STRAIGHT): Light => {
     sine: Math.sin(elevation),
     cosine: Math.cos(elevation),
     tangent: Math.tan(elevation),
-    nearTilt: mixed(-0.045, 0.0) + lay.near,
+    nearTilt: mixed(-0.045, -0.03) + lay.near,
     tiltGrowth: 0.24,
     halfAlong: mixed(0.075, 0.06),
-    halfAcross: mixed(0.17, 0.1),
+    halfAcross: mixed(0.17, 0.15),
     bar: lay.bar,
     crossBar: lay.crossBar,
     halfBar: 0.0045,
     aside: lay.aside,
     edges: lay.edges,
-    window: mixed(2.1, 5.5),
+    window: mixed(2.1, 4.4),
     lampTilt: mixed(0.2, 0.3),
     lamp: mixed(60, 60),
     room: mixed(0.13, 0.18),
-    wall: mixed(0.15, 0.55),
-    ambient: mixed(0.24, 0.45),
+    wall: mixed(0.15, 0.8),
+    ambient: mixed(0.24, 0.62),
     level: mixed(0.88, 0.98),
     fall: mixed(0.5, 0.14),
     incidence: mixed(0.47, 0.9),

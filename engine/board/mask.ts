@@ -1,5 +1,5 @@
 import type { Board } from './field.ts';
-import { ease, noise, rough } from './noise.ts';
+import { drawnOut, ease, noise, rough } from './noise.ts';
 import { type Point, radians } from './stamp.ts';
 
 /** How far an edge strays at two sizes, about −1 to 1: long bays, and small nicks in some of them only. */
@@ -21,29 +21,22 @@ export const remnant = (x: number, y: number, size: number, seed: number): numbe
     noise(x / size, y / size, seed) + 0.35 * noise(x / (size * 0.3), y / (size * 0.3), seed + 1),
   );
 
-/**
- * How much of a thin haze keeps hold at a place, about 0.2 to 1.6: it breaks up in fine flecks, a little along the scratches
- * of a film.
- */
-export const settled = (x: number, y: number, seed: number): number => {
-  const v = y + 0.5 * noise(x / 19, y / 9, seed);
-  const scratch = noise((x + 0.5 * y) / 6, (v - 0.3 * x) / 0.5, seed + 3);
-  return Math.max(
+/** How much of a thin haze keeps hold at a place, about 0.3 to 1.6: it is a fine grain without a direction. */
+export const settled = (x: number, y: number, seed: number): number =>
+  Math.max(
     0.2,
-    0.95 +
-      0.34 * noise((x + 0.1 * v) / 3.6, (v - 0.1 * x) / 1.2, seed + 1) +
-      0.22 * noise(x / 1.5, v / 0.42, seed + 2) +
-      0.2 * Math.max(0, scratch) +
-      0.4 * noise(x / 5, y / 3.4, seed + 4),
+    0.97 +
+      0.42 * rough(x / 5, y / 4.4, seed, 3) +
+      0.16 * noise((x + 0.4 * y) / 0.7, (y - 0.4 * x) / 0.7, seed + 4) +
+      0.1 * noise(x / 0.29, y / 0.29, seed + 5),
   );
-};
 
 /** How much farther one fiber or bristle carries than the next, mm: little as a rule, far here and there. */
 export const carried = (x: number, y: number, far: number, seed: number): number => {
-  const fine = noise(x / 21, y / 0.4, seed);
-  const strand = noise(x / 33, y / 1.3, seed + 1);
-  const broad = noise(x / 40, y / 4.6, seed + 2);
-  return far * (0.75 * broad + 0.5 * strand + 1.3 * fine * fine * fine);
+  const fine = drawnOut(x, y, 9, 0.45, seed);
+  const strand = drawnOut(x, y, 12, 1.3, seed + 1);
+  const broad = rough(x / 14, y / 5, seed + 2, 2);
+  return far * (0.7 * broad + 0.4 * strand + 1.1 * fine * fine * fine);
 };
 
 /** Patches of noise, 0 outside to 1 inside; `share` is about how much of the board they take. */

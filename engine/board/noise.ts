@@ -59,6 +59,13 @@ export const noise = (x: number, y: number, seed: number): number => {
   return 1.5 * (top + v * (atC + u * (atD - atC) - top));
 };
 
+/** So far a lane of drawn out noise begins beside its neighbor, in lengths: no grid of ends shows. */
+const ASIDE = 0.63;
+
+/** Noise drawn out along x: swells so long and so wide, each lane of them begun at a place of its own. */
+export const drawnOut = (x: number, y: number, long: number, wide: number, seed: number): number =>
+  noise(x / long + (ASIDE * y) / wide, y / wide, seed);
+
 /** Sum of noise at halving sizes, about −1 to 1; each is turned, so that no grid shows. */
 export const rough = (x: number, y: number, seed: number, octaves: number): number => {
   let sum = 0;

@@ -3,6 +3,7 @@ import { layBase } from './base.ts';
 import { apply } from './features.ts';
 import { type Board, blankBoard } from './field.ts';
 import { layFilm } from './film.ts';
+import { throughLens } from './lens.ts';
 import { type LightChoice, layFrom, lightFrom } from './light.ts';
 import { start } from './noise.ts';
 import { pieceOf } from './piece.ts';
@@ -51,6 +52,7 @@ export const lightBoard = (board: Board, light: LightChoice, scaleBar = false): 
     data: new Uint8ClampedArray(board.columns * board.rows * 4),
   };
   shade(board, lightFrom(light, board.lay), picture.data);
+  throughLens(picture, board.lay);
   if (scaleBar) drawScaleBar(picture, board.widthMm);
   return picture;
 };

@@ -4,7 +4,7 @@ import type { Light } from './light.ts';
 /** So many pixels beyond the border the sweep begins. */
 const BEYOND = 60;
 /** Depth below the shadow's edge at which it is full, µm. */
-const FADE_UM = 18;
+const FADE_UM = 12;
 
 /**
  * How deep each pixel lies in the shadow of the relief, 0 lit to 1 dark. One sweep from the light's side:
@@ -18,7 +18,7 @@ export const castShadows = (b: Board, light: Light): Float32Array => {
   const step = major > 0 ? 1 : -1;
   const drop = pitch * 1000 * light.tangent * Math.sqrt(1 + minor * minor);
   // A window is wide: a shadow fades towards its end, so that low relief has only a faint one.
-  const soft = Math.max(drop * 1.6, FADE_UM);
+  const soft = Math.max(drop * 0.9, FADE_UM);
   const majors = along ? columns : rows;
   const minors = along ? rows : columns;
   const majorStride = along ? 1 : columns;

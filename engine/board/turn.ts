@@ -1,4 +1,5 @@
 import type { BoardRecipe } from '../model/board.ts';
+import { throughLens } from './lens.ts';
 import { type LightAngles, lightFrom } from './light.ts';
 import type { Pixels } from './pixels.ts';
 import { boardInSteps } from './render.ts';
@@ -25,6 +26,7 @@ export function* turnableInSteps(
   const picture: Pixels = { width, height, data: new Uint8ClampedArray(width * height * 4) };
   return (light) => {
     shade(board, lightFrom(light, board.lay), picture.data);
+    throughLens(picture, board.lay);
     drawScaleBar(picture, board.widthMm);
     return picture;
   };

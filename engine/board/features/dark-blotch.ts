@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, stain } from '../field.ts';
 import { carried, patches, turned } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type DarkBlotch = FeatureOf<'dark-blotch'>;
@@ -66,11 +66,10 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
 const sunken = (b: Board, f: DarkBlotch, from: number): void => {
   const cloud = patches(f['size-mm'] * 1.3, from, 0.44, 0.6);
   everywhere(b, (i, x, y) => {
-    const fiber = 0.8 * rough(x / 3.2, y / 0.7, from + 3, 3);
-    const share = cloud(x * 0.6 + 0.6 * carried(x, y, 7, from + 7), y + 0.8 * fiber);
+    const fiber = 0.4 * drawnOut(x, y, 7, 0.5, from + 3) + 0.25 * drawnOut(x, y, 1.6, 0.22, from + 5);
+    const share = cloud(x * 0.65 + 0.4 * carried(x, y, 3, from + 7), y + 0.8 * fiber);
     if (share === 0) return;
-    const streaky =
-      0.75 + 0.5 * fiber + 0.22 * noise(x / 1.8, y / 0.3, from + 5) + 0.3 * rough(x / 6, y / 4, from + 11, 2);
+    const streaky = 0.8 + 0.4 * fiber + 0.35 * rough(x / 6, y / 4, from + 11, 2);
     stain(b, i, BROWN, 1.3 * f.strength * share * Math.max(0.2, streaky));
   });
 };

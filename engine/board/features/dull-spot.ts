@@ -84,14 +84,14 @@ const melted = (b: Board, f: DullSpot, from: number, spots: readonly Spot[], rad
     d +=
       strays *
       (0.9 * noise(x / 3.4, y / 3.4, from + 50) +
-        0.35 * noise(x / 1.1, y / 1.1, from + 51) +
-        0.5 * noise(x / 5, y / 2.8, from + 53));
+        0.16 * noise(x / 1.1, y / 1.1, from + 51) +
+        0.5 * noise(x / 5, y / 4.2, from + 53));
     if (d > 3) return;
     // Where it only stood a moment its border is lost; where it dried last it is sharp.
     const kept = remnant(x, y, 11, from + 47);
     const lies = 1 - ease(-0.35 - Math.min(2.6, 0.55 * size) * (1 - kept), 0.3, d);
-    const cloud = rough(x / 7, y / 5, from + 44, 3);
-    const curdled = rough(x / 1.5, y / 1.1, from + 48, 2);
+    const cloud = rough(x / 7, y / 6, from + 44, 2);
+    const curdled = rough(x / 1.5, y / 1.4, from + 48, 2);
     const held = settled(x, y, from + 52);
     const share = weight * lies * Math.max(0.08, 0.5 + 0.85 * cloud + 0.3 * curdled) * held;
     blunt(b, i, 0.17, Math.min(1, f.strength * share));

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, scatter, stain } from '../field.ts';
 import { carried, patches, settled } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type SheenPatches = FeatureOf<'sheen-patches'>;
@@ -23,15 +23,14 @@ const flashing = (size: number, from: number): Dullness => {
   const island = patches(size, from, 0.5, 0.62);
   const lane = patches(size * 0.4, from + 60, 0.4, 0.7);
   return (x, y) => {
-    const bristle =
-      0.35 * noise(x / 22, (y + 0.1 * x) / 1.2, from + 5) + 0.6 * noise(x / 24, (y - 0.08 * x) / 4, from + 6);
-    const far = 2.2 * bristle + 2 * noise(x / 40, y / 7, from + 7);
-    const grain = rough(x / 4, y / 1.1, from + 8, 2) + rough(x / 0.9, y / 0.7, from + 9, 1);
+    const bristle = drawnOut(x, y + 0.1 * x, 9, 0.9, from + 5);
+    const far = 1.6 * drawnOut(x, y - 0.08 * x, 14, 3.4, from + 6) + 2 * rough(x / 16, y / 9, from + 7, 2);
+    const grain = rough(x / 4, y / 3, from + 8, 2) + 0.7 * noise(x / 0.6, y / 0.6, from + 9);
     return (
-      1.7 * island(x * 0.7 + 0.7 * far, y) +
-      0.5 * lane(x * 0.4 + 0.4 * far, y) +
-      0.13 * grain +
-      0.1 * bristle -
+      1.7 * island(x * 0.75 + 0.5 * far, y + 0.3 * far) +
+      0.5 * lane(x * 0.5 + 0.4 * far, y) +
+      0.09 * grain +
+      0.06 * bristle -
       1.05
     );
   };
@@ -68,8 +67,14 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
 const thirsty = (size: number, from: number): Dullness => {
   const island = patches(size * 1.15, from, 0.48, 0.75);
   return (x, y) => {
-    const far = carried(x, y + 0.7 * noise(x / 9, y / 6, from + 5), 4, from + 3);
-    return ease(0.12, 1.05, island(x * 0.55 + 0.55 * far, y) + 0.35 * rough(x / 11, y / 0.7, from + 4, 2));
+    const bent = y + 0.7 * noise(x / 9, y / 6, from + 5);
+    const far = carried(x, bent, 3, from + 3);
+    const fiber = drawnOut(x, bent, 6, 0.5, from + 4) + 0.7 * drawnOut(x, bent, 2.2, 0.24, from + 6);
+    return ease(
+      0.05,
+      1.05,
+      island(x * 0.62 + 0.5 * far, y) + 0.09 * fiber + 0.2 * rough(x / 6, y / 3, from + 8, 2),
+    );
   };
 };
 

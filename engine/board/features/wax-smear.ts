@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
-import { between, noise, random } from '../noise.ts';
+import { between, ease, noise, random } from '../noise.ts';
 import { traceOf, type Wipe, wipesOver } from '../wipes.ts';
 
 /** Short to-and-fro arcs of a polishing hand, no two alike, over the whole board. */
@@ -8,13 +8,13 @@ const scrubbed = (b: Board, seed: number, width: number): Wipe[] => {
   const next = random(seed);
   const count = Math.ceil((3.4 * b.widthMm * b.heightMm) / (width * width * 2.2));
   return Array.from({ length: count }, () => {
-    const radius = width * between(next, 0.8, 4, 1.5);
+    const radius = width * between(next, 0.7, 6, 1.8);
     return {
       middle: [next() * b.widthMm, next() * b.heightMm],
-      heading: between(next, -1, 0.7),
-      radius: radius * (next() < 0.8 ? 1 : -1),
+      heading: between(next, -1.3, 1.6),
+      radius: radius * (next() < 0.65 ? 1 : -1),
       half: Math.min(radius * 1.4, width * between(next, 0.6, 1.7)),
-      wide: width * between(next, 0.18, 0.5),
+      wide: width * between(next, 0.16, 0.62, 1.3),
       drift: between(next, -0.45, 0.45),
       id: Math.floor(next() * 1e6),
     };
@@ -28,7 +28,7 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
   const count = Math.max(7, Math.round((3 * b.heightMm) / width));
   const passes = set
     ? scrubbed(b, from, width)
-    : wipesOver(b, random(from), { count, width, radius: [0.4 * b.widthMm, 1.1 * b.widthMm] });
+    : wipesOver(b, random(from), { count, width, radius: [0.25 * b.widthMm, 1.6 * b.widthMm] });
   const traces = passes.map(traceOf);
   everywhere(b, (i, x, y) => {
     if (set) {
@@ -45,8 +45,12 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
         scatter(b, i, 0.06 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
         return;
       }
-      const border = Math.exp(-(((Math.abs(off) / (passes[n]!.wide * 0.62) - 1) / 0.12) ** 2));
-      raise(b, i, f.strength * share * (1.8 * thread + 2.5 * border));
+      // What the cloth pushed aside lies along one side as a greasy ridge, here thick and there gone.
+      const side = off * (n % 2 ? 1 : -1);
+      const border =
+        Math.exp(-(((side / (passes[n]!.wide * 0.6) - 1) / 0.14) ** 2)) *
+        ease(-0.2, 0.5, noise(run / 9, n + 0.5, from + 5));
+      raise(b, i, f.strength * share * (1.6 * thread + 6 * border));
       roughen(b, i, n % 2 ? 0.018 : 0.16, Math.min(1, 1.25 * f.strength * share * (0.7 + 0.5 * thread)));
       scatter(b, i, Math.max(0, f.strength * share * (0.035 + 0.045 * thread + 0.03 * border)));
     });

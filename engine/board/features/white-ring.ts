@@ -23,7 +23,7 @@ const rings = (
   const aside = radius * between(next, 0.3, 0.5) * (next() < 0.5 ? -1 : 1);
   const feet = [{ x: cx, y: cy, weight: 1, open: next() * 6.28, gap: 0.55 }];
   // A glass is lifted and set down again; a nail is not.
-  if (radius > GLASS_MM)
+  if (radius + half > GLASS_MM)
     feet.push({ x: cx + aside, y: cy + 0.3 * aside, weight: 0.6, open: aside > 0 ? Math.PI : 0, gap: 1.5 });
   everywhere(b, (i, x, y) => {
     let share = 0;
@@ -37,15 +37,15 @@ const rings = (
         (0.5 + 0.6 * Math.max(0, noise(ca * 5, sa * 5, from + 3) + 0.6));
       const away = Math.abs(Math.atan2(Math.sin(angle - foot.open), Math.cos(angle - foot.open)));
       const here = foot.weight * wet * ease(foot.gap * 0.5, foot.gap * 1.6, away);
-      // Water crept away under the foot and along the grain beside it, here more, there less.
-      const crept = 0.7 * noise(x / 4, y / 2.6, from + 5) + 0.3 * noise(x / 1.4, y / 0.9, from + 6);
-      const wobble = half * (0.6 * rough(x / 5, y / 5, from + 2, 2) + 0.28 * crept);
-      const wide = off + wobble > 0 ? 0.75 + 0.5 * crept : 0.8 + 0.8 * wet;
-      const body = Math.exp(-((Math.abs(off + wobble) / (half * Math.max(0.3, wide))) ** 1.5));
-      const tide =
-        Math.exp(-(((off - half * 0.75 + wobble) / (half * (0.16 + 0.2 * wet))) ** 2)) *
-        remnant(x, y, 5, from + 9);
-      share = Math.max(share, here * (0.75 * body + 0.4 * tide) * settled(x, y, from + 12));
+      // The water stood under the foot: its shore outside is crisp, inward it crept on, here more and there less.
+      const wobble =
+        half * (0.3 * rough(x / 7, y / 7, from + 2, 2) + 0.1 * noise(x / 1.1, y / 1.1, from + 6));
+      const d = off + wobble;
+      const out = half * (0.5 + 0.35 * wet);
+      const crept = half * (0.7 + 0.9 * ease(-0.4, 0.5, noise(x / 6, y / 6, from + 5)));
+      const body = ease(out + 0.22, out - 0.12, d) * ease(-out - crept, -0.2 * half, d);
+      const tide = Math.exp(-(((d - out + 0.22) / 0.24) ** 2)) * remnant(x, y, 6, from + 9);
+      share = Math.max(share, here * (0.62 * body * settled(x, y, from + 12) + 0.42 * tide));
     }
     if (share > 0.004) mark(i, share);
   });
@@ -81,28 +81,20 @@ const drops = (
       if (here < d) [size, weight] = [radius, spot.weight];
       d = joined(d, here, Math.min(radius, 3));
     }
-    d +=
-      (0.16 * noise(x / 1.9, y / 1.9, from + 20) +
-        0.2 * noise(x / 4, y / 2.6, from + 22) +
-        0.06 * noise(x / 0.9, y / 0.6, from + 23)) *
-      Math.min(1, size / 4);
+    d += 0.3 * rough(x / 3, y / 3, from + 20, 3) * Math.min(1, size / 4);
     const rim = Math.min(half, size * 0.3);
     if (d > rim * 1.5) return;
-    const left = remnant(x, y, Math.max(3, size * 0.8), from + 9);
-    const wide = rim * (0.25 + 0.7 * left);
-    const tide = Math.exp(-(((d + rim * 0.5) / (d < -rim * 0.5 ? wide * 1.6 : wide * 0.7)) ** 2)) * left;
-    // An older shore further in, where the drop stood still for a while.
-    const inner = Math.exp(-(((d + size * 0.3) / (rim * 0.5)) ** 2)) * remnant(x, y, 5, from + 19);
-    const body = (1 - ease(-rim * 1.6, rim * 0.4, d)) * Math.exp(d / (size * 0.45));
+    // It stood still longest at its shore, which is crisp outside and fades inward; older shores lie further in.
+    const left = 0.3 + 0.7 * remnant(x, y, Math.max(3, size * 0.8), from + 9);
+    const tide =
+      ease(0.16, -0.1, d) * Math.exp(-((Math.min(0, d + 0.12) / (rim * (0.3 + 0.6 * left))) ** 2)) * left;
+    const inner = Math.exp(-(((d + size * 0.34) / (rim * 0.4)) ** 2)) * remnant(x, y, 5, from + 19);
+    const body = ease(0.16, -0.1, d) * Math.exp(d / (size * 0.4));
     mark(
       i,
       weight *
         settled(x, y, from + 12) *
-        Math.max(
-          0.66 * tide * (1 + 0.5 * rough(x / 2.2, y / 2.2, from + 21, 2)),
-          // Away from its shore it died out in flecks.
-          body * Math.max(0, 0.3 + 0.5 * rough(x / 4, y / 4, from + 8, 3)) + 0.16 * inner,
-        ),
+        Math.max(0.8 * tide, body * Math.max(0, 0.3 + 0.3 * rough(x / 4, y / 4, from + 8, 2)) + 0.16 * inner),
     );
   });
 };
@@ -110,7 +102,9 @@ const drops = (
 /** Water left by a glass or by drops: white in the film, dull in a wax, black once it has reached the wood. */
 export const whiteRing = (b: Board, f: WhiteRing, from: number): void => {
   const center = placed(b, random(from), f.at);
-  const mark = (i: number, share: number) => {
+  const mark = (i: number, held: number) => {
+    // An open pore has no film over it that could whiten.
+    const share = f.color === 'black' ? held : held * ease(-7, -1.5, b.height[i]!);
     if (f.color === 'black') stain(b, i, BLACK_STAIN, 1.3 * f.strength * share);
     else if (f.color === 'white') scatter(b, i, 0.55 * f.strength * share);
     else {

@@ -1,13 +1,15 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
-import { ease, noise, rough } from '../noise.ts';
+import { drawnOut, ease, noise, rough } from '../noise.ts';
 
 /** Sanded through one coat into the next: thin broken outlines round the high places, each coat with its own shine. */
 export const witnessLines = (b: Board, f: FeatureOf<'witness-lines'>, from: number): void => {
   const size = f['size-mm'] * 1.5;
   const sanded = 0.42 * Math.max(0.4, f.strength);
   everywhere(b, (i, x, y) => {
-    const paper = 0.006 * noise(x / 9, y / 0.35, from + 2) + 0.008 * noise(x / 22, y / 1.4, from + 3);
+    const lean = y + 0.42 * x;
+    const paper =
+      0.006 * drawnOut(x, lean, 5, 0.35, from + 2) + 0.006 * drawnOut(x, y - 0.3 * x, 8, 1.1, from + 3);
     const hill =
       0.9 * rough(x / (size * 1.25), y / size, from, 1) +
       0.11 * rough(x / 13, y / 8, from + 1, 2) +

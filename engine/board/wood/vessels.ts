@@ -26,7 +26,7 @@ const APART = [0.1, 0.34] as const;
 /** How deep a line lies over its length, 0–1: one end enters the surface soon, the other leaves it little by little. */
 const opening = (t: number, turned: boolean): number => {
   const s = turned ? 1 - t : t;
-  return ease(0, 0.12, s) * ease(0, 0.5, 1 - s);
+  return ease(0, 0.2, s) * ease(0, 0.6, 1 - s);
 };
 
 /** Calls `visit` for each pixel of a line, with the share of it that the line opens. */
@@ -56,8 +56,8 @@ const follow = (
     const open = opening(t, turned);
     const half = line.half * (0.45 + 0.55 * open) * (1 + WORN * noise(x / 0.7, line.y * 9, 1));
     // It dips below the face for a while, or is closed by what grew or settled in it.
-    const closed = noise(x / 1.7, line.y * 7, 2) + 0.7 * noise(x / 0.5, line.y * 8, 4);
-    const clear = open * ease(0.5, -0.25, closed);
+    const closed = noise(x / 2.6, line.y * 7, 2) + 0.45 * noise(x / 0.6, line.y * 8, 4);
+    const clear = open * ease(0.62, -0.3, closed);
     if (half <= 0 || clear < 0.02) continue;
     const top = Math.max(0, Math.floor((y - half) / pitch));
     const bottom = Math.min(rows - 1, Math.floor((y + half) / pitch));
@@ -88,7 +88,7 @@ export const openVessels = (b: Board, grain: Grain, v: Vessels, next: Random): v
     const wide = between(next, v.widthMm[0], v.widthMm[1], 1.6);
     const chance = next();
     const turned = next() < 0.5;
-    const deep = between(next, 0.35, 1);
+    const deep = between(next, 0.18, 1, 1.3);
     const splits = next() < SPLIT;
     const apart = between(next, ...APART) * (next() < 0.5 ? -1 : 1);
     if ((!inZone && chance > 0.1) || grain.knot(middle, y) < 1.1) continue;

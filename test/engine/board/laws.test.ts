@@ -70,7 +70,7 @@ const OTHERWISE: Readonly<Record<string, Law | undefined>> = {
   'wax-in-grain per-cm2': undefined,
   // A ring twice as wide runs over the rim of the board.
   'white-ring diameter-mm': ['area', 0.3, 0.9],
-  'white-ring width-mm': ['area', 1.02, 1.5],
+  'white-ring width-mm': ['area', 1.02, 2],
   // Film flows together: what stands higher is narrower.
   'oil-pools height-um': ['relief', 1.2, 2],
   'crawling ridge-um': ['relief', 1.3, 2],
