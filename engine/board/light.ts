@@ -125,7 +125,7 @@ export const lightFrom = (choice: LightChoice, lay: Lay = STRAIGHT): Light => {
     wall: mixed(0.15, 0.8),
     ambient: mixed(0.24, 0.62),
     level: mixed(0.88, 0.98),
-    fall: mixed(0.5, 0.14),
+    fall: mixed(0.72, 0.16),
     incidence: mixed(0.47, 0.9),
   };
 };

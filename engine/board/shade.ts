@@ -98,7 +98,7 @@ export const shade = (b: Board, light: Light, out: Uint8ClampedArray): void => {
         lens *
         level *
         (1 + fall * (0.5 - far)) *
-        (ambient * (1 - 0.5 * dark) + direct * lit) *
+        (ambient * (1 - 0.3 * dark) + direct * lit) *
         (1 - 0.6 * hollow);
 
       const r0 = roughness[i]!;

@@ -63,7 +63,7 @@ export const traceOf = ({ middle, heading, radius, half, wide, drift, id }: Wipe
     const off = straight + drift * run + 0.22 * wide * noise(run / (wide * 2.6 + 5), 7, id + 4);
     if (Math.abs(off) > wide) return trace;
     // A cloth lies in folds: each has threads of its own fineness, which come and go as it turns in the hand.
-    const turned = off + 0.5 * wide * noise(run / (wide * 3), off / wide, id + 6);
+    const turned = off + 0.22 * wide * noise(run / (wide * 3), off / wide, id + 6);
     const fineness = coarse * (1 + 0.7 * noise(turned / (wide * 0.45), run / 60, id + 5));
     const broad = noise(run / 26, turned / (1.1 * fineness) + 0.6 * (run / 26), id);
     const thin = noise(run / 11, turned / (0.34 * fineness) + 0.6 * (run / 11), id + 1);

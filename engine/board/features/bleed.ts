@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, stain } from '../field.ts';
 import { blot, carried, joined, patches, remnant } from '../mask.ts';
-import { between, ease, noise, type Random, random, rough } from '../noise.ts';
+import { between, drawnOut, ease, noise, type Random, random, rough } from '../noise.ts';
 import { type Point, placed, stroke, trickle } from '../stamp.ts';
 
 const TANNIN = [0.3, 0.74, 1.5] as const;
@@ -70,12 +70,12 @@ const tannin = (b: Board, f: Bleed, from: number): void => {
       (y -
         push +
         6 * noise(x / 80, y / 17, from + 6) +
-        1.1 * noise(x / 15, y / 5, from + 10) +
-        0.3 * noise(x / 9, y / 0.9, from + 13)) /
-      4.6;
+        0.7 * noise(x / 15, y / 5, from + 10) +
+        0.3 * drawnOut(x, y, 5, 0.6, from + 13)) /
+      3.4;
     const part = ring - Math.floor(ring);
     const band = 0.25 + 0.75 * ease(0.25, 0.85, part) * (1 - ease(0.88, 1, part));
-    const far = carried(x, y, 6, from + 7);
+    const far = carried(x, y, 3, from + 7);
     const share = cloud(x * 0.5 + 0.4 * far, y) * (0.75 + 0.4 * rough(x / 9, y / 4, from + 4, 2));
     const heart =
       Math.exp(-((d / radius) ** 2.2)) *
@@ -93,12 +93,13 @@ const tannin = (b: Board, f: Bleed, from: number): void => {
       Math.exp(-(((d - radius * 1.08) / (radius * 0.16)) ** 2)) *
       remnant(x, y, radius * 0.9, from + 12) *
       1.3;
-    const aura = Math.exp(-d / (radius * 2.1));
+    const aura = Math.exp(-d / (radius * 1.9));
     const depth =
-      band * Math.max(0, 0.3 * share + 0.75 * aura) + 0.07 * share + 1.15 * heart + 0.25 * rim + 0.14 * aura;
+      band * Math.max(0, 0.14 * share + 0.7 * aura) + 0.02 * share + 1.2 * heart + 0.25 * rim + 0.34 * aura;
     stain(b, i, TANNIN, f.strength * 0.95 * Math.max(0, depth));
     // The brush marks of the paint lie over it all, whole.
-    raise(b, i, 3 * noise(x / 26, (y + 0.05 * x) / 0.9, from + 19));
+    const lean = y + 0.09 * x;
+    raise(b, i, 5 * drawnOut(x, lean, 18, 1, from + 19) + 3 * drawnOut(x, lean, 8, 0.4, from + 20));
   });
 };
 
@@ -124,18 +125,21 @@ const dye = (b: Board, f: Bleed, from: number, center: Point): void => {
   });
   everywhere(b, (i, x, y) => {
     let d = 1e9;
-    const px = x + 1.5 * noise(x / 6, y / 4, from + 9);
-    const py = y + 0.9 * noise(x / 6, y / 4, from + 11);
+    const px = x + 1.6 * rough(x / 9, y / 8, from + 9, 2);
+    const py = y + 1.4 * rough(x / 9, y / 8, from + 11, 2);
     for (const { at, reach, edge } of blots)
       if (Math.abs(x - at[0]) < reach && Math.abs(y - at[1]) < reach)
         d = joined(d, edge(px, py), radius * 0.4);
     if (d > radius * 1.4) return;
-    d += 0.8 * noise(x / 2.4, y / 1.4, from + 10);
-    const core = 1 - ease(-radius * 0.5, radius * 0.35, d);
-    const shore = Math.exp(-(((d + radius * 0.02) / (radius * 0.13)) ** 2)) * remnant(x, y, 6, from + 14);
-    const halo = Math.exp(-((Math.max(0, d + radius * 0.2) / (radius * 0.42)) ** 1.6));
-    const share = 0.34 * core + 0.26 * halo + 0.2 * shore;
-    const grainy = 0.85 + 0.3 * rough(x / 8, y / 5, from + 12, 2) + 0.1 * noise(x / 9, y / 1.6, from + 13);
+    d += 0.35 * rough(x / 3, y / 3, from + 10, 2);
+    // A wide fog, with a shore where the wet stood still for a while.
+    const core = 1 - ease(-radius * 0.7, radius * 0.5, d);
+    const shore =
+      Math.exp(-(((d - radius * 0.02) / (radius * (d > 0 ? 0.07 : 0.16))) ** 2)) *
+      remnant(x, y, 8, from + 14);
+    const halo = Math.exp(-((Math.max(0, d + radius * 0.2) / (radius * 0.6)) ** 1.5));
+    const share = 0.3 * core + 0.24 * halo + 0.17 * shore;
+    const grainy = 0.9 + 0.26 * rough(x / 8, y / 6, from + 12, 3) + 0.05 * noise(x / 0.5, y / 0.5, from + 13);
     if (share > 0.01) stain(b, i, DYE, f.strength * share * grainy);
   });
 };
@@ -166,16 +170,25 @@ const ink = (b: Board, f: Bleed, [x, y]: Point, from: number): void => {
     }
   }
   const half = 0.26;
-  const draw = (points: readonly Point[], id: number) =>
+  const draw = (points: readonly Point[], id: number) => {
+    const total = points.reduce(
+      (sum, [px, py], n) => (n === 0 ? 0 : sum + Math.hypot(px - points[n - 1]![0], py - points[n - 1]![1])),
+      0,
+    );
     stroke(b, points, half * 5, (i, d, run) => {
       const pressed = Math.max(0.2, 0.8 + 0.55 * noise(run / 2.3, 3, id) + 0.25 * noise(run / 0.7, 5, id));
       const wide = half * (0.4 + 0.6 * pressed);
       const nick = 0.09 * noise(run / 0.25, d / 0.2, id + 1);
-      const body = ease(wide * 1.25, wide * 0.45, d + nick);
-      const feather = Math.exp(-d / (half * (0.8 + 0.7 * Math.max(0, noise(run / 3, 9, id + 2)))));
+      const body = ease(wide * 1.5, wide * 0.2, d + nick);
+      // Where the pen stood, at both ends of a stroke, more ink went in and crept away.
+      const stood = Math.exp(-run / 0.7) + Math.exp(-Math.max(0, total - run) / 0.7);
+      const feather =
+        Math.exp(-d / (half * (1.1 + 1.1 * Math.max(0, noise(run / 3, 9, id + 2)) + 0.8 * stood))) *
+        (1 + 1.2 * stood);
       const risen = 0.45 + 0.75 * ease(-0.5, 0.5, noise(run / 6, 7, id + 3));
-      stain(b, i, INK, 1.35 * f.strength * risen * (pressed * 0.85 * body + 0.26 * feather));
+      stain(b, i, INK, 1.35 * f.strength * risen * (pressed * 0.7 * body + 0.3 * feather));
     });
+  };
   for (const [n, points] of words.entries()) draw(points, from + n);
 };
 

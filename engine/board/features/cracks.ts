@@ -69,7 +69,7 @@ const grown = (b: Board, spacing: number, far: number, from: number, least: numb
       if (run < rooted) continue;
       rooted = run + spacing * between(next, 0.5, 1.7);
       side = next() < 0.75 ? -side : side;
-      roots.push({ at: [x, y], heading: direction + side * between(next, 1.25, 1.8), age: age + 1 });
+      roots.push({ at: [x, y], heading: direction + side * between(next, 0.85, 2.1), age: age + 1 });
     }
     const end = (points.length - 1) * step;
     stroke(b, points, far, (i, d, run) => {
@@ -101,12 +101,12 @@ const net = (b: Board, f: Cracks, from: number): void => {
   const mud = f.pattern === 'mud';
   const half = f['width-um'] / 2000;
   const far = Math.min(s * 0.4, mud ? 1.2 : 0.9);
-  const near = grown(b, s, far, from, half * (mud ? 0.22 : 0.4));
+  const near = grown(b, s, far, from, half * (mud ? 0.22 : 0.3));
   everywhere(b, (i, x, y) => {
     const d = near[i]!;
     if (d >= far) return;
     // One crack gapes, the next is a hairline; the film curls along part of one side only.
-    const uneven = 0.8 + 0.75 * noise(x / 6, y / 6, from + 3) + 0.4 * rough(x / 1.6, y / 1.6, from + 4, 2);
+    const uneven = 0.7 + 1.15 * noise(x / 6, y / 6, from + 3) + 0.4 * rough(x / 1.6, y / 1.6, from + 4, 2);
     const curled = remnant(x, y, mud ? 5 : 9, from + 8);
     const wide = half * Math.max(0.12, mud ? uneven : uneven + 0.5 * rough(x / 0.5, y / 0.5, from + 6, 1));
     const gap = Math.max(0, cover(b, wide - d, half * 2));
@@ -120,9 +120,9 @@ const net = (b: Board, f: Cracks, from: number): void => {
       raise(
         b,
         i,
-        (1 + 9 * curled) * (1 - ease(0, far, d)) ** 2 +
-          (2 + 9 * curled) * Math.exp(-d / 0.09) -
-          (34 - 14 * filled) * gap,
+        (1 + 13 * curled) * (1 - ease(0, far, d)) ** 2 +
+          (2 + 15 * curled) * Math.exp(-d / 0.13) -
+          (44 - 14 * filled) * gap,
       );
       tint(b, i, SHADE, gap * (0.5 - 0.35 * filled));
       scatter(b, i, (0.02 + 0.12 * filled) * gap);

@@ -31,18 +31,19 @@ export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
     if (inside === 0) return;
     raise(b, i, -0.75 * inside * Math.min(0, b.height[i]!));
     const pile = ease(-half * 0.3, half * 0.75, u + half * 0.3 * fold);
-    // The dunes fork and change their spacing from place to place; no two run side by side for long.
-    const slides = 2.6 * noise(u / 12, v / 2.6, from + 7) + 0.8 * noise(u / 3.5, v / 1.2, from + 8);
+    // Small ridges square to the path, side by side, which fork and shift a little against one another.
+    const slides = 0.9 * noise(u / 9, v / 3.4, from + 7) + 0.34 * noise(u / 2.6, v / 1.1, from + 8);
     const phase =
-      (u + slides + 1.9 * noise(u / 8, v / 4, from + 3) + 0.16 * v * v * Math.sign(bow)) /
-      (1.3 + 1.2 * pile + 0.5 * fold);
+      (u + slides + 0.12 * v * v * Math.sign(bow) + 0.25 * v * noise(u / 14, 2, from + 3)) /
+      (0.85 + 0.5 * pile + 0.2 * fold);
     const crest = Math.sin(2 * Math.PI * phase);
-    const broken = ease(-0.45, 0.4, noise(u / 3.2, v / 2.2, from + 6) + 0.5 * noise(u / 8, v / 5, from + 9));
+    const broken = ease(-0.5, 0.4, noise(u / 1.6, v / 2.6, from + 6) + 0.6 * noise(u / 8, v / 5, from + 9));
     const dune =
-      (crest > 0 ? crest : 0.6 * crest) * (0.1 + 1.05 * broken) + 0.2 * noise(u / 0.9, v / 0.5, from + 10);
+      (crest > 0 ? crest : 0.6 * crest) * (0.12 + 0.95 * broken) + 0.2 * noise(u / 0.9, v / 0.5, from + 10);
     raise(b, i, f['height-um'] * inside * (0.26 * torn * (1 - 0.7 * pile) + pile * (0.38 + 0.5 * dune)));
     scaleFilm(b, i, 1 - 0.7 * inside * (1 - pile) * ease(-0.3, 0.5, torn));
-    roughen(b, i, 0.15, inside * (0.55 + 0.4 * ease(-0.1, 0.5, torn)) * (1 - 0.5 * pile));
+    // What was dragged along lies in the pores, too.
+    roughen(b, i, 0.12, inside * (0.7 + 0.3 * ease(-0.1, 0.5, torn)) * (1 - 0.25 * pile));
     scatter(b, i, 0.03 * inside * (1 - pile) * ease(-0.2, 0.6, torn));
   });
 };

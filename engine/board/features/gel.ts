@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, pour, raise, roughen, scatter, stain } from '../field.ts';
 import { joined } from '../mask.ts';
-import { between, ease, noise, type Random, random } from '../noise.ts';
+import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc, type Point, stroke, wander } from '../stamp.ts';
 
@@ -64,7 +64,9 @@ const flake = (b: Board, f: Gel, next: Random, point: Point, radius: number): vo
     const double =
       lies * ease(-0.75 * wide, -0.55 * wide, crease + 0.2 * wide * noise(u / radius, 3, id + 4));
     const lip = Math.exp(-((crease / 0.13) ** 2)) * ease(0.1, -0.1, out);
-    const wrinkle = noise(u / (radius * 0.8), v / (radius * 0.22), id + 3);
+    // Crumpled as film is: a few sharp folds that meet, flat between.
+    const crumpled = rough(u / (radius * 0.9), v / (radius * 0.8), id + 3, 2);
+    const wrinkle = 1.1 - 3 * Math.sqrt(crumpled * crumpled + 0.01);
     raise(
       b,
       i,
@@ -108,6 +110,6 @@ export const gel = (b: Board, f: Gel, from: number): void => {
     const radius = between(next, low, high, 2.4) / 2;
     if (next() < f.skins) flake(b, f, next, point, Math.max(radius, 0.7));
     else clot(b, f, next, point, radius);
-    if (next() < 0.3) string(b, f, next, [next() * b.widthMm, next() * b.heightMm], Math.max(radius, 0.5));
+    if (next() < 0.14) string(b, f, next, [next() * b.widthMm, next() * b.heightMm], Math.max(radius, 0.5));
   }
 };

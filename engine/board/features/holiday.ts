@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, dim, everywhere, raise, roughen, scatter } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 import { fiberAt } from '../wood/face.ts';
 
@@ -51,11 +51,12 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
       const lands = skip.half * (0.7 * belly + 0.08) + 3.6 * strand(v, skip.id + 7) - u;
       const side = skip.wide * (1 + 0.14 * stray(u, 3, 9, skip.id + 3)) - Math.abs(v);
       // Wet, the film crept on a little along the fibers and rounded off.
-      const crept = 0.5 * noise(u0 / 3, v0 / 0.5, skip.id + 9) + 0.5 * rough(u0 / 3, v0 / 2, skip.id + 10, 2);
+      const crept =
+        0.35 * drawnOut(u0, v0, 2.2, 0.4, skip.id + 9) + 0.8 * rough(u0 / 3.4, v0 / 2.4, skip.id + 10, 3);
       const open =
-        ease(-0.2, 4.2, dry + 1.4 * crept) *
-        ease(-0.1, 0.5, lands + 1.2 * crept) *
-        ease(-0.15, 0.4, side + 0.6 * crept);
+        ease(-0.2, 4.6, dry + 1.4 * crept) *
+        ease(-0.2, 1.3, lands + 1.2 * crept) *
+        ease(-0.2, 0.8, side + 0.6 * crept);
       missed = Math.max(missed, open);
       edge = Math.min(edge, Math.abs(lands), Math.abs(side));
     }
@@ -69,11 +70,11 @@ export const holiday = (b: Board, f: FeatureOf<'holiday'>, from: number): void =
     const rim = Math.exp(-((edge / 0.6) ** 2)) * (1 - missed) * (0.25 + remnant(x, y, 5, from + 8));
     // Bare wood has fibers; bare paint is smooth.
     const fiber = fibrous * fiberAt(x, y, from + 9);
-    raise(b, i, -(film * 0.8 + 14) * bare + 15 * rim + 9 * fiber * bare);
+    raise(b, i, -(film * 0.8 + 14) * bare + 5 * rim + 9 * fiber * bare);
     b.film[i] = film * (1 - bare);
     roughen(b, i, b.bareRoughness, bare);
     // Dry fibers scatter: paler than what the film wets.
-    scatter(b, i, bare * Math.max(0, 0.01 + 0.024 * fiber + 0.016 * noise(x / 4, y / 3, from + 10)));
+    scatter(b, i, bare * Math.max(0, 0.05 + 0.04 * fiber + 0.025 * rough(x / 4, y / 3, from + 10, 2)));
     // Bare, it is handled and dusty in places, and its pores stand open.
     const soiled = bare * Math.max(0, 0.12 + 0.2 * rough(x / 7, y / 3, from + 11, 2)) + 0.4 * pore;
     dim(b, i, [1 - soiled, 1 - soiled, 1 - 1.05 * soiled]);

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, dim, everywhere, raise, roughen, scaleFilm, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
-import { ease, noise } from '../noise.ts';
+import { drawnOut, ease, noise } from '../noise.ts';
 
 /**
  * Where one pass overlapped a setting one: a band of double film, darker and of other sheen, its edges a ridge of
@@ -15,11 +15,12 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
   const phase = width > b.heightMm * 0.6 ? 0 : width * 0.22;
   everywhere(b, (i, x, y) => {
     const u = along(x, y);
-    const v = across(x, y) - offset + phase + 0.9 * noise(u / 40, 3, from) + 0.2 * noise(u / 11, 9, from);
+    const v =
+      across(x, y) - offset + phase + 1.7 * noise(u / 42, 3, from) + 0.3 * noise(u / 13, 9, from) + 0.05 * u;
     const nearest = Math.round(v / width);
     const side = v - nearest * width;
     const hand = side > 0 ? 1 : 4;
-    const bristle = noise(u / 50, v / 0.8, from + 5) + 0.5 * noise(u / 30, v / 0.35, from + 6);
+    const bristle = drawnOut(u, v, 34, 0.8, from + 5) + 0.5 * drawnOut(u, v, 18, 0.35, from + 6);
     // The two edges wander each by itself, and one of them melted in along part of its way.
     const edge =
       half * (1 + 0.22 * noise(u / 19, hand + nearest * 7, from + 1)) +

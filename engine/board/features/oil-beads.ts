@@ -8,7 +8,7 @@ type OilBeads = FeatureOf<'oil-beads'>;
 
 const OIL = [0.14, 0.29, 0.5] as const;
 /** How tall a bead stands, as a share of its radius: oil wets wood and film, and lies flat. */
-const TALL = 0.11;
+const TALL = 0.065;
 /** Light spreads in a bead and about it: so much film a µm of its height leaves what lies below evenly lit. */
 const CLEAR = 7;
 /** A veil that is less than this share of the thickest was wiped away. */
@@ -41,7 +41,7 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       1 +
       off * (dx / (radius * long)) * (1 - t) +
       0.1 * spread * noise(dx / (radius * 0.7), v / (radius * 0.5), id + 2);
-    const cap = (1 - t * t) ** steep * top;
+    const cap = (1 - t ** 3) ** steep * top;
     raise(b, i, tall * cap);
     pour(b, i, CLEAR * tall * cap);
     const wet = ease(1, 0.82, t);
@@ -51,7 +51,7 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       b,
       i,
       OIL,
-      color * wet * (0.7 + 0.5 * cap + (0.25 - 0.2 * spread) * ease(0.6, 1, t) - 0.9 * gathered),
+      color * wet * (0.6 + 0.5 * cap + 0.4 * Math.exp(-(((t - 0.9) / 0.09) ** 2)) - 0.6 * gathered),
     );
     // What it covers it wets: no veil dulls the color there.
     b.haze[i] = b.haze[i]! * (1 - 0.85 * wet);
@@ -96,10 +96,10 @@ const rows = (b: Board, f: OilBeads, next: Random): Point[] => {
   const points: Point[] = [];
   while (points.length < count) {
     let [x, y] = [between(next, -0.1, 0.9) * b.widthMm, next() * b.heightMm];
-    for (let left = Math.ceil(between(next, 1, 7, 1.5)); left > 0 && points.length < count; left--) {
+    for (let left = Math.ceil(between(next, 1, 11, 1.5)); left > 0 && points.length < count; left--) {
       points.push(inPore(b, [x, y]));
-      x += between(next, 1.2, 5, 1.4);
-      y += between(next, -0.25, 0.25);
+      x += between(next, 0.5, 3.4, 1.6);
+      y += between(next, -0.18, 0.18);
     }
   }
   return points;

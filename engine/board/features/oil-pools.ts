@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
-import { between, ease, noise, random, rough } from '../noise.ts';
+import { between, drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { type Point, stroke, wander } from '../stamp.ts';
 import { grain } from './nibs.ts';
 
@@ -27,17 +27,19 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
     return (
       rough(u / (size * 1.8), v / (size * 0.95), from, 1) +
       0.12 * noise(u / (size * 0.45), v / (size * 0.3), from + 3) +
-      0.03 * noise(x / 7, y / 0.8, from + 9) +
-      0.03 * rough(x / 3, y / 1.4, from + 15, 2) -
+      0.02 * drawnOut(x, y, 4, 0.6, from + 9) +
+      0.05 * rough(x / 3, y / 2.2, from + 15, 2) -
       0.1
     );
   };
   everywhere(b, (i, x, y) => {
     const level = levelAt(x, y);
     const deep = ease(-0.02, 0.5, level);
-    const shore = ease(-0.07, 0.06, level + 0.05 * noise(x / 2.6, y / 0.45, from + 12));
+    const shore = ease(-0.03, 0.03, level);
+    // What dried first lies round it as a dark line.
+    const tide = Math.exp(-(((level - 0.015) / 0.03) ** 2));
     // Beyond the pool the oil sank in and left the face merely damp.
-    const damp = ease(-0.34, 0.02, level + 0.1 * noise(x / 9, y / 0.8, from + 10));
+    const damp = ease(-0.34, 0.02, level + 0.07 * drawnOut(x, y, 6, 0.6, from + 10));
     roughen(b, i, 0.2 - 0.06 * damp, 1 - shore);
     stain(b, i, HONEY, 0.34 * f.strength * damp * (1 - shore));
     if (shore === 0) return;
@@ -48,7 +50,7 @@ export const oilPools = (b: Board, f: FeatureOf<'oil-pools'>, from: number): voi
       b,
       i,
       HONEY,
-      f.strength * (0.6 * shore + 2.2 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))),
+      f.strength * (0.6 * shore + 0.5 * tide + 2.2 * deep * (0.8 + 0.4 * noise(x / 5, y / 3, from + 11))),
     );
     roughen(b, i, 0.009, shore);
   });

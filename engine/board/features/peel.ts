@@ -6,7 +6,7 @@ import { between, ease, noise, type Random, random, rough } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
 /** Old primer is gray and stained by what lay on it, linear light. */
-const PRIMER = [0.125, 0.13, 0.128] as const;
+const PRIMER = [0.1, 0.098, 0.088] as const;
 
 /**
  * Distance outside (+) or inside (−) a place broken out along cracks, mm: sides of unequal length, each torn in nicks
@@ -108,11 +108,11 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         uncover(b, i, ground, bare);
         if (f.under === 'white') {
           const worn =
-            0.84 +
-            0.1 * noise(x / 9, y / 7, from + 13) +
-            0.03 * strokes +
-            0.12 * rough(x / 1.7, y / 1.5, from + 14, 3) +
-            0.1 * Math.exp(d / 0.7);
+            0.93 +
+            0.06 * noise(x / 9, y / 7, from + 13) +
+            0.05 * strokes +
+            0.07 * rough(x / 1.2, y / 1.2, from + 14, 3) +
+            0.06 * Math.exp(d / 0.7);
           tint(b, i, PRIMER, bare * Math.min(1, worn));
           // A thin stain of the paint stayed in the low places of the old face.
           tint(
@@ -160,7 +160,7 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const back = Math.max(0, 0.4 * edge(x, y, 0) + 0.6 * d);
     if (back > loose * 2.2) return;
     const rise = Math.max(0, 1 - back / loose);
-    raise(b, i, 0.3 * lift * stands * rise ** 1.7);
+    raise(b, i, 0.2 * lift * stands * rise ** 1.7);
     scatter(
       b,
       i,

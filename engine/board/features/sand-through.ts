@@ -3,7 +3,7 @@ import { groundBelow } from '../base.ts';
 import { lowerEdge } from '../bench.ts';
 import { type Board, dim, everywhere, raise, roughen, scaleFilm, tint, uncover } from '../field.ts';
 import { blot, remnant, stray } from '../mask.ts';
-import { ease, noise, random } from '../noise.ts';
+import { drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { placed } from '../stamp.ts';
 import { fiberAt } from '../wood/face.ts';
 
@@ -27,14 +27,15 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
   everywhere(b, (i, x, y) => {
     if (y > border) return;
     // The lines of the paper, one way and, weaker, another.
-    const v = y + 0.16 * x;
-    const paper = noise(x / 9, v / 0.22, from + 3) + 0.5 * noise(x / 5, (y - 0.3 * x) / 0.2, from + 4);
+    const paper =
+      drawnOut(x - 0.34 * y, y + 0.34 * x, 6, 0.24, from + 3) +
+      0.5 * drawnOut(x, y - 0.5 * x, 5, 0.22, from + 4);
     const outline = f.on === 'edge' ? onEdge(x, y) : edge(x, y);
     if (outline > radius * 1.1) return;
     // The face was never flat: high places go first, paint stays in the low ones.
-    const low = stray(x, y * 1.6, radius * 0.42, from + 8) + 0.4 * noise(x / 3.5, y / 0.5, from + 9);
+    const low = stray(x, y * 1.3, radius * 0.5, from + 8) + 0.16 * rough(x / 1.6, y / 1.3, from + 9, 2);
     const near = Math.exp(-((outline / (radius * 0.45)) ** 2));
-    const d = outline + radius * 0.17 * low * (0.35 + near) + 0.3 * paper;
+    const d = outline + radius * 0.14 * low * (0.35 + near) + 0.3 * paper;
     const lean = 1 + 0.6 * noise(x / 15, y / 15, from + 6);
     const open = ease(PORE_UM + 3, PORE_UM - 4, ground.height[i]!);
     const pore =
@@ -52,7 +53,7 @@ export const sandThrough = (b: Board, f: FeatureOf<'sand-through'>, from: number
     tint(b, i, DUST, bare * Math.max(0, dusty));
     // What the paper left open is dark with dust; the soft wood was cut deeper than the hard.
     const shade =
-      (1 - 0.24 * bare) *
+      (1 - 0.44 * bare) *
       (1 + bare * (0.26 * fiber + 0.1 * paper + 0.22 * noise(x / 9, y / 2.2, from + 33) - 0.3 * open));
     dim(b, i, [shade, shade, shade]);
     scaleFilm(b, i, 1 - halo);

@@ -42,7 +42,7 @@ const track = (
     const wide = half * (0.55 * swells + spread * end);
     const ragged = wide * (1 + 0.2 * noise(run / 1.4, d, id + 1));
     // It began as a film of damp with no border, and stopped where it had dried.
-    const share = (1 - ease(ragged * 0.7, ragged * 1.1, d)) * ease(0, length * 0.5, run);
+    const share = (1 - ease(ragged * 0.5, ragged * 1.12, d)) * ease(0, length * 0.5, run);
     if (share <= 0) return;
     const shore =
       Math.exp(-(((d - ragged * 0.84) / Math.max(0.13, ragged * 0.2)) ** 2)) *
@@ -54,10 +54,18 @@ const track = (
       b,
       i,
       share,
-      left * (0.06 + 0.3 * Math.max(0, patchy) + 0.7 * shore + 0.35 * end),
+      left * (0.03 + 0.18 * Math.max(0, patchy) + 0.62 * shore + 0.35 * end),
       left * (0.05 + 0.1 * Math.max(0, patchy) + 0.34 * shore + 0.2 * end),
     );
-    raise(b, i, left * (4 + 13 * shore + 9 * end * (1 - (d / (half * 2.2)) ** 2) + 2 * patchy));
+    raise(
+      b,
+      i,
+      left *
+        (9 * (1 - (d / (ragged * 1.12)) ** 2) +
+          16 * shore +
+          14 * end * (1 - (d / (half * 2.2)) ** 2) +
+          2 * patchy),
+    );
   });
   return line;
 };

@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen } from '../field.ts';
 import { remnant, stray } from '../mask.ts';
-import { ease, noise, random, rough } from '../noise.ts';
+import { drawnOut, ease, noise, random, rough } from '../noise.ts';
 import { placed, radians } from '../stamp.ts';
 
 /**
@@ -19,7 +19,7 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     const v = -(x - cx) * s + (y - cy) * c + (u * u) / (half * 8) + 0.9 * noise(u / 15, 5, from);
     if (Math.abs(u) > half * 1.7 || Math.abs(v) > wide * 2.1) return;
     const t = (u + half) / (2 * half);
-    const thread = noise(u / 40, v / 0.8, from) + 0.5 * noise(u / 22, v / 0.3, from + 1);
+    const thread = drawnOut(u, v, 26, 1, from) + 0.4 * drawnOut(u, v, 12, 0.32, from + 1);
     const strand = noise(2.5, v / (wide * 0.55), from + 2) + 0.7 * noise(4.5, v / 0.9, from + 3);
     // It narrows as it lifts; the sides come and go with the ball of the finger.
     const border =
@@ -39,11 +39,12 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     const skipped = ease(
       0.2,
       0.75,
-      noise(u / 26, v / 1.1, from + 11) + 0.45 * noise(u / 9, v / 0.4, from + 12),
+      drawnOut(u, v, 16, 1.3, from + 11) + 0.3 * drawnOut(u, v, 7, 0.5, from + 12),
     );
     const eased = ease(0.05, 0.75, noise(u / 7, v / (wide * 1.5), from + 13));
-    const bears = 1 - 0.75 * skipped - 0.4 * eased * (0.5 + 0.5 * Math.max(0, thread));
-    const cleared = f.strength * Math.max(0, Math.min(1, inside * (bears + 0.3 * thread * ease(0.35, 1, t))));
+    const bears = 1 - 0.5 * skipped - 0.4 * eased * (0.5 + 0.5 * Math.max(0, thread));
+    const cleared =
+      f.strength * Math.max(0, Math.min(1, inside * (bears + 0.18 * thread * ease(0.35, 1, t))));
     b.haze[i] = b.haze[i]! * Math.max(0, 1 - 1.02 * cleared);
     roughen(b, i, f.leaves === 'shine' ? 0.012 : 0.16, 0.95 * Math.max(0, cleared));
     // More is pushed to one side, growing along the way; it breaks off in rolls.
@@ -51,14 +52,15 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
     const over = Math.abs(v) - border * 1.03;
     const roll =
       Math.exp(-((over / (over > 0 ? wide * 0.2 : wide * 0.09)) ** 2)) * uneven * ease(1.05, 0.9, t);
-    const tip = half * (0.86 + 0.12 * strand);
+    // What it pushed before it lies at the end as a bow.
+    const tip = half * (0.93 + 0.05 * strand) - (0.45 * v * v) / wide;
     const lumps =
-      0.5 +
-      0.9 * rough(u / 2.4, v / 3.4, from + 7, 2) +
-      0.5 * noise((u + 0.8 * thread) / 0.8, v / 3, from + 8);
+      0.75 +
+      0.7 * rough(u / 3.2, v / 2.6, from + 7, 2) +
+      0.25 * noise((u + 0.8 * thread) / 0.9, v / 1.6, from + 8);
     const heap =
       Math.exp(-(((u - tip) / (u > tip ? wide * 0.55 : wide * 0.28)) ** 2)) *
-      Math.exp(-((v / (wide * 0.62)) ** 4)) *
+      Math.exp(-((v / (wide * 0.8)) ** 4)) *
       Math.max(0, lumps);
     const string =
       ease(0.25, 0.8, noise(u / 30, v / 0.55, from + 9)) *

@@ -30,7 +30,7 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     for (const at of traces) {
       const { share, thread } = at(x + aside[i]!, y + below[i]!);
       if (share === 0) continue;
-      wax += share * (0.16 + 0.5 * bore[i]! * thread - 0.4 * wax);
+      wax += share * (0.16 + 0.3 * bore[i]! * thread - 0.4 * wax);
       threads += share * thread * bore[i]!;
     }
     // It grew out in flecks, close together here and single there.
@@ -40,7 +40,7 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     // Powder: single grains where it is thin, thick in the threads of the cloth.
     const clot = noise(x / 7, y / 4, from + 2) + 0.5 * fleck + 0.25 * noise(x / 0.5, y / 0.5, from + 3);
     const dust = ease(-0.1, 0.9, noise(x / fine, y / fine, from + 4));
-    const grain = 0.66 + 0.2 * clot * lies + 0.34 * threads + 0.3 * dust * (1.1 - lies);
+    const grain = 0.66 + 0.2 * clot * lies + 0.2 * threads + 0.3 * dust * (1.1 - lies);
     const share = lies * grain;
     scatter(b, i, 0.85 * f.strength * Math.max(0, share));
     raise(b, i, 3 * share);

@@ -52,7 +52,7 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
         ease(-0.2, 0.5, noise(run / 9, n + 0.5, from + 5));
       raise(b, i, f.strength * share * (1.6 * thread + 6 * border));
       roughen(b, i, n % 2 ? 0.018 : 0.16, Math.min(1, 1.25 * f.strength * share * (0.7 + 0.5 * thread)));
-      scatter(b, i, Math.max(0, f.strength * share * (0.035 + 0.045 * thread + 0.03 * border)));
+      scatter(b, i, Math.max(0, f.strength * share * (0.06 + 0.075 * thread + 0.08 * border)));
     });
   });
 };

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
-import { ease, noise, rough } from '../noise.ts';
+import { between, ease, noise, random, rough } from '../noise.ts';
 
 const HONEY = [0.2, 0.55, 1.2] as const;
 /** Light that goes through a thick skin spreads about so far, mm: what lies under it is seen without sharp borders. */
@@ -33,10 +33,27 @@ const pooled = (b: Board, i: number, lies: number, soft: readonly Float32Array[]
   raise(b, i, -lies * b.height[i]!);
 };
 
+/** Waves of one length in so many directions, each from a start of its own, add up to ridges that wind. */
+const WAVES = 7;
+const windingFolds = (spacing: number, from: number) => {
+  const next = random(from);
+  const waves = Array.from({ length: WAVES }, (_, n) => {
+    const way = ((n + 0.7 * next()) * Math.PI) / WAVES;
+    const k = ((2 * Math.PI) / spacing) * between(next, 0.85, 1.18);
+    return [k * Math.cos(way), k * Math.sin(way), next() * 2 * Math.PI] as const;
+  });
+  return (x: number, y: number): number => {
+    let sum = 0;
+    for (const [kx, ky, phase] of waves) sum += Math.cos(kx * x + ky * y + phase);
+    return sum / Math.sqrt(WAVES / 2);
+  };
+};
+
 /** A skin too large for what lies below: rounded folds that wind and fork. */
 export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void => {
   const s = f['spacing-mm'];
   const oil = f.color === 'honey';
+  const winding = windingFolds(s * (oil ? 0.72 : 0.8), from + 30);
   const soft = oil ? [b.red, b.green, b.blue].map((map) => blurred(b, map)) : [];
   everywhere(b, (i, x, y) => {
     // A pool has bays and tongues along the grain.
@@ -44,18 +61,15 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const py = oil ? y + 5 * noise(x / 16, y / 12, from + 13) + 0.8 * noise(x / 6, y / 2.4, from + 14) : y;
     const edge = rough(px / 26, py / 26, from + 5, 2) + (f.cover - 0.5) * 1.4;
     if (f.cover < 1 && edge < -0.6) return;
-    const bx = x + s * 0.8 * rough(x / (s * 2.2), y / (s * 2.2), from + 1, 1);
-    const by = y + s * 0.8 * rough(x / (s * 2.2), y / (s * 2.2), from + 2, 1);
-    // Each size of fold lies across the next larger one, as it shrank later.
-    const large = rough(bx / (s * 1.3), by / (s * 1.1), from, 1) * 1.6;
-    const [mx, my] = [bx + 0.14 * s * large, by - 0.12 * s * large];
-    const middle = rough(mx / (s * 0.72), my / (s * 0.62), from + 3, 1) * 1.6;
+    // Folds of one width that wind and meet, as on a brain; finer ones lie across them, as it shrank later.
+    const bx = x + s * 0.55 * rough(x / (s * 2.2), y / (s * 2.2), from + 1, 2);
+    const by = y + s * 0.55 * rough(x / (s * 2.2), y / (s * 2.2), from + 2, 2);
+    const large = winding(bx, by);
     const fine =
-      rough((mx + 0.08 * s * middle) / (s * 0.3), (my - 0.08 * s * middle) / (s * 0.26), from + 4, 1) * 1.6;
-    const crest = (value: number, round: number) => 1.15 - Math.sqrt(value * value + round) * 2.2;
-    const fold = crest(large, 0.02);
-    const small = crest(middle, 0.025);
-    const tiny = crest(fine, 0.03);
+      rough((bx + 0.16 * s * large) / (s * 0.34), (by - 0.16 * s * large) / (s * 0.3), from + 4, 1) * 1.6;
+    // Round on top, sharp where two meet.
+    const fold = 1 - Math.sqrt(Math.max(0, 1 - ease(-1.7, 1.25, large) ** 1.2));
+    const tiny = ease(-0.9, 0.9, fine);
     // Crowded and high here, low and loose there.
     const crowd = 0.5 + 0.5 * ease(-0.45, 0.45, noise(x / (s * 4.5), y / (s * 3.6), from + 16));
     // Each fold runs out by itself, the crests of the larger ones last.
@@ -65,20 +79,16 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
         : ease(-0.12, 0.3, edge + 0.16 * fold + 0.1 * noise(x / (s * 3), y / (s * 3), from + 6));
     const wet = oil ? ease(-0.13, -0.05, edge + 0.05 * noise(x / 3, y / 0.7, from + 8)) : 0;
     if (lies === 0 && wet === 0) return;
-    const rise =
-      f['height-um'] *
-      lies *
-      crowd *
-      (0.4 * ease(-0.3, 1, fold) + 0.46 * ease(-0.2, 1, small) + 0.12 * ease(-0.2, 1, tiny));
+    const rise = f['height-um'] * lies * crowd * (0.9 * fold + 0.14 * tiny);
     if (oil) {
       pooled(b, i, wet, soft);
       raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
       stain(b, i, HONEY, wet * (0.2 + 0.85 * ease(-0.13, 0.22, edge) + 0.4 * lies * ease(0, 1, fold)));
       // The skin has gone leathery: it shines unevenly.
-      roughen(b, i, 0.03 + 0.05 * lies * ease(-0.4, 0.6, noise(x / 6, y / 5, from + 15)), wet);
+      roughen(b, i, 0.05 + 0.07 * lies * ease(-0.4, 0.6, noise(x / 6, y / 5, from + 15)), wet);
     }
     // Stretched over a crest the skin has lost its shine.
-    roughen(b, i, 0.11, 0.75 * lies * ease(0.1, 1, Math.max(fold, 0.8 * small)) * crowd);
+    roughen(b, i, 0.11, 0.75 * lies * ease(0.1, 1, fold) * crowd);
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
   });
