@@ -3,8 +3,8 @@ import { random } from './noise.ts';
 import type { Pixels } from './pixels.ts';
 
 /** How far from the middle all is sharp, and how far from there it is least so, as shares of the picture's width. */
-const SHARP = 0.14;
-const RUNS_OUT = 0.5;
+const SHARP = 0.2;
+const RUNS_OUT = 0.64;
 /** Rounds of smoothing at most: two by 1 2 1 blur as far as a pixel. */
 const ROUNDS = 2;
 /** Bytes by which two equally bright pixels may differ, and by how much more in the dark. */

@@ -35,14 +35,14 @@ export const fatEdge = (b: Board, f: FeatureOf<'fat-edge'>, from: number): void 
     const inside = border - y + 0.07 * noise(x / 6, 3, from + 3);
     const arris = inside + 0.03 * noise(x / 0.7, 4, from + 4);
     if (inside > inset + half * 8) return;
-    const swell = 0.85 + 0.34 * noise(x / 12, 6, from) + 0.12 * noise(x / 5, 9, from);
-    const at = inset + half * (0.85 + 0.3 * swell) + 0.3 * noise(x / 9, 2, from);
+    const swell = 0.95 + 0.2 * noise(x / 17, 6, from) + 0.05 * noise(x / 6, 9, from);
+    const at = inset + half * (0.85 + 0.3 * swell) + 0.12 * noise(x / 13, 2, from);
     // Steep toward the edge, running out into the face.
     const wide =
       half *
       (inside > at
-        ? 1.1 + 0.9 * swell + 0.5 * noise(x / 5, 1, from + 7)
-        : 0.72 + 0.2 * noise(x / 4, 3, from + 8));
+        ? 1.3 + 0.6 * swell + 0.16 * noise(x / 8, 1, from + 7)
+        : 0.78 + 0.08 * noise(x / 6, 3, from + 8));
     const rope = f['height-um'] * Math.exp(-(((inside - at) / wide) ** 2)) * Math.max(0.6, swell);
     const bare = ease(inset * 0.8, inset * 0.35, arris) * ease(-0.3, 0.1, arris);
     let bead = 0;

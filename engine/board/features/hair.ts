@@ -18,11 +18,14 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
     const line = path.map(([px, py]) => [px + x - mx, py + y - my] as const);
     const id = Math.floor(next() * 1e6);
     stroke(b, line, Math.max(1.5, half * 8), (i, d, run) => {
-      const inside = d < half ? Math.sqrt(1 - (d / half) ** 2) : 0;
-      const share = Math.max(0, cover(b, half - d, half * 2));
+      // Its root is thick; its tip runs out and stands free of the film.
+      const thick = half * (1 - 0.6 * ease(0.35, 1, run / length)) * (1 + 0.2 * noise(run / 1.4, 2, id));
+      const inside = d < thick ? Math.sqrt(1 - (d / thick) ** 2) : 0;
+      const share = Math.max(0, cover(b, thick - d, thick * 2));
       // It comes out of the film here and dips under it there.
       const up = 0.6 + 0.4 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
-      const meniscus = (0.2 + 0.12 * up) * Math.exp(-((d / 0.4) ** 1.4));
+      const along = run / length;
+      const meniscus = (0.2 + 0.12 * up) * (1 - 0.6 * ease(0.6, 1, along)) * Math.exp(-((d / 0.4) ** 1.4));
       raise(b, i, f['thickness-um'] * (0.26 * up * Math.max(inside, share) + meniscus));
       tint(b, i, color, Math.min(1, (0.6 + 0.4 * up) * share * 1.6));
     });

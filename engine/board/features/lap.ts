@@ -25,8 +25,10 @@ export const lap = (b: Board, f: FeatureOf<'lap'>, from: number): void => {
     const edge =
       half * (1 + 0.22 * noise(u / 19, hand + nearest * 7, from + 1)) +
       0.3 * noise(u / 2.5, hand, from + 2) +
-      0.16 * bristle;
-    const sharp = 0.35 + 0.65 * ease(-0.4, 0.35, noise(u / 24, hand + nearest * 5, from + 3));
+      (side > 0 ? 0.1 : 0.75) * bristle;
+    // The coat that had set ends hard; the one laid over it runs out as its bristles did.
+    const sharp =
+      (side > 0 ? 0.75 : 0.1) + 0.25 * ease(-0.4, 0.35, noise(u / 24, hand + nearest * 5, from + 3));
     const d = Math.abs(side);
     const soft = 0.2 + 1.1 * (1 - sharp);
     const band = 1 - ease(edge - soft, edge + soft, d);

@@ -4,7 +4,7 @@ import { between, ease, noise, random } from '../noise.ts';
 import { places } from '../places.ts';
 import { disc } from '../stamp.ts';
 
-const SHADE = [0.035, 0.026, 0.018] as const;
+const SHADE = [0.016, 0.012, 0.009] as const;
 const DUST = [0.42, 0.37, 0.3] as const;
 /** Over open wood a hole that stands on no pore is rare. */
 const ASTRAY = 0.07;
@@ -25,7 +25,7 @@ export const pinholes = (b: Board, f: FeatureOf<'pinholes'>, from: number): void
     const deep = between(next, 0.4, 1);
     const dusty = next() < 0.05;
     const id = Math.floor(next() * 1e6);
-    const lipped = between(next, 0.2, 2.2, 1.6);
+    const lipped = between(next, 0.1, 1.1, 1.6);
     const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
     if (pores && !astray && (b.height[row * b.columns + column] ?? 0) > PORE_UM) continue;
     disc(b, point, radius * 2.4 * long + b.pitch, (i, _d, dx, dy) => {

@@ -37,13 +37,14 @@ const whiskers = (b: Board, f: RaisedGrain, from: number, lies: Within): void =>
     const tuft = f.oiled && next() < 0.13 ? Math.ceil(between(next, 2, 5)) : 1;
     // Most are stubs; a few tore out long, and some of those lie flat and curled.
     const torn = next() < 0.06;
-    const heading = f.angle + between(next, -1, 1) ** 3 * 30 + (next() < 0.5 ? 180 : 0);
+    // They stand the way the wood was cut; a few were pushed back.
+    const heading = f.angle - 9 + between(next, -1, 1) ** 3 * 34 + (next() < 0.12 ? 180 : 0);
     const curl = between(next, 0.4, torn ? 5 : 2.4);
     const stands = between(next, 0.2, 1.25, 1.4);
     const pale = between(next, 0.1, 0.85, 1.5);
     const thick = between(next, 0.5, 1.25, 1.3);
     for (let n = 0; n < tuft; n++) {
-      const length = torn ? between(next, 0.7, 2, 1.8) : between(next, 0.14, tuft > 1 ? 1.3 : 0.95, 1.8);
+      const length = torn ? between(next, 0.7, 2.6, 1.6) : between(next, 0.14, tuft > 1 ? 1.3 : 0.95, 1.8);
       const half = thick * between(next, 0.013, 0.025);
       const root = [
         point[0] + between(next, -0.05, 0.05) * tuft,
@@ -83,7 +84,7 @@ export const raisedGrain = (b: Board, f: RaisedGrain, from: number): void => {
       0.7 * noise(u / 1.7, v / 0.3, from + 1) + 0.6 * noise(u / 0.6, v / 0.17, from + 3),
     );
     const combed = ridges * stood * (0.5 * ridge ** 3 + 0.55 * fine ** 3);
-    raise(b, i, f['height-um'] * share * (combed + (0.1 + 0.12 * stood) * fuzz));
+    raise(b, i, f['height-um'] * share * (1.25 * combed + (0.08 + 0.1 * stood) * fuzz));
     if (f.oiled) {
       const soaked = ease(-0.4, 0.5, noise(u / 14, v / 3, from + 4) + 0.4 * noise(u / 5, v / 0.8, from + 5));
       stain(b, i, OIL, share * (0.8 + 0.8 * soaked));

@@ -22,16 +22,16 @@ const point = (b: Board, f: Rust, next: Random, at: Point, radius: number): void
     const v = dy * c - dx * s;
     const drawn = u > 0 ? u / tail : u;
     const ragged =
-      0.45 * noise((dx / radius) * 1.1 + 2, (dy / radius) * 1.1, id) +
-      0.3 * noise(dx / 0.13, dy / 0.13, id + 1);
+      0.3 * noise((dx / radius) * 0.7 + 2, (dy / radius) * 0.7, id) +
+      0.12 * noise(dx / 0.2, dy / 0.2, id + 1);
     const t = Math.hypot(drawn, v) / radius;
     const halo =
       Math.exp(-((t / bled) ** 1.4) * 2) *
       (0.8 + 0.5 * noise(dx / (radius * 1.6), dy / (radius * 1.6), id + 2));
     stain(b, i, HALO[f.color], Math.max(0, 0.8 * strong * halo));
     const crust = Math.max(0, cover(b, radius * (1.15 + ragged - t), radius * 2));
-    tint(b, i, CRUST[f.color], crust * (0.5 + 0.4 * strong) * ease(2, 0.4, t));
-    const core = ease(0.85, 0.35, t - 0.5 * ragged) * Math.min(1, (radius * 2) / b.pitch);
+    tint(b, i, CRUST[f.color], crust * (0.45 + 0.3 * strong) * ease(1.7, 0.2, t));
+    const core = ease(0.7, 0.2, t - 0.5 * ragged) * Math.min(1, (radius * 2) / b.pitch);
     tint(b, i, CORE[f.color], 0.9 * core * (0.45 + 0.55 * strong));
     raise(b, i, 5 * crust);
   });
@@ -64,7 +64,7 @@ export const rust = (b: Board, f: Rust, from: number): void => {
     );
     const id = Math.floor(next() * 1e6);
     stroke(b, line, 0.7, (i, d, run) => {
-      const here = ease(-0.35, 0.3, noise(run / 0.8, 3, id));
+      const here = ease(-0.9, 0.1, noise(run / 1.9, 3, id));
       stain(b, i, HALO[f.color], 0.4 * here * Math.exp(-d / 0.22));
       tint(b, i, CRUST[f.color], 0.8 * here * Math.max(0, cover(b, half - d, half * 2)));
     });

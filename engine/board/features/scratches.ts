@@ -33,23 +33,26 @@ const lines = (b: Board, f: Scratches, next: Random, count: number, width: numbe
   const [low, high] = f['length-mm'];
   for (let n = 0; n < count; ) {
     const at: Point = [between(next, -0.15, 0.95) * b.widthMm, between(next, -0.05, 1.05) * b.heightMm];
-    const heading = radians(f.angle) + between(next, -0.16, 0.16);
+    // Most go one way, some sets cross them as the hand came from another side.
+    const heading =
+      radians(f.angle) + between(next, -0.16, 0.16) + (next() < 0.3 ? between(next, -0.7, 0.7) : 0);
     const set = Math.ceil(between(next, 3, 26, 1.8));
     const reach = between(next, low, high * 1.5, 1.3);
-    const bent = between(next, -0.0025, 0.0025);
+    const bent = between(next, -0.008, 0.008);
     for (let k = 0; k < set && n < count; k++, n++) {
       const away = between(next, -1, 1) * (0.4 + set * 0.16);
       const start: Point = [
         at[0] - Math.sin(heading) * away + between(next, -3, 3),
         at[1] + Math.cos(heading) * away,
       ];
-      const length = reach * between(next, 0.5, 1.1);
+      const length = reach * between(next, 0.2, 1.1);
+      const askew = between(next, -1, 1) ** 3 * 0.12;
       const points: Point[] = [];
       for (let run = 0; run <= length; run += 1.5) {
-        const angle = heading + bent * run;
+        const angle = heading + askew + bent * run;
         points.push([start[0] + Math.cos(angle) * run, start[1] + Math.sin(angle) * run]);
       }
-      cut(points, width * between(next, 0.5, 1.3), between(next, 0.06, 1, 2.2), length, 0);
+      cut(points, width * between(next, 0.4, 1.3), between(next, 0.04, 0.9, 2.6), length, 0);
     }
   }
 };
@@ -137,12 +140,12 @@ const use = (b: Board, f: Scratches, next: Random, count: number, width: number,
     // What touched it was turned on the way: a bent line, a hook at its end, or a zigzag where it was dragged back.
     const line = wander(next, at, heading, length, fine ? 0.5 : 0.7, 0.4);
     if (!fine && next() < 0.5) {
-      const back = heading + Math.PI + between(next, -0.5, 0.5);
+      const back = heading + Math.PI + between(next, -0.9, 0.9);
       line.push(...wander(next, line[line.length - 1]!, back, length * between(next, 0.1, 0.35), 2, 0.4));
     }
     const wide = width * (fine ? between(next, 0.15, 0.5) : between(next, 0.7, 1.5));
     cut(line, wide, between(next, fine ? 0.15 : 0.5, 1), length, fine ? 0 : 1);
-    if (fine || next() < 0.4) continue;
+    if (fine || next() < 0.65) continue;
     const aside = between(next, 0.7, 1.8);
     const second = line
       .slice(2, -1)

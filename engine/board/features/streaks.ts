@@ -1,7 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
 import { turned } from '../mask.ts';
-import { ease, noise } from '../noise.ts';
+import { drawnOut, ease, noise } from '../noise.ts';
 
 /** How wide the tool was, in lines. */
 const TOOL = 9;
@@ -24,15 +24,16 @@ export const streaks = (b: Board, f: FeatureOf<'streaks'>, from: number): void =
       ease(0, 0.08, Math.min(inPass, 1 - inPass)) *
       (0.6 + 0.5 * noise(4.3, pass + 0.4, from + 7));
     const line =
-      noise(pass * 3.1 + u / 130, v / (s * 0.4), from) + 0.8 * noise(u / 90, v / (s * 0.16), from + 1);
+      drawnOut(u + 400 * pass, v, 75, s * 0.4, from) + 0.8 * drawnOut(u, v, 50, s * 0.16, from + 1);
     const fades = Math.max(
       0,
       0.6 + 0.6 * noise(u / 26, v / (s * 0.5), from + 2) + 0.2 * noise(u / 3, v / (s * 0.3), from + 8),
     );
     const pale = ease(0.15, 1.1, line) * weight * fades;
     const dull = ease(0.05, 0.8, -line) * weight * fades;
-    scatter(b, i, Math.max(0, 0.26 * f.strength * pale));
+    scatter(b, i, Math.max(0, 0.2 * f.strength * pale));
     roughen(b, i, b.roughness[i]! * 2.2 + 0.02, Math.min(1, Math.max(0, f.strength * dull)));
-    raise(b, i, 0.5 * line);
+    // Each string stands up as a low ridge, lit on one side.
+    raise(b, i, 0.5 * line + 2.6 * weight * fades * (ease(0.1, 0.9, line) - 0.6 * ease(0, 0.7, -line)));
   });
 };

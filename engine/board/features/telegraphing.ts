@@ -20,16 +20,16 @@ const chips = (b: Board, f: Telegraphing, from: number): Shape => {
         ]
       : [between(next, 0.05, 0.95) * b.widthMm, between(next, 0.08, 0.92) * b.heightMm];
     const size = radius * (n === 0 ? 1 : between(next, 0.3, 0.75, 1.5));
-    return { center, reach: size * 2.2 + 5, edge: blot(center, size, from + n, 0.55, 1.4, next() * 180) };
+    return { center, reach: size * 2.2 + 5, edge: blot(center, size, from + n, 0.42, 1.4, next() * 180) };
   });
   return (x, y) => {
     let d = 1e9;
     for (const { center, reach, edge } of parts)
       if (Math.abs(x - center[0]) < reach && Math.abs(y - center[1]) < reach) d = joined(d, edge(x, y), 2);
     if (d > 9) return 0;
-    const soft = 0.55 + 2.2 * ease(-0.35, 0.5, noise(x / 9, y / 9, from + 31));
+    const soft = 0.9 + 1.5 * ease(-0.45, 0.5, noise(x / 15, y / 15, from + 31));
     // The film drew back a little from the high side.
-    const lip = 0.1 * Math.exp(-(((d - soft) / (soft * 0.8)) ** 2));
+    const lip = 0.05 * Math.exp(-(((d - soft) / (soft * 0.8)) ** 2));
     return f['height-um'] * (lip - ease(soft, -soft, d));
   };
 };
@@ -44,12 +44,11 @@ const leftovers = (b: Board, f: Telegraphing, from: number): void => {
     [b.widthMm * between(next, 0.78, 0.9), b.heightMm * between(next, 0.2, 0.4)],
     hole * 2,
     (i, d, dx, dy) => {
-      const t = (d / hole) * (1 + 0.08 * noise(dx / 2.6, dy / 2.6, from));
+      const t = d / hole + 0.05 * noise(dx / 4, dy / 4, from);
       raise(
         b,
         i,
-        um *
-          (0.18 * Math.exp(-(((t - 1.15) / 0.2) ** 2)) - 0.75 * Math.exp(-(t ** 5)) * (0.75 + 0.25 * t * t)),
+        um * (0.08 * Math.exp(-(((t - 1.2) / 0.3) ** 2)) - 0.7 * Math.exp(-(t ** 3)) * (0.8 + 0.2 * t * t)),
       );
     },
   );

@@ -1,6 +1,6 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
-import { between, ease, noise, random, rough } from '../noise.ts';
+import { between, drawnOut, ease, noise, random, rough } from '../noise.ts';
 
 const HONEY = [0.2, 0.55, 1.2] as const;
 /** Light that goes through a thick skin spreads about so far, mm: what lies under it is seen without sharp borders. */
@@ -39,7 +39,7 @@ const windingFolds = (spacing: number, from: number) => {
   const next = random(from);
   const waves = Array.from({ length: WAVES }, (_, n) => {
     const way = ((n + 0.7 * next()) * Math.PI) / WAVES;
-    const k = ((2 * Math.PI) / spacing) * between(next, 0.85, 1.18);
+    const k = (Math.PI / spacing) * between(next, 0.85, 1.18);
     return [k * Math.cos(way), k * Math.sin(way), next() * 2 * Math.PI] as const;
   });
   return (x: number, y: number): number => {
@@ -53,7 +53,8 @@ const windingFolds = (spacing: number, from: number) => {
 export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void => {
   const s = f['spacing-mm'];
   const oil = f.color === 'honey';
-  const winding = windingFolds(s * (oil ? 0.72 : 0.8), from + 30);
+  const winding = windingFolds(s * 0.85, from + 30);
+  const lesser = windingFolds(s * (oil ? 0.36 : 0.4), from + 31);
   const soft = oil ? [b.red, b.green, b.blue].map((map) => blurred(b, map)) : [];
   everywhere(b, (i, x, y) => {
     // A pool has bays and tongues along the grain.
@@ -67,19 +68,28 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     const large = winding(bx, by);
     const fine =
       rough((bx + 0.16 * s * large) / (s * 0.34), (by - 0.16 * s * large) / (s * 0.3), from + 4, 1) * 1.6;
-    // Round on top, sharp where two meet.
-    const fold = 1 - Math.sqrt(Math.max(0, 1 - ease(-1.7, 1.25, large) ** 1.2));
+    let fold: number;
+    if (oil) {
+      // A thin skin: each fold is one long narrow ridge, and between two large ones lie smaller ones.
+      const small = lesser(bx + 0.2 * s * large, by - 0.2 * s * large);
+      fold = 0.55 * Math.exp(-((large / 0.5) ** 2)) + 0.45 * Math.exp(-((small / 0.6) ** 2));
+    } else {
+      // A lifted coat: round ridges side by side, sharp where two meet.
+      fold = ease(-1.25, 1, lesser(bx, by)) ** 0.75;
+    }
     const tiny = ease(-0.9, 0.9, fine);
     // Crowded and high here, low and loose there.
     const crowd = 0.5 + 0.5 * ease(-0.45, 0.45, noise(x / (s * 4.5), y / (s * 3.6), from + 16));
     // Each fold runs out by itself, the crests of the larger ones last.
-    const lies =
+    const shrunk =
       f.cover >= 1
         ? 1
         : ease(-0.12, 0.3, edge + 0.16 * fold + 0.1 * noise(x / (s * 3), y / (s * 3), from + 6));
-    const wet = oil ? ease(-0.13, -0.05, edge + 0.05 * noise(x / 3, y / 0.7, from + 8)) : 0;
+    const wet = oil ? ease(-0.13, -0.05, edge + 0.05 * drawnOut(x, y, 3, 0.7, from + 8)) : 0;
+    // Oil wrinkles only where it stood; there its skin is oldest in the middle.
+    const lies = oil ? shrunk * wet * ease(-0.1, 0.22, edge) : shrunk;
     if (lies === 0 && wet === 0) return;
-    const rise = f['height-um'] * lies * crowd * (0.9 * fold + 0.14 * tiny);
+    const rise = f['height-um'] * lies * crowd * (0.92 * fold + 0.1 * tiny);
     if (oil) {
       pooled(b, i, wet, soft);
       raise(b, i, 70 * ease(-0.1, 0.1, edge) * wet);
