@@ -9,7 +9,7 @@ type Bubbles = FeatureOf<'bubbles'>;
 /** The rim of a bubble bends light away from what lies below. */
 const RIM_SHADE = [0.14, 0.14, 0.14] as const;
 /** How tall a dome stands, as a share of its radius. */
-const TALL = 0.24;
+const TALL = 0.18;
 /** Share of them that rose in a cluster, and how many small ones come with one. */
 const CLUSTERED = 0.22;
 const MOST_BESIDE = 6;
@@ -76,7 +76,7 @@ export const bubbles = (b: Board, f: Bubbles, from: number): void => {
           off * (u / radius) * (1 - t);
         domes[i] = Math.max(domes[i]!, tall * crown * (1 - t * t) ** slope);
         const air = ease(1, 0.8, t);
-        b.haze[i] = Math.max(b.haze[i]!, (0.012 + 0.03 * (1 - sunk) * t ** 4) * air);
+        b.haze[i] = Math.max(b.haze[i]!, (0.012 + 0.07 * (1 - 0.7 * sunk) * t ** 6) * air);
         stain(b, i, RIM_SHADE, (1 - 0.7 * sunk) * t ** 3 * air);
         roughen(b, i, 0.014 + 0.04 * sunk, 0.9 * air);
       }

@@ -9,7 +9,7 @@ const THREAD = [0.55, 0.54, 0.52] as const;
 export const cobwebs = (b: Board, f: FeatureOf<'cobwebs'>, from: number): void => {
   const next = random(from);
   const thread = (at: Point, heading: number, length: number, half: number, forks: boolean) => {
-    const line = wander(next, at, heading, length, between(next, 0.6, 6, 1.3), 0.25);
+    const line = wander(next, at, heading, length, between(next, 0.8, 5.5), 0.25);
     const id = Math.floor(next() * 1e6);
     stroke(b, line, half + 0.16, (i, d, run) => {
       // Drawn out and gathered again on its way, torn at a few places.
@@ -22,8 +22,7 @@ export const cobwebs = (b: Board, f: FeatureOf<'cobwebs'>, from: number): void =
         Math.min(1.15, gathers);
       const share = Math.max(0, cover(b, half - d, half * 2)) * thin;
       tint(b, i, THREAD, Math.min(0.9, 1.4 * share));
-      // It lies on the film and does not draw it up.
-      raise(b, i, half * 1700 * share);
+      raise(b, i, half * 1600 * (share + 0.1 * Math.exp(-d / 0.1)));
       roughen(b, i, 0.1, share);
     });
     for (let beads = Math.floor(between(next, 0, 4)); beads > 0; beads--) {
@@ -48,9 +47,9 @@ export const cobwebs = (b: Board, f: FeatureOf<'cobwebs'>, from: number): void =
   for (let n = 0; n < f.count; ) {
     const bunch: Point = [between(next, -0.05, 0.95) * b.widthMm, between(next, 0, 1) * b.heightMm];
     const drift = next() * Math.PI;
-    for (let k = Math.ceil(between(next, 3, 13)); k > 0 && n < f.count; k--, n++) {
+    for (let k = Math.ceil(between(next, 3, 10)); k > 0 && n < f.count; k--, n++) {
       const at: Point = [bunch[0] + between(next, -4, 4), bunch[1] + between(next, -3, 3)];
-      const half = (f['thickness-um'] / 2000) * between(next, 0.34, 1.15, 1.3);
+      const half = (f['thickness-um'] / 2000) * between(next, 0.35, 1.1, 1.1);
       thread(
         at,
         drift + between(next, -0.8, 0.8),

@@ -42,10 +42,10 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const over = ease(-soft, soft, u + fray);
     const t = Math.max(0, u) / reach;
     // Pooled at the start of the stroke, a thin glaze later, then only what single bristles still carried.
-    const carries = ease(-0.9 + 0.5 * t, 0.9 + 0.7 * t, bristle + 0.35 * strand);
+    const carries = ease(-0.8 + 0.3 * t, 0.7 + 0.5 * t, bristle + 0.35 * strand);
     const glaze =
       Math.exp(-t) *
-      (0.6 + 0.75 * carries) *
+      (0.55 + 1.05 * carries) *
       (0.8 + 0.45 * noise(x / 9, v / 2.5, from + 9)) *
       ease(3, 1.2, t);
     // Running dry, they skip from one high place to the next.

@@ -111,7 +111,7 @@ const net = (b: Board, f: Cracks, from: number): void => {
     const wide = half * Math.max(0.12, mud ? uneven : uneven + 0.5 * rough(x / 0.5, y / 0.5, from + 6, 1));
     const gap = Math.max(0, cover(b, wide - d, half * 2));
     if (mud) {
-      const lip = (25 + 50 * curled) * Math.exp(-d / (s * 0.12));
+      const lip = (25 + 50 * curled) * Math.exp(-d / (s * 0.12)) * ease(far, 0.3 * far, d);
       raise(b, i, lip * (1 - gap) - 90 * gap);
       tint(b, i, SHADE, gap * 0.85);
     } else {

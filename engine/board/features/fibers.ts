@@ -21,7 +21,7 @@ export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => 
       line.push(
         ...wander(next, line[line.length - 1]!, next() * 6.28, length * between(next, 0.1, 0.5), curl, 0.2),
       );
-    const thick = half * between(next, 0.5, 1.4, 1.3);
+    const thick = half * between(next, 0.6, 1.5, 1.3);
     const id = Math.floor(next() * 1e6);
     const fast = between(next, 0.25, 0.9);
     stroke(b, line, 0.45, (i, d, run) => {
@@ -31,7 +31,7 @@ export const fibers = (b: Board, f: FeatureOf<'fibers'>, from: number): void => 
       const up = (0.7 + 0.3 * free) * (0.5 + 0.5 * ease(-0.5, 0.3, noise(run / 1.6, 3, id)));
       const wide = thick * (0.75 + 0.5 * noise(run / 0.9, 6, id)) * (1 - 0.55 * t);
       const share = up * Math.max(0, cover(b, wide - d, wide * 2));
-      tint(b, i, color, Math.min(1, share * 2));
+      tint(b, i, color, Math.min(1, share * 2.6));
       // The film climbs it where it is fast, and leaves it where it stands free.
       raise(
         b,

@@ -25,8 +25,8 @@ export const hair = (b: Board, f: FeatureOf<'hair'>, from: number): void => {
       // It comes out of the film here and dips under it there.
       const up = 0.6 + 0.4 * ease(-0.35, 0.35, noise(run / 3.2, 5, id));
       const along = run / length;
-      const meniscus = (0.2 + 0.12 * up) * (1 - 0.6 * ease(0.6, 1, along)) * Math.exp(-((d / 0.4) ** 1.4));
-      raise(b, i, f['thickness-um'] * (0.26 * up * Math.max(inside, share) + meniscus));
+      const meniscus = (0.23 + 0.14 * up) * (1 - 0.6 * ease(0.6, 1, along)) * Math.exp(-((d / 0.4) ** 1.4));
+      raise(b, i, f['thickness-um'] * (0.3 * up * Math.max(inside, share) + meniscus));
       tint(b, i, color, Math.min(1, (0.6 + 0.4 * up) * share * 1.6));
     });
   }

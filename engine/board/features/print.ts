@@ -28,7 +28,12 @@ const cloth = (f: Print, from: number): Press => {
     const over = Math.sin(k * warp) * Math.sin(k * weft) > 0;
     const thread = over ? Math.abs(Math.sin(k * warp)) : Math.abs(Math.sin(k * weft));
     // It was pressed harder toward one corner and did not touch everywhere.
-    const weight = 0.55 + 0.35 * ((u - v) / (2 * half)) + 0.6 * rough(u / 12, v / 12, from + 3, 2);
+    // Where it lay in a fold it bore harder, and beside the fold it bridged.
+    const across = 0.55 * u + 0.8 * v + 2.4 * noise(u / 16, 2, from + 12);
+    const fold =
+      Math.exp(-(((across - half * 0.3) / 1.6) ** 2)) - 0.7 * Math.exp(-(((across - half * 0.3) / 5) ** 2));
+    const weight =
+      0.6 + 0.4 * ((u - v) / (2 * half)) + 0.7 * rough(u / 12, v / 12, from + 3, 2) + 0.55 * fold;
     return {
       inside: 1 - ease(-half * 0.35, 1, edge + half * 0.12 * rough(u / 9, v / 9, from + 6, 2)),
       press:
@@ -74,7 +79,9 @@ const finger = (f: Print, from: number): Press => {
       0.8 * noise(u / 5, v / 5, from + 1) +
       pitch * (0.5 * noise(u / 1.7, v / 1.7, from + 5) + 0.25 * noise(u / 0.7, v / 0.7, from + 9));
     const wave = Math.sin((2 * Math.PI * (count(u, v, pitch) + bend)) / pitch);
-    const ridge = ease(-0.55, 0.6, wave + 0.5 * noise(u / 0.45, v / 0.45, from + 8));
+    // Grease clogs the furrows where the finger bore hardest.
+    const clogged = 0.7 * ease(-0.1, 0.7, rough(u / 4, v / 4, from + 12, 2));
+    const ridge = ease(-0.55 - clogged, 0.6 - clogged, wave + 0.5 * noise(u / 0.45, v / 0.45, from + 8));
     const touched = ease(
       -0.85,
       0.15,
@@ -86,7 +93,7 @@ const finger = (f: Print, from: number): Press => {
       (1 - ease(-half * 0.55, half * 0.06, edge + half * 0.12 * noise(u / 2.2, v / 2.2, from + 7))) ** 1.2;
     if (f.smear === 0) return { inside: outline, press: shown };
     // The finger slid on as it left: its ridges run out into threads.
-    const slid = ease(-half * 0.3, half * 0.7, u);
+    const slid = ease(-half * 0.5, half * 0.5, u + 0.2 * v);
     const width = 1 - ease(half * 0.45, half * 0.85, Math.abs(v) + half * 0.16 * noise(u / 6, 1, from));
     const strand = noise(2, v / 1.3, from + 10) + 0.5 * noise(6, v / 0.4, from + 11);
     const out = half * (1 + 1.5 * f.smear * (0.6 + 0.5 * strand));
