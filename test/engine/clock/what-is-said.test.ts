@@ -1,0 +1,273 @@
+/**
+ * Whatever the product and however old the coat: the clock says what its own moments call for, by a plain list written
+ * here again, in whole sentences, and says what comes next. Coats are invented.
+ */
+import { describe, expect, it } from 'vitest';
+import { WIDENING_WORDS } from '#engine/calc/drying/coat.ts';
+import {
+  clockNow,
+  isLateAtOnce,
+  type LaidCoat,
+  type Reading,
+  type Running,
+  remindersOf,
+  sayInstant,
+  sayNow,
+  sayReasons,
+  sayUntil,
+} from '#engine/clock.ts';
+import { UNSANDED, WIPED_OFF } from '#engine/model/family.ts';
+import { DAY, HOUR, MINUTE } from '#engine/plain/time.ts';
+import { PRODUCTS } from '../calc/products.ts';
+
+const STYLE = { timeZone: 'UTC', hour12: true } as const;
+const LAID = Date.UTC(2026, 10, 24, 9);
+const products = Object.fromEntries(PRODUCTS);
+
+/** Sentences, each begun with a capital and ended with its mark, one blank between two of them. */
+const WHOLE = /^(?:[A-Z0-9“][^.?!]*(?:[.,:]\d[^.?!]*)*[.?!](?: (?=\S)|$))+$/;
+const isWhole = (text: string): boolean => WHOLE.test(text) && !/undefined|NaN| {2}|\[object/.test(text);
+
+type Seen = {
+  readonly reading: Running;
+  readonly coat: LaidCoat;
+  readonly now: number;
+  readonly name: string;
+};
+
+/** Just before and at each moment of a coat. */
+const seenOf = (coat: LaidCoat): readonly Seen[] => {
+  const product = products[coat.product];
+  if (!product) throw new Error('no such product');
+  const first = clockNow(product, coat, LAID, products);
+  if (first.kind !== 'running') throw new Error(`${coat.product} does not run`);
+  const ends = Object.values(first.moments).flatMap((one) => (one ? [one.from, one.to] : []));
+  const times = ends.map(Math.ceil).flatMap((end) => [end - MINUTE, end]);
+  return [LAID, ...times].flatMap((now) => {
+    const reading: Reading = clockNow(product, coat, now, products);
+    return reading.kind === 'running'
+      ? [{ reading, coat, now, name: `${coat.product} after ${(now - LAID) / MINUTE} min` }]
+      : [];
+  });
+};
+
+/** One name for all that is compared; thousands of plain matchers would take seconds. */
+const same = (name: string, is: unknown, wanted: unknown): void => {
+  if (JSON.stringify(is) !== JSON.stringify(wanted)) expect({ name, is }).toEqual({ name, is: wanted });
+};
+
+const coatOf = (product: string, more: Partial<LaidCoat> = {}): LaidCoat => ({
+  id: 'a',
+  piece: 'Chest',
+  product,
+  laidAt: LAID,
+  celsius: 23,
+  relativeHumidity: 0.5,
+  coatNumber: 1,
+  ...more,
+});
+
+const VARIANTS: readonly Partial<LaidCoat>[] = [
+  {},
+  { coatNumber: 3 },
+  { last: true },
+  { flaw: 'open' },
+  { flaw: 'repaired', coatNumber: 2 },
+];
+/** Eight times the usual film, which is far more than any should be. */
+const flood = (micrometers: number) => ({ amount: { milliliters: 8 * micrometers, squareMeters: 1 } });
+const seen = [...PRODUCTS].flatMap(([id, { 'reference-wet-film-micrometers': usual }]) =>
+  [...VARIANTS, flood(usual)].flatMap((more) => seenOf(coatOf(id, more))),
+);
+
+/** What hands do by the clock alone. */
+const byClock = ({ reading, coat, now }: Seen): string => {
+  const { moments, last, pastMost } = reading;
+  const family = products[coat.product]?.family;
+  if (!family) throw new Error('no such product');
+  if (WIPED_OFF.includes(family) && now < moments.open.to) return 'wipe-back';
+  if (now < moments.touch.to) return 'leave';
+  if (now < moments.recoat.to) return 'wait';
+  if (now >= moments.cure.to || last || pastMost !== undefined) return 'accept';
+  return 'repair';
+};
+
+describe('what the clock says', () => {
+  it('is seen of every product at every stage', () => {
+    expect(seen.length).toBeGreaterThan(500);
+    expect(new Set(seen.map((one) => byClock(one)))).toEqual(
+      new Set(['wipe-back', 'leave', 'wait', 'accept', 'repair']),
+    );
+  });
+
+  it('is what its moments call for; a flaw comes before another coat, and after what a soft film must be spared', () => {
+    for (const one of seen) {
+      const { doing, why } = sayNow(one.reading, one.now, STYLE);
+      const alone = byClock(one);
+      const spared = alone === 'leave' || alone === 'wipe-back';
+      same(one.name, doing, one.coat.flaw && !spared ? 'wait' : alone);
+      if (one.coat.flaw && !spared) expect(why).toMatch(/By the clock: [A-Z].+\.$/);
+      else expect(why).not.toContain('By the clock');
+    }
+  });
+
+  it('is said in whole sentences, each part of it there', () => {
+    for (const { reading, now, name } of seen) {
+      const { verdict, large, perhaps, why } = sayNow(reading, now, STYLE);
+      same(name, [isWhole(verdict.replace(/\??$/, '.')), isWhole(why)], [true, true]);
+      same(name, verdict, perhaps ? `${large}, ${perhaps}` : large);
+    }
+  });
+
+  it('names the late end of what it waits for, and what is done then', () => {
+    for (const one of seen) {
+      const { reading, now, name } = one;
+      const { moments } = reading;
+      const doing = byClock(one);
+      const { verdict, why } = sayNow(reading, now, STYLE);
+      const until = (span: { from: number; to: number }) => sayUntil(span.from, span.to, now, STYLE);
+      const flawed = one.coat.flaw !== undefined;
+      if (doing === 'leave') same(name, [verdict], [`Hands off until ${until(moments.touch)}`]);
+      if (doing === 'wait' && !flawed) {
+        same(name, [verdict.endsWith(` until ${until(moments.recoat)}`)], [true]);
+        if (!reading.buff) {
+          same(name, [/soft inside/.test(why)], [true]);
+          if (reading.pastMost === undefined)
+            same(name, [/before you sand or coat/.test(why)], [reading.sanded]);
+        }
+      }
+      // Who is not told that it is ready is told until when it cures.
+      if (doing === 'accept' && !flawed && now < moments.cure.to)
+        same(name, [why.includes(`Full cure: ${until(moments.cure)}.`)], [true]);
+      if (doing === 'accept' && reading.last && !flawed && now < moments.cure.to) {
+        same(name, [/It was the last coat/.test(why)], [true]);
+        same(
+          name,
+          [why.includes(`Light use: ${until(moments['light-use'])}.`)],
+          [now < moments['light-use'].to],
+        );
+      }
+      // A word that holds until a day says what holds after it; any other tells of the cure.
+      if (doing !== 'repair' || flawed) continue;
+      const deadline = moments['sand-if-beyond'];
+      const open = deadline && now < deadline.from && !isLateAtOnce(moments) && reading.sanded;
+      same(name, [/ until /.test(verdict), /Later than that/.test(why)], [open === true, open === true]);
+      if (open) expect(verdict.endsWith(` until ${sayInstant(deadline.from, now, STYLE)}`)).toBe(true);
+      else same(name, [why.endsWith(`Full cure: ${until(moments.cure)}.`)], [true]);
+      expect(/\bsand\b|\bSand\b|not sanded/.test(`${verdict} ${why}`) || /^Dull it/.test(verdict)).toBe(true);
+      same(name, [/not sanded/.test(why)], [!reading.sanded]);
+    }
+  });
+
+  it('of wax is its look and not the clock', () => {
+    const waxed = seen.filter(({ reading }) => reading.buff);
+    expect(waxed.length).toBeGreaterThan(20);
+    for (const { reading, now, name } of waxed) {
+      const { doing, why } = sayNow(reading, now, STYLE);
+      if (doing === 'wipe-back' || doing === 'leave' || (doing === 'wait' && !reading.flaw))
+        same(name, [/no longer cool/.test(why), /buff it|Buff it/.test(why)], [true, true]);
+    }
+    for (const { reading, coat } of seen)
+      expect(reading.buff !== undefined).toBe(products[coat.product]?.family === 'wax');
+  });
+
+  it('of oil is where the cloths go', () => {
+    const oiled = seen.filter((one) => byClock(one) === 'wipe-back' && !one.reading.buff);
+    expect(oiled.length).toBeGreaterThan(10);
+    for (const { reading, now, name } of oiled) {
+      const { verdict, why } = sayNow(reading, now, STYLE);
+      same(name, [verdict], [`Wipe the surplus off by ${sayInstant(reading.moments.open.to, now, STYLE)}`]);
+      expect(why).toMatch(/flat and single outdoors, or in a metal tin under water/);
+      expect(why).toContain(`From ${sayInstant(reading.moments.open.from, now, STYLE)} on`);
+    }
+  });
+
+  it('holds of a reading what its product and its coat are', () => {
+    for (const { reading, coat, now, name } of seen) {
+      const family = products[coat.product]?.family;
+      if (!family) throw new Error('no such product');
+      same(name, [reading.sanded], [!UNSANDED.includes(family)]);
+      expect(reading.last).toBe(coat.last ?? false);
+      expect(reading.flaw).toBe(coat.flaw);
+      expect(reading.handsOff).toEqual(now < reading.moments.touch.to ? reading.moments.touch : undefined);
+      // One coat is thin however thick it is; of a finish in the wood there is no film.
+      if (coat.coatNumber === 1) same(name, [reading.thin], [reading.sanded]);
+      if (!reading.sanded) same(name, [reading.pastMost], [undefined]);
+    }
+  });
+});
+
+describe('what rings', () => {
+  it('is whole, of its piece, soonest first, and nothing that has passed', () => {
+    for (const { reading, coat, now, name } of seen) {
+      const rings = remindersOf(reading, coat, now);
+      const times = rings.map(({ at }) => at);
+      expect(times).toEqual(times.toSorted((one, two) => one - two));
+      expect(new Set(rings.map(({ key }) => key)).size).toBe(rings.length);
+      for (const { key, at, title, detail } of rings) {
+        same(name, [key, at > now], [key, true]);
+        same(name, [key, /^Chest: [a-z].*[a-z]$/.test(title), isWhole(detail)], [key, true, true]);
+      }
+    }
+  });
+
+  it('rings when it is sure, but for a wax to be looked at and for a deadline', () => {
+    for (const { reading, coat, now, name } of seen) {
+      const { moments, buff, pastMost, sanded, thin } = reading;
+      const deadline = moments['sand-if-beyond'];
+      const wanted = {
+        touch: buff ? moments.touch.from : moments.touch.to,
+        ...(pastMost === undefined && { recoat: moments.recoat.to }),
+        ...(pastMost === undefined &&
+          deadline &&
+          deadline.from >= moments.recoat.to + HOUR && { 'sand-if-beyond': deadline.from }),
+        'light-use': moments['light-use'].to,
+        cure: moments.cure.to,
+      };
+      const ahead = Object.entries(wanted).filter(([, at]) => at > now);
+      const rings = remindersOf(reading, coat, now);
+      same(name, [Object.fromEntries(rings.map(({ key, at }) => [key, at]))], [Object.fromEntries(ahead)]);
+      const again = rings.find(({ key }) => key === 'recoat');
+      if (!again) continue;
+      expect(again.title).toMatch(thin ? /next coat$/ : sanded ? /sand and recoat$/ : /buff and recoat$/);
+      same(name, [/dry powder/.test(again.detail), /clean cloth/.test(again.detail)], [sanded, !sanded]);
+      same(name, [/clear film is thin/.test(again.detail)], [thin]);
+    }
+  });
+});
+
+describe('why a time is a range', () => {
+  const words = Object.entries(WIDENING_WORDS);
+  it('has words of its own for each reason', () => {
+    expect(new Set(words.map(([, says]) => says)).size).toBe(words.length);
+    for (const [reason, says] of words) {
+      expect([reason, /^[a-z].{10,}[a-z]$/.test(says)]).toEqual([reason, true]);
+      expect(sayReasons([reason as keyof typeof WIDENING_WORDS])).toBe(`A range, because ${says}.`);
+    }
+  });
+  it('joins two by “and”, and more by commas before it', () => {
+    const [one, two, three] = ['weather', 'thick-film', 'cold-spells'] as const;
+    expect(sayReasons([one, two])).toBe(
+      `A range, because ${WIDENING_WORDS[one]} and ${WIDENING_WORDS[two]}.`,
+    );
+    expect(sayReasons([one, two, three])).toBe(
+      `A range, because ${WIDENING_WORDS[one]}, ${WIDENING_WORDS[two]} and ${WIDENING_WORDS[three]}.`,
+    );
+  });
+});
+
+it('a coat that is laid in the future, or in air that spoils it, is told in whole sentences', () => {
+  for (const [id, product] of PRODUCTS) {
+    const future = sayNow(clockNow(product, coatOf(id), LAID - DAY), LAID - DAY, STYLE);
+    expect([id, future.doing, isWhole(future.why)]).toEqual([id, 'stop', true]);
+    expect(future.why).toContain(`It says ${sayInstant(LAID, LAID - DAY, STYLE)}`);
+    expect(future.why).toContain(`this device says ${sayInstant(LAID - DAY, LAID - DAY, STYLE)}`);
+    const wet = sayNow(
+      clockNow(product, coatOf(id, { surfaceCelsius: 3, relativeHumidity: 0.9 }), LAID),
+      LAID,
+      STYLE,
+    );
+    expect([id, wet.doing, isWhole(wet.why)]).toEqual([id, 'leave', true]);
+    expect(wet.why).toMatch(/Bring the piece/);
+  }
+});
