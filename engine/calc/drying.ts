@@ -2,8 +2,9 @@ import type { Stage } from '../model/stage.ts';
 import { carried } from './drying/carried.ts';
 import { belowDewPoint, nearly, outsideClimate, REFERENCE_CLIMATE } from './drying/climate.ts';
 import type { Coat, Times, Widening } from './drying/coat.ts';
+import type { Figures } from './drying/figures.ts';
 import { outsideHistory, type Spell } from './drying/history.ts';
-import { underLabel, withLabel } from './drying/label.ts';
+import { outsideLabel, underLabel, withLabel } from './drying/label.ts';
 import type { Milestone } from './drying/milestone.ts';
 import { timesOf } from './drying/times.ts';
 import { answer, outside, type Range, type Result } from './quantity.ts';
@@ -44,7 +45,8 @@ export const drying = (told: Coat): Result<Drying> => {
       ['film thickness against the usual', relativeThickness, 0.1, 10, ''],
       ['time since the coat was laid', elapsedMinutes, 0, Number.MAX_SAFE_INTEGER, 'min'],
     ) ??
-    outsideHistory(told.history);
+    outsideHistory(told.history) ??
+    (label && outsideLabel(label));
   if (refused) return refused;
   // The can means an ordinary coat: a thin one does not shorten its times.
   const ordinary = label !== undefined && Object.keys(label.minutes).length > 0;
@@ -57,12 +59,9 @@ export const drying = (told: Coat): Result<Drying> => {
   };
   const product = underLabel(coat.product, label);
   const there = carried(coat.product.figures, product, REFERENCE_CLIMATE, base);
-  const figures = label ? withLabel(there, label) : answer(there);
-  if (!figures.ok) return figures;
-  const printed = label ? withLabel(coat.product.figures, label) : answer(coat.product.figures);
-  if (!printed.ok) return printed;
+  const byCan = (figures: Figures): Figures => (label ? withLabel(figures, label) : figures);
   const course = { product, base, history: coat.history };
-  const times = timesOf(coat, figures.value, printed.value, course);
+  const times = timesOf(coat, byCan(there), byCan(coat.product.figures), course);
   if (!times.ok) return times;
 
   let stage: Stage = 'wet';

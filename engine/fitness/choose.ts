@@ -2,7 +2,7 @@ import type { Plan } from '../model/plan.ts';
 import type { Firing, SaidRule } from '../rules/rules.ts';
 import { type Judgement, type JudgeTables, judgeLaying, type No } from './judge.ts';
 import type { Laying, LayingProduct } from './laying.ts';
-import { type FitnessRow, fitnessOf } from './rows.ts';
+import { baseWait, type FitnessRow, fitnessOf, named } from './rows.ts';
 
 type PickRow = Plan['picks'][number];
 type ChooseTables = JudgeTables & Pick<Plan, 'picks'>;
@@ -35,9 +35,7 @@ export type Choice = {
 };
 
 const speaksOf = (row: PickRow, { wear, base, tone }: Wanted): boolean =>
-  (!row.wear || (wear !== undefined && row.wear.includes(wear))) &&
-  (!row.bases || (base !== undefined && row.bases.includes(base))) &&
-  (!row.tones || (tone !== undefined && row.tones.includes(tone)));
+  named(row.wear, wear) && named(row.bases, base) && named(row.tones, tone);
 
 /** What is minded because of the kind of product, and not with each of them. */
 const ofItsKind = ({ care }: Judgement): number =>
@@ -83,17 +81,13 @@ export const chooseCoat = (
     chosen: {
       product: best.product,
       why: best.row.why,
-      wait: plan.waits.find(
-        ({ bases, families }) =>
-          wanted.base !== undefined &&
-          bases.includes(wanted.base) &&
-          (!families || families.includes(best.product.family)),
-      )?.why,
+      wait: baseWait(plan, laying, best.product)?.why,
       care: best.judgement.care,
     },
     noes: [],
-    others: [...new Map(against.map((row) => [row.why, row])).values()]
-      .slice(0, OTHERS)
-      .map(({ families = [], why }) => ({ families, why })),
+    others: [...new Set(against.map(({ why }) => why))].slice(0, OTHERS).map((why) => ({
+      families: [...new Set(against.flatMap((row) => (row.why === why ? (row.families ?? []) : [])))],
+      why,
+    })),
   };
 };

@@ -9,7 +9,7 @@ import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.t
 import { coatStep, factsOfLaying } from './case.ts';
 import { tooThick } from './film-risk.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
-import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf } from './rows.ts';
+import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf, named } from './rows.ts';
 
 /** Why a coat must not be laid, or not yet. */
 export type No = {
@@ -111,9 +111,8 @@ const coatBelow = (
       },
     ];
   const { readyAt } = ownBelow;
-  return at !== undefined && readyAt !== undefined && at < readyAt
-    ? [{ code: 'coat-below', says: TOO_EARLY, earliest: readyAt }]
-    : [];
+  if (at === undefined || readyAt === undefined || at >= readyAt) return [];
+  return [{ code: 'coat-below', says: TOO_EARLY, earliest: readyAt }];
 };
 
 /** A row of the tables that is sanded, as a step that the rules know. */
@@ -131,7 +130,7 @@ export const washOf = ({ say, does }: Pick<Plan['wash'][number], 'say' | 'does'>
 });
 
 const washingOf = (plan: JudgeTables, { base, onOwnCoat }: Laying): readonly Step[] =>
-  onOwnCoat || base === undefined ? [] : plan.wash.filter(({ bases }) => bases.includes(base)).map(washOf);
+  onOwnCoat ? [] : plan.wash.filter(({ bases }) => named(bases, base)).map(washOf);
 
 /** Steps of washing and sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
 export const madeReadyBy = (
@@ -141,7 +140,7 @@ export const madeReadyBy = (
 ): readonly Step[] => {
   const { base, onOwnCoat } = laying;
   const sanded = [
-    onOwnCoat ? undefined : plan.prepare.find(({ bases }) => base !== undefined && bases.includes(base)),
+    onOwnCoat ? undefined : plan.prepare.find(({ bases }) => named(bases, base)),
     onOwnCoat || base !== undefined
       ? plan.between.find(({ families }) => families.includes(family))
       : undefined,

@@ -1,12 +1,13 @@
 import type { Plan } from '../model/plan.ts';
+import { isOneOf } from '../plain/entry-of.ts';
 import type { Laying, LayingProduct } from './laying.ts';
 
 export type FitnessRow = Plan['fitness'][number];
 export type BaseWait = Plan['waits'][number];
 
 /** Whether a row that names these speaks of this; what is not known no row speaks of. */
-const named = (list: readonly string[] | undefined, value: string | undefined): boolean =>
-  !list || (value !== undefined && list.includes(value));
+export const named = (list: readonly string[] | undefined, value: string | undefined): boolean =>
+  !list || isOneOf(list, value);
 
 /** What speaks against this product for this use, the hardest first. Empty: it is fit. */
 export const fitnessOf = (
@@ -33,9 +34,7 @@ export const baseWait = (
   { base }: Laying,
   product: LayingProduct,
 ): BaseWait | undefined =>
-  plan.waits.find(
-    (row) => base !== undefined && row.bases.includes(base) && named(row.families, product.family),
-  );
+  plan.waits.find((row) => named(row.bases, base) && named(row.families, product.family));
 
 const OIL_BASES: readonly Laying['base'][] = ['stain', 'oil-paint'];
 const TABLE_CELSIUS = 20;

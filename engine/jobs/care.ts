@@ -1,3 +1,4 @@
+import { named } from '../fitness/rows.ts';
 import type { Care } from '../model/care.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Grade } from '../model/source.ts';
@@ -40,9 +41,6 @@ export type CareCard =
 type Row = Care['cleaning'][number];
 type DateName = Care['not-yet'][number]['until'];
 
-const named = <T>(list: readonly T[] | undefined, value: T | undefined): boolean =>
-  !list || (value !== undefined && list.includes(value));
-
 const line = ({ say, grade, source }: Row): CareLine => ({ say, grade, ...(source && { source }) });
 
 /** What the buyer of this piece is told. Of a range of dates the late end is the one that is promised. */
@@ -55,7 +53,7 @@ export const careOf = (card: JobCard, products: Products, care: Care, dates: Car
     named(row.families, family) &&
     named(row.bases, card.base) &&
     named(row.kinds, card.kind) &&
-    named<string>(row.ages, card.age) &&
+    named(row.ages, card.age) &&
     (!row.trials || row.trials.some((trial) => trials.includes(trial)));
   const told = (rows: readonly Row[]) => rows.filter(fits).map(line);
 

@@ -1,6 +1,6 @@
 import type { Span } from '../../plain/span.ts';
 import { DAY_MIN } from '../../plain/time.ts';
-import { answer, outside, type Refused, type Result, refuse } from '../quantity.ts';
+import { outside, type Refused, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
 import type { DryingProduct, Figures, Limits } from './figures.ts';
 import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
@@ -70,11 +70,8 @@ export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
 
 const between = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);
 
-/** The figures with the label's put in; the others give way where they would come out of order. */
-export const withLabel = (figures: Figures, label: Label): Result<Figures> => {
-  const refused = outsideLabel(label);
-  if (refused) return refused;
-  const { minutes } = label;
+/** The figures with those of a label that is in order put in; the others give way where they would come out of order. */
+export const withLabel = (figures: Figures, { minutes }: Label): Figures => {
   const chain = { ...figures };
   let before: Span = { from: 0, to: 0 };
   for (const [index, milestone] of CHAIN.entries()) {
@@ -93,15 +90,15 @@ export const withLabel = (figures: Figures, label: Label): Result<Figures> => {
     chain[milestone] = before;
   }
   const deadline = minutes['sand-if-beyond'] ?? figures['sand-if-beyond'];
-  if (!deadline) return answer(chain);
+  if (!deadline) return chain;
   const { recoat } = chain;
-  return answer({
+  return {
     ...chain,
     'sand-if-beyond': {
       from: Math.max(deadline.from, recoat.from),
       to: Math.max(deadline.to, recoat.to),
     },
-  });
+  };
 };
 
 /** The product under the label's own limits. A can that gives a least temperature knows its film better than we do. */
