@@ -4,8 +4,10 @@
  * not brushed, steel wool rusts below a water-based finish.
  */
 import { describe, expect, it } from 'vitest';
+import { FACTS } from '#engine/model/facts.ts';
 import type { Step } from '#engine/model/step.ts';
-import { CONTRADICTIONS } from '#engine/steps/contradictions.ts';
+import { CONTRADICTIONS, contradicted, LEAVE_OUT } from '#engine/steps/contradictions.ts';
+import { isOnlyAPlace } from '#engine/steps/only-a-place.ts';
 
 const step = (kind: string, say: string, more: Record<string, unknown> = {}): Step =>
   ({ kind, say, ...more }) as unknown as Step;
@@ -151,4 +153,178 @@ it('each that is not left out says what to do', () => {
     expect(why.length).toBeGreaterThan(10);
     expect(Boolean(mend)).toBe(!leftOut);
   }
+});
+
+describe('a word counts as itself alone', () => {
+  // The word within each sentence, with letters grown onto it on either side: then it is another word.
+  it.each<[string, (say: string) => Step, string, string]>([
+    ['sanding', sand, 'Sand it with a block.', 'block'],
+    ['sanding', sand, 'Take a sander.', 'sander'],
+    ['soap', sand, 'Wet it with soap.', '<soap'],
+    ['rinsing', wash, 'Wash it and rinse.', 'rinse'],
+    ['clean water', wash, 'Go over it with clean water.', 'clean water'],
+    ['clear water', wash, 'Go over it with clear water.', 'clear water'],
+    ...['brush', 'brushes', 'roller', 'pad', 'foam tool', 'stroke', 'strokes', 'rag', 'cloth'].map(
+      (word): [string, (say: string) => Step, string, string] => [
+        'by hand',
+        coat,
+        `Lay it with one ${word} of it.`,
+        word,
+      ],
+    ),
+    ...['spray', 'sprayed', 'mist', 'gun', 'pass', 'passes', 'nozzle'].map(
+      (word): [string, (say: string) => Step, string, string] => [
+        'by spray',
+        coat,
+        `Lay it with one ${word} of it.`,
+        word,
+      ],
+    ),
+    ['steel wool', (say) => step('look', say), 'Rub it with steel wool.', 'steel wool'],
+  ])('%s: %#', (_, make, say, marked) => {
+    const word = marked.replace('<', '');
+    expect(against(make(say))).toHaveLength(1);
+    expect(against(make(say.replace(word, `q${word}`)))).toEqual([]);
+    // After `<` a longer word counts, too: soap, soapy, soaped.
+    if (!marked.startsWith('<')) expect(against(make(say.replace(word, `${word}q`)))).toEqual([]);
+  });
+
+  it.each<[string, (say: string) => Step, string, string]>([
+    ['no block', sand, 'Sand it by hand and no block.', 'no'],
+    ['without a block', sand, 'Sand it without a block.', 'without a'],
+    ['shellac', sand, 'Wet it with soapy water, on shellac with oil.', 'shellac'],
+    ['chalk', wash, 'Wash it and rinse, chalk by a damp cloth.', 'chalk'],
+    ['wrung-out', wash, 'Rinse it with a wrung-out cloth.', 'wrung-out'],
+    ['bare wood', wash, 'Rinse the bare wood.', 'bare wood'],
+    ...['No', 'Not', 'Never', 'Without', 'Instead of'].map(
+      (word): [string, (say: string) => Step, string, string] => [
+        'steel wool denied',
+        (say) => step('look', say),
+        `${word} steel wool here.`,
+        word,
+      ],
+    ),
+  ])('and so does what makes it right: %s, %s', (_, make, say, word) => {
+    expect(against(make(say))).toEqual([]);
+    expect(against(make(say.replace(word, `q${word}`)))).toHaveLength(1);
+    expect(against(make(say.replace(word, `${word}q`)))).toHaveLength(1);
+  });
+});
+
+describe('what speaks against a step', () => {
+  it('is told of her tool for a coat that names another, and each says how it is mended', () => {
+    expect(toldOf(coat('Lay it thinly.', { by: 'hand' }))).toEqual([
+      { applicator: ['spray-gun', 'aerosol'] },
+    ]);
+    const [hand] = CONTRADICTIONS.filter(
+      ({ leftOut, step: fits }) => !leftOut && fits(coat('Lay it with a brush.')),
+    );
+    const [spray] = CONTRADICTIONS.filter(({ leftOut, step: fits }) => !leftOut && fits(coat('Spray it.')));
+    expect([hand?.mark, spray?.mark]).toEqual(['by: hand', 'by: spray']);
+    // Every tool is of one of both.
+    const tools = [hand, spray].flatMap((one) => Object.values(one?.told ?? {}).flat());
+    expect([...tools].sort()).toEqual([...FACTS.applicator.values].sort());
+  });
+
+  it('leaves out what is mixed in a spray can, stained over no stain, or bleached on paint', () => {
+    const stain = [
+      step('coat', 'Stain it.', { product: 'stain' }),
+      step('test-patch', 'Try it.', { tries: 'stain' }),
+      step('wait', 'Let it dry.', { of: 'stain' }),
+    ];
+    const bleach = [
+      step('wipe', 'Bleach it.', { with: 'wood-bleach' }),
+      step('wipe', 'Rinse it.', { with: 'damp-cloth', of: 'wood-bleach' }),
+      step('mix', 'Mix it.', { what: 'wood-bleach' }),
+    ];
+    const inCan = ['stir', 'smear', 'thin', 'extender', 'fresh-batch'].map((what) =>
+      step('mix', 'Do it.', { what }),
+    );
+    const others = [
+      step('coat', 'Lay it.', { product: 'same' }),
+      step('test-patch', 'Try it.', { tries: 'oil' }),
+      step('wait', 'Wait.', {}),
+      step('wipe', 'Wipe it.', { with: 'damp-cloth' }),
+      step('mix', 'Tint it.', { what: 'tint' }),
+    ];
+    const left = (one: Step, fact: string, value: string) =>
+      contradicted(one, (told) => {
+        const [name, wanted] = Object.entries(told)[0] ?? [];
+        return name === fact && [wanted].flat().includes(value) ? 'yes' : 'unknown';
+      });
+    for (const applicator of FACTS.applicator.values) {
+      const can = applicator === 'aerosol';
+      expect(inCan.map((one) => left(one, 'applicator', applicator))).toEqual(inCan.map(() => can));
+      expect(others.map((one) => left(one, 'applicator', applicator))).toEqual(others.map(() => false));
+    }
+    for (const base of FACTS.base.values) {
+      // Below an old finish or wax there may be stain; it lies on nothing else.
+      const stained = ['stain', 'old-finish', 'wax'].includes(base);
+      const painted = /paint$/.test(base) || base === 'laminate';
+      expect([base, ...stain.map((one) => left(one, 'base', base))]).toEqual([
+        base,
+        ...stain.map(() => !stained),
+      ]);
+      expect([base, ...bleach.map((one) => left(one, 'base', base))]).toEqual([
+        base,
+        ...bleach.map(() => painted),
+      ]);
+      expect(others.map((one) => left(one, 'base', base))).toEqual(others.map(() => false));
+    }
+    // What is not known leaves nothing out.
+    for (const one of [...stain, ...bleach, ...inCan]) {
+      expect(contradicted(one, () => 'unknown')).toBe(false);
+      expect(contradicted(one, () => 'no')).toBe(false);
+    }
+    for (const { told } of LEAVE_OUT)
+      for (const fact of Object.values(told))
+        expect(fact).toEqual({ value: expect.stringMatching(/^[a-z-]+$/), how: 'told' });
+  });
+});
+
+describe('a place on a face', () => {
+  const PLACES = [
+    'spot',
+    'spots',
+    'place',
+    'places',
+    'rim',
+    'rims',
+    'knot',
+    'knots',
+    'mark',
+    'marks',
+    'patch',
+    'bits',
+    'bubbles',
+    'ridges',
+    'hollow',
+    'hollows',
+    'pool',
+    'pools',
+    'groove',
+    'grooves',
+    'rope',
+    'feather',
+    'edges thin',
+    'edge thin',
+    'round the sharp edge',
+  ];
+  it.each(PLACES)('%s is one', (word) => {
+    expect(isOnlyAPlace(`Rub ${word} by hand.`)).toBe(true);
+    expect(isOnlyAPlace(`Rub ${word.toUpperCase()} by hand.`)).toBe(true);
+    expect(isOnlyAPlace(`Rub q${word} by hand.`)).toBe(false);
+    expect(isOnlyAPlace(`Rub ${word}q by hand.`)).toBe(false);
+  });
+  it.each(['whole', 'panel', 'face', 'top', 'rest', 'edge to edge', 'evenly', 'all over', 'all of it'])(
+    '%s is all of it, whatever place is named',
+    (word) => {
+      expect(isOnlyAPlace(`Rub the spot, then ${word}.`)).toBe(false);
+      expect(isOnlyAPlace(`Rub the spot, then q${word}.`)).toBe(true);
+      expect(isOnlyAPlace(`Rub the spot, then ${word}q.`)).toBe(true);
+    },
+  );
+  it('is not told by words that name none', () => {
+    expect(isOnlyAPlace('Rub it lightly.')).toBe(false);
+  });
 });

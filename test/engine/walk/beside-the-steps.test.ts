@@ -1,0 +1,317 @@
+/**
+ * What stands beside the steps of a walk, by a plain reading written here again: which repairs are told, which cautions
+ * stand by themselves, what is asked at which step, and what repairs that are not told apart begin with.
+ */
+import { describe, expect, it } from 'vitest';
+import { factsIn } from '#engine/case/condition.ts';
+import {
+  asksOf,
+  type Case,
+  cautionsApart,
+  disturbsOldFilm,
+  emptyCase,
+  possible,
+  remediesTold,
+  resolve,
+  STAGES,
+  walk,
+  withAnswer,
+  withFact,
+} from '#engine/index.ts';
+import type { QuestionId } from '#engine/model/ids.ts';
+import { factsOfStep, hazardRows } from '#engine/rules/hazards.ts';
+import { actionKey, stepsOfAct } from '#engine/walk/act.ts';
+import { sharedSteps } from '#engine/walk/shared-steps.ts';
+import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+import { defect, known, question, remedy, rule } from '../small.ts';
+
+const { known: real } = linkedKnowledge(process.cwd());
+if (!real) throw new Error('the content does not link: npm run check');
+
+const ANSWERS = ['yes', 'no', 'unsure'] as const;
+/** The first stops of each flaw, with the stage told and without. */
+const stops = real.defects.flatMap(({ id }, at) =>
+  [undefined, STAGES[at % STAGES.length], 'cured' as const].flatMap((stage) => {
+    const found: { id: string; on: Case; forCause: boolean }[] = [];
+    const waiting: Case[] = [stage ? withFact(emptyCase(), 'stage', stage) : emptyCase()];
+    for (let on = waiting.shift(); on && found.length < 7; on = waiting.shift()) {
+      found.push({ id, on, forCause: stage === undefined });
+      const walked = walk(real, on, id, { forCause: stage === undefined });
+      if (walked.kind === 'question')
+        for (const answer of ANSWERS) waiting.push(withAnswer(on, walked.question, answer));
+    }
+    return found;
+  }),
+);
+
+describe('at the stops of the real trees', () => {
+  it('the repairs of an outcome that repairs are told, of a cause all of its own, and of a question none', () => {
+    const kinds = new Set<string>();
+    for (const { id, on, forCause } of stops) {
+      const walked = walk(real, on, id, { forCause });
+      const own = [
+        ...new Set(walked.leaves.flatMap((leaf) => ('remedy' in leaf ? [leaf.remedy as string] : []))),
+      ];
+      const wanted =
+        walked.kind === 'cause'
+          ? own
+          : walked.kind !== 'outcome'
+            ? []
+            : walked.shared
+              ? [walked.shared.remedy]
+              : walked.action.do === 'repair'
+                ? own
+                : [];
+      kinds.add(
+        `${walked.kind} ${wanted.length > 0} ${walked.kind === 'outcome' && walked.shared !== undefined}`,
+      );
+      expect([id, remediesTold(walked)]).toEqual([id, wanted]);
+    }
+    expect([...kinds].sort()).toEqual([
+      'cause false false',
+      'cause true false',
+      'outcome false false',
+      'outcome true false',
+      'outcome true true',
+      'question false false',
+    ]);
+  });
+
+  it('a caution stands by itself where no step that is told has it before it', () => {
+    let apart = 0;
+    for (const { id, on, forCause } of stops.filter((_, at) => at % 4 === 0)) {
+      const of = withFact(on, 'piece', 'food-surface');
+      const walked = walk(real, of, id, { forCause });
+      const shared = walked.kind === 'outcome' ? walked.shared : undefined;
+      const before = new Set<string>();
+      for (const one of remediesTold(walked))
+        for (const step of resolve(real, one, of, walked.families))
+          if (!shared || shared.at.includes(step.at))
+            for (const { id: told } of step.before) before.add(told);
+      const found = cautionsApart(real, of, walked).map((one) => one.id as string);
+      expect(found).toEqual(
+        walked.fired.cautions.map((one) => one.id as string).filter((one) => !before.has(one)),
+      );
+      apart += found.length;
+    }
+    expect(apart).toBeGreaterThan(5);
+  });
+});
+
+describe('what is asked beside the steps of a repair', () => {
+  it('is each fact that a stop or a caution of care hangs on, or that lets a step give way, at its first step', () => {
+    for (const { id, steps } of real.remedies) {
+      const met = new Set<string>();
+      const wanted = steps.flatMap((step, at) => {
+        const hazards = new Map<string, string[]>();
+        for (const { hazard, when } of hazardRows(step))
+          hazards.set(hazard, [
+            ...(hazards.get(hazard) ?? []),
+            ...(when ? [...factsIn(when)].map(({ fact }) => fact) : []),
+          ]);
+        const facts = new Set<string>();
+        for (const one of real.rules) {
+          const own = one.hazards.filter((hazard) => hazards.has(hazard));
+          if (!own.length || (one.kind !== 'stop' && (one.kind !== 'caution' || one.level === 'note')))
+            continue;
+          for (const hazard of own) for (const fact of hazards.get(hazard) ?? []) facts.add(fact);
+          if (one.when) for (const { fact } of factsIn(one.when)) facts.add(fact);
+        }
+        if (step.except) for (const { fact } of factsIn(step.except)) facts.add(fact);
+        const fresh = [...facts].filter((fact) => !met.has(fact));
+        for (const fact of fresh) met.add(fact);
+        return fresh.length ? [[at, fresh.sort()] as const] : [];
+      });
+      const found = asksOf(real, id, resolve(real, id, emptyCase()));
+      // Steps that are left out of an empty case ask nothing, so only what is there is compared.
+      const there = new Set(resolve(real, id, emptyCase()).map(({ at }) => at));
+      if (there.size === steps.length)
+        expect([id, [...found].map(([at, facts]) => [at, [...facts].sort()])]).toEqual([id, wanted]);
+    }
+  });
+
+  it('of a flaw is whether any of its ways breaks into an older layer', () => {
+    const answers = real.defects.map(({ id }) => {
+      const wanted = possible(real, emptyCase(), id).leaves.some(
+        (leaf) =>
+          'remedy' in leaf &&
+          real
+            .get('remedy', leaf.remedy)
+            .steps.some((step) =>
+              hazardRows(step).some(({ hazard }) => hazard === 'old-film' || hazard === 'old-film-in-reach'),
+            ),
+      );
+      expect([id, disturbsOldFilm(real, id)]).toEqual([id, wanted]);
+      return wanted;
+    });
+    expect(answers).toContain(true);
+    const mild = known(
+      remedy('look-only'),
+      remedy('fine', {}, { steps: [{ kind: 'sand', grit: 600, say: 'Dull it a little.' }] }),
+      remedy('coarse', {}, { steps: [{ kind: 'sand', grit: 120, say: 'Sand it level.' }] }),
+      defect('none', { remedy: 'look-only' }),
+      defect('in-reach', { remedy: 'fine' }),
+      defect('through', { remedy: 'coarse' }),
+      defect('good', { leave: 'It is good as it is.' }),
+    );
+    expect(['none', 'in-reach', 'through', 'good'].map((id) => disturbsOldFilm(mild, id))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
+  });
+
+  it('keeps to rules that a step can call for: notes are told and not asked about', () => {
+    const asks = (level: string, kind = 'caution') => {
+      const one = known(
+        rule('dust', {
+          kind,
+          level,
+          hazards: ['dust'],
+          when: { piece: 'crib' },
+          ...(kind === 'stop' && { open: 'When it is settled.' }),
+        }),
+        remedy(
+          'a',
+          {},
+          {
+            steps: [
+              { kind: 'look', say: 'Look at it first.' },
+              { kind: 'sand', grit: 400, say: 'Dull it a little.' },
+            ],
+          },
+        ),
+        defect('flaw', { remedy: 'a' }),
+      );
+      return [...asksOf(one, 'a', resolve(one, 'a', emptyCase()))];
+    };
+    expect(asks('care')).toEqual([[1, ['piece']]]);
+    expect(asks('stop', 'stop')).toEqual([[1, ['piece']]]);
+    expect(asks('note')).toEqual([]);
+  });
+});
+
+describe('what repairs begin with alike', () => {
+  const sand = (grit: number, say = 'Sand it level by hand.', more = {}) => ({
+    kind: 'sand',
+    grit,
+    say,
+    ...more,
+  });
+  const wipe = { kind: 'wipe', with: 'dry-cloth', say: 'Wipe the dust off.' };
+  const wait = { kind: 'wait', hours: [1, 2], say: 'Let it dry an hour.' };
+  const coat = { kind: 'coat', product: 'same', say: 'Lay one thin coat.' };
+  const strip = { kind: 'strip', with: 'stripper', say: 'Take all of it off.' };
+  const begins = (
+    first: readonly object[],
+    second: readonly object[],
+    on = emptyCase(),
+    families: 'wax'[] = [],
+  ) => {
+    const of = known(
+      question('one'),
+      remedy('a', {}, { steps: first }),
+      remedy('b', {}, { steps: second }),
+      defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+    );
+    return sharedSteps(of, on, possible(of, emptyCase(), 'flaw').leaves, families);
+  };
+  it('is what hands do the same, whatever the words', () => {
+    const other = sand(320, 'Rub it flat, slowly.', { 'worked-if': 'It is flat all over.', does: ['dust'] });
+    expect(begins([sand(320), wipe, strip], [other, wipe, wait])).toEqual({ remedy: 'a', at: [0, 1] });
+    expect(begins([sand(320), wipe], [sand(320), wipe])).toEqual({ remedy: 'a', at: [0, 1] });
+  });
+  it('ends where hands differ, where one has no more to do, and before a coat', () => {
+    expect(begins([sand(320), wipe], [sand(400), wipe])).toBeUndefined();
+    expect(begins([sand(320), wipe], [sand(320), strip])).toEqual({ remedy: 'a', at: [0] });
+    expect(begins([sand(320), wipe], [sand(320)])).toEqual({ remedy: 'a', at: [0] });
+    expect(begins([sand(320), coat, wipe], [sand(320), coat, wipe])).toEqual({ remedy: 'a', at: [0] });
+    expect(begins([coat], [coat])).toBeUndefined();
+  });
+  it('is nothing where only waiting or looking is shared', () => {
+    expect(begins([wait, sand(320)], [wait, strip])).toBeUndefined();
+    expect(
+      begins(
+        [{ kind: 'look', say: 'Look at it closely.' }, sand(320)],
+        [{ kind: 'look', say: 'Look at it closely.' }, strip],
+      ),
+    ).toBeUndefined();
+    expect(begins([wait, sand(320), strip], [wait, sand(320), wipe])).toEqual({ remedy: 'a', at: [0, 1] });
+  });
+  it('passes over steps that are not taken here, each at its own place', () => {
+    const shellac = sand(600, 'Dull shellac a little.', { when: { family: 'shellac' } });
+    const waxed = withFact(emptyCase(), 'family', 'wax');
+    expect(begins([shellac, sand(320), strip], [sand(320), wipe], waxed)).toEqual({ remedy: 'a', at: [1] });
+    expect(begins([shellac, sand(320), strip], [sand(320), wipe])).toBeUndefined();
+    expect(begins([shellac, sand(320), strip], [sand(320), wipe], emptyCase(), ['wax'])).toEqual({
+      remedy: 'a',
+      at: [1],
+    });
+  });
+  it('is nothing where one of them is to leave it', () => {
+    const of = known(
+      question('one'),
+      remedy('a', {}, { steps: [sand(320)] }),
+      defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { leave: 'It is good as it is.' } }),
+    );
+    const { leaves } = possible(of, emptyCase(), 'flaw');
+    expect(sharedSteps(of, emptyCase(), leaves, [])).toBeUndefined();
+    expect(sharedSteps(of, emptyCase(), [...leaves].reverse(), [])).toBeUndefined();
+    expect(sharedSteps(of, emptyCase(), [], [])).toBeUndefined();
+    expect(sharedSteps(of, emptyCase(), leaves.slice(0, 1), [])).toEqual({ remedy: 'a', at: [0] });
+  });
+});
+
+describe('hands before any repair begins', () => {
+  const steps = (doing: string, does?: 'vapor'[]) =>
+    stepsOfAct({ do: doing as 'wick', say: 'Do it now.', does }).map(({ kind, ...one }) => [
+      kind,
+      'with' in one ? one.with : one.does,
+    ]);
+  it('are steps where they wipe: the cloth is full of finish, and what is washed off is thinned', () => {
+    expect(steps('wash-off')).toEqual([
+      ['wipe', 'dry-cloth'],
+      ['wipe', 'thinner'],
+    ]);
+    for (const doing of ['wipe-back', 'wick']) expect(steps(doing)).toEqual([['wipe', 'dry-cloth']]);
+    for (const doing of ['leave', 'wait', 'lift', 'tip-off', 'accept', 'stop'])
+      expect(steps(doing)).toEqual([]);
+    expect(steps('lift', ['vapor'])).toEqual([['look', ['vapor']]]);
+    for (const { kind, ...wiped } of stepsOfAct({ do: 'wick', say: 'Do it now.' }))
+      expect([kind, 'of' in wiped && wiped.of]).toEqual(['wipe', 'same']);
+  });
+  it('are the same where the word is the same, but a repair or a stop only within one remedy', () => {
+    const leaf = (id: string) => ({ remedy: id, of: 'flaw' }) as never;
+    const good = { leave: 'It is good.', of: 'flaw' } as never;
+    for (const doing of ['leave', 'wait', 'lift', 'accept'] as const) {
+      expect(actionKey({ do: doing }, leaf('a'))).toBe(actionKey({ do: doing }, leaf('b')));
+      expect(actionKey({ do: doing }, leaf('a'))).toBe(actionKey({ do: doing }, good));
+    }
+    for (const doing of ['repair', 'stop'] as const) {
+      expect(actionKey({ do: doing }, leaf('a'))).not.toBe(actionKey({ do: doing }, leaf('b')));
+      expect(actionKey({ do: doing }, leaf('a'))).toBe(actionKey({ do: doing }, leaf('a')));
+      expect(actionKey({ do: doing }, good)).not.toBe(actionKey({ do: doing }, leaf('a')));
+    }
+    expect(actionKey({ do: 'repair' }, leaf('a'))).not.toBe(actionKey({ do: 'stop' }, leaf('a')));
+  });
+});
+
+it('a stop at an answer names what it rests on, and where it is told by other facts, that it follows', () => {
+  const follows = known(
+    question('one', { known: [{ when: { family: 'wax' }, answer: 'yes' }] }),
+    remedy('a'),
+    remedy('b'),
+    defect('flaw', { ask: 'one', yes: { remedy: 'a' }, no: { remedy: 'b' } }),
+  );
+  const told = withFact(withFact(emptyCase(), 'stage', 'cured', 'computed'), 'family', 'wax');
+  expect(walk(follows, told, 'flaw').trace).toEqual([
+    { fact: 'stage', value: 'cured', how: 'computed' },
+    { fact: 'one', value: 'yes', how: 'follows' },
+  ]);
+  const answered = withAnswer(emptyCase(), 'one' as QuestionId, 'no');
+  expect(walk(follows, answered, 'flaw', { forCause: true }).trace).toEqual([
+    { fact: 'one', value: 'no', how: 'answered' },
+  ]);
+  expect([...factsOfStep({ kind: 'look', say: 'Look at it closely.' }).keys()]).toEqual([]);
+});
