@@ -24,12 +24,12 @@ export const jumpedBack = (seenAt: number, now: number): number =>
  */
 export const clockDoubt = (seenAt: number, now: number, style: TimeStyle): ClockDoubt | undefined => {
   const shown = (at: number) => sayInstant(at, now === at ? 0 : now, style);
-  if (!(now >= FIRST_YEAR))
+  if (now < FIRST_YEAR)
     return {
       kind: 'unset',
       says: `This device says it is ${shown(now)}. Set its clock first; until then no time is told.`,
     };
-  if (!(seenAt > 0)) return undefined;
+  if (seenAt <= 0) return undefined;
   const back = jumpedBack(seenAt, now);
   if (back)
     return {

@@ -1,4 +1,5 @@
 import type { Lookup } from '../case/condition.ts';
+import type { Wanted } from '../model/condition.ts';
 
 /** A fact as conditions see it: its values fall into few classes that no condition tells apart further. */
 export type CodedFact = {
@@ -15,13 +16,12 @@ export type CodedFact = {
 const NAMED_BY_NONE = ' ';
 
 /** The classes of a fact: not known, each named value, each number that is a bound and each gap between, any other. */
-export const codedFact = (name: string, wanted: readonly unknown[]): CodedFact => {
+export const codedFact = (name: string, wanted: readonly Wanted[]): CodedFact => {
   const values = new Set<string>();
   const bounds = new Set<number>();
   for (const one of wanted.flat())
     if (typeof one === 'string') values.add(one);
-    else if (typeof one === 'object' && one !== null)
-      for (const bound of Object.values(one)) if (typeof bound === 'number') bounds.add(bound);
+    else for (const bound of Object.values(one)) if (bound !== undefined) bounds.add(bound);
   values.delete('unsure'); // can't tell is not known
   const sorted = [...bounds].sort((a, b) => a - b);
   const numbers = sorted.flatMap((bound, at) => {

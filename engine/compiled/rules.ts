@@ -1,4 +1,5 @@
 import { compare, type Truth } from '../case/condition.ts';
+import type { Wanted } from '../model/condition.ts';
 import type { Rule } from '../model/rule.ts';
 import { type Clause, clausesOf, type Literal } from './clauses.ts';
 import { type CodedFact, codedFact } from './fact-codes.ts';
@@ -37,7 +38,7 @@ export const ruleTable = (rules: readonly Conditioned[]): RuleTable => {
   const clauses = rules.flatMap(({ when, 'unless-known-no': lenient }, rule) =>
     (when ? clausesOf(when) : []).map((clause) => ({ clause, rule, lenient })),
   );
-  const wanted = new Map<string, unknown[]>();
+  const wanted = new Map<string, Wanted[]>();
   for (const { fact, wanted: one } of clauses.flatMap(({ clause }) => clause))
     wanted.set(fact, [...(wanted.get(fact) ?? []), one]);
   const facts = [...wanted].map(([name, all]) => codedFact(name, all));

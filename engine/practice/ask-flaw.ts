@@ -6,7 +6,7 @@ import { possible } from '../walk/leaves.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-import type { Rival } from './rivals.ts';
+import type { Rival, Rivals } from './rivals.ts';
 
 const small = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
 
@@ -45,7 +45,7 @@ export const askFlaw = (
   known: PracticeKnowledge,
   on: Case,
   flaw: PracticeFlaw,
-  rivals: readonly Rival[],
+  rivals: Rivals,
   right: Doing | undefined,
   chance: Chance,
 ): PracticeAsk => {
@@ -58,7 +58,7 @@ export const askFlaw = (
         id: flaw.id,
         says: flaw.name,
         right: true,
-        because: nearest ? signSaid(known, nearest) : flaw.summary,
+        because: signSaid(known, nearest),
       },
       ...rivals.map((rival) => ({
         id: rival.flaw.id,

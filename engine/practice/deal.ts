@@ -13,7 +13,6 @@ import { type Chance, chanceOf } from './chance.ts';
 import {
   PRACTICE_LEVELS,
   type PracticeAsk,
-  type PracticeFinding,
   type PracticeItem,
   type PracticeKey,
   type PracticeLevel,
@@ -21,7 +20,7 @@ import {
   SOUND,
 } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-import { isConsistent, type Rival, rivalsOf } from './rivals.ts';
+import { type Rival, rivalsOf } from './rivals.ts';
 import { situationOf, soundSituation, stagesMet } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
@@ -151,11 +150,9 @@ const tried = (
   const situation = situationOf(known, words, flaw, level, chance);
   if (!situation) return undefined;
   const rivals = rivalsOf(known, situation, flaw, chance);
-  const [nearest] = rivals ?? [];
-  if (!rivals || !nearest || !rivals.every((one) => isConsistent(known, situation.on, one))) return undefined;
+  if (!rivals) return undefined;
   // What the picture does not show of the signs is told.
   const on = rivals.reduce((of, { sign }) => withAnswer(of, sign.question, sign.a), situation.on);
-  const walked = walk(known, on, flaw.id, { forCause: level === 'look' });
   const asks: PracticeAsk[] = [];
   let verdict: PracticeItem['verdict'];
   if (level === 'look') {
@@ -173,6 +170,7 @@ const tried = (
       ],
     });
   } else {
+    const walked = walk(known, on, flaw.id);
     if (walked.kind !== 'outcome' || !isPlain(known, on, walked)) return undefined;
     const right = handsOf(walked);
     asks.push(askFlaw(known, on, flaw, rivals, right, chance));
@@ -194,10 +192,6 @@ const tried = (
       if (last) asks.push(last);
     }
   }
-  const told = (question: string): PracticeFinding[] => {
-    const found = findingOf(known, on, question);
-    return found ? [found] : [];
-  };
   const unseen = rivals.filter(({ seen }) => !seen).map(({ sign }) => sign.question);
   const questions = new Set([...(level === 'look' ? [] : situation.answered), ...unseen]);
   return {
@@ -208,7 +202,7 @@ const tried = (
     on,
     coat: situation.coat,
     story: storyOf(words, situation, level, flaw.id, chance),
-    found: [...questions].flatMap(told),
+    found: [...questions].flatMap((question) => findingOf(known, on, question) ?? []),
     board: situation.board,
     rivals: rivals.map((one) => besideBoard(known, situation.board, one, chance)) as [
       PracticeRival,

@@ -8,7 +8,7 @@ import type { Rules, SaidRule } from '../rules/rules.ts';
 
 type DefectRead = Pick<
   Defect,
-  'name' | 'summary' | 'often' | 'families' | 'looks' | 'signs' | 'tree' | 'boards' | 'look-alikes'
+  'name' | 'often' | 'families' | 'looks' | 'signs' | 'tree' | 'boards' | 'look-alikes'
 >;
 type QuestionRead = Pick<
   Question,

@@ -1,4 +1,3 @@
-import { answerOf } from '../case/answers.ts';
 import type { Case } from '../case/case.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import { type Separation, separatedBy } from '../see/separated.ts';
@@ -8,6 +7,8 @@ import { canBeTold, type Situation } from './situation.ts';
 
 /** A flaw that is offered and is not it, and the sign that rules it out. */
 export type Rival = { readonly flaw: PracticeFlaw; readonly sign: Separation; readonly seen: boolean };
+/** Such flaws, the nearest first. */
+export type Rivals = readonly [Rival, ...Rival[]];
 
 /** Answers to choose from, the right one among them. */
 export const OFFERED = 4;
@@ -43,7 +44,7 @@ export const rivalsOf = (
   { on, shows }: Pick<Situation, 'on' | 'shows'>,
   flaw: PracticeFlaw,
   chance: Chance,
-): readonly Rival[] | undefined => {
+): Rivals | undefined => {
   const alike = new Set<string>(flaw['look-alikes']);
   const back = known.defects.filter((one) => one['look-alikes'].some((id) => id === flaw.id));
   const family = on['family']?.value;
@@ -68,11 +69,7 @@ export const rivalsOf = (
   const all = [...sorted, ...more].filter(
     (one, index, list) => list.findIndex((other) => other.flaw.id === one.flaw.id) === index,
   );
-  return sorted.length && all.length >= OFFERED - 1 ? all.slice(0, OFFERED - 1) : undefined;
-};
-
-/** The answer that the case itself gives to the question of a sign, so that nothing told contradicts it. */
-export const isConsistent = (known: PracticeKnowledge, on: Case, { sign }: Rival): boolean => {
-  const told = answerOf(known, on, sign.question);
-  return told === undefined || told === sign.a;
+  return sorted.length && all.length >= OFFERED - 1
+    ? (all.slice(0, OFFERED - 1) as [Rival, ...Rival[]])
+    : undefined;
 };

@@ -77,7 +77,7 @@ export const buildOf = (plan: PlanTables, job: Job, product: PlanProduct): Build
     target,
     most,
     thinned: wet < wetFilm.usual - HAIR,
-    over: most !== undefined && total.to > most * (1 + HAIR),
-    short: target !== undefined && coats * wet * middle < target * (1 - HAIR),
+    over: total.to > (most ?? Number.POSITIVE_INFINITY) + HAIR,
+    short: coats * wet * middle < (target ?? 0) - HAIR,
   };
 };

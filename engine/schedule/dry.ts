@@ -1,5 +1,5 @@
 import { dryingOf } from '../calc/drying/figures.ts';
-import type { Milestone } from '../calc/drying/milestone.ts';
+import type { ChainMilestone, Milestone } from '../calc/drying/milestone.ts';
 import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
@@ -12,7 +12,7 @@ import type { Stretch } from './windows.ts';
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
 const HORIZON = { between: 14, last: 90 } as const;
 
-export type Dried = Readonly<Partial<Record<Milestone, Stretch>>>;
+export type Dried = Readonly<Record<ChainMilestone, Stretch>> & { readonly 'sand-if-beyond'?: Stretch };
 
 /**
  * When a coat laid by `laidTo` reaches each moment, epoch milliseconds, through the days and nights after it. A label

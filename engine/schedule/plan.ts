@@ -131,7 +131,7 @@ export const schedule = (
       const laidThatDay = coats.filter(({ to }) => dayOf(calendar, to) === day).length;
       if (laidThatDay < perDay) {
         dried = driedAt(plan, job, product, calendar, build.wet, at.to, final ? 'last' : 'between');
-        const dull = dried.ok && buff && dried.value.touch?.to;
+        const dull = dried.ok && buff && dried.value.touch.to;
         buffed = dull ? { from: dull, to: dull + work['wipe-minutes'] * MINUTE_MS } : undefined;
         if (dried.ok && (!buffed || buffed.to <= calendar.at(day, job.hours.to))) break;
       }
@@ -142,7 +142,6 @@ export const schedule = (
     if (buffed && buffed.to > calendar.at(dayOf(calendar, at.to), job.hours.to))
       return tooShort(Math.ceil((buffed.to - at.from) / MINUTE_MS));
     const { touch, recoat } = dried.value;
-    if (!touch || !recoat) throw new Error('a film that dries has no moment of recoating');
     const laidFrom = at.from + before * MINUTE_MS;
     const deadline = dried.value['sand-if-beyond'];
     const previous = coats.at(-1);
@@ -177,7 +176,7 @@ export const schedule = (
     }
     const left = buffed?.to ?? at.to;
     raw.push({ kind: 'wait', coat: number, from: left, to: Math.max(left, recoat.from), surely: recoat.to });
-    if (number === 1) openMinutes = ((dried.value.open?.from ?? at.to) - at.to) / MINUTE_MS;
+    if (number === 1) openMinutes = (dried.value.open.from - at.to) / MINUTE_MS;
     coats.push({
       number,
       from: laidFrom,
@@ -196,14 +195,7 @@ export const schedule = (
   }
   const end = coats.at(-1);
   if (!end || !last?.ok) throw new Error('a build without coats');
-  const dates = datesOf(
-    plan,
-    job,
-    product.family,
-    end,
-    last.value['light-use'] ?? end.recoat,
-    last.value.cure ?? end.recoat,
-  );
+  const dates = datesOf(plan, job, product.family, end, last.value['light-use'], last.value.cure);
   // Nobody waits up for it: it is looked at in her hours.
   const seenAt = firstFit(job, calendar, end.recoat.to, work['look-minutes'])?.from ?? end.recoat.to;
   raw.push({ kind: 'look', coat: build.coats, from: seenAt, to: seenAt, final: true });

@@ -15,7 +15,7 @@ export const practiceData = (known: Knowledge, words: PracticeWords, { paper, in
   words,
   colors: { paper, ink, tape, cast },
   defects: known.defects.map(({ boards, ...flaw }) => ({
-    ...pick(flaw, 'id', 'name', 'summary', 'often', 'families', 'looks', 'signs', 'tree', 'look-alikes'),
+    ...pick(flaw, 'id', 'name', 'often', 'families', 'looks', 'signs', 'tree', 'look-alikes'),
     boards: boards.map(untold),
   })),
   questions: known.questions.map(({ boards, ...question }) => ({

@@ -544,3 +544,18 @@ describe('a flaw of a seed', () => {
     expect(() => dealPractice(known, words, { level: 'look', seed: 1, flaw: 'no-such-flaw' })).toThrow();
   });
 });
+
+it('is of the flaw itself where nothing more can be checked on a film that is dry', () => {
+  expect(
+    unless(flawed, (item) => {
+      const stage = stageOf(item.on);
+      if (stage !== undefined && stage !== 'recoatable' && stage !== 'cured') return true;
+      const { leaves, met } = possible(known, item.on, item.flaw);
+      return leaves.every(({ of }) => of === item.flaw) && met.every(({ open }) => !open);
+    }),
+  ).toEqual([]);
+  // On a soft film it may still be another, but never surely.
+  expect(
+    unless(flawed, (item) => possible(known, item.on, item.flaw).leaves.some(({ of }) => of === item.flaw)),
+  ).toEqual([]);
+});
