@@ -229,6 +229,15 @@ describe('what repairs begin with alike', () => {
     expect(begins([sand(320), coat, wipe], [sand(320), coat, wipe])).toEqual({ remedy: 'a', at: [0] });
     expect(begins([coat], [coat])).toBeUndefined();
   });
+  it('is the same whatever the order in which the fields of a step are written', () => {
+    const steps = { a: [sand(320), wipe], b: [{ say: 'Sand it.', grit: 320, kind: 'sand' }, wipe] };
+    const bare = {
+      get: (_: string, id: 'a' | 'b') => ({ steps: steps[id] }),
+      has: () => false,
+    } as never;
+    const leaves = ['a', 'b'].map((id) => ({ remedy: id, of: 'flaw' })) as never;
+    expect(sharedSteps(bare, emptyCase(), leaves, [])).toEqual({ remedy: 'a', at: [0, 1] });
+  });
   it('is nothing where only waiting or looking is shared', () => {
     expect(begins([wait, sand(320)], [wait, strip])).toBeUndefined();
     expect(
