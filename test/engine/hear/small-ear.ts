@@ -1,0 +1,113 @@
+/** A small invented lexicon: a few phrases of each kind, so that every rule of hearing can be seen alone. */
+import { hear } from '#engine/hear/hear.ts';
+import type { Lexicon } from '#engine/hear/lexicon.ts';
+import { mannerOf } from '#engine/hear/manner.ts';
+import { type Ear, earOf, type Match, matchesIn } from '#engine/hear/match.ts';
+import { stemOf, type Word, wordsIn } from '#engine/hear/words.ts';
+
+const stems = (phrase: string) =>
+  phrase
+    .split(' ')
+    .map((step) =>
+      step
+        .split('|')
+        .map((one) => (one.startsWith('=') ? one : stemOf(one)))
+        .join('|'),
+    )
+    .join(' ');
+const sense = (name: string, ...phrases: readonly string[]): readonly [string, string] => [
+  name,
+  phrases.map(stems).join(','),
+];
+
+export const LEXICON: Lexicon = {
+  senses: [
+    sense('fact family lacquer', 'lacquer', 'spray lacquer'),
+    sense('fact family oil', 'oil', 'tung oil'),
+    sense('fact family wax', 'wax'),
+    sense('fact family shellac', 'shellac'),
+    sense('among family oil-based|water-based', 'poly'),
+    sense('fact base stain', 'oil stain', 'stain'),
+    sense('fact base chalk-paint', 'chalk paint'),
+    sense('fact base old-finish', 'old finish', 'refinishing'),
+    sense('fact piece crib', 'crib'),
+    sense('fact piece tabletop', 'table'),
+    sense('fact age unknown', 'old'),
+    sense('none', 'table salt'),
+    sense('no-sign', 'bubble wrap'),
+    sense('sign round yes', 'bubbles', 'round dots'),
+    sense('sign round no', 'smooth'),
+    sense('sign soft yes', 'soft', 'nail dents', 'very soft edges'),
+    sense('sign laid yes', 'laid thick'),
+    sense('danger rags', 'oily rag', 'rag'),
+    sense('danger heater', 'gas heater'),
+    sense('danger flame', 'gas water heater'),
+    sense('danger stripper', 'stripper legs', 'stripper'),
+    sense('urgent rags 0', 'rag smokes'),
+    sense('urgent rags 1', 'rag pile smokes', 'pile smokes'),
+    sense('urgent licked 1', 'licked'),
+    sense('urgent licked 0', 'dog licked'),
+    sense('cue not-denying', 'not only'),
+    sense('cue not-yet', 'want to', 'may', 'can i', 'plan', 'hope'),
+    sense('cue feared', 'afraid', 'hope'),
+    sense('cue is-over', 'went away', 'gone'),
+    sense('cue other-layer', 'stain', 'primer'),
+    sense('cue other-time', 'says'),
+  ],
+  spellings: { colour: 'color', laquer: 'lacquer' },
+  oneSlip: 'lacquer,shellac',
+  ofWork: 'laid',
+  asksFor: [],
+  turns: 'but,because,so',
+  not: 'not,no,never,without',
+  otherTongue: '',
+  below: 'over,under',
+  onTop: 'with',
+  laid: 'brushed,laid',
+  ago: 'ago',
+  was: 'was,were',
+  numbers: {
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    half: 0.5,
+    a: 1,
+    an: 1,
+    second: 2,
+    third: 3,
+    forty: 40,
+    twenty: 20,
+    first: 1,
+    dozen: 12,
+    hundred: 100,
+  },
+  units: {
+    minute: 1 / 60,
+    minutes: 1 / 60,
+    min: 1 / 60,
+    h: 1,
+    hour: 1,
+    hours: 1,
+    day: 24,
+    days: 24,
+    week: 168,
+    weeks: 168,
+    month: 720,
+    second: 1 / 3600,
+  },
+};
+
+export const ear: Ear = earOf(LEXICON);
+export const read = (
+  text: string,
+): { readonly words: readonly Word[]; readonly matches: readonly Match[] } => {
+  const words = wordsIn(text, ear.spelled, ear.turns);
+  return { words, matches: matchesIn(ear, words) };
+};
+export const mannerIn = (text: string) => {
+  const { words, matches } = read(text);
+  return { words, matches, manner: mannerOf(ear, words, matches) };
+};
+export const heardBySmall = (text: string) => hear({ lexicon: LEXICON, dry: {} }, text);
