@@ -31,7 +31,7 @@ it('what is picked is what was there of it, and nothing else', () => {
     fc.property(
       fc.dictionary(fc.constantFrom('a', 'b', 'c', 'd'), fc.option(fc.integer(), { nil: undefined })),
       (from: Record<string, number | undefined>) => {
-        const picked = pick(from, 'a', 'c', 'e');
+        const picked: Record<string, number | undefined> = pick(from, 'a', 'c', 'e');
         for (const key of ['a', 'c']) {
           expect(picked[key]).toBe(from[key]);
           expect(key in picked).toBe(from[key] !== undefined);
