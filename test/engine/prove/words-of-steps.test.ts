@@ -41,6 +41,8 @@ describe('a chest stands', () => {
     'Leave it opened, with its drawers in.',
     'Leave everything open.',
     'Wide drawers stand.',
+    'Open the drawer for a week.',
+    'Leave the drawer there, open.',
   ])('%s', (say) => {
     expect(told({}, [step('wait', say)])).toEqual(['steps.0']);
     expect(told({ prevent: ['Fine.', say] })).toEqual(['prevent.1']);
