@@ -20,7 +20,7 @@ const sense = (name: string, ...phrases: readonly string[]): readonly [string, s
   phrases.map(stems).join(','),
 ];
 
-export const LEXICON: Lexicon = {
+const LEXICON: Lexicon = {
   senses: [
     sense('fact family lacquer', 'lacquer', 'spray lacquer'),
     sense('fact family oil', 'oil', 'tung oil'),
