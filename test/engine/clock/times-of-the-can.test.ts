@@ -10,10 +10,10 @@ import {
   lifeLine,
   type Running,
   sayInstant,
-  sayMinutes,
 } from '#engine/clock.ts';
 import { STAGES } from '#engine/model/stage.ts';
-import { DAY, HOUR, MINUTE } from '#engine/plain/time.ts';
+import { sayShort } from '#engine/plain/say-span.ts';
+import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS, product } from '../calc/products.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
@@ -50,7 +50,7 @@ describe('minutes as people say them', () => {
     [2880, 2880, '2 days'],
     [30240, 43200, '21–30 days'],
   ])('%d to %d: %s', (from, to, words) => {
-    expect(sayMinutes({ from, to })).toBe(words);
+    expect(sayShort({ from, to })).toBe(words);
   });
 });
 
@@ -91,7 +91,7 @@ describe('a time typed from the can', () => {
             usual: { from: soonest, to: latest },
           });
           expect(ask?.says).toBe(
-            `${one.name}: the ${MILESTONE_WORDS[milestone]} is ${sayMinutes({ from: soonest, to: latest })} on most cans, and you typed ${sayMinutes({ from: far, to: far })}. Is it this can, and this unit?`,
+            `${one.name}: the ${MILESTONE_WORDS[milestone]} is ${sayShort({ from: soonest, to: latest })} on most cans, and you typed ${sayShort({ from: far, to: far })}. Is it this can, and this unit?`,
           );
         }
       }

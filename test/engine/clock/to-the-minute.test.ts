@@ -18,7 +18,7 @@ import {
 import { filmTold, tooThick } from '#engine/fitness/film-risk.ts';
 import { emptyCase, withFact } from '#engine/index.ts';
 import type { FAMILIES } from '#engine/model/family.ts';
-import { DAY, HOUR, MINUTE } from '#engine/plain/time.ts';
+import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS, product } from '../calc/products.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;

@@ -17,7 +17,7 @@ import {
   sayUntil,
 } from '#engine/clock.ts';
 import { UNSANDED, WIPED_OFF } from '#engine/model/family.ts';
-import { DAY, HOUR, MINUTE } from '#engine/plain/time.ts';
+import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS } from '../calc/products.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;

@@ -140,7 +140,7 @@ describe('what to do', () => {
     for (const now of [undefined, act('repair', { sure: false })]) {
       const { short, long } = say({ now });
       for (const text of [short, long]) {
-        expect(text).toContain(`Until it is clear, leave it alone. ${wary}`);
+        expect(text).toContain(`Until we know which it is, leave it alone. ${wary}`);
         expect(text).not.toMatch(/Verdict|Look again/);
       }
       expect(short).toMatch(/What it is, and what to do: @one\/cured$/);
@@ -155,9 +155,9 @@ describe('what to do', () => {
       expect(long).toContain(`Verdict. Say one. Say two. ${wary}`);
     }
     expect(say({ now: act('repair', { sure: false, flaw: flaw('one', 0.95) }) }).short).toContain(
-      'Until it is clear',
+      'Until we know which it is',
     );
-    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until it is clear');
+    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until we know which it is');
   });
   it('of a film that is wet or sets the verdict stands, sure or not, and nothing is tried on it', () => {
     const next = { kind: 'question', question: 'q', ask: 'Is it so?', how: 'Look at it.' } as const;
@@ -330,7 +330,7 @@ describe('where no flaw is told', () => {
   });
   it('words that say too little are told to be so, and lead back', () => {
     const { short } = nothing({}, { tellAt: '@t' });
-    expect(short).toMatch(/^From these words I can not tell what it is\. Until it is clear, leave it alone/);
+    expect(short).toMatch(/^From these words I can not tell what it is\. Until we know which it is, leave it alone/);
     expect(short).toMatch(/Or tell it here: @t$/);
     expect(short).not.toContain('@one');
     expect(nothing({}, { tellAt: '@t' }, 0.3).short).toContain('@one');

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { entryOf, isKeyOf, isOneOf, keysOf } from '#engine/plain/entry-of.ts';
 import { pick } from '#engine/plain/pick.ts';
-import { DAY, HOUR, MINUTE } from '#engine/plain/time.ts';
+import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 
 const BY_BIRTH = ['constructor', 'toString', 'hasOwnProperty', '__proto__', 'valueOf'];
 
