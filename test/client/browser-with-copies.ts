@@ -30,23 +30,26 @@ export const freshBrowser = (): void => {
   vi.stubGlobal('caches', memory);
 };
 
-beforeEach(async () => {
-  await closeJobsDb();
-  text.clear();
-  freshBrowser();
-  vi.stubGlobal('reportError', (error: unknown) => {
-    throw error;
+/** Called by each file of tests: files of one worker share this module, whose own hooks would be those of the first file alone. */
+export const eachInAFreshBrowser = (): void => {
+  beforeEach(async () => {
+    await closeJobsDb();
+    text.clear();
+    freshBrowser();
+    vi.stubGlobal('reportError', (error: unknown) => {
+      throw error;
+    });
+    vi.stubGlobal('localStorage', {
+      getItem: (key: string) => text.get(key) ?? null,
+      setItem: (key: string, value: string) => void text.set(key, value),
+      removeItem: (key: string) => void text.delete(key),
+    });
   });
-  vi.stubGlobal('localStorage', {
-    getItem: (key: string) => text.get(key) ?? null,
-    setItem: (key: string, value: string) => void text.set(key, value),
-    removeItem: (key: string) => void text.delete(key),
+  afterEach(async () => {
+    await closeJobsDb();
+    vi.unstubAllGlobals();
   });
-});
-afterEach(async () => {
-  await closeJobsDb();
-  vi.unstubAllGlobals();
-});
+};
 
 export const kept = async (id: string): Promise<JobCard> => {
   const read = await readOne(id);

@@ -22,9 +22,13 @@ import {
 } from '../../site/client/jobs/store/index.ts';
 import { compareCopies } from '../../site/client/jobs/store/whole.ts';
 import { THOROUGH } from '../thorough.ts';
+
+eachInAFreshBrowser();
+
 import {
   all,
   cardOf,
+  eachInAFreshBrowser,
   entryOf,
   freshBrowser,
   NOW,

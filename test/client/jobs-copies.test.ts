@@ -19,7 +19,18 @@ import { copiesLackRoom, Shelf } from '../../site/client/shared/second-copy.ts';
 import { recall } from '../../site/client/shared/storage.ts';
 import { copyName } from '../../site/shared/storage-keys.ts';
 import { Store } from '../../site/worker/store.ts';
-import { all, cardOf, kept, memory, photograph, quota, startAgain } from './browser-with-copies.ts';
+import {
+  all,
+  cardOf,
+  eachInAFreshBrowser,
+  kept,
+  memory,
+  photograph,
+  quota,
+  startAgain,
+} from './browser-with-copies.ts';
+
+eachInAFreshBrowser();
 
 it('puts back cards, photos, clashes, what was set aside and what is known to be taken away', async () => {
   for (const id of ['one', 'two', 'three', 'four']) await addCard(cardOf(id, `Piece ${id}`));

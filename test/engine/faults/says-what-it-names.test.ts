@@ -589,9 +589,13 @@ const CASES: readonly Case[] = [
   [
     { code: 'misspelt', word: 'qword', ...near },
     ['"qword"', 'dictionary'],
-    ['"qnear"', 'content/wording.yaml'],
+    ['"qnear"', 'content/house-style.yaml'],
   ],
-  [{ code: 'misspelt', word: 'qword', ...far }, ['"qword"'], ['spell it otherwise', 'content/wording.yaml']],
+  [
+    { code: 'misspelt', word: 'qword', ...far },
+    ['"qword"'],
+    ['spell it otherwise', 'content/house-style.yaml'],
+  ],
   [{ code: 'other-word', word: 'qword', write: 'qwrite' }, ['"qword"'], ['write "qwrite"']],
   [{ code: 'past-the-reader', word: 'qword' }, ['"qword"', 'reader'], ['you, your']],
   [

@@ -330,7 +330,9 @@ describe('where no flaw is told', () => {
   });
   it('words that say too little are told to be so, and lead back', () => {
     const { short } = nothing({}, { tellAt: '@t' });
-    expect(short).toMatch(/^From these words I can not tell what it is\. Until we know which it is, leave it alone/);
+    expect(short).toMatch(
+      /^From these words I can not tell what it is\. Until we know which it is, leave it alone/,
+    );
     expect(short).toMatch(/Or tell it here: @t$/);
     expect(short).not.toContain('@one');
     expect(nothing({}, { tellAt: '@t' }, 0.3).short).toContain('@one');

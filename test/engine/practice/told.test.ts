@@ -10,7 +10,7 @@ import { answerOf, type Knowledge, possible, stageOf, walk } from '../../../engi
 import { signOf } from '../../../engine/knowledge/sign.ts';
 import { UNSANDED } from '../../../engine/model/family.ts';
 import type { PracticeWords } from '../../../engine/model/practice.ts';
-import { DAY, HOUR, MINUTE } from '../../../engine/plain/time.ts';
+import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '../../../engine/plain/time.ts';
 import {
   dealPractice,
   flawOfSeed,
