@@ -1,4 +1,5 @@
 import { button, statusLine } from '../shared/element.ts';
+import { printWhole } from './print-whole.ts';
 
 /** What to pass on: the verdict first, then what the page is about, then an address that lasts. */
 const message = () => {
@@ -16,7 +17,7 @@ const canShare = (): boolean => typeof navigator.share === 'function';
 export class ShareElement extends HTMLElement {
   connectedCallback() {
     this.append(button(canShare() ? 'Share' : 'Copy the link', () => void this.#share(), 'quiet'));
-    if (this.dataset['print'] !== undefined) this.append(button('Print', () => print(), 'quiet'));
+    if (this.dataset['print'] !== undefined) this.append(button('Print', () => void printWhole(), 'quiet'));
   }
 
   disconnectedCallback() {

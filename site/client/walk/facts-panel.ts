@@ -1,4 +1,5 @@
 import { isToldFact, TOLD, TOLD_FACTS, type ToldFact } from '../../shared/told.ts';
+import { ruleUrl } from '../../shared/urls.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
 import { readCase } from '../case/store.ts';
 import { counted } from '../shared/counted.ts';
@@ -13,14 +14,20 @@ const tell = (host: Element, fact: ToldFact, value: string): void => {
 };
 
 /** One fact as a row of strips, where a caution hangs on it. */
-const asStrips = (host: Element, fact: ToldFact): HTMLElement => {
+const asStrips = (host: Element, fact: ToldFact, look = ''): HTMLElement => {
   const strips = Object.entries(TOLD[fact].values).map(([value, words]) => {
-    const strip = button(words, () => tell(host, fact, value));
+    const strip = button(words, () => tell(host, fact, value), look);
     strip.setAttribute('aria-pressed', String(toldValue(readCase(), fact) === value));
     return strip;
   });
   return element('fieldset', {}, element('legend', {}, TOLD[fact].ask), ...strips);
 };
+
+/** An old layer, or one that may be, is tested before anything else. */
+const testFirst = (fact: ToldFact, value: string): readonly HTMLElement[] =>
+  fact === 'age' && ['unknown', 'before-1993'].includes(value)
+    ? [element('a', { className: 'go', href: ruleUrl('lead-test-limits') }, 'Test it first')]
+    : [];
 
 /** One fact as a list to choose from. */
 const asList = (host: Element, fact: ToldFact): HTMLElement => {
@@ -64,7 +71,11 @@ class ToldElement extends HTMLElement {
       return;
     }
     const gate = this.dataset['gate'] !== undefined;
-    const ask = !chips && Object.keys(TOLD[fact].values).length > MANY ? asList : asStrips;
+    const few = Object.keys(TOLD[fact].values).length <= MANY;
+    const asked = () => {
+      if (chips) return asStrips(this, fact);
+      return few ? asStrips(this, fact, 'tape') : asList(this, fact);
+    };
     const show = () => {
       const buttons = () => [...this.querySelectorAll('button')];
       const at = buttons().findIndex((one) => one.matches(':focus'));
@@ -72,7 +83,8 @@ class ToldElement extends HTMLElement {
       // Told, what the steps hang on is one line above them.
       const told = gate && toldValue(on, fact);
       this.replaceChildren(
-        told ? element('p', { className: 'settled' }, ...toldLine(on, fact)) : ask(this, fact),
+        told ? element('p', { className: 'settled' }, ...toldLine(on, fact)) : asked(),
+        ...testFirst(fact, toldValue(on, fact)),
       );
       if (at >= 0) (buttons()[at] ?? buttons()[0])?.focus({ preventScroll: gate });
     };

@@ -135,6 +135,9 @@ const tellCount = (procedure: HTMLElement): void => {
       item.hasAttribute('data-own') || !(item.dataset['part'] === 'by-part' || shown(item, '[data-only]')),
   );
   partIn(procedure, 'how-many')?.replaceChildren(counted(inOrder.length, 'step'));
+  // What stood before them is over.
+  const behind = procedure.querySelector<HTMLElement>('[data-stops]');
+  partIn(procedure, 'first')?.toggleAttribute('hidden', !behind?.dataset['stops']);
 };
 
 /** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */
