@@ -22,6 +22,6 @@ export {
   SURE,
 } from './hear/heard.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
-export { type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
+export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
 export { type Reply, reply } from './hear/reply.ts';
 export type { Span } from './hear/words.ts';

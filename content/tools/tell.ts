@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import { say } from '#engine/faults/say.ts';
 import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindKind } from '#engine/find.ts';
-import { consider, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
+import { consider, firstOfRule, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { readIndex } from './said.ts';
@@ -42,7 +42,14 @@ if (!known) {
     ruleAt: (rule) => `/safety/${rule}/`,
     tellAt: '/tell/',
     ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
-    ...(page && room !== undefined && { page: { title: page.title, at: `${room}/${page.id}/` } }),
+    ...(page &&
+      room !== undefined && {
+        page: {
+          title: page.title,
+          at: `${room}/${page.id}/`,
+          says: page.kind === 'rule' ? firstOfRule(mind, page.id) : undefined,
+        },
+      }),
     linkTo: (defect, stage) => `/defects/${defect}/${stage && !considered.overdue ? `stage-${stage}/` : ''}`,
   });
   console.log(

@@ -9,6 +9,7 @@ import { isHeardAlone, type RuleEntry } from '../rules/rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
 import { actionKey, actOf } from '../walk/act.ts';
 import { possible } from '../walk/leaves.ts';
+import { firstSentence } from './reply-words.ts';
 
 /** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
 type Manner = {
@@ -167,3 +168,9 @@ export const answerTold = (mind: Mind, told: ToldFacts, question: string): Answe
     (fact) => told[fact],
     question,
   );
+
+/** The first sentence of what a rule says, which does alone; nothing where the ear does not know the rule. */
+export const firstOfRule = ({ dangers, fired }: Mind, id: string): string | undefined => {
+  const rule = [...dangers, ...fired].find((one) => one.id === id);
+  return rule && firstSentence(rule.say);
+};

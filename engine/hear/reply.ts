@@ -17,8 +17,10 @@ export type ReplyOptions = {
   readonly ruleAt?: ((rule: string) => string) | undefined;
   /** The address of the page that names a top coat, where that alone is asked. */
   readonly whichAt?: string | undefined;
-  /** The page that answers what is asked, where no flaw is told. */
-  readonly page?: { readonly title: string; readonly at: string } | undefined;
+  /** The page that answers what is asked, where no flaw is told; that of a rule with its first sentence, which does alone. */
+  readonly page?:
+    | { readonly title: string; readonly at: string; readonly says?: string | undefined }
+    | undefined;
   /** The address where what is seen can be told anew. */
   readonly tellAt?: string | undefined;
 };
@@ -146,15 +148,20 @@ const withoutFlaw = (
 ): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
   const chance = considered.likely[0]?.chance ?? 0;
-  const told = heard && [...heard.facts, ...heard.among].flatMap(({ rests }) => rests);
-  const seen = heard === undefined || heard.signs.some((sign) => isSeen(heard.text, sign, told ?? []));
+  const seen = heard === undefined || heard.signs.some((sign) => isSeen(heard.text, sign, restsOf(heard)));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
   if (heard?.asksFor && page && !calls && !rule?.atOnce)
     return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
     return { says: [], last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
-  if (page) return { says: [], last: `A page for that, ${page.title}: ${page.at}` };
+  const fresh = considered.stage === 'wet' || considered.stage === 'setting';
+  const hands = fresh && considered.now ? [ordersOf(considered.now, true, '').short] : [];
+  if (page)
+    return {
+      says: [...hands, ...(page.says ? [page.says] : [])],
+      last: `A page for that, ${page.title}: ${page.at}`,
+    };
   if (!tellAt || !(heard?.otherTongue || (!seen && chance < NAMED))) return undefined;
   const why = heard.otherTongue ? 'I read only English, so' : 'From these words';
   return {
@@ -166,6 +173,26 @@ const withoutFlaw = (
     last: `Or tell it here: ${tellAt}`,
   };
 };
+
+const DRYING = 'At that age a coat is still drying: that is normal, and takes longer in cold or damp air.';
+
+const TIME_OF_DAY = /\b(?:morning|noon|afternoon|evening|night|tonight|today|yesterday)\b/i;
+
+/** "poly 20 minutes ago, still sticky": a soft film within its time, of which nothing is told that is seen. */
+const isStillDrying = ({ stage, overdue }: Considered, heard: Heard | undefined): boolean =>
+  heard !== undefined &&
+  stage === 'setting' &&
+  !overdue &&
+  heard.facts.some(({ fact }) => fact === 'hours-since-coat') &&
+  !heard.signs.some(
+    (sign) =>
+      isSeen(heard.text, sign, restsOf(heard)) &&
+      !sign.rests.every(({ from, to }) => TIME_OF_DAY.test(heard.text.slice(from, to))),
+  );
+
+/** The words that facts rest on. */
+const restsOf = ({ facts, among }: Heard): readonly Span[] =>
+  [...facts, ...among].flatMap(({ rests }) => rests);
 
 /**
  * A reply to somebody else's post: what saves first, the most pressing caution, what it most likely is, what to do now and
@@ -199,14 +226,19 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
         .filter(Boolean)
         .join('\n\n'),
     };
-  const what = whatItIs(considered);
+  const drying = isStillDrying(considered, heard);
+  const what = drying ? DRYING : whatItIs(considered);
   const doing = ordersOf(now, firm, firm ? '' : atOnce);
   const again = firm && now ? now.again : '';
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check = asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
   const shortCheck = fresh ? '' : firstSentence(check);
-  const way = firm ? 'What to do, step by step:' : 'What it is, and what to do:';
+  const way = drying
+    ? 'Where it is still so once the can’s time is over:'
+    : firm
+      ? 'What to do, step by step:'
+      : 'What it is, and what to do:';
   const otherFlaws = likely
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)

@@ -4,9 +4,11 @@ import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
 import {
   type Considered,
   consider,
+  firstOfRule,
   flawWords,
   type Heard,
   hear,
+  type Mind,
   type Reply,
   reply,
   type Span,
@@ -23,7 +25,11 @@ import { thisMinute, withNamed } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 /** A page as it is offered. */
-export type PageFor = Pick<Hit, 'title' | 'says'> & { readonly url: string };
+export type PageFor = Pick<Hit, 'title' | 'says'> & {
+  readonly url: string;
+  /** What a rule says first: it does alone. */
+  readonly first: string | undefined;
+};
 
 export type Understood = {
   readonly heard: Heard;
@@ -75,10 +81,16 @@ export const isWhich = ({
   !considered.warnings.some(({ say }) => namesNumber(say));
 
 /** The page that is asked for, as it is offered. */
-const pageFor = (index: FindIndex, { text, otherTongue, asksFor }: Heard): PageFor | undefined => {
+const pageFor = (
+  index: FindIndex,
+  mind: Mind,
+  { text, otherTongue, asksFor }: Heard,
+): PageFor | undefined => {
   const hit = text.trim() && !otherTongue ? pageAsked(index, text, asksFor?.page) : undefined;
   const url = hit && hitUrl(hit.kind, hit.id);
-  return hit && url ? { title: hit.title, says: hit.says, url } : undefined;
+  if (!hit || !url) return undefined;
+  const first = hit.kind === 'rule' ? firstOfRule(mind, hit.id) : undefined;
+  return { title: hit.title, says: first ?? hit.says, url, first };
 };
 
 /** An address that was pasted along tells nothing; blanks in its place, so that all else stands where it stood. */
@@ -121,7 +133,7 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
   const linkTo = (defect: string, stage?: Stage) =>
     at(stage ? nowUrl(defect, considered.overdue ? 'overdue' : stage) : defectUrl(defect));
   const which = isWhich({ heard, named, considered });
-  const page = which || Object.keys(told).length ? undefined : pageFor(index, heard);
+  const page = which || Object.keys(told).length ? undefined : pageFor(index, mind, heard);
   const atOnce = thisMinute(ear.atOnce, considered, named);
   return {
     heard,
@@ -136,7 +148,7 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
         ruleAt: (rule) => at(ruleUrl(rule)),
         tellAt: at(TELL),
         ...(which && { whichAt: at(whichUrl(heard.facts)) }),
-        ...(page && { page: { title: page.title, at: at(page.url) } }),
+        ...(page && { page: { title: page.title, at: at(page.url), says: page.first } }),
       }),
       page ? [] : named,
       considered,

@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { buildIndex, documentsOf } from '#engine/find.ts';
-import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
+import { consider, firstOfRule, flawWords, mindOf, reply } from '#engine/hear.ts';
 import { readSearchWords } from '../../../content/tools/hear.ts';
 import { heard, known } from './hearing.ts';
 
@@ -72,6 +72,12 @@ describe('a reply to harm under way', () => {
     ['burned myself on the heat gun, and the paint bubbled', /^Cool the burn/],
     ['my husband drank mineral spirits by accident', /^Call Poison Help now/],
     ['drank from the wrong jar, it was turps', /^Call Poison Help now/],
+    ['grandpa drank from the turpentine jar', /^Call Poison Help now/],
+    ['kid has had a sip of the thinner', /^Call Poison Help now/],
+    ['student wheezing from lacquer', /^Out into fresh air now, and call 911/],
+    ['my head hurts since the propane heater runs in the garage', /^Out into fresh air now, and call 911/],
+    ['small fire in the rag tin, out now', /^Everyone out now/],
+    ['i torched the old paint off the rocker with a propane torch', /^Stop work on it now/],
     ['the cat is licking wet varnish off its fur', /^Call a vet now/],
     ['my cat walked through danish oil and is licking its paws', /^Call a vet now/],
     ['rags from danish oil are in the trunk of my car', /^See to that heap before all else/],
@@ -106,6 +112,39 @@ describe('a reply to harm under way', () => {
     expect(answer('kerosene heater on in the shed, lacquer went white, 45F').short).toMatch(
       /kerosene heater/,
     );
+  });
+
+  it.each([
+    'water based poly 20 minutes ago still sticky',
+    'shellac 10 minutes ago is tacky',
+    'oil poly laid last night at 50F, tacky this morning, is that normal',
+  ])('calls a coat that is still within its time no flaw: %s', (text) => {
+    const { short } = answer(text);
+    expect(short).toMatch(/^At that age a coat is still drying.*Hands off/);
+    expect(short).not.toMatch(/never dries|stays soft/);
+  });
+
+  it('says hands off before it leads to a page', () => {
+    const text = 'rained on my wet varnish, chairs outside';
+    const { short } = reply(considered(text), {
+      linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
+      heard: heard(text),
+      page: { title: 'Weather in a garage', at: 'https://halfdry.example/learn/garage-weather/' },
+    });
+    expect(short).toMatch(/^Hands off.*garage-weather/);
+  });
+
+  it('gives the first sentence of a rule that is led to', () => {
+    const { short } = reply(considered('what is in the poison cupboard'), {
+      linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
+      heard: heard('what is in the poison cupboard'),
+      page: {
+        title: 'If it has already happened',
+        at: 'https://halfdry.example/safety/emergency/',
+        says: firstOfRule(mind, 'emergency'),
+      },
+    });
+    expect(short).toMatch(/^Get help first: in the US call 911/);
   });
 
   it('names no flaw beside a call for help', () => {
