@@ -1,6 +1,7 @@
 import { stageOf } from '../case/answers.ts';
 import type { Case } from '../case/case.ts';
 import type { Doing } from '../model/remedy.ts';
+import { lower } from '../plain/text.ts';
 import { actOf } from '../walk/act.ts';
 import { possible } from '../walk/leaves.ts';
 import type { Chance } from './chance.ts';
@@ -8,15 +9,13 @@ import type { PracticeAsk, PracticeChoice } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import type { Rival, Rivals } from './rivals.ts';
 
-const small = (sentence: string): string => sentence.charAt(0).toLowerCase() + sentence.slice(1);
-
 /** What is seen comes first, then the question that it answers, then what the other flaw would show. */
 export const saidBySign = (
   { ask, here, there }: { readonly ask: string; readonly here: string; readonly there: string },
   answer: 'yes' | 'no',
   other: string,
 ): string =>
-  `${here} “${ask}” ${answer === 'yes' ? 'Yes' : 'No'}. With “${other}” it is ${answer === 'yes' ? 'no' : 'yes'}: ${small(there)}`;
+  `${here} “${ask}” ${answer === 'yes' ? 'Yes' : 'No'}. With “${other}” it is ${answer === 'yes' ? 'no' : 'yes'}: ${lower(there)}`;
 
 const signSaid = (known: PracticeKnowledge, { sign, flaw }: Rival): string => {
   const { ask, [sign.a]: here, [sign.b]: there } = known.get('question', sign.question);

@@ -1,5 +1,6 @@
 import type { ValueOf } from '#engine/model/facts.ts';
 import type { Step } from '#engine/model/step.ts';
+import { lower } from '#engine/plain/text.ts';
 import { choices } from '../shared/choices.ts';
 
 type Part = ValueOf<'part'>;
@@ -12,7 +13,7 @@ const NAMED: Readonly<Record<string, { readonly values: Readonly<Record<string, 
 /** "On an edge": where the step is done, as its heading. */
 const placed = (values: readonly string[]): string => {
   const [first = '', ...others] = values.map((value) => choices.part.values[value as Part]);
-  return OR.format([first, ...others.map((other) => other[0]?.toLowerCase() + other.slice(1))]);
+  return OR.format([first, ...others.map(lower)]);
 };
 
 const OR = new Intl.ListFormat('en-US', { type: 'disjunction' });

@@ -1,5 +1,6 @@
 import type { Entry } from '#engine/index.ts';
 import type { SOURCE_KINDS } from '#engine/model/source.ts';
+import { upper } from '#engine/plain/text.ts';
 import { knowledge } from './knowledge.ts';
 
 /** For each kind its name, what it is, and how far it is to be trusted. */
@@ -54,7 +55,7 @@ export const sourceTitle = ({ title }: Entry<'source'>): string => {
     .replace(/ \(undated\)/, '')
     .replace(/(^|[\s(])'([^']+)'(?=$|[\s,.)])/g, '$1“$2”')
     .replaceAll("'", '’');
-  return bare.charAt(0).toUpperCase() + bare.slice(1);
+  return upper(bare);
 };
 
 /** Author and year, where they are known. */

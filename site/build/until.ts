@@ -1,6 +1,7 @@
 import { touchBounds } from '#engine/clock.ts';
 import { FAMILIES, type Family } from '#engine/model/family.ts';
 import { sayLong } from '#engine/plain/say-span.ts';
+import { upper } from '#engine/plain/text.ts';
 import { choices } from '../shared/choices.ts';
 import { knowledge } from './knowledge.ts';
 
@@ -9,7 +10,7 @@ const named = (families: readonly Family[]): string => {
   const names = families
     .map((family) => choices.family.values[family].split(',')[0]?.toLowerCase())
     .join(', ');
-  return names.charAt(0).toUpperCase() + names.slice(1);
+  return upper(names);
 };
 
 /**
@@ -44,5 +45,5 @@ export const untilLine = (families: readonly Family[]): string => {
   ].filter((time) => time !== false);
   if (times.length < 2) return untilTouch(families);
   const said = OR.format(times);
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)} in a warm room, by its kind.`;
+  return `${upper(said)} in a warm room, by its kind.`;
 };

@@ -1,3 +1,5 @@
+import { upper } from '#engine/plain/text.ts';
+
 const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
 
 /** The sentences of a text, one after another. */
@@ -18,5 +20,4 @@ export const forbids = (sentence: string): boolean =>
   /^(?:Never|No|Not|Nothing|Nobody|Do not|Don’t|Keep out)\b/.test(sentence);
 
 /** The ways that an order leaves open, where it sets them off: `lay it flat; or put it into a tin`. */
-export const waysOf = (order: string): readonly string[] =>
-  order.split(/; (?=or )/).map((way) => way.charAt(0).toUpperCase() + way.slice(1));
+export const waysOf = (order: string): readonly string[] => order.split(/; (?=or )/).map(upper);

@@ -1,4 +1,5 @@
 import type { RuleEntry } from '#engine/index.ts';
+import { ended, firstSentence, lower } from '#engine/plain/text.ts';
 
 /** Most rules give way to these; the foot of every page says so, once. */
 const LABEL_WINS =
@@ -13,9 +14,7 @@ export const OPEN_THE_STEPS = 'Show the steps';
 
 /** When, or for whom, the steps behind these stops are. */
 export const openOnly = (stops: readonly Pick<RuleEntry, 'open'>[]): string =>
-  stops
-    .flatMap(({ open }) => (open ? [`only ${open.charAt(0).toLowerCase()}${open.slice(1)}`] : []))
-    .join(', and ');
+  stops.flatMap(({ open }) => (open ? [`only ${lower(open)}`] : [])).join(', and ');
 
 /** Leads from a caution to the page of its rule. */
 export const MORE_OF_A_RULE = 'Why, and where from';
@@ -25,15 +24,10 @@ export type ToldRule = Pick<RuleEntry, 'kind' | 'level' | 'title' | 'lead' | 'sa
   readonly id: string;
 };
 
-/** The title of a rule as the beginning of its line: a question keeps its mark. */
-export const titleLine = (title: string): string => (/[.?!]$/.test(title) ? title : `${title}.`);
-
-const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
-
 /** What of a rule stands in words on a page; `lead` is the one line that stands for all of it where it is folded. */
 export const toldWords = (rule: ToldRule) => ({
   title: rule.title,
-  titled: titleLine(rule.title),
+  titled: ended(rule.title),
   lead: rule.lead ?? firstSentence(rule.say),
   say: rule.say,
   why: rule.why,

@@ -1,8 +1,8 @@
 import type { LaidCoat } from '#engine/clock.ts';
 import type { Judgement } from '#engine/fitness.ts';
 import { sayLong } from '#engine/plain/say-span.ts';
+import { ended } from '#engine/plain/text.ts';
 import { DAY_HOURS, MINUTE_MS } from '#engine/plain/time.ts';
-import { titleLine } from '../../shared/told-rule.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
 import { sayDateTime } from '../shared/say-date.ts';
@@ -57,7 +57,7 @@ const Cautions = ({ cautions }: Pick<Judgement, 'cautions'>) => {
       {first && (
         <details key={first.id} class="caution">
           <summary>
-            <b>{titleLine(first.title)}</b>
+            <b>{ended(first.title)}</b>
           </summary>
           <p>{first.say}</p>
         </details>

@@ -17,6 +17,7 @@ import {
   wetFilmOf,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import { upper } from '#engine/plain/text.ts';
 import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
@@ -51,14 +52,7 @@ const namesOf = ({ sanded, thin, last, pastMost, buff, moments }: Running, now: 
   const always = thin ? 'Dull it before the next coat' : 'Sand before the next coat';
   const coats = [
     ['recoat', now >= moments.recoat.to ? next : `${next} from`],
-    [
-      'sand-if-beyond',
-      isLateAtOnce(moments)
-        ? always
-        : isLate
-          ? `${late.charAt(0).toUpperCase()}${late.slice(1)}`
-          : `Later than this, ${late}`,
-    ],
+    ['sand-if-beyond', isLateAtOnce(moments) ? always : isLate ? upper(late) : `Later than this, ${late}`],
   ] as const;
   return [
     ['touch', buff ? 'Dull: buff it' : 'Dry to the touch'],

@@ -1,4 +1,5 @@
 import type { FindKind } from '#engine/find.ts';
+import { upper } from '#engine/plain/text.ts';
 import { FIND_INDEX } from '../../shared/data-files.ts';
 import { hitUrl } from '../../shared/urls.ts';
 import hits from '../../styles/hits.css?inline';
@@ -27,7 +28,7 @@ export const findPages = async (words: string, limit: number, typing = false): P
   hitsFor(await loadIndex(), words, typing)
     .flatMap(({ title, kind, id, says, perhaps }) => {
       const url = hitUrl(kind, id);
-      const name = `${title.slice(0, 1).toUpperCase()}${title.slice(1)}`;
+      const name = upper(title);
       return url ? [{ title: name, url, kind, id, says, perhaps }] : [];
     })
     .slice(0, limit);

@@ -1,4 +1,5 @@
 import type { BoardRecipe } from '#engine/model/board.ts';
+import { upper } from '#engine/plain/text.ts';
 import { element } from '../shared/element.ts';
 import { late, NetworkFault } from '../shared/fetch-json.ts';
 import { lightAt } from '../shared/lights.ts';
@@ -37,7 +38,7 @@ class TurnLightElement extends HTMLElement {
     if (words !== this.#slider.getAttribute('aria-valuetext')) {
       this.#slider.setAttribute('aria-valuetext', words);
       const caption = this.parentElement?.querySelector('figcaption');
-      if (caption) caption.textContent = words.charAt(0).toUpperCase() + words.slice(1);
+      if (caption) caption.textContent = upper(words);
     }
     if (this.#waiting) return;
     this.#waiting = true;

@@ -1,3 +1,4 @@
+import { lower } from '#engine/plain/text.ts';
 import { type Draft, unitsIn } from '../shared/form/form.ts';
 
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
@@ -32,8 +33,6 @@ export const weatherLine = (draft: Draft, hour12: boolean): string => {
 
 /** The words of what is chosen in a field, as the form writes them. */
 type WordsOf = (field: string) => readonly string[];
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** What the folded fields of the piece hold, as a sentence. */
 export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string => {

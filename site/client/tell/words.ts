@@ -3,6 +3,7 @@ import { type Considered, type HeardFact, type Reply, SURE } from '#engine/hear.
 import type { Choices } from '#engine/model/choices.ts';
 import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
 import { inUnit, sayLong } from '#engine/plain/say-span.ts';
+import { lower } from '#engine/plain/text.ts';
 import { HOUR_MIN } from '#engine/plain/time.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
@@ -24,8 +25,6 @@ const ago = (from: number, to: number, hours: number): string => {
   if (from > 0 && to / from > WIDE && least !== most) return `${least} to ${sayLong(most, unit)}`;
   return `about ${sayLong(about(hours), unit)}`;
 };
-
-const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
 
 /** A fact in the words of the forms; nothing for what has no words there. */
 export const factWords = (

@@ -1,6 +1,7 @@
 import { careOf } from '#engine/jobs/care.ts';
 import { datesOfCard } from '#engine/jobs/care-dates.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { lower } from '#engine/plain/text.ts';
 import { calendarAt } from '../../shared/calendar.ts';
 import { sayLongDate } from '../../shared/say-date.ts';
 import type { JobsData } from './data.ts';
@@ -15,7 +16,7 @@ export const handOverRefusal = (card: JobCard, data: JobsData, now: number): str
     return 'Not noted as handed over: no coat is on the card yet. Note the coats first, so that the care card tells the right dates.';
   const { doing, verdict } = cardVerdict(card, data, now);
   return doing === 'leave' || doing === 'wipe-back'
-    ? `Not noted as handed over: ${verdict.charAt(0).toLowerCase()}${verdict.slice(1)}. A film that may not be touched is not carried away.`
+    ? `Not noted as handed over: ${lower(verdict)}. A film that may not be touched is not carried away.`
     : undefined;
 };
 
