@@ -1,7 +1,7 @@
 import { reached } from '../model/stage.ts';
+import { ended, firstSentence } from '../plain/text.ts';
 import type { Considered } from './consider.ts';
 import type { ToldRule } from './mind.ts';
-import { ended, firstSentence } from './reply-words.ts';
 
 /** What a reply says of rules. */
 export type SafetySaid = {

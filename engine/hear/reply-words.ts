@@ -1,11 +1,3 @@
-/** How the sentences of a reply are joined and cut. */
-
-export const lower = (name: string): string => `${name.slice(0, 1).toLowerCase()}${name.slice(1)}`;
-
-export const ended = (title: string): string => (/[.!?]$/.test(title) ? title : `${title}.`);
-
-export const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
-
 /** Joins what fits into `most` characters, what comes first being kept first. Whole parts only, the last one always. */
 export const fitted = (parts: readonly string[], last: string, most: number): string => {
   const kept: string[] = [];

@@ -1,10 +1,11 @@
 import type { Stage } from '../model/stage.ts';
+import { firstSentence, lower } from '../plain/text.ts';
 import { type AskedHand, askedHands } from './asked-hands.ts';
 import { isSeen } from './asks-for.ts';
 import type { ActNow, Considered } from './consider.ts';
 import { type Heard, SURE } from './heard.ts';
 import { safetySaid } from './reply-safety.ts';
-import { firstSentence, fitted, lower } from './reply-words.ts';
+import { fitted } from './reply-words.ts';
 
 export type ReplyOptions = {
   /** What can not wait for any question, as a spill that stands there; it takes the place of leaving it alone. */

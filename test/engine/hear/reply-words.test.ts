@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ToldRule } from '#engine/hear/mind.ts';
 import { safetySaid } from '#engine/hear/reply-safety.ts';
-import { ended, firstSentence, fitted, lower } from '#engine/hear/reply-words.ts';
+import { fitted } from '#engine/hear/reply-words.ts';
+import { ended, firstSentence, lower } from '#engine/plain/text.ts';
 
 const part = fc.string({ unit: fc.constantFrom(...'ab .'), maxLength: 12 });
 
