@@ -8,7 +8,7 @@ import type { ContentRoot } from './files.ts';
 import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
 import { hardWordsTable } from './hard-words.ts';
-import { factsTable, languageTable, questionsTable, searchWordsTable } from './hear.ts';
+import { factsTable, languageTable, questionsTable, searchWordsTable, wordKindsTable } from './hear.ts';
 import { kinTable } from './kin.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
@@ -26,6 +26,7 @@ const TABLES = [
   firstCoatTable,
   sightsTable,
   searchWordsTable,
+  wordKindsTable,
   kinTable,
   hardWordsTable,
   languageTable,

@@ -1,6 +1,6 @@
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
-import { HearFacts, HearLanguage, HearQuestions } from '#engine/model/hear.ts';
+import { HearFacts, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
@@ -21,6 +21,9 @@ export const questionsTable = (known: Knowledge, root: ContentRoot): Table<HearQ
     Object.keys(value).map((id) => ({ kind: 'question' as const, id, path: [id] })),
   );
 
+export const wordKindsTable = (known: Knowledge, root: ContentRoot): Table<HearWordKinds> =>
+  readTable(known, root, `${FOLDER}/word-kinds.yaml`, HearWordKinds);
+
 export const searchWordsTable = (known: Knowledge, root: ContentRoot): Table<SearchWords> =>
   readTable(known, root, `${FOLDER}/search-words.yaml`, SearchWords);
 
@@ -33,6 +36,7 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
   language: orThrow(languageTable(known, root)),
   facts: orThrow(factsTable(knowledgeOf([]), root)),
   questions: orThrow(questionsTable(known, root)),
+  kinds: orThrow(wordKindsTable(knowledgeOf([]), root)),
 });
 
 /** The ear of the content below `root`; throws every fault as a line. */

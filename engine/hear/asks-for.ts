@@ -2,16 +2,18 @@ import type { HeardFact, HeardSign } from './heard.ts';
 import { SURE } from './heard.ts';
 import type { AskedFor } from './lexicon.ts';
 import { type Match, spanOf } from './match.ts';
-import { TOP_NOUN } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const overlaps = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;
 
-/** A sign that rests on no words but those of a fact, as "shellac" or "80 % humidity", tells of nothing that is seen. */
-export const isSeen = (text: string, sign: HeardSign, told: readonly Span[]): boolean =>
+/**
+ * A sign that rests on no words but those of a fact, as "80 % humidity", or on the name of a coat alone, tells of nothing
+ * that is seen.
+ */
+export const isSeen = (sign: HeardSign, told: readonly Span[], named: readonly Span[]): boolean =>
   sign.rests.some(
     (rest) =>
-      !TOP_NOUN.test(text.slice(rest.from, rest.to).toLowerCase()) &&
+      !named.some(({ from, to }) => from === rest.from && to === rest.to) &&
       !told.some((span) => overlaps(rest, span)),
   );
 
@@ -21,12 +23,12 @@ export const isSeen = (text: string, sign: HeardSign, told: readonly Span[]): bo
  */
 export const asksFor = (
   list: readonly AskedFor[],
-  text: string,
   words: readonly Word[],
   matches: readonly Match[],
   facts: readonly HeardFact[],
   among: readonly Span[],
   signs: readonly HeardSign[],
+  named: readonly Span[],
 ): AskedFor | undefined => {
   const isTold = (fact: string) => facts.some((one) => one.fact === fact && one.sure >= SURE);
   if (isTold('hours-since-coat')) return undefined;
@@ -36,6 +38,6 @@ export const asksFor = (
     // "can I put hot plates on the waxed table": what is asked about is not seen.
     const own = asks.map((match) => spanOf(words, match));
     const told = [...facts.flatMap(({ rests }) => rests), ...among, ...own];
-    return !signs.some((sign) => isSeen(text, sign, told));
+    return !signs.some((sign) => isSeen(sign, told, named));
   });
 };

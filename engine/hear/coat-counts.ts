@@ -5,7 +5,7 @@ import type { Ear } from './match.ts';
 import { type OneOf, oneOf } from './one-of.ts';
 import { isDigit, numberAt } from './spans.ts';
 import { DOUBTED, FOLLOWS, JUST, PLAINLY, SAID } from './sure.ts';
-import { TOP_OR_SHEEN } from './top-words.ts';
+import { isTopOrSheen } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const ORDINAL_WORDS = oneOf(
@@ -36,7 +36,7 @@ export const isApplication = (words: readonly Word[], at: number): boolean => {
   const of = words[at + 1];
   const before = words[at - 1];
   if (of?.part === part && of?.word === 'of' && words[at + 2]?.word !== 'the')
-    return words.slice(at + 2, at + 4).some((next) => next.part === part && TOP_OR_SHEEN.test(next.word));
+    return words.slice(at + 2, at + 4).some((next) => next.part === part && isTopOrSheen(next));
   // "3 rounds", "round 3", and no "two passes with the sander"
   const isCounted =
     /^(rounds|passes|applications)$/.test(word) &&
@@ -126,7 +126,7 @@ export const countOf = (ear: Ear, words: readonly Word[], at: number): Count | u
   if (
     here &&
     times !== undefined &&
-    partOf(words, at, at - 3, at).some(({ word }) => TOP_OR_SHEEN.test(word) || /^poly/.test(word))
+    partOf(words, at, at - 3, at).some((one) => isTopOrSheen(one) || /^poly/.test(one.word))
   )
     return {
       low: times,
@@ -138,9 +138,7 @@ export const countOf = (ear: Ear, words: readonly Word[], at: number): Count | u
   const count = numberAt(ear, here);
   if (count === undefined || !Number.isInteger(count) || count > 12 || /^an?$/.test(here.word))
     return undefined;
-  const named = partOf(words, at, at + 2, at + 5).find(
-    ({ word }) => TOP_OR_SHEEN.test(word) || word === 'paint',
-  );
+  const named = partOf(words, at, at + 2, at + 5).find((one) => isTopOrSheen(one) || one.word === 'paint');
   return (
     named && {
       low: count,

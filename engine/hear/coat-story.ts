@@ -1,7 +1,7 @@
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import { oneOf } from './one-of.ts';
-import { TOP } from './top-words.ts';
+import { isTop } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const TAKEN =
@@ -37,7 +37,7 @@ const isNextCoat = (words: readonly Word[], at: number, afterTime: boolean): boo
   const part = words.slice(at, at + 8).filter((word) => word.part === here.part);
   if (here.word === 'a') return afterTime && part.slice(1, 4).some(({ word }) => word === 'coat');
   if (here.word === 'then') return part.some(({ word }) => NEXT.test(word));
-  return TOP.test(here.word) && part[1]?.word === 'on' && (part[2]?.word ?? 'top') === 'top';
+  return isTop(here) && part[1]?.word === 'on' && (part[2]?.word ?? 'top') === 'top';
 };
 
 const LAID = oneOf('brushed|rolled|sprayed|applied|recoated|poured');

@@ -22,7 +22,7 @@ import { isOfOthers } from './of-others.ts';
 import { oneOf } from './one-of.ts';
 import { numberAt } from './spans.ts';
 import { DOUBTED, FOLLOWS, JUST } from './sure.ts';
-import { TOP_OR_SHEEN } from './top-words.ts';
+import { isTopOrSheen } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** A layer below, which is no coat of the finish. */
@@ -187,11 +187,12 @@ export const coatNumberOf = (
         .filter((next) => next.clause === word.clause && next.part === word.part);
       const before = countBefore(ear, words, at);
       const counted = partOf(words, at, at - 4, at).filter(({ from }) => before && from >= before.span.from);
-      const all = [...counted, ...said].map((one) => one.word);
+      const all = [...counted, ...said];
       // "coats of paint and two of clear" tells of paint, "coats of clear over the stain" of none.
       // "two coats of oil stain" are of stain
-      const named = all.findIndex((one) => BELOW.test(one) || PAINT.test(one) || TOP_OR_SHEEN.test(one));
-      const first = (BELOW.test(all[named + 1] ?? '') ? all[named + 1] : all[named]) ?? '';
+      const named = all.findIndex((one) => BELOW.test(one.word) || PAINT.test(one.word) || isTopOrSheen(one));
+      const kind = BELOW.test(all[named + 1]?.word ?? '') ? all[named + 1] : all[named];
+      const first = kind?.word ?? '';
       if (BELOW.test(first) || isOfOtherKind(first, family)) return;
       const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"
@@ -222,7 +223,7 @@ export const coatNumberOf = (
       // "a coat of clear", the only one told of
       const one = words[at - 1]?.word ?? '';
       const a = one === 'a' || (words[at - 2]?.word === 'a' && !/^(final|last|new|fresh|next)$/.test(one));
-      if (laid.length === 1 && a && !before && after?.word === 'of' && (TOP_OR_SHEEN.test(first) || ofPaint))
+      if (laid.length === 1 && a && !before && after?.word === 'of' && (isTopOrSheen(kind) || ofPaint))
         add({ low: 1, high: 1, sure: JUST, span: { from: word.from, to: after.to }, ofPaint }, at, at + 1);
       return;
     }

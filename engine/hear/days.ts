@@ -4,7 +4,7 @@ import type { Manner } from './manner.ts';
 import { oneOf } from './one-of.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
-import { TOP_NOUN } from './top-words.ts';
+import { isTopNoun } from './top-words.ts';
 import type { Word } from './words.ts';
 
 const DAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
@@ -58,7 +58,7 @@ const isOfCoat = (words: readonly Word[], at: number): boolean =>
       /^(the|my|our|a|one|two|it|all)$/.test(words[index + 1]?.word ?? '')
     )
       return true;
-    return isLaying(words, index) || (TOP_NOUN.test(word.word) && index < at && index > at - 6);
+    return isLaying(words, index) || (isTopNoun(word) && index < at && index > at - 6);
   });
 
 type Day = { readonly at: number; readonly day: number };

@@ -6,8 +6,8 @@ import type { Match } from './match.ts';
 import { oneOf } from './one-of.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { HALF } from './sure.ts';
-import { TOP, TOP_NOUN } from './top-words.ts';
-import type { Word } from './words.ts';
+import { isTop, isTopNoun } from './top-words.ts';
+import { isKind, type Word } from './words.ts';
 
 /**
  * Whose time it is, and whether now: a time counts as that of the coat only where what is said of it says so. Where the
@@ -22,11 +22,6 @@ type Place = {
   readonly to: number;
   readonly time: SpokenSpan;
 };
-
-/** Work that is done to a coat once it has dried. */
-const WORKED = oneOf(
-  'sanded|sanding|resanded|stripped|scraped|buffed|rubbed|wiped|washed|scuffed|steamed|ironed|wetsanded|leveled|planed',
-);
 
 const inClause = ({ words, at }: Place): readonly Word[] =>
   words.filter(({ clause }) => clause === words[at]?.clause);
@@ -53,7 +48,7 @@ const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => 
 /** "24 hours, rubbed with wool, waxed": a step of the work, and now is later. */
 const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean => {
   const isFromNow =
-    time.now && words.slice(Math.max(0, first - 3), to + 1).some(({ word }) => FROM_NOW.test(word));
+    time.now && words.slice(Math.max(0, first - 3), to + 1).some((word) => isKind(word, 'from-now'));
   if (isFromNow || isStill(words, time.from, time.to)) return false;
   const { sentence } = words[first] ?? {};
   // "let it haze 20 minutes and buffed it"
@@ -65,20 +60,11 @@ const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean =
       at >= to &&
       word.sentence === sentence &&
       (word.comma || (isLeft && words[at - 1]?.word === 'and')) &&
-      WORKED.test(word.word) &&
+      isKind(word, 'worked-dry') &&
       isTold(words, manner, at),
   );
 };
 
-/** Words of a time that is told from today. */
-const FROM_NOW = oneOf('ago|yesterday|this|last|just|today');
-/** What befalls a piece, and what a coat does by itself. */
-const HAPPENS = oneOf(
-  'came|went|fell|left|is|has|was|there|burst|took|broke|ran|blew|hit|stood|sat|set|saw|found|felt|began|threw|bled|lost',
-);
-const GOES = /^(dried|started|finished|needed|used|coated|thinned|turned|ended|been)$/;
-/** What was got or done then has a coat at least so old. */
-const GOT = /^(bought|got|moved|built|made|purchased|refinished|done|redone|did|found|inherited)$/;
 /** From here on a time is one of months. */
 const MONTHS = 700;
 
@@ -86,19 +72,19 @@ const MONTHS = 700;
 const isOfEvent = (place: Place): boolean => {
   const { words, at, to, time } = place;
   const said = words.slice(at, /^(ago|back)$/.test(words[to]?.word ?? '') ? to + 1 : to);
-  if (!said.some(({ word }) => FROM_NOW.test(word)) || words[at - 1]?.word === 'from') return false;
+  if (!said.some((word) => isKind(word, 'from-now')) || words[at - 1]?.word === 'from') return false;
   if (/^(until|till|after)$/.test(words[at - 1]?.word ?? '')) return true;
   if (laysInClause(place)) return false;
   const own = words.filter((word) => word.part === words[at]?.part);
   const before = own.filter(({ from }) => from < (words[at]?.from ?? 0));
   const part = before.length > 1 ? before : own;
-  if (time.least >= MONTHS && part.some(({ word }) => GOT.test(word))) return false;
+  if (time.least >= MONTHS && part.some((word) => isKind(word, 'gotten'))) return false;
   return (
     !/^(that|thats|it|its)$/.test(part[0]?.word ?? '') &&
     part.some(
-      ({ word }, index) =>
-        (HAPPENS.test(word) && !(word === 'went' && part[index + 1]?.word === 'on')) ||
-        (/\w{3}ed$/.test(word) && !GOES.test(word) && !TOP.test(word)),
+      (word, index) =>
+        (isKind(word, 'befalls') && !(word.word === 'went' && part[index + 1]?.word === 'on')) ||
+        (/\w{3}ed$/.test(word.word) && !isKind(word, 'coat-does') && !isTop(word)),
     )
   );
 };
@@ -110,17 +96,14 @@ const isWithin = ({ words, at, time }: Place): boolean => {
   return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
 };
 
-/** What is done, or left to stand, for some time. */
-const KEPT = oneOf('used|sat|stood|sanded|sanding|spraying|left|put|set|worked|working|rubbed|tried');
 /** "used it on new boards for three months", "sanded it for hours" */
 const isOfDoing = ({ words, at, to }: Place): boolean => {
   const before = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
   const lasts = before.findLastIndex(({ word }) => word === 'for');
-  if (before.some(({ word }) => TOP_NOUN.test(word)) || /^(after|since)$/.test(words[to]?.word ?? ''))
-    return false;
+  if (before.some(isTopNoun) || /^(after|since)$/.test(words[to]?.word ?? '')) return false;
   return (
     lasts >= 0 &&
-    before.slice(0, lasts).some(({ word }) => KEPT.test(word)) &&
+    before.slice(0, lasts).some((word) => isKind(word, 'kept-up')) &&
     !before.some(({ word }) => word === 'dry')
   );
 };
@@ -144,15 +127,10 @@ const isOfThing = (place: Place): boolean => {
   return (
     words[to]?.word === 'old' &&
     !laysInClause(place) &&
-    !inClause(place).some(({ word }) => TOP_NOUN.test(word)) &&
+    !inClause(place).some(isTopNoun) &&
     !/^(its|thats|is)$/.test(words[at - 1]?.word ?? '')
   );
 };
-
-/** Beside such a word a time is that of a film, or of laying it. */
-const WAITED = oneOf(
-  'dry|drying|dried|cure|cured|curing|rest|rested|wait|waited|waiting|on|brushing|spraying|rolling|coating|wiping|finishing',
-);
 
 /** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
 const isLoose = (place: Place): boolean => {
@@ -160,8 +138,8 @@ const isLoose = (place: Place): boolean => {
   if (time.now || time.laid || time.near || isStill(words, time.from, time.to)) return false;
   if (/^(in|on)$/.test(words[to]?.word ?? '')) return false;
   const { sentence, part } = words[at] ?? {};
-  if (words.some((word) => word.part === part && WAITED.test(word.word))) return false;
-  if (words.some((word) => word.sentence === sentence && TOP.test(word.word))) return false;
+  if (words.some((word) => word.part === part && isKind(word, 'waited'))) return false;
+  if (words.some((word) => word.sentence === sentence && isTop(word))) return false;
   return !matches.some(
     ({ kind, of, from }) =>
       (kind === 'sign' || (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
@@ -169,7 +147,8 @@ const isLoose = (place: Place): boolean => {
   );
 };
 
-const REASONS = [
+/** Each is named by its example; any one of them is enough. */
+const REASONS: readonly ((place: Place) => boolean)[] = [
   isLoose,
   isLaidSince,
   isWorkedSince,

@@ -1,5 +1,5 @@
 import { isLaying } from './laying.ts';
-import { TOP } from './top-words.ts';
+import { isTop } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** Words before a time that hedge it: "almost two weeks". */
@@ -45,11 +45,11 @@ const isSinceLaying = (said: Said): boolean =>
   said.words
     .slice(said.to + 1, said.to + 7)
     .some(
-      ({ word, part }, index) =>
-        part === said.words[said.to]?.part &&
-        (TOP.test(word) ||
+      (word, index) =>
+        word.part === said.words[said.to]?.part &&
+        (isTop(word) ||
           /^(brushing|rolling|spraying|wiping|padding|coating|finishing|applying|laying|oiling|waxing|varnishing)$/.test(
-            word,
+            word.word,
           ) ||
           isLaying(said.words, said.to + 1 + index)),
     );

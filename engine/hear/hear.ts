@@ -14,6 +14,7 @@ import { isOtherTongue } from './other-tongue.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
 import { hoursOf } from './times.ts';
+import { isTopNoun } from './top-words.ts';
 import { wordsIn } from './words.ts';
 
 /** The ear: the words of the content, and how long each kind of coat takes to dry. */
@@ -25,7 +26,7 @@ export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours };
  */
 export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const ear = earOf(lexicon);
-  const words = wordsIn(text, ear.spelled, ear.turns);
+  const words = wordsIn(text, ear);
   const matches = matchesIn(ear, words);
   const manner = mannerOf(ear, words, matches);
   const { facts, among } = choicesOf(ear, text, words, matches, manner);
@@ -36,7 +37,7 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const family = facts.find(({ fact }) => fact === 'family');
   const families = family ? [String(family.value)] : (among[0]?.values ?? []);
   const kind = (family?.sure ?? 0) >= SURE ? String(family?.value) : undefined;
-  const air = airOf(text, words, matches, manner.denied);
+  const air = airOf(ear, text, words, matches, manner.denied);
   const told = [
     ...facts,
     ...times,
@@ -53,14 +54,15 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     ),
   ];
   const signs = signsOf(ear, words, matches, manner);
+  const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   const askedFor = asksFor(
     lexicon.asksFor,
-    text,
     words,
     matches,
     told,
     among.flatMap(({ rests }) => rests),
     signs,
+    named,
   );
   return {
     text,
@@ -68,6 +70,7 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     facts: askedFor ? told.filter(({ fact }) => fact !== 'coat-number') : told,
     among,
     signs,
+    named,
     ...(askedFor && { asksFor: askedFor }),
     dangers: dangersOf(words, matches, manner),
     urgent: urgentOf(matches, manner),
@@ -79,7 +82,7 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
 /** The answers alone that a text gives unasked, without its facts and times. */
 export const hearSigns = (lexicon: Lexicon, text: string): readonly HeardSign[] => {
   const ear = earOf(lexicon);
-  const words = wordsIn(text, ear.spelled, ear.turns);
+  const words = wordsIn(text, ear);
   const matches = matchesIn(ear, words);
   return signsOf(ear, words, matches, mannerOf(ear, words, matches));
 };

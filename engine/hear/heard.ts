@@ -43,6 +43,8 @@ export type Heard = {
   readonly facts: readonly HeardFact[];
   readonly among: readonly HeardAmong[];
   readonly signs: readonly HeardSign[];
+  /** Where a top coat is named. */
+  readonly named: readonly Span[];
   readonly dangers: readonly HeardDanger[];
   readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */

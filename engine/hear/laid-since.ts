@@ -1,8 +1,8 @@
 import { isLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
-import { type OneOf, oneOf } from './one-of.ts';
-import { TOP, TOP_NOUN } from './top-words.ts';
+import { oneOf } from './one-of.ts';
+import { isTop, isTopNoun } from './top-words.ts';
 import type { Word } from './words.ts';
 
 export const COAT = oneOf('coats?|layers?');
@@ -27,10 +27,17 @@ export const isTold = (words: readonly Word[], manner: Manner, at: number): bool
 
 const wordAt = (words: readonly Word[], at: number): string => words[at]?.word ?? '';
 
-const hasNear = (words: readonly Word[], from: number, to: number, what: OneOf): boolean => {
-  for (let at = Math.max(0, from); at < to; at++) if (what.test(wordAt(words, at))) return true;
+const hasNear = (
+  words: readonly Word[],
+  from: number,
+  to: number,
+  is: (word: Word | undefined) => boolean,
+): boolean => {
+  for (let at = Math.max(0, from); at < to; at++) if (is(words[at])) return true;
   return false;
 };
+const isAnother = (word: Word | undefined): boolean => ANOTHER.test(word?.word ?? '');
+const isOfAnotherTime = (word: Word | undefined): boolean => OF_ANOTHER_TIME.test(word?.word ?? '');
 
 const laysHere = (words: readonly Word[], at: number): boolean => {
   const word = wordAt(words, at);
@@ -41,18 +48,18 @@ const laysHere = (words: readonly Word[], at: number): boolean => {
       ANOTHER.test(before) && (!NO_ORDER.test(wordAt(words, at - 2)) || BEGINS.test(wordAt(words, at - 3)))
     );
   if (word === 'then')
-    return words.slice(at, at + 6).some((one) => one.clause === words[at]?.clause && TOP_NOUN.test(one.word));
+    return words.slice(at, at + 6).some((one) => one.clause === words[at]?.clause && isTopNoun(one));
   if (word === 'went')
     return (
       wordAt(words, at + 1) === 'on' &&
-      (hasNear(words, at - 6, at, TOP) || hasNear(words, at - 6, at, ANOTHER))
+      (hasNear(words, at - 6, at, isTop) || hasNear(words, at - 6, at, isAnother))
     );
   if (word === 'apply' || word === 'applying') return before === 'to';
   return (
     !NO_DOER.test(before) &&
     !LAYS_NO_COAT.test(word) &&
     isLaying(words, at) &&
-    (word !== 'put' || hasNear(words, at, at + 7, TOP))
+    (word !== 'put' || hasNear(words, at, at + 7, isTop))
   );
 };
 
@@ -63,7 +70,7 @@ export const laidIn = (words: readonly Word[], manner: Manner): readonly number[
   const found =
     known.get(words) ??
     words.flatMap((_, at) =>
-      laysHere(words, at) && !hasNear(words, at - 3, at, OF_ANOTHER_TIME) && isTold(words, manner, at)
+      laysHere(words, at) && !hasNear(words, at - 3, at, isOfAnotherTime) && isTold(words, manner, at)
         ? [at]
         : [],
     );

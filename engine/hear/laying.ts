@@ -1,20 +1,12 @@
 import type { Manner } from './manner.ts';
 import type { Match } from './match.ts';
 import { oneOf } from './one-of.ts';
-import type { Word } from './words.ts';
+import { isKind, type Word } from './words.ts';
 
-/** Words of laying a coat. */
-const LAYING = oneOf(
-  'brushed|rolled|sprayed|applied|recoated|poured|coated|laid|finished|refinished|waxed|oiled|varnished|lacquered|shellacked|polished|polyed|put|painted|wiped|rubbed|padded|sealed|buffed|done|polyd|topcoated|clearcoated|urethaned|flooded|slathered|slapped|smeared|dipped',
-);
-/** Of these the piece may be called: "the waxed table". */
-const CALLED = oneOf('finished|refinished|waxed|oiled|varnished|lacquered|polished|painted|sealed|coated');
 const BEFORE_A_NAME = oneOf('the|a|an|my|our|his|her|their|your|this|that|these|old|on|is|was');
 const AFTER_DOING =
   /^(the|a|an|my|our|his|her|it|them|this|that|these|on|over|in|with|by|at|all|last|yesterday|today|and|sunday|monday|tuesday|wednesday|thursday|friday|saturday|about|over|just|two|three|four|five|six|several|some|few|\d+)$/;
 
-/** Words that lay a coat only where a coat is named beside them, or "on" stands there: "wiped it on". */
-const OF_ANYTHING = oneOf('put|poured|wiped|rubbed|done');
 const COAT_NAMED = oneOf(
   'coats?|layers?|clear|poly|polyurethane|urethane|varnish|lacquer|shellac|topcoat|sealer|oil|wax|finish|satin|gloss|matte|on|thin|thick|heavy',
 );
@@ -29,7 +21,7 @@ const isOfCoat = (words: readonly Word[], at: number): boolean => {
 /** Whether the word at `at` tells that a coat was laid, and is no name of what the piece is like. */
 export const isLaying = (words: readonly Word[], at: number): boolean => {
   const [before, here, after] = [words[at - 1], words[at], words[at + 1]];
-  if (!here || !LAYING.test(here.word)) return false;
+  if (!here || !isKind(here, 'laying')) return false;
   const denied = words
     .slice(Math.max(0, at - 3), at)
     .some(({ word, part }) => part === here.part && /^(never|not|wasnt|didnt|havent|hasnt)$/.test(word));
@@ -38,8 +30,9 @@ export const isLaying = (words: readonly Word[], at: number): boolean => {
   if (before?.word === 'hand') return false;
   // "poured it last night"
   if (here.word === 'poured' && /^(it|them|epoxy|resin)$/.test(after?.word ?? '')) return true;
-  if (OF_ANYTHING.test(here.word)) return isOfCoat(words, at);
-  if (!CALLED.test(here.word) || after?.part !== here.part || AFTER_DOING.test(after.word)) return true;
+  if (isKind(here, 'laying-what-is-named')) return isOfCoat(words, at);
+  if (!isKind(here, 'laying-or-look') || after?.part !== here.part || AFTER_DOING.test(after.word))
+    return true;
   return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
 };
 
@@ -53,10 +46,6 @@ export const isMerely = (words: readonly Word[], at: number): boolean =>
     );
 
 const COATS = oneOf('coats?|layers?');
-/** Other work after which a finish is new: a mark of use then tells nothing of how old it is. */
-const WORK = oneOf(
-  'sanded|primed|stripped|stained|refinishing|redone|redoing|redid|repainted|painter|finisher|contractor|refinisher|fresh|freshly|newly',
-);
 
 /** Words before the name of a coat that was there already: "through the varnish". */
 const THERE = oneOf('my|our|his|her|their|through|into|off|old|existing');
@@ -85,31 +74,19 @@ export const tellsOfLaying = (words: readonly Word[], matches: readonly Match[])
       !isThere(words, match),
   );
 
-const VESSEL = oneOf('cans|gallon|quart|tins?|jar|bucket');
-
 /** Whether the word at `at` is a vessel of finish, and no "can I". */
 export const isCan = (words: readonly Word[], at: number): boolean => {
   const [before, here] = [words[at - 1], words[at]];
-  if (VESSEL.test(here?.word ?? '')) return true;
+  if (isKind(here, 'vessel')) return true;
   if (here?.word !== 'can' || before?.part !== here.part) return false;
   return /^(the|a|this|that|old|new|my|in|of|quart|spray|full|opened|canned)$/.test(before.word);
 };
 
-const IN_IT = oneOf(
-  'gel|gelled|jelly|skin|skinned|lumps?|lumpy|goo|thickened|separated|settled|stir|stirred|froze|frozen|freezing|opened|unopened|spoiled|expired|date|mixed|dissolved|stored|kept|shelf|strain|strained|curdled|hardened',
-);
-
 /** Whether a text is of what is in a can, and of no coat of it. */
 export const isOfTheCan = (words: readonly Word[]): boolean =>
   words.some((_, at) => isCan(words, at)) &&
-  words.some(({ word }) => IN_IT.test(word)) &&
+  words.some((word) => isKind(word, 'state-in-can')) &&
   !words.some(({ word }, at) => /^(coats|coated)$/.test(word) || isLaying(words, at));
-
-const DOING = oneOf('brushing|rolling|spraying|padding|waxing|oiling|varnishing|coating|applying|recoating');
-/** Flaws of a coat that was just laid. */
-const OF_LAYING = oneOf(
-  'brushstrokes?|strokes?|bubbles?|bubbled|runs|sags|fisheyes?|crawled|nibs|laps?|overlaps?|overspray|bristles?',
-);
 
 const isFamily = ({ kind, of }: Match): boolean =>
   kind === 'among' || (kind === 'fact' && of[0] === 'family');
@@ -131,10 +108,8 @@ const isWorkTold = (words: readonly Word[], matches: readonly Match[], manner: M
   words.some(
     ({ word }, at) =>
       (COATS.test(word) && !isPlanned(manner, at)) ||
-      WORK.test(word) ||
+      isKind(words[at], 'work-on-finish', 'laying-now', 'flaw-of-laying') ||
       isLaying(words, at) ||
-      DOING.test(word) ||
-      OF_LAYING.test(word) ||
       (word === 'clear' && words[at - 1]?.word === 'a') ||
       (word === 'new' && NAMED.test(words[at + 1]?.word ?? '')),
   ) ||

@@ -1,7 +1,9 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
-import type { HearFacts, HearLanguage, HearQuestions } from '../model/hear.ts';
+import type { HearFacts, HearLanguage, HearQuestions, HearWordKinds } from '../model/hear.ts';
 import type { SearchWords } from '../model/search-words.ts';
+import type { WordKind } from '../model/word-kinds.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import { senseOfSign } from './sense.ts';
 import { stemOf } from './words.ts';
 
@@ -10,6 +12,7 @@ export type HearContent = {
   readonly language: HearLanguage;
   readonly facts: HearFacts;
   readonly questions: HearQuestions;
+  readonly kinds: HearWordKinds;
 };
 
 /**
@@ -33,6 +36,10 @@ export type Lexicon = {
   readonly laid: string;
   readonly ago: string;
   readonly was: string;
+  /** The words of each kind. */
+  readonly kinds: Readonly<Record<WordKind, string>>;
+  /** What measures the air, each with a short form that is no longer than any slip of it. */
+  readonly airUnits: Readonly<Record<string, string>>;
   readonly numbers: Readonly<Record<string, number>>;
   readonly units: Readonly<Record<string, number>>;
 };
@@ -58,7 +65,7 @@ const plain = (name: string): string =>
 
 /** The lexicon of the content. Kinds of top coat are also heard by the names of the products. */
 export const buildLexicon = (known: Knowledge, content: HearContent, words: SearchWords): Lexicon => {
-  const { language, facts, questions } = content;
+  const { language, facts, questions, kinds } = content;
   const { among = [], ...families } = facts.family as Record<string, string[]> & {
     among?: { say: string; values: string[] }[];
   };
@@ -143,6 +150,8 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
     laid: language.laid.join(','),
     ago: language.ago.join(','),
     was: language.was.join(','),
+    kinds: Object.fromEntries(keysOf(kinds).map((kind) => [kind, kinds[kind].join(',')])) as Lexicon['kinds'],
+    airUnits: language['air-units'],
     numbers: language.numbers,
     units: language.units,
   };

@@ -1,7 +1,9 @@
 import { slips } from '../find/slips.ts';
+import type { WordKind } from '../model/word-kinds.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import type { Lexicon } from './lexicon.ts';
 import { oneOf } from './one-of.ts';
-import { type Span, stemOf, type Word } from './words.ts';
+import { type KindsOfWord, type Span, stemOf, type Vocabulary, type Word } from './words.ts';
 
 /** A phrase found in a text: words `from` to before `to`, `size` of them its own. */
 export type Match = {
@@ -30,16 +32,14 @@ type Pattern = {
 };
 
 /** A lexicon made ready to hear: phrases by the number of their first word. */
-export type Ear = {
+export type Ear = Vocabulary & {
   readonly lexicon: Lexicon;
   /** How many words the phrases hold: the number of each stem, and of each `=word` by the word. */
   readonly size: number;
   readonly stems: ReadonlyMap<string, number>;
   readonly exact: ReadonlyMap<string, number>;
   readonly byFirst: readonly (readonly Pattern[])[];
-  readonly spelled: (word: string) => string;
   readonly ofWork: ReadonlySet<string>;
-  readonly turns: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
   readonly below: ReadonlySet<string>;
   readonly onTop: ReadonlySet<string>;
@@ -48,6 +48,13 @@ export type Ear = {
   readonly was: ReadonlySet<string>;
   readonly numbers: ReadonlyMap<string, number>;
   readonly units: ReadonlyMap<string, number>;
+};
+
+const kindsOfWords = ({ kinds }: Lexicon): ReadonlyMap<string, KindsOfWord> => {
+  const found = new Map<string, Set<WordKind>>();
+  for (const kind of keysOf(kinds))
+    for (const word of kinds[kind].split(',')) found.set(word, (found.get(word) ?? new Set()).add(kind));
+  return found;
 };
 
 /** So many slips make another word of it. */
@@ -104,6 +111,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
     spelled: (word) => spellings.get(word) ?? nearCoat(word),
     ofWork: set(lexicon.ofWork),
     turns: set(lexicon.turns),
+    kindsOf: kindsOfWords(lexicon),
     not: set(lexicon.not),
     below: set(lexicon.below),
     onTop: set(lexicon.onTop),

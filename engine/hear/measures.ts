@@ -2,7 +2,7 @@ import { inDigits } from './digits.ts';
 import { filmOf } from './film.ts';
 import type { HeardFact } from './heard.ts';
 import { humidities } from './humidity.ts';
-import type { Match } from './match.ts';
+import type { Ear, Match } from './match.ts';
 import { nearUnits } from './near-units.ts';
 import { type Reading, settledReading } from './reading.ts';
 import { temperatures } from './temperatures.ts';
@@ -39,12 +39,13 @@ const figuresFirst = (figures: readonly Reading[], worded: readonly Reading[]): 
 
 /** Temperature and humidity of the air, that of a measured surface, and how thick the dry film is. */
 export const airOf = (
+  { lexicon }: Ear,
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
-  const digits = nearUnits(inDigits(text));
+  const digits = nearUnits(inDigits(text), lexicon.airUnits);
   const { air, surface } = temperatures(digits);
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [

@@ -1,7 +1,7 @@
 import { oneOf } from './one-of.ts';
 import { namesTop } from './place.ts';
 import { has, type ToldTime } from './told-time.ts';
-import { TOP } from './top-words.ts';
+import { isTop } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** What a layer does that is seen long after it was laid. */
@@ -13,7 +13,7 @@ const OLD = oneOf('old|original|existing|previous');
 /** "A fresh coat, and it bubbled. I laid that old finish 15 years ago": the time of what lies below. */
 const isOfOldFilm = ({ words, from }: ToldTime): boolean => {
   const before = words.slice(Math.max(0, from - 8), from).filter(({ part }) => part === words[from]?.part);
-  const old = before.some(({ word }, at) => OLD.test(word) && TOP.test(before[at + 1]?.word ?? ''));
+  const old = before.some(({ word }, at) => OLD.test(word) && isTop(before[at + 1]));
   return (
     old &&
     words.some(
@@ -88,7 +88,7 @@ const isOfLayerBelow = (time: ToldTime): boolean => {
       (word, at) =>
         isNear(word) &&
         !(now >= 0 && at > now && word.sentence === sentence) &&
-        TOP.test(word.word) &&
+        isTop(word) &&
         !layers.some((one) => at >= one.from - 1 && at <= one.to),
     );
   return (

@@ -1,24 +1,7 @@
 import { isOfOthers } from './of-others.ts';
-import { oneOf } from './one-of.ts';
-import { has, type ToldTime } from './told-time.ts';
-import { TOP } from './top-words.ts';
-import type { Word } from './words.ts';
-
-/** What somebody does for years, or waits for. */
-const IN_LIFE = oneOf(
-  'business|experience|doing|using|working|trade|woodworking|woodworker|career|professional|hobby|retired|married|pregnant|smoked|smoker|smokers|smoking|lived|living|staying|painter|finisher|usually|normally|typically|generally|guarantee|warranty|army|due',
-);
-const OFTEN_DONE = oneOf(
-  'used|made|sprayed|brushed|refinished|built|sold|painted|stained|finished|done|varnished',
-);
-/** Whose age may be told beside a piece. */
-const PERSON = oneOf(
-  'son|daughter|boy|girl|kid|kids|toddler|child|baby|grandson|granddaughter|niece|nephew|dog|cat|he|she|im|husband|wife|mother|father|man|woman|guy',
-);
-/** What has an age that tells of its finish. */
-const THING = oneOf(
-  'tables?|desk|dresser|chest|cabinets?|cabinetry|chairs?|floors?|flooring|doors?|furniture|pieces?|piano|bench|house|home|finish|coats?|top|oak|cherry|maple|walnut|pine|mahogany|teak|fir|coffee|dining|kitchen|bed|crib|bookcase|shelf|shelves|deck|boat|sideboard|buffet|hutch|armoire|wardrobe|nightstand|stool|trim|wood|wooden|veneer|set|counter|countertops?|worktops?|stairs?|paneling|box|painted|varnished|hardwood|rental|building',
-);
+import { has, hasKind, type ToldTime } from './told-time.ts';
+import { isTop } from './top-words.ts';
+import { isKind, type Word } from './words.ts';
 
 /** "my 3 year old", "for a three year old", "Toy blocks for my nephew, 18 months old": an age that is no thing's. */
 const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
@@ -35,16 +18,14 @@ const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
   if (
     !one &&
     /^(year|month|week|day)$/.test(year ?? '') &&
-    !has(near(old + 1, old + 4, isInPart), THING) &&
-    !has(near(old + 1, old + 2, isInPart), TOP)
+    !hasKind(near(old + 1, old + 4, isInPart), 'furniture') &&
+    !near(old + 1, old + 2, isInPart).some(isTop)
   )
     return true;
-  if (has(near(from - 5, from, isInPart), PERSON)) return true;
+  if (hasKind(near(from - 5, from, isInPart), 'person')) return true;
   // Behind a comma the age is that of whoever was named last.
   return (
-    words[from]?.comma === true &&
-    PERSON.test(words[from - 1]?.word ?? '') &&
-    words[from - 1]?.sentence === sentence
+    words[from]?.comma === true && isKind(words[from - 1], 'person') && words[from - 1]?.sentence === sentence
   );
 };
 
@@ -59,11 +40,11 @@ const isOfKnowing = ({ after }: ToldTime): boolean =>
 const isOfHabit = ({ words, own, from, to }: ToldTime): boolean =>
   has(words.slice(from, to), /^(years?|yrs?|decades?)$/) &&
   has(own, /^(ive|weve|i|we)$/) &&
-  has(own, OFTEN_DONE) &&
+  hasKind(own, 'often-done') &&
   has(own, /^for$/);
 
 /** "in business for 20 years", "married 10 years" */
-const isOfLife = ({ own }: ToldTime): boolean => has(own, IN_LIFE);
+const isOfLife = ({ own }: ToldTime): boolean => hasKind(own, 'in-life');
 
 /** "never had this in 20 years" */
 const isOfNever = ({ own }: ToldTime): boolean =>
@@ -81,12 +62,9 @@ const isOfMe = ({ before, after }: ToldTime): boolean => {
   );
 };
 
-const BODY = oneOf(
-  'chest|headache|headaches|lungs|throat|sick|dizzy|nauseous|eyes|nose|skin|rash|cough|coughing',
-);
-
 /** "an hour later my chest felt tight" */
-const isOfBody = ({ own }: ToldTime): boolean => has(own, BODY) && has(own, /^(i|my|me)$/) && !has(own, TOP);
+const isOfBody = ({ own }: ToldTime): boolean =>
+  hasKind(own, 'body') && has(own, /^(i|my|me)$/) && !own.some(isTop);
 
 export const OF_PEOPLE = [
   isOfBody,

@@ -1,21 +1,7 @@
 import { isLaying } from './laying.ts';
-import { oneOf } from './one-of.ts';
-import { has, type ToldTime } from './told-time.ts';
-import { TOP } from './top-words.ts';
-
-/** What keeps in a can: how old it is tells nothing of a coat. */
-const IN_THE_CAN = oneOf('can|cans|tin|tins|gallon|quart|jar|bottle|flakes|product|stuff|brush');
-const KEPT = oneOf('old|bought|got|opened|open|mixed|dissolved|kept|stored|made|used');
-/** Things that stood or lay somewhere for a time. */
-const STOOD = oneOf(
-  'stood|sat|sitting|standing|soak|soaked|lay|slept|watched|leave|heated|clamped|unopened|soaking|told|stirred|strained',
-);
-/** What is set down on a table and forgotten there. */
-const SET_DOWN = oneOf(
-  'glass|glasses|cup|cups|mug|mugs|towel|vase|plant|pot|pan|bottle|drink|beer|coffee|tea|plate|dish|bowl|pizza|kettle|iron|laptop|candle|coaster|pumpkin',
-);
-const RAW = oneOf('wood|boards?|lumber|slabs?|logs?|timber|planks?');
-const SEASONED = oneOf('drying|dried|seasoned|seasoning|stored|stacked|kiln');
+import { has, hasKind, type ToldTime } from './told-time.ts';
+import { isTop } from './top-words.ts';
+import { isKind } from './words.ts';
 
 /** "the tape was on for two days" */
 const isOfTape = ({ before }: ToldTime): boolean => has(before, /^(tape|taped|masked)$/);
@@ -26,8 +12,9 @@ const isOfTape = ({ before }: ToldTime): boolean => has(before, /^(tape|taped|ma
  */
 const isOfWhatStood = ({ words, before, to }: ToldTime): boolean => {
   const stood = before.some(
-    ({ word }, at) =>
-      STOOD.test(word) || (word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
+    (word, at) =>
+      isKind(word, 'left-standing') ||
+      (word.word === 'laid' && /^(a|an|the|my|our|some)$/.test(before[at + 1]?.word ?? '')),
   );
   if (!stood) return false;
   const isWhere = (at: number) => has(before.slice(Math.max(0, at - 2), at), /^(on|over|atop|against)$/);
@@ -36,8 +23,8 @@ const isOfWhatStood = ({ words, before, to }: ToldTime): boolean => {
   const itself =
     before.some(
       ({ word }, at) => /^(sat|stood)$/.test(word) && /^(it|they)$/.test(before[at - 1]?.word ?? ''),
-    ) && !words.some(({ word }) => SET_DOWN.test(word) || IN_THE_CAN.test(word));
-  return !ofLast && !itself && !before.some(({ word }, at) => TOP.test(word) && !isWhere(at));
+    ) && !words.some((word) => isKind(word, 'set-down', 'can-or-brush'));
+  return !ofLast && !itself && !before.some((word, at) => isTop(word) && !isWhere(at));
 };
 
 /** "left a wet glass on it overnight", "set a hot mug down this morning": the time is the glass's. */
@@ -45,31 +32,31 @@ const isOfWhatWasSetDown = ({ before }: ToldTime): boolean => {
   const setDown = before.findIndex(({ word }) =>
     /^(left|set|put|forgot|forgotten|spilled|spilt|parked)$/.test(word),
   );
-  return setDown >= 0 && has(before.slice(setDown), SET_DOWN);
+  return setDown >= 0 && hasKind(before.slice(setDown), 'set-down');
 };
 
-const SPILLED = oneOf('spilled|spilt|splashed');
 /** "just spilled vodka on the bar two minutes ago"; where something was laid as well, its time it may be. */
 const isOfSpill = ({ words, own }: ToldTime): boolean =>
-  has(own, SPILLED) && !own.some((word) => isLaying(words, words.indexOf(word)));
+  hasKind(own, 'spilling') && !own.some((word) => isLaying(words, words.indexOf(word)));
 
 /** "what I set down for ten minutes sticks" */
 const isOfPuttingDown = ({ before }: ToldTime): boolean =>
   before.some(({ word }, at) => /^(put|set|pressed)$/.test(word) && before[at + 1]?.word === 'down') &&
-  !has(before, TOP);
+  !before.some(isTop);
 
 /** "the can I opened two years ago", "mixed it in a jar three weeks ago" */
-const isOfTheCan = ({ own }: ToldTime): boolean => has(own, IN_THE_CAN) && has(own, KEPT);
+const isOfTheCan = ({ own }: ToldTime): boolean =>
+  hasKind(own, 'can-or-brush') && hasKind(own, 'kept-in-can');
 
 /** "ten year old can", "used two year old poly" */
 const isOfOldStuff = ({ words, before, after, from, to }: ToldTime): boolean => {
   if (!has(words.slice(from, to + 1), /^old$/)) return false;
   const used = words.some((word) => word.clause === words[from]?.clause && /^(used|using)$/.test(word.word));
-  return used || has([...before, ...after.slice(0, 3)], IN_THE_CAN);
+  return used || hasKind([...before, ...after.slice(0, 3)], 'can-or-brush');
 };
 
 /** "the wood had been drying in my shed for three years" */
-const isOfRawWood = ({ own }: ToldTime): boolean => has(own, RAW) && has(own, SEASONED);
+const isOfRawWood = ({ own }: ToldTime): boolean => hasKind(own, 'raw-wood') && hasKind(own, 'seasoning');
 
 /** "held the heat gun on it for five minutes", "twenty minutes in a pressure pot" */
 const isOfTool = ({ own, words, from }: ToldTime): boolean => {

@@ -149,7 +149,7 @@ const withoutFlaw = (
 ): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
   const chance = considered.likely[0]?.chance ?? 0;
-  const seen = heard === undefined || heard.signs.some((sign) => isSeen(heard.text, sign, restsOf(heard)));
+  const seen = heard === undefined || heard.signs.some((sign) => isSeen(sign, restsOf(heard), heard.named));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
   if (heard?.asksFor && page && !calls && !rule?.atOnce)
     return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
@@ -187,7 +187,7 @@ const isStillDrying = ({ stage, overdue }: Considered, heard: Heard | undefined)
   heard.facts.some(({ fact }) => fact === 'hours-since-coat') &&
   !heard.signs.some(
     (sign) =>
-      isSeen(heard.text, sign, restsOf(heard)) &&
+      isSeen(sign, restsOf(heard), heard.named) &&
       !sign.rests.every(({ from, to }) => TIME_OF_DAY.test(heard.text.slice(from, to))),
   );
 

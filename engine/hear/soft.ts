@@ -7,7 +7,7 @@ import { isHowItIsDone, isInCan, isOfThen } from './not-dry.ts';
 import { oneOf } from './one-of.ts';
 import { namesTop } from './place.ts';
 import { senseOfSign } from './sense.ts';
-import { TOP_NOUN } from './top-words.ts';
+import { isTopNoun } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -22,7 +22,7 @@ export const isOfLayer = (words: readonly Word[], matches: readonly Match[], { f
       one.to <= from &&
       words[one.from]?.clause === words[from]?.clause &&
       // "stained it, the second coat is tacky" tells of the coat.
-      !words.slice(one.to, from).some(({ word }) => TOP_NOUN.test(word)),
+      !words.slice(one.to, from).some(isTopNoun),
   );
 
 export const spanIn = (words: readonly Word[], { from, to }: Match): Span => ({

@@ -25,7 +25,7 @@ import {
   spanIn,
 } from './soft.ts';
 import { DOUBTED, FOLLOWS, JUST, OUTRIGHT, SAID } from './sure.ts';
-import { TOP_NOUN } from './top-words.ts';
+import { isTopNoun } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 /**
@@ -109,7 +109,7 @@ const isOfFilm = (
   const { sentence } = words.find(({ from }) => from >= (time.rests[0]?.from ?? 0)) ?? {};
   const near = (at: number) => sentence !== undefined && sentence - at <= 1 && sentence - at >= 0;
   return (
-    words.some((word, at) => near(word.sentence) && (TOP_NOUN.test(word.word) || isLaying(words, at))) ||
+    words.some((word, at) => near(word.sentence) && (isTopNoun(word) || isLaying(words, at))) ||
     matches.some(
       ({ kind, from }) => (kind === 'sign' || kind === 'fact') && words[from]?.sentence === sentence,
     )

@@ -2,7 +2,7 @@ import { isLaying, tellsOfWork } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { oneOf } from './one-of.ts';
-import { TOP } from './top-words.ts';
+import { isTop } from './top-words.ts';
 import type { Word } from './words.ts';
 
 /** From here on a time is told in months: a thing that was bought or moved in then is at least so old. */
@@ -16,7 +16,7 @@ const GOT = /^(built|bought|made|got|purchased|moved|inherited|found|acquired|pi
 export const namesFilm = (words: readonly Word[], at: number): boolean =>
   words
     .slice(Math.max(0, at - 9), at + 6)
-    .some(({ word, sentence }) => sentence === words[at]?.sentence && TOP.test(word));
+    .some((word) => word.sentence === words[at]?.sentence && isTop(word));
 
 const BESIDE_ALONE =
   /^(its|it|been|has|now|later|on|in|ago|so|far|already|only|just|still|about|over|almost|nearly|roughly|maybe|not|even|and|or|today|waiting|drying|curing|of|total|straight|here)$/;
@@ -84,7 +84,7 @@ export const isDrying = (words: readonly Word[], at: number): boolean =>
 /** "two days after the wax it got rough", and not "two days after the oil I brushed on poly" */
 export const isAfterTop = (words: readonly Word[], at: number): boolean => {
   const { part } = words[at] ?? {};
-  const named = words.slice(at + 1, at + 4).findIndex((word) => word.part === part && TOP.test(word.word));
+  const named = words.slice(at + 1, at + 4).findIndex((word) => word.part === part && isTop(word));
   const left = words.slice(at + 2 + named).filter((word) => word.part === part);
   return named >= 0 && !left.some((_, index) => isLaying(words, at + 2 + named + index));
 };
@@ -141,6 +141,6 @@ export const speaksOfFilm = (ear: Ear, words: readonly Word[], at: number): bool
   return words.some(
     (word, index) =>
       (word.sentence === sentence || word.sentence === sentence - 1) &&
-      (TOP.test(word.word) || isLaying(words, index) || (ear.laid.has(word.word) && word.word !== 'it')),
+      (isTop(word) || isLaying(words, index) || (ear.laid.has(word.word) && word.word !== 'it')),
   );
 };

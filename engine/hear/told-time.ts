@@ -1,6 +1,7 @@
+import type { WordKind } from '../model/word-kinds.ts';
 import type { Match } from './match.ts';
 import type { OneOf } from './one-of.ts';
-import type { Word } from './words.ts';
+import { isKind, type Word } from './words.ts';
 
 /** A time that a text names, words `from` to before `to`, with what stands around it. */
 export type ToldTime = {
@@ -43,3 +44,6 @@ export const toldTime = (
 
 export const has = (words: readonly Word[], what: OneOf): boolean =>
   words.some(({ word }) => what.test(word));
+
+export const hasKind = (words: readonly Word[], ...kinds: readonly WordKind[]): boolean =>
+  words.some((word) => isKind(word, ...kinds));

@@ -1,13 +1,19 @@
 import { stem } from '../find/stem.ts';
+import type { WordKind } from '../model/word-kinds.ts';
 
 /** A stretch of the text, in UTF-16 units; `to` is the first beyond it. */
 export type Span = { readonly from: number; readonly to: number };
+
+export type KindsOfWord = ReadonlySet<WordKind>;
+const OF_NO_KIND: KindsOfWord = new Set();
 
 /** A word of the text as the ear reads it. */
 export type Word = Span & {
   /** Lower case, without apostrophes and accents. */
   readonly word: string;
   readonly stem: string;
+  /** What the content says it is: `top-coat`, `laying`. */
+  readonly kinds: KindsOfWord;
   /** Clauses end at a stop, a line break, a bracket or a turn (`but`, `because`); sentences at a stop or a line break. */
   readonly clause: number;
   readonly sentence: number;
@@ -53,12 +59,21 @@ const plain = (piece: string): string => {
   return PLAIN.test(lower) ? lower : lower.normalize('NFD').replace(/[\u0300-\u036f'’‘`´]/g, '');
 };
 
-/** The words of a text with their places. `spelled` puts a spelling right; `turns` are words that end a clause. */
-export const wordsIn = (
-  text: string,
-  spelled: (word: string) => string,
-  turns: ReadonlySet<string>,
-): Word[] => {
+/** Whether a word is of one of these kinds; where there is none it is of no kind. */
+export const isKind = (word: Word | undefined, ...kinds: readonly WordKind[]): boolean =>
+  word !== undefined && kinds.some((kind) => word.kinds.has(kind));
+
+/** What the ear knows of single words. */
+export type Vocabulary = {
+  /** Puts a spelling right. */
+  readonly spelled: (word: string) => string;
+  /** Words that end a clause. */
+  readonly turns: ReadonlySet<string>;
+  readonly kindsOf: ReadonlyMap<string, KindsOfWord>;
+};
+
+/** The words of a text with their places. */
+export const wordsIn = (text: string, { spelled, turns, kindsOf }: Vocabulary): Word[] => {
   const words: Word[] = [];
   let clause = 0;
   let sentence = 0;
@@ -89,6 +104,7 @@ export const wordsIn = (
       words.push({
         word,
         stem: stemOf(word),
+        kinds: kindsOf.get(word) ?? OF_NO_KIND,
         from: found.index,
         to: found.index + piece.length,
         clause,

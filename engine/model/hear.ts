@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { PageName } from './said.ts';
+import { WORD_KINDS, type WordKind } from './word-kinds.ts';
 
 /**
  * Words in lower case without apostrophes; `a|b` means either word, `=word` this form of it alone. Up to two words may
@@ -57,6 +58,11 @@ export const HearLanguage = z.strictObject({
   'one-slip': z
     .array(z.string().regex(/^[a-z]{6,}$/, 'write one word of six small letters or more'))
     .describe('Names of coats that are understood with one slip: `polyurthane`.'),
+  'air-units': z
+    .record(z.string().regex(/^[a-z]{5,}$/), z.string().regex(/^[a-z]+$/))
+    .describe(
+      'What measures the air, understood with a slip (`humidty`), each with a short form that the ear knows, too.',
+    ),
   alone: said(FACTS.stage.values).describe(
     'The end of a short query that says how dry it is and no more: `milky over navy, wet`.',
   ),
@@ -94,6 +100,16 @@ export const HearFacts = z.strictObject({
   'no-fact': phrases.describe('What sounds like a fact and is none.'),
 });
 export type HearFacts = z.infer<typeof HearFacts>;
+
+const word = z.string().regex(/^[a-z0-9]+$/, 'write one word in small letters without an apostrophe');
+
+/** content/hear/word-kinds.yaml: the words of each kind that the ear tells apart. */
+export const HearWordKinds = z.strictObject(
+  Object.fromEntries(
+    Object.entries(WORD_KINDS).map(([kind, what]) => [kind, z.array(word).min(1).describe(what)]),
+  ) as Record<WordKind, z.ZodArray<typeof word>>,
+);
+export type HearWordKinds = z.infer<typeof HearWordKinds>;
 
 /** content/hear/questions.yaml: what people say that answers a question unasked. */
 export const HearQuestions = z.record(

@@ -7,7 +7,13 @@ import { careTable } from '../../../content/tools/care.ts';
 import { choicesTable } from '../../../content/tools/choices.ts';
 import type { ContentRoot } from '../../../content/tools/files.ts';
 import { hardWordsTable } from '../../../content/tools/hard-words.ts';
-import { factsTable, languageTable, questionsTable, searchWordsTable } from '../../../content/tools/hear.ts';
+import {
+  factsTable,
+  languageTable,
+  questionsTable,
+  searchWordsTable,
+  wordKindsTable,
+} from '../../../content/tools/hear.ts';
 import { kinTable } from '../../../content/tools/kin.ts';
 import { leftOver } from '../../../content/tools/left-over.ts';
 import { planTable } from '../../../content/tools/plan.ts';
@@ -127,6 +133,18 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
     'hear/facts.yaml',
     of(factsTable),
     [[/^family:/, 'familly:', /no field "familly" here; did you mean "family"\?/]],
+  ],
+  [
+    'hear/word-kinds.yaml',
+    of(wordKindsTable),
+    [
+      [/^laying:/, 'layin:', /no field "layin" here; did you mean "laying"\?/],
+      [
+        /^sheen: .*$/,
+        'sheen: [semi-gloss]',
+        /"semi-gloss" can not stand after "sheen:"; write one word in small letters without an apostrophe$/,
+      ],
+    ],
   ],
   [
     'hear/questions.yaml',

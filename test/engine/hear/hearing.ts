@@ -10,7 +10,7 @@ const linked = (): Knowledge => {
 };
 
 export const known = linked();
-const hearing = readHearing(known, process.cwd());
+export const hearing = readHearing(known, process.cwd());
 
 export const heard = (text: string): Heard => hear(hearing, text);
 export const fact = (text: string, name: string) => heard(text).facts.find((one) => one.fact === name);

@@ -42,6 +42,7 @@ const heardOf = (text: string, more: Partial<Heard> = {}): Heard => ({
   facts: [],
   among: [],
   signs: [],
+  named: [],
   dangers: [],
   urgent: [],
   asksWhich: false,

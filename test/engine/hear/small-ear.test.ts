@@ -15,7 +15,7 @@ const found = (text: string) => read(text).matches.map(({ sense, from, to }) => 
 const has = (text: string, sense: string) => read(text).matches.some((one) => one.sense === sense);
 
 describe('the words of a text', () => {
-  const split = (text: string) => wordsIn(text, (word) => word, ear.turns);
+  const split = (text: string) => wordsIn(text, { ...ear, spelled: (word) => word });
   it('are told by sentence, clause and part', () => {
     const of = (text: string, name: 'sentence' | 'clause' | 'part') => split(text).map((word) => word[name]);
     expect(of('a b. c', 'sentence')).toEqual([0, 0, 1]);

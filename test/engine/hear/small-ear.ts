@@ -1,9 +1,10 @@
-/** A small invented lexicon: a few phrases of each kind, so that every rule of hearing can be seen alone. */
+/** A small invented lexicon: a few phrases of each kind, so that every rule of hearing can be seen alone. Kinds of words are those of the content. */
 import { hear } from '#engine/hear/hear.ts';
 import type { Lexicon } from '#engine/hear/lexicon.ts';
 import { mannerOf } from '#engine/hear/manner.ts';
 import { type Ear, earOf, type Match, matchesIn } from '#engine/hear/match.ts';
 import { stemOf, type Word, wordsIn } from '#engine/hear/words.ts';
+import { hearing } from './hearing.ts';
 
 const stems = (phrase: string) =>
   phrase
@@ -59,6 +60,8 @@ const LEXICON: Lexicon = {
   ofWork: 'laid',
   asksFor: [],
   turns: 'but,because,so',
+  kinds: hearing.lexicon.kinds,
+  airUnits: {},
   not: 'not,no,never,without',
   otherTongue: '',
   below: 'over,under',
@@ -103,7 +106,7 @@ export const ear: Ear = earOf(LEXICON);
 export const read = (
   text: string,
 ): { readonly words: readonly Word[]; readonly matches: readonly Match[] } => {
-  const words = wordsIn(text, ear.spelled, ear.turns);
+  const words = wordsIn(text, ear);
   return { words, matches: matchesIn(ear, words) };
 };
 export const mannerIn = (text: string) => {
