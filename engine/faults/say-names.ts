@@ -2,15 +2,10 @@
 
 import { FOLDERS } from '../model/index.ts';
 import { short } from './found.ts';
-import type { Fault } from './issue.ts';
 import { inTree } from './mend.ts';
-import type { Told } from './say-safety.ts';
+import { maybe, type Of, type Say, type Told } from './told.ts';
 
-type Of<C extends Fault['code']> = Extract<Fault, { code: C }>;
-
-export const maybe = (name: string | undefined): string => (name ? `did you mean "${name}"?` : '');
-
-export const orphan = ({ kind, id }: Of<'orphan'>): Told => {
+const orphan = ({ kind, id }: Of<'orphan'>): Told => {
   const drop = 'or delete this file';
   if (kind === 'question')
     return [
@@ -26,7 +21,7 @@ export const orphan = ({ kind, id }: Of<'orphan'>): Told => {
 const nearSource = (nearest: string, title: string | undefined): string =>
   `the nearest by its letters is "${nearest}"${title ? ` (${short(title)})` : ''}; write that, or, if you mean another work, the name of its file in content/sources, without .mdx`;
 
-export const deadLink = ({ kind, id, nearest, title }: Of<'dead-link'>): Told => [
+const deadLink = ({ kind, id, nearest, title }: Of<'dead-link'>): Told => [
   `there is no ${kind} "${id}"`,
   nearest && kind === 'source'
     ? nearSource(nearest, title)
@@ -35,7 +30,7 @@ export const deadLink = ({ kind, id, nearest, title }: Of<'dead-link'>): Told =>
 ];
 
 /** A page that is published keeps its name; of two that are not nobody knows which is older. */
-export const nearName = ({ kind, id, other, isNew }: Of<'near-name'>): Told =>
+const nearName = ({ kind, id, other, isNew }: Of<'near-name'>): Told =>
   isNew
     ? [
         `there is a ${kind} almost of this name already, "${other.id}" (${short(other.name)})`,
@@ -46,7 +41,7 @@ export const nearName = ({ kind, id, other, isNew }: Of<'near-name'>): Told =>
         'keep the older one, and delete the newer file, or rename it by what tells it apart',
       ];
 
-export const unreachable = (issue: Of<'unreachable-defect'>): Told => {
+const unreachable = (issue: Of<'unreachable-defect'>): Told => {
   switch (issue.by) {
     case 'signs':
       return [
@@ -68,7 +63,7 @@ export const unreachable = (issue: Of<'unreachable-defect'>): Told => {
   }
 };
 
-export const unusedName = ({ what, name, nearest }: Of<'unused-name'>): Told => {
+const unusedName = ({ what, name, nearest }: Of<'unused-name'>): Told => {
   const line =
     what === 'shared step'
       ? `write - ${name} under "steps:" in the remedy it is for`
@@ -79,4 +74,37 @@ export const unusedName = ({ what, name, nearest }: Of<'unused-name'>): Told => 
       ? `did you mean "${nearest}", which a remedy asks for? If it is a new one, ${line}`
       : `${line}, or delete this entry`,
   ];
+};
+
+export const OF_NAMES: Say<
+  | 'dead-link'
+  | 'unknown-name'
+  | 'still-there'
+  | 'near-name'
+  | 'unused-name'
+  | 'retired-link'
+  | 'orphan'
+  | 'unreachable-defect'
+  | 'lost-address'
+> = {
+  'dead-link': deadLink,
+  'unknown-name': (issue) => [
+    `there is no ${issue.what} "${issue.name}"`,
+    maybe(issue.nearest)
+      ? `${maybe(issue.nearest)} Change it here (${issue.in} has them all)`
+      : `write it out here, or add it to ${issue.in}`,
+  ],
+  'still-there': (issue) => [
+    `this line says that the ${issue.kind} "${issue.id}" is retired, but its file content/${FOLDERS[issue.kind]}/${issue.id}.mdx is still there`,
+    'to keep it, delete this line; to retire it, delete that file',
+  ],
+  'near-name': nearName,
+  'unused-name': unusedName,
+  'retired-link': (issue) => [`the ${issue.kind} "${issue.id}" was retired`, `write "${issue.now}" instead`],
+  orphan: orphan,
+  'unreachable-defect': unreachable,
+  'lost-address': (issue) => [
+    `${issue.address} was published and must answer for ever, but there is no ${issue.kind} "${issue.id}"`,
+    `bring content/${FOLDERS[issue.kind]}/${issue.id}.mdx back, or say in content/retired.yaml what stands for it: ${issue.kind}/${issue.id}: ${issue.nearest ?? 'the-name-of-its-file'}`,
+  ],
 };

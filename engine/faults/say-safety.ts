@@ -1,11 +1,10 @@
 /** What is told of hands, hazards and cautions: what is wrong, and how the author mends it. */
 
 import { HAZARDS } from '../model/hazard.ts';
-import type { Fault, Weight } from './issue.ts';
+import { either } from './either.ts';
+import type { Weight } from './issue.ts';
 import { within } from './mend.ts';
-
-type Of<C extends Fault['code']> = Extract<Fault, { code: C }>;
-export type Told = [what: string, mend: string];
+import type { Of, Say, Told } from './told.ts';
 
 /** How a rule of each weight is written, and what it is called. */
 const RULE: Readonly<Record<Weight, readonly [called: string, written: string]>> = {
@@ -27,7 +26,7 @@ const ruleWanted = ({ of, hazard, lacks, in: on, rule, like }: Of<'no-caution'>)
   return of === 'lesson' ? `${made}; then add its name under "rules:"` : made;
 };
 
-export const noCaution = (issue: Of<'no-caution'>): Told => {
+const noCaution = (issue: Of<'no-caution'>): Told => {
   const where = issue.in === 'any case' ? '' : `, in this case: ${issue.in}`;
   return [
     `no ${RULE[issue.lacks][0]} stands before the ${issue.of} "${issue.step}", which ${HAZARDS[issue.hazard]}${where}`,
@@ -35,7 +34,7 @@ export const noCaution = (issue: Of<'no-caution'>): Told => {
   ];
 };
 
-export const hazardUntold = ({ of, step, word, hazards, isOneLine }: Of<'hazard-untold'>): Told => {
+const hazardUntold = ({ of, step, word, hazards, isOneLine }: Of<'hazard-untold'>): Told => {
   const mark = within(`does: [${hazards.join(', ')}]`, isOneLine);
   const does = hazards.map((one) => HAZARDS[one]).join(' and ');
   if (of === 'if-not')
@@ -54,7 +53,7 @@ export const hazardUntold = ({ of, step, word, hazards, isOneLine }: Of<'hazard-
   ];
 };
 
-export const comesOffUntold = ({ step, isMix, word, isOneLine }: Of<'comes-off-untold'>): Told => [
+const comesOffUntold = ({ step, isMix, word, isOneLine }: Of<'comes-off-untold'>): Told => [
   `the step "${step}" ${isMix ? 'handles finish that may still be soft, in the can or on the piece' : 'takes off finish that may still be soft'} ("${word}"), and a cloth or paper full of it can heat up and catch fire by itself`,
   `say which finish that is, so that the caution stands before it: ${within('of: same', isOneLine)} (same: the top coat of this repair; of: oil for any drying oil; of: base-color for the paint or stain below)`,
 ];
@@ -71,7 +70,7 @@ const BECOMES = {
 const withoutHow = (order: string): string =>
   order.replace(/^./, (first) => first.toLowerCase()).replace(/,? (?:very )?[a-z]+ly\b/g, '');
 
-export const touchOrdered = ({ order, where, becomes }: Of<'touch-ordered'>): Told =>
+const touchOrdered = ({ order, where, becomes }: Of<'touch-ordered'>): Told =>
   becomes === 'not'
     ? [
         `after "not:" stands an order to touch the film, "${order}", ${where}`,
@@ -80,7 +79,7 @@ export const touchOrdered = ({ order, where, becomes }: Of<'touch-ordered'>): To
     : [`"${order}" sends a hand to the film ${where}`, BECOMES[becomes]];
 
 /** Who says nothing of when to look again has the usual words, which stand nowhere in the file. */
-export const timesDiffer = ({ again, isOwn, days, isOneLine }: Of<'times-differ'>): Told => {
+const timesDiffer = ({ again, isOwn, days, isOneLine }: Of<'times-differ'>): Told => {
   const usual = `when to look again, so readers get the usual words, "${again}"`;
   if (days === undefined)
     return isOwn
@@ -101,4 +100,59 @@ export const timesDiffer = ({ again, isOwn, days, isOneLine }: Of<'times-differ'
         `this stage says "${days}" and not ${usual}`,
         `add your own: ${within(`again: Look again after ${days}.`, isOneLine)}`,
       ];
+};
+
+/** What an act may be, for whoever has never chosen one. */
+const MEANS: Readonly<Record<string, string>> = {
+  leave: 'hands off',
+  stop: 'end all work',
+  wait: 'leave it to dry',
+  accept: 'it is good as it is',
+};
+const asDoing = (one: string): string => `do: ${one}${one in MEANS ? ` (${MEANS[one]})` : ''}`;
+
+export const OF_SAFETY: Say<
+  | 'touches-setting'
+  | 'touch-ordered'
+  | 'times-differ'
+  | 'step-order'
+  | 'against-told'
+  | 'no-caution'
+  | 'comes-off-untold'
+  | 'look-lays'
+  | 'hazard-untold'
+  | 'check-cuts'
+  | 'check-touches'
+  | 'over-limit'
+> = {
+  'touches-setting': (issue) => [
+    `"do: ${issue.doing}" is more than a film at the stage "${issue.stage}" bears`,
+    `write ${either(issue.allowed.map(asDoing))}, and change the sentence after "say:" to match`,
+  ],
+  'touch-ordered': touchOrdered,
+  'times-differ': timesDiffer,
+  'step-order': (issue) => [`the step "${issue.step}" ${issue.what}`, issue.mend],
+  'against-told': (issue) => [
+    `the step "${issue.step}" ${issue.why}, but it is shown as well to those with ${issue.fact}: ${either(issue.told)}`,
+    issue.mend,
+  ],
+  'no-caution': noCaution,
+  'comes-off-untold': comesOffUntold,
+  'look-lays': (issue) => [
+    `the step "${issue.step}" says "${issue.word}", but has ${issue.field}, which lays nothing and opens no can`,
+    'give that a step of its own, with kind: coat, mix or test-patch',
+  ],
+  'hazard-untold': hazardUntold,
+  'check-cuts': (issue) => [
+    `the check "${issue.text}" says "${issue.word}", and no warning of old paint, which may hold lead, is shown before a question`,
+    'say how it is seen without that, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you can not tell.',
+  ],
+  'check-touches': (issue) => [
+    `the check "${issue.text}" says "${issue.word}", but it may be asked while the film is wet`,
+    'say how it is seen without a touch, or write after "safe-from:" the first stage at which touching does no harm, for example safe-from: dry-to-touch',
+  ],
+  'over-limit': (issue) => [
+    `this step takes ${issue.what} to ${issue.percent} %, and the rule "${issue.rule}" allows ${issue.most} % at most`,
+    `write ${issue.most} or less`,
+  ],
 };
