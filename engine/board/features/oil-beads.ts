@@ -54,7 +54,7 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       color * wet * (0.6 + 0.5 * cap + 0.4 * Math.exp(-(((t - 0.9) / 0.09) ** 2)) - 0.6 * gathered),
     );
     // What it covers it wets: no veil dulls the color there.
-    b.haze[i] = b.haze[i]! * (1 - 0.85 * wet);
+    b.haze[i] = b.haze[i]! * (1 - 0.6 * wet);
     roughen(b, i, 0.008 + 0.03 * spread, wet);
   });
 };

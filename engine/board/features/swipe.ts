@@ -71,7 +71,7 @@ export const swipe = (b: Board, f: FeatureOf<'swipe'>, from: number): void => {
       b,
       i,
       f['ridge-um'] *
-        (0.8 * roll * lumps + 0.9 * heap + 0.3 * string - 0.22 * cleared + 0.035 * thread * inside),
+        (0.8 * roll * lumps + 0.9 * heap + 0.14 * string - 0.22 * cleared + 0.035 * thread * inside),
     );
     b.haze[i] = b.haze[i]! * (1 + 0.7 * Math.min(1, roll + heap + 0.5 * string));
   });
