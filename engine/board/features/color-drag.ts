@@ -54,7 +54,7 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
       ease(-0.3, 0.5, noise(x / 1.3, v / 0.4, from + 10) + 0.5 * noise(x / 4, v / 1.2, from + 11));
     const drawn = f.strength * 0.85 * stroke * (1 - 0.5 * skips) * Math.max(0, glaze);
     const worn =
-      f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.17;
+      f.strength * stroke * ease(0.1, 1.1, bristle) * (1 - ease(width * 0.1, width * 1.1, -u)) * 0.08;
     uncover(b, i, ground, over + (1 - over) * worn);
     tint(b, i, color, Math.min(1, drawn));
     // The navy ends in a low ridge where the strokes set down.

@@ -32,10 +32,8 @@ export const drag = (b: Board, f: FeatureOf<'drag'>, from: number): void => {
     raise(b, i, -0.75 * inside * Math.min(0, b.height[i]!));
     const pile = ease(-half * 0.3, half * 0.75, u + half * 0.3 * fold);
     // Small ridges square to the path, side by side, which fork and shift a little against one another.
-    const slides = 0.9 * noise(u / 9, v / 3.4, from + 7) + 0.34 * noise(u / 2.6, v / 1.1, from + 8);
-    const phase =
-      (u + slides + 0.12 * v * v * Math.sign(bow) + 0.25 * v * noise(u / 14, 2, from + 3)) /
-      (0.85 + 0.5 * pile + 0.2 * fold);
+    const slides = 1.1 * noise(u / 11, v / 5, from + 7) + 0.3 * noise(u / 3, v / 1.6, from + 8);
+    const phase = (u + slides + 0.09 * v * v * Math.sign(bow) + 0.22 * v) / (0.85 + 0.5 * pile + 0.2 * fold);
     const crest = Math.sin(2 * Math.PI * phase);
     const broken = ease(-0.5, 0.4, noise(u / 1.6, v / 2.6, from + 6) + 0.6 * noise(u / 8, v / 5, from + 9));
     const dune =

@@ -54,7 +54,7 @@ const bead = (b: Board, next: Random, point: Point, radius: number, color: numbe
       color * wet * (0.6 + 0.5 * cap + 0.4 * Math.exp(-(((t - 0.9) / 0.09) ** 2)) - 0.6 * gathered),
     );
     // What it covers it wets: no veil dulls the color there.
-    b.haze[i] = b.haze[i]! * (1 - 0.6 * wet);
+    b.haze[i] = b.haze[i]! * (1 - 0.78 * wet);
     roughen(b, i, 0.008 + 0.03 * spread, wet);
   });
 };
@@ -118,13 +118,13 @@ export const oilBeads = (b: Board, f: OilBeads, from: number): void => {
     if (veil > 0) {
       const [column, row] = [Math.floor(point[0] / b.pitch), Math.floor(point[1] / b.pitch)];
       const here = b.haze[row * b.columns + column] ?? 0;
-      if (column < b.columns && here > WIPED * veil) bead(b, next, point, radius, 0.1);
+      if (column < b.columns && here > WIPED * veil) bead(b, next, point, radius, 0.22);
     } else if (f.set) {
       soak(b, next, point, radius);
       scab(b, next, point, radius);
     } else {
       soak(b, next, point, radius);
-      bead(b, next, point, radius, 0.34);
+      bead(b, next, point, radius, 0.46);
     }
   }
 };

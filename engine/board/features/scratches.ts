@@ -52,7 +52,7 @@ const lines = (b: Board, f: Scratches, next: Random, count: number, width: numbe
         const angle = heading + askew + bent * run;
         points.push([start[0] + Math.cos(angle) * run, start[1] + Math.sin(angle) * run]);
       }
-      cut(points, width * between(next, 0.4, 1.3), between(next, 0.04, 0.9, 2.6), length, 0);
+      cut(points, width * between(next, 0.4, 1.3), between(next, 0.05, 1, 2), length, 0);
     }
   }
 };

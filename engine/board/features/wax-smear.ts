@@ -42,7 +42,7 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
       if (set) {
         const heaped = Math.exp(-(((Math.abs(off) / (passes[n]!.wide * 0.62) - 1) / 0.16) ** 2));
         raise(b, i, f.strength * share * (16 * ridge + 15 * thread + 9 * heaped));
-        scatter(b, i, 0.06 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
+        scatter(b, i, 0.11 * f.strength * share * Math.max(0, ridge + 0.3 * thread));
         return;
       }
       // What the cloth pushed aside lies along one side as a greasy ridge, here thick and there gone.
