@@ -58,7 +58,9 @@ const levelled = kept(
       swell[i] = SWELL_UM * wide;
       grain[i] =
         grainUm * coarse +
-        FINE_UM * rough(x / FINE_MM + 1.1 * wide + coarse, y / FINE_MM - 1.4 * coarse, seed + 9, 1) * 1.6;
+        FINE_UM *
+          rough(x / FINE_MM + 1.7 * wide + 1.3 * coarse, y / FINE_MM + wide - 1.7 * coarse, seed + 9, 2) *
+          1.5;
     });
     return { swell, grain, thickness, drift };
   },

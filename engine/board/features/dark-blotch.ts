@@ -22,7 +22,7 @@ const brushed = (degrees: number, seed: number) => {
  * overlap, wiped thin elsewhere.
  */
 const wax = (b: Board, f: DarkBlotch, from: number): void => {
-  const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.36);
+  const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.62);
   const spots = patches(f['size-mm'] * 0.34, from + 70, 0.3, 0.5);
   const lanes = [brushed(-16, from + 3), brushed(9, from + 13)] as const;
   const traces = wipesOver(b, random(from), {

@@ -55,7 +55,7 @@ const buffed = (b: Board, size: number, from: number): Dullness => {
       rubbed += (1 - rubbed) * share * (0.75 + 0.3 * thread);
       threads += share * thread;
     }
-    const grain = noise(x / 0.7, y / 0.7, from + 7) + 1.6 * (settled(x, y, from + 8) - 1);
+    const grain = 0.5 * noise(x / 0.5, y / 0.5, from + 7) + 1.1 * (settled(x, y, from + 8) - 1);
     const hollow = ease(0, 1, island(x * 0.75 + 0.3 * y, y) + 0.4 * threads - 0.6 * rubbed + 0.14 * grain);
     return 1.2 * hollow * (1 - 0.6 * rubbed) - 1.1 * rubbed * (1 - hollow) + 0.5 * threads + 0.2 * grain;
   };
