@@ -2,7 +2,7 @@ import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
 import { type Board, dim, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { remnant } from '../mask.ts';
-import { between, ease, noise, type Random, random, rough } from '../noise.ts';
+import { between, drawnOut, ease, noise, type Random, random, rough } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
 
 /** Old primer is gray and stained by what lay on it, linear light. */
@@ -96,7 +96,8 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     const past = (toward - 0.34 - jag - 0.9 * aside * aside) * radius;
     if (d < 0) {
       const strokes =
-        noise((x - 0.4 * y) / 9, (y + 0.4 * x) / 0.9, from + 3) + 0.6 * rough(x / 0.9, y / 0.7, from + 17, 2);
+        0.8 * drawnOut(x - 0.4 * y, y + 0.4 * x, 5, 0.5, from + 3) +
+        0.7 * rough(x / 0.6, y / 0.6, from + 17, 2);
       const paint: readonly [number, number, number] = [b.red[i]!, b.green[i]!, b.blue[i]!];
       // A tongue of it still hangs on: fast along the rim, high where it broke off.
       const flap = film > 0 ? ease(-0.1, 0.1, past) : 0;
