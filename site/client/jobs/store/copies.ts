@@ -1,5 +1,6 @@
 import type { RemovedCard } from '#engine/model/job-card.ts';
 import { hasRoomFor, Shelf, tryCopy, type Versions } from '../../shared/second-copy.ts';
+import type { KeptClash } from './clashes.ts';
 import type { JobsDb } from './db.ts';
 import { cardUnder, type KeptPhoto, keyOf, photosIn, photoUnder } from './photos.ts';
 import { changedOn, photosOn } from './raw-card.ts';
@@ -10,9 +11,17 @@ export type Touched = {
   readonly cards: readonly string[];
   /** Photos that it writes anew or takes away. Those that merely go with their card need not be named. */
   readonly photos?: readonly Pick<KeptPhoto, 'card' | 'id'>[];
-  /** An edit: the card is there, newer than all of its copies, and no other photo than those named came or went. */
-  readonly grows?: true;
 };
+
+/** An edit: the card is there, newer than all of its copies, and no other photo than those named came or went. */
+export type Edited = {
+  readonly card: string;
+  readonly photos?: Touched['photos'];
+  /** The card and its open clashes as the edit left them: nobody else writes before the copy is made. */
+  readonly standing: Standing;
+};
+/** What a copy of a card holds. */
+type Standing = { readonly raw: unknown; readonly clashes: readonly KeptClash[] };
 
 export const SHELVES = {
   /** A card as it lies in the store with its open clashes, by when it was changed. */
@@ -75,26 +84,22 @@ const standingIn = async (db: JobsDb, id: string) => {
   ]);
   return { raw, photos: photos.map(photoUnder), clashes, aside, removed };
 };
-type OneOnDisk = Awaited<ReturnType<typeof standingIn>>;
 
-const putCopy = (id: string, { raw, clashes }: OneOnDisk, others?: readonly number[]): Promise<void> =>
+const putCopy = (id: string, { raw, clashes }: Standing, others?: readonly number[]): Promise<void> =>
   putText(SHELVES.cards, id, changedOn(raw), { card: raw, clashes }, others);
 
 const photosOf = async (db: JobsDb, card: string): Promise<readonly KeptPhoto[]> =>
   photosIn(await db.getAllFromIndex('photos', 'card', card));
 
-/** After an edit: the card as it is now, and the photo that came or went with it. */
-const followEdit = async (db: JobsDb, { cards, photos = [] }: Touched): Promise<void> => {
-  for (const id of cards) {
-    const standing = await standingIn(db, id);
-    const there = standing.photos.length && photos.length ? await photosOf(db, id) : [];
-    for (const { id: photo } of photos) {
-      const found = there.find((one) => one.id === photo);
-      if (found) await putPhoto(found);
-      else await SHELVES.photos.drop(keyOf(id, photo), [PHOTO]);
-    }
-    if (standing.raw !== undefined) await putCopy(id, standing);
+/** After an edit: the card as it was written, and the photo that came or went with it. */
+const followEdit = async (db: JobsDb, { card: id, photos = [], standing }: Edited): Promise<void> => {
+  const there = photos.length ? await photosOf(db, id) : [];
+  for (const { id: photo } of photos) {
+    const found = there.find((one) => one.id === photo);
+    if (found) await putPhoto(found);
+    else await SHELVES.photos.drop(keyOf(id, photo), [PHOTO]);
   }
+  await putCopy(id, standing);
 };
 
 type Photos = ReadonlyMap<string, ReadonlySet<string>>;
@@ -180,9 +185,9 @@ export const followWhole = async (
 };
 
 /** Lets the second copies follow a change that is on the disk. Never fails: a copy is more than what was promised. */
-export const followCopies = async (db: JobsDb, touched: Touched): Promise<void> => {
-  if (touched.grows) await tryCopy(() => followEdit(db, touched));
-  else await followWhole(db, touched);
+export const followCopies = async (db: JobsDb, done: Touched | Edited): Promise<void> => {
+  if ('standing' in done) await tryCopy(() => followEdit(db, done));
+  else await followWhole(db, done);
 };
 
 /** Takes all copies of photos away, where storage is full; false where there were none. */

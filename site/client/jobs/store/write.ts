@@ -2,8 +2,8 @@ import { withoutPhoto } from '#engine/jobs/card.ts';
 import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { type KeptClash, keepClashes } from './clashes.ts';
-import { dropPhotoCopies, followCopies, type Touched } from './copies.ts';
+import { clashesIn, type KeptClash, keepClashes } from './clashes.ts';
+import { dropPhotoCopies, type Edited, followCopies, type Touched } from './copies.ts';
 import { type JobsDb, jobsDb } from './db.ts';
 import { CardRefused, faultOf, type Refusal } from './fault.ts';
 import { listedOf } from './listed.ts';
@@ -79,10 +79,15 @@ const withRoom = async <T>(work: (change: Change) => Promise<T>): Promise<Writte
  * Runs one change as a whole: all of it is on the disk when this resolves, or none, and the second copies of what it
  * touches have followed, as far as this browser makes copies. Throws a `JobsFault`.
  */
-export const write = <T>(touched: Touched, work: (change: Change) => Promise<T>): Promise<T> =>
+export const write = <T>(
+  /** What it touches, or what it has left behind. */
+  touched: Touched | ((result: T) => Edited | undefined),
+  work: (change: Change) => Promise<T>,
+): Promise<T> =>
   asOnlyWriter(async () => {
     const { db, result } = await withRoom(work);
-    await followCopies(db, touched);
+    const done = typeof touched === 'function' ? touched(result) : touched;
+    if (done) await followCopies(db, done);
     return result;
   }).catch((error) => {
     throw faultOf(error);
@@ -129,27 +134,32 @@ export const addCard = async (card: JobCard): Promise<void> => {
   tellTabs([card.id]);
 };
 
-type Edited = { readonly card: JobCard; readonly merged: boolean; readonly clashes: readonly Clash[] };
+type Merged = { readonly card: JobCard; readonly merged: boolean; readonly clashes: readonly Clash[] };
+/** How an edit came out, and all clashes of the card that are open after it. */
+type Left = { readonly outcome: Changed; readonly clashes: readonly KeptClash[] };
 const edit = async (
   id: string,
-  by: (there: JobCard) => Edited,
+  by: (there: JobCard) => Merged,
   also: (change: Change) => Promise<unknown> = async () => undefined,
   photos: Touched['photos'] = [],
 ): Promise<Changed> => {
   const read = await cardReader();
+  const left = ({ outcome, clashes }: Left): Edited | undefined =>
+    outcome.kind === 'saved' ? { card: id, photos, standing: { raw: outcome.card, clashes } } : undefined;
   let outcome: Changed;
   try {
-    outcome = await write({ cards: [id], photos, grows: true }, async (change): Promise<Changed> => {
+    ({ outcome } = await write(left, async (change): Promise<Left> => {
       const there = await cardIn(change, read, id);
-      if (there.kind !== 'card') return there;
+      if (there.kind !== 'card') return { outcome: there, clashes: [] };
       const edited = by(there.card);
       const [card, clashes] = await Promise.all([
         putCard(change, read, edited.card),
         keepClashes(change, id, edited.clashes),
         also(change),
       ]);
-      return { kind: 'saved', card, merged: edited.merged, clashes };
-    });
+      const saved: Changed = { kind: 'saved', card, merged: edited.merged, clashes };
+      return { outcome: saved, clashes: await clashesIn(change, id) };
+    }));
   } catch (error) {
     if (error instanceof CardRefused) return { kind: 'refused', refusals: error.refusals };
     throw error;
@@ -178,7 +188,7 @@ export const changeCard = (seen: JobCard, by: CardEdit): Promise<Changed> =>
 /** Puts the edit onto whatever the card holds now; `merged` where that is not what she saw. */
 const plainly =
   (by: CardEdit, seen?: JobCard) =>
-  (there: JobCard): Edited => ({
+  (there: JobCard): Merged => ({
     card: stamped(by(there), there.changedAt),
     merged: seen !== undefined && !sameCard(there, seen),
     clashes: [],
