@@ -38,7 +38,15 @@ export const answerBy = (
 };
 
 /** The answer to a question as far as the case knows it. */
-export const answerOf = (known: Knows<AnswerReads>, on: Case, question: string): Answer | undefined =>
+export const answerOf = (known: Knows<AnswerReads>, on: Case, question: string): Answer | undefined => {
+  const given = on[question]?.value;
+  // Most are answered by her, and most that are not follow from nothing else: these need no way through the rules.
+  if (given === 'yes' || given === 'no') return given;
+  const rules = known.has('question', question) ? known.get('question', question).known : undefined;
+  return rules?.length ? following(known, on, question) : given === 'unsure' ? given : undefined;
+};
+
+const following = (known: Knows<AnswerReads>, on: Case, question: string): Answer | undefined =>
   answerBy(
     (id) => (known.has('question', id) ? known.get('question', id).known : undefined),
     (fact) => on[fact]?.value,

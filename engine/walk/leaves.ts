@@ -1,7 +1,7 @@
 import { type AnswerReads, answerOf, canCheck } from '../case/answers.ts';
 import type { Answer, Case } from '../case/case.ts';
 import { treesOf } from '../compiled/compiled.ts';
-import { type Leaf, NODE, type Place, type TreeReads } from '../compiled/trees.ts';
+import { type Leaf, NODE, type Place, type TreeReads, type TreeTable } from '../compiled/trees.ts';
 import type { Knows } from '../knowledge/knowledge.ts';
 import type { QuestionId } from '../model/ids.ts';
 
@@ -22,24 +22,36 @@ export type Possible = { readonly leaves: readonly Leaf[]; readonly met: readonl
  * (unknown, can't tell, can't be checked on this film) keeps both.
  */
 export const possible = (known: Knows<TreeReads & AnswerReads>, on: Case, defect: string): Possible => {
-  const { nodes, of, questions, leaves, roots } = treesOf(known);
-  const ends = new Set<Leaf>();
+  const trees = treesOf(known);
+  const leaves: Leaf[] = [];
   const met: MetQuestion[] = [];
-  const follow = (place: Place): void => {
-    if (place < 0) {
-      ends.add(leaves[~place] as Leaf);
-      return;
-    }
+  follow(known, on, trees, trees.roots.get(defect) ?? rootOfNone(known, defect), leaves, met);
+  return { leaves, met };
+};
+
+/** Goes on from a place to all ends below it: where both branches are kept, the yes first. */
+const follow = (
+  known: Knows<TreeReads & AnswerReads>,
+  on: Case,
+  trees: TreeTable,
+  from: Place,
+  leaves: Leaf[],
+  met: MetQuestion[],
+): void => {
+  const { nodes, of, questions } = trees;
+  let place = from;
+  while (place >= 0) {
     const at = place * NODE;
     const question = questions[nodes[at] as number] as QuestionId;
     const answer = answerOf(known, on, question);
     const open = answer === undefined && canCheck(known, on, question);
     met.push({ question, answer, open, of: of[place] as string });
-    if (answer !== 'no') follow(nodes[at + 1] as Place);
-    if (answer !== 'yes') follow(nodes[at + 2] as Place);
-  };
-  follow(roots.get(defect) ?? rootOfNone(known, defect));
-  return { leaves: [...ends], met };
+    if (answer !== 'yes' && answer !== 'no') follow(known, on, trees, nodes[at + 1] as Place, leaves, met);
+    place = nodes[answer === 'yes' ? at + 1 : at + 2] as Place;
+  }
+  const leaf = trees.leaves[~place] as Leaf;
+  // Ends are few: they are looked through faster than a set is made of them.
+  if (!leaves.includes(leaf)) leaves.push(leaf);
 };
 
 /** Throws, naming the defect. */

@@ -107,7 +107,11 @@ export const races = async (known: Knowledge): Promise<readonly Row[]> => {
         },
         {
           name: 'with what was met and why',
-          run: each(({ defect, on }) => (kept += possible(known, on, defect).leaves.length)),
+          run: each(({ defect, on }) => {
+            const { leaves: causes, met } = possible(known, on, defect);
+            kept += causes.length;
+            for (const { answer, open, of } of met) kept += answer === 'unsure' || open ? of.length : 1;
+          }),
         },
         {
           name: 'the whole walk: causes, rules, what to do, trace',
