@@ -4,12 +4,12 @@ import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Question } from '../model/question.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
+import { firstSentence } from '../plain/text.ts';
 import { SPRAYED } from '../rules/hazards.ts';
 import { isHeardAlone, type RuleEntry } from '../rules/rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
 import { actionKey, actOf } from '../walk/act.ts';
 import { possible } from '../walk/leaves.ts';
-import { firstSentence } from './reply-words.ts';
 
 /** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
 type Manner = {

@@ -6,6 +6,7 @@ import type { ActNow, Considered } from './consider.ts';
 import { type Heard, SURE } from './heard.ts';
 import { safetySaid } from './reply-safety.ts';
 import { fitted } from './reply-words.ts';
+import type { Span } from './words.ts';
 
 export type ReplyOptions = {
   /** What can not wait for any question, as a spill that stands there; it takes the place of leaving it alone. */

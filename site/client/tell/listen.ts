@@ -28,7 +28,7 @@ export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 export type PageFor = Pick<Hit, 'title' | 'says'> & {
   readonly url: string;
   /** What a rule says first: it does alone. */
-  readonly first: string | undefined;
+  readonly first?: string | undefined;
 };
 
 export type Understood = {
