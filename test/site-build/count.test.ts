@@ -58,13 +58,13 @@ it('names bounds that at least half of all ways keep, and no wider than they are
 });
 
 it('counts what a flaw asks to which another leads', () => {
-  // Bubbles that are ready for a coat begin with what may lead to craters, which asks its own.
-  const [first, ...after] = [...nodesOf(known, 'bubbles')].filter(
-    ({ address }) => address[0] === 'stage-recoatable',
-  );
-  const leading = after.find(({ address }) => address.join('/') === 'stage-recoatable/drew-back-yes');
-  const second = after.find(({ address }) => address.join('/') === 'stage-recoatable/drew-back-no');
+  // Bubbles of the stroke are asked about what may lead to craters, which asks its own.
+  const after = [...nodesOf(known, 'bubbles')].filter(({ address }) => address[0] === 'stage-recoatable');
+  const at = (path: string) => after.find(({ address }) => address.join('/') === path);
+  const first = at('stage-recoatable');
+  const leading = at('stage-recoatable/there-while-coating-yes/drew-back-yes');
+  const third = at('stage-recoatable/there-while-coating-yes/drew-back-no');
   expect(leading?.handover).toBe('fisheyes');
   expect(first && countOf(known, 'bubbles', first)).toMatch(/^Question 1, usually \d+ (or|to) \d+ in all$/);
-  expect(second && countOf(known, 'bubbles', second)).toMatch(/^Question 2, usually /);
+  expect(third && countOf(known, 'bubbles', third)).toMatch(/^Question 3, usually /);
 });
