@@ -10,6 +10,20 @@ export const ear = (): Ear => ({
   mind: mindOf(knowledge),
   pictured: knowledge.questions.filter((question) => questionBoards(question)).map(({ id }) => id),
   boarded: knowledge.defects.filter(({ boards }) => boards.length).map(({ id }) => id),
+  dries: Object.fromEntries(
+    [...new Set(knowledge.products.map(({ family }) => family))].map((family) => {
+      const cans = knowledge.products.filter((one) => one.family === family);
+      const latest = (of: (can: (typeof cans)[number]) => number) => Math.max(...cans.map(of));
+      return [
+        family,
+        [
+          latest((can) => can['touch-minutes'][1] / 60),
+          latest((can) => can['recoat-hours'][1]),
+          latest((can) => can['cure-days'][1] * 24),
+        ],
+      ] as const;
+    }),
+  ),
   atOnce: Object.fromEntries(
     knowledge.defects.flatMap(({ id, 'at-once': says }) => (says ? [[id, says]] : [])),
   ),

@@ -7,6 +7,8 @@ export type Ear = {
   /** Questions with a pair of pictures, and flaws with a board. */
   readonly pictured: readonly string[];
   readonly boarded: readonly string[];
+  /** Hours after which every can of a kind is dry to the touch, ready for a coat, and cured. */
+  readonly dries: Readonly<Record<string, readonly [number, number, number]>>;
   /** What is done this minute where such a flaw is named, before anything is asked. */
   readonly atOnce: Readonly<Record<string, string>>;
   /** What she must hear of a flaw while the coat is wet or setting. */

@@ -17,6 +17,8 @@ export type HeardWords = {
   readonly call: ToldRule | undefined;
   /** The words are answered better by listening than by a list of pages. */
   readonly isStory: boolean;
+  /** Nothing of a coat, a flaw or a time is told: however many words, they look for a page. */
+  readonly isSilent: boolean;
   /** The page that names a top coat, where they ask which to take. */
   readonly which: string | undefined;
   /** The flaws that they name. */
@@ -40,5 +42,8 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const isStory =
     call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
   const asks = !call && !named.length && !tells && heard.asksWhich;
-  return { call, isStory, which: asks ? whichUrl(heard.facts) : undefined, named, likely };
+  const isSilent = ![heard.facts, heard.among, heard.signs, heard.dangers, named].some(
+    ({ length }) => length > 0,
+  );
+  return { call, isStory, isSilent, which: asks ? whichUrl(heard.facts) : undefined, named, likely };
 };

@@ -136,7 +136,7 @@ export class SearchElement extends HTMLElement {
     const hearing = unlessOffline(loadHearing().then(({ hearWords }) => hearWords(words)));
     const heard = await Promise.race([hearing, tooLate]);
     if (heard?.which) return heard.which;
-    const isStory = heard?.isStory || words.split(/\s+/).length >= STORY;
+    const isStory = heard?.isStory || (!heard?.isSilent && words.split(/\s+/).length >= STORY);
     return isStory ? `${TELL}#${new URLSearchParams({ say: words })}` : undefined;
   }
 

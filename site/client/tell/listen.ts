@@ -80,6 +80,16 @@ export const isWhich = ({
   considered.stage === undefined &&
   !considered.warnings.some(({ say }) => namesNumber(say));
 
+/** Nothing of a coat, a flaw or a time was told, nor tapped: the words look for a page. */
+export const hearsNothing = ({ heard, named, considered, page }: Omit<Understood, 'answer'>): boolean =>
+  !page &&
+  !named.length &&
+  considered.stage === undefined &&
+  !considered.warnings.length &&
+  ![heard.facts, heard.among, heard.signs, heard.dangers, heard.urgent].some(({ length }) => length > 0) &&
+  !heard.otherTongue &&
+  heard.text.trim().length > 0;
+
 /** The page that is asked for, as it is offered. */
 const pageFor = (
   index: FindIndex,

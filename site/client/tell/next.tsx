@@ -2,7 +2,8 @@ import type { Considered } from '#engine/hear.ts';
 import { STANDINGS } from '#engine/model/stage.ts';
 import { choices } from '../../shared/choices.ts';
 import { STAGE_WORDS, stageAsked } from '../../shared/stages.ts';
-import { boardUrl, nowUrl } from '../../shared/urls.ts';
+import { boardUrl, nowUrl, SEARCH, seeUrl } from '../../shared/urls.ts';
+import type { ByTime } from './by-time.ts';
 import type { RunningCoat } from './running.ts';
 
 type Props = {
@@ -12,9 +13,13 @@ type Props = {
   readonly coat: RunningCoat | undefined;
   readonly takePiece: (coat: RunningCoat) => Promise<void>;
   readonly tellMore: (name: string, value: string) => void;
+  /** How dry it mostly is by the time that was told. */
+  readonly time: ByTime | undefined;
+  /** It is asked of somebody else, whose words these are. */
+  readonly ofAnother: boolean;
 };
 
-type Choice = { readonly value: string; readonly says: string; readonly tell?: string };
+type Choice = { readonly value: string; readonly says: string; readonly tell?: string; readonly by?: string };
 
 const AGES: readonly Choice[] = Object.entries(choices.age.values).map(([value, says]) => ({
   // Bare wood, or only her own coats: nothing that is old.
@@ -26,20 +31,38 @@ const STAGES: readonly Choice[] = STANDINGS.map((value) => ({
   says: stageAsked(value),
   tell: STAGE_WORDS[value].tell,
 }));
+/** What fits the time that was told stands first and says so, then the others by how near they are. */
+const stagesBy = (time: ByTime | undefined): readonly Choice[] => {
+  if (!time) return STAGES;
+  const at = STAGES.findIndex(({ value }) => value === time.stage);
+  return STAGES.map((one, place) => ({
+    ...one,
+    way: Math.abs(place - at),
+    ...(place === at && { by: `${time.since}: mostly here.` }),
+  })).toSorted((a, b) => a.way - b.way);
+};
 const ANSWERS: readonly Choice[] = [
   { value: 'yes', says: 'Yes' },
   { value: 'no', says: 'No' },
 ];
 
 /** The one thing that would tell most now; nothing where all is told that can change what to do. */
-export const NextQuestion = ({ considered: { next }, pictured, coat, takePiece, tellMore }: Props) => {
+export const NextQuestion = ({
+  considered: { next },
+  pictured,
+  coat,
+  takePiece,
+  tellMore,
+  time,
+  ofAnother,
+}: Props) => {
   if (!next) return null;
   const { name, ask, how, list } = {
     stage: () => ({
       name: 'stage',
       ask: 'How dry is it?',
       how: 'Don’t test the piece. Judge by the clock and the can, or by a drip on scrap paper.',
-      list: STAGES,
+      list: stagesBy(time),
     }),
     age: () => ({
       name: 'age',
@@ -54,6 +77,7 @@ export const NextQuestion = ({ considered: { next }, pictured, coat, takePiece, 
   }[next.kind]();
   return (
     <section class="next">
+      {ofAnother && <p class="of">Ask them:</p>}
       <h2>{ask}</h2>
       <p>{how}</p>
       {pictured.includes(name) && (
@@ -74,10 +98,16 @@ export const NextQuestion = ({ considered: { next }, pictured, coat, takePiece, 
             </button>
           </li>
         )}
-        {list.map(({ value, says, tell }) => (
+        {list.map(({ value, says, tell, by }) => (
           <li key={says}>
             <button type="button" class="tape strip" onClick={() => tellMore(name, value)}>
-              <b>{says}</b> {tell && <span>{tell}</span>}
+              <b>{says}</b>{' '}
+              {tell && (
+                <span>
+                  {by && <b class="by">{by} </b>}
+                  {tell}
+                </span>
+              )}
             </button>
           </li>
         ))}
@@ -92,6 +122,25 @@ export const NextQuestion = ({ considered: { next }, pictured, coat, takePiece, 
     </section>
   );
 };
+
+/** Where nothing of a coat was heard: the pages that fit the words. */
+export const SearchFor = ({ words }: { readonly words: string }) => (
+  <section class="next">
+    <h2>No coat and no flaw heard in that</h2>
+    <ul class="strips">
+      <li>
+        <a class="tape strip" href={`${SEARCH}?${new URLSearchParams({ q: words })}`}>
+          <b>Pages that fit these words</b> <span>Or tap Change, and say what you see on the coat.</span>
+        </a>
+      </li>
+      <li>
+        <a class="quiet" href={seeUrl([])}>
+          <b>Walk me through it</b>
+        </a>
+      </li>
+    </ul>
+  </section>
+);
 
 /** Nothing more is to be asked here, and what hands do hangs on the cause: the page of the flaw finds that. */
 export const LeadOn = ({ considered: { likely, stage, overdue } }: { readonly considered: Considered }) => {

@@ -4,18 +4,19 @@ import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
+import { byTime } from './by-time.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
-import { isWhich, type Listening, understand } from './listen.ts';
-import { LeadOn, NextQuestion } from './next.tsx';
+import { hearsNothing, isWhich, type Listening, understand } from './listen.ts';
+import { LeadOn, NextQuestion, SearchFor } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
 import type { RunningCoat } from './running.ts';
 import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { isFirm, Verdict } from './verdict.tsx';
-import { tellsOfAnother } from './words.ts';
+import { tellsOfAnother, wantsReply } from './words.ts';
 
 /** Her words, what was understood, what to do now or the next question, the likeliest flaws, and a reply to send. */
 export const TellPage = ({ listening }: { readonly listening: Listening }) => {
@@ -89,9 +90,12 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const stops = found?.considered.warnings.some(({ isStop, atOnce }) => isStop || atOnce?.length) ?? false;
   const isTold = found?.considered.warnings.some(({ id }) => ruleUrl(id) === page?.url) ?? false;
   const firm = found !== undefined && isFirm(found.considered);
+  /** The answer is what is wanted: it stands before what is still to be asked. */
+  const replyFirst = firm || wantsReply(state.text, pasted);
+  const silent = found !== undefined && !which && hearsNothing(found);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm && !page;
-  const flaws = found && !calls && !page && (
+  const flaws = found && !calls && !page && !silent && (
     <LikelyFlaws
       considered={found.considered}
       named={found.named}
@@ -176,18 +180,21 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {page && !calls && stops && !isTold && <PageFor {...page} />}
-            {firm && reply}
+            {replyFirst && reply}
             {each && flaws}
-            {!calls && !page && (
+            {silent && <SearchFor words={state.text} />}
+            {!calls && !page && !silent && (
               <NextQuestion
                 considered={found.considered}
                 pictured={listening.ear.pictured}
                 coat={coat}
                 takePiece={takePiece}
                 tellMore={tellMore}
+                time={byTime(found.heard, listening.ear.dries)}
+                ofAnother={wantsReply(state.text, pasted)}
               />
             )}
-            {!calls && !page && !each && !firm && !found.considered.next && (
+            {!calls && !page && !silent && !each && !firm && !found.considered.next && (
               <LeadOn considered={found.considered} />
             )}
             <Heard
@@ -198,7 +205,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               takeOff={takeOff}
             />
             {!each && flaws}
-            {!firm && reply}
+            {!replyFirst && !silent && reply}
           </>
         )}
       </div>

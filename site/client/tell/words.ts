@@ -87,6 +87,13 @@ const OF_ANOTHER =
   /\b(?:she|he|they) (?:has|had|put|used|says?|said|wrote|asks?|asked|did|applied|painted|coated|brushed|sprayed)\b|\bmy (?:follower|reader|client|customer|student|friend|neighbor|sister|brother|mom|mother|dad|father|daughter|aunt)\b/i;
 export const tellsOfAnother = (text: string): boolean => OF_ANOTHER.test(text);
 
+/** A post rather than a search: so many words. */
+const POST = 12;
+const ASKS = /\?|\bhelp\b|\bcan i\b|\bwhat (?:do|should|can) i\b/i;
+/** Whether an answer to send is what is wanted before anything is asked: of somebody else's piece, or of a pasted post that asks. */
+export const wantsReply = (text: string, pasted: boolean): boolean =>
+  text.trim().split(/\s+/).length > POST && (tellsOfAnother(text) || (pasted && ASKS.test(text)));
+
 /** From here on what is said of one flaw may calm her, or send her at once. */
 export const LIKELY = 0.5;
 
