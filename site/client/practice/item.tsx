@@ -107,7 +107,9 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
               {answer && (
                 <div class="judged" role="status" tabIndex={-1} ref={judged}>
                   <p>
-                    <b>{answer.right ? 'Right.' : `No. It is: ${right?.says ?? ''}.`}</b> {said}
+                    <b>{answer.right ? 'Right.' : `No. It is: ${right?.says ?? ''}.`}</b>{' '}
+                    {/* Which sign tells them apart is told with both boards below. */}
+                    {!(done && kind === 'flaw' && !answer.right) && said}
                   </p>
                   {!answer.right && kind !== 'flaw' && right && said !== right.because && (
                     <p>{right.because}</p>

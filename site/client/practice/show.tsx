@@ -160,7 +160,11 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
             ))}
           </div>
           <div class="told-big" role="status">
-            {told && slide.says.map((line) => <p key={line}>{line}</p>)}
+            {/* The name of a lone board stands beneath it already. */}
+            {told &&
+              slide.says
+                .filter((line) => !(slide.boards.length === 1 && line === slide.boards[0]?.[0]))
+                .map((line) => <p key={line}>{line}</p>)}
           </div>
           <p class="acts">
             <button type="button" class="quiet" onClick={() => go(-1)} disabled={at === 0}>

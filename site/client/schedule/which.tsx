@@ -68,6 +68,11 @@ const familyNames = (families: readonly string[]): string =>
     .map(([, name]) => name)
     .join(', ');
 
+/** To the first thing that was taken for granted. */
+const toForm = (): void => {
+  document.querySelector<HTMLSelectElement>('hd-which select')?.focus();
+};
+
 type Props = {
   readonly choice: Choice;
   readonly told: string;
@@ -113,7 +118,12 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
   const minded = chosen.care.filter((row, at) => chosen.care.findIndex(({ why }) => why === row.why) === at);
   return (
     <>
-      <p class="of">{told}</p>
+      <p class="of">
+        I took: {told}.{' '}
+        <button type="button" class="plain" onClick={toForm}>
+          Change
+        </button>
+      </p>
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
