@@ -36,7 +36,7 @@ it('says of foam that the stroke is one, when it is over, and that hands are off
   expect(now.wet.say).toMatch(/^One light stroke .* first two minutes.* hands off/);
 });
 
-it('asks two things of a fresh coat with bubbles, and one where the tool was told', () => {
+it('asks a fresh coat with bubbles no more than keeps a brush off craters, which it would spread', () => {
   const askedOf = (facts: Record<string, string>) => {
     const asked: string[] = [];
     let on = told({ stage: 'wet', ...facts });
@@ -48,9 +48,12 @@ it('asks two things of a fresh coat with bubbles, and one where the tool was tol
       on = { ...on, [walked.question]: { value: answer, how: 'answered' } };
     }
   };
-  expect(askedOf({}).asked).toEqual(['just-laid', 'was-sprayed']);
+  expect(askedOf({}).asked).toEqual(['just-laid', 'was-sprayed', 'drew-back']);
   const brushed = askedOf({ applicator: 'brush' });
-  expect(brushed.asked).toEqual(['just-laid']);
+  expect(brushed.asked).toEqual(['just-laid', 'drew-back']);
+  const sprayed = askedOf({ applicator: 'spray-gun' });
+  expect(sprayed.asked).toEqual(['just-laid']);
+  expect(sprayed.walked.kind === 'outcome' && sprayed.walked.action.do).toBe('leave');
   expect(brushed.walked.kind === 'outcome' && brushed.walked.action.do).toBe('tip-off');
 });
 
