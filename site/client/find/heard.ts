@@ -1,4 +1,5 @@
 import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
+import { isSilent } from '#engine/hear/silent.ts';
 import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
 import { EAR } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
@@ -42,8 +43,12 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const isStory =
     call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
   const asks = !call && !named.length && !tells && heard.asksWhich;
-  const isSilent = ![heard.facts, heard.among, heard.signs, heard.dangers, named].some(
-    ({ length }) => length > 0,
-  );
-  return { call, isStory, isSilent, which: asks ? whichUrl(heard.facts) : undefined, named, likely };
+  return {
+    call,
+    isStory,
+    isSilent: !named.length && isSilent(heard),
+    which: asks ? whichUrl(heard.facts) : undefined,
+    named,
+    likely,
+  };
 };

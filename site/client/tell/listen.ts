@@ -1,6 +1,7 @@
 import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindIndex, Hit } from '#engine/find.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
+import { isSilent } from '#engine/hear/silent.ts';
 import {
   type Considered,
   consider,
@@ -82,13 +83,7 @@ export const isWhich = ({
 
 /** Nothing of a coat, a flaw or a time was told, nor tapped: the words look for a page. */
 export const hearsNothing = ({ heard, named, considered, page }: Omit<Understood, 'answer'>): boolean =>
-  !page &&
-  !named.length &&
-  considered.stage === undefined &&
-  !considered.warnings.length &&
-  ![heard.facts, heard.among, heard.signs, heard.dangers, heard.urgent].some(({ length }) => length > 0) &&
-  !heard.otherTongue &&
-  heard.text.trim().length > 0;
+  !page && !named.length && considered.stage === undefined && !considered.warnings.length && isSilent(heard);
 
 /** The page that is asked for, as it is offered. */
 const pageFor = (

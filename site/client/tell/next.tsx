@@ -77,8 +77,7 @@ export const NextQuestion = ({
   }[next.kind]();
   return (
     <section class="next">
-      {ofAnother && <p class="of">Ask them:</p>}
-      <h2>{ask}</h2>
+      <h2>{ofAnother ? `Ask them: ${ask.charAt(0).toLowerCase()}${ask.slice(1)}` : ask}</h2>
       <p>{how}</p>
       {pictured.includes(name) && (
         <div class="pair">

@@ -104,7 +104,12 @@ class ToldElement extends HTMLElement {
     const room = matchMedia('(min-width: 60rem)').matches;
     const fields = element('div', { className: 'fit-steps' }, ...lists.values());
     this.replaceChildren(
-      element('details', { open: room }, element('summary', {}, 'Fit the steps to your piece'), fields),
+      element(
+        'details',
+        { open: room, className: 'fold' },
+        element('summary', {}, 'Fit the steps to your piece'),
+        fields,
+      ),
     );
     const follow = () => {
       for (const [fact, label] of lists) {
@@ -123,7 +128,7 @@ class ToldElement extends HTMLElement {
     };
     count();
     const lists = TOLD_FACTS.map((one) => asList(this, one));
-    const details = element('details', {}, summary, ...lists);
+    const details = element('details', { className: 'fold' }, summary, ...lists);
     this.replaceChildren(details);
     if (document.documentElement.dataset['fit'] !== undefined) void this.#fit();
     document.addEventListener(
