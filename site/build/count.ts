@@ -1,12 +1,6 @@
-import {
-  addressOf,
-  answersOverdue,
-  type Knowledge,
-  nodesOf,
-  readAddress,
-  type TreeNode,
-} from '#engine/index.ts';
+import { addressOf, answersOverdue, type Knowledge, readAddress, type TreeNode } from '#engine/index.ts';
 import { addressFor } from '../shared/way.ts';
+import { nodesIn } from './nodes-in.ts';
 
 /** How likely each number of questions is; both answers to each are held to be as likely. */
 type Chances = ReadonlyMap<number, number>;
@@ -30,7 +24,7 @@ const counting = (known: Knowledge): ChancesFrom => {
   const at = (defect: string, address: readonly string[]): TreeNode | undefined => {
     const walk =
       walks.get(defect) ??
-      new Map([...nodesOf(known, defect)].map((node) => [node.address.join('/'), node] as const));
+      new Map(nodesIn(known, defect).map((node) => [node.address.join('/'), node] as const));
     walks.set(defect, walk);
     return walk.get(address.join('/'));
   };

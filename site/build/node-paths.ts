@@ -1,5 +1,6 @@
-import { type Entry, nodesOf, type TreeNode } from '#engine/index.ts';
+import type { TreeNode } from '#engine/index.ts';
 import { knowledge } from './knowledge.ts';
+import { nodesIn } from './nodes-in.ts';
 
 /** What the page of a node does: it asks, it says what to do, or it names a cause or the flaw that it leads to. */
 const doesOf = ({ walked, handover }: TreeNode): 'asks' | 'tells' | 'names' => {
@@ -8,15 +9,8 @@ const doesOf = ({ walked, handover }: TreeNode): 'asks' | 'tells' | 'names' => {
   return walked.kind === 'outcome' ? 'tells' : 'names';
 };
 
-let walked: readonly { readonly defect: Entry<'defect'>; readonly node: TreeNode }[] | undefined;
-
-/** Every node of all trees; walked once for the routes of all kinds. */
-const allNodes = () => {
-  walked ??= knowledge.defects.flatMap((defect) =>
-    [...nodesOf(knowledge, defect.id)].map((node) => ({ defect, node })),
-  );
-  return walked;
-};
+const allNodes = () =>
+  knowledge.defects.flatMap((defect) => nodesIn(knowledge, defect.id).map((node) => ({ defect, node })));
 
 /**
  * The pages of all trees that do this. Each kind has a route of its own, so that a question is not sent the styles of

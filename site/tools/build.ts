@@ -25,6 +25,8 @@ if (!known || issues.length) {
   process.exit(1);
 }
 
+// The pages are made of just this (`site/build/knowledge.ts`).
+Object.assign(globalThis, { halfdryProven: known });
 // Astro leaves some old files in place, so that pages would survive their content.
 // Under a test runner it would be 'test', and the pages would keep what only the preview needs.
 process.env['NODE_ENV'] = 'production';
