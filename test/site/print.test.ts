@@ -1,0 +1,73 @@
+/** Sheets of paper, in a real browser: nothing lies over anything else, and what belongs together is on one sheet. */
+import { expect, it } from 'vitest';
+import { someOf } from '../thorough.ts';
+import { openPage } from './browser.ts';
+import { builtPages } from './built.ts';
+
+const addressesOf = (shape: RegExp): readonly string[] =>
+  builtPages()
+    .map(({ address }) => address)
+    .filter((address) => shape.test(address));
+
+const sheetsOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
+
+/** US Letter within the margins of a repair, in CSS pixels. */
+const LETTER = { viewport: { width: 748, height: 1009 } } as const;
+
+/** Words that a picture, or the code, lies over: no word of its own. */
+const coveredWords = (main: Element): readonly string[] => {
+  const pictures = [...main.querySelectorAll('figure')].filter(
+    (figure) => figure.getBoundingClientRect().height > 0,
+  );
+  const covered = new Set<string>();
+  const texts = document.createTreeWalker(main, NodeFilter.SHOW_TEXT);
+  while (texts.nextNode()) {
+    const text = texts.currentNode;
+    const range = document.createRange();
+    range.selectNodeContents(text);
+    for (const line of range.getClientRects())
+      for (const figure of pictures) {
+        const box = figure.getBoundingClientRect();
+        const over =
+          line.width > 0 &&
+          line.left < box.right - 2 &&
+          line.right > box.left + 2 &&
+          line.top < box.bottom - 2 &&
+          line.bottom > box.top + 2;
+        if (over && !figure.contains(text)) covered.add((text.textContent ?? '').trim());
+      }
+  }
+  return [...covered];
+};
+
+it('lays no picture over the words of a repair on paper', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.emulateMedia({ media: 'print' });
+  const covered: string[] = [];
+  // The short run has one with a single picture, which was the tallest, and a few of all.
+  const all = addressesOf(/^\/remedies\/[^/]+\/$/);
+  expect(all.length).toBeGreaterThan(100);
+  for (const address of new Set(['/remedies/let-it-flow-out/', ...someOf(6, all)])) {
+    await page.goto(address);
+    const words = await page.locator('main').evaluate(coveredWords);
+    covered.push(...words.map((word) => `${address}: ${word}`));
+  }
+  await close();
+  expect(covered).toEqual([]);
+});
+
+it('prints what a coat of this stage needs, picture and all, on one sheet', async () => {
+  const { page, close } = await openPage();
+  const long: string[] = [];
+  // Tannin bleed and sticky oil have the most to say.
+  const all = addressesOf(/^\/defects\/[^/]+\/stage-(wet|dry-to-touch)\/$/);
+  const told = ['/defects/tannin-bleed/stage-wet/', '/defects/sticky-oil/stage-wet/'];
+  for (const address of new Set([...told, ...someOf(2, all)])) {
+    await page.goto(address);
+    if (await page.locator('.procedure').count()) continue;
+    const sheets = sheetsOf(await page.pdf({ format: 'Letter' }));
+    if (sheets !== 1) long.push(`${address}: ${sheets}`);
+  }
+  await close();
+  expect(long).toEqual([]);
+});
