@@ -135,12 +135,12 @@ const strokes = (): LessonDrawing => {
     parts.boxes.push({ x: left, y, w: wide, h: band, is: n % 2 ? 'laid' : 'laid too' });
     if (n > 0) parts.boxes.push({ x: left, y, w: wide, h: over, is: 'perhaps' });
     const mid = y + band / 2 + (n ? 6 : 0);
-    parts.words.push({ x: left + 12, y: mid + 7, text: String(n + 1), is: 'strong' });
+    parts.words.push({ x: left + 12, y: mid + 7, text: String(n + 1), is: 'strong on' });
     parts.lines.push({
       d: `M${left + 112} ${mid}H${left + wide - 8}m-12 -8l12 8l-12 8`,
-      is: 'arrow',
+      is: 'arrow on',
     });
-    parts.lines.push({ d: `M${left + 100} ${mid}H${left + 32}m12 -8l-12 8l12 8`, is: 'arrow thin' });
+    parts.lines.push({ d: `M${left + 100} ${mid}H${left + 32}m12 -8l-12 8l12 8`, is: 'arrow thin on' });
   }
   parts.words.push({ x: left, y: 24, text: 'Far side', is: 'plain' });
   parts.words.push({ x: left, y: top + high + 38, text: 'You stand here', is: 'plain' });
@@ -206,7 +206,8 @@ const lowLight = (): LessonDrawing => {
     const tangent = Math.tan((degrees * Math.PI) / 180);
     const long = high / tangent;
     parts.boxes.push({ x: 10, y: foot, w: WIDE - 20, h: 14, is: 'laid' });
-    parts.boxes.push({ x: x + 16, y: foot - 5, w: long, h: 5, is: 'shadow' });
+    // It lies on the film, which is as light in the dark.
+    parts.boxes.push({ x: x + 16, y: foot, w: long, h: 6, is: 'shadow' });
     parts.lines.push({ d: `M${x - 16} ${foot}q16 ${-2 * high} 32 0z`, is: 'bump' });
     const back = Math.min(150, (foot - high - top) / tangent);
     for (const at of [0, -34, -68])

@@ -119,6 +119,13 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
             </section>
           );
         })}
+        {done && onNext && (
+          <p class="onward">
+            <button type="button" class="go" onClick={onNext}>
+              {nextSays}
+            </button>
+          </p>
+        )}
         {done && (
           <section class="decides">
             <h2>What decides</h2>
@@ -145,13 +152,6 @@ export const PracticeItemView = ({ item, onAnswered, onNext, nextSays, follows }
               </p>
             )}
           </section>
-        )}
-        {done && onNext && (
-          <p class="onward">
-            <button type="button" class="go" onClick={onNext}>
-              {nextSays}
-            </button>
-          </p>
         )}
       </div>
     </article>

@@ -110,3 +110,26 @@ export const TimeLine = ({ plan, hours }: Props) => {
     </svg>
   );
 };
+
+/** What each kind of bar says. */
+const KEY: readonly (readonly [kind: string, says: string])[] = [
+  ['hers', 'Your hours'],
+  ['look', 'Look, sand, wipe'],
+  ['coat', 'A coat'],
+  ['sure', 'Surely too soft'],
+  ['wait', 'Until surely ready'],
+];
+
+/** Swatches drawn as the bars are: no name of a color, which is another in the dark and gray on many a printer. */
+export const TimeKey = () => (
+  <ul class="key">
+    {KEY.map(([kind, says]) => (
+      <li key={kind}>
+        <svg class="line" viewBox="0 0 28 16" aria-hidden="true">
+          <rect class={kind} x={1} y={1} width={26} height={14} />
+        </svg>
+        {says}
+      </li>
+    ))}
+  </ul>
+);

@@ -11,15 +11,13 @@ import { sayDay } from '../shared/say-date.ts';
 import { sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
-import { TimeLine } from './line.tsx';
+import { TimeKey, TimeLine } from './line.tsx';
 import { sayOfNight } from './night.ts';
 import { CareList, DateList, LayNumbers, NightList, PlanNumbers } from './numbers.tsx';
 import { otherCoat } from './other-coat.ts';
 import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
 import { StepList } from './steps.tsx';
 
-const KEY =
-  'White: your hours. Red: look, sand, wipe. Green: a coat. Yellow: surely too soft; dashed: until surely ready.';
 const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
 
 /** The product of a job; nothing of one that is not known here. */
@@ -126,7 +124,7 @@ const PlannedView = (shown: PlannedShown) => {
           <div>
             <TimeLine plan={outcome} hours={job.hours} />
           </div>
-          <p class="small">{KEY}</p>
+          <TimeKey />
           <DateList {...shown} />
           <NightList {...shown} />
         </div>
