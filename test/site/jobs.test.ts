@@ -114,6 +114,11 @@ itAtLength('shows on the empty shelf what a card is for, and prints the card to 
   await page.reload();
   await page.locator('.cards a').waitFor();
   expect(await page.locator('.example').isVisible()).toBe(false);
+  // With cards, too, what the list prints is the card to fill in, and nothing that is tapped.
+  for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('hd-jobs').isVisible()).toBe(false);
+  expect(await page.locator('.blank .for-paper').isVisible()).toBe(true);
   await close();
 });
 

@@ -16,6 +16,30 @@ const SET = [
 ] as const;
 const LINK = `/learn/practice/#class=Tuesday&boards=${SET.map(({ level, flaw, seed }) => `${level}.${flaw}.${seed}`).join('_')}`;
 
+it('has the next board above the strip of a running coat, and first for keys', async () => {
+  const { page, close } = await openPage({ viewport: { width: 1280, height: 900 }, reducedMotion: 'reduce' });
+  await page.goto('/clock/');
+  await page.getByRole('button', { name: 'Coat laid' }).click();
+  await page.locator('.on-clock').first().waitFor();
+  await page.goto('/learn/practice/');
+  await page.locator('hd-clock .tape').waitFor();
+  await page.locator('.asked button').first().click();
+  const next = page.getByRole('button', { name: 'Next board' });
+  await next.waitFor();
+  const onTop = await next.evaluate((button) => {
+    const { left, top, width, height } = button.getBoundingClientRect();
+    return [0.1, 0.9].every((share) =>
+      button.contains(document.elementFromPoint(left + width / 2, top + height * share)),
+    );
+  });
+  expect(onTop).toBe(true);
+  // From what is said of the answer, which has the focus.
+  await page.locator('.judged').focus();
+  await page.keyboard.press('Tab');
+  expect(await next.evaluate((button) => button === document.activeElement)).toBe(true);
+  await close();
+});
+
 it('judges at once, shows what decides, and keeps what was missed', async () => {
   const opened = await openPage({ ...PHONE, reducedMotion: 'reduce' });
   const { page } = opened;

@@ -71,3 +71,32 @@ it('prints what a coat of this stage needs, picture and all, on one sheet', asyn
   await close();
   expect(long).toEqual([]);
 });
+
+it('names the sheet of boards where a page draws its boards for a screen, and prints nothing else of it', async () => {
+  const { page, close } = await openPage(LETTER);
+  for (const address of ['/learn/practice/', '/learn/show/']) {
+    await page.goto(address);
+    await page.locator('[data-part=before-script]').waitFor({ state: 'detached' });
+    await page.emulateMedia({ media: 'print' });
+    const words = await page.locator('main').evaluate((main) => main.innerText.replaceAll(/\s+/g, ' '));
+    expect(words).toMatch(/ there is a sheet of nine boards, .*\/learn\/practice\/sheet\//);
+    expect(await page.locator('main :is(input, select, button, canvas):visible').count()).toBe(0);
+    await page.locator('main .qr').waitFor();
+    await page.emulateMedia({ media: 'screen' });
+    expect(await page.locator('main .qr').isVisible()).toBe(false);
+  }
+  await close();
+});
+
+it('prints of a rule what to do and why, and of the list of rules what to do', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.emulateMedia({ media: 'print' });
+  await page.goto('/safety/sanding-dust/');
+  const links = page.locator('.grounds .links, .rule ~ .links');
+  expect(await links.filter({ visible: true }).count()).toBe(0);
+  await page.goto('/safety/');
+  const rule = page.locator('.index dd').first();
+  expect(await rule.locator('b').isVisible()).toBe(true);
+  expect(await rule.locator('span').isVisible()).toBe(false);
+  await close();
+});

@@ -98,18 +98,12 @@ class ToldElement extends HTMLElement {
     if (asked && toldValue(readCase(), fact) === 'since-1993') asked.hidden = true;
   }
 
-  /** Some facts, a list each; on a phone one line that opens, so that the steps begin soon. */
+  /** Some facts, a list each, behind one line, so that the steps begin soon. */
   #askSome(facts: readonly ToldFact[]) {
     const lists = new Map(facts.map((fact) => [fact, asList(this, fact)]));
-    const room = matchMedia('(min-width: 60rem)').matches;
     const fields = element('div', { className: 'fit-steps' }, ...lists.values());
     this.replaceChildren(
-      element(
-        'details',
-        { open: room, className: 'fold' },
-        element('summary', {}, 'Fit the steps to your piece'),
-        fields,
-      ),
+      element('details', { className: 'fold' }, element('summary', {}, 'Fit the steps to your piece'), fields),
     );
     const follow = () => {
       for (const [fact, label] of lists) {
