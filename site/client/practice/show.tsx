@@ -167,15 +167,19 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
                 .map((line) => <p key={line}>{line}</p>)}
           </div>
           <p class="acts">
-            <button type="button" class="quiet" onClick={() => go(-1)} disabled={at === 0}>
-              <b>Back</b>
-            </button>
-            <span>
-              {at + 1} of {slides.length}
-            </span>
-            <button type="button" class="quiet" onClick={() => go(1)} disabled={at >= slides.length - 1}>
-              <b>Next</b>
-            </button>
+            {slides.length > 1 && (
+              <>
+                <button type="button" class="quiet" onClick={() => go(-1)} disabled={at === 0}>
+                  <b>Back</b>
+                </button>
+                <span>
+                  {at + 1} of {slides.length}
+                </span>
+                <button type="button" class="quiet" onClick={() => go(1)} disabled={at >= slides.length - 1}>
+                  <b>Next</b>
+                </button>
+              </>
+            )}
             <button type="button" class="go" onClick={() => setTold(!told)}>
               {told ? 'Hide the answer' : 'Show the answer'}
             </button>
