@@ -122,6 +122,20 @@ itAtLength('shows on the empty shelf what a card is for, and prints the card to 
   await close();
 });
 
+it('says of each piece in the list what may be done now, as its card does', async () => {
+  const { page, close } = await openPage(PHONE);
+  await makeCard(page);
+  await layCoat(page);
+  await page.goto(JOBS);
+  await page.locator('.cards .may', { hasText: /Hands off|Leave it/i }).waitFor();
+  await makeCard(page, 'Bare stool');
+  await page.goto(JOBS);
+  const bare = page.locator('.cards a', { hasText: 'Bare stool' });
+  await bare.waitFor();
+  expect(await bare.locator('.may').count()).toBe(0);
+  await close();
+});
+
 itAtLength('tells every stop before a coat, one caution, and folds the others', async () => {
   const { page, close } = await openPage(PHONE);
   await page.goto(`${JOBS}#new`);

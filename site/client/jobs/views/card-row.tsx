@@ -27,8 +27,15 @@ const stateOf = ({ summary }: Listed): string => {
     .join('; ');
 };
 
-/** One card in the list: its coats as a stack, its name, and how it stands. */
-export const CardRow = ({ listed, broken }: { readonly listed: Listed; readonly broken: boolean }) => (
+type Props = {
+  readonly listed: Listed;
+  readonly broken: boolean;
+  /** What may be done now, once it is known. */
+  readonly now: string | undefined;
+};
+
+/** One card in the list: its coats as a stack, its name, what may be done now, and how it stands. */
+export const CardRow = ({ listed, broken, now }: Props) => (
   <li>
     <a href={jobCardUrl(listed.id)}>
       {/* The coats as a stack on their base: what the words beside it say, at a glance. */}
@@ -38,6 +45,9 @@ export const CardRow = ({ listed, broken }: { readonly listed: Listed; readonly 
         ))}
       </span>
       <b>{listed.summary?.name ?? `Card ${listed.id}`}</b>
+      {listed.summary?.coats !== 0 && listed.summary?.state !== 'handed-over' && (
+        <span class="may">{!broken && now}</span>
+      )}
       <span class="state">{broken ? UNREADABLE : stateOf(listed)}</span>
     </a>
   </li>

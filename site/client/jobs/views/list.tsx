@@ -4,6 +4,8 @@ import { partIn } from '../../shared/element.ts';
 import { copiesLackRoom } from '../../shared/second-copy.ts';
 import { forget, recall } from '../../shared/storage.ts';
 import { exportAll } from '../files/export.ts';
+import { jobsData } from '../parts/data.ts';
+import { cardVerdict } from '../parts/verdict.ts';
 import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
 import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
@@ -69,6 +71,8 @@ export const ListView = () => {
   const [wanted, setWanted] = useState('');
   const [tried, setTried] = useState(false);
   const [broken, setBroken] = useState<ReadonlySet<string>>(new Set());
+  /** What may be done now with each piece, by its card. */
+  const [nows, setNows] = useState<ReadonlyMap<string, string>>(new Map());
   const [aside, setAside] = useState<readonly SetAside[]>([]);
   const end = useRef<HTMLParagraphElement>(null);
 
@@ -110,14 +114,24 @@ export const ListView = () => {
   }, [list !== undefined, rows >= found.length && found === list?.first]);
 
   const shown = found.slice(0, rows);
-  // A damaged card must not look sound in the list until it is opened.
+  // A damaged card must not look sound in the list until it is opened; one that is sound says what may be done now.
   useLayoutEffect(() => {
     let on = true;
     const look = async () => {
+      const data = await jobsData().catch(() => undefined);
       for (const { id } of shown) {
         if (!on) return;
         const one = await readOne(id);
         if (one.kind === 'unreadable') setBroken((before) => new Set([...before, id]));
+        else if (
+          one.kind === 'card' &&
+          data &&
+          one.card.coats.length &&
+          one.card.handedOverAt === undefined
+        ) {
+          const { verdict } = cardVerdict(one.card, data, Date.now());
+          setNows((before) => new Map([...before, [id, verdict]]));
+        }
       }
     };
     const timer = setTimeout(
@@ -163,7 +177,7 @@ export const ListView = () => {
       </p>
       <ul class="cards">
         {shown.map((listed) => (
-          <CardRow key={listed.id} listed={listed} broken={broken.has(listed.id)} />
+          <CardRow key={listed.id} listed={listed} broken={broken.has(listed.id)} now={nows.get(listed.id)} />
         ))}
       </ul>
       <p class="end" ref={end} />
