@@ -329,6 +329,12 @@ itAtLength('prints a job card and a care card, the care card on one sheet', asyn
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
   await page.locator('.care').waitFor();
   for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  // Who sold it, and when it changed hands, is written by hand.
+  expect(await page.locator('.care .ruled').isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.care .ruled dt').allInnerTexts()).toContain('Handed over on');
+  expect(await page.locator('.care .ruled').isVisible()).toBe(true);
+  await page.emulateMedia({ media: 'screen' });
   expect(await page.locator('hd-clock').isVisible()).toBe(false);
   const care = await page.locator('.care').innerText();
   expect(care).toMatch(/Full use from\s+\w+day, \w+ \d+, \d{4}/);

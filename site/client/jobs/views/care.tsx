@@ -33,6 +33,9 @@ const Moment = ({ name, at }: { readonly name: string; readonly at: number }) =>
   </div>
 );
 
+/** What paper alone has. */
+const TO_FILL_IN = ['Shop', 'Telephone', 'Handed over on', 'Signed'];
+
 const Paper = ({ care }: { readonly care: Extract<ReturnType<typeof careOf>, { kind: 'care' }> }) => (
   <article class="care">
     <p class="made-of">{care.madeOf.map(({ say }) => say).join(' ')}</p>
@@ -64,6 +67,15 @@ const Paper = ({ care }: { readonly care: Extract<ReturnType<typeof careOf>, { k
       <Lines title="Take care" lines={care.cautions} />
       <Lines title="What is not promised" lines={care.promise} />
     </div>
+    {/* Filled in by hand where it changes hands. */}
+    <dl class="for-paper ruled">
+      {TO_FILL_IN.map((line) => (
+        <div key={line}>
+          <dt>{line}</dt>
+          <dd />
+        </div>
+      ))}
+    </dl>
   </article>
 );
 
