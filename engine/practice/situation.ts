@@ -58,12 +58,15 @@ const SHEEN: Readonly<Record<Sheen, ValueOf<'sheen'>>> = {
   'high-gloss': 'gloss',
 };
 
-export type Situation = {
+/** What a story tells. */
+export type Told = {
   readonly board: BoardRecipe;
   readonly on: Case;
   readonly standing: Standing | undefined;
   readonly applicator: Applicator;
   readonly coat: PracticeCoat | undefined;
+};
+export type Situation = Told & {
   /** The questions that were answered on the way, in the order asked. */
   readonly answered: readonly string[];
   /** What the picture itself answers, where that differs from board to board. */
@@ -215,11 +218,11 @@ export const soundSituation = (
   words: PracticeWords,
   board: BoardRecipe,
   chance: Chance,
-): Situation => {
+): Told => {
   const { family, ...product } = chance.one(known.products);
   const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
   const on = laidOn(words, family, board, applicator, chance);
-  return { board, on, standing: undefined, applicator, coat: undefined, answered: [], shows: {} };
+  return { board, on, standing: undefined, applicator, coat: undefined };
 };
 
 /**

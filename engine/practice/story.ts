@@ -10,7 +10,7 @@ import { DAY_MS } from '../plain/time.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeCoat, PracticeFinding, PracticeLevel } from './item.ts';
 import type { PracticeKnowledge } from './knowledge.ts';
-import type { Situation } from './situation.ts';
+import type { Told } from './situation.ts';
 
 /** Times of a made-up day stand in no time zone, so that everybody reads the same ones. */
 export const PRACTICE_TIME: TimeStyle = { timeZone: 'UTC', hour12: true };
@@ -60,7 +60,7 @@ const ofTheCoat = (words: PracticeWords, coat: PracticeCoat, chance: Chance): st
 /** What somebody would write who asks: what was laid on what and with what, how long ago, in what air. */
 export const storyOf = (
   words: PracticeWords,
-  { on, board, applicator, standing, coat }: Situation,
+  { on, board, applicator, standing, coat }: Told,
   level: PracticeLevel,
   flaw: string,
   chance: Chance,

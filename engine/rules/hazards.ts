@@ -194,9 +194,6 @@ const spraying = (step: Step): Does => {
   return [does('mist', SPRAYED), ...(coat ? [does('sprayed-coat', SPRAYED)] : [])];
 };
 
-const strongest = (one: Truth | undefined, other: Truth): Truth =>
-  one === 'yes' || other === 'yes' ? 'yes' : one === 'unknown' || other === 'unknown' ? 'unknown' : 'no';
-
 const listed = new WeakMap<Step, Does>();
 
 /** All that a step can do, each with the facts that it hangs on. Steps are never changed, so each is listed once. */
@@ -240,7 +237,7 @@ const truths = (step: Step, ask: Ask): ReadonlyMap<Hazard, Truth> => {
   for (const { hazard, when, perhaps } of hazardRows(step)) {
     const met = when ? ask(when) : 'yes';
     const truth = perhaps && met === 'yes' ? 'unknown' : met;
-    if (truth !== 'no') found.set(hazard, strongest(found.get(hazard), truth));
+    if (truth === 'yes' || (truth === 'unknown' && !found.has(hazard))) found.set(hazard, truth);
   }
   return found;
 };

@@ -15,12 +15,13 @@ export const litersOf = (plan: PlanTables, job: Job, build: Build, squareMeters:
   return (squareMeters * build.taken * (build.coats + drinks) * (1 + loss)) / 1000;
 };
 
+type Bought = { readonly can: Can; readonly count: number };
+
 /** What a can costs against others of another size: a quart about a third of a gallon. Common practice, no source. */
-const costOf = ({ liters }: Can): number => liters ** 0.75;
+const costOf = (bought: readonly Bought[]): number =>
+  bought.reduce((total, { can, count }) => total + count * can.liters ** 0.75, 0);
 /** More cans than this of sizes below the largest are not bought for one piece. */
 const MOST_SMALL = 4;
-
-type Bought = { readonly can: Can; readonly count: number };
 
 /** Every way to hold so much with these sizes, the largest first. */
 const waysTo = (
@@ -37,11 +38,6 @@ const waysTo = (
     ),
   );
 };
-
-const sum = (bought: readonly Bought[], of: (can: Can) => number): number =>
-  bought.reduce((total, { can, count }) => total + count * of(can), 0);
-
-const inLiters = ({ liters }: Can): number => liters;
 
 /**
  * Cans to buy, with something to spare: those that cost least together. Of the largest as many as are needed, and a few
@@ -62,10 +58,7 @@ export const cansFor = (
   const whole = Math.floor(wanted / largest.liters);
   const base = whole ? [{ can: largest, count: whole }] : [];
   const [best = []] = waysTo(wanted - whole * largest.liters, sizes, MOST_SMALL).toSorted(
-    (one, two) =>
-      sum(one, costOf) - sum(two, costOf) ||
-      one.length - two.length ||
-      sum(one, inLiters) - sum(two, inLiters),
+    (one, two) => costOf(one) - costOf(two),
   );
   const [first, ...rest] = best;
   return first?.can === largest

@@ -52,7 +52,7 @@ const beyondCans = (milestone: Milestone, { from, to }: Span): Refused | undefin
  * the same label.
  */
 export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
-  let before: Span = { from: 0, to: 0 };
+  let before: Span | undefined;
   for (const milestone of MILESTONES) {
     const time = minutes[milestone];
     if (!time) continue;
@@ -60,9 +60,10 @@ export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
     const beyond = beyondCans(milestone, time);
     if (beyond) return beyond;
     if (!(time.to >= time.from)) return refuseTime('label-out-of-order', milestone, time.to, time.from);
-    const floor = milestone === 'sand-if-beyond' ? (minutes.recoat ?? { from: 0, to: 0 }) : before;
-    if (time.from < floor.from) return refuseTime('label-out-of-order', milestone, time.from, floor.from);
-    if (time.to < floor.to) return refuseTime('label-out-of-order', milestone, time.to, floor.to);
+    const floor = milestone === 'sand-if-beyond' ? minutes.recoat : before;
+    if (floor && time.from < floor.from)
+      return refuseTime('label-out-of-order', milestone, time.from, floor.from);
+    if (floor && time.to < floor.to) return refuseTime('label-out-of-order', milestone, time.to, floor.to);
     before = time;
   }
   return undefined;

@@ -177,6 +177,28 @@ describe('a film on the clock', () => {
   });
 });
 
+it('a coat that is cured over one that may not be is only probably so, and recoatable till then', () => {
+  const hour = (from: number, to = from) => ({ from: from * 60, to: to * 60 });
+  const label = (cure: ReturnType<typeof hour>) => ({
+    minutes: { open: hour(0.1), touch: hour(1), recoat: hour(2), 'light-use': hour(10), cure },
+  });
+  const below = coat({ id: 'b', laidAt: LAID - DAY, label: label(hour(100, 200)) });
+  const top = coat({ label: label(hour(20)), below: [below] });
+  const at = (hours: number) => {
+    const reading = clockNow(product('water-based-polyurethane'), top, LAID + hours * HOUR, products);
+    return reading.kind === 'running' ? [reading.stage, reading.sureness] : reading.kind;
+  };
+  // The lower coat is cured between 100 and 200 hours from a day before.
+  expect([19, 21, 75, 77, 175, 177].map(at)).toEqual([
+    ['recoatable', 'surely'],
+    ['recoatable', 'surely'],
+    ['recoatable', 'surely'],
+    ['recoatable', 'probably'],
+    ['recoatable', 'probably'],
+    ['cured', 'surely'],
+  ]);
+});
+
 describe('coats on the clock', () => {
   const ids = (coats: readonly LaidCoat[]) => coats.map(({ id }) => id).join('');
   it('are of one piece by their card, or where one has none by the name, whatever its letters', () => {

@@ -196,6 +196,20 @@ describe('what the buyer is told', () => {
     expect(why({ coats: [coat({ product: 'gone-from-the-shelf' })] })).toBe(
       'This product is not known here, so there is no date. Go by the cure time on its can.',
     );
+    // Laid at eleven at night in a heated room: it dries, but by day it is too cold for ever to be sure.
+    const night = { celsius: 20, relativeHumidity: 0.5 };
+    const late = card({
+      night,
+      coats: [coat({ celsius: 3, laidAt: Math.floor(START / DAY) * DAY + 23 * HOUR })],
+    });
+    const dates = datesOfCard(late, products, plan, (at) => ({
+      at: (days, minute) => (Math.floor(at / DAY) + days) * DAY + minute * MINUTE,
+      weekday: 1,
+    }));
+    expect(dates).toEqual({
+      kind: 'none',
+      says: expect.stringMatching(/^No date can be promised\. The .+ is 3 °C .+\.$/),
+    });
     expect(why({ coats: [coat({ celsius: 2 })] })).toMatch(/^No date can be promised\. The .+ is 2 °C .+\.$/);
   });
 });

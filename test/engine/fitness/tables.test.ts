@@ -416,6 +416,42 @@ describe('the top coat that is named', () => {
     expect(wrong).toEqual([]);
   });
 
+  it('is none where no product that is told of is sold, and nothing is said against it', () => {
+    expect(chooseCoat(plan, rules, { kind: 'furniture' }, [])).toEqual({
+      chosen: undefined,
+      noes: [],
+      others: [],
+    });
+  });
+
+  it('minds what one row names by its product alone', () => {
+    // Invented: nothing else to mind, so that the first of the list would be taken.
+    const [first, ...more] = plan.picks.filter(({ wear, bases, tones }) => !wear && !bases && !tones);
+    const [next] = more;
+    if (!first || !next) throw new Error('two that speak of any piece');
+    const [some] = plan.fitness;
+    if (!some) throw new Error('a row');
+    const row = (products: readonly string[] | undefined) =>
+      ({
+        why: 'Invented for this test alone.',
+        instead: 'Take another.',
+        grade: 'invented',
+        verdict: 'care',
+        products,
+      }) as never;
+    const chosen = (fitness: never[]) =>
+      chooseCoat(
+        { ...plan, fitness },
+        rules,
+        { kind: 'furniture', base: 'bare-wood', tone: 'dark', age: 'none' },
+        data.products,
+      ).chosen?.product.id;
+    expect(chosen([])).toBe(first.product);
+    expect(chosen([row([first.product])])).toBe(next.product);
+    // What is minded with every product speaks against none.
+    expect(chosen([row(undefined)])).toBe(first.product);
+  });
+
   it('stands beside at most four that it is not, what one would think of first', () => {
     for (const wanted of pieces.filter((_, at) => at % 5 === 0)) {
       const { chosen, others } = chooseCoat(plan, rules, wanted, data.products);

@@ -125,7 +125,14 @@ describe('cans of other sizes, invented', () => {
     expect(bought(13, sizes)).toEqual(['1 ten', '3 one']);
   });
 
-  it('of equal cost the fewer, and nothing where nothing is needed or no such can is sold', () => {
+  it('another of the largest where that costs less than small ones', () => {
+    // Two halves cost 1.19 times as much as one whole.
+    expect(bought(2.6, halves)).toEqual(['3 one']);
+    expect(bought(2.4, halves)).toEqual(['2 one', '1 half']);
+    expect(bought(0.6, halves)).toEqual(['1 one']);
+  });
+
+  it('nothing where nothing is needed or no such can is sold', () => {
     expect(bought(0, halves)).toEqual([]);
     expect(bought(Number.NaN, halves)).toEqual([]);
     expect(cansFor({ cans: halves as never, spare: { share: 0 } as never }, 1, 'metric', false)).toEqual([]);

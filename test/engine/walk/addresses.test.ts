@@ -5,6 +5,7 @@ import {
   answersOverdue,
   emptyCase,
   nodesOf,
+  possible,
   readAddress,
   STAGES,
   STANDINGS,
@@ -179,4 +180,9 @@ describe('a film that is overdue', () => {
     expect(withStanding(late, 'recoatable')).toEqual({ stage: { value: 'recoatable', how: 'told' } });
     expect(withStanding(emptyCase(), 'overdue').overdue).toEqual({ value: 'yes', how: 'told' });
   });
+});
+
+it('a flaw that nobody knows has no tree, and is named', () => {
+  expect(() => possible(small, emptyCase(), 'nobody')).toThrow(/nobody/);
+  expect(() => walk(small, emptyCase(), 'nobody')).toThrow(/nobody/);
 });
