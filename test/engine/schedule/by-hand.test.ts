@@ -288,6 +288,26 @@ describe('the nights of a wait', () => {
     expect(planned(byCan({}, can({ coats: 1 }))).nights).toEqual([]);
   });
 
+  it('are rest where they are colder than the can allows, or its kind where it says nothing', () => {
+    const rests = (celsius: number, limits?: NonNullable<Job['label']>['limits']) => {
+      const label = can({
+        minutes: { ...MINUTES, recoat: span(20 * 60) },
+        coats: 1,
+        ...(limits && { limits }),
+      });
+      const night = { celsius, relativeHumidity: 0.5 };
+      return planned(byCan({ product: 'oil-based-polyurethane', night }, label)).nights.map(
+        (one) => one.rests,
+      );
+    };
+    // Laid from 13 °C on, by the file of its kind.
+    expect([rests(12.9), rests(13)]).toEqual([[true], [false]]);
+    const humid = { relativeHumidity: { from: 0, to: 0.9 } };
+    expect([rests(12.9, humid), rests(13, humid)]).toEqual([[true], [false]]);
+    const own = { celsius: { from: 6, to: 30 } };
+    expect([rests(5.9, own), rests(6, own)]).toEqual([[true], [false]]);
+  });
+
   it('count as day while she works', () => {
     const early = byCan(
       { hours: { from: 300, to: 1380, days: Array<boolean>(7).fill(true) } },

@@ -306,6 +306,32 @@ describe('hands before any repair begins', () => {
   });
 });
 
+it('a walk has gone over into another tree only where all before its question is answered', () => {
+  const over = known(
+    ...['one', 'two', 'three', 'four'].map((id) => question(id)),
+    remedy('a'),
+    remedy('b'),
+    defect('flaw', { ask: 'one', yes: { defect: 'other' }, no: { remedy: 'b' } }),
+    defect('other', {
+      ask: 'two',
+      yes: { ask: 'three', yes: { remedy: 'a' }, no: { remedy: 'b' } },
+      no: { ask: 'four', yes: { remedy: 'a' }, no: { remedy: 'a', cause: 'Another' } },
+    }),
+  );
+  const gone = withAnswer(withFact(emptyCase(), 'stage', 'cured'), 'one' as QuestionId, 'yes');
+  expect(walk(over, gone, 'flaw')).toMatchObject({ kind: 'question', question: 'two', of: 'other' });
+  // In doubt of two, three is asked, which lies behind it.
+  expect(walk(over, withAnswer(gone, 'two' as QuestionId, 'unsure'), 'flaw')).toMatchObject({
+    kind: 'question',
+    question: 'three',
+    of: 'flaw',
+  });
+  expect(walk(over, withAnswer(gone, 'two' as QuestionId, 'yes'), 'flaw')).toMatchObject({
+    question: 'three',
+    of: 'other',
+  });
+});
+
 it('a stop at an answer names what it rests on, and where it is told by other facts, that it follows', () => {
   const follows = known(
     question('one', { known: [{ when: { family: 'wax' }, answer: 'yes' }] }),
