@@ -4,11 +4,9 @@ import { factsIn } from '../case/condition.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
 import type { SaidRule } from '../rules/rules.ts';
-import { actionKey, actOf } from '../walk/act.ts';
 import type { Walked } from '../walk/walk.ts';
 import type { Chance } from './chance.ts';
 import type { PracticeAsk, PracticeChoice } from './item.ts';
-import type { PracticeKnowledge } from './knowledge.ts';
 import { OFFERED } from './rivals.ts';
 
 /** Doings that leave the piece alone: of these at most one is offered, since they look alike to hands. */
@@ -31,32 +29,13 @@ export const stopOfPiece = ({ fired }: Outcome): SaidRule | undefined =>
 export const handsOf = (walked: Outcome): Doing =>
   stopOfPiece(walked) && !QUIET.includes(walked.action.do) ? 'stop' : walked.action.do;
 
-/** All that any cause still possible would have hands do. */
-const doingsOf = (known: PracticeKnowledge, on: Case, walked: Outcome): ReadonlySet<Doing> => {
-  const stage = stageOf(on);
-  return new Set(stage ? walked.leaves.map((leaf) => actOf(known, on, leaf, stage).do) : []);
-};
-
-/** True where all causes still possible have hands do the same, so that one answer is right whatever it is. */
-export const isPlain = (known: PracticeKnowledge, on: Case, walked: Outcome): boolean => {
-  const stage = stageOf(on);
-  if (!stage) return false;
-  const keys = new Set(walked.leaves.map((leaf) => actionKey(actOf(known, on, leaf, stage), leaf)));
-  const doings = doingsOf(known, on, walked);
-  return keys.size === 1 || ([...doings].every((one) => one === 'repair') && walked.action.do === 'repair');
-};
-
-/** What hands do now, by the walk, against what tempts at this stage. */
-export const askHands = (
-  known: PracticeKnowledge,
-  words: PracticeWords,
-  on: Case,
-  walked: Outcome,
-  chance: Chance,
-): PracticeAsk => {
+/**
+ * What hands do now, by the walk, against what tempts at this stage. All causes still possible have them do the same, so
+ * that one answer is right whatever it is.
+ */
+export const askHands = (words: PracticeWords, on: Case, walked: Outcome, chance: Chance): PracticeAsk => {
   const right = handsOf(walked);
   const stage = stageOf(on) ?? 'wet';
-  const possibleNow = doingsOf(known, on, walked);
   const fresh = stage === 'wet' || stage === 'setting';
   const young = fresh || stage === 'dry-to-touch';
   const stop = stopOfPiece(walked);
@@ -73,7 +52,7 @@ export const askHands = (
     because,
   });
   const moves = chance
-    .mixed(OPEN_FILM.filter((one) => fresh && one !== right && !possibleNow.has(one)))
+    .mixed(OPEN_FILM.filter((one) => fresh && one !== walked.action.do))
     .slice(0, 1)
     .map((one) => wrong(one, words.hands[one], walked.action.say));
   const tempting = chance
@@ -89,7 +68,7 @@ export const askHands = (
     ? !fresh && right === 'accept'
       ? [wrong('repair', says('repair'), walked.action.say)]
       : []
-    : possibleNow.has('accept') || right === 'stop'
+    : right === 'stop'
       ? []
       : fresh
         ? [wrong('leave', words.hands.leave, walked.action.say)]

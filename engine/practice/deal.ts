@@ -5,7 +5,7 @@ import { FREQUENCY } from '../model/frequency.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { walk } from '../walk/walk.ts';
 import { askFlaw, saidBySign } from './ask-flaw.ts';
-import { askHands, handsOf, isPlain, stopOfPiece } from './ask-hands.ts';
+import { askHands, handsOf, stopOfPiece } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';
 import { askUntil } from './ask-until.ts';
 import { besides, soundBoard, variedBoard } from './boards.ts';
@@ -171,10 +171,10 @@ const tried = (
     });
   } else {
     const walked = walk(known, on, flaw.id);
-    if (walked.kind !== 'outcome' || !isPlain(known, on, walked)) return undefined;
+    if (walked.kind !== 'outcome' || !walked.alike) return undefined;
     const right = handsOf(walked);
     asks.push(askFlaw(known, on, flaw, rivals, right, chance));
-    const hands = askHands(known, words, on, walked, chance);
+    const hands = askHands(words, on, walked, chance);
     if (hands.choices.length < 3) return undefined;
     asks.push(hands);
     const stop = stopOfPiece(walked);

@@ -159,6 +159,70 @@ describe('a dresser in three coats that are ready in two hours', () => {
   });
 });
 
+describe('a waxed dresser', () => {
+  const label = can({ minutes: { ...MINUTES, recoat: span(24 * 60) }, coats: 2 });
+  const waxed = (more: Partial<Job> = {}) =>
+    byCan(
+      {
+        base: 'bare-wood',
+        baseHours: undefined,
+        tone: 'wood',
+        product: 'paste-wax',
+        applicator: 'cloth',
+        ...more,
+      },
+      label,
+    );
+  const [buff] = plan.buff;
+
+  // Laying 10 + 2.672 / 0.25 = 20.7, told as 25. Dull after half an hour; buffing takes the 15 minutes of a wipe.
+  it('is buffed in the hour in which it is laid, and not sanded between', () => {
+    expect(stepsOf(waxed())).toEqual([
+      'sand 1 0 9:00 0 9:25',
+      'wipe 1 0 9:25 0 9:40',
+      'coat 1 0 9:40 0 10:05',
+      'wait 1 0 10:05 0 10:35',
+      'buff 1 0 10:35 0 10:50',
+      'wait 1 0 10:50 1 10:05',
+      'look 1 1 10:05 1 10:10',
+      'wipe 2 1 10:10 1 10:25',
+      'coat 2 1 10:25 1 10:50',
+      'wait 2 1 10:50 1 11:20',
+      'buff 2 1 11:20 1 11:35',
+      'wait 2 1 11:35 2 10:50',
+      'look 2 2 10:50 2 10:50',
+      'light-use 4 10:50 4 10:50',
+      'full-use 31 10:50 31 10:50',
+    ]);
+    const { steps } = planned(waxed());
+    const rubbed = steps.filter(({ kind }) => kind === 'buff');
+    expect(rubbed.map(({ say }) => say)).toEqual([buff?.say, buff?.say]);
+    expect(steps.filter(({ kind }) => kind === 'wait').map(({ surely }) => clock(surely ?? 0))).toEqual([
+      '0 10:35',
+      '1 10:05',
+      '1 11:20',
+      '2 10:50',
+    ]);
+    const second = steps.find(({ kind, coat }) => kind === 'wipe' && coat === 2);
+    expect(second?.say).toContain('Do not sand');
+  });
+
+  it('is begun only where the buffing ends within her hours of that day', () => {
+    const days = Array<boolean>(7).fill(true);
+    const until = (to: number) => waxed({ hours: { from: 540, to, days } });
+    expect(codes(until(650))).toBe('plan');
+    const short = outcome(until(649));
+    expect(short.kind === 'no' && short.why.map(({ code, says }) => `${code}: ${says}`)).toEqual([
+      'hours: One session takes about 110 minutes without a stop, and your hours leave 109.',
+    ]);
+    // Begun at four in the afternoon it would be buffed at ten to six; at half past four not before six.
+    const from = (hour: number) =>
+      planned(waxed({ start: hour * HOUR })).coats.map((one) => clock(one.from))[0];
+    expect(from(16)).toBe('0 16:40');
+    expect(from(16.5)).toBe('1 9:40');
+  });
+});
+
 describe('what is looked at, and when', () => {
   const looked = (one: Job) =>
     planned(one)

@@ -77,6 +77,41 @@ describe('at the stops of the real trees', () => {
     ]);
   });
 
+  it('a check is named where hands hold off for it, and not where more is asked for the cause alone', () => {
+    const seen = new Set<boolean>();
+    for (const { id, on, forCause } of stops) {
+      const walked = walk(real, on, id, { forCause });
+      if (walked.kind !== 'outcome' || !walked.goOn) continue;
+      const decided = walked.alike || walked.shared !== undefined;
+      seen.add(decided);
+      expect([id, walked.check === undefined]).toEqual([id, decided]);
+    }
+    expect(seen).toContain(true);
+    // A first question that this film forbids, and one behind it that changes nothing now.
+    const held = known(
+      question('late', { 'safe-from': 'cured' }),
+      question('now'),
+      remedy('a', { wet: { do: 'lift', say: 'Lift it out.', not: 'Not twice.' } }),
+      remedy('b'),
+      defect('flaw', {
+        ask: 'late',
+        yes: { remedy: 'a' },
+        no: { ask: 'now', yes: { remedy: 'b' }, no: { remedy: 'b', cause: 'Another' } },
+      }),
+    );
+    const wet = withFact(emptyCase(), 'stage', 'wet');
+    expect(walk(held, wet, 'flaw')).toMatchObject({
+      kind: 'outcome',
+      alike: false,
+      goOn: 'now',
+      action: { do: 'leave' },
+      check: { question: 'late', from: 'cured' },
+    });
+    const alike = walk(held, withFact(emptyCase(), 'stage', 'setting'), 'flaw');
+    expect(alike).toMatchObject({ kind: 'outcome', alike: true, goOn: 'now' });
+    expect(alike).toHaveProperty('check', undefined);
+  });
+
   it('a caution stands by itself where no step that is told has it before it', () => {
     let apart = 0;
     for (const { id, on, forCause } of stops.filter((_, at) => at % 4 === 0)) {
