@@ -21,7 +21,7 @@ import {
 } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
 import { type Rival, rivalsOf } from './rivals.ts';
-import { situationOf, soundSituation, stagesMet } from './situation.ts';
+import { situationOf, soundSituation } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
 /** One board in so many has nothing wrong with it: a learner who always finds something has learned nothing. */
@@ -31,14 +31,14 @@ const MOST_TRIES = 400;
 const [PICK, BOARD] = [1, 2];
 const tryOf = (level: PracticeLevel, n: number): number => 1000 * (1 + PRACTICE_LEVELS.indexOf(level)) + n;
 
-/** Flaws that a level can be practised on: at the stage where a film is asked about they must be met at all. */
+/** Flaws that a level can be practised on: they have a board of a dry film, which every stage can show. */
 export const practised = (known: PracticeKnowledge, level: PracticeLevel): readonly string[] => [
   ...known.defects
     .filter((one) =>
       level === 'look'
         ? // What only the nose finds can not be named by a look.
           one.boards.some(({ wet, features }) => !wet && features.length)
-        : one.boards.some(({ wet }) => !wet) && stagesMet(one).length,
+        : one.boards.some(({ wet }) => !wet),
     )
     .map(({ id }) => id),
   ...(level === 'look' ? [SOUND] : []),

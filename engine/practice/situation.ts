@@ -100,7 +100,8 @@ const metAt = (defect: Pick<Defect, 'signs'>, stage: Stage): boolean => {
   return stage !== 'setting' || mostly(defect, ASKED.filmIsWeak) !== 'yes';
 };
 
-export const stagesMet = (defect: Pick<Defect, 'signs'>): readonly (readonly [Stage, number])[] =>
+/** Each stage at which the flaw is met, with its weight: one at least. */
+const stagesMet = (defect: Pick<Defect, 'signs'>): readonly (readonly [Stage, number])[] =>
   STAGES.filter((stage) => metAt(defect, stage)).map((stage) => [stage, WHEN[stage]] as const);
 
 /** A board of the flaw that goes with the stage, and what it shows of what the flaw leaves open. */
@@ -111,14 +112,12 @@ const chosenBoard = (
   chance: Chance,
 ): readonly [BoardRecipe, Readonly<Record<string, PlainAnswer>>] => {
   const fresh = stage === 'wet' || stage === 'setting';
-  const shows =
-    (words.shows as Readonly<Record<string, readonly Record<string, PlainAnswer>[]>>)[flaw.id] ?? [];
-  const all = flaw.boards.map((recipe, index) => [recipe, shows[index] ?? {}] as const);
+  const shows: Readonly<Record<string, readonly Record<string, PlainAnswer>[] | undefined>> = words.shows;
+  const all = flaw.boards.map((recipe, index) => [recipe, shows[flaw.id]?.[index] ?? {}] as const);
   const wet = all.filter(([recipe]) => recipe.wet);
   const dry = all.filter(([recipe]) => !recipe.wet);
-  const fit = stage === undefined ? dry : fresh && wet.length ? wet : dry.length ? dry : all;
-  const [recipe, answers] = chance.one(fit);
-  return [{ ...variedBoard(recipe, chance), wet: stage === undefined ? recipe.wet : fresh }, answers];
+  const [recipe, answers] = chance.one(fresh && wet.length ? wet : dry);
+  return [{ ...variedBoard(recipe, chance), wet: fresh }, answers];
 };
 
 /** Nobody looks at a coat in the middle of the night. */
@@ -236,9 +235,7 @@ export const situationOf = (
   level: PracticeLevel,
   chance: Chance,
 ): Situation | undefined => {
-  const stages = stagesMet(flaw);
-  const stage = level === 'look' || !stages.length ? undefined : chance.weighted(stages);
-  if (level !== 'look' && !stage) return undefined;
+  const stage = level === 'look' ? undefined : chance.weighted(stagesMet(flaw));
   const [board, shows] = chosenBoard(flaw, words, stage, chance);
   const family = chance.one(flaw.families);
   const product = chance.one(known.products.filter((one) => one.family === family));

@@ -85,6 +85,13 @@ describe('the coat of a repair', () => {
     expect(on({ flaws: [], repairs: [{ ...repair, doneAt: START + DAY }] })).toBeUndefined();
     expect(on({ flaws: [], repairs: [{ ...repair, doneAt: START + DAY + 1 }] })).toBe('r');
   });
+  it('goes by its own flaw, whatever was repaired before', () => {
+    const other = { ...repair, id: 'x', flaw: 'g', remedy: 'rub', doneAt: START + 1 };
+    const soon = { ...repair, doneAt: START + 5 * HOUR };
+    expect(on({ repairs: [other, soon] })).toBe('r');
+    expect(on({ repairs: [{ ...other, flaw: 'f' }, soon] })).toBeUndefined();
+    expect(on({ flaws: [{ ...flaw, coat: 'coat-0' }], repairs: [other, soon] })).toBeUndefined();
+  });
   it('of several is that of the last that owes one', () => {
     const second = { ...repair, id: 's', doneAt: START + 5 * DAY };
     expect(on({ repairs: [{ ...repair, doneAt: START + 4 * DAY }, second] })).toBe('s');

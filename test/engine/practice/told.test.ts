@@ -427,6 +427,43 @@ describe('the situation', () => {
     ).toEqual([]);
   });
 
+  it('shows a board of the flaw, one that was drawn wet while the film is fresh', () => {
+    expect(
+      unless(flawed, (item) => {
+        const { boards } = known.get('defect', item.flaw);
+        const wet = boards.filter((one) => one.wet);
+        const fit = item.board.wet && wet.length ? wet : boards.filter((one) => !one.wet);
+        return fit.some(
+          ({ alt, features }) => alt === item.board.alt && features.length === item.board.features.length,
+        );
+      }),
+    ).toEqual([]);
+    expect(
+      flawed.some(({ board, flaw }) => board.wet && known.get('defect', flaw).boards.some(({ wet }) => wet)),
+    ).toBe(true);
+  });
+
+  it('answers what the picture of that board shows', () => {
+    const shown = words.shows as Readonly<Record<string, readonly Record<string, string>[] | undefined>>;
+    let told = 0;
+    expect(
+      unless(flawed, (item) => {
+        const { boards } = known.get('defect', item.flaw);
+        const same = boards.flatMap(({ alt }, at) =>
+          alt === item.board.alt ? [shown[item.flaw]?.[at] ?? {}] : [],
+        );
+        return same.some((answers) =>
+          Object.entries(answers).every(([question, answer]) => {
+            const given = item.on[question]?.value;
+            if (given !== undefined) told++;
+            return given === undefined || given === answer;
+          }),
+        );
+      }),
+    ).toEqual([]);
+    expect(told).toBeGreaterThan(5);
+  });
+
   it('tells what lies below as the picture shows it, and its sheen', () => {
     const dark = ['navy', 'black', 'red'];
     const SHEEN = {
@@ -514,6 +551,23 @@ describe('the situation', () => {
     expect(old.length).toBeGreaterThan(0);
     expect(old.length).toBeLessThan(ofCases.length / 4);
     expect(unless(old, ({ level, board }) => level === 'case' && board.base.paint !== undefined)).toEqual([]);
+  });
+});
+
+describe('what can be practised', () => {
+  it('has a board of a dry film; for a look alone one with something on it, and sound boards besides', () => {
+    const flaw = (id: string, ...boards: { wet: boolean; features: unknown[] }[]) => ({ id, boards });
+    const some = {
+      defects: [
+        flaw('wet-alone', { wet: true, features: [1] }),
+        flaw('seen', { wet: true, features: [1] }, { wet: false, features: [1] }),
+        flaw('smelled', { wet: false, features: [] }),
+        flaw('none'),
+      ],
+    } as never;
+    expect(practised(some, 'look')).toEqual(['seen', SOUND]);
+    for (const level of ['stage', 'case'] as const)
+      expect(practised(some, level)).toEqual(['seen', 'smelled']);
   });
 });
 
