@@ -6,6 +6,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Case } from '#engine/case/case.ts';
 import { holds } from '#engine/case/condition.ts';
+import { FACTS } from '#engine/model/facts.ts';
 import type { Family } from '#engine/model/family.ts';
 import type { Step } from '#engine/model/step.ts';
 import { factsOfStep, hazardRows, hazardsOf, meansOf, surelyOf, toldBy } from '#engine/rules/hazards.ts';
@@ -194,6 +195,59 @@ describe('mixing', () => {
     ['wood-bleach', WATER, 'oxalic-acid waste'],
   ])('%s, %o', (what, facts, wanted) => {
     expect(does(step('mix', { what }), facts)).toEqual(list(wanted));
+  });
+});
+
+describe('each kind of top coat', () => {
+  // Cans that name spirits, alcohol or thinner; what goes through gloves; what heats up in a cloth.
+  it.each<[Family, string, string, string, string]>([
+    ['water-based', 'mouth-contact', '', 'thin', ''],
+    ['water-lacquer', 'mouth-contact', '', 'thin', ''],
+    ['oil-based', 'mouth-contact oily-cloth vapor', 'vapor', 'solvent-on-skin thin vapor', 'oily-cloth'],
+    ['wipe-on', 'mouth-contact oily-cloth vapor', 'vapor', 'solvent-on-skin thin vapor', 'oily-cloth'],
+    ['shellac', 'mouth-contact solvent-on-skin vapor', 'vapor', 'solvent-on-skin thin vapor', ''],
+    ['lacquer', 'mouth-contact solvent-on-skin vapor', 'vapor', 'solvent-on-skin thin vapor', ''],
+    ['wax', 'mouth-contact oily-cloth? vapor', 'vapor', 'solvent-on-skin thin vapor', 'oily-cloth?'],
+    ['oil', 'mouth-contact oily-cloth vapor?', 'vapor?', 'thin vapor?', 'oily-cloth'],
+    ['hardwax-oil', 'mouth-contact oily-cloth vapor', 'vapor', 'solvent-on-skin thin vapor', 'oily-cloth'],
+  ])('%s is laid, stirred, thinned and scraped off', (family, laid, stirred, thinned, scraped) => {
+    const facts = { family, hardener: 'none', applicator: 'brush', base: 'latex-paint', 'was-sprayed': 'no' };
+    expect(does(step('coat', { product: 'same' }), facts)).toEqual(list(laid));
+    expect(does(step('mix', { what: 'stir' }), facts)).toEqual(list(stirred));
+    expect(does(step('mix', { what: 'thin' }), facts)).toEqual(list(thinned));
+    expect(does(step('scrape', { tool: 'plastic-scraper' }), facts)).toEqual(list(`${scraped} old-film`));
+    const water = family === 'water-based' || family === 'water-lacquer';
+    expect(does(step('wipe', { with: 'thinner' }), facts)).toEqual(
+      list(water ? '' : 'much-vapor solvent-on-skin vapor waste'),
+    );
+    // A can that comes with a second part has it opened by all of these.
+    for (const hardener of ['isocyanate', 'acid'])
+      for (const one of [
+        step('coat', { product: 'same' }),
+        step('mix', { what: 'stir' }),
+        step('mix', { what: 'smear' }),
+      ])
+        expect(does(one, { ...facts, hardener })).toContain('hardener');
+  });
+  it('over every base: old color that is oily comes off, and is laid again, as oil', () => {
+    for (const base of FACTS.base.values) {
+      const oily = base === 'oil-paint' || base === 'stain';
+      const facts = { ...WATER, base };
+      expect(does(step('wipe', { with: 'dry-cloth', of: 'base-color' }), facts)).toEqual(
+        oily ? ['oily-cloth'] : [],
+      );
+      expect(does(step('coat', { product: 'base-color' }), facts)).toEqual(
+        list(oily ? 'mouth-contact oily-cloth vapor' : 'mouth-contact'),
+      );
+    }
+  });
+  it('by every tool: a gun and a can spray it', () => {
+    for (const applicator of FACTS.applicator.values) {
+      const sprayed = applicator === 'spray-gun' || applicator === 'aerosol';
+      expect(does(step('coat', { product: 'same' }), { ...WATER, applicator })).toEqual(
+        list(sprayed ? 'mist mouth-contact sprayed-coat' : 'mouth-contact'),
+      );
+    }
   });
 });
 
