@@ -8,6 +8,7 @@ import {
   asksOf,
   type Case,
   cautionsApart,
+  decide,
   disturbsOldFilm,
   emptyCase,
   possible,
@@ -75,6 +76,32 @@ describe('at the stops of the real trees', () => {
       'outcome true true',
       'question false false',
     ]);
+  });
+
+  it('where a walk stands is told with what belongs to that, and nothing else', () => {
+    const always = ['families', 'fired', 'kind', 'leaves'];
+    const decided = { stage: [], question: ['of', 'question'], cause: [], outcome: ['action', 'shared'] };
+    const left = ['certain', 'check', 'unsureAt'];
+    const told = { stage: [], question: ['doubted'], cause: left, outcome: [...left, 'alike', 'goOn'] };
+    const keys = (one: object) => Object.keys(one).sort();
+    const [first] = real.defects;
+    if (!first) throw new Error('a flaw');
+    const open = { id: first.id as string, on: emptyCase(), forCause: false };
+    for (const { id, on, forCause } of [open, ...stops]) {
+      const walked = walk(real, on, id, { forCause });
+      const { kind } = walked;
+      expect([id, kind, keys(decide(real, on, id, { forCause }))]).toEqual([
+        id,
+        kind,
+        [...always, ...decided[kind]].sort(),
+      ]);
+      expect([id, kind, keys(walked)]).toEqual([
+        id,
+        kind,
+        [...always, ...decided[kind], ...told[kind], 'trace'].sort(),
+      ]);
+    }
+    expect(walk(real, emptyCase(), first.id).kind).toBe('stage');
   });
 
   it('a check is named where hands hold off for it, and not where more is asked for the cause alone', () => {
