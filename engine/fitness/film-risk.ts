@@ -24,7 +24,7 @@ export const filmTold = (micrometers: number, on: Case): Film => {
 /** The row of a film that is thicker than it should be; nothing where it is not. */
 export const tooThick = (sanding: Sanding, { micrometers, families }: Film): TooThick | undefined => {
   const most = sanding['too-thick'].find(
-    (row) => !row.families || families.some((family) => row.families?.includes(family)),
+    ({ families: of }) => !of || families.some((family) => of.includes(family)),
   );
   return most && micrometers > most.micrometers ? most : undefined;
 };

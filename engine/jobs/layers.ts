@@ -51,24 +51,29 @@ const SAYS: Readonly<Record<FilmGround, string>> = {
 export const productOf = (products: Products, id: string | undefined): ClockProduct | undefined =>
   entryOf(products, id);
 
-/** Wet film, µm, with its ground: the can wins, then what was measured, then the tool, then the usual film. */
-const wetOf = (card: JobCard, coat: CardCoat, product: ClockProduct | undefined): [FilmGround, number?] => {
+/** Wet film, µm, and what tells it: the can wins, then what was measured, then the tool, then the usual film. */
+const wetOf = (
+  card: JobCard,
+  coat: CardCoat,
+  product: ClockProduct | undefined,
+): { readonly by: FilmGround; readonly wet: number } | undefined => {
   const coverage = labelOf(card, coat)?.squareMetersPerLiter;
-  if (coverage) return ['label', 1000 / coverage];
-  if (coat.amount) return ['amount', coat.amount.milliliters / coat.amount.squareMeters];
-  if (!product) return ['nothing'];
+  if (coverage) return { by: 'label', wet: 1000 / coverage };
+  if (coat.amount) return { by: 'amount', wet: coat.amount.milliliters / coat.amount.squareMeters };
+  if (!product) return undefined;
   const tool = wetFilmOf(product, laidCoatOf(card, coat));
-  return tool ? ['tool', tool] : ['usual', product['reference-wet-film-micrometers']];
+  return tool ? { by: 'tool', wet: tool } : { by: 'usual', wet: product['reference-wet-film-micrometers'] };
 };
 
 const layerOf = (card: JobCard, coat: CardCoat, number: number, product: ClockProduct | undefined): Layer => {
-  const [told, wet] = wetOf(card, coat, product);
+  const told = wetOf(card, coat, product);
   const onCan = labelOf(card, coat)?.volumeSolids;
   const solids = onCan ? [onCan, onCan] : product?.['volume-solids'];
-  const dry = wet && solids ? { from: wet * (solids[0] ?? 0), to: wet * (solids[1] ?? 0) } : undefined;
-  const ground = dry ? told : 'nothing';
+  const dry =
+    told && solids ? { from: told.wet * (solids[0] ?? 0), to: told.wet * (solids[1] ?? 0) } : undefined;
+  const ground = told && dry ? told.by : 'nothing';
   const says = onCan && dry ? `${SAYS[ground]} Solids by the can.` : SAYS[ground];
-  return { coat, number, family: product?.family, ground, wet, dry, says };
+  return { coat, number, family: product?.family, ground, wet: told?.wet, dry, says };
 };
 
 const coatsOf = (count: number): string => (count === 1 ? '1 coat' : `${count} coats`);

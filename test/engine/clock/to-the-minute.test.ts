@@ -221,6 +221,11 @@ describe('coats on the clock', () => {
     expect(ids(withLaid([coat({ id: 'x' })], own)[0]?.below ?? [])).toBe('y');
     expect(withLaid([], coat({ id: 'x' }))[0]).not.toHaveProperty('below');
   });
+  it('are no coat below themselves where they are corrected', () => {
+    const [top, ...more] = withLaid([coat({ id: 'x', card: 'c' })], coat({ id: 'x', card: 'c', celsius: 9 }));
+    expect(more).toEqual([]);
+    expect(top).toEqual(coat({ id: 'x', card: 'c', celsius: 9 }));
+  });
   it('learn of their card once, and keep one that they have', () => {
     const kept = adopted([coat({ id: 'a' }), coat({ id: 'b', card: 'own' }), coat({ id: 'c' })], 'new', [
       { id: 'a' },

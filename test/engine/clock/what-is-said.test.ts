@@ -260,6 +260,10 @@ it('a coat that is laid in the future, or in air that spoils it, is told in whol
   for (const [id, product] of PRODUCTS) {
     const future = sayNow(clockNow(product, coatOf(id), LAID - DAY), LAID - DAY, STYLE);
     expect([id, future.doing, isWhole(future.why)]).toEqual([id, 'stop', true]);
+    expect(future).toMatchObject({
+      verdict: 'This coat is laid in the future',
+      large: 'This coat is laid in the future',
+    });
     expect(future.why).toContain(`It says ${sayInstant(LAID, LAID - DAY, STYLE)}`);
     expect(future.why).toContain(`this device says ${sayInstant(LAID - DAY, LAID - DAY, STYLE)}`);
     const wet = sayNow(
@@ -268,6 +272,7 @@ it('a coat that is laid in the future, or in air that spoils it, is told in whol
       STYLE,
     );
     expect([id, wet.doing, isWhole(wet.why)]).toEqual([id, 'leave', true]);
+    expect(wet).toMatchObject({ verdict: 'Hands off, and no time can be told', perhaps: undefined });
     expect(wet.why).toMatch(/Bring the piece/);
   }
 });

@@ -12,6 +12,7 @@ import {
   productOfRepair,
   withCoat,
   withoutCoat,
+  withoutItsCoat,
 } from '#engine/jobs.ts';
 import { LATEST_INSTANT, MOST_CARDS_REMOVED } from '#engine/model/card-limits.ts';
 import { FACTS } from '#engine/model/facts.ts';
@@ -91,6 +92,15 @@ describe('the coat of a repair', () => {
     expect(on({ repairs: [other, soon] })).toBe('r');
     expect(on({ repairs: [{ ...other, flaw: 'f' }, soon] })).toBeUndefined();
     expect(on({ flaws: [{ ...flaw, coat: 'coat-0' }], repairs: [other, soon] })).toBeUndefined();
+  });
+  it('that was not laid this time is noted below what was noted', () => {
+    const noted = (note?: string) => {
+      const one = { ...repair, ...(note !== undefined && { note }) };
+      return withoutItsCoat(card({ repairs: [one] }), one, START + DAY).repairs[0]?.note;
+    };
+    expect(noted()).toBe('No coat was laid.');
+    expect(noted('')).toBe('No coat was laid.');
+    expect(noted('Rubbed it out.')).toBe('Rubbed it out.\nNo coat was laid.');
   });
   it('of several is that of the last that owes one', () => {
     const second = { ...repair, id: 's', doneAt: START + 5 * DAY };

@@ -258,6 +258,9 @@ describe('a card as the clock has it', () => {
       changedAt: START + 7,
     });
     expect(summaryOf(card({ coats: [] })).lastCoat).toBeUndefined();
+    const found = ['a', 'b', 'c'].map((id) => entry.flaws(id, START));
+    const flaws = found.map((one, at) => (at ? one : { ...one, settledAt: START + 1 }));
+    expect(summaryOf({ ...full, flaws }).openFlaws).toBe(2);
   });
 });
 

@@ -96,6 +96,9 @@ describe('a dresser in three coats that are ready in two hours', () => {
     expect(none.kind === 'no' && none.why.map(({ code, says }) => `${code} ${says}`)).toEqual([
       'hours No day of the week is ticked.',
     ]);
+    const few = [true, ...Array<boolean>(6).fill(false)];
+    const weekly = outcome(byCan({ hours: { from, to: from + 30, days: few } }));
+    expect(weekly.kind === 'no' && weekly.why[0].says).toMatch(/^One session takes about 75 minutes/);
     const turned = outcome(byCan({ hours: { from: 700, to: 600, days } }));
     expect(turned.kind === 'no' && turned.why[0].says).toMatch(/your hours leave 0\.$/);
   });

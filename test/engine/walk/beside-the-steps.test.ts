@@ -134,6 +134,24 @@ describe('at the stops of the real trees', () => {
       action: { do: 'leave' },
       check: { question: 'late', from: 'cured' },
     });
+    // What can not be checked on this film is what decides, though another could be asked first and changes nothing.
+    const behind = known(
+      question('late', { 'safe-from': 'cured' }),
+      question('now'),
+      remedy('a', { wet: { do: 'lift', say: 'Lift it out.', not: 'Not twice.' } }),
+      remedy('b'),
+      defect('flaw', {
+        ask: 'now',
+        yes: { ask: 'late', yes: { remedy: 'a' }, no: { remedy: 'b' } },
+        no: { ask: 'late', yes: { remedy: 'a' }, no: { remedy: 'b', cause: 'Another' } },
+      }),
+    );
+    expect(walk(behind, wet, 'flaw')).toMatchObject({
+      kind: 'outcome',
+      alike: false,
+      goOn: 'now',
+      check: { question: 'late', from: 'cured' },
+    });
     const alike = walk(held, withFact(emptyCase(), 'stage', 'setting'), 'flaw');
     expect(alike).toMatchObject({ kind: 'outcome', alike: true, goOn: 'now' });
     expect(alike).toHaveProperty('check', undefined);
