@@ -158,7 +158,7 @@ const caseOf = ({ told }: Plain, stage: Stage): Case =>
 describe('the next question', () => {
   it('is that of the plain reading, whatever the tree, the stage and what was told', () => {
     const seen = { asked: 0, none: 0, doubted: 0, settled: 0 };
-    for (let n = 0; n < 110; n++) {
+    for (let n = 0; n < 70; n++) {
       const drawn = draw();
       const of = linked(drawn);
       for (let round = 0; round < 6; round++) {
@@ -186,6 +186,6 @@ describe('the next question', () => {
       }
     }
     // Each of the ways is met, and not only once or twice.
-    for (const [way, count] of Object.entries(seen)) expect([way, count > 25]).toEqual([way, true]);
+    for (const [way, count] of Object.entries(seen)) expect([way, count > 10]).toEqual([way, true]);
   });
 });
