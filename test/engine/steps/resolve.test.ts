@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { emptyCase, resolve, withFact } from '#engine/index.ts';
+import { takingOf } from '#engine/steps/resolve.ts';
 import { defect, known, question, remedy } from '../small.ts';
 
 const knowledge = known(
@@ -81,4 +82,28 @@ it('tells a step for some facts, where they are not known, as one that may apply
   ]);
   expect(steps(withFact(emptyCase(), 'part', 'leg'))).toEqual([[0, false]]);
   expect(steps(withFact(emptyCase(), 'part', 'flat'))).toEqual([[1, false]]);
+});
+
+it('tells a wait that names no hours, however old the coat is', () => {
+  const dull = known(
+    remedy('wait-for-it', undefined, {
+      steps: [
+        { kind: 'wait', until: 'recoatable', say: 'Wait until it sands to powder.' },
+        { kind: 'wait', of: 'stain', hours: [1, 2], say: 'Let the stain dry.' },
+        { kind: 'wait', hours: [1, 2], from: 'coat', say: 'Let the coat dry.' },
+      ],
+    }),
+    defect('streaks', { remedy: 'wait-for-it', cause: 'Soft' }),
+  );
+  const at = (hours: number) =>
+    resolve(dull, 'wait-for-it', told(hours)).map((step) => [step.at, step.hours]);
+  expect(at(900)).toEqual([
+    [0, undefined],
+    [1, [1, 2]],
+  ]);
+  // To the hour: two hours after it was laid nothing of it is left.
+  expect(at(1.5)[2]).toEqual([2, [0, 1]]);
+  expect(at(2)).toHaveLength(2);
+  const bare = { kind: 'wait', say: 'Wait until it is dull.' } as const;
+  expect(takingOf(dull, told(900), bare)).toBe('yes');
 });
