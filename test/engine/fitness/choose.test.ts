@@ -68,6 +68,10 @@ describe('the top coat that is named', () => {
     const { chosen, others } = choose({ ...TABLE, base: 'latex-paint', tone: 'light' });
     expect(new Set(others.map(({ why }) => why)).size).toBe(others.length);
     expect(others.some(({ why }) => /amber/.test(why))).toBe(true);
+    // One reason is told of every kind that it speaks against: oil and solvent lacquer both turn amber over white (film-s70).
+    const amber = others.find(({ why }) => /amber/.test(why));
+    expect(amber?.families).toEqual(expect.arrayContaining(['oil-based', 'wipe-on']));
+    expect(new Set(amber?.families).size).toBe(amber?.families.length);
     for (const { families } of others) expect(families).not.toContain(chosen?.product.family);
   });
 
