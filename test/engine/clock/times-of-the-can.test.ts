@@ -253,6 +253,27 @@ describe('the line of a film’s life', () => {
       expect(line(minutes).now, `${minutes}`).toBeCloseTo(place, 6);
   });
 
+  it('passes a stage that takes no time at once', () => {
+    const none = { minutes: { ...label.minutes, open: { from: 20, to: 20 }, touch: { from: 20, to: 20 } } };
+    const at = (minutes: number) => {
+      const now = LAID + minutes * MINUTE;
+      const reading = clockNow(poly, coat({ label: none }), now);
+      if (reading.kind !== 'running') throw new Error('it runs');
+      return lifeLine(reading, LAID, now);
+    };
+    // Wet up to 20 minutes, then at once dry to the touch: the second fifth is sure to its end.
+    expect(
+      at(10)
+        .bands.slice(0, 2)
+        .map(({ sure }) => sure),
+    ).toEqual([expect.closeTo(0.2, 9), expect.closeTo(0.4, 9)]);
+    expect([10, 19, 20].map((minutes) => at(minutes).now)).toEqual([
+      expect.closeTo(0.1, 9),
+      expect.closeTo(0.19, 9),
+      expect.closeTo(0.4, 9),
+    ]);
+  });
+
   it('begins where the coat was laid, also on a clock that is a little behind', () => {
     expect(lifeLine(running(coat({ label })), LAID, LAID - MINUTE).now).toBe(0);
   });
