@@ -58,6 +58,12 @@ describe.each(GROUPS)('%s', (_, lines) => {
         `${text}, dear all.`,
         `${text} but you see.`,
         `${text} (you see).`,
+        `${text}!`,
+        `${text.replaceAll(', ', ' – ')}.`,
+        // Only where a meal is no meal but its time does the ear need the short form.
+        ...(text.includes('dinner')
+          ? []
+          : [text.replaceAll(/\bit is\b/g, 'its'), text.replaceAll(/\bit is\b/g, 'it’s')]),
       ])
         expect(told(heardBySmall(beside)), beside).toEqual(alone);
     }
