@@ -1,5 +1,4 @@
 import type { Heard } from './heard.ts';
-import { TOP_NOUN } from './top-words.ts';
 
 /** Words of somebody who has trouble with a piece, whatever it is. */
 const TROUBLE =
@@ -13,13 +12,13 @@ export const isSilent = ({
   signs,
   dangers,
   urgent,
+  named,
   otherTongue,
-}: Pick<Heard, 'text' | 'facts' | 'among' | 'signs' | 'dangers' | 'urgent' | 'otherTongue'>): boolean =>
+}: Pick<
+  Heard,
+  'text' | 'facts' | 'among' | 'signs' | 'dangers' | 'urgent' | 'named' | 'otherTongue'
+>): boolean =>
   text.trim().length > 0 &&
   !otherTongue &&
-  ![facts, among, signs, dangers, urgent].some(({ length }) => length > 0) &&
-  !TROUBLE.test(text) &&
-  !text
-    .toLowerCase()
-    .split(/[^a-z-]+/)
-    .some((word) => TOP_NOUN.test(word));
+  ![facts, among, signs, dangers, urgent, named].some(({ length }) => length > 0) &&
+  !TROUBLE.test(text);

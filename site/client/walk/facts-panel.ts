@@ -103,7 +103,12 @@ class ToldElement extends HTMLElement {
     const lists = new Map(facts.map((fact) => [fact, asList(this, fact)]));
     const fields = element('div', { className: 'fit-steps' }, ...lists.values());
     this.replaceChildren(
-      element('details', { className: 'fold' }, element('summary', {}, 'Fit the steps to your piece'), fields),
+      element(
+        'details',
+        { className: 'fold' },
+        element('summary', {}, 'Fit the steps to your piece'),
+        fields,
+      ),
     );
     const follow = () => {
       for (const [fact, label] of lists) {
