@@ -2,6 +2,7 @@ import { isMap, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, 
 import { filled } from '#engine/knowledge/fill.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf, RawEntry, Unreadable } from '#engine/model/knowledge.ts';
+import { isRecord, type JsonRecord } from '#engine/plain/record.ts';
 import { type ContentRoot, filesIn, textOf } from './files.ts';
 import { dataOf, fenced, yamlOf } from './front-matter.ts';
 import { toldOf, unmeant } from './unreadable.ts';
@@ -22,9 +23,9 @@ export const readContent = (root: ContentRoot): RawEntry[] =>
   );
 
 /** A table of what stands once for many files; its own faults are told by `shared.ts`. */
-const tableIn = (root: ContentRoot, name: string): Record<string, unknown> => {
+const tableIn = (root: ContentRoot, name: string): JsonRecord => {
   const { data } = readTableText(root, `content/${name}.yaml`);
-  return typeof data === 'object' && data !== null ? (data as Record<string, unknown>) : {};
+  return isRecord(data) ? data : {};
 };
 
 /** One file, named from the root, as a raw entry. */

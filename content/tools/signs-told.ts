@@ -5,6 +5,7 @@ import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import type { Defect } from '#engine/model/defect.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Entry } from '#engine/model/knowledge.ts';
+import { isRecord } from '#engine/plain/record.ts';
 import type { ContentRoot } from './files.ts';
 import { readHearContent, readSearchWords } from './hear.ts';
 import { readEntry } from './read.ts';
@@ -12,8 +13,8 @@ import { readEntry } from './read.ts';
 /** The signs as they stand in the file of a flaw, before those that questions settle for every flaw are added. */
 const writtenIn = (root: ContentRoot, file: string): Readonly<Record<string, unknown>> => {
   const { data } = readEntry(root, 'defect', file);
-  const signs: unknown = typeof data === 'object' && data !== null && 'signs' in data ? data.signs : {};
-  return typeof signs === 'object' && signs !== null ? (signs as Record<string, unknown>) : {};
+  const signs = isRecord(data) ? data['signs'] : undefined;
+  return isRecord(signs) ? signs : {};
 };
 
 /**

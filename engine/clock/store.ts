@@ -6,6 +6,7 @@ import { AMOUNT, LATEST_INSTANT, MOST } from '../model/card-limits.ts';
 import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
 import { isOneOf } from '../plain/entry-of.ts';
+import { isRecord } from '../plain/record.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 
 /** What one browser keeps for the clock. The figures go with the coat, so that every page can read it offline. */
@@ -30,8 +31,6 @@ export const emptyStore = (): ClockStore => ({
 /** So many coats are kept on one clock; a workshop has a dozen. */
 export const MOST_ON_CLOCK = 100;
 
-type Raw = Readonly<Record<string, unknown>>;
-const isObject = (value: unknown): value is Raw => typeof value === 'object' && value !== null;
 const within = (value: unknown, least: number, most: number): boolean =>
   typeof value === 'number' && value >= least && value <= most;
 const maybe = (value: unknown, is: (there: unknown) => boolean): boolean => value === undefined || is(value);
@@ -41,27 +40,27 @@ const oneOf =
   (value: unknown): boolean =>
     isOneOf(values, value);
 const isClimate = (value: unknown): boolean =>
-  isObject(value) &&
+  isRecord(value) &&
   within(value['celsius'], ...AIR_CELSIUS.kept) &&
   within(value['relativeHumidity'], 0, 1) &&
   maybe(value['surfaceCelsius'], (surface) => within(surface, ...AIR_CELSIUS.kept));
 const isFromTo = (value: unknown, least: number, most: number): boolean =>
-  isObject(value) && within(value['from'], least, most) && within(value['to'], Number(value['from']), most);
+  isRecord(value) && within(value['from'], least, most) && within(value['to'], Number(value['from']), most);
 /** Any number that can be reckoned with, as on a card. */
 const isLimit = (value: unknown): boolean => isFromTo(value, -Number.MAX_VALUE, Number.MAX_VALUE);
 const isLimits = (value: unknown): boolean =>
-  isObject(value) && maybe(value['celsius'], isLimit) && maybe(value['relativeHumidity'], isLimit);
+  isRecord(value) && maybe(value['celsius'], isLimit) && maybe(value['relativeHumidity'], isLimit);
 /** What the can says, as far as the clock reads it; a card's can may say more. */
 const isLabel = (value: unknown): value is Label =>
-  isObject(value) &&
-  isObject(value['minutes']) &&
+  isRecord(value) &&
+  isRecord(value['minutes']) &&
   Object.entries(value['minutes']).every(
     ([milestone, span]) => isOneOf(MILESTONES, milestone) && isFromTo(span, 0, LONGEST_LABEL_MINUTES),
   ) &&
   maybe(value['climate'], isClimate) &&
   maybe(value['limits'], isLimits);
 const isAmount = (value: unknown): boolean =>
-  isObject(value) &&
+  isRecord(value) &&
   within(value['milliliters'], AMOUNT.milliliters.min, AMOUNT.milliliters.max) &&
   within(value['squareMeters'], AMOUNT.squareMeters.min, AMOUNT.squareMeters.max);
 /**
@@ -69,7 +68,7 @@ const isAmount = (value: unknown): boolean =>
  * go.
  */
 const isCoat = (value: unknown): value is LaidCoat =>
-  isObject(value) &&
+  isRecord(value) &&
   ['id', 'piece', 'product'].every((key) => isText(value[key])) &&
   within(value['laidAt'], 0, LATEST_INSTANT) &&
   within(value['celsius'], ...AIR_CELSIUS.kept) &&
@@ -89,9 +88,9 @@ const isCoat = (value: unknown): value is LaidCoat =>
 const isSpan = (value: unknown): boolean =>
   Array.isArray(value) && value.length === 2 && value.every((end) => Number.isFinite(end));
 const isWeather = (value: unknown): boolean =>
-  isObject(value) && isSpan(value['celsius']) && isSpan(value['humidity']);
+  isRecord(value) && isSpan(value['celsius']) && isSpan(value['humidity']);
 const isProduct = (value: unknown): value is ClockProduct =>
-  isObject(value) &&
+  isRecord(value) &&
   isText(value['name']) &&
   isOneOf(FAMILIES, value['family']) &&
   isOneOf(MECHANISMS, value['mechanism']) &&
@@ -102,17 +101,17 @@ const isProduct = (value: unknown): value is ClockProduct =>
   Number.isFinite(value['reference-wet-film-micrometers']) &&
   isWeather(value['limits']) &&
   isWeather(value['best']) &&
-  isObject(value['wet-film-micrometers']) &&
+  isRecord(value['wet-film-micrometers']) &&
   Object.entries(value['wet-film-micrometers']).every(
     ([applicator, film]) => isOneOf(FACTS.applicator.values, applicator) && isSpan(film),
   );
 
 /** What was kept, as far as it reads; `lost` counts the coats that do not. */
 export const readStore = (kept: unknown): { readonly store: ClockStore; readonly lost: number } => {
-  if (!isObject(kept) || kept['version'] !== 1 || !Array.isArray(kept['coats']))
+  if (!isRecord(kept) || kept['version'] !== 1 || !Array.isArray(kept['coats']))
     return { store: emptyStore(), lost: kept === null || kept === undefined ? 0 : 1 };
   const coats = kept['coats'].filter(isCoat);
-  const products = isObject(kept['products']) ? kept['products'] : {};
+  const products = isRecord(kept['products']) ? kept['products'] : {};
   const { current, seenAt } = kept;
   return {
     store: {

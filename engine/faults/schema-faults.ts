@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { STARTS } from '../model/starts.ts';
 import { nearest } from '../plain/nearest.ts';
+import { isRecord } from '../plain/record.ts';
 import { inQuotes } from './in-quotes.ts';
 import type { Fault } from './issue.ts';
 import { aboutField, fieldsAt, innerOf, type Schema, schemasAt } from './schema-at.ts';
@@ -26,8 +27,7 @@ const cost = (issues: readonly ZodIssue[]): number =>
     return sum + (issue.path.length > 1 ? 0.4 : 1);
   }, 0);
 
-const keysOf = (value: unknown): string[] =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? Object.keys(value) : [];
+const keysOf = (value: unknown): string[] => (isRecord(value) ? Object.keys(value) : []);
 
 /** A branch that says not one thing: a letter is wrong in what it says, or it says nothing, or several things. */
 const branchFaults = (value: unknown, path: PropertyKey[]): Located[] => {

@@ -1,5 +1,6 @@
 import type { LineOf, RawEntry, UnknownName } from '../model/knowledge.ts';
 import { nearest, nearestId } from '../plain/nearest.ts';
+import { isRecord, type JsonRecord } from '../plain/record.ts';
 
 /** What stands once for many files, as read: nothing is checked yet. */
 export type Shared = {
@@ -9,11 +10,7 @@ export type Shared = {
   readonly steps: Readonly<Record<string, unknown>>;
 };
 
-type Data = Record<string, unknown>;
 type LocatedFault = { path: PropertyKey[]; fault: UnknownName };
-
-const isData = (value: unknown): value is Data =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The kind of repair whose acts are taken where a remedy names none. */
 const USUAL_KIND = 'film';
@@ -21,7 +18,7 @@ const USUAL_KIND = 'film';
 /** `act` with what it does not say taken from `usual`; one that says what to do is whole. */
 const completed = (act: unknown, usual: unknown): unknown => {
   if (act === undefined) return usual;
-  if (!isData(act) || act['do'] !== undefined || !isData(usual)) return act;
+  if (!isRecord(act) || act['do'] !== undefined || !isRecord(usual)) return act;
   // A mark belongs to the words that it was written for. What is written stays in its order: a text that a comma cut in
   // two is told by the field before it.
   const more = Object.entries(usual).filter(
@@ -34,7 +31,7 @@ const completed = (act: unknown, usual: unknown): unknown => {
  * An act that says what to `do` is whole. One without takes what it does not say from the usual one, and one that is left
  * out is the usual one. `cured` is like `recoatable` unless it is said.
  */
-const withActs = (now: Data, acts: Shared['acts'], told: LocatedFault[]): Data => {
+const withActs = (now: JsonRecord, acts: Shared['acts'], told: LocatedFault[]): JsonRecord => {
   const { as = USUAL_KIND, ...own } = now;
   const kind = String(as);
   const meant = kind in acts ? kind : nearest(kind, Object.keys(acts));
@@ -51,11 +48,11 @@ const withActs = (now: Data, acts: Shared['acts'], told: LocatedFault[]): Data =
     });
   // Filled in by what was most likely meant, or each stage would be told as missing too.
   const usual = acts[meant ?? kind];
-  if (!isData(usual)) return own;
+  if (!isRecord(usual)) return own;
   const stages = Object.fromEntries(
     Object.entries(usual).map(([stage, act]) => [stage, completed(own[stage], act)]),
   );
-  const all: Data = { ...own, ...stages };
+  const all: JsonRecord = { ...own, ...stages };
   return { ...all, cured: completed(all['cured'], all['recoatable']) };
 };
 
@@ -100,7 +97,7 @@ const placedBy =
 const withGrades = (claims: unknown): unknown =>
   Array.isArray(claims)
     ? claims.map((claim: unknown) => {
-        if (!isData(claim) || claim['grade'] !== undefined || claim['source'] === undefined) return claim;
+        if (!isRecord(claim) || claim['grade'] !== undefined || claim['source'] === undefined) return claim;
         return { ...claim, grade: 'published' };
       })
     : claims;
@@ -108,16 +105,16 @@ const withGrades = (claims: unknown): unknown =>
 /** The oldest change, where it says nothing, is the first version of a new page. */
 const withFirstVersion = (changes: unknown): unknown => {
   if (!Array.isArray(changes)) return changes;
-  const days = changes.map((change: unknown) => (isData(change) ? String(change['on']) : ''));
+  const days = changes.map((change: unknown) => (isRecord(change) ? String(change['on']) : ''));
   const first = days.indexOf([...days].sort()[0] ?? '');
   return changes.map((change: unknown, index) =>
-    isData(change) && index === first && change['what'] === undefined && change['why'] === undefined
+    isRecord(change) && index === first && change['what'] === undefined && change['why'] === undefined
       ? { on: change['on'], what: 'First version.', why: 'New page.' }
       : change,
   );
 };
 
-const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => {
+const filledRemedy = (entry: RawEntry, data: JsonRecord, shared: Shared): RawEntry => {
   const told: LocatedFault[] = [];
   const { now, steps } = data;
   const own = Array.isArray(steps) ? withSteps(steps, shared.steps, told) : undefined;
@@ -126,7 +123,7 @@ const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => 
     ...entry,
     data: {
       ...data,
-      ...(isData(now) && { now: withActs(now, shared.acts, told) }),
+      ...(isRecord(now) && { now: withActs(now, shared.acts, told) }),
       ...(own && { steps: own.steps }),
     },
     ...(inFile && { inFile, lineOf: ((path, atKey) => entry.lineOf(inFile(path), atKey)) satisfies LineOf }),
@@ -137,7 +134,7 @@ const filledRemedy = (entry: RawEntry, data: Data, shared: Shared): RawEntry => 
 /** Questions asked of every flaw, with what those show that say nothing of it. */
 const askedOfAll = (entries: readonly RawEntry[]): [string, unknown][] =>
   entries.flatMap(({ kind, id, data }) =>
-    kind === 'question' && isData(data) && data['every-flaw'] !== undefined
+    kind === 'question' && isRecord(data) && data['every-flaw'] !== undefined
       ? [[id, data['every-flaw']] as [string, unknown]]
       : [],
   );
@@ -146,7 +143,7 @@ const askedOfAll = (entries: readonly RawEntry[]): [string, unknown][] =>
 const namedBy = (entries: readonly RawEntry[]): ReadonlyMap<string, readonly string[]> => {
   const names = new Map<string, string[]>();
   for (const { kind, id, data } of entries) {
-    const alike = kind === 'defect' && isData(data) ? data['look-alikes'] : undefined;
+    const alike = kind === 'defect' && isRecord(data) ? data['look-alikes'] : undefined;
     for (const other of Array.isArray(alike) ? alike : [])
       names.set(other, [...(names.get(other) ?? []), id]);
   }
@@ -161,8 +158,8 @@ export const filled = (entries: readonly RawEntry[], shared: Shared): RawEntry[]
   const asked = askedOfAll(entries);
   const named = namedBy(entries);
   return entries.map((entry) => {
-    if (!isData(entry.data)) return entry;
-    const data: Data = {
+    if (!isRecord(entry.data)) return entry;
+    const data: JsonRecord = {
       ...entry.data,
       ...('claims' in entry.data && { claims: withGrades(entry.data['claims']) }),
       ...('changes' in entry.data && { changes: withFirstVersion(entry.data['changes']) }),
@@ -175,7 +172,7 @@ export const filled = (entries: readonly RawEntry[], shared: Shared): RawEntry[]
       ...entry,
       data: {
         ...data,
-        ...(isData(signs) && {
+        ...(isRecord(signs) && {
           signs: { ...signs, ...Object.fromEntries(asked.filter(([id]) => !(id in signs))) },
         }),
         ...(Array.isArray(alike) && { 'look-alikes': [...alike, ...mirrored] }),

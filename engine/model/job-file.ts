@@ -1,10 +1,10 @@
 import { z } from 'zod';
 import { entryOf } from '../plain/entry-of.ts';
+import { isRecord, type JsonRecord } from '../plain/record.ts';
 import { type CardFault, cardFault } from './card-fault.ts';
 import { CARD_VERSION, MOST_CARDS_REMOVED } from './card-limits.ts';
 import { type JobCard, JobFile, RemovedCard } from './job-card.ts';
-import type { Raw } from './migrate.ts';
-import { type CardRead, isRaw, MOST_FAULTS, NEWER, readCard } from './one-card.ts';
+import { type CardRead, MOST_FAULTS, NEWER, readCard } from './one-card.ts';
 
 /** What could be read: whole cards only. `faults` names those that were left out and why; `leftOut` counts them. */
 export type JobFileRead =
@@ -32,7 +32,7 @@ const refused = (says: string, field = ''): JobFileRead => ({
 const picturesOf = (raw: unknown, cards: readonly JobCard[]): [Record<string, string>, CardFault[]] => {
   const pictures: [string, string][] = [];
   const faults: CardFault[] = [];
-  if (!isRaw(raw))
+  if (!isRecord(raw))
     return [
       {},
       raw === undefined ? [] : [cardFault(FILE, 'photos', 'must be a group of fields; they are left out.')],
@@ -83,7 +83,7 @@ const removedOf = (raw: unknown): [RemovedCard[], CardFault[]] => {
   return [read, whole ? [] : [cardFault(FILE, 'removed', says)]];
 };
 
-const readParsed = (raw: Raw): JobFileRead => {
+const readParsed = (raw: JsonRecord): JobFileRead => {
   if (raw['format'] !== 'halfdry-jobs')
     return refused('is no export of job cards; choose a file that the job cards page wrote.');
   const version = raw['version'];
@@ -126,7 +126,7 @@ export const readJobFile = (input: unknown): JobFileRead => {
     if (typeof input === 'string' && input.length > MOST_CHARACTERS)
       return refused('is too large to read; export fewer cards, or without pictures.');
     const raw: unknown = typeof input === 'string' ? JSON.parse(input) : input;
-    return isRaw(raw) ? readParsed(raw) : refused('is no export of job cards; choose another file.');
+    return isRecord(raw) ? readParsed(raw) : refused('is no export of job cards; choose another file.');
   } catch {
     return refused('can not be read: it is damaged or no JSON. Choose another file.');
   }

@@ -1,15 +1,14 @@
-/** What is kept, before anything in it is trusted. */
-export type Raw = Readonly<Record<string, unknown>>;
+import type { JsonRecord } from '../plain/record.ts';
 
 /** By the version that they start from: each turns a card of its version into one of the next. */
-export type Migrations = Readonly<Record<number, (card: Raw) => Raw>>;
+export type Migrations = Readonly<Record<number, (card: JsonRecord) => JsonRecord>>;
 
 export type Migrated =
-  | { readonly ok: true; readonly value: Raw }
+  | { readonly ok: true; readonly value: JsonRecord }
   | { readonly ok: false; readonly why: 'no-version' | 'newer' | 'no-way' };
 
 /** A card of an older version brought up to the `current` one, step by step. */
-export const migrate = (raw: Raw, current: number, migrations: Migrations): Migrated => {
+export const migrate = (raw: JsonRecord, current: number, migrations: Migrations): Migrated => {
   let card = raw;
   for (;;) {
     const version = card['version'];

@@ -1,8 +1,6 @@
+import { isRecord, type JsonRecord } from '../plain/record.ts';
 import { DAY_MIN } from '../plain/time.ts';
-import type { Migrations, Raw } from './migrate.ts';
-
-const isGroup = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
+import type { Migrations } from './migrate.ts';
 
 /** The longest time that a can prints, minutes, as version 3 began to ask it. Frozen, whatever is asked later. */
 const MOST_MINUTES_3: Readonly<Record<string, number>> = {
@@ -19,7 +17,7 @@ const MOST_NOTES_3 = 4000;
 /** Whether a label time is one that version 2 took and no can prints. What is no time at all is left for the reader. */
 const isImpossible = (milestone: string, span: unknown): boolean => {
   const most = MOST_MINUTES_3[milestone];
-  if (most === undefined || !isGroup(span)) return false;
+  if (most === undefined || !isRecord(span)) return false;
   return [span['from'], span['to']].some(
     (minutes) =>
       typeof minutes === 'number' && (minutes > most || (minutes > 0 && minutes < LEAST_MINUTES_3)),
@@ -28,8 +26,8 @@ const isImpossible = (milestone: string, span: unknown): boolean => {
 
 /** A label without such times, and what was left out of it, in words. */
 const possible = (label: unknown, whose: string): { label: unknown; left: readonly string[] } => {
-  const minutes = isGroup(label) ? label['minutes'] : undefined;
-  if (!isGroup(label) || !isGroup(minutes)) return { label, left: [] };
+  const minutes = isRecord(label) ? label['minutes'] : undefined;
+  if (!isRecord(label) || !isRecord(minutes)) return { label, left: [] };
   const all = Object.entries(minutes);
   const out = all.filter(([milestone, span]) => isImpossible(milestone, span));
   if (!out.length) return { label, left: [] };
@@ -39,11 +37,11 @@ const possible = (label: unknown, whose: string): { label: unknown; left: readon
 };
 
 /** Version 2 took label times that no can prints, and nothing could be reckoned with them: they move into the notes. */
-const withoutImpossibleTimes = (card: Raw): Raw => {
+const withoutImpossibleTimes = (card: JsonRecord): JsonRecord => {
   const own = possible(card['label'], 'card');
   const coats = Array.isArray(card['coats']) ? card['coats'] : [];
   const laid = coats.map((coat, index) => {
-    if (!isGroup(coat)) return { coat, left: [] };
+    if (!isRecord(coat)) return { coat, left: [] };
     const { label, left } = possible(coat['label'], `coat ${index + 1}`);
     return { coat: left.length ? { ...coat, label } : coat, left };
   });

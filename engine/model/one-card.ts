@@ -1,10 +1,11 @@
 import { type Label, outsideLabel } from '../calc/drying/label.ts';
 import type { Refused } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import { isRecord, type JsonRecord } from '../plain/record.ts';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_VERSION } from './card-limits.ts';
 import { JobCard } from './job-card.ts';
-import { type Migrated, migrate, type Raw } from './migrate.ts';
+import { type Migrated, migrate } from './migrate.ts';
 import { MIGRATIONS } from './migrations.ts';
 
 export type CardRead<T> =
@@ -22,9 +23,6 @@ const UNREADABLE: Readonly<Record<Extract<Migrated, { ok: false }>['why'], strin
   'no-version': 'has no version: it is no job card of Halfdry; leave it out.',
   'no-way': 'has a version that was never in use; leave it out.',
 };
-
-export const isRaw = (value: unknown): value is Raw =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** True where a value holds more, or nests deeper, than any card. Looks at no more than it must. */
 const tooLarge = (value: unknown): boolean => {
@@ -74,11 +72,11 @@ const refused = (faults: readonly CardFault[]): CardRead<never> => ({
 });
 
 const LONGEST_NAME = 60;
-const nameOf = ({ name }: Raw, fallback: string): string =>
+const nameOf = ({ name }: JsonRecord, fallback: string): string =>
   typeof name === 'string' && name.trim() ? `“${name.trim().slice(0, LONGEST_NAME)}”` : fallback;
 
 const readPlain = (raw: unknown, fallback: string): CardRead<JobCard> => {
-  if (!isRaw(raw)) return refused([cardFault(fallback, '', 'is no card at all; leave it out.')]);
+  if (!isRecord(raw)) return refused([cardFault(fallback, '', 'is no card at all; leave it out.')]);
   const name = nameOf(raw, fallback);
   if (tooLarge(raw)) return refused([cardFault(name, '', 'is larger than a card can be; leave it out.')]);
   const card = migrate(raw, CARD_VERSION, MIGRATIONS);

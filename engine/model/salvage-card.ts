@@ -1,8 +1,9 @@
 import type { z } from 'zod';
+import { isRecord } from '../plain/record.ts';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_LISTS, CARD_VERSION } from './card-limits.ts';
 import { JobCard } from './job-card.ts';
-import { isRaw, readCard, refusalOfLabel, slipsOf } from './one-card.ts';
+import { readCard, refusalOfLabel, slipsOf } from './one-card.ts';
 
 /** What of a damaged record reads as a card, and what had to be left out for it. */
 export type SalvagedCard = { readonly card: JobCard; readonly leftOut: readonly CardFault[] };
@@ -95,9 +96,9 @@ const withoutSlips = (card: JobCard): JobCard => ({
  * itself is not touched: keep it. `now` is in epoch milliseconds.
  */
 export const salvageCard = (raw: unknown, id: string, now: number): SalvagedCard | undefined => {
-  if (!isRaw(raw) || typeof raw['version'] !== 'number' || raw['version'] > CARD_VERSION) return undefined;
+  if (!isRecord(raw) || typeof raw['version'] !== 'number' || raw['version'] > CARD_VERSION) return undefined;
   const copied = JSON.parse(JSON.stringify(raw));
-  if (!isRaw(copied)) return undefined;
+  if (!isRecord(copied)) return undefined;
   const card: Loose = { ...copied, id, version: CARD_VERSION };
   const defaults = defaultsOf(id, now);
   const leftOut: CardFault[] = [];
