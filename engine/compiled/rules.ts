@@ -30,7 +30,7 @@ const WORD = 32;
 
 const setBit = (words: Uint32Array, from: number, bit: number): void => {
   const at = from + (bit >> 5);
-  words[at] = (words[at] as number) | (1 << (bit & 31));
+  words[at] = words[at]! | (1 << (bit & 31));
 };
 
 /** The table of the conditions of rules; a rule without one holds always. */
@@ -55,7 +55,7 @@ export const ruleTable = (rules: readonly Conditioned[]): RuleTable => {
   const rows = new Uint32Array(length);
   for (const [at, { name, examples }] of facts.entries())
     for (const [code, example] of examples.entries()) {
-      const row = (starts[at] as number) + code * stride;
+      const row = starts[at]! + code * stride;
       const meets = (clause: Clause, lenient: boolean) =>
         clause.some(({ fact, wanted: value, negated }: Literal) => {
           if (fact !== name) return false;
@@ -95,21 +95,20 @@ export const markHolding = (table: RuleTable, codes: Uint8Array, holding: Uint32
   const { starts, rows, words, stride, ruled, count } = table;
   holding.fill(0);
   for (let fact = 0; fact < starts.length; fact++) {
-    const row = (starts[fact] as number) + (codes[fact] as number) * stride;
-    for (let word = 0; word < stride; word++)
-      holding[word] = (holding[word] as number) | (rows[row + word] as number);
+    const row = starts[fact]! + codes[fact]! * stride;
+    for (let word = 0; word < stride; word++) holding[word] = holding[word]! | rows[row + word]!;
   }
   for (let word = words; word < stride; word++) {
-    let missed = ~(holding[word] as number) & ~beyond(ruled.length, word - words);
+    let missed = ~holding[word]! & ~beyond(ruled.length, word - words);
     while (missed) {
       const bit = 31 - Math.clz32(missed & -missed);
       missed &= missed - 1;
-      setBit(holding, 0, ruled[(word - words) * WORD + bit] as number);
+      setBit(holding, 0, ruled[(word - words) * WORD + bit]!);
     }
   }
-  for (let word = 0; word < words; word++) holding[word] = ~(holding[word] as number) & ~beyond(count, word);
+  for (let word = 0; word < words; word++) holding[word] = ~holding[word]! & ~beyond(count, word);
 };
 
 /** Whether a bit is set. */
 export const hasBit = (words: Uint32Array, bit: number): boolean =>
-  (((words[bit >> 5] as number) >>> (bit & 31)) & 1) === 1;
+  ((words[bit >> 5]! >>> (bit & 31)) & 1) === 1;

@@ -89,7 +89,7 @@ export const endOf = ({ nodes }: TreeTable, root: Place, answers: Uint8Array): n
   while (place >= 0) {
     const at = place * NODE;
     // An index of the table's own, so it is there.
-    place = nodes[answers[nodes[at] as number] === YES ? at + 1 : at + 2] as number;
+    place = nodes[answers[nodes[at]!] === YES ? at + 1 : at + 2]!;
   }
   return ~place;
 };
@@ -103,10 +103,10 @@ export const markEnds = (table: TreeTable, root: Place, answers: Uint8Array, end
   let place = root;
   while (place >= 0) {
     const at = place * NODE;
-    const answer = answers[nodes[at] as number];
-    if (answer === OPEN) markEnds(table, nodes[at + 1] as number, answers, ends);
-    place = nodes[answer === YES ? at + 1 : at + 2] as number;
+    const answer = answers[nodes[at]!];
+    if (answer === OPEN) markEnds(table, nodes[at + 1]!, answers, ends);
+    place = nodes[answer === YES ? at + 1 : at + 2]!;
   }
   const leaf = ~place;
-  ends[leaf >> 5] = (ends[leaf >> 5] as number) | (1 << (leaf & 31));
+  ends[leaf >> 5] = ends[leaf >> 5]! | (1 << (leaf & 31));
 };

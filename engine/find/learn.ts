@@ -129,7 +129,7 @@ export const learn = (
     pulled.forEach((cells, feature) => {
       const start = feature * classes;
       const kept = cells.filter((c) => {
-        const weight = weights[start + c] as number;
+        const weight = weights[start + c]!;
         return weight >= LEAST_FOR || weight <= -LEAST_AGAINST;
       });
       for (const c of cells) if (!kept.includes(c)) weights[start + c] = slopes[start + c] = 0;
@@ -144,49 +144,48 @@ export const learn = (
       const row = rows[at] ?? [];
       const right = examples[at]?.right ?? [];
       if (!row.length || !right.length) continue;
-      const worth = values[at] as Float64Array;
+      const worth = values[at]!;
       chances.set(bias);
       row.forEach((feature, i) => {
-        const value = worth[i] as number;
-        for (const c of pulled[feature] as number[])
-          chances[c] = (chances[c] as number) + (weights[feature * classes + c] as number) * value;
+        const value = worth[i]!;
+        for (const c of pulled[feature]!) chances[c] = chances[c]! + weights[feature * classes + c]! * value;
       });
       let most = Number.NEGATIVE_INFINITY;
-      for (let c = 0; c < classes; c++) if ((chances[c] as number) > most) most = chances[c] as number;
+      for (let c = 0; c < classes; c++) if (chances[c]! > most) most = chances[c]!;
       let total = 0;
       for (let c = 0; c < classes; c++) {
-        const below = (chances[c] as number) - most;
+        const below = chances[c]! - most;
         const value = below < HOPELESS ? 0 : Math.exp(below);
         chances[c] = value;
         total += value;
       }
       // Any right page is an answer: each is pulled up by its share in the chance that all of them have together.
-      const shares = right.map((document, i) => (i ? OTHERS : 1) * (chances[document] as number));
+      const shares = right.map((document, i) => (i ? OTHERS : 1) * chances[document]!);
       const all = shares.reduce((sum, share) => sum + share, 0);
       right.forEach((document, i) => {
-        const share = all > 0 ? (shares[i] as number) / all : 1 / right.length;
-        chances[document] = (chances[document] as number) - share * total;
+        const share = all > 0 ? shares[i]! / all : 1 / right.length;
+        chances[document] = chances[document]! - share * total;
       });
       const trust = examples[at]?.weight ?? 1;
       const flat = (FLAT * total) / trust;
       let steep = 0;
-      for (let c = 0; c < classes; c++) if (Math.abs(chances[c] as number) >= flat) steepest[steep++] = c;
+      for (let c = 0; c < classes; c++) if (Math.abs(chances[c]!) >= flat) steepest[steep++] = c;
       const part = trust / total;
       for (let i = 0; i < steep; i++) {
-        const c = steepest[i] as number;
-        const slope = (chances[c] as number) * part;
-        biasSlopes[c] = (biasSlopes[c] as number) + slope * slope;
-        bias[c] = (bias[c] as number) - (RATE * slope) / Math.sqrt(biasSlopes[c] as number);
+        const c = steepest[i]!;
+        const slope = chances[c]! * part;
+        biasSlopes[c] = biasSlopes[c]! + slope * slope;
+        bias[c] = bias[c]! - (RATE * slope) / Math.sqrt(biasSlopes[c]!);
       }
       row.forEach((feature, which) => {
         const start = feature * classes;
-        const counts = part * (worth[which] as number);
+        const counts = part * worth[which]!;
         for (let i = 0; i < steep; i++) {
-          const c = steepest[i] as number;
+          const c = steepest[i]!;
           const cell = start + c;
-          const weight = weights[cell] as number;
-          const pull = (chances[c] as number) * counts + SHRINK * weight;
-          const before = slopes[cell] as number;
+          const weight = weights[cell]!;
+          const pull = chances[c]! * counts + SHRINK * weight;
+          const before = slopes[cell]!;
           if (before === 0) {
             if (isClosed) continue;
             pulled[feature]?.push(c);

@@ -2,7 +2,7 @@ import { type AnswerReads, lookupIn } from '../case/answers.ts';
 import { type Case, withFact } from '../case/case.ts';
 import type { Truth } from '../case/condition.ts';
 import { rulesOf } from '../compiled/compiled.ts';
-import { type CodedFact, codeOf, codesOf } from '../compiled/fact-codes.ts';
+import { codeOf, codesOf } from '../compiled/fact-codes.ts';
 import { type Conditioned, hasBit, markHolding, type RuleTable } from '../compiled/rules.ts';
 import type { Knows } from '../knowledge/knowledge.ts';
 import type { Family } from '../model/family.ts';
@@ -62,7 +62,7 @@ const bitsOf = (table: RuleTable, codes: Uint8Array): Uint32Array => {
 const codesWith = (known: Knows<AnswerReads>, table: RuleTable, codes: Uint8Array, on: Case): Uint8Array => {
   const lookup = lookupIn(known, on);
   return codes.map((code, at) => {
-    const fact = table.facts[at] as CodedFact;
+    const fact = table.facts[at]!;
     return fact.name === 'family' || known.has('question', fact.name)
       ? codeOf(fact, lookup(fact.name))
       : code;

@@ -42,14 +42,14 @@ const follow = (
   let place = from;
   while (place >= 0) {
     const at = place * NODE;
-    const question = questions[nodes[at] as number] as QuestionId;
+    const question = questions[nodes[at]!] as QuestionId;
     const answer = answerOf(known, on, question);
     const open = answer === undefined && canCheck(known, on, question);
-    met.push({ question, answer, open, of: of[place] as string });
-    if (answer !== 'yes' && answer !== 'no') follow(known, on, trees, nodes[at + 1] as Place, leaves, met);
-    place = nodes[answer === 'yes' ? at + 1 : at + 2] as Place;
+    met.push({ question, answer, open, of: of[place]! });
+    if (answer !== 'yes' && answer !== 'no') follow(known, on, trees, nodes[at + 1]!, leaves, met);
+    place = nodes[answer === 'yes' ? at + 1 : at + 2]!;
   }
-  const leaf = trees.leaves[~place] as Leaf;
+  const leaf = trees.leaves[~place]!;
   // Ends are few: they are looked through faster than a set is made of them.
   if (!leaves.includes(leaf)) leaves.push(leaf);
 };

@@ -60,11 +60,11 @@ type Agreement = ReadonlyMap<string, number>;
 const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: HandsKey): number => {
   const { nodes, questions, leaves, roots } = treesOf(known);
   const below = (place: Place): Agreement => {
-    if (place < 0) return new Map([[hands(leaves[~place] as Leaf), 1]]);
+    if (place < 0) return new Map([[hands(leaves[~place]!), 1]]);
     const at = place * NODE;
-    const question = questions[nodes[at] as number] as QuestionId;
+    const question = questions[nodes[at]!] as QuestionId;
     const answer = answerOf(known, on, question);
-    const [yes, no] = [nodes[at + 1] as Place, nodes[at + 2] as Place];
+    const [yes, no] = [nodes[at + 1]!, nodes[at + 2]!];
     if (answer === 'yes' || answer === 'no') return below(answer === 'yes' ? yes : no);
     const [ofYes, ofNo] = [below(yes), below(no)];
     const asked = answer === undefined && canCheck(known, on, question);
