@@ -77,7 +77,12 @@ const lexicon = () =>
         { id: 'quiet', heard: [], 'at-once': [] },
       ],
     } as never,
-    { language: LANGUAGE, facts: FACTS, questions: QUESTIONS } as never,
+    {
+      language: LANGUAGE,
+      facts: FACTS,
+      questions: QUESTIONS,
+      kinds: { laying: ['brushed', 'laid'], sheen: ['satin'] },
+    } as never,
     { spellings: { laquer: 'lacquer' } } as never,
   );
 
@@ -156,6 +161,7 @@ describe('the lexicon', () => {
       was: 'was',
       numbers: { two: 2 },
       units: { day: 24 },
+      kinds: { laying: 'brushed,laid', sheen: 'satin' },
     });
   });
 });
