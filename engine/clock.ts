@@ -3,13 +3,22 @@ export { askAboutLabel, type LabelAsk, type LabelHere, labelHere } from './clock
 export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat, wetFilmOf } from './clock/coat.ts';
 export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';
+export { type Due, dueOf } from './clock/due.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
 export { dateFormat } from './clock/format.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { LATE_WORDS, type Late, lateAt } from './clock/late.ts';
+export { mayHoldLead } from './clock/lead.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export type { NowWords } from './clock/now-words.ts';
-export { clockNow, isLateAtOnce, type Moment, type Reading, type Running } from './clock/reading.ts';
+export {
+  clockNow,
+  isLateAtOnce,
+  type Moment,
+  type Reading,
+  type Running,
+  rightAgain,
+} from './clock/reading.ts';
 export { type Reminder, remindersOf } from './clock/reminders.ts';
 export { sayMoment } from './clock/say-moment.ts';
 export { sayNow } from './clock/say-now.ts';

@@ -25,6 +25,7 @@ export { coatsInOrder, laidCoatOf } from './jobs/coat.ts';
 export { factsOfCard } from './jobs/facts.ts';
 export { filmBelow, type Layer, type Layers, layersOf, type Products } from './jobs/layers.ts';
 export { layingOfCard } from './jobs/laying.ts';
+export { anotherLike } from './jobs/like.ts';
 export { mergeCards, mergeShelves, type Shelf } from './jobs/merge.ts';
 export { flawOver, openFlaw } from './jobs/open-flaw.ts';
 export {

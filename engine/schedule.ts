@@ -1,5 +1,6 @@
 /** The finishing schedule. It has no clock of its own: a start and a calendar come in, epoch milliseconds go out. */
 export type { Units } from './calc/units.ts';
+export { nightOf } from './clock/nights.ts';
 export type { No } from './fitness/judge.ts';
 export { fitnessOf } from './fitness/rows.ts';
 export { type Can, cansFor, litersOf } from './schedule/amount.ts';
@@ -11,5 +12,4 @@ export type { CoatTimes, Outcome, Planned, Refusal } from './schedule/outcome.ts
 export { areaOf, largestFace } from './schedule/piece.ts';
 export { schedule } from './schedule/plan.ts';
 export type { PlanStep } from './schedule/steps.ts';
-export { nightOf } from './schedule/weather.ts';
 export { type WetEdge, wetEdgeOf } from './schedule/wet-edge.ts';

@@ -10,9 +10,9 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/find.ts': 'buildIndex documentsOf find isNamedInSight pageName stem',
   'engine/hear.ts': 'SURE buildLexicon consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply',
   'engine/clock.ts':
-    'LATE_WORDS MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt lifeLine onOnePiece readStore remindersOf sayInstant sayMoment sayNow sayReasons saySpan sayUntil touchBounds untilOf wetFilmOf withLaid',
+    'LATE_WORDS MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt lifeLine mayHoldLead onOnePiece readStore remindersOf rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil touchBounds untilOf wetFilmOf withLaid',
   'engine/jobs.ts':
-    'LATEST_INSTANT MOST MOST_LETTERS adviceOf bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
+    'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':
     'areaOf buildOf cansFor datesOf fitnessOf largestFace litersOf nightOf schedule wetEdgeOf',
   'engine/fitness.ts':

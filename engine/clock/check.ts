@@ -21,6 +21,7 @@ export type CoatField =
   | 'coatNumber'
   | 'amount'
   | 'applicator'
+  | 'night'
   | `label-${Milestone}`;
 
 /** What is wrong with one field. Only a slip of the pen stops the clock; bad weather is told and no time promised. */
@@ -69,6 +70,8 @@ export const checkCoat = (
     coat.surfaceCelsius !== undefined &&
     outside(['surface temperature', coat.surfaceCelsius, ...AIR_CELSIUS.laid, '°C']);
   if (cold) stop('surfaceCelsius', sayProblem(cold.problem, style.units));
+  const night = coat.night && outside(['coldest night', coat.night.celsius, ...AIR_CELSIUS.laid, '°C']);
+  if (night) stop('night', sayProblem(night.problem, style.units));
   if (!Number.isInteger(coat.coatNumber) || !isInFact('coat-number', coat.coatNumber))
     stop('coatNumber', `Give the coat a number from 1 to ${FACTS['coat-number'].max}.`);
   const thickness = relativeThicknessOf(product, coat);
@@ -84,7 +87,7 @@ export const checkCoat = (
   return reading.kind === 'refused'
     ? [
         {
-          field: fieldOf(reading.problem, coat),
+          field: reading.night === undefined ? fieldOf(reading.problem, coat) : 'night',
           says: sayProblem(reading.problem, style.units),
           stops: false,
         },

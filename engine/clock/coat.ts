@@ -48,6 +48,8 @@ export type LaidCoat = {
   readonly relativeHumidity: number;
   /** The coldest place of the piece, where it is not as warm as the air. */
   readonly surfaceCelsius?: number | undefined;
+  /** The coldest air of the nights it stands in, where that is told; else it is as by day. */
+  readonly night?: { readonly celsius: number; readonly relativeHumidity?: number | undefined } | undefined;
   /** From 1; the form takes 20, a card may hold more. */
   readonly coatNumber: number;
   readonly applicator?: Applicator | undefined;

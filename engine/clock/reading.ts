@@ -1,6 +1,6 @@
 import type { Widening } from '../calc/drying/coat.ts';
 import { dryingOf } from '../calc/drying/figures.ts';
-import { steady } from '../calc/drying/history.ts';
+import { type History, steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
@@ -10,6 +10,8 @@ import { entryOf } from '../plain/entry-of.ts';
 import { MINUTE_MS } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
 import { hasNoWindow } from './late.ts';
+import { mayHoldLead } from './lead.ts';
+import { airAfter, calendarIn, USUAL_NIGHT } from './nights.ts';
 import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
 
@@ -37,18 +39,22 @@ export type Running = {
   readonly last: boolean;
   /** A flaw on its card that is not settled: it comes before the next coat. */
   readonly flaw: OpenFlaw | undefined;
+  /** Old paint on its piece may hold lead: no word of sanding. */
+  readonly lead: boolean;
   /** The clear film so far is too thin to be sanded over the whole face. */
   readonly thin: boolean;
   /** The most that the clear film so far is thicker than, µm: no other coat comes over it. Nothing where it is not. */
   readonly pastMost: number | undefined;
+  /** The coldest night that is told, and whether it is too cold to count on any drying; nothing where none is. */
+  readonly night: { readonly celsius: number; readonly rests: boolean } | undefined;
 };
 
 export type Reading =
   | Running
   /** Laid later than now: the time or the clock of the phone is wrong, and nothing is reckoned from it. */
   | { readonly kind: 'future'; readonly laidAt: number }
-  /** No time is promised, and why. */
-  | { readonly kind: 'refused'; readonly problem: Problem };
+  /** No time is promised, and why. `night`: not for the air it was laid in, but for the coldest night, °C. */
+  | { readonly kind: 'refused'; readonly problem: Problem; readonly night?: number };
 
 type Products = Readonly<Record<string, ClockProduct>>;
 
@@ -79,11 +85,15 @@ const filmOf = (product: ClockProduct, coat: LaidCoat, products: Products): numb
 /** More than this against the usual film is not reckoned with. */
 const THICKEST = 10;
 
+/** The air that it dries in: by turns with the nights, where they are told. */
+const airOf = (coat: LaidCoat): History =>
+  coat.night ? airAfter(USUAL_NIGHT, coat, coat.night, calendarIn()) : steady(climateOf(coat));
+
 const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number, products: Products) => {
   const found = drying({
     product: dryingOf(product),
     ...(coat.label && { label: coat.label }),
-    history: steady(climateOf(coat)),
+    history: airOf(coat),
     relativeThickness: filmOf(product, coat, products),
     elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE_MS,
   });
@@ -109,7 +119,14 @@ export const clockNow = (
 ): Reading => {
   if (!(coat.laidAt <= now + AHEAD_MILLISECONDS)) return { kind: 'future', laidAt: coat.laidAt };
   const found = momentsOf(product, coat, now, products);
-  if (!found.ok) return { kind: 'refused', problem: found.problem };
+  if (!found.ok) {
+    const byDay = coat.night && momentsOf(product, { ...coat, night: undefined }, now, products).ok;
+    return {
+      kind: 'refused',
+      problem: found.problem,
+      ...(byDay && coat.night && { night: coat.night.celsius }),
+    };
+  }
   const below = (coat.below ?? []).flatMap((one) => {
     const known = entryOf(products, one.product);
     const reached = known && momentsOf(known, one, now, {});
@@ -141,10 +158,25 @@ export const clockNow = (
     buff: product.family === 'wax' ? moments.touch : undefined,
     last: coat.last ?? false,
     flaw: coat.flaw,
+    lead: mayHoldLead(coat.age),
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
     pastMost: thickerThan(filmUpTo(coat, { ...products, [coat.product]: product })),
+    night: coat.night && {
+      celsius: coat.night.celsius,
+      rests: restsBelow(product, coat) > coat.night.celsius,
+    },
   };
 };
+
+/** Colder than this a film rests: what the can says, else its kind. */
+const restsBelow = (product: ClockProduct, { label }: LaidCoat): number =>
+  label?.limits?.celsius?.from ?? product.limits.celsius[0];
+
+/** What is to be said of a coat once it stands where its time can be told: too cold is the usual case. */
+export const rightAgain = ({ problem, night }: Extract<Reading, { kind: 'refused' }>): string =>
+  night !== undefined || (typeof problem.value === 'number' && problem.value < problem.min)
+    ? 'It is in the warm now'
+    : 'It is in the right air now';
 
 /** Whether the next coat needs a dulled film however early it comes. */
 export const isLateAtOnce = ({ recoat, 'sand-if-beyond': deadline }: Running['moments']): boolean =>
@@ -153,6 +185,9 @@ export const isLateAtOnce = ({ recoat, 'sand-if-beyond': deadline }: Running['mo
 /** When a coat surely bears another, epoch milliseconds; nothing where no time can be told. */
 export const readyForNext = (coat: LaidCoat, products: Products): number | undefined => {
   const product = entryOf(products, coat.product);
-  const found = product && momentsOf(product, coat, coat.laidAt, products);
-  return found?.ok ? found.value.moments.recoat.to : undefined;
+  if (!product) return undefined;
+  const found = momentsOf(product, coat, coat.laidAt, products);
+  // A night that spoils it does not make it ready sooner than the day alone would.
+  const least = found.ok ? found : momentsOf(product, { ...coat, night: undefined }, coat.laidAt, products);
+  return least.ok ? least.value.moments.recoat.to : undefined;
 };

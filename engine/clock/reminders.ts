@@ -1,4 +1,5 @@
 import type { LaidCoat } from './coat.ts';
+import { LEAD_WORDS } from './lead.ts';
 import { isLateAtOnce, type Running } from './reading.ts';
 import { THIN_WORDS } from './thin.ts';
 
@@ -12,7 +13,7 @@ export type Reminder = {
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
 export const remindersOf = (
-  { moments, sanded, thin, buff, pastMost }: Running,
+  { moments, sanded, thin, lead, buff, pastMost }: Running,
   coat: LaidCoat,
   now: number,
 ): readonly Reminder[] => {
@@ -27,10 +28,16 @@ export const remindersOf = (
   const coatAgain = reminder(
     'recoat',
     recoat.to,
-    thin ? 'ready for the next coat' : sanded ? 'ready to sand and recoat' : 'ready to buff and recoat',
-    sanded
-      ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
-      : 'A clean cloth must slide over it and take nothing off.',
+    thin || (lead && sanded)
+      ? 'ready for the next coat'
+      : sanded
+        ? 'ready to sand and recoat'
+        : 'ready to buff and recoat',
+    lead && sanded
+      ? LEAD_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']
+      : sanded
+        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
+        : 'A clean cloth must slide over it and take nothing off.',
   );
   return [
     // A wax that has set drags: it is looked at from the early end on.
@@ -53,8 +60,10 @@ export const remindersOf = (
           reminder(
             'sand-if-beyond',
             deadline.from,
-            `from now on ${thin ? 'dull it' : 'sand'} before the next coat`,
-            'The film is getting too hard for the next coat to hold on unsanded.',
+            lead
+              ? 'from now on no further coat before a lead test'
+              : `from now on ${thin ? 'dull it' : 'sand'} before the next coat`,
+            `The film is getting too hard for the next coat to hold on unsanded.${lead ? ` ${LEAD_WORDS.late}` : ''}`,
           ),
         ]
       : []),

@@ -1,6 +1,7 @@
 import type { Problem } from '../calc/quantity.ts';
-import { sayProblem } from '../calc/say-problem.ts';
+import { sayDegrees, sayProblem } from '../calc/say-problem.ts';
 import { LATE_WORDS, type Late, lateAt } from './late.ts';
+import { LEAD_WORDS } from './lead.ts';
 import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
@@ -31,6 +32,28 @@ const sayThin = (
   };
 };
 
+/** Over old paint that may hold lead a film is coated while that needs no sanding, and else left alone. */
+const sayOverLead = (
+  deadline: Running['moments']['sand-if-beyond'],
+  late: Late | undefined,
+  cure: string,
+  now: number,
+  style: TimeStyle,
+): Said =>
+  late
+    ? {
+        doing: 'wait',
+        verdict: 'No sanding and no further coat: test for lead first',
+        why: `${LATE_WORDS[late]} ${LEAD_WORDS.late} ${cure}`,
+      }
+    : {
+        doing: 'repair',
+        verdict: deadline
+          ? `Ready for the next coat until ${sayInstant(deadline.from, now, style)}, unsanded`
+          : 'Ready for the next coat, unsanded',
+        why: `${LEAD_WORDS.ready} ${cure}`,
+      };
+
 /** Of the last coat nothing is left but to wait. */
 const sayCuring = ({ 'light-use': use, cure }: Running['moments'], now: number, style: TimeStyle): Said => ({
   doing: 'accept',
@@ -45,16 +68,17 @@ const sayCuring = ({ 'light-use': use, cure }: Running['moments'], now: number, 
 const sayThickEnough = ({ cure }: Running['moments'], most: number, now: number, style: TimeStyle): Said => ({
   doing: 'accept',
   verdict: THICK_ENOUGH,
-  why: `${sayThick(most)} Leave it to cure. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
+  why: `${sayThick(most, style.units)} Leave it to cure. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
 });
 
 const BEFORE_WORK = {
   sanded: 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.',
   buffed:
     'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
+  unsanded: 'It is dry to the touch, but soft inside. Do not sand it: the old paint below may hold lead.',
 } as const;
 
-const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeStyle): NowWords => {
+const sayReady = ({ moments, sanded, thin, lead }: Running, now: number, style: TimeStyle): NowWords => {
   const deadline = moments['sand-if-beyond'];
   const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
   if (!sanded)
@@ -64,6 +88,7 @@ const sayReady = ({ moments, sanded, thin }: Running, now: number, style: TimeSt
       why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
     });
   const late = lateAt(now, deadline, moments.recoat);
+  if (lead) return plain(sayOverLead(deadline, late, cure, now, style));
   if (thin) return plain(sayThin(deadline, late, cure, now, style));
   if (late)
     return plain({
@@ -88,6 +113,16 @@ const COMES_BACK: Partial<Record<Problem['code'], string>> = {
   'surface-below-dew-point': INTO_RIGHT_AIR,
   'below-film-formation': INTO_RIGHT_AIR,
 };
+
+/** What a night does that is too cold to count on any drying. */
+const sayRests = (celsius: number, { units }: TimeStyle): string =>
+  `Your coldest night is ${sayDegrees(celsius, units)}: it rests until morning.`;
+const KEEP_WARMER =
+  'Before evening bring the piece, held where it is bare, slowly to where the nights stay warmer, with house heating, never a flame, and correct the night: its time is told then. A film that was cold while it set may stay weak or cloudy: try a hidden spot before the next coat.';
+
+/** What the nights do to a wait that is told; nothing where they only slow it. */
+const ofNight = ({ night }: Running, style: TimeStyle): string =>
+  night?.rests ? ` ${sayRests(night.celsius, style)}` : '';
 
 /** An open flaw comes before the next coat; what hands must not do to a film that sets comes before the flaw. */
 const FLAW_FIRST = {
@@ -121,11 +156,14 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
     return plain({
       doing: 'leave',
       verdict: 'Hands off, and no time can be told',
-      why: [sayProblem(reading.problem, style.units), COMES_BACK[reading.problem.code]]
+      why: (reading.night === undefined
+        ? [sayProblem(reading.problem, style.units), COMES_BACK[reading.problem.code]]
+        : [sayRests(reading.night, style), sayProblem(reading.problem, style.units), KEEP_WARMER]
+      )
         .filter(Boolean)
         .join(' '),
     });
-  const { moments, handsOff, stage, sanded, wipeOff, buff, last, pastMost } = reading;
+  const { moments, handsOff, stage, sanded, lead, wipeOff, buff, last, pastMost } = reading;
   if (buff && now < moments.recoat.to) return sayWax(reading, buff, now, style);
   if (wipeOff)
     return plain({
@@ -133,15 +171,23 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
       verdict: `Wipe the surplus off by ${sayInstant(wipeOff.to, now, style)}`,
       why: `From ${sayInstant(wipeOff.from, now, style)} on, or when the can says: wipe until a fresh cloth comes away dry. What the wood has not taken in by then turns sticky. Lay each cloth flat and single outdoors, or in a metal tin under water, lid on: oily cloths catch fire by themselves. Once it is off: hands off until ${untilOf(moments.touch.from, moments.touch.to, now, style).late}.`,
     });
-  if (handsOff) return until('leave', 'Hands off', handsOff, 'Then look again in low light.', now, style);
+  if (handsOff)
+    return until(
+      'leave',
+      'Hands off',
+      handsOff,
+      `Then look again in low light.${ofNight(reading, style)}`,
+      now,
+      style,
+    );
   if (now < moments.recoat.to)
     return until(
       'wait',
       'Leave it to dry',
       moments.recoat,
       pastMost === undefined
-        ? BEFORE_WORK[sanded ? 'sanded' : 'buffed']
-        : `It is dry to the touch, but soft inside. ${THICK_ENOUGH}. ${sayThick(pastMost)}`,
+        ? `${BEFORE_WORK[!sanded ? 'buffed' : lead ? 'unsanded' : 'sanded']}${ofNight(reading, style)}`
+        : `It is dry to the touch, but soft inside. ${THICK_ENOUGH}. ${sayThick(pastMost, style.units)}`,
       now,
       style,
     );

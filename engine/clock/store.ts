@@ -50,6 +50,10 @@ const isFromTo = (value: unknown, least: number, most: number): boolean =>
 const isLimit = (value: unknown): boolean => isFromTo(value, -Number.MAX_VALUE, Number.MAX_VALUE);
 const isLimits = (value: unknown): boolean =>
   isRecord(value) && maybe(value['celsius'], isLimit) && maybe(value['relativeHumidity'], isLimit);
+const isNight = (value: unknown): boolean =>
+  isRecord(value) &&
+  within(value['celsius'], ...AIR_CELSIUS.laid) &&
+  maybe(value['relativeHumidity'], (damp) => within(damp, 0, 1));
 /** What the can says, as far as the clock reads it; a card's can may say more. */
 const isLabel = (value: unknown): value is Label =>
   isRecord(value) &&
@@ -75,6 +79,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   within(value['relativeHumidity'], 0, 1) &&
   within(value['coatNumber'], 1, MOST.coats) &&
   maybe(value['surfaceCelsius'], (surface) => within(surface, ...AIR_CELSIUS.kept)) &&
+  maybe(value['night'], isNight) &&
   maybe(value['card'], isText) &&
   maybe(value['applicator'], oneOf(FACTS.applicator.values)) &&
   maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&

@@ -1,3 +1,5 @@
+import { sayFilmInBoth } from '../calc/say-film.ts';
+import type { Units } from '../calc/units.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
@@ -11,8 +13,8 @@ export const MOST_FILM = { lacquer: 100, any: 125 } as const;
 
 /** What is said of such a film: the same on the clock and on a card. */
 export const THICK_ENOUGH = 'Thick enough: lay no further coat';
-export const sayThick = (most: number): string =>
-  `The film is thicker than ${most} µm (${(most / 25.4).toFixed(1)} mil): it may turn brittle and crack.`;
+export const sayThick = (most: number, units: Units = 'metric'): string =>
+  `The film is thicker than ${sayFilmInBoth(most, most, units)}: it may turn brittle and crack.`;
 
 /** The film of this coat and of those below it that are known. */
 export const filmUpTo = (coat: LaidCoat, products: Readonly<Record<string, ClockProduct>>): Film => {

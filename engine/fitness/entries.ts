@@ -29,6 +29,7 @@ export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): L
   applicator: coat.applicator ?? piece.applicator,
   label: coat.label ?? piece.label,
   day: airOf(coat),
+  ...(coat.night && { night: coat.night }),
 });
 
 /** The same over a coat of her own that lies there already; of one whose product is not known what else it tells. */

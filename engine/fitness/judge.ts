@@ -2,6 +2,7 @@ import { sayProblem } from '../calc/say-problem.ts';
 import { sayWeatherReasons } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
+import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
 import { HOUR_MS } from '../plain/time.ts';
@@ -9,28 +10,13 @@ import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.t
 import { coatStep, factsOfLaying } from './case.ts';
 import { tooThick } from './film-risk.ts';
 import { type Laying, type LayingProduct, underCan } from './laying.ts';
+import { nightsAfter } from './night.ts';
+import type { No } from './no.ts';
 import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf, named } from './rows.ts';
 
-/** Why a coat must not be laid, or not yet. */
-export type No = {
-  readonly code:
-    | 'rule'
-    | 'use'
-    | 'tool'
-    | 'weather'
-    | 'base'
-    | 'film'
-    | 'coat-below'
-    | 'flaw'
-    | 'hours'
-    | 'drying';
-  readonly says: string;
-  readonly instead?: string;
-  /** The rule that forbids it, by its id: its page leads on. */
-  readonly rule?: string;
-  /** From then on it would be a yes, epoch milliseconds. */
-  readonly earliest?: number;
-};
+export type { No } from './no.ts';
+
+const APPLICATORS = FACTS.applicator.values;
 
 /** What is said of a coat before it is laid. */
 export type Judgement = {
@@ -172,6 +158,20 @@ const toolOf = (product: LayingProduct, { applicator, label }: Laying): No[] =>
         },
       ];
 
+/** What is laid with one tool alone is laid with that, said or not: an aerosol is sprayed. */
+const withItsTool = (laying: Laying, { 'wet-film-micrometers': films }: LayingProduct): Laying => {
+  const [only, ...more] = APPLICATORS.filter((tool) => films[tool]);
+  return laying.applicator || more.length ? laying : { ...laying, applicator: only };
+};
+
+type JudgeHow = {
+  /** When it would be laid, epoch milliseconds. */
+  readonly at?: number;
+  readonly units?: Units;
+  /** It is laid at that very time, so that the nights after it count; a plan finds its own hours. */
+  readonly dries?: boolean;
+};
+
 /**
  * The one judgement of a coat before it is laid: what fits on what, how long the base waits, for whom it is not fit,
  * which weather is a no, and which cautions come first. Plan, clock, card and walk all ask it. `at`, epoch milliseconds,
@@ -180,14 +180,16 @@ const toolOf = (product: LayingProduct, { applicator, label }: Laying): No[] =>
 export const judgeLaying = (
   plan: JudgeTables,
   known: Firing<SaidRule>,
-  laying: Laying,
+  asTold: Laying,
   told: LayingProduct,
-  { at, units = 'metric' }: { readonly at?: number; readonly units?: Units } = {},
+  { at, units = 'metric', dries = false }: JudgeHow = {},
 ): Judgement => {
+  const laying = withItsTool(asTold, told);
   const product = underCan(told, laying);
   const on = factsOfLaying(laying, product);
   const coat = coatStep(laying, product);
-  const ahead = [...madeReadyBy(plan, laying, product), coat];
+  // What the coat itself does comes first: a flame before the dust of sanding.
+  const ahead = [coat, ...madeReadyBy(plan, laying, product)];
   const { stops, cautions } = fire(known, on, ahead);
   // A rub on her own film is warned of; only making the base ready for a coat can forbid it.
   const { stops: forbidding } = laying.onOwnCoat ? fire(known, on, [coat]) : { stops };
@@ -224,6 +226,7 @@ export const judgeLaying = (
         ]
       : []),
     ...weather.noes,
+    ...(dries && at !== undefined ? nightsAfter(product, laying, at, units) : []),
   ];
   const care = fitness.filter(({ verdict }) => verdict === 'care');
   const wait = row && hours > 0 ? { row, hours } : undefined;

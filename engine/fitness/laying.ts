@@ -42,7 +42,7 @@ export type Laying = {
     readonly relativeHumidity: number;
     readonly surfaceCelsius?: number | undefined;
   };
-  readonly night?: { readonly celsius: number } | undefined;
+  readonly night?: { readonly celsius: number; readonly relativeHumidity?: number | undefined } | undefined;
   readonly inSun?: boolean | undefined;
 };
 

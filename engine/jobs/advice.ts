@@ -1,5 +1,7 @@
 import type { Case } from '../case/case.ts';
+import { LEAD_WORDS, mayHoldLead } from '../clock/lead.ts';
 import { filmTold, riskOfFilm, type SandRisk, tooThick } from '../fitness/film-risk.ts';
+import type { JobCard } from '../model/job-card.ts';
 import type { Sanding } from '../model/plan.ts';
 import { isOneOf } from '../plain/entry-of.ts';
 import { filmOf, type Layers } from './layers.ts';
@@ -44,10 +46,22 @@ export const filmToSand = (
   };
 };
 
-/** What the film allows, in plain words, by its least thickness. Where the can says otherwise, the can wins. */
-export const adviceOf = (sanding: Sanding, film: Layers): FilmAdvice => {
+/** Over old paint that may hold lead no film is sanded, thick or thin. Our own caution, as the stop has it. */
+const overLead = (risk: SandRisk, most: ReturnType<typeof tooThick>): FilmAdvice => ({
+  risk,
+  pastMost: most?.micrometers,
+  says: [LEAD_WORDS.film, most?.say].filter(Boolean).join(' '),
+  grounds: [{ grade: 'common-practice' }],
+});
+
+/**
+ * What the film allows, in plain words, by its least thickness, and by how old the oldest paint below may be. Where the
+ * can says otherwise, the can wins.
+ */
+export const adviceOf = (sanding: Sanding, film: Layers, age: JobCard['age']): FilmAdvice => {
   const risk = riskOf(sanding, film);
   const most = tooThick(sanding, filmOf(film));
+  if (mayHoldLead(age)) return overLead(risk, most);
   const { say, grounds } = sanding.says[risk];
   if (!most) return { risk, pastMost: undefined, says: say, grounds };
   const { grade, source } = most;

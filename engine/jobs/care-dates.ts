@@ -3,16 +3,17 @@ import { type History, steady } from '../calc/drying/history.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import type { Units } from '../calc/units.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from '../clock/coat.ts';
+import { airAfter, type Calendar } from '../clock/nights.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
 import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
 import { type Dates, datesOf } from '../schedule/dates.ts';
-import type { Calendar } from '../schedule/job.ts';
 import type { Stretch } from '../schedule/windows.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
-import { airAfter, supposedNight } from './nights.ts';
+import { supposedNight } from './nights.ts';
 import { trialsOf } from './use.ts';
 
 /** When the buyer may do what, epoch milliseconds; or why no date can be promised, and what to do. */
@@ -102,6 +103,7 @@ export const datesOfCard = (
   products: Products,
   plan: DatePlan,
   calendar: (at: number) => Calendar,
+  units: Units = 'metric',
 ): CareDates => {
   const last = coatsInOrder(card).at(-1);
   if (!last) return none('No coat is laid yet, so there is no date. Note the coats on the card first.');
@@ -116,8 +118,8 @@ export const datesOfCard = (
   const even = card.night ? found : ofPiece((one) => steady(climateOf(one)), coat, product, products);
   // What was only supposed forbids no date: then the air of laying has to do, and it is said what it leaves out.
   const late = found.ok ? found : even;
-  if (!late.ok) return none(`No date can be promised. ${sayProblem(late.problem)}`);
-  if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem)}`);
+  if (!late.ok) return none(`No date can be promised. ${sayProblem(late.problem, units)}`);
+  if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem, units)}`);
   const use = { kind: card.kind, trials: trialsOf(card), label };
   const dates = (at: Moments) =>
     datesOf(plan, use, product.family, { to: last.laidAt, recoat: at.recoat }, at['light-use'], at.cure);

@@ -35,6 +35,7 @@ const alone = (card: JobCard, coat: CardCoat, coats: readonly CardCoat[]): LaidC
     baseTone: card.tone,
     sheen: card.sheen,
     age: card.age,
+    ...(card.night && { night: card.night }),
   };
 };
 

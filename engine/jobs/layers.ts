@@ -1,3 +1,5 @@
+import { sayFilmInBoth } from '../calc/say-film.ts';
+import type { Units } from '../calc/units.ts';
 import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
 import type { Film } from '../clock/thick.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
@@ -78,8 +80,11 @@ const layerOf = (card: JobCard, coat: CardCoat, number: number, product: ClockPr
 
 const coatsOf = (count: number): string => (count === 1 ? '1 coat' : `${count} coats`);
 
+const sayTotal = ({ from, to }: Span, units: Units): string =>
+  units === 'us' ? sayFilmInBoth(from, to, units) : `${Math.round(from)}–${Math.round(to)} µm`;
+
 /** The film of a card, coat by coat and in all, µm. A product that is missing leaves its coats unknown. */
-export const layersOf = (card: JobCard, products: Products): Layers => {
+export const layersOf = (card: JobCard, products: Products, units: Units = 'metric'): Layers => {
   const layers = coatsInOrder(card).map((coat, index) =>
     layerOf(card, coat, index + 1, productOf(products, coat.product)),
   );
@@ -87,8 +92,7 @@ export const layersOf = (card: JobCard, products: Products): Layers => {
   const total = { from: sum('from'), to: sum('to') };
   const unknown = layers.filter(({ dry }) => !dry).length;
   const supposed = layers.filter(({ ground }) => ground === 'usual').length;
-  const film =
-    unknown === layers.length ? '.' : `, ${Math.round(total.from)}–${Math.round(total.to)} µm dry in all.`;
+  const film = unknown === layers.length ? '.' : `, ${sayTotal(total, units)} dry in all.`;
   const says = [
     layers.length ? `${coatsOf(layers.length)}${film}` : 'No coat is laid yet.',
     ...(unknown ? [`The film of ${coatsOf(unknown)} is not known and not counted.`] : []),

@@ -1,3 +1,5 @@
+import { sayFilm } from '../calc/say-film.ts';
+import type { Units } from '../calc/units.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Sanding } from '../model/plan.ts';
 import { adviceOf, type FilmAdvice } from './advice.ts';
@@ -77,11 +79,6 @@ const heightAt = (
   return height;
 };
 
-const micrometers = ({ from, to }: { from: number; to: number }): string => {
-  const [low, high] = [Math.round(from), Math.round(to)];
-  return low === high ? `${low} µm dry` : `${low}–${high} µm dry`;
-};
-
 /** The tables that a section rests on: what a film allows, and what the bases are called. */
 export type SectionTables = { readonly sanding: Sanding; readonly bases: BaseWords };
 
@@ -91,6 +88,7 @@ export const sectionOf = (
   film: Layers,
   { sanding, bases }: SectionTables,
   size: SectionSize = USUAL,
+  units: Units = 'metric',
 ): Section => {
   const { width, least } = size;
   const films = film.layers.map(({ dry }) => middle(dry));
@@ -108,7 +106,7 @@ export const sectionOf = (
       y: top,
       width,
       height: tall,
-      label: `Coat ${number}${dry ? `, ${micrometers(dry)}` : ', film not known'}`,
+      label: `Coat ${number}${dry ? `, ${sayFilm(dry.from, dry.to, units)} dry` : ', film not known'}`,
       detail: says,
       known: dry !== undefined,
     };
@@ -123,7 +121,7 @@ export const sectionOf = (
     detail: 'Not drawn in proportion.',
     known: false,
   };
-  const advice = adviceOf(sanding, film);
+  const advice = adviceOf(sanding, film, card.age);
   const thin = advice.risk === 'high' || advice.risk === 'some';
   const scale = films.map((one, index) => (one ? (heights[index] ?? 0) / one : undefined));
   const scales = scale.filter((one) => one !== undefined);

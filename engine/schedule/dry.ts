@@ -4,9 +4,9 @@ import { slowing } from '../calc/drying/slowing.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
+import { historyFrom, nightOf, nightsIn } from '../clock/nights.ts';
 import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
 import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
-import { historyFrom, nightOf, nightsIn } from './weather.ts';
 import type { Stretch } from './windows.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */

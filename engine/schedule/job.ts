@@ -4,6 +4,8 @@ import type { ValueOf } from '../model/facts.ts';
 import type { PARTS, Plan, TRIALS, WEARS } from '../model/plan.ts';
 import type { Product } from '../model/product.ts';
 
+export type { Calendar } from '../clock/nights.ts';
+
 export type Part = (typeof PARTS)[number];
 export type Parts = Plan['presets'][number]['parts'];
 export type Wear = (typeof WEARS)[number];
@@ -53,11 +55,4 @@ export type Job = {
   readonly start: number;
   /** Minutes of the day, and weekdays from Sunday on. */
   readonly hours: { readonly from: number; readonly to: number; readonly days: readonly boolean[] };
-};
-
-/** The calendar of the place: day 0 holds `start`. A clock change moves `at`, never a drying time. */
-export type Calendar = {
-  readonly at: (day: number, minute: number) => number;
-  /** Of day 0, from Sunday 0. */
-  readonly weekday: number;
 };

@@ -4,6 +4,8 @@ import { coatOfRepair, type Lays } from '#engine/jobs.ts';
 import type { Care } from '#engine/model/care.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import type { Plan } from '#engine/model/plan.ts';
+import { pick } from '#engine/plain/pick.ts';
+import { LEAD } from './lead.ts';
 
 const names = (entries: readonly { readonly id: string; readonly name: string }[]) =>
   Object.fromEntries(entries.map(({ id, name }) => [id, name]));
@@ -26,6 +28,8 @@ export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choice
   /** What the drawn film rests on. */
   sanding: plan.sanding,
   bases,
+  /** What stands at the head of a card with old paint that may hold lead. */
+  lead: pick(known.get('rule', LEAD), 'kind', 'title', 'say'),
   care,
   defects: names(known.defects),
   remedies: names(known.remedies),

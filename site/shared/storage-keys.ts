@@ -8,6 +8,8 @@ export const LOCAL_KEYS = {
   'job-marks': 'halfdry.jobs',
   /** The form of the coat clock, as typed. */
   'clock-form': 'halfdry.clock.form',
+  /** Her own cans, each by its name, with what it says. */
+  cans: 'halfdry.cans',
   /** That a coat runs: only so that a page keeps room for its strip. The coats themselves lie in a database. */
   'coat-runs': 'halfdry.coat-runs',
   /** What was put back from the second copies, until she has been told. */

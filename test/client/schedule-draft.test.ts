@@ -1,6 +1,7 @@
 /** What the planner reads from its form, without a form. All values are our own. */
 import { describe, expect, it } from 'vitest';
-import { linkOf, readJob, readLink } from '../../site/client/schedule/draft.ts';
+import { linkOf, notOffered, readJob, readLink } from '../../site/client/schedule/draft.ts';
+import { keepable } from '../../site/client/shared/form/form.ts';
 
 /** A Monday, on this device's calendar. */
 const NOW = new Date(2027, 2, 8, 9, 3).getTime();
@@ -99,6 +100,31 @@ describe('the form of a plan', () => {
 });
 
 it('goes into a link and comes back', () => {
-  expect(readLink(`#${linkOf(DRESSER)}`)).toEqual(DRESSER);
+  expect(readLink(`#${linkOf(DRESSER)}`)).toEqual({ draft: DRESSER, cut: false });
   expect(readLink('#x=1&product=oil')).toBeUndefined();
+});
+
+it('takes a name of 80 letters, tells one that is longer, and cuts it in an old link', () => {
+  const named = (letters: number) => 'n'.repeat(letters);
+  expect(readJob({ ...DRESSER, piece: named(80) }, NOW).job?.piece).toBe(named(80));
+  const { job, faults } = readJob({ ...DRESSER, piece: named(300) }, NOW);
+  expect(job).toBeUndefined();
+  expect(faults).toEqual([{ field: 'piece', says: 'A name takes 80 letters at most.' }]);
+  const read = readLink(`#${linkOf({ ...DRESSER, piece: named(300) })}`);
+  expect(read).toMatchObject({ cut: true, draft: { piece: named(80) } });
+  expect(readJob(read?.draft ?? {}, NOW).faults).toEqual([]);
+  // What is too long for any field would not be read back, so it is not kept.
+  expect(keepable({ ...DRESSER, piece: named(300) })).not.toHaveProperty('piece');
+});
+
+it('tells what a link names that the form does not offer', () => {
+  const { draft = {} } = readLink(`#${linkOf({ ...DRESSER, base: '__proto__' })}`) ?? {};
+  const told = notOffered(draft, DRESSER);
+  expect(told.map(({ field }) => field)).toEqual(['base']);
+  expect(notOffered({ ...DRESSER, preset: 'gone' }, DRESSER)).toEqual([]);
+});
+
+it('names the years that a start may lie in', () => {
+  for (const start of ['9999-01-01T09:00', '1926-01-01T09:00'])
+    expect(readJob({ ...DRESSER, start }, NOW).faults[0]?.says).toContain('from 1970 to 2199');
 });

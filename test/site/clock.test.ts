@@ -19,12 +19,18 @@ const openAt = async (time: string, address = '/clock/'): Promise<Opened> => {
 /** Lays a coat by what the can says: dry to the touch after so many minutes. */
 const lay = async ({ page }: Opened, touch: readonly [string, string], piece = 'Navy dresser') => {
   await page.fill('[name=air]', '73.4');
-  await page.locator('.more > summary').click();
+  await unfold({ page });
   await page.fill('[name=piece]', piece);
   await page.fill('[name=label-touch]', touch[0]);
   await page.fill('[name=label-touch-to]', touch[1]);
   await page.locator('.go').tap();
 };
+
+/** Every folded part of the form, open. */
+const unfold = ({ page }: Pick<Opened, 'page'>) =>
+  page.locator('form.lay').evaluate((form) => {
+    for (const fold of form.querySelectorAll('details')) fold.open = true;
+  });
 
 const verdict = ({ page }: Opened) => page.locator('.on-clock .verdict').first().textContent();
 
@@ -91,13 +97,24 @@ itAtLength('runs several coats at once and lets one be taken off', async () => {
   await opened.page.locator('.go').tap();
   await expect
     .poll(() => opened.page.locator('.on-clock h2').allTextContents())
-    .toEqual(['Chair', 'Navy dresser']);
-  await opened.page.locator('.on-clock [data-act=off]').first().tap();
+    .toEqual(['Navy dresser', 'Chair']);
+  // What comes next of each in a line, the soonest on top; only the one in the questions stands open.
+  const lines = opened.page.locator('.one-of-many > summary');
+  expect(await lines.allInnerTexts()).toEqual([
+    expect.stringMatching(/^Navy dresser: next coat from/),
+    expect.stringMatching(/^Chair: next coat from/),
+  ]);
+  expect(await opened.page.locator('.one-of-many[open] h2').allInnerTexts()).toEqual([
+    expect.stringContaining('Chair'),
+  ]);
+  // What holds for all is said once.
+  expect(await opened.page.locator('[data-part=nights]').count()).toBe(1);
+  await opened.page.locator('.one-of-many[open] [data-act=off]').tap();
   await expect.poll(() => opened.page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser']);
   await opened.page.getByRole('button', { name: 'Start it again' }).tap();
   await expect
     .poll(() => opened.page.locator('.on-clock h2').allTextContents())
-    .toEqual(['Chair', 'Navy dresser']);
+    .toEqual(['Navy dresser', 'Chair']);
   expect(await opened.page.getByRole('button', { name: 'Start it again' }).count()).toBe(0);
   await opened.close();
 });
@@ -112,7 +129,7 @@ it.each(
 )('tells beside the field that %s can not be %s, and loses nothing', async (name, value, at) => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
-  await page.locator('.more > summary').click();
+  await unfold(opened);
   await page.fill('[name=piece]', 'Chair');
   await page.fill(`[name=${name}]`, value);
   await page.locator('.go').tap();
@@ -133,7 +150,7 @@ itAtLength('tells a coat that would be laid tomorrow, and a surface below the de
   await page.locator('[name=when][value=at]').check();
   await page.fill('[name=at]', '2026-11-25T09:00');
   await page.fill('[name=humidity]', '80');
-  await page.locator('.more > summary').click();
+  await unfold(opened);
   await page.fill('[name=surface]', '45');
   expect(await page.locator('#clock-at-fault').textContent()).toContain('tomorrow 9:00 AM');
   await page.fill('[name=at]', '2026-11-24T09:30');
@@ -324,4 +341,67 @@ itAtLength('has steps for gloves', async () => {
   for (const target of await page.locator('.stepper button:visible, .pick span:visible, .go, select').all())
     expect((await target.boundingBox())?.height).toBeGreaterThanOrEqual(56);
   await close();
+});
+
+it('tells a coat in a cold night to rest, and counts it anew where it is in the warm', async () => {
+  const opened = await openAt('2026-11-29T23:00:00Z');
+  const { page } = opened;
+  await page.selectOption('[name=product]', 'oil-based-polyurethane');
+  await page.fill('[name=air]', '65');
+  await unfold(opened);
+  await page.fill('[name=night]', '40');
+  await page.locator('[name=coat]').focus();
+  await expect.poll(() => page.locator('.weather').innerText()).toContain('the night spoils it');
+  await page.locator('.go').tap();
+  await page.locator('[data-answer=lies]').tap();
+  await expect.poll(() => verdict(opened)).toBe('Hands off, and no time can be told');
+  await page.clock.fastForward(16 * 60 * MINUTE);
+  await expect.poll(() => page.locator('.on-clock .why').innerText()).toContain('it rests until morning');
+  expect(await page.locator('.on-clock').innerText()).not.toContain('Dry to the touch');
+  await page.getByRole('button', { name: 'It is in the warm now' }).tap();
+  await page.fill('[name=air]', '70');
+  await page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toContain('Hands off until');
+  expect(await page.locator('.on-clock').count()).toBe(1);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('asks a measured surface anew for the next coat, and shows one that was typed before', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await unfold(opened);
+  await page.fill('[name=surface]', '44');
+  await page.locator('[name=coat]').focus();
+  await page.reload();
+  await expect.poll(() => page.locator('[name=surface]').isVisible()).toBe(true);
+  expect(await page.inputValue('[name=surface]')).toBe('44');
+  await page.fill('[name=piece]', 'Another chair');
+  await page.locator('[name=coat]').focus();
+  await expect.poll(() => page.inputValue('[name=surface]')).toBe('');
+  await opened.close();
+});
+
+it('keeps a can by its name, on top of the top coats, in the plan too', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.selectOption('[name=product]', 'shellac');
+  await unfold(opened);
+  await page.fill('[name=label-recoat]', '3');
+  await page.getByLabel('Name of this can').fill('Blue can');
+  await page.getByRole('button', { name: 'Keep this can' }).click();
+  await page.selectOption('[name=product]', 'paste-wax');
+  await expect.poll(() => page.inputValue('[name=label-recoat]')).toBe('');
+  await page.selectOption('[name=product]', { label: 'Blue can' });
+  expect(await page.inputValue('[name=product]')).toBe('shellac');
+  expect(await page.inputValue('[name=label-recoat]')).toBe('3');
+  await page.goto('/schedule/');
+  await page.selectOption('[name=product]', { label: 'Blue can' });
+  expect(await page.inputValue('[name=product]')).toBe('shellac');
+  expect(await page.inputValue('[name=can-recoat]')).toBe('3');
+  await page.locator('#plan-can > summary').click();
+  await page.getByRole('button', { name: 'Delete it' }).click();
+  expect(await page.locator('optgroup').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
 });

@@ -29,6 +29,10 @@ export const openPiece = (page: Page): Promise<void> =>
     for (const fold of [piece, ...piece.querySelectorAll('.more')]) fold.setAttribute('open', '');
   });
 
+/** Opens what can be done with a whole card as paper and files. */
+export const openFiles = (page: Page): Promise<void> =>
+  page.locator('.files').evaluate((fold) => fold.setAttribute('open', ''));
+
 /** Lays the next coat, also one that is refused for such a reason, since it lies already. */
 export const layCoat = async (
   page: Page,
@@ -39,7 +43,7 @@ export const layCoat = async (
   await page.getByRole('button', { name: begin }).waitFor();
   const before = await page.locator('.laid > li').count();
   await page.getByRole('button', { name: begin }).click();
-  await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
+  await page.locator('.lay-coat [data-part=more]').evaluate((more) => more.setAttribute('open', ''));
   await page.locator(`.lay-coat [name=tool][value=${tool}]`).check();
   await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();
   if (refused) {

@@ -81,7 +81,7 @@ it('refuses before the coat what a plan refuses, and notes it only where it lies
   // Over bare wood the same form tells of the rags before oil is laid with a cloth.
   await page.locator('.about [name=base]').selectOption('bare-wood');
   await page.locator('.lay-coat [name=product]').selectOption('drying-oil');
-  await page.locator('.lay-coat .more').evaluate((more) => more.setAttribute('open', ''));
+  await page.locator('.lay-coat [data-part=more]').evaluate((more) => more.setAttribute('open', ''));
   await page.locator('.lay-coat [name=tool][value=cloth]').check();
   await soon(() => page.locator('.lay-coat .weather').innerText()).toMatch(/rags/i);
   expectQuiet(opened);

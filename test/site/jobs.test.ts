@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { itAtLength, THOROUGH } from '../thorough.ts';
 import { AXE, axeFaults } from './axe.ts';
 import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
-import { answer, cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
+import { answer, cardsIn, JOBS, layCoat, makeCard, openFiles, openPiece, soon } from './jobs-hands.ts';
 
 const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 
@@ -168,7 +168,7 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   );
   expect(await page.locator('svg.film').getAttribute('aria-label')).toContain('1 coat');
   expect(await page.locator('.film text').allTextContents()).toEqual(
-    expect.arrayContaining([expect.stringMatching(/^Coat 1, \d+–\d+ µm dry$/)]),
+    expect.arrayContaining([expect.stringMatching(/^Coat 1, [\d.]+(–[\d.]+)? mil dry$/)]),
   );
   expect(await page.locator('.advice').innerText()).toContain('Sand-through risk');
   await correctCoat(page);
@@ -184,7 +184,7 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   await told.getByText('It is back on the card, and its clock runs.').waitFor();
   await page.goto('/clock/');
   await soon(() => page.locator('.on-clock h2').allTextContents()).toEqual(['Navy dresser', 'Navy dresser']);
-  expect(await page.getByRole('link', { name: 'Its job card' }).count()).toBe(2);
+  expect(await page.locator('.on-clock a', { hasText: 'Its job card' }).count()).toBe(2);
   expectQuiet(opened);
   await opened.close();
 });
@@ -286,9 +286,11 @@ itAtLength('takes a card away when told twice, and puts it back', async () => {
   const { page } = opened;
   await makeCard(page);
   const [card] = await cardsIn(page);
+  await openFiles(page);
   await page.getByRole('button', { name: 'Delete this card' }).click();
   await answer(page, 'Keep it');
   expect((await cardsIn(page)).length).toBe(1);
+  await openFiles(page);
   await page.getByRole('button', { name: 'Delete this card' }).click();
   await answer(page, 'Delete it');
   await page.locator('.told', { hasText: 'is taken away' }).waitFor();
@@ -392,6 +394,37 @@ it('asks of old paint without an answer of its own', async () => {
   await page.getByRole('button', { name: 'Make the card' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   expect(await page.locator('.facts').innerText()).toContain('Yes, from before 1993');
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('stops over old paint that may hold lead, at the head of its card', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await makeCard(page);
+  await openPiece(page);
+  await page.locator('.about [name=age][value=before-1993]').check();
+  const stop = page.locator('.caution.stop').first();
+  await soon(() => stop.innerText()).toContain('may hold lead');
+  const [above, below] = await Promise.all([stop.boundingBox(), page.locator('.sheet').boundingBox()]);
+  expect(above?.y).toBeLessThan(below?.y ?? 0);
+  expect(await page.locator('.advice').innerText()).not.toContain('strokes');
+  await page.locator('.about [name=age][value=none]').check();
+  await soon(() => page.locator('.caution.stop').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('makes another card like one that is there', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await makeCard(page, 'Chair 1');
+  await layCoat(page);
+  await page.getByRole('button', { name: 'Make a card like this one' }).click();
+  await soon(() => page.locator('#jobs-title').innerText()).toBe('Chair 2');
+  expect(await page.locator('.laid > li').count()).toBe(0);
+  const [second, first] = (await cardsIn(page)).toSorted((one, two) => two.madeAt - one.madeAt);
+  expect(second).toMatchObject({ base: first?.base, product: first?.product, age: first?.age, coats: [] });
   expectQuiet(opened);
   await opened.close();
 });

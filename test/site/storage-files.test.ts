@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { expectQuiet, openPage } from './browser.ts';
-import { answer, cardsIn, JOBS, makeCard, soon } from './jobs-hands.ts';
+import { answer, cardsIn, JOBS, makeCard, openFiles, soon } from './jobs-hands.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 
@@ -72,6 +72,7 @@ const takenAway = async (page: Page, mine: JobCard): Promise<void> => {
   // Taken away here: a file that still has it does not bring it back, unless she says so.
   const chair = (await cardsIn(page)).find(({ id }) => id === 'other');
   await page.getByRole('link', { name: 'Chair' }).click();
+  await openFiles(page);
   await page.getByRole('button', { name: 'Delete this card' }).click();
   await answer(page, 'Delete it');
   await page.locator('.told', { hasText: 'is taken away' }).waitFor();

@@ -10,6 +10,7 @@ import {
   JOBS,
   layCoat,
   makeCard,
+  openFiles,
   openPiece,
   putRecords,
   recordsIn,
@@ -190,6 +191,7 @@ itAtLength(
     const opened = await openPage();
     const { page } = opened;
     await makeCard(page, 'Chair');
+    await openFiles(page);
     await page.getByRole('button', { name: 'Delete this card' }).click();
     await answer(page, 'Delete it');
     await page.locator('.told', { hasText: 'is taken away' }).waitFor();

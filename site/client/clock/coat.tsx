@@ -9,6 +9,7 @@ import {
   labelHere,
   laidBeforeClocks,
   type Running,
+  rightAgain,
   sayInstant,
   sayMoment,
   sayNow,
@@ -21,7 +22,7 @@ import { upper } from '#engine/plain/text.ts';
 import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
-import { sayAir, sayFilm } from '../shared/say-units.ts';
+import { sayAir, sayFilm, sayWholeDegrees } from '../shared/say-units.ts';
 import { LifeLine } from './life-line.tsx';
 
 export type CoatActs = {
@@ -45,11 +46,16 @@ type Props = {
 };
 
 /** What each time is called; once it is over it says since when. Over the last coat, and over a film that is thick enough, comes no other. */
-const namesOf = ({ sanded, thin, last, pastMost, buff, moments }: Running, now: number) => {
-  const next = thin || buff ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
-  const late = thin ? 'dull it first' : 'always sand first';
+const namesOf = ({ sanded, thin, lead, last, pastMost, buff, moments }: Running, now: number) => {
+  const next =
+    thin || buff || (lead && sanded) ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const late = lead ? 'no coat before a lead test' : thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
-  const always = thin ? 'Dull it before the next coat' : 'Sand before the next coat';
+  const always = lead
+    ? 'No further coat before a lead test'
+    : thin
+      ? 'Dull it before the next coat'
+      : 'Sand before the next coat';
   const coats = [
     ['recoat', now >= moments.recoat.to ? next : `${next} from`],
     ['sand-if-beyond', isLateAtOnce(moments) ? always : isLate ? upper(late) : `Later than this, ${late}`],
@@ -62,14 +68,28 @@ const namesOf = ({ sanded, thin, last, pastMost, buff, moments }: Running, now: 
   ] as const;
 };
 
-/** The clock knows one air; the care card and the plan let nights be colder, so that their dates are later. */
+/** Where no night is told the clock knows one air; the care card and the plan let nights be colder, so their dates are later. */
 const SAME_AIR =
-  'Light use and full cure are told for the air above, day and night. Colder nights put them off: a care card and the plan allow for that, so theirs are the dates to promise.';
+  'Light use and full cure are told for the air above, day and night. Colder nights put them off, and a cold one may keep a fresh film from drying at all: a care card and the plan allow for that, so theirs are the dates to promise.';
+const withNight = (celsius: number, units: Units): string =>
+  `Nights of ${sayWholeDegrees(celsius, units === 'us')} are allowed for in all of these times.`;
 
-type TimesProps = { readonly coat: LaidCoat; readonly reading: Running } & Pick<Props, 'now' | 'style'>;
+/** What the times make of nights; of many clocks only what is told of its own. */
+export const SameAir = ({ night, units }: { readonly night?: number | undefined; readonly units: Units }) => (
+  <p class="small" data-part="nights">
+    {night === undefined ? SAME_AIR : withNight(night, units)}
+  </p>
+);
+
+type TimesProps = {
+  readonly coat: LaidCoat;
+  readonly reading: Running;
+  /** The only coat on the clock: what holds for all is said with its times. */
+  readonly alone: boolean;
+} & Pick<Props, 'now' | 'style'>;
 
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
-const Times = ({ coat, reading, now, style }: TimesProps) => {
+const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
   const common = sayReasons(reading.moments.touch.reasons);
   const can = labelHere(coat, reading, style.units);
   const anyway = (milestone: string) => milestone === 'sand-if-beyond' && isLateAtOnce(reading.moments);
@@ -99,7 +119,9 @@ const Times = ({ coat, reading, now, style }: TimesProps) => {
       <p class="small" data-part="doubt">
         {common}
       </p>
-      {now < reading.moments.cure.to && <p class="small">{SAME_AIR}</p>}
+      {now < reading.moments.cure.to && (alone || reading.night) && (
+        <SameAir night={reading.night?.celsius} units={style.units} />
+      )}
     </>
   );
 };
@@ -115,13 +137,46 @@ const UNKNOWN = (product: string) =>
 const UNSET =
   'It was noted while the clock of this device was not set, so nothing can be told from its time. Lay it again with the time at which it was laid.';
 
-/** One coat on the clock: what hands do now, until when, and what comes later. */
-export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: Props) => {
+/** What leads on right where no time can be told: the time is counted from now. A card holds its coats itself. */
+const InTheWarm = ({
+  coat,
+  reading,
+  anew,
+}: {
+  readonly coat: LaidCoat;
+  readonly reading: Parameters<typeof rightAgain>[0];
+  readonly anew: CoatActs['anew'];
+}) => (
+  <p class="acts">
+    {coat.card ? (
+      <a class="quiet" href={jobCardUrl(coat.card)}>
+        {rightAgain(reading)}: say so on its card
+      </a>
+    ) : (
+      <button type="button" class="quiet" data-act="anew" onClick={() => anew(coat)}>
+        {rightAgain(reading)}: count from now
+      </button>
+    )}
+  </p>
+);
+
+/** What stands against any time of this coat, and what the clock reads where nothing does. */
+export const readCoat = ({
+  coat,
+  products,
+  now,
+  doubt,
+}: Pick<Props, 'coat' | 'products' | 'now' | 'doubt'>) => {
   const product = entryOf(products, coat.product);
   const why = product
     ? (doubt ?? (laidBeforeClocks(coat.laidAt) ? UNSET : undefined))
     : UNKNOWN(coat.product);
-  const reading = product && !why ? clockNow(product, coat, now, products) : undefined;
+  return { product, why, reading: product && !why ? clockNow(product, coat, now, products) : undefined };
+};
+
+/** One coat on the clock: what hands do now, until when, and what comes later. */
+export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: Props) => {
+  const { product, why, reading } = readCoat({ coat, products, now, doubt });
   const running = reading?.kind === 'running' ? reading : undefined;
   const said = reading
     ? sayNow(reading, now, style)
@@ -147,11 +202,12 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <p class="why" data-part="why">
         {said.why}
       </p>
+      {reading?.kind === 'refused' && <InTheWarm coat={coat} reading={reading} anew={acts.anew} />}
       <p role="status">
         <b data-part="stage">{running && `Now: ${standingNow(running.stage, running.sureness)}.`}</b>
       </p>
       {running && <LifeLine reading={running} coat={coat} now={now} />}
-      {running && <Times coat={coat} reading={running} now={now} style={style} />}
+      {running && <Times coat={coat} reading={running} alone={rank === 'one'} now={now} style={style} />}
       <ul class="weather-now">
         {against &&
           sayWeatherReasons(against, problem ? 'told' : 'during', style.units).map(({ reason, says }) => (
@@ -162,11 +218,6 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
         <button type="button" class="quiet" data-act="next" onClick={() => acts.next(coat)}>
           Next coat on this piece
         </button>
-        {reading?.kind === 'refused' && !coat.card && (
-          <button type="button" class="quiet" data-act="anew" onClick={() => acts.anew(coat)}>
-            It is in the right air: count it anew
-          </button>
-        )}
         {running && (
           <button type="button" class="quiet" data-act="remind" onClick={() => acts.remind(coat, running)}>
             Reminders for the calendar

@@ -20,7 +20,8 @@ import { forget, recall } from '../shared/storage.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { reasonsAgainst } from './before-coat.tsx';
-import { type CoatActs, CoatOnClock } from './coat.tsx';
+import type { CoatActs } from './coat.tsx';
+import { CoatList } from './coat-list.tsx';
 import { CoatForm } from './form.tsx';
 import { Questions } from './question.tsx';
 import { askBeforeStart } from './start-coat.ts';
@@ -47,6 +48,8 @@ export class CoatsElement extends HTMLElement {
   #questions: Questions | undefined;
   /** The coat whose next one was begun by its button. */
   #below: LaidCoat | undefined;
+  /** The coat that is counted anew, in another air. */
+  #anew: LaidCoat | undefined;
   #seen: OnClock = noClock;
   #shown = SHOWN;
   #reads = 0;
@@ -147,7 +150,7 @@ export class CoatsElement extends HTMLElement {
     const against = reasonsAgainst(judgement, read, now);
     const laying = await askBeforeStart(
       read,
-      begunAs,
+      { next: begunAs, anew: this.#anew },
       store.coats,
       products,
       this.#questions,
@@ -160,13 +163,12 @@ export class CoatsElement extends HTMLElement {
       return false;
     }
     this.#below = undefined;
+    this.#anew = undefined;
     this.#stopped = undefined;
     await this.#change(laying.change);
     keepCase(without(readCase(), 'stage'));
     this.#open(false);
-    const card = this.querySelector<HTMLElement>(`[data-coat="${CSS.escape(laying.coat.id)}"]`);
-    card?.focus({ preventScroll: true });
-    card?.scrollIntoView({ block: 'start' });
+    this.#toCoat(laying.coat.id)?.scrollIntoView({ block: 'start' });
     return true;
   }
 
@@ -187,8 +189,9 @@ export class CoatsElement extends HTMLElement {
     },
     anew: (coat) => {
       this.#form?.next({ ...coat, coatNumber: coat.coatNumber - 1 });
+      this.#anew = coat;
       this.#open(true);
-      this.#focusSubmit();
+      this.#form?.fromNow();
     },
     look: (coat) => {
       keepCase(without(readCase(), 'stage'));
@@ -220,7 +223,15 @@ export class CoatsElement extends HTMLElement {
           },
     );
     this.#open(false);
-    this.querySelector<HTMLElement>(`[data-coat="${CSS.escape(coat.id)}"]`)?.focus();
+    this.#toCoat(coat.id);
+  }
+
+  /** Into the block of a coat, which is opened where it is folded. */
+  #toCoat(id: string): HTMLElement | null {
+    const block = this.querySelector<HTMLElement>(`[data-coat="${CSS.escape(id)}"]`);
+    block?.closest('details')?.setAttribute('open', '');
+    block?.focus({ preventScroll: true });
+    return block;
   }
 
   async #remind(coat: LaidCoat, reading: Running): Promise<void> {
@@ -266,18 +277,16 @@ export class CoatsElement extends HTMLElement {
             </button>
           </p>
         )}
-        {store.coats.slice(0, this.#shown).map((coat) => (
-          <CoatOnClock
-            key={coat.id}
-            coat={coat}
-            products={{ ...store.products, ...this.#products }}
-            now={now}
-            style={style}
-            doubt={doubt?.says}
-            rank={store.coats.length === 1 ? 'one' : coat === current ? 'current' : 'other'}
-            acts={this.#acts}
-          />
-        ))}
+        <CoatList
+          coats={store.coats}
+          current={current}
+          most={this.#shown}
+          products={{ ...store.products, ...this.#products }}
+          now={now}
+          style={style}
+          doubt={doubt?.says}
+          acts={this.#acts}
+        />
         {rest > 0 && (
           <button
             type="button"

@@ -89,6 +89,7 @@ export const coatIn = (
     celsius: told.air ?? Number.NaN,
     relativeHumidity: told.humidity ?? Number.NaN,
     surfaceCelsius: told.surface,
+    ...(told.night !== undefined && { night: { celsius: told.night } }),
     coatNumber: told.coat ?? 1,
     applicator: told.tool,
     amount:

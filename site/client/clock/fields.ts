@@ -45,6 +45,7 @@ export const COAT_FIELDS = {
     digits: 0,
   }),
   surface: optionalNumber(degrees('the surface temperature')),
+  night: optionalNumber(degrees('the coldest night')),
   when: oneOf(['now', 'ago', 'at'], 'now'),
   ago: optionalNumber({ what: 'the minutes since it was laid', least: 0, most: 259_200 }),
   at: optionalInstant('laying'),
@@ -80,11 +81,15 @@ export const CAN_FIELDS: readonly string[] = Object.keys(COAT_FIELDS).filter((na
   name.startsWith('label-'),
 );
 
+/** What is measured of one coat: it says nothing of another, nor of another piece. */
+export const OF_ONE_COAT: readonly CoatFieldName[] = ['surface', 'amount', 'area'];
+
 /** The name of the form field that a fault of the engine stands beside. */
 export const FIELD_NAMES: Readonly<Partial<Record<CoatField, CoatFieldName>>> = {
   celsius: 'air',
   relativeHumidity: 'humidity',
   surfaceCelsius: 'surface',
+  night: 'night',
   laidAt: 'at',
   coatNumber: 'coat',
   amount: 'amount',

@@ -3,22 +3,33 @@ import { weatherVerdict } from '#engine/calc/weather.ts';
 import type { ClockProduct, LaidCoat } from '#engine/clock.ts';
 import type { Judgement, Laying } from '#engine/fitness.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import ownCans from '../../styles/own-cans.css?inline';
+import { wireCans } from '../shared/cans/wire.ts';
+import { partIn } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
-import { type Draft, draftTurner, unitsIn } from '../shared/form/form.ts';
+import { type Draft, draftTurner, keepable, unitsIn } from '../shared/form/form.ts';
 import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
 import { judgeCoat } from '../shared/judge.ts';
+import { wear } from '../shared/late-style.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { BeforeCoat } from './before-coat.tsx';
 import { coatIn, type DraftFault, faultsOf, twiceIn } from './draft.ts';
-import { CAN_FIELDS, COAT_FIELDS } from './fields.ts';
+import { CAN_FIELDS, COAT_FIELDS, OF_ONE_COAT } from './fields.ts';
 import { type CorrectedCoat, offerProduct, readStanding, type Touched, withdrawProduct } from './standing.ts';
 import { Weather } from './weather.tsx';
 
+wear(ownCans);
+
 /** What belongs to one coat alone and is not offered again for the next. */
-const ONCE = ['when', 'ago', 'at', 'at-hour', 'surface', 'amount', 'area'];
+const ONCE = ['when', 'ago', 'at', 'at-hour', 'night', ...OF_ONE_COAT];
+
+const emptied = (names: readonly string[]): Draft => Object.fromEntries(names.map((name) => [name, '']));
+/** What was measured of one coat, or read from its can. */
+const OF_ANOTHER = emptied(OF_ONE_COAT);
+const OF_ANOTHER_CAN = emptied([...OF_ONE_COAT, ...CAN_FIELDS]);
 
 /** What the form is for. */
 type Use = {
@@ -48,6 +59,7 @@ export class CoatForm {
   constructor(form: HTMLFormElement, use: Use, signal: AbortSignal) {
     this.#form = form;
     this.#use = use;
+    wireCans(form, COAT_FIELDS, signal);
     this.#recall();
     onWhole(form, ({ name }) => this.#changed(name), signal);
     // What is half typed outlives a locked phone, too.
@@ -72,7 +84,7 @@ export class CoatForm {
     applicator,
   }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator'>): void {
     const tool = applicator && { tool: applicator };
-    fillForm(this.#form, { product, piece, coat: String(coatNumber + 1), ...tool });
+    fillForm(this.#form, { ...OF_ANOTHER, product, piece, coat: String(coatNumber + 1), ...tool });
     this.#show();
   }
 
@@ -83,6 +95,16 @@ export class CoatForm {
     const filled = standing.draft(this.#units);
     offerProduct(this.#form, filled['product'] ?? '');
     this.#fill(filled);
+  }
+
+  /** The time counts from now in another air, which is asked; all else stays as it was told. */
+  fromNow(): void {
+    fillForm(this.#form, { when: 'now', surface: '', night: '' });
+    this.#show();
+    const air = this.#form.elements.namedItem('air');
+    if (!(air instanceof HTMLInputElement)) return;
+    air.focus();
+    air.select();
   }
 
   /** Over with the correction: the form is again that of the next coat. */
@@ -102,7 +124,7 @@ export class CoatForm {
   /** The coat is laid: what belongs to it alone is not offered again. */
   #laid(): void {
     if (this.#standing) return;
-    fillForm(this.#form, { ...Object.fromEntries(ONCE.map((name) => [name, ''])), when: 'now', ago: '10' });
+    fillForm(this.#form, { ...emptied(ONCE), when: 'now', ago: '10' });
     this.#keep();
     this.#show();
   }
@@ -133,18 +155,20 @@ export class CoatForm {
       this.#turn();
     }
     this.#fill(kept);
+    // What counts beyond this day's air is not left where nobody sees it.
+    const { surface, night } = this.#draft;
+    if (surface || night) partIn(this.#form, 'more')?.setAttribute('open', '');
   }
 
   /** Where the browser keeps nothing, what is typed stays in the form; it is told where the coat can not be kept. */
   #keep(): void {
-    if (!this.#standing) keep('clock-form', { version: 1, draft: this.#draft });
+    if (!this.#standing) keep('clock-form', { version: 1, draft: keepable(this.#draft) });
   }
 
   #changed(name: string): void {
     if (name === 'units') this.#turn();
-    // A can belongs to its product, and to the piece that it stood beside.
-    if ((name === 'product' || name === 'piece') && !this.#standing)
-      fillForm(this.#form, Object.fromEntries(CAN_FIELDS.map((field) => [field, ''])));
+    // A can belongs to its product, and to the piece that it stood beside; so does what was measured.
+    if ((name === 'product' || name === 'piece') && !this.#standing) fillForm(this.#form, OF_ANOTHER_CAN);
     this.#keep();
     this.#show();
   }
@@ -178,7 +202,7 @@ export class CoatForm {
     const value = readNumber(field.value);
     const from = Number(stepper.dataset['from']);
     const first =
-      this.#units === 'us' && ['surface', 'label-air'].includes(field.name)
+      this.#units === 'us' && ['surface', 'night', 'label-air'].includes(field.name)
         ? QUANTITIES.degrees.toUs(from)
         : from;
     field.value = writeNumber(value === undefined || Number.isNaN(value) ? first : value + step, 1);

@@ -28,6 +28,7 @@ export const draftOf = (coat: LaidCoat, units: Units): Draft => {
       air: celsius,
       humidity: relativeHumidity,
       surface: surfaceCelsius,
+      night: coat.night?.celsius,
       when: 'at',
       at: coat.laidAt,
       'at-hour': whichOf(coat.laidAt),

@@ -17,6 +17,9 @@ import type { ClockQuestion, Questions } from './question.tsx';
 /** What is done with a coat that was read from the form. */
 export type CoatStart = { readonly coat: LaidCoat; readonly change: (store: ClockStore) => ClockStore };
 
+/** The coat by whose button the form was filled: for the next one over it, or for itself, counted anew. */
+type BegunAs = { readonly next?: LaidCoat | undefined; readonly anew?: LaidCoat | undefined };
+
 type Products = Readonly<Record<string, ClockProduct>>;
 
 /** The same name with a number, so that two pieces are told apart. */
@@ -89,7 +92,7 @@ const productOf = ({ product }: LaidCoat, products: Products): Products => {
  */
 export const askBeforeStart = async (
   read: LaidCoat,
-  begunAs: LaidCoat | undefined,
+  begunAs: BegunAs,
   coats: readonly LaidCoat[],
   products: Products,
   questions: Questions,
@@ -109,7 +112,7 @@ export const askBeforeStart = async (
     });
     if (lies !== 'lies') return undefined;
   }
-  const product = products[read.product];
+  const product = entryOf(products, read.product);
   const odd = product ? askAboutLabel(product, read.label) : [];
   if (odd.length) {
     const sure = await questions.ask({
@@ -134,8 +137,9 @@ export const askBeforeStart = async (
     return undefined;
   }
   const early = tooEarly(below, products, now, style);
-  const next = begunAs?.id === below.id && read.coatNumber > below.coatNumber && !early;
-  const what = next ? 'next' : await questions.ask(aboutPiece(below, early, now, style));
+  const next = begunAs.next?.id === below.id && read.coatNumber > below.coatNumber && !early;
+  const anew = begunAs.anew?.id === below.id && read.coatNumber === below.coatNumber;
+  const what = anew ? 'correct' : next ? 'next' : await questions.ask(aboutPiece(below, early, now, style));
   if (what === 'next') {
     const coat = {
       ...read,

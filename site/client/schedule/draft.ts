@@ -1,9 +1,17 @@
 import { outsideLabel } from '#engine/calc/drying/label.ts';
 import type { Milestone } from '#engine/calc/drying/milestone.ts';
 import { sayProblem } from '#engine/calc/say-problem.ts';
+import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
 import type { CanLabel, Job, Part } from '#engine/schedule.ts';
-import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
+import {
+  type Draft,
+  type FieldFault,
+  LONGEST_TEXT,
+  readForm,
+  unitsIn,
+  type Values,
+} from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
 import type { Units } from '../shared/form/units.ts';
 import { PLAN_FIELDS } from './fields.ts';
@@ -168,8 +176,23 @@ export const readJob = (draft: Draft, now: number): PlanRead => {
 export const linkOf = (draft: Draft): string =>
   new URLSearchParams(Object.entries(draft).filter(([, value]) => value !== '')).toString();
 
-/** A draft from a link; nothing where it is no plan. */
-export const readLink = (fragment: string): Draft | undefined => {
-  const draft = Object.fromEntries(new URLSearchParams(fragment.replace(/^#/, '')));
-  return draft['product'] && draft['base'] ? draft : undefined;
+/** A draft from a link, with whether the name of the piece had to be cut; nothing where it is no plan. */
+export const readLink = (fragment: string): { readonly draft: Draft; readonly cut: boolean } | undefined => {
+  const told = Object.fromEntries(new URLSearchParams(fragment.replace(/^#/, '')));
+  if (!told['product'] || !told['base']) return undefined;
+  const name = told['piece']?.trim() ?? '';
+  const cut = name.length > MOST_LETTERS.name;
+  const draft = {
+    ...Object.fromEntries(Object.entries(told).map(([field, text]) => [field, text.slice(0, LONGEST_TEXT)])),
+    ...(cut && { piece: name.slice(0, MOST_LETTERS.name).trim() }),
+  };
+  return { draft, cut };
 };
+
+/** Choices that a link names and the form does not offer: what stands there instead was not asked for. */
+const MUST_BE_OFFERED = ['base', 'product', 'tool', 'tone', 'wear', 'age', 'sheen'];
+export const notOffered = (linked: Draft, shown: Draft): readonly FieldFault[] =>
+  MUST_BE_OFFERED.filter((field) => linked[field] && linked[field] !== shown[field]).map((field) => ({
+    field,
+    says: 'What the link names here is not known. Choose one of these.',
+  }));

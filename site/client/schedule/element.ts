@@ -1,21 +1,27 @@
 import * as v from 'valibot';
+import { entryOf, isOneOf, keysOf } from '#engine/plain/entry-of.ts';
 import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
-import { late, NetworkFault } from '../shared/fetch-json.ts';
-import { type Draft, draftTurner, type FieldFault, unitsIn } from '../shared/form/form.ts';
+import ownCans from '../../styles/own-cans.css?inline';
+import { wireCans } from '../shared/cans/wire.ts';
+import { late, NetworkFault, unlessOffline } from '../shared/fetch-json.ts';
+import { type Draft, draftTurner, type FieldFault, keepable, unitsIn } from '../shared/form/form.ts';
 import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { readNumber } from '../shared/form/number.ts';
+import { wear } from '../shared/late-style.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
-import { linkOf, readJob, readLink, rounded } from './draft.ts';
+import { linkOf, notOffered, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
 import { nightFollowing, usualNight } from './night.ts';
 import type { OtherCoat } from './shown.ts';
+
+wear(ownCans);
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
 const PRESETS = v.record(
@@ -32,12 +38,15 @@ export class ScheduleElement extends HTMLElement {
   readonly #turned = draftTurner(PLAN_FIELDS);
   /** The last air by day that could be read: the night follows it. */
   #air = '';
+  /** She chose the tool herself: another top coat does not change it. */
+  #toolHers = false;
 
   connectedCallback() {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
     const form = this.#form;
     this.#noteAir();
+    wireCans(form, PLAN_FIELDS, signal);
     form.addEventListener('change', ({ target }) => this.#changed(target), { signal });
     form.addEventListener(
       'submit',
@@ -100,6 +109,7 @@ export class ScheduleElement extends HTMLElement {
       ...(night !== undefined && { night }),
       ...draft,
     });
+    this.#toolHers = false;
     nameUnits(this.#form, unitsIn(this.#draft));
   }
 
@@ -141,6 +151,8 @@ export class ScheduleElement extends HTMLElement {
       nameUnits(this.#form, units);
     }
     if (target.name === 'preset') this.#preset(target.value);
+    if (target.name === 'tool') this.#toolHers = true;
+    if (target.name === 'product') void this.#usualTool();
     if (target.name === 'air') {
       const night = nightFollowing(this.#draft, this.#air, this.#colder);
       this.#put(night === undefined ? {} : { night });
@@ -149,8 +161,19 @@ export class ScheduleElement extends HTMLElement {
     this.#keep();
   }
 
+  /** The tool that usually lays the chosen top coat, where the one that stands there does not and was not her choice. */
+  async #usualTool(): Promise<void> {
+    if (this.#toolHers) return;
+    const { products } = (await unlessOffline(planTables())) ?? { products: [] };
+    const { product, tool = '' } = this.#draft;
+    const tools = keysOf(products.find(({ id }) => id === product)?.['wet-film-micrometers'] ?? {});
+    const [first] = tools;
+    if (first && !isOneOf<string>(tools, tool))
+      this.#put({ tool: isOneOf<string>(tools, 'brush') ? 'brush' : first });
+  }
+
   #preset(id: string): void {
-    const found = readPageData(PRESETS, this.#form.dataset['presets'])[id];
+    const found = entryOf(readPageData(PRESETS, this.#form.dataset['presets']), id);
     if (!found) return;
     const [kind, wear, trials, ...parts] = found;
     const us = unitsIn(this.#draft) === 'us';
@@ -168,15 +191,19 @@ export class ScheduleElement extends HTMLElement {
 
   /** A half-filled form outlives a locked phone; a browser that keeps nothing loses only that. */
   #keep(): void {
-    keep('schedule-form', { version: 1, draft: this.#draft });
+    keep('schedule-form', { version: 1, draft: keepable(this.#draft) });
   }
 
   async #follow(): Promise<void> {
     const linked = readLink(location.hash);
     if (linked) {
-      if (linkOf(linked) === linkOf(this.#draft) && !this.#place.hidden) return;
-      this.#fill(linked);
-      return this.#plan(true);
+      const { draft, cut } = linked;
+      if (linkOf(draft) === linkOf(this.#draft) && !this.#place.hidden) return;
+      this.#fill(draft);
+      const lost = notOffered(draft, this.#draft);
+      if (lost.length) return this.#tell(lost);
+      if (!draft['tool']) await this.#usualTool();
+      return this.#plan(true, cut);
     }
     const kept = recall('schedule-form');
     if (kept) this.#fill(kept.draft);
@@ -197,7 +224,7 @@ export class ScheduleElement extends HTMLElement {
     this.#part('#plan-form-fault').textContent = text;
   }
 
-  async #plan(linked: boolean): Promise<void> {
+  async #plan(linked: boolean, cut = false): Promise<void> {
     const now = Date.now();
     const { job, faults } = readJob(this.#draft, now);
     this.#tell(faults);
@@ -210,7 +237,20 @@ export class ScheduleElement extends HTMLElement {
       const planFrom = (at: number) => this.#planFrom(at, job);
       const planWith = (other: OtherCoat) => this.#planWith(other);
       const planTested = () => this.#planTested();
-      showPlan(this.#place, { job, data, us, linked, link, now, planFrom, planWith, planTested });
+      const planBy = (tool: string) => this.#planBy(tool);
+      showPlan(this.#place, {
+        job,
+        data,
+        us,
+        linked,
+        cut,
+        link,
+        now,
+        planFrom,
+        planWith,
+        planBy,
+        planTested,
+      });
       this.#change.open = false;
       if (linked) return;
       history.replaceState(history.state, '', link);
@@ -240,6 +280,11 @@ export class ScheduleElement extends HTMLElement {
   /** Plans anew where no layer holds lead: the same answer as for paint that is young enough. */
   #planTested(): void {
     this.#put({ age: 'since-1993' });
+    void this.#plan(false);
+  }
+
+  #planBy(tool: string): void {
+    this.#put({ tool });
     void this.#plan(false);
   }
 

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import type { Wear } from '#engine/schedule.ts';
@@ -7,6 +8,7 @@ import {
   type Field,
   line,
   maybeOneOf,
+  nameOf,
   neededNumber,
   oneOf,
   optionalInstant,
@@ -45,7 +47,7 @@ const endOfDay = (what: string): Field<number | undefined> => {
 
 /** Every field of the planner by its name. Read in °C, 0–1, centimeters, m²/L, minutes and instants. */
 export const PLAN_FIELDS = {
-  piece: line(40, 'My piece'),
+  piece: nameOf(MOST_LETTERS.name, 'My piece'),
   kind: oneOf(FACTS.piece.values, 'furniture'),
   preset: line(61),
   'top-count': faces,

@@ -11,12 +11,16 @@ export type PlanAsked = {
   readonly us: boolean;
   /** Read from a link, not from the form. */
   readonly linked: boolean;
+  /** The link held a longer name than a piece may have. */
+  readonly cut: boolean;
   readonly link: string;
   readonly now: number;
   /** Plans anew from a later start. */
   readonly planFrom: (at: number) => void;
   /** Plans anew with another top coat, and the tool that lays it. */
   readonly planWith: (other: OtherCoat) => void;
+  /** Plans anew with another tool. */
+  readonly planBy: (tool: string) => void;
   /** Plans anew where a test of every layer found no lead. */
   readonly planTested: () => void;
 };

@@ -1,6 +1,8 @@
 import { render } from 'preact';
 import { sayInstant } from '#engine/clock.ts';
+import { keysOf } from '#engine/plain/entry-of.ts';
 import { type Refusal, schedule } from '#engine/schedule.ts';
+import { LEAD } from '../../shared/lead.ts';
 import { planRules } from '../../shared/plan-rules.ts';
 import { CLOCK, ruleUrl } from '../../shared/urls.ts';
 import { calendarAt } from '../shared/calendar.ts';
@@ -24,7 +26,7 @@ const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
 const productOf = ({ job, data }: PlanAsked) => data.products.find(({ id }) => id === job.product);
 
 const summaryOf = (asked: PlanAsked): string => {
-  const { job, us, linked } = asked;
+  const { job, us, linked, cut } = asked;
   const product = productOf(asked)?.name ?? job.product;
   const told = [
     `${job.piece}: ${plainId(job.base)}`,
@@ -36,18 +38,19 @@ const summaryOf = (asked: PlanAsked): string => {
   ].join(', ');
   const air = `${sayWholeDegrees(job.day.celsius, us)} by day, ${sayWholeDegrees(job.night.celsius, us)} by night.`;
   const ofNight = sayOfNight(job.day, job.night, asked.data.plan.night['supposed-colder'], us);
-  return `${linked ? 'From the link, reckoned anew here. ' : ''}${told}; ${air}${ofNight ? ` ${ofNight}` : ''}${linked ? ' Change anything above.' : ''}`;
+  return `${linked ? `From the link, reckoned anew here${cut ? ', its long name cut' : ''}. ` : ''}${told}; ${air}${ofNight ? ` ${ofNight}` : ''}${linked ? ' Change anything above.' : ''}`;
 };
 
 /** What a job can wait for; all else no later start mends. */
 const PASSES = ['base', 'weather', 'drying'];
 
-const LEAD = 'lead-before-sanding';
-
 const RefusalView = (shown: PlanShown<Refusal>) => {
-  const { outcome, now, planFrom, planWith, planTested } = shown;
+  const { outcome, now, planFrom, planWith, planBy, planTested } = shown;
   const passes = outcome.why.every(({ code }) => PASSES.includes(code));
   const other = passes ? undefined : otherCoat(shown, outcome);
+  const tools = outcome.why.some(({ code }) => code === 'tool')
+    ? keysOf(productOf(shown)?.['wet-film-micrometers'] ?? {})
+    : [];
   return (
     <>
       <h2 class="verdict stop">{passes ? 'No, not now' : 'No'}</h2>
@@ -79,6 +82,11 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
             </button>
           )}
         </>
+      ))}
+      {tools.map((tool) => (
+        <button key={tool} type="button" class="quiet" onClick={() => planBy(tool)}>
+          Use a {plainId(tool)}
+        </button>
       ))}
       {other && (
         <button type="button" class="quiet" onClick={() => planWith(other)}>
@@ -114,11 +122,14 @@ const PlannedView = (shown: PlannedShown) => {
       )}
       <p class="of">{summaryOf(shown)}</p>
       <PlanActs {...shown} first />
+      <h3>What to buy</h3>
+      <PlanNumbers {...shown} />
+      {cautions.map((rule) => (
+        <Caution key={rule.id} rule={rule} />
+      ))}
+      <h3>Steps</h3>
+      <StepList {...shown} />
       <div class="sheet">
-        <div>
-          <h3>What to buy</h3>
-          <PlanNumbers {...shown} />
-        </div>
         <div>
           <h3>When</h3>
           <div>
@@ -134,11 +145,6 @@ const PlannedView = (shown: PlannedShown) => {
           <CareList outcome={outcome} />
         </div>
       </div>
-      {cautions.map((rule) => (
-        <Caution key={rule.id} rule={rule} />
-      ))}
-      <h3>Steps</h3>
-      <StepList {...shown} />
       <PlanActs {...shown} />
       <p class="small">
         Each time counts on the late end of a range. When a coat is down, start the{' '}

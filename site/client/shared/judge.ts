@@ -19,7 +19,7 @@ export const judgeCoat = async (
   if (!Number.isFinite(celsius) || !Number.isFinite(relativeHumidity)) return undefined;
   const data = await planTables();
   const found = data.products.find(({ id }) => id === product);
-  return found && judgeLaying(data.plan, planRules(data), laying, found, how);
+  return found && judgeLaying(data.plan, planRules(data), laying, found, { ...how, dries: true });
 };
 
 /** What forbids a coat of which only the kind is known, the `family` of the facts. */

@@ -1,4 +1,5 @@
-import { toFahrenheit, toGallons, toInches, toMils, toSquareFeet } from '#engine/calc/units.ts';
+import { sayFilm as filmIn } from '#engine/calc/say-film.ts';
+import { toFahrenheit, toGallons, toInches, toSquareFeet } from '#engine/calc/units.ts';
 import { writeNumber } from './form/number.ts';
 import type { Units } from './form/units.ts';
 
@@ -16,10 +17,8 @@ export const sayLength = (millimeters: number, us: boolean): string =>
   us ? String(Math.round(toInches(millimeters) * 4) / 4) : writeNumber(millimeters / 10, 1);
 export const sayArea = (squareMeters: number, us: boolean): string =>
   us ? `${writeNumber(toSquareFeet(squareMeters), 1)} ft²` : `${writeNumber(squareMeters, 2)} m²`;
-export const sayFilm = (from: number, to: number, us: boolean): string => {
-  const ends = us ? [from, to].map((end) => toMils(end).toFixed(1)) : [from, to].map((end) => end.toFixed(0));
-  return `${ends[0] === ends[1] ? ends[0] : ends.join('–')} ${us ? 'mil' : 'µm'}`;
-};
+export const sayFilm = (from: number, to: number, us: boolean): string =>
+  filmIn(from, to, us ? 'us' : 'metric');
 export const sayLiters = (liters: number, us: boolean): string => {
   if (!us)
     return liters < 1 ? `${Math.ceil(liters * 1000)} mL` : `${(Math.ceil(liters * 100) / 100).toFixed(2)} L`;

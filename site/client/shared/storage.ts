@@ -25,6 +25,16 @@ const DRAFT = v.record(v.string(), v.pipe(v.string(), v.maxLength(200)));
 const CARD_NAME = /^(look|stage|case)\.[a-z][a-z0-9-]{0,60}$/;
 const FORM = v.object({ version: v.literal(1), draft: DRAFT });
 
+/** A can that is kept by its name, with what it says as it was typed. */
+const CAN = v.object({
+  id: v.pipe(v.string(), v.regex(/^[A-Za-z0-9-]{1,64}$/)),
+  name: v.pipe(v.string(), v.nonEmpty(), v.maxLength(40)),
+  product: v.pipe(v.string(), v.regex(/^[a-z][a-z0-9-]{0,60}$/)),
+  units: v.picklist(['us', 'metric']),
+  says: DRAFT,
+});
+export type KeptCan = v.InferOutput<typeof CAN>;
+
 const instant = v.pipe(v.number(), v.safeInteger(), v.minValue(0));
 const size = v.pipe(v.number(), v.finite(), v.minValue(0));
 /** One thing that is practised, as the scheduler keeps it; times in epoch milliseconds. */
@@ -79,6 +89,14 @@ const SCHEMAS = {
       v.transform((draft) => ({ version: 1 as const, draft })),
     ),
   ]),
+  // One can that can not be read does not take the others with it.
+  cans: v.object({
+    version: v.literal(1),
+    cans: v.pipe(
+      v.array(v.unknown()),
+      v.transform((cans) => cans.filter((can): can is KeptCan => v.is(CAN, can))),
+    ),
+  }),
   'coat-runs': v.literal(1),
   'cards-back': v.object({ cards: count, photosLost: count }),
   'coats-back': v.object({ coats: count }),

@@ -1,3 +1,4 @@
+import { withFilmIn } from '#engine/calc/say-film.ts';
 import { layingOfCase } from '#engine/fitness.ts';
 import type { Case } from '#engine/index.ts';
 import { filmToSand } from '#engine/jobs/advice.ts';
@@ -18,7 +19,12 @@ const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Cas
   const found = filmToSand(sanding, on);
   const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
   if (!found || !first?.matches('[data-kind=sand]')) return;
-  const film = element('p', { className: 'limit' }, element('b', {}, 'The film so far: '), found.says);
+  const film = element(
+    'p',
+    { className: 'limit' },
+    element('b', {}, 'The film so far: '),
+    withFilmIn(found.says, pageUnits()),
+  );
   if (found.risk === 'high') film.append(' This goes before what the step says.');
   partIn(first, 'do')?.before(asPart('film-so-far', film));
 };

@@ -82,7 +82,7 @@ describe.each([
   ],
 ])('%s', (_, on, most) => {
   it('reads alike on card and clock', () => {
-    expect(adviceOf(plan.sanding, layersOf(on, products)).pastMost).toBe(most);
+    expect(adviceOf(plan.sanding, layersOf(on, products), on.age).pastMost).toBe(most);
     expect(clockOf(on, DAY).reading.pastMost).toBe(most);
   });
 
@@ -121,7 +121,7 @@ it('has hands off a thick film while it is soft, and calls nobody to sand it', (
 
 it('counts no oil or wax, of which no film stays', () => {
   const oiled = laid(30, { product: 'drying-oil', applicator: 'cloth' });
-  expect(adviceOf(plan.sanding, layersOf(oiled, products)).pastMost).toBeUndefined();
+  expect(adviceOf(plan.sanding, layersOf(oiled, products), oiled.age).pastMost).toBeUndefined();
   expect(clockOf(oiled, DAY).reading.pastMost).toBeUndefined();
 });
 

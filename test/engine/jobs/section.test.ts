@@ -75,7 +75,7 @@ describe('the drawn section', () => {
   it('names only sources that are there', () => {
     fc.assert(
       fc.property(anyCard, (one) => {
-        for (const { grade, source } of adviceOf(plan.sanding, layersOf(one, products)).grounds) {
+        for (const { grade, source } of adviceOf(plan.sanding, layersOf(one, products), one.age).grounds) {
           expect(grade === 'published').toBe(source !== undefined);
           if (source) expect(known.has('source', source)).toBe(true);
         }

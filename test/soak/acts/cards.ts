@@ -48,6 +48,17 @@ const onCard = (name: string, weight: number, selector: string, text?: RegExp): 
   run: async (user) => (await openCard(user)) && tap(user, selector, text),
 });
 const ACTS = '.card-acts button';
+/** One tap below the fold of paper and files. */
+const onFold = (name: string, weight: number, text: RegExp): Act => ({
+  name,
+  weight,
+  on: JOBS,
+  run: async (user) => {
+    if (!(await openCard(user))) return false;
+    await unfold(user, '.files');
+    return tap(user, ACTS, text);
+  },
+});
 
 const lay = async (user: User): Promise<boolean> => {
   if (!(await openCard(user))) return false;
@@ -111,8 +122,9 @@ export const cards: readonly Act[] = [
   onCard('settle a flaw', 2, '.found button', /ettled/),
   onCard('last coat', 1, ACTS, /last coat|One more coat/),
   onCard('hand over', 1, ACTS, /anded over/),
-  onCard('save a card', 1, ACTS, /^Save as a file/),
-  onCard('delete a card', 1.5, ACTS, /^Delete this card/),
+  onCard('another like it', 1, ACTS, /^Make a card like/),
+  onFold('save a card', 1, /^Save as a file/),
+  onFold('delete a card', 1.5, /^Delete this card/),
   {
     name: 'care card',
     weight: 1,

@@ -86,11 +86,12 @@ export const adoptCoats = async (card: JobCard, products: Products, now: number)
   if (coats.some((coat, index) => coat !== store.coats[index]))
     await changeClock((there) => ({ ...there, coats: adopted(there.coats, card.id, card.coats) }));
   const last = lastCoatNow(card, products, now);
-  const drying = last?.reading.kind === 'running' && last.reading.stage !== 'cured';
-  if (!drying) return;
+  if (!last) return;
+  const drying = last.reading.kind === 'running' && last.reading.stage !== 'cured';
   const there = coats.find((coat) => coat.card === card.id);
-  if (!there) await startClock(last.coat, products, now);
-  else if (canonical(there) !== canonical(last.coat))
+  if (!there && drying) await startClock(last.coat, products, now);
+  // One for which no time can be told stays on the clock, with what the card knows of its nights.
+  else if (there && canonical(there) !== canonical(last.coat))
     await changeClock((clock) => inItsPlace(clock, last.coat, products));
 };
 

@@ -83,6 +83,12 @@ export class CoatOnCard {
     });
   }
 
+  /** Counts a coat from now on, in an air that is right for it. */
+  async fromNow(coat: CardCoat): Promise<void> {
+    await this.correct(coat);
+    if (this.#coat?.id === coat.id) this.#form?.fromNow();
+  }
+
   /** Corrects a coat that stands on the card. */
   async correct(coat: CardCoat): Promise<void> {
     if (coat.id !== this.#coat?.id && !(await this.#mayTurn())) return;

@@ -1,4 +1,4 @@
-import { toMils } from '#engine/calc/units.ts';
+import { withFilmIn } from '#engine/calc/say-film.ts';
 import { layersOf, sectionOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { sourceUrl } from '../../../shared/urls.ts';
@@ -12,21 +12,19 @@ const LETTER = 14;
 /** The base alone needs no room above it. */
 const BARE = { width: 320, height: 60, base: 1, least: 22 };
 
-/** `2.1–4.0 mil`; one figure where both round to it. */
-const mils = ({ from, to }: { readonly from: number; readonly to: number }): string =>
-  `${[...new Set([from, to].map((end) => toMils(end).toFixed(1)))].join('–')} mil`;
-
 type Props = { readonly card: JobCard; readonly data: JobsData; readonly us: boolean };
 
 /** The film as a drawn section with what it allows, in words that tell the same as the drawing. */
 export const FilmSection = ({ card, data, us }: Props) => {
-  const layers = layersOf(card, data.products);
+  const units = us ? 'us' : 'metric';
+  const layers = layersOf(card, data.products, units);
   const bare = !layers.layers.length;
   const { width, height, rects, warn, inProportion, advice, says } = sectionOf(
     card,
     layers,
     data,
-    ...(bare ? [BARE] : []),
+    bare ? BARE : undefined,
+    units,
   );
   return (
     <section class="layers">
@@ -65,13 +63,10 @@ export const FilmSection = ({ card, data, us }: Props) => {
           </>
         )}
       </svg>
-      <p>
-        {bare ? layers.says : says}
-        {us && layers.total.to > 0 && ` That is ${mils(layers.total)}.`}
-      </p>
+      <p>{bare ? layers.says : says}</p>
       {!inProportion && <p class="small">A thin coat is drawn thicker than it is, so that it can be seen.</p>}
       <p class="advice">
-        {advice.says}
+        {withFilmIn(advice.says, units)}
         <span class="small">
           {advice.grounds
             .flatMap(({ source }) => source ?? [])

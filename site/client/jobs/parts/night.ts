@@ -26,8 +26,11 @@ export const nightOfCard = ({ night, plan }: JobCard): JobCard['night'] => {
 export const sayNights = (
   { unknownNights, lightUse, fullUse }: Extract<CareDates, { kind: 'dates' }>,
   colderCelsius: number,
+  us: boolean,
 ): string => {
-  const colder = `${colderCelsius} °C (${colderCelsius * 1.8} °F) colder than when the last coat was laid`;
+  const [celsius, fahrenheit] = [`${colderCelsius} °C`, `${colderCelsius * 1.8} °F`];
+  const by = us ? `${fahrenheit} (${celsius})` : `${celsius} (${fahrenheit})`;
+  const colder = `${by} colder than when the last coat was laid`;
   return [
     `Light use may come as early as ${sayLongDate(lightUse.from)}, full use as early as ${sayLongDate(fullUse.from)}; the card promises the late end.`,
     'How cold the nights are is not on the card.',

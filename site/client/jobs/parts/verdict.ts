@@ -2,7 +2,7 @@ import { sayNow } from '#engine/clock.ts';
 import { adviceOf, coatOwed, layersOf, openFlaw } from '#engine/jobs.ts';
 import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
-import { sayDate } from '../../shared/say-date.ts';
+import { pageUnits, sayDate } from '../../shared/say-date.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { lastCoatNow } from './clock.ts';
 import { nameIn } from './names.ts';
@@ -26,13 +26,13 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
   if (last) {
     const { reading } = last;
     // The card knows the film of every coat, which the clock can only count.
-    const { risk, pastMost } = adviceOf(data.sanding, layersOf(card, data.products));
+    const { risk, pastMost } = adviceOf(data.sanding, layersOf(card, data.products), card.age);
     const thin = risk === 'high';
     const { why, ...said } = sayNow(
       // The flaw is named below.
       reading.kind === 'running' ? { ...reading, thin, pastMost, flaw: undefined } : reading,
       now,
-      timeStyle(),
+      { ...timeStyle(), units: pageUnits() },
     );
     return { ...said, enough: pastMost !== undefined, why: `Coat ${last.coat.coatNumber}. ${why}` };
   }

@@ -1,13 +1,15 @@
-import { changed, coatsInOrder, laidCoatOf } from '#engine/jobs.ts';
+import { useState } from 'preact/hooks';
+import { anotherLike, changed, coatsInOrder, laidCoatOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
 import { careCardUrl, jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { SCHEDULE } from '../../../shared/urls.ts';
+import { newId } from '../../shared/id.ts';
 import { exportCards } from '../files/export.ts';
 import { correctClock } from '../parts/clock.ts';
 import type { JobsData } from '../parts/data.ts';
 import { handOverDoubt, handOverRefusal } from '../parts/hand-over.ts';
-import { type Removed, removeCard, restoreCards } from '../store/index.ts';
+import { addCard, listCards, type Removed, removeCard, restoreCards } from '../store/index.ts';
 import { Act } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
 import type { CardHands } from './hands.ts';
@@ -62,6 +64,15 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
     const coat = coatsInOrder(latest).at(-1);
     if (coat) await correctClock(laidCoatOf(latest, coat), data.products);
   };
+  const [withCoats, setWithCoats] = useState(false);
+  const another = async () => {
+    const latest = await written();
+    const { all, first } = await listCards();
+    const names = [...first, ...(await all())].flatMap(({ summary }) => summary?.name ?? []);
+    const made = anotherLike(latest, { id: newId(), now: Date.now(), coats: withCoats, taken: names });
+    await addCard(made);
+    location.assign(jobCardUrl(made.id));
+  };
   const save = (photos: boolean) => async () => exportCards([await written()], photos);
   const takeAway = async () => {
     const sure = await frame.ask({
@@ -101,7 +112,25 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
         </div>
       </section>
       <section>
-        <h2>Paper and files</h2>
+        <h2>Another like this</h2>
+        <div class="acts">
+          {last !== undefined && (
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={withCoats}
+                onChange={({ currentTarget }) => setWithCoats(currentTarget.checked)}
+              />{' '}
+              with the coats that lie on it, laid at the same times
+            </label>
+          )}
+          <Act mark="another" act={another}>
+            Make a card like this one
+          </Act>
+        </div>
+      </section>
+      <details class="files">
+        <summary>Paper and files</summary>
         <div class="acts">
           {card.plan && (
             <a class="quiet" href={`${SCHEDULE}#${card.plan}`}>
@@ -115,7 +144,7 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
             Delete this card…
           </Act>
         </div>
-      </section>
+      </details>
     </div>
   );
 };

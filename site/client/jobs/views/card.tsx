@@ -16,6 +16,7 @@ import { fillPiece, pieceFacts } from '../parts/piece-form.ts';
 import { cardVerdict } from '../parts/verdict.ts';
 import { type KeptClash, readClashes, readOne } from '../store/index.ts';
 import { CardActs } from './card-acts.tsx';
+import { CardStops } from './card-stops.tsx';
 import { ClashChoice } from './clash-choice.tsx';
 import { Adopted, LIST, pieceFormIn, useLoaded, useNow } from './controls.tsx';
 import { useFrame } from './frame.ts';
@@ -90,6 +91,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
         <a href={LIST}>All job cards</a>
       </p>
       <VerdictHead verdict={verdict} />
+      <CardStops card={card} data={data} verdict={verdict} reading={reading} about={about} coat={coat} />
       <p class="small" role="status">
         {open.saved}
       </p>

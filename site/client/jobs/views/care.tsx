@@ -5,7 +5,7 @@ import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import looks from '../../../styles/jobs-care.css?inline';
 import { calendarAt } from '../../shared/calendar.ts';
 import { wear } from '../../shared/late-style.ts';
-import { sayLongDate } from '../../shared/say-date.ts';
+import { pageUnits, sayLongDate } from '../../shared/say-date.ts';
 import { jobsData } from '../parts/data.ts';
 import { nightOfCard, sayNights } from '../parts/night.ts';
 import { readOne } from '../store/index.ts';
@@ -109,7 +109,13 @@ export const CareView = ({ id }: { readonly id: string }) => {
     );
   const { card } = read;
   const night = nightOfCard(card);
-  const dates = datesOfCard(night ? { ...card, night } : card, data.products, data.plan, calendarAt);
+  const dates = datesOfCard(
+    night ? { ...card, night } : card,
+    data.products,
+    data.plan,
+    calendarAt,
+    pageUnits(),
+  );
   const care = careOf(card, data.products, data.care, dates);
   if (care.kind === 'no')
     return (
@@ -133,7 +139,7 @@ export const CareView = ({ id }: { readonly id: string }) => {
       </p>
       <Paper care={care} />
       {dates.kind === 'dates' && dates.unknownNights && (
-        <p class="wide-dates">{sayNights(dates, data.plan.night['supposed-colder'])}</p>
+        <p class="wide-dates">{sayNights(dates, data.plan.night['supposed-colder'], pageUnits() === 'us')}</p>
       )}
       {back}
     </>

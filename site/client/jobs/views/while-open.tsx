@@ -11,14 +11,16 @@ import { LIST, useRedraw } from './controls.tsx';
 import { useFrame } from './frame.ts';
 import type { OpenCard } from './use-saver.ts';
 
-/** Puts the clock in order as the card is opened: what may run runs. */
-const useClockOf = ({ saver }: OpenCard, data: JobsData): void =>
+/** Puts the clock in order as the card is opened and as what all its coats hang on changes: what may run runs. */
+const useClockOf = ({ saver }: OpenCard, data: JobsData): void => {
+  const { night, age } = saver.card;
   useLayoutEffect(() => {
     const { card } = saver;
     // The coat below one that a repair laid says nothing any more: its clock rests until that one is on the card.
     const buried = coatOwed(card, data.lays) && coatsInOrder(card).at(-1);
     void (buried ? stopClock(buried.id) : adoptCoats(card, data.products, Date.now()));
-  }, []);
+  }, [night?.celsius, night?.relativeHumidity, age]);
+};
 
 /** Writes what waits as the page goes out of sight, and asks before what is not written would be lost. */
 const useNothingLost = ({ saver, unwritten }: OpenCard, coat: CoatOnCard): void => {

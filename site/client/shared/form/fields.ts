@@ -121,6 +121,17 @@ export const anyOf = <const T extends string>(values: readonly T[]): Field<reado
   write: (value) => value.join(','),
 });
 
+/** A name, or `otherwise`; one with more letters is told, not cut: it was pasted, and is not what was meant. */
+export const nameOf = (most: number, otherwise: string): Field<string> => ({
+  schema: () =>
+    v.pipe(
+      v.string(),
+      v.transform((text) => text.trim() || otherwise),
+      v.maxLength(most, `A name takes ${most} letters at most.`),
+    ),
+  write: (value) => value,
+});
+
 /** A line of text, cut at so many characters. */
 export const line = (most: number, otherwise = ''): Field<string> => ({
   schema: () =>
@@ -162,7 +173,7 @@ export const optionalInstant = (what: string): Field<number | undefined> => ({
       v.check((text) => {
         const year = Number(text.slice(0, text.indexOf('-')));
         return !text || (year >= EARLIEST_YEAR && year <= LATEST_YEAR);
-      }, `Give the year of ${what} with four digits.`),
+      }, `Give ${what} a year from ${EARLIEST_YEAR} to ${LATEST_YEAR}, with four digits.`),
       v.check(
         (text) => !text || instantsOf(text).length > 0,
         `Check ${what}: there is no such time on that day. Where clocks go forward an hour is left out.`,

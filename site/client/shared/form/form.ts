@@ -19,7 +19,7 @@ export type FormRead<F> =
   /** Those that could be read, and every fault by its field. */
   | { readonly ok: false; readonly values: Partial<Values<F>>; readonly faults: readonly FieldFault[] };
 
-type AnyFields<F> = { readonly [K in keyof F]: Field<ValueIn<F[K]>> };
+export type AnyFields<F> = { readonly [K in keyof F]: Field<ValueIn<F[K]>> };
 
 /** Reads every field by itself, so that one fault hides no other. */
 export const readForm = <F extends AnyFields<F>>(fields: F, draft: Draft, units: Units): FormRead<F> => {
@@ -81,3 +81,10 @@ export const draftTurner = <F extends AnyFields<F>>(fields: F): ((draft: Draft, 
     return turned;
   };
 };
+
+/** Letters that are kept of a field. */
+export const LONGEST_TEXT = 200;
+
+/** What of a draft is kept: what is too long for any field is told beside it, and would not be read back. */
+export const keepable = (draft: Draft): Draft =>
+  Object.fromEntries(Object.entries(draft).filter(([, text]) => text.length <= LONGEST_TEXT));

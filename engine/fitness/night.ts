@@ -1,0 +1,42 @@
+import { dryingOf } from '../calc/drying/figures.ts';
+import { steady } from '../calc/drying/history.ts';
+import { drying } from '../calc/drying.ts';
+import type { Problem } from '../calc/quantity.ts';
+import { sayProblem } from '../calc/say-problem.ts';
+import type { Units } from '../calc/units.ts';
+import { airAfter, calendarIn, USUAL_NIGHT } from '../clock/nights.ts';
+import type { Laying, LayingProduct } from './laying.ts';
+import type { No } from './no.ts';
+
+/** A night that spoils each coat before it is dry enough. */
+export const spoiledByNight = (problem: Problem, units: Units): No => ({
+  code: 'drying',
+  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem, units)}`,
+  instead:
+    'Start earlier in the day, take a product that dries sooner, or keep the piece warmer or drier by night: with house heating, never with a flame.',
+});
+
+/**
+ * What the nights after `at` do to a coat that is laid then, as the clock reckons it: a no where they spoil it. What the
+ * day alone forbids is told of the day.
+ */
+export const nightsAfter = (
+  product: LayingProduct,
+  { day, night, label }: Laying,
+  at: number,
+  units: Units,
+): readonly No[] => {
+  if (!night) return [];
+  const coat = {
+    product: dryingOf(product),
+    ...(label && { label }),
+    relativeThickness: 1,
+    elapsedMinutes: 0,
+  };
+  const found = drying({
+    ...coat,
+    history: airAfter(USUAL_NIGHT, { ...day, laidAt: at }, night, calendarIn()),
+  });
+  if (found.ok || !drying({ ...coat, history: steady(day) }).ok) return [];
+  return [spoiledByNight(found.problem, units)];
+};

@@ -1,0 +1,63 @@
+/** Her own cans, kept by a name: what one form holds of a can comes back in the other. Invented cans. */
+import { expect, it } from 'vitest';
+import { COAT_FIELDS } from '../../site/client/clock/fields.ts';
+import { PLAN_FIELDS } from '../../site/client/schedule/fields.ts';
+import { asDraft, canIn, MOST_CANS, withCan } from '../../site/client/shared/cans/kept.ts';
+import type { Draft } from '../../site/client/shared/form/form.ts';
+
+const CLOCK: Draft = {
+  units: 'us',
+  product: 'oil-based-polyurethane',
+  air: '65',
+  'label-touch': '240',
+  'label-recoat': '8',
+  'label-recoat-to': '10',
+  'label-air': '77',
+  'label-cure': ' ',
+};
+const kept = (draft: Draft, name = 'Blue can, satin') => {
+  const can = canIn(draft, name, 'a');
+  if (!can) throw new Error('nothing kept');
+  return can;
+};
+
+it('keeps what the form says of the can and nothing else', () => {
+  const can = kept(CLOCK);
+  expect(can).toMatchObject({ name: 'Blue can, satin', product: 'oil-based-polyurethane', units: 'us' });
+  expect(can.says).not.toHaveProperty('air');
+  expect(can.says).not.toHaveProperty('label-cure');
+  expect(canIn({ ...CLOCK, ...asDraft(COAT_FIELDS, { ...can, says: {} }, CLOCK) }, 'x', 'b')).toBeUndefined();
+});
+
+it('fills the clock as it was typed, and empties what the can does not say', () => {
+  const filled = asDraft(COAT_FIELDS, kept(CLOCK), { ...CLOCK, 'label-cure': '30' });
+  expect(filled).toMatchObject({
+    product: 'oil-based-polyurethane',
+    'label-touch': '240',
+    'label-recoat-to': '10',
+    'label-cure': '',
+  });
+  expect(filled).not.toHaveProperty('air');
+});
+
+it('goes from the clock into the plan and back, in the units of the form', () => {
+  const filled = asDraft(PLAN_FIELDS, kept(CLOCK), { units: 'metric' });
+  expect(filled).toMatchObject({ 'can-touch': '240', 'can-recoat': '8', 'can-cold': '' });
+  expect(filled).not.toHaveProperty('label-touch');
+  const plan = kept({ units: 'us', product: 'shellac', 'can-cold': '50', 'can-recoat': '2' });
+  expect(asDraft(PLAN_FIELDS, plan, { units: 'metric' })).toMatchObject({
+    'can-cold': '10',
+    'can-recoat': '2',
+  });
+  expect(asDraft(COAT_FIELDS, plan, { units: 'metric' })).toMatchObject({ 'label-recoat': '2' });
+  // 77 °F is 25 °C.
+  expect(asDraft(COAT_FIELDS, kept(CLOCK), { units: 'metric' })['label-air']).toBe('25');
+});
+
+it('takes one of the same name for the same can, the newest on top', () => {
+  const [one, two] = [kept(CLOCK, 'Blue'), { ...kept(CLOCK, 'Red'), id: 'b' }];
+  const again = { ...kept({ ...CLOCK, 'label-touch': '60' }, 'blue'), id: 'c' };
+  expect(withCan(withCan([one], two), again).map(({ id }) => id)).toEqual(['c', 'b']);
+  const many = Array.from({ length: 99 }, (_, at) => kept(CLOCK, `Can ${at}`)).reduce(withCan, [] as never);
+  expect(many).toHaveLength(MOST_CANS);
+});
