@@ -1,10 +1,10 @@
 /** What a coat below tells of the one that is about to be laid over it, from a clock, a card and a walk. Invented coats. */
 import { describe, expect, it } from 'vitest';
+import { airAfter } from '#engine/clock/nights.ts';
 import { clockNow, type LaidCoat } from '#engine/clock.ts';
 import { airOf } from '#engine/fitness/entries.ts';
 import { type Laying, layingOfCase, overCoat } from '#engine/fitness.ts';
 import { emptyCase, withFact } from '#engine/index.ts';
-import { airAfter } from '#engine/jobs/nights.ts';
 import { careOf, datesOfCard, type JobCard } from '#engine/jobs.ts';
 import type { Calendar } from '#engine/schedule.ts';
 import { card, care, coat, DAY, HOUR, MINUTE, plan, products, START } from '../jobs/cards.ts';

@@ -3,8 +3,8 @@
  * with every tool; and worked by hand where a few figures tell more. A rule of thumb where no source is named.
  */
 import { describe, expect, it } from 'vitest';
+import { historyFrom, nightOf, nightsIn } from '#engine/clock/nights.ts';
 import { WEARS } from '#engine/model/plan.ts';
-import { historyFrom, nightOf, nightsIn } from '#engine/schedule/weather.ts';
 import {
   areaOf,
   type Build,
