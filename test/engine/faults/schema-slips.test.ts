@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import type { Fault } from '#engine/faults/issue.ts';
 import { say } from '#engine/faults/say.ts';
 import { schemaFaults } from '#engine/faults/schema-faults.ts';
 
@@ -269,7 +270,7 @@ it('every slip becomes a line that names its place in words', () => {
   const schema = z.strictObject({ steps: z.array(z.strictObject({ grit: z.number().min(80) })) });
   const data = { steps: [{ grit: 100 }, { grit: 40 }] };
   const [fault] = told(schema, data);
-  expect(say({ file: 'x', line: 3, ...(fault?.fault as never) })).toBe(
+  expect(say({ file: 'x', line: 3, ...(fault?.fault as unknown as Fault) })).toBe(
     'x:3: "40" can not stand after "grit:" in step 2; write a number of at least 80',
   );
 });

@@ -3,7 +3,6 @@
  * reckoned by hand (1 cm is 10 mm). Invented boards.
  */
 import { describe, expect, it } from 'vitest';
-import type { Fault } from '#engine/faults/issue.ts';
 import { boardFaults, boardsFit } from '#engine/prove/boards-fit.ts';
 import { proved } from './proved.ts';
 
@@ -15,11 +14,8 @@ const board = (features: readonly Feature[], more: object = {}) => ({
   alt: 'A board.',
   ...more,
 });
-const found = (recipe: object, text = '') =>
-  [...boardFaults(recipe as never, text)].map(([fault, path]) => ({
-    ...(fault as Fault & Record<string, unknown>),
-    path: path.join('.'),
-  }));
+const found = (recipe: object, text = ''): readonly Record<string, unknown>[] =>
+  [...boardFaults(recipe as never, text)].map(([fault, path]) => ({ ...fault, path: path.join('.') }));
 const codes = (recipe: object, text = '') => found(recipe, text).map(({ code, path }) => `${code} ${path}`);
 
 describe('on the piece', () => {

@@ -1,4 +1,6 @@
-/** Whether a word tells that a coat was laid, or what a thing is called. Sentences of our own, plain by their words. */
+/**
+ * Whether a word tells that a coat was laid, or what a thing is called. Sentences of our own, plain by their words.
+ */
 import { describe, expect, it } from 'vitest';
 import { isCan, isLaying, isMerely, isOfTheCan } from '#engine/hear/laying.ts';
 import { marked } from './marked.ts';
