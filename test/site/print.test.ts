@@ -78,7 +78,7 @@ it('names the sheet of boards where a page draws its boards for a screen, and pr
     await page.goto(address);
     await page.locator('[data-part=before-script]').waitFor({ state: 'detached' });
     await page.emulateMedia({ media: 'print' });
-    const words = await page.locator('main').evaluate((main) => main.innerText.replaceAll(/\s+/g, ' '));
+    const words = (await page.locator('main').innerText()).replaceAll(/\s+/g, ' ');
     expect(words).toMatch(/ there is a sheet of nine boards, .*\/learn\/practice\/sheet/);
     expect(await page.locator('main :is(input, select, button, canvas):visible').count()).toBe(0);
     await page.locator('main .qr').waitFor();

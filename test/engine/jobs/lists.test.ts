@@ -89,7 +89,7 @@ describe.each(CARD_LISTS)('%s', (list) => {
 describe('what an import would do', () => {
   it('is counted as two cards and their merge are compared by eye', () => {
     const SILENT = ['version', 'id', 'madeAt', 'changedAt', 'plan', 'removed', ...CARD_LISTS];
-    const bare = ({ changedAt: _at, ...item }: { changedAt?: number }) => canonical(item);
+    const bare = ({ changedAt: _at, ...item }: { id?: string; changedAt?: number }) => canonical(item);
     let both = 0;
     fc.assert(
       fc.property(anyCard, anyCard, (one, two) => {
@@ -299,7 +299,11 @@ describe('what was taken off and is put back', () => {
 it('a night that nobody noted is colder by what the tables say, but no colder than the can allows', () => {
   const plan = { night: { from: 1260, to: 420, 'most-humidity': 0.95, 'supposed-colder': 5 } } as never;
   const night = (celsius: number, least: number) =>
-    supposedNight(plan, { ...coat({ celsius }), piece: '', coatNumber: 1 }, least).celsius;
+    supposedNight(
+      plan,
+      { id: 'a', piece: '', product: 'p', laidAt: START, celsius, relativeHumidity: 0.5, coatNumber: 1 },
+      least,
+    ).celsius;
   expect(night(23, 10)).toBe(18);
   expect(night(13, 10)).toBe(10);
   expect(night(15, 10)).toBe(10);

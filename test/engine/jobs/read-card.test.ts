@@ -4,8 +4,9 @@ import { describe, expect, it } from 'vitest';
 import { type CardFault, type JobFile, sayCardFault } from '#engine/jobs.ts';
 import { CARD_VERSION } from '#engine/model/card-limits.ts';
 import { JobCard } from '#engine/model/job-card.ts';
-import { migrate, type Raw } from '#engine/model/migrate.ts';
+import { migrate } from '#engine/model/migrate.ts';
 import { jobFileOf, jobFileSchema, readCard, readJobFile } from '#engine/model/read-card.ts';
+import type { JsonRecord } from '#engine/plain/record.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 import { CARD_1 } from './version-1.ts';
 import { CARD_2 } from './version-2.ts';
@@ -70,8 +71,8 @@ describe('reading a card', () => {
 
   it('brings an older card up step by step, and stops where there is no way', () => {
     const steps = {
-      1: ({ remarks, ...old }: Raw) => ({ ...old, notes: remarks }),
-      2: (old: Raw) => ({ ...old, photos: [] }),
+      1: ({ remarks, ...old }: JsonRecord) => ({ ...old, notes: remarks }),
+      2: (old: JsonRecord) => ({ ...old, photos: [] }),
     };
     const old = { version: 1, remarks: 'dust' };
     expect(migrate(old, 3, steps)).toEqual({ ok: true, value: { version: 3, notes: 'dust', photos: [] } });

@@ -127,7 +127,7 @@ describe('the rules', () => {
 
   it('of steps fire before a step that does it, surely or perhaps as they say', () => {
     const sand: Step = { kind: 'sand', grit: 120, say: 'Sand it level.' };
-    const coat: Step = { kind: 'coat', product: 'same', say: 'Lay one thin coat.' };
+    const coat: Step = { kind: 'coat', product: 'same', thin: true, say: 'Lay one thin coat.' };
     expect(fired(emptyCase(), [], [sand])).toEqual(['of-dust-always', 'of-dust-surely', 'unless-wax']);
     expect(fired(emptyCase(), ['oil'], [sand])).toContain('of-dust');
     expect(fired(emptyCase(), [], [coat])).toEqual(['of-dust-always', 'of-vapor-perhaps', 'unless-wax']);
