@@ -70,7 +70,7 @@ const boardOf = (recipe: BoardRecipe | undefined): object => ({
   base: recipe?.base ?? { paint: 'navy' },
   sheen: recipe?.sheen ?? 'satin',
   features: recipe?.features ?? [],
-  alt: '<What tells it apart, for someone who can not see the picture.>',
+  alt: '<What tells it apart, for someone who cannot see the picture.>',
 });
 
 /** The new flaw's own file. */

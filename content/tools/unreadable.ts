@@ -79,7 +79,7 @@ const marked = (lines: readonly string[], mark: Mark): Told => {
       const whole = wholeText(lines, mark);
       return told(
         mark.line,
-        `a text can not begin with ${mark.mark} (${after(mark.field)})`,
+        `a text cannot begin with ${mark.mark} (${after(mark.field)})`,
         `put the whole text between quotes${whole ? `: ${mark.field}: ${inQuotes(whole)}` : ''}`,
       );
     }
@@ -227,7 +227,7 @@ export const toldOf = (yaml: string, code: ErrorCode, at: number): Told => {
     (code === 'BAD_INDENT' ? setInOtherwise(lines, at) : undefined) ??
     told(
       at,
-      'this line can not be read',
+      'this line cannot be read',
       'write it like the lines around it: fields that belong together begin at the same place, and no bracket, quote, colon or comma is missing or too much',
     )
   );

@@ -13,5 +13,5 @@ export const found = (value: unknown): string => {
   if (value === null || value === undefined) return 'nothing stands';
   if (Array.isArray(value)) return 'a list stands';
   if (typeof value === 'object') return 'fields of their own stand';
-  return `"${short(String(value))}" can not stand`;
+  return `"${short(String(value))}" cannot stand`;
 };

@@ -81,7 +81,7 @@ export const OF_FIELDS: Say<
   ],
   'bad-value': (issue) => [`${issue.what} ${placeOf(issue.at)}`, issue.wants],
   'bad-name': (issue) => [
-    `"${issue.name}" can not stand here as a name`,
+    `"${issue.name}" cannot stand here as a name`,
     maybe(issue.nearest) || issue.wants,
   ],
   'bad-branch': (issue) => [
@@ -100,7 +100,7 @@ export const OF_FIELDS: Say<
     `put the whole text between quotes: ${issue.write ?? '"…"'}`,
   ],
   'bad-choice': (issue) => [
-    `"${issue.value}" can not stand ${placeOf(issue.at)}`,
+    `"${issue.value}" cannot stand ${placeOf(issue.at)}`,
     maybe(issue.nearest) || oneOf(issue.allowed),
   ],
   'unknown-fact': (issue) => [
@@ -108,7 +108,7 @@ export const OF_FIELDS: Say<
     maybe(issue.nearest) || `write one of ${list(keysOf(FACTS))}, or the name of a question`,
   ],
   'bad-fact-value': (issue) => [
-    `"${issue.value}" can not stand after "${issue.fact}:"`,
+    `"${issue.value}" cannot stand after "${issue.fact}:"`,
     maybe(issue.nearest) || oneOf(issue.allowed),
   ],
   'no-source': (issue) => [

@@ -145,7 +145,7 @@ export const OF_SAFETY: Say<
   'hazard-untold': hazardUntold,
   'check-cuts': (issue) => [
     `the check "${issue.text}" says "${issue.word}", and no warning of old paint, which may hold lead, is shown before a question`,
-    'say how it is seen without that, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you can not tell.',
+    'say how it is seen without that, or add a sentence to it such as: Over layers of unknown age, do not sand or scrape, and answer that you cannot tell.',
   ],
   'check-touches': (issue) => [
     `the check "${issue.text}" says "${issue.word}", but it may be asked while the film is wet`,

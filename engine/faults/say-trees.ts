@@ -62,7 +62,7 @@ export const OF_TREES: Say<
     'take the question out, and keep that end',
   ],
   'look-alike-same': (issue) => [
-    `by their signs "${issue.defect}" and its look-alike "${issue.other}" can not be told apart`,
+    `by their signs "${issue.defect}" and its look-alike "${issue.other}" cannot be told apart`,
     'under "signs:" give one question yes in one of the two files and no in the other',
   ],
   'sign-unasked': (issue) => [

@@ -131,7 +131,7 @@ const otherKind = (
     if (inner.length) return { ...plain, wants: `write a list: [${asFields(inner)}]` };
     return rest.length
       ? {
-          what: `"${short(first)}", before the hyphens of a list, can not stand`,
+          what: `"${short(first)}", before the hyphens of a list, cannot stand`,
           wants: `put it on a line of its own below, with a hyphen: - ${first}`,
         }
       : { ...plain, wants: `put it between square brackets: ${field}: [${short(first)}]` };
@@ -193,7 +193,7 @@ export const wanted = (
 /** A list of plain values is told as it stands. */
 const misfit = (value: object): string =>
   Array.isArray(value) && value.every((one) => typeof one !== 'object')
-    ? `"[${value.join(', ')}]" can not stand`
+    ? `"[${value.join(', ')}]" cannot stand`
     : 'what does not fit stands';
 
 const keysIn = (value: object): number => (Array.isArray(value) ? value : Object.keys(value)).length;

@@ -17,7 +17,7 @@ export const pack = (numbers: readonly number[]): string =>
   numbers
     .map((number) => {
       if (!Number.isInteger(number) || number < 0 || number > MOST)
-        throw new RangeError(`${number} can not be packed: whole numbers from 0 to ${MOST} can`);
+        throw new RangeError(`${number} cannot be packed: whole numbers from 0 to ${MOST} can`);
       if (number >= PLAIN) return String.fromCharCode(FAR + number);
       const code = FIRST + number;
       return String.fromCharCode(code < BACKSLASH ? code : code + 1);

@@ -168,7 +168,7 @@ const withoutFlaw = (
   const why = heard.otherTongue ? 'I read only English, so' : 'From these words';
   return {
     says: [
-      `${why} I can not tell what it is.`,
+      `${why} I cannot tell what it is.`,
       'Until we know which it is, leave it alone: no sanding and no new coat.',
       'Tell me what you see, what was laid and when, and how dry it is.',
     ],

@@ -14,7 +14,7 @@ const whole = (field: string, { says }: CardFault, card: JobCard): string => {
   if (isOneOf(CARD_LISTS, field) && card[field].length > MOST[field])
     return `A card holds ${MOST[field]} ${field} at most, so nothing was added. Begin a second card for this piece.`;
   if (field === 'madeAt' || field === 'changedAt')
-    return 'The clock of this device shows a day that can not be right, so nothing was kept. Set it, then try again.';
+    return 'The clock of this device shows a day that cannot be right, so nothing was kept. Set it, then try again.';
   if (INSTANTS.test(field.split(', ').at(-1) ?? ''))
     return 'This day lies before 1970 or after 2199, so it was not kept. Give the whole year.';
   return `This ${says}`;

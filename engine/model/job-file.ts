@@ -128,7 +128,7 @@ export const readJobFile = (input: unknown): JobFileRead => {
     const raw: unknown = typeof input === 'string' ? JSON.parse(input) : input;
     return isRecord(raw) ? readParsed(raw) : refused('is no export of job cards; choose another file.');
   } catch {
-    return refused('can not be read: it is damaged or no JSON. Choose another file.');
+    return refused('cannot be read: it is damaged or no JSON. Choose another file.');
   }
 };
 

@@ -94,6 +94,6 @@ export const readCard = (raw: unknown, fallback = 'This card'): CardRead<JobCard
   try {
     return readPlain(raw, fallback);
   } catch {
-    return refused([cardFault(fallback, '', 'can not be read; leave it out.')]);
+    return refused([cardFault(fallback, '', 'cannot be read; leave it out.')]);
   }
 };

@@ -21,7 +21,7 @@ export const Question = z.strictObject({
     .describe('The first drying stage at which the check harms nothing: wet = always safe to do.'),
   yes: z.string().min(4).describe('What yes is like.'),
   no: z.string().min(4).describe('What no is like.'),
-  sure: z.string().min(12).describe('The cheapest way to make certain, for someone who can not tell.'),
+  sure: z.string().min(12).describe('The cheapest way to make certain, for someone who cannot tell.'),
   'on-the-piece': z
     .string()
     .min(12)

@@ -36,7 +36,7 @@ export const practised = (known: PracticeKnowledge, level: PracticeLevel): reado
   ...known.defects
     .filter((one) =>
       level === 'look'
-        ? // What only the nose finds can not be named by a look.
+        ? // What only the nose finds cannot be named by a look.
           one.boards.some(({ wet, features }) => !wet && features.length)
         : one.boards.some(({ wet }) => !wet),
     )

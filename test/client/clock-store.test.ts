@@ -85,7 +85,7 @@ it.each([
     'a coat laid before 1970',
     JSON.stringify({ version: 1, coats: [{ ...coat('Chair'), laidAt: -1 }], products: {} }),
   ],
-])('keeps aside what it can not read: %s', async (_what, text) => {
+])('keeps aside what it cannot read: %s', async (_what, text) => {
   kept.set(LOCAL_KEYS['old-clock'], text);
   const { store, aside } = await loadClock();
   expect(store.coats).toEqual([]);

@@ -211,7 +211,7 @@ it('mends a card from its file, sets it aside as it was found, and puts it back'
   expect(await byteOf('one')).toEqual([7]);
 });
 
-it('takes away a card that can not be read, and puts it back as it was', async () => {
+it('takes away a card that cannot be read, and puts it back as it was', async () => {
   await addCard(cardOf('one'));
   await damage('one', { coats: 'gone' });
   const removed = await removeCard('one');

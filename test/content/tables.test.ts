@@ -126,7 +126,7 @@ describe('the tables', () => {
     const value = spoiled('care', 'until: light-use, say', 'until: soon, say');
     expect(value.told).toHaveLength(1);
     expect(value.told[0]).toContain(
-      `content/care.yaml:${value.line}: "soon" can not stand after "until:" in the second entry under "not-yet:"; write one of hand-over`,
+      `content/care.yaml:${value.line}: "soon" cannot stand after "until:" in the second entry under "not-yet:"; write one of hand-over`,
     );
     const misspelt = spoiled('care', 'promise:\n', 'promises:\n');
     expect(misspelt.told.join('\n')).toContain('"promises" here; did you mean "promise"?');

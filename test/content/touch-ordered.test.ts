@@ -51,7 +51,7 @@ describe('the words of a touch', () => {
     'No cloth, brush, finger or heat.',
     'A rub now drags it into streaks.',
     'Pulling now takes the film with it.',
-    'Dust on a wet film can not be taken off, but it rubs off once dry.',
+    'Dust on a wet film cannot be taken off, but it rubs off once dry.',
     'Leave it for a week, then sand it.',
     'Once it is dry, wipe it off.',
     'Air the vapor out and warm the room with house heat.',

@@ -106,13 +106,13 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
     2,
     'the quote that is opened after "also:" ends before the text does; put quotes round the whole text, single ones where it holds double ones',
   ],
-  ['say: *not* now\n', 2, `a text can not begin with * (after "say:"); ${QUOTE}: say: "*not* now"`],
+  ['say: *not* now\n', 2, `a text cannot begin with * (after "say:"); ${QUOTE}: say: "*not* now"`],
   [
     'a: { say: *not* now, not: x }\n',
     2,
-    `a text can not begin with * (after "say:"); ${QUOTE}: say: "*not* now"`,
+    `a text cannot begin with * (after "say:"); ${QUOTE}: say: "*not* now"`,
   ],
-  ['say: @home\n', 2, `a text can not begin with @ (after "say:"); ${QUOTE}: say: "@home"`],
+  ['say: @home\n', 2, `a text cannot begin with @ (after "say:"); ${QUOTE}: say: "@home"`],
   [
     'say: Look: here\n',
     2,
@@ -152,7 +152,7 @@ const SLIPS: readonly (readonly [yaml: string, line: number, sentence: string])[
   ],
 ];
 
-describe('a file that can not be read', () => {
+describe('a file that cannot be read', () => {
   it.each(SLIPS)('is told of %j', (yaml, line, sentence) =>
     expect(told(`---\n${yaml}---\n`)).toBe(`page.mdx:${line}: ${sentence}`),
   );

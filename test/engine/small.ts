@@ -48,7 +48,7 @@ export const remedy = (
       ...now,
     },
     steps: [{ kind: 'look', say: 'Look at the surface.' }],
-    worked: 'It can not be seen any more.',
+    worked: 'It cannot be seen any more.',
     'if-not': { say: 'Do it once more.' },
     prevent: ['Do better next time.'],
     claims: [{ says: 'Invented for the test.', grade: 'invented' }],

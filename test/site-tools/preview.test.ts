@@ -38,8 +38,8 @@ describe('faults over the page', () => {
     expect(watch.state()).toEqual({
       checking: false,
       faults: [
-        { file, line: 3, says: '"artcle" can not stand after "kind:"; did you mean "article"?' },
-        { file: other, line: 3, says: expect.stringMatching(/^"buk" can not stand after "kind:"/) },
+        { file, line: 3, says: '"artcle" cannot stand after "kind:"; did you mean "article"?' },
+        { file: other, line: 3, says: expect.stringMatching(/^"buk" cannot stand after "kind:"/) },
       ],
     });
     writeFileSync(join(copy, file), source('article'));

@@ -102,7 +102,7 @@ it('leaves nothing behind where unpacking fails', async () => {
 
 it('says where a folder is read-only or full, and what to do', async () => {
   const todo = 'It takes 220 MB. Make room there, or set CHROME_PATH to the path of an installed Chrome.';
-  const begin = `NoRoomForBrowser: The browser for the tests can not be unpacked: ${parent}`;
+  const begin = `NoRoomForBrowser: The browser for the tests cannot be unpacked: ${parent}`;
   expect(await messageOf(() => unpackInto(folder, failing('EROFS')))).toBe(
     `${begin} is read-only (EROFS). ${todo}`,
   );

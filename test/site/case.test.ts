@@ -102,7 +102,7 @@ it.each(
     '{',
     '{"version":1,"facts":{"just-laid":{"value":{},"how":"answered"}}}',
   ]),
-)('drops what it can not read in the storage: %s', async (stored) => {
+)('drops what it cannot read in the storage: %s', async (stored) => {
   const opened = await openPage(PHONE);
   const { page } = opened;
   await page.addInitScript(([key, value]) => localStorage.setItem(key, value), [KEY, stored] as const);

@@ -126,7 +126,7 @@ it.each(
     ['air', 'warm', 'air'],
     ['label-recoat', '0', 'label-recoat'],
   ]),
-)('tells beside the field that %s can not be %s, and loses nothing', async (name, value, at) => {
+)('tells beside the field that %s cannot be %s, and loses nothing', async (name, value, at) => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;
   await unfold(opened);

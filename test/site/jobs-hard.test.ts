@@ -11,7 +11,7 @@ const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
 const trouble = (page: Page) => page.locator('.trouble').innerText();
 const told = (page: Page) => page.locator('.told').innerText();
 
-it('takes a year that is typed digit by digit, and refuses one that can not be beside its field', async () => {
+it('takes a year that is typed digit by digit, and refuses one that cannot be beside its field', async () => {
   const opened = await openPage({ locale: 'en-US' });
   const { page } = opened;
   await makeCard(page);

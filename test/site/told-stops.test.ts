@@ -57,7 +57,7 @@ it('makes no check of a moldy piece: the mold comes first, at every question tha
   await dry.close();
 });
 
-it('says what can not wait before it asks how dry a finish with a spill on it is', async () => {
+it('says what cannot wait before it asks how dry a finish with a spill on it is', async () => {
   const one = await opened();
   await one.page.goto('/defects/spirit-damage/');
   const minute = await one.page.locator('[data-part=at-once]').boundingBox();

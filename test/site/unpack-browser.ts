@@ -86,7 +86,7 @@ export const unpackInto = async (folder: string, inflate: Inflate): Promise<stri
     return join(folder, 'chromium');
   } catch (error) {
     throw inWords(
-      `The browser for the tests can not be unpacked: ${parent}`,
+      `The browser for the tests cannot be unpacked: ${parent}`,
       error,
       'It takes 220 MB. Make room there, or set CHROME_PATH to the path of an installed Chrome.',
     );

@@ -103,7 +103,7 @@ describe('a file of answers', () => {
     );
   });
 
-  it('is refused for ids that are not there, for a sign that is none, and where it can not be read', () => {
+  it('is refused for ids that are not there, for a sign that is none, and where it cannot be read', () => {
     expect(told((all) => ({ ...all, alike: ['dull-spot'] }))).toEqual([
       'answers.json:5: there is no defect "dull-spot"; did you mean "dull-spots"?',
     ]);
@@ -111,7 +111,7 @@ describe('a file of answers', () => {
       'did you mean "sheen-only"?',
     );
     expect(told((all) => ({ ...all, signs: { 'sheen-only': 'maybe' } }))[0]).toContain(
-      '"maybe" can not stand',
+      '"maybe" cannot stand',
     );
     const broken = readAnswers(known, 'answers.json', '{ "name": [');
     expect('faults' in broken && broken.faults[0]).toMatch(
@@ -189,7 +189,7 @@ describe('the signs that are asked', () => {
 });
 
 describe('the terminal', () => {
-  it('asks again where an answer can not be used, and tells how to check when asked', async () => {
+  it('asks again where an answer cannot be used, and tells how to check when asked', async () => {
     const given = ['?', 'perhaps', 'y'];
     const printed: string[] = [];
     const answers = fromTerminal(
@@ -214,7 +214,7 @@ describe('the terminal', () => {
     expect(mirrors.size).toBe(0);
   });
 
-  it('tells which answer of a file can not be used', async () => {
+  it('tells which answer of a file cannot be used', async () => {
     const answers = fromFile({ ...GLUE, often: 'sometimes' }, () => undefined);
     await expect(interview(known, root, 'glue-spots', answers)).rejects.toThrow(
       '"sometimes" at often: "sometimes" is none of these; give numbers or names',

@@ -93,7 +93,7 @@ describe('new', () => {
     },
   );
 
-  itAtLength('tells a kind or an id that it can not use, and writes nothing', PATIENCE, async () => {
+  itAtLength('tells a kind or an id that it cannot use, and writes nothing', PATIENCE, async () => {
     const copy = copyOfContent();
     const [kind, id, none] = await Promise.all([
       run('new', ['board', 'x'], copy),

@@ -58,6 +58,6 @@ export const BoardRecipe = z.strictObject({
     .max(6)
     .default([])
     .describe('What is on it, in order; empty is a good surface.'),
-  alt: z.string().min(12).max(240).describe('What tells it apart, for someone who can not see the picture.'),
+  alt: z.string().min(12).max(240).describe('What tells it apart, for someone who cannot see the picture.'),
 });
 export type BoardRecipe = z.infer<typeof BoardRecipe>;

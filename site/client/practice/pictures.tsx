@@ -92,7 +92,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
   }, [choice, size, line, link]);
   const save = () =>
     canvas.current?.toBlob((blob) => {
-      if (!blob) return setSaid('This browser can not make the picture.');
+      if (!blob) return setSaid('This browser cannot make the picture.');
       saveBlob(`${flaw}-${size}.png`, blob);
       setSaid('Saved.');
     }, 'image/png');

@@ -10,7 +10,7 @@ import { toldLine } from './told-line.ts';
 
 const tell = (host: Element, fact: ToldFact, value: string): void => {
   if (!tellFact(fact, value))
-    host.append(statusLine('This browser keeps no notes, so this can not be remembered.', 'small'));
+    host.append(statusLine('This browser keeps no notes, so this cannot be remembered.', 'small'));
 };
 
 /** One fact as a row of strips, where a caution hangs on it. */

@@ -52,7 +52,7 @@ describe('a field', () => {
     expect(read(air, '10')).toBe(10);
     expect(read(hours, '2,5')).toBe(150);
   });
-  it('says what is missing and what can not be, in the units in use', () => {
+  it('says what is missing and what cannot be, in the units in use', () => {
     expect(read(air, '')).toBe('Give the air temperature as a number.');
     expect(read(air, 'warm')).toBe('Give the air temperature as a number.');
     expect(read(air, '140', 'us')).toMatch(/between -22 and 122\./);

@@ -56,7 +56,7 @@ it.each([
   expect(recall('case')).toBeUndefined();
 });
 
-it('leaves out the one fact that can not be read', () => {
+it('leaves out the one fact that cannot be read', () => {
   const sound = { value: 3, how: 'told' };
   const facts = { a: sound, b: { value: [], how: 'told' }, c: { value: 'x'.repeat(61), how: 'told' } };
   local.setItem(LOCAL_KEYS.case, JSON.stringify({ version: 1, facts: { ...facts, __proto__x: sound } }));

@@ -38,22 +38,22 @@ const COMMA: Slip[2] = /a comma cut this text in two: .*put the whole text betwe
 
 const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
   defect: [
-    [/^often: /, 'often: comon', /"comon" can not stand after "often:"; did you mean "common"\?/],
+    [/^often: /, 'often: comon', /"comon" cannot stand after "often:"; did you mean "common"\?/],
     [
       /^families: \[/,
       'families: [water-basd]',
-      /"water-basd" can not stand after "families:"; did you mean "water-based"\?/,
+      /"water-basd" cannot stand after "families:"; did you mean "water-based"\?/,
     ],
     [/^ {2}round-spots: /, '  round-spot: yes', /no question "round-spot"; did you mean "round-spots"\?/],
     [
       /^ {2}stands-up: /,
       '  stands-up: yess',
-      /"yess" can not stand after "stands-up:" under "signs:"; did you mean "yes"\?/,
+      /"yess" cannot stand after "stands-up:" under "signs:"; did you mean "yes"\?/,
     ],
     [
       /^ {2}stands-up: /,
       '  stands-up: mostly',
-      /"mostly" can not stand after "stands-up:" under "signs:"; write one of yes, no, mostly-yes, mostly-no, either$/,
+      /"mostly" cannot stand after "stands-up:" under "signs:"; write one of yes, no, mostly-yes, mostly-no, either$/,
     ],
     [/^look-alikes: \[/, 'look-alikes: [lap-mark]', /no defect "lap-mark"; did you mean "lap-marks"\?/],
     [
@@ -84,23 +84,23 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^also:/,
       'also: cloudy',
-      /"cloudy", .*, can not stand after "also:"; put it on a line of its own below/,
+      /"cloudy", .*, cannot stand after "also:"; put it on a line of its own below/,
     ],
     [
       /^ {4}base: \{ /,
       '    base: { paint: navi }',
-      /"navi" can not stand after "paint:" under "base:" in board \d+; did you mean "navy"\?/,
+      /"navi" cannot stand after "paint:" under "base:" in board \d+; did you mean "navy"\?/,
     ],
     [/^ {2}- width-mm: /, '  - width: 60', /no field "width" here; did you mean "width-mm"\?/],
     [
       /^ {4}base: \{ /,
       '    base: { wood: oke }',
-      /"oke" can not stand after "wood:" under "base:" in board \d+; did you mean "oak"\?/,
+      /"oke" cannot stand after "wood:" under "base:" in board \d+; did you mean "oak"\?/,
     ],
     [
       /^ {4}grade: common-practice/,
       '    grade: comon-practice',
-      /"comon-practice" can not stand after "grade:" in claim \d+; did you mean "common-practice"\?/,
+      /"comon-practice" cannot stand after "grade:" in claim \d+; did you mean "common-practice"\?/,
     ],
     [
       /^ {4}source: /,
@@ -125,27 +125,27 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ {2}- \{ kind: sand, grit: /,
       (line) => line.replace(/grit: \d+/, 'grit: P180'),
-      /"P180" can not stand after "grit:" in step \d+; did you mean "180"\?$/,
+      /"P180" cannot stand after "grit:" in step \d+; did you mean "180"\?$/,
     ],
     [
       /^ {2}- \{ kind: sand, grit: /,
       (line) => line.replace(/grit: \d+/, 'grit: 321'),
-      /"321" can not stand after "grit:" in step \d+; did you mean "320"\?/,
+      /"321" cannot stand after "grit:" in step \d+; did you mean "320"\?/,
     ],
     [
       /^ {2}- \{ kind: wipe, with: /,
       (line) => line.replace(/with: [a-z-]+/, 'with: damp-clot'),
-      /"damp-clot" can not stand after "with:" in step \d+; did you mean "damp-cloth"\?/,
+      /"damp-clot" cannot stand after "with:" in step \d+; did you mean "damp-cloth"\?/,
     ],
     [
       /^ {2}- \{ kind: wait, until: /,
       (line) => line.replace(/until: [a-z-]+/, 'until: recotable'),
-      /"recotable" can not stand after "until:" in step \d+; did you mean "recoatable"\?/,
+      /"recotable" cannot stand after "until:" in step \d+; did you mean "recoatable"\?/,
     ],
     [
       /^ {2}- \{ kind: wait, until: /,
       (line) => line.replace(/until: [a-z-]+/, 'hours: 2-12'),
-      /can not stand after "hours:" in step \d+; write two numbers in brackets: \[2, 12\]/,
+      /cannot stand after "hours:" in step \d+; write two numbers in brackets: \[2, 12\]/,
     ],
     [
       /^ {2}- \{ kind: coat, product: /,
@@ -155,7 +155,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ {2}- \{ kind: scrape, tool: /,
       (line) => line.replace(/tool: [a-z-]+/, 'tool: raizor'),
-      /"raizor" can not stand after "tool:" in step \d+; did you mean "razor"\?/,
+      /"raizor" cannot stand after "tool:" in step \d+; did you mean "razor"\?/,
     ],
     [/^ {2}- (vacuum|dust-then-wipe)$/, '  - vacum', /no shared step "vacum"; did you mean "vacuum"\?/],
     [/^ {2}as: oil$/, '  as: oyl', /no kind of repair "oyl"; did you mean "oil"\?/],
@@ -175,7 +175,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ {2}setting: \{/,
       '  setting: { do: leeve, say: Leave it alone for now., not: No cloth at all. }',
-      /"leeve" can not stand after "do:" under "setting:"; did you mean "leave"\?/,
+      /"leeve" cannot stand after "do:" under "setting:"; did you mean "leave"\?/,
     ],
     [
       /^prevent:/,
@@ -184,13 +184,13 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     ],
   ],
   question: [
-    [/^by: /, 'by: luk', /"luk" can not stand after "by:"; did you mean "look"\?/],
-    [/^safe-from: /, 'safe-from: weet', /"weet" can not stand after "safe-from:"; did you mean "wet"\?/],
-    [/^effort: /, 'effort: 4', /"4" can not stand after "effort:"; write 1, 2 or 3$/],
-    [/^effort: /, 'effort: easy', /"easy" can not stand after "effort:"; write 1, 2 or 3$/],
+    [/^by: /, 'by: luk', /"luk" cannot stand after "by:"; did you mean "look"\?/],
+    [/^safe-from: /, 'safe-from: weet', /"weet" cannot stand after "safe-from:"; did you mean "wet"\?/],
+    [/^effort: /, 'effort: 4', /"4" cannot stand after "effort:"; write 1, 2 or 3$/],
+    [/^effort: /, 'effort: easy', /"easy" cannot stand after "effort:"; write 1, 2 or 3$/],
     [/^ask: /, 'ask: Is it round.', /end the question with a question mark: Is it round\?$/],
     [/^ask: /, 'ask: [', /a "\[" is opened after "ask:" and never closed; take it out/],
-    [/^usually: /, 'usually: mostly', /"mostly" can not stand after "usually:"; write yes or no$/],
+    [/^usually: /, 'usually: mostly', /"mostly" cannot stand after "usually:"; write yes or no$/],
     [/^how: [^'"]/, 'how: Look twice: near and far.', COLON],
     [
       /^ {2}- \{ when: \{ family/,
@@ -200,26 +200,26 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
     [
       /^ {2}- \{ when: \{ family/,
       (line) => line.replace(/family: \[?[a-z-]+/, 'family: [oyl'),
-      /"oyl" can not stand after "family:"; did you mean "oil"\?/,
+      /"oyl" cannot stand after "family:"; did you mean "oil"\?/,
     ],
     [
       /^ {2}- \{ when: /,
       (line) => line.replace(/answer: (yes|no)/, 'answer: maybe'),
-      /"maybe" can not stand after "answer:" in the first entry under "known:"; write yes or no$/,
+      /"maybe" cannot stand after "answer:" in the first entry under "known:"; write yes or no$/,
     ],
   ],
   rule: [
-    [/^kind: /, 'kind: causion', /"causion" can not stand after "kind:"; did you mean "caution"\?/],
-    [/^level: /, 'level: cair', /"cair" can not stand after "level:"; did you mean "care"\?/],
-    [/^hazards: \[/, 'hazards: [dusst]', /"dusst" can not stand after "hazards:"; did you mean "dust"\?/],
+    [/^kind: /, 'kind: causion', /"causion" cannot stand after "kind:"; did you mean "caution"\?/],
+    [/^level: /, 'level: cair', /"cair" cannot stand after "level:"; did you mean "care"\?/],
+    [/^hazards: \[/, 'hazards: [dusst]', /"dusst" cannot stand after "hazards:"; did you mean "dust"\?/],
     [/^defers: /, 'defers: The label: it wins.', COLON],
   ],
   source: [
-    [/^kind: /, 'kind: artcle', /"artcle" can not stand after "kind:"; did you mean "article"\?/],
+    [/^kind: /, 'kind: artcle', /"artcle" cannot stand after "kind:"; did you mean "article"\?/],
     [
       /^year: /,
       'year: about 2008',
-      /"about 2008" can not stand after "year:"; write a whole number from 1800 to 2100, or undated/,
+      /"about 2008" cannot stand after "year:"; write a whole number from 1800 to 2100, or undated/,
     ],
     [/^title: /, 'title: ', /nothing stands after "title:"; write it there/],
     [/^---$/, '--', /the first line is "--"; write three hyphens/, 0],

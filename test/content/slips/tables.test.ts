@@ -64,7 +64,7 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
       [
         /^remedy\/test-the-bond/,
         'remdy/old: sand-and-recoat',
-        /"remdy\/old" can not stand here as a name; did you mean "remedy\/old"\?/,
+        /"remdy\/old" cannot stand here as a name; did you mean "remedy\/old"\?/,
       ],
       [
         /^remedy\/test-the-bond/,
@@ -80,7 +80,7 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
       [
         /^ {4}do: leave/,
         '    do: leeve',
-        /"leeve" can not stand after "do:" under "wet:"; did you mean "leave"\?/,
+        /"leeve" cannot stand after "do:" under "wet:"; did you mean "leave"\?/,
       ],
       [/^ {2}setting:/, '  seting:', /no field "seting" here; did you mean "setting"\?/],
     ],
@@ -142,7 +142,7 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
       [
         /^sheen: .*$/,
         'sheen: [semi-gloss]',
-        /"semi-gloss" can not stand after "sheen:"; write one word in small letters without an apostrophe$/,
+        /"semi-gloss" cannot stand after "sheen:"; write one word in small letters without an apostrophe$/,
       ],
     ],
   ],
@@ -169,7 +169,7 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
       [
         /^ {2}page\/clock: /,
         (line) => line.replace('clock', 'clok'),
-        /"page\/clok" can not stand here as a name; did you mean "page\/clock"\?/,
+        /"page\/clok" cannot stand here as a name; did you mean "page\/clock"\?/,
       ],
     ],
   ],

@@ -296,7 +296,7 @@ describe('a can', () => {
 });
 
 describe('the weather since a coat was laid', () => {
-  it('is refused for a spell that can not be', () => {
+  it('is refused for a spell that cannot be', () => {
     const spell = { ...HERE, minutes: 10 };
     expect(outsideHistory([spell, ...steady(HERE)])).toBeUndefined();
     expect(outsideHistory([{ ...spell, minutes: 0 }, ...steady(HERE)])).toBeUndefined();

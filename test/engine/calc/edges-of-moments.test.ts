@@ -98,7 +98,7 @@ describe('the moments of a coat, by a can that prints them', () => {
     expect(bare.times.get('recoat')?.reasons).toEqual(['product-varies', 'thin-film']);
   });
 
-  it('is refused for a time before the coat, a film past all measure, and weather that can not be', () => {
+  it('is refused for a time before the coat, a film past all measure, and weather that cannot be', () => {
     const refused = (more: object) =>
       drying({
         product: dryingProduct('water-based-polyurethane'),

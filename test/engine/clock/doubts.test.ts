@@ -44,7 +44,7 @@ const walked = (defect: string, start: Case, forCause: boolean, answer: (questio
 const DOUBT = 0.15;
 const WALKS = 20;
 
-describe('someone who can not tell', () => {
+describe('someone who cannot tell', () => {
   it('comes to an end whatever she answers, is asked nothing twice, and never touches a setting film', () => {
     const standing = fc.constantFrom(undefined, ...STANDINGS);
     const answers = fc.array(fc.constantFrom<Answer>('yes', 'no', 'unsure'), {
@@ -71,7 +71,7 @@ describe('someone who can not tell', () => {
     );
   });
 
-  it('is asked at most a sixth more where 15 of 100 can not be told, and oftener told what to do', () => {
+  it('is asked at most a sixth more where 15 of 100 cannot be told, and oftener told what to do', () => {
     const roll = dice(20261129);
     const doubtful = { walks: 0, settled: 0 };
     const questions = { all: 0, untilDoubt: 0 };

@@ -94,7 +94,7 @@ describe('the coldest night', () => {
     expect(readyForNext(laid({ night: COLD }), products)).toBeGreaterThanOrEqual(ready);
   });
 
-  it('is kept with the coat, and a coat with a night that can not be is not read', () => {
+  it('is kept with the coat, and a coat with a night that cannot be is not read', () => {
     const kept = (night: unknown) =>
       readStore({ version: 1, coats: [{ ...laid(), night }], products: {}, seenAt: 0 });
     expect(kept(COLD).store.coats).toHaveLength(1);

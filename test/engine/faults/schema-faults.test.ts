@@ -80,7 +80,7 @@ it('tells what is wrong with a row, where the schema says it before what to writ
   if (!error) throw new Error('it fits');
   expect(schemaFaults(error, value, whole).map(({ fault }) => say({ file: 'x', line: 1, ...fault }))).toEqual(
     [
-      'x:1: "[2, 1]" can not stand after "at:"; write the smaller number first',
+      'x:1: "[2, 1]" cannot stand after "at:"; write the smaller number first',
       'x:1: a: is 1 and b: is 2, after "row:"; write the same in both',
     ],
   );

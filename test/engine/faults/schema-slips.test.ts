@@ -271,7 +271,7 @@ it('every slip becomes a line that names its place in words', () => {
   const data = { steps: [{ grit: 100 }, { grit: 40 }] };
   const [fault] = told(schema, data);
   expect(say({ file: 'x', line: 3, ...(fault?.fault as unknown as Fault) })).toBe(
-    'x:3: "40" can not stand after "grit:" in step 2; write a number of at least 80',
+    'x:3: "40" cannot stand after "grit:" in step 2; write a number of at least 80',
   );
 });
 
@@ -287,28 +287,28 @@ describe('a value of another kind', () => {
     expect(wants(z.string(), 12)).toMatch(/^only a number, 12, stands \|/);
     expect(wants(z.string(), { a: 1 })).toBe('fields of their own stand | write a text');
     expect(wants(z.array(z.string()), 'one')).toBe(
-      '"one" can not stand | put it between square brackets: at: [one]',
+      '"one" cannot stand | put it between square brackets: at: [one]',
     );
     expect(wants(z.array(z.string()), 'one - two')).toMatch(
-      /^"one", before the hyphens of a list, can not stand \| .*: - one$/,
+      /^"one", before the hyphens of a list, cannot stand \| .*: - one$/,
     );
     expect(wants(z.array(z.strictObject({ a: z.string(), b: z.string() })), 'one')).toMatch(
       /\| write a list: \[\{ a: …, b: … \}\]$/,
     );
-    expect(wants(z.array(z.string()), true)).toBe('"true" can not stand | write a list: [one, two]');
+    expect(wants(z.array(z.string()), true)).toBe('"true" cannot stand | write a list: [one, two]');
     expect(wants(z.tuple([z.number(), z.number()]), '2 to 12')).toMatch(
       /\| write two numbers in brackets: \[2, 12\]$/,
     );
     expect(wants(z.tuple([z.number(), z.number()]), '4–6')).toMatch(/: \[4, 6\]$/);
     expect(wants(z.tuple([z.number(), z.number()]), 5)).toMatch(/: \[2, 12\]$/);
     expect(wants(z.strictObject({ a: z.number(), b: z.number(), c: z.number(), d: z.number() }), 'x')).toBe(
-      '"x" can not stand | write its fields: { a: …, b: …, c: …, … }',
+      '"x" cannot stand | write its fields: { a: …, b: …, c: …, … }',
     );
     expect(wants(z.strictObject({ a: z.number(), b: z.number(), c: z.number() }), 'x')).toMatch(
       /\{ a: …, b: …, c: … \}$/,
     );
     expect(wants(z.string().describe('Its name. No brand.'), 3)).toMatch(/\| write there its name,? ?/);
-    expect(wants(z.number(), 'x')).toBe('"x" can not stand | write a number');
+    expect(wants(z.number(), 'x')).toBe('"x" cannot stand | write a number');
   });
   it('in a list too short is told by how many are there', () => {
     expect(wants(z.array(z.string()).min(3), ['a', 'b'])).toBe(
@@ -326,7 +326,7 @@ describe('a value of another kind', () => {
         z.array(z.number()).refine(() => false, 'write others'),
         [1, 2],
       ),
-    ).toBe('"[1, 2]" can not stand | write others');
+    ).toBe('"[1, 2]" cannot stand | write others');
     expect(
       wants(
         z.array(z.object({})).refine(() => false, 'write others'),

@@ -36,7 +36,7 @@ describe('a question about hands', () => {
     'I sanded it.',
     'We sand it on Mondays.',
     'He sanding it.',
-    'They can not see it. Sand is everywhere.',
+    'They cannot see it. Sand is everywhere.',
   ])('%s asks nothing of hands', (text) => {
     expect(hands(text)).toEqual([]);
   });

@@ -252,7 +252,7 @@ const CLASSES: Readonly<Record<string, Class>> = {
       'the dresser reeks',
       'the drawers stink',
       'the bed has the stench of cigarettes',
-      'mother was a smoker, the clothes can not be worn',
+      'mother was a smoker, the clothes cannot be worn',
       'it smells of mothballs',
       'there is a whiff of mice',
       'the cabinet smells of an old house',

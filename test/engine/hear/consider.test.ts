@@ -130,7 +130,7 @@ describe('the reply', () => {
     if (chance < 0.9) expect(short).not.toContain('That looks like');
     if (chance < 0.3) expect(short).toContain('Hard to say');
   });
-  it('says what can not wait in place of leaving it alone', () => {
+  it('says what cannot wait in place of leaving it alone', () => {
     const atOnce = 'Lay a dry cloth on it and lift it straight up.';
     const { short, long } = reply(considered('it looks odd'), { linkTo, atOnce });
     for (const text of [short, long]) {

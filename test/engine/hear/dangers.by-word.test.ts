@@ -26,7 +26,7 @@ describe('dangers', () => {
     const { words, matches, manner } = mannerIn('a rag, one more rag');
     expect(dangersOf(words, matches, manner)[0]?.rests.length).toBeGreaterThanOrEqual(2);
   });
-  it('that can not wait are told case by case, the longer phrase before the one within it', () => {
+  it('that cannot wait are told case by case, the longer phrase before the one within it', () => {
     const urgent = (text: string) => {
       const { matches, manner } = mannerIn(text);
       return urgentOf(matches, manner).map(({ rule, at }) => `${rule} ${at}`);

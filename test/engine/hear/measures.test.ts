@@ -169,7 +169,7 @@ describe('humidity', () => {
     expect(fact(text, DAMP)?.sure).toBeCloseTo(0.9, 1);
   });
 
-  it('is never over 100 %, and a number that can not be one is none', () => {
+  it('is never over 100 %, and a number that cannot be one is none', () => {
     expect(range('100% humidity', DAMP)?.[1]).toBe(1);
     expect(fact('14% humidity', DAMP)).toBeUndefined();
     expect(fact('I thinned it with 20% retarder in the garage', DAMP)).toBeUndefined();

@@ -332,7 +332,7 @@ describe('where no flaw is told', () => {
   it('words that say too little are told to be so, and lead back', () => {
     const { short } = nothing({}, { tellAt: '@t' });
     expect(short).toMatch(
-      /^From these words I can not tell what it is\. Until we know which it is, leave it alone/,
+      /^From these words I cannot tell what it is\. Until we know which it is, leave it alone/,
     );
     expect(short).toMatch(/Or tell it here: @t$/);
     expect(short).not.toContain('@one');
@@ -343,7 +343,7 @@ describe('where no flaw is told', () => {
   });
   it('another tongue is told to be one, whatever is likely', () => {
     expect(nothing({ otherTongue: true, signs: [sign(0, 4)] }, { tellAt: '@t' }, 0.99).short).toMatch(
-      /^I read only English, so I can not tell/,
+      /^I read only English, so I cannot tell/,
     );
   });
   it('a sign that rests on the words of a fact is nothing seen', () => {

@@ -323,7 +323,7 @@ describe('a reply without a flaw', () => {
     'mein Tisch ist nach zwei Tagen noch klebrig, ich habe lack benutzt',
   ])('takes nothing for sure in another language: %s', (text) => {
     const { short } = answer(text);
-    expect(short).toMatch(/^I read only English, so I can not tell what it is\./);
+    expect(short).toMatch(/^I read only English, so I cannot tell what it is\./);
     expect(short).not.toMatch(/looks like|may be|Most likely/);
   });
 

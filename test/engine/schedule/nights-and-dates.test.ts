@@ -18,7 +18,7 @@ describe('a coat that lies wet into the night', () => {
     expect(refusal({ ...cold, night: { celsius: 14 } })).toBe('planned');
   });
 
-  it('is a no where the night is so damp that a water-based coat can not set in it', () => {
+  it('is a no where the night is so damp that a water-based coat cannot set in it', () => {
     const late = job({ start: 17 * HOUR, hours: { from: 17 * 60, to: 20 * 60, days: Array(7).fill(true) } });
     const damp = { ...late, night: { celsius: 16, relativeHumidity: 0.97 } };
     expect(refusal(late)).toBe('planned');

@@ -90,7 +90,7 @@ describe('from what is seen to the flaw, on the real content', () => {
     expect(figures.neverFirst).toEqual([]);
   });
 
-  itAtLength('loses nothing and little time where one answer in ten is can not tell', () => {
+  itAtLength('loses nothing and little time where one answer in ten is cannot tell', () => {
     const base = simulate(RUNS, 0, 0);
     const doubting = simulate(RUNS, 0.1, 0);
     expect(doubting.remains).toBe(1);

@@ -48,7 +48,7 @@ describe('walk', () => {
     });
   });
 
-  it('keeps both branches for can not tell, and holds off where they ask for different hands', () => {
+  it('keeps both branches for cannot tell, and holds off where they ask for different hands', () => {
     const walked = walk(small, withAnswer(at('cured'), q('one'), 'unsure'), 'flaw');
     expect(walked).toMatchObject({
       kind: 'outcome',
@@ -58,7 +58,7 @@ describe('walk', () => {
     expect(walked.leaves).toHaveLength(3);
   });
 
-  it('asks on after can not tell where another answer can settle it, and what settles it first', () => {
+  it('asks on after cannot tell where another answer can settle it, and what settles it first', () => {
     const joined = known(
       question('one'),
       question('two'),
@@ -160,7 +160,7 @@ describe('walk', () => {
     });
   });
 
-  it('acts in spite of can not tell where both branches ask for the same', () => {
+  it('acts in spite of cannot tell where both branches ask for the same', () => {
     const same = known(
       question('one'),
       remedy('a'),
@@ -328,7 +328,7 @@ describe('a check that decides', () => {
   );
   const unsure = withAnswer(withFact(emptyCase(), 'stage', 'recoatable'), 'qa' as QuestionId, 'unsure');
 
-  it('gives the steps that repairs share where she can not tell, and says what both answers mean', () => {
+  it('gives the steps that repairs share where she cannot tell, and says what both answers mean', () => {
     const walked = walk(alike, unsure, 'alike');
     expect(walked).toMatchObject({
       action: { do: 'repair', verdict: 'Verdict begin' },

@@ -31,7 +31,7 @@ const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
   const taken = sayDateTime(photo.takenAt);
   return (
     <li>
-      {lost && <p class="lost">This photo can not be shown: its picture is missing here.</p>}
+      {lost && <p class="lost">This photo cannot be shown: its picture is missing here.</p>}
       {!lost && (
         <img
           alt={photo.caption || `Photo of ${taken}`}

@@ -31,7 +31,7 @@ const sayError = (error: unknown): string => {
   if (error instanceof NetworkFault)
     return 'The names and figures that belong to the cards could not be loaded: no signal? The cards are safe on this device. Load the page again when there is one.';
   reportError(error);
-  return 'This page has a fault of its own and can not show this. The cards are as they were saved. Load the page again.';
+  return 'This page has a fault of its own and cannot show this. The cards are as they were saved. Load the page again.';
 };
 
 type ShownView = { readonly hash: string; readonly stop: AbortController; mayLeave: () => Promise<boolean> };

@@ -16,7 +16,7 @@ export const toSearch = async (frame: JobsFrame, card: JobCard, { products }: Jo
     location.assign(seeUrl([]));
   else
     frame.trouble(
-      'This browser keeps no notes, so the walk can not begin with what is on this card, nor write to it.',
+      'This browser keeps no notes, so the walk cannot begin with what is on this card, nor write to it.',
       <a href={seeUrl([])}>Begin it without</a>,
     );
 };

@@ -51,7 +51,7 @@ export const optionalNumber = (options: NumberOptions): Field<number | undefined
         // A limit that was turned over and rounded is still within.
         v.check(
           (value) => value === undefined || (value >= least - 0.02 * times && value <= most + 0.02 * times),
-          `That can not be: ${what} lies between ${shown(least, units)} and ${shown(most, units)}. Check the number and its unit.`,
+          `That cannot be: ${what} lies between ${shown(least, units)} and ${shown(most, units)}. Check the number and its unit.`,
         ),
       ),
     write: (value, units) => (value === undefined ? '' : shown(value, units)),
