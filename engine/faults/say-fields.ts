@@ -80,10 +80,7 @@ export const OF_FIELDS: Say<
       : `add a line ${issue.key}: …${issue.about ? ` and write in place of the dots ${asClause(issue.about)}` : ''}`,
   ],
   'bad-value': (issue) => [`${issue.what} ${placeOf(issue.at)}`, issue.wants],
-  'bad-name': (issue) => [
-    `"${issue.name}" cannot stand here as a name`,
-    maybe(issue.nearest) || issue.wants,
-  ],
+  'bad-name': (issue) => [`"${issue.name}" cannot stand here as a name`, maybe(issue.nearest) || issue.wants],
   'bad-branch': (issue) => [
     issue.keys.length
       ? `this branch of the tree holds ${issue.keys.join(' and ')}, where one of ask, remedy, defect and leave is wanted`

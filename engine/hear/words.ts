@@ -72,6 +72,15 @@ export type Vocabulary = {
   readonly kindsOf: ReadonlyMap<string, KindsOfWord>;
 };
 
+/** How a sentence begins that asks, with or without its mark: "is it dry", "does the wax smear". */
+const ASKED_FIRST = /^(is|are|was|were|does|do|did|has|have|will)$/;
+const ASKED_OF = /^(it|this|that|the|my|our|they|these|those|a|an)$/;
+
+const beginsAsking = (words: readonly Word[], at: number): boolean =>
+  ASKED_FIRST.test(words[at]?.word ?? '') &&
+  ASKED_OF.test(words[at + 1]?.word ?? '') &&
+  words[at + 1]?.sentence === words[at]?.sentence;
+
 /** The words of a text with their places. */
 export const wordsIn = (text: string, { spelled, turns, kindsOf }: Vocabulary): Word[] => {
   const words: Word[] = [];
@@ -116,5 +125,12 @@ export const wordsIn = (text: string, { spelled, turns, kindsOf }: Vocabulary): 
       comma = false;
     }
   }
-  return words;
+  const asking = new Set(
+    words.flatMap(({ sentence: of }, at) =>
+      of !== words[at - 1]?.sentence && beginsAsking(words, at) ? [of] : [],
+    ),
+  );
+  return asking.size
+    ? words.map((word) => (asking.has(word.sentence) ? { ...word, asks: true } : word))
+    : words;
 };

@@ -81,11 +81,7 @@ const SLIPS: Partial<Record<EntryKind, readonly Slip[]>> = {
       /"last week", which is no date, stands after "on:" in change 1; write the day as year-month-day/,
     ],
     [/^changes: \[\{ on/, 'changes: [{ on: 2026-13-40 }]', NO_DAY],
-    [
-      /^also:/,
-      'also: cloudy',
-      /"cloudy", .*, cannot stand after "also:"; put it on a line of its own below/,
-    ],
+    [/^also:/, 'also: cloudy', /"cloudy", .*, cannot stand after "also:"; put it on a line of its own below/],
     [
       /^ {4}base: \{ /,
       '    base: { paint: navi }',

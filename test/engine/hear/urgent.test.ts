@@ -124,6 +124,13 @@ describe('a reply to harm under way', () => {
     expect(short).not.toMatch(/never dries|stays soft/);
   });
 
+  it.each([
+    ['brushed varnish three weeks ago, my fingernail dents it', 'dry-to-touch'],
+    ['is the varnish dry to the touch', undefined],
+  ])('takes no film for drier than is told: %s', (text, stage) => {
+    expect(considered(text).stage).toBe(stage);
+  });
+
   it('says hands off before it leads to a page', () => {
     const text = 'rained on my wet varnish, chairs outside';
     const { short } = reply(considered(text), {

@@ -27,6 +27,12 @@ describe('the words of a text', () => {
     expect(split('a b? c. d?').map(({ asks }) => asks)).toEqual([true, true, false, true]);
     expect(split('a. b?').map(({ asks }) => asks)).toEqual([false, true]);
   });
+  it('ask without the mark, too, where the sentence begins as a question does', () => {
+    expect(split('is it dry. it is').map(({ asks }) => asks)).toEqual([true, true, true, false, false]);
+    expect(split('does the wax smear').every(({ asks }) => asks)).toBe(true);
+    expect(split('it is dry, is it').some(({ asks }) => asks)).toBe(false);
+    expect(split('is. it').some(({ asks }) => asks)).toBe(false);
+  });
   it('are plain: without accents and apostrophes, numbers whole, halves as such', () => {
     expect(split('Don’t café 2.5 1,5 1st ½ 1/2 x2').map(({ word }) => word)).toEqual([
       'dont',
