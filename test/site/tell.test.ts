@@ -139,6 +139,25 @@ it('puts harm that is under way before any page and before the film', async () =
   await opened.close();
 });
 
+it('says how much of a long post was read, and leads to help where the rest tells of harm', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto('/tell/');
+  const field = page.getByRole('textbox', { name: /What it is/ });
+  const long = 'The varnish on my table is cloudy and I like it not. '.repeat(80);
+  expect(long.length).toBeGreaterThan(4000);
+  await field.fill(`${long} And then my son swallowed some thinner.`);
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  const note = page.getByText('Only the first 4,000 letters were read.');
+  await note.waitFor();
+  expect(await note.getByRole('link').getAttribute('href')).toBe('/safety/emergency/');
+  await page.goto(`/tell/#say=${encodeURIComponent(long)}`);
+  await note.waitFor();
+  await expect.poll(() => note.getByRole('link').count()).toBe(0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('leads on to the flaw where only its cause tells what to do', async () => {
   const opened = await openPage();
   const { page } = opened;

@@ -8,6 +8,7 @@ import {
   firstOfRule,
   flawWords,
   type Heard,
+  type Hearing,
   hear,
   type Mind,
   type Reply,
@@ -21,7 +22,7 @@ import type { Ear } from '../../shared/ear.ts';
 import { defectUrl, hitUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
-import { dangerName, flawName, type TellState } from './state.ts';
+import { dangerName, flawName, LONGEST, type TellState } from './state.ts';
 import { thisMinute, withNamed } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
@@ -40,6 +41,8 @@ export type Understood = {
   /** The page that answers what is asked, where no flaw is told and no top coat is to be chosen. */
   readonly page: PageFor | undefined;
   readonly answer: Reply;
+  /** What is too long to be read in one go: whether harm is told in the rest. */
+  readonly unread: { readonly harm: boolean } | undefined;
 };
 
 const earOnce = fetchedOnce(EAR);
@@ -102,10 +105,17 @@ const pageFor = (
 const withoutLinks = (text: string): string =>
   text.replace(/\bhttps?:\/\/\S+/g, (link) => ' '.repeat(link.length));
 
+const unreadOf = (hearing: Hearing, whole: string): Understood['unread'] => {
+  if (whole.length <= LONGEST) return undefined;
+  const { dangers, urgent } = hear(hearing, whole.slice(LONGEST));
+  return { harm: dangers.length > 0 || urgent.length > 0 };
+};
+
 /** All that follows from the words and the taps. */
 export const understand = ({ ear, index }: Listening, state: TellState): Understood => {
   const { told, off } = state;
-  const text = withoutLinks(state.text);
+  const whole = withoutLinks(state.text);
+  const text = whole.slice(0, LONGEST);
   const { mind, hearing } = ear;
   const all = hear(hearing, text);
   const weigh = (heard: Heard, words: string): Considered =>
@@ -145,6 +155,7 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
     named,
     considered,
     page,
+    unread: unreadOf(hearing, whole),
     answer: withNamed(
       reply(considered, {
         linkTo,

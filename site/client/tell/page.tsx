@@ -145,7 +145,6 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
           id="say"
           ref={field}
           rows={4}
-          maxLength={LONGEST}
           placeholder="e.g. second coat of satin poly over navy paint last night, cold garage, cloudy this morning"
           defaultValue={state.text}
           onPaste={() => setPasted(true)}
@@ -170,6 +169,17 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       >
         {found && (
           <>
+            {found.unread && (
+              <p class="fault" role="status">
+                {`Only the first ${LONGEST.toLocaleString('en-US')} letters were read. Paste the rest by itself.`}
+                {found.unread.harm && (
+                  <>
+                    {' '}
+                    The rest tells of harm: <a href={ruleUrl('emergency')}>if it has already happened</a>.
+                  </>
+                )}
+              </p>
+            )}
             {page && !calls && !stops && <PageFor {...page} />}
             <Verdict
               considered={found.considered}

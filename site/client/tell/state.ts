@@ -9,8 +9,10 @@ export type TellState = {
   readonly off: readonly string[];
 };
 
-/** As much of a post as is read. */
+/** As much of a post as is read; the page says where there is more. */
 export const LONGEST = 4000;
+/** As much as an address is asked to hold. */
+const HELD = 20_000;
 const NAME = /^[a-z][a-z0-9-]{0,60}$/;
 
 export const NOTHING_TOLD: TellState = { text: '', told: {}, off: [] };
@@ -33,7 +35,7 @@ export const readState = (hash: string): TellState => {
       ),
   );
   return {
-    text: (given.get('say') ?? '').slice(0, LONGEST),
+    text: (given.get('say') ?? '').slice(0, HELD),
     told,
     off: (given.get('off') ?? '').split('.').filter((name) => NAME.test(name)),
   };
