@@ -31,7 +31,7 @@ const STILL = 0.01;
 const MOST = 16;
 /** A place or a cause is no flaw; what joins two flaws names neither. */
 const NO_NAME =
-  /^(?:at|by|from|in|on|out|over|under)\b|\b(?:and|but|or|with)\b|,|^(?:corners?|edges?|grooves?|crevices?|recesses|hollows?|knots?|pores?|moldings?|seams?|spots?|patch(?:es)?|marks?|areas?|places?|inside corners)$/i;
+  /^(?:along|around|at|by|close|from|in|near|next|on|out|over|under)\b|\b(?:and|but|or|with)\b|,|^(?:corners?|edges?|grooves?|crevices?|recesses|hollows?|knots?|pores?|moldings?|seams?|spots?|patch(?:es)?|marks?|areas?|places?|inside corners)$/i;
 
 const overlaps = (a: Span, b: Span): boolean => a.from < b.to && b.from < a.to;
 const within = (a: Span, b: Span): boolean => b.from <= a.from && a.to <= b.to;

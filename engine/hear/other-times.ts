@@ -54,6 +54,19 @@ const isTillLaid = ({ words, before, to }: ToldTime): boolean => {
   );
 };
 
+const MORNING = /^(morning|afternoon|evening|today|noon)$/;
+const EARLIER = /^(yesterday|night|ago)$/;
+const LOOKS =
+  /^(looks?|looked|is|are|was|were|has|have|had|see|saw|found|find|noticed|notice|woke|there|feels?|felt)$/;
+
+/** "I put poly on yesterday and this morning it looks cloudy": when it was seen, and not when it was laid. */
+const isOfTheLook = ({ words, before, after, from, to }: ToldTime): boolean =>
+  MORNING.test(words[to - 1]?.word ?? '') &&
+  words[from - 1]?.word === 'and' &&
+  has(after.slice(0, 2), LOOKS) &&
+  has(before, EARLIER) &&
+  before.some((_, at) => isLaying(before, at));
+
 /** "wiped off after fifteen minutes" */
 const isTillWiped = ({ words, before, to }: ToldTime): boolean =>
   before.at(-1)?.word === 'after' &&
@@ -83,6 +96,7 @@ const isOfHowItWas = ({ before, to, words, isOfPart }: ToldTime): boolean =>
   !/^(ago|later|after|since)$/.test((isOfPart(words[to]) && words[to]?.word) || '');
 
 const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
+  isOfTheLook,
   isOfLabel,
   isOnEnd,
   isOverAll,

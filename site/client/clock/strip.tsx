@@ -28,7 +28,7 @@ type Props = {
 const Strip = ({ url, coat, product, reading, now, inBand }: Props) => (
   <a class={inBand ? 'in-band' : 'tape'} href={url}>
     <b>{coat.piece}</b>{' '}
-    {reading?.kind === 'running' && <i>Now {standingNow(reading.stage, reading.sureness)}</i>}{' '}
+    {reading?.kind === 'running' && <i>· Now {standingNow(reading.stage, reading.sureness)}</i>}{' '}
     <span>
       {reading
         ? sayNow(reading, now, timeStyle()).verdict

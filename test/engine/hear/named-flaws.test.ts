@@ -40,6 +40,7 @@ describe('the flaws that a text names', () => {
       expect.objectContaining({ defect: 'bubbles', denied: true }),
     );
     expect(named('it peels at the edges')).not.toContain('fat-edges');
+    expect(named('foggy near the edges')).not.toContain('fat-edges');
   });
 
   it('rest on the words that name them', () => {

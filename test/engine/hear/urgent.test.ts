@@ -131,6 +131,12 @@ describe('a reply to harm under way', () => {
     expect(considered(text).stage).toBe(stage);
   });
 
+  it('reckons from when the coat was laid, and not from when it was seen', () => {
+    const hours = (text: string) => heard(text).facts.find(({ fact }) => fact === 'hours-since-coat')?.value;
+    expect(hours('I put poly on yesterday and this morning it looks cloudy')).toBe(24);
+    expect(hours('I brushed poly on this morning and it looks cloudy')).toBe(5);
+  });
+
   it('says hands off before it leads to a page', () => {
     const text = 'rained on my wet varnish, chairs outside';
     const { short } = reply(considered(text), {

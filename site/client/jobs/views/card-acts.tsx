@@ -47,19 +47,25 @@ type Props = {
 /** What can be done with a whole card, beside laying a coat. */
 export const CardActs = ({ card, data, hands, written }: Props) => {
   const frame = useFrame();
-  const set = (field: 'finishedAt' | 'handedOverAt', is: boolean) => () =>
-    hands.now((there) => changed(there, { [field]: is ? undefined : Date.now() }, Date.now()));
+  const setHandedOver = (is: boolean) => () =>
+    hands.now((there) => changed(there, { handedOverAt: is ? undefined : Date.now() }, Date.now()));
   const handOver = async () => {
     const latest = await written();
     const refusal = handOverRefusal(latest, data, Date.now());
     if (refusal) return frame.say(refusal);
     const says = handOverDoubt(latest, data, Date.now());
     if (says && !(await frame.ask({ says, yes: 'Yes, it is with the buyer', no: 'No, not yet' }))) return;
-    await set('handedOverAt', false)();
+    await setHandedOver(false)();
   };
   /** The clock, too, leads on to no other coat. */
   const finish = (is: boolean) => async () => {
-    if (!(await set('finishedAt', is)())) return;
+    // A coat laid just now may bear the next full minute: what was said of it is not said before it.
+    const said = (there: JobCard) =>
+      Math.max(Date.now(), coatsInOrder(there).at(-1)?.laidAt ?? Number.NEGATIVE_INFINITY);
+    const noted = await hands.now((there) =>
+      changed(there, { finishedAt: is ? undefined : said(there) }, Date.now()),
+    );
+    if (!noted) return;
     const latest = await written();
     const coat = coatsInOrder(latest).at(-1);
     if (coat) await correctClock(laidCoatOf(latest, coat), data.products);
@@ -106,7 +112,7 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
               {finished ? 'One more coat after all' : 'That was the last coat'}
             </Act>
           )}
-          <Act act={over ? set('handedOverAt', true) : handOver}>
+          <Act act={over ? setHandedOver(true) : handOver}>
             {over ? 'Not handed over after all' : 'Handed over today'}
           </Act>
         </div>
