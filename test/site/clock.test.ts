@@ -92,6 +92,7 @@ itAtLength('is not moved by the night when the clock goes back', async () => {
 itAtLength('runs several coats at once and lets one be taken off', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   await lay(opened, ['40', '60']);
+  await opened.page.clock.fastForward(6 * MINUTE);
   await opened.page.locator('details.new > summary').click();
   await opened.page.fill('[name=piece]', 'Chair');
   await opened.page.locator('.go').tap();
