@@ -5,6 +5,7 @@ import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
 import { airAfter, calendarIn, USUAL_NIGHT } from '../clock/nights.ts';
+import { DAY_MS } from '../plain/time.ts';
 import type { Laying, LayingProduct } from './laying.ts';
 import type { No } from './no.ts';
 
@@ -16,9 +17,12 @@ export const spoiledByNight = (problem: Problem, units: Units): No => ({
     'Start earlier in the day, take a product that dries sooner, or keep the piece warmer or drier by night: with house heating, never with a flame.',
 });
 
+/** Beyond this no date is told, milliseconds either way: ECMA-262, 21.4.1.1, less a year for the nights that follow. */
+const MOST_INSTANT = 8.64e15 - 366 * DAY_MS;
+
 /**
  * What the nights after `at` do to a coat that is laid then, as the clock reckons it: a no where they spoil it. What the
- * day alone forbids is told of the day.
+ * day alone forbids is told of the day. A time that is none, as while it is typed, has no nights.
  */
 export const nightsAfter = (
   product: LayingProduct,
@@ -26,7 +30,7 @@ export const nightsAfter = (
   at: number,
   units: Units,
 ): readonly No[] => {
-  if (!night) return [];
+  if (!night || !(Math.abs(at) <= MOST_INSTANT)) return [];
   const coat = {
     product: dryingOf(product),
     ...(label && { label }),

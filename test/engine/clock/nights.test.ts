@@ -66,6 +66,14 @@ describe('the coldest night', () => {
     );
   });
 
+  it('is not reckoned from a time that is none, as while one is typed', () => {
+    for (const at of [Number.NaN, Number.POSITIVE_INFINITY, 8.64e15, -8.64e15, 9e15]) {
+      const laying = layingOfCoat(laid({ night: COLD }));
+      const { noes } = judgeLaying(plan, known, laying, poly, { at, units: 'us', dries: true });
+      expect(noes.map(({ says }) => says).join()).not.toContain('the night spoils it');
+    }
+  });
+
   it('is no yes in the form, on the clock and on a card, where it spoils the coat, as in the plan', () => {
     const how = { at: FOUR_PM, units: 'us', dries: true } as const;
     const next = coat({ product: OIL, laidAt: FOUR_PM, celsius: 18.3 });
