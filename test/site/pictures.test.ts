@@ -93,7 +93,9 @@ const shifts = async (options: BrowserContextOptions): Promise<string[]> => {
   for (const { kind, address } of pages) {
     // With a coat on the clock the page before may just be going on by itself, which gets in the way once.
     await page.goto(address).catch(() => page.goto(address));
-    if (options.storageState) await page.locator('hd-clock .tape, .first .in-band').waitFor();
+    // On a wide page of the clock itself the strip is there, and hidden.
+    if (options.storageState)
+      await page.locator('hd-clock .tape, .first .in-band').waitFor({ state: 'attached' });
     if (kind === 'stale') await page.locator('hd-lost a').waitFor();
     const measure = () =>
       page.evaluate(
