@@ -31,6 +31,7 @@ it('goes from the plan to the care card', async () => {
   // Until it is asked for, no form stands there that nobody listens to.
   expect(await page.locator('[data-part=lay-coat]').isVisible()).toBe(false);
   expect((await cardsIn(page))[0]).toMatchObject({ name: 'Navy dresser', base: 'latex-paint', tone: 'dark' });
+  await page.getByText('Paper and files').click();
   expect(await page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
     'piece=Navy',
   );

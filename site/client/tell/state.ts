@@ -12,7 +12,7 @@ export type TellState = {
 /** As much of a post as is read; the page says where there is more. */
 export const LONGEST = 4000;
 /** As much as an address is asked to hold. */
-const HELD = 20_000;
+export const HELD = 20_000;
 const NAME = /^[a-z][a-z0-9-]{0,60}$/;
 
 export const NOTHING_TOLD: TellState = { text: '', told: {}, off: [] };
