@@ -4,7 +4,7 @@ export type LightAngles = { azimuthDegrees: number; elevationDegrees: number };
 export type LightChoice = LightAngles | 'facing' | 'raking';
 
 /** Low light from the upper left, and light over the shoulder; relief reads as raised when lit from the upper left. */
-const NAMED: Readonly<Record<'facing' | 'raking', LightAngles>> = {
+export const NAMED_LIGHTS: Readonly<Record<'facing' | 'raking', LightAngles>> = {
   facing: { azimuthDegrees: 106, elevationDegrees: 58 },
   raking: { azimuthDegrees: 142, elevationDegrees: 11 },
 };
@@ -98,7 +98,7 @@ const HIGH = 58;
 
 /** @param choice elevation is held between 6° and 85° */
 export const lightFrom = (choice: LightChoice, lay: Lay = STRAIGHT): Light => {
-  const { azimuthDegrees, elevationDegrees } = typeof choice === 'string' ? NAMED[choice] : choice;
+  const { azimuthDegrees, elevationDegrees } = typeof choice === 'string' ? NAMED_LIGHTS[choice] : choice;
   const azimuth = ((azimuthDegrees + lay.turn) * Math.PI) / 180;
   const elevation = (Math.min(85, Math.max(6, elevationDegrees)) * Math.PI) / 180;
   const high = Math.min(1, Math.max(0, (elevationDegrees - LOW) / (HIGH - LOW)));

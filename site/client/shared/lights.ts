@@ -1,8 +1,7 @@
-import type { LightAngles } from '#engine/board/light.ts';
+import { type LightAngles, NAMED_LIGHTS } from '#engine/board/light.ts';
 
 /** The lights of the two pictures that the site shows everywhere. */
-const LOW: LightAngles = { azimuthDegrees: 142, elevationDegrees: 14 };
-const FACING: LightAngles = { azimuthDegrees: 118, elevationDegrees: 58 };
+const { raking: LOW, facing: FACING } = NAMED_LIGHTS;
 
 /** @param turn 0 low from the side, 1 facing */
 export const lightAt = (turn: number): LightAngles => ({
