@@ -3,6 +3,7 @@
  * `buildLexicon`, `mindOf` and the search's `buildIndex`; runs wherever it is needed.
  */
 export type { Evidence } from './hear/belief.ts';
+export { type ByTime, byTime, type LateHours } from './hear/by-time.ts';
 export {
   type ActNow,
   type Considered,

@@ -120,7 +120,7 @@ const isOverFor = (rule: ToldRule, heard: Heard | undefined, isDry: boolean): bo
     : heard.dangers.some((one) => one.rule === rule.id && one.past === true));
 
 const isBehind = (rule: ToldRule, isDry: boolean): boolean =>
-  rule.isPast === true || rule.ofAir === true || (isDry && rule.ofStep === true);
+  rule.isPast === true || rule.toldLast === true || (isDry && rule.ofStep === true);
 
 const past = ({ done = '', lead, ...rule }: ToldRule): ToldRule => ({
   ...rule,

@@ -13,6 +13,7 @@ import { airOf } from './measures.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
+import { isStillDrying } from './still-drying.ts';
 import { hoursOf } from './times.ts';
 import { isTopNoun } from './top-words.ts';
 import { wordsIn } from './words.ts';
@@ -72,6 +73,9 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     signs,
     named,
     ...(askedFor && { asksFor: askedFor }),
+    ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {
+      stillDrying: lexicon.stillDrying,
+    }),
     dangers: dangersOf(words, matches, manner),
     urgent: urgentOf(matches, manner),
     asksWhich: asksWhich(matches),

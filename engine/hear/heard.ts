@@ -1,6 +1,6 @@
 import type { Answer } from '../case/case.ts';
 import type { FactName } from '../model/facts.ts';
-import type { AskedFor } from './lexicon.ts';
+import type { AskedFor, StillDrying } from './lexicon.ts';
 import type { Span } from './words.ts';
 
 /** What a finding rests on, and how far it is trusted. */
@@ -49,6 +49,8 @@ export type Heard = {
   readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */
   readonly asksWhich: boolean;
+  /** It is soft within its time, and nothing else is seen: what is said of that. */
+  readonly stillDrying?: StillDrying | undefined;
   /** It asks for what has an answer of its own, and tells of nothing that is seen. */
   readonly asksFor?: AskedFor | undefined;
   /** Some of it is told in another language than English: what is understood may be the least of it. */

@@ -28,6 +28,7 @@ export type Lexicon = {
   readonly ofWork: string;
   /** What is asked while nothing is wrong, in the order of its cues. */
   readonly asksFor: readonly AskedFor[];
+  readonly stillDrying: StillDrying;
   readonly turns: string;
   readonly not: string;
   readonly otherTongue: string;
@@ -45,6 +46,9 @@ export type Lexicon = {
 };
 
 /** An answer of its own, and the page that goes on from there. */
+/** What a reply says of a coat that is soft within its time, and what stands before the page of its flaw. */
+export type StillDrying = { readonly answer: string; readonly lead: string };
+
 export type AskedFor = { readonly answer: string; readonly lead: string; readonly page: string };
 
 const stemmed = (phrase: string): string =>
@@ -141,6 +145,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
     ofWork: Object.keys(questions)
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
+    stillDrying: language['still-drying'],
     asksFor: language['asks-for'].map(({ answer, lead, page }) => ({ answer, lead, page })),
     turns: language.turns.join(','),
     not: language.not.join(','),

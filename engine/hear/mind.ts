@@ -68,8 +68,8 @@ export type ToldRule = {
   readonly isPast?: true;
   /** It guards a step that is told as done; what it says is for the next one. */
   readonly ofStep?: true;
-  /** It guards warming or cooling the place, of which nothing is told: it stands behind what to do. */
-  readonly ofAir?: true;
+  /** The facts that fire it tell nothing of the step that it guards: it stands behind what to do. */
+  readonly toldLast?: true;
   /** Ways of checking that wait while it stands. */
   readonly waits?: readonly Question['by'][];
 };
@@ -102,7 +102,7 @@ const firedRule = (rule: RuleEntry): FiredRule => ({
   ...toldRule(rule),
   when: rule.when ?? {},
   ...(rule.sure === 'yes' && rule.hazards.includes('mist') && { and: SPRAYED, ofStep: true as const }),
-  ...(Object.keys(rule.when ?? {}).join() === 'air-celsius' && { ofAir: true as const }),
+  ...(rule['told-last'] && { toldLast: true as const }),
   isLenient: rule['unless-known-no'],
 });
 

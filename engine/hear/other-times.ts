@@ -3,6 +3,7 @@ import type { Match } from './match.ts';
 import { OF_LAYERS } from './of-layers.ts';
 import { OF_PEOPLE } from './of-people.ts';
 import { OF_THINGS } from './of-things.ts';
+import { oneOf } from './one-of.ts';
 import { has, type ToldTime, toldTime } from './told-time.ts';
 import type { Word } from './words.ts';
 
@@ -54,10 +55,11 @@ const isTillLaid = ({ words, before, to }: ToldTime): boolean => {
   );
 };
 
-const MORNING = /^(morning|afternoon|evening|today|noon)$/;
-const EARLIER = /^(yesterday|night|ago)$/;
-const LOOKS =
-  /^(looks?|looked|is|are|was|were|has|have|had|see|saw|found|find|noticed|notice|woke|there|feels?|felt)$/;
+const MORNING = oneOf('morning|afternoon|evening|today|noon');
+const EARLIER = oneOf('yesterday|night|ago');
+const LOOKS = oneOf(
+  'look|looks|looked|is|are|was|were|has|have|had|see|saw|found|find|noticed|notice|woke|there|feel|feels|felt',
+);
 
 /** "I put poly on yesterday and this morning it looks cloudy": when it was seen, and not when it was laid. */
 const isOfTheLook = ({ words, before, after, from, to }: ToldTime): boolean =>

@@ -41,7 +41,7 @@ const wholeOf = ({ title, atOnce = [], say }: ToldRule): string => [ended(title)
 export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 'stage'>): SafetySaid => {
   const isOver = (rule: ToldRule): boolean =>
     rule.isPast === true ||
-    rule.ofAir === true ||
+    rule.toldLast === true ||
     (rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch'));
   const [rule, ...others] = warnings.filter((one) => !isOver(one));
   const over = warnings.filter(isOver);

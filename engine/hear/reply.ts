@@ -176,22 +176,6 @@ const withoutFlaw = (
   };
 };
 
-const DRYING = 'At that age a coat is still drying: that is normal, and takes longer in cold or damp air.';
-
-const TIME_OF_DAY = /\b(?:morning|noon|afternoon|evening|night|tonight|today|yesterday)\b/i;
-
-/** "poly 20 minutes ago, still sticky": a soft film within its time, of which nothing is told that is seen. */
-const isStillDrying = ({ stage, overdue }: Considered, heard: Heard | undefined): boolean =>
-  heard !== undefined &&
-  stage === 'setting' &&
-  !overdue &&
-  heard.facts.some(({ fact }) => fact === 'hours-since-coat') &&
-  !heard.signs.some(
-    (sign) =>
-      isSeen(sign, restsOf(heard), heard.named) &&
-      !sign.rests.every(({ from, to }) => TIME_OF_DAY.test(heard.text.slice(from, to))),
-  );
-
 /** The words that facts rest on. */
 const restsOf = ({ facts, among }: Heard): readonly Span[] =>
   [...facts, ...among].flatMap(({ rests }) => rests);
@@ -228,19 +212,15 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
         .filter(Boolean)
         .join('\n\n'),
     };
-  const drying = isStillDrying(considered, heard);
-  const what = drying ? DRYING : whatItIs(considered);
+  const drying = fresh ? heard?.stillDrying : undefined;
+  const what = drying?.answer ?? whatItIs(considered);
   const doing = ordersOf(now, firm, firm ? '' : atOnce);
   const again = firm && now ? now.again : '';
   const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
   const check = asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
   const shortCheck = fresh ? '' : firstSentence(check);
-  const way = drying
-    ? 'Where it is still so once the can’s time is over:'
-    : firm
-      ? 'What to do, step by step:'
-      : 'What it is, and what to do:';
+  const way = drying?.lead ?? (firm ? 'What to do, step by step:' : 'What it is, and what to do:');
   const otherFlaws = likely
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)

@@ -35,7 +35,7 @@ import type { Span, Word } from './words.ts';
 export type DryHours = Readonly<Partial<Record<Family, readonly [touch: number, recoat: number]>>>;
 
 /** Air that is not known may be cold or damp. */
-const UNKNOWN_AIR = 2;
+export const UNKNOWN_AIR = 2;
 /** The fast end of a kind may be a third of its slow one. */
 const SURELY_BEFORE = 3;
 /** A month, the low end of how it is said; in the cold two months. */

@@ -44,6 +44,12 @@ export const HearLanguage = z.strictObject({
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
   'asks-which': phrases.describe('What asks which top coat to take.'),
   'not-which': phrases.describe('What asks for something else, or tells of a coat that lies there.'),
+  'still-drying': z
+    .strictObject({
+      answer: z.string().min(20).max(160).describe('What is said in place of a flaw.'),
+      lead: z.string().min(8).max(90).describe('What stands before the address of the page of the flaw.'),
+    })
+    .describe('Said of a coat that is soft, and within the time that its kind takes to be dry to the touch.'),
   'asks-for': z
     .array(
       z.strictObject({

@@ -73,6 +73,12 @@ const Fields = z.strictObject({
     .max(140)
     .optional()
     .describe('What is said in its place, behind what to do, where a post tells that the step is over.'),
+  'told-last': z
+    .boolean()
+    .default(false)
+    .describe(
+      'Facts that call for it do not tell of the step that it guards: a reply says it behind what to do, unless words call for it.',
+    ),
   why: z.string().min(20).describe('Why it matters, in one sentence.'),
   when: Condition.optional().describe('The facts that call for it.'),
   'unless-known-no': z.boolean().default(false).describe('Fire also where the facts are unknown.'),

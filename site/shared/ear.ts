@@ -1,4 +1,4 @@
-import type { Hearing, Mind } from '#engine/hear.ts';
+import type { Hearing, LateHours, Mind } from '#engine/hear.ts';
 
 /** The data behind the page that listens. */
 export type Ear = {
@@ -8,7 +8,7 @@ export type Ear = {
   readonly pictured: readonly string[];
   readonly boarded: readonly string[];
   /** Hours after which every can of a kind is dry to the touch, ready for a coat, and cured. */
-  readonly dries: Readonly<Record<string, readonly [number, number, number]>>;
+  readonly dries: LateHours;
   /** What is done this minute where such a flaw is named, before anything is asked. */
   readonly atOnce: Readonly<Record<string, string>>;
   /** What she must hear of a flaw while the coat is wet or setting. */

@@ -5,8 +5,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { isSilent } from '#engine/hear/silent.ts';
+import { byTime } from '#engine/hear.ts';
 import { ear } from '../../site/build/ear.ts';
-import { byTime } from '../../site/client/tell/by-time.ts';
 import { wantsReply } from '../../site/client/tell/words.ts';
 import { heard } from '../engine/hear/hearing.ts';
 

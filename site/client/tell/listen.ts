@@ -107,8 +107,7 @@ const withoutLinks = (text: string): string =>
 
 const unreadOf = (hearing: Hearing, whole: string): Understood['unread'] => {
   if (whole.length <= LONGEST) return undefined;
-  const { dangers, urgent } = hear(hearing, whole.slice(LONGEST));
-  return { harm: dangers.length > 0 || urgent.length > 0 };
+  return { harm: hear(hearing, whole.slice(LONGEST)).urgent.length > 0 };
 };
 
 /** All that follows from the words and the taps. */

@@ -1,10 +1,10 @@
-import type { Considered } from '#engine/hear.ts';
+import type { ByTime, Considered } from '#engine/hear.ts';
 import { STANDINGS } from '#engine/model/stage.ts';
 import { choices } from '../../shared/choices.ts';
 import { STAGE_WORDS, stageAsked } from '../../shared/stages.ts';
 import { boardUrl, nowUrl, SEARCH, seeUrl } from '../../shared/urls.ts';
-import type { ByTime } from './by-time.ts';
 import type { RunningCoat } from './running.ts';
+import { factWords } from './words.ts';
 
 type Props = {
   readonly considered: Considered;
@@ -34,11 +34,13 @@ const STAGES: readonly Choice[] = STANDINGS.map((value) => ({
 /** What fits the time that was told stands first and says so, then the others by how near they are. */
 const stagesBy = (time: ByTime | undefined): readonly Choice[] => {
   if (!time) return STAGES;
+  const { fact, value: hours, range } = time.laid;
+  const since = factWords({}, fact, hours, range);
   const at = STAGES.findIndex(({ value }) => value === time.stage);
   return STAGES.map((one, place) => ({
     ...one,
     way: Math.abs(place - at),
-    ...(place === at && { by: `${time.since}: mostly here.` }),
+    ...(place === at && { by: `${since}: mostly here.` }),
   })).toSorted((a, b) => a.way - b.way);
 };
 const ANSWERS: readonly Choice[] = [

@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { byTime } from '#engine/hear.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
-import { byTime } from './by-time.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';

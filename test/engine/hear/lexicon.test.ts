@@ -27,6 +27,7 @@ const LANGUAGE = {
     { heard: ['how clean'], unless: [], answer: 'Soap.', lead: 'Care:', page: 'q' },
   ],
   'one-slip': ['lacquer', 'shellac'],
+  'still-drying': { answer: 'It dries.', lead: 'Later:' },
   alone: { wet: ['wet'], cured: ['hard'] },
   times: { overnight: [8, 12, 16] },
   numbers: { two: 2 },
@@ -146,6 +147,7 @@ describe('the lexicon', () => {
       oneSlip: 'lacquer,shellac',
       kinds: { laying: 'brushed,laid', sheen: 'satin' },
       ofWork: 'laid',
+      stillDrying: { answer: 'It dries.', lead: 'Later:' },
       asksFor: [
         { answer: 'A month.', lead: 'More:', page: 'p' },
         { answer: 'Soap.', lead: 'Care:', page: 'q' },

@@ -86,6 +86,7 @@ const LEXICON: Lexicon = {
   oneSlip: 'lacquer,shellac',
   ofWork: 'laid',
   asksFor: [],
+  stillDrying: { answer: 'It is still drying.', lead: 'Where it stays so:' },
   turns: 'but,because,so',
   kinds: hearing.lexicon.kinds,
   airUnits: {},

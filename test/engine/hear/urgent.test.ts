@@ -118,10 +118,20 @@ describe('a reply to harm under way', () => {
     'water based poly 20 minutes ago still sticky',
     'shellac 10 minutes ago is tacky',
     'oil poly laid last night at 50F, tacky this morning, is that normal',
+    'shellac put on twenty minutes ago feels gummy',
   ])('calls a coat that is still within its time no flaw: %s', (text) => {
     const { short } = answer(text);
     expect(short).toMatch(/^At that age a coat is still drying.*Hands off/);
     expect(short).not.toMatch(/never dries|stays soft/);
+  });
+
+  // A water-based coat is dry to the touch within hours, as its cans say: after most of a day it is late.
+  it.each([
+    'water based poly 20 hours ago still sticky',
+    'shellac two days ago still tacky',
+    'it is sticky, laid last night',
+  ])('calls nothing normal that is past its time, or of no known kind: %s', (text) => {
+    expect(answer(text).short).not.toMatch(/still drying: that is normal/);
   });
 
   it.each([
@@ -197,6 +207,9 @@ describe('a reply to harm under way', () => {
     'acid stain on my face frame cabinet turned green',
     'can I put stripper on my arm chair',
     'my arms itch. no stripper was used, it was only sanding dust of new pine',
+    'quick-fire question: the poly went on well and now it is cloudy',
+    'it was 50 F and it went up to 70, the lacquer is fine',
+    'the fume hood went up for sale, varnish has runs',
   ])('says none of it where there is none: %s', (text) => {
     expect(answer(text).short).not.toMatch(
       /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|Take|Call|Out |A spill|Wet)/,

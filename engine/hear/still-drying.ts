@@ -1,0 +1,30 @@
+import type { Family } from '../model/family.ts';
+import { isSeen } from './asks-for.ts';
+import type { Heard } from './heard.ts';
+import { type Match, spanOf } from './match.ts';
+import { type DryHours, UNKNOWN_AIR } from './stage.ts';
+import type { Word } from './words.ts';
+
+/**
+ * "Poly 20 minutes ago, still sticky": a film that sets, at most as old as its kind takes to be dry to the touch, of which
+ * nothing is told that is seen. Where no kind is told nothing is known of its time.
+ */
+export const isStillDrying = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  { facts, among, signs, named }: Pick<Heard, 'facts' | 'among' | 'signs' | 'named'>,
+  families: readonly string[],
+  dry: DryHours,
+): boolean => {
+  const told = (name: string) => facts.find(({ fact }) => fact === name);
+  const laid = told('hours-since-coat');
+  if (!laid || told('stage')?.value !== 'setting' || told('overdue')?.value === 'yes') return false;
+  const touch = families.map((family) => dry[family as Family]?.[0] ?? 0);
+  if (!touch.length || Number(laid.value) > UNKNOWN_AIR * Math.min(...touch)) return false;
+  const spans = [
+    ...[...facts, ...among].flatMap(({ rests }) => rests),
+    // "this morning" answers when it came, and is nothing that is seen
+    ...matches.filter(({ kind }) => kind === 'times').map((match) => spanOf(words, match)),
+  ];
+  return !signs.some((sign) => isSeen(sign, spans, named));
+};
