@@ -8,7 +8,8 @@ const NAMES: Readonly<Record<string, string>> = {
     'STAGES STANDINGS actOf addressOf answerOf answersOverdue asksOf canCheck cautionsApart decide disturbsOldFilm emptyCase factsIn isAsk isOfSteps knowledgeOf nextQuestion nodesOf partOf possible reached readAddress remediesTold resolve separatedBy stageOf stretches visits walk withAnswer withFact withStanding without',
   'engine/link.ts': 'link',
   'engine/find.ts': 'buildIndex documentsOf find isNamedInSight pageName stem',
-  'engine/hear.ts': 'SURE buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply',
+  'engine/hear.ts':
+    'SURE buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply',
   'engine/clock.ts':
     'LATE_WORDS MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt lifeLine mayHoldLead onOnePiece readStore remindersOf rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil touchBounds untilOf wetFilmOf withLaid',
   'engine/jobs.ts':

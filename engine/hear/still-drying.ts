@@ -1,4 +1,4 @@
-import type { Family } from '../model/family.ts';
+import { type Family, WITH_FILM } from '../model/family.ts';
 import { isSeen } from './asks-for.ts';
 import type { Heard } from './heard.ts';
 import { type Match, spanOf } from './match.ts';
@@ -7,7 +7,8 @@ import type { Word } from './words.ts';
 
 /**
  * "Poly 20 minutes ago, still sticky": a film that sets, at most as old as its kind takes to be dry to the touch, of which
- * nothing is told that is seen. Where no kind is told nothing is known of its time.
+ * nothing is told that is seen. Where no kind is told nothing is known of its time; oil and wax that stick lie too thick,
+ * whatever their age.
  */
 export const isStillDrying = (
   words: readonly Word[],
@@ -19,8 +20,10 @@ export const isStillDrying = (
   const told = (name: string) => facts.find(({ fact }) => fact === name);
   const laid = told('hours-since-coat');
   if (!laid || told('stage')?.value !== 'setting' || told('overdue')?.value === 'yes') return false;
+  const isFilm = (family: string): boolean => (WITH_FILM as readonly string[]).includes(family);
+  if (!families.length || !families.every(isFilm)) return false;
   const touch = families.map((family) => dry[family as Family]?.[0] ?? 0);
-  if (!touch.length || Number(laid.value) > UNKNOWN_AIR * Math.min(...touch)) return false;
+  if (Number(laid.value) > UNKNOWN_AIR * Math.min(...touch)) return false;
   const spans = [
     ...[...facts, ...among].flatMap(({ rests }) => rests),
     // "this morning" answers when it came, and is nothing that is seen

@@ -130,6 +130,8 @@ describe('a reply to harm under way', () => {
     'water based poly 20 hours ago still sticky',
     'shellac two days ago still tacky',
     'it is sticky, laid last night',
+    'danish oil wiped on 3 hours ago still sticky',
+    'wax put on an hour ago is sticky',
   ])('calls nothing normal that is past its time, or of no known kind: %s', (text) => {
     expect(answer(text).short).not.toMatch(/still drying: that is normal/);
   });
