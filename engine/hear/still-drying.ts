@@ -1,4 +1,4 @@
-import { type Family, WITH_FILM } from '../model/family.ts';
+import { type Family, WIPED_OFF } from '../model/family.ts';
 import { isSeen } from './asks-for.ts';
 import type { Heard } from './heard.ts';
 import { type Match, spanOf } from './match.ts';
@@ -20,8 +20,8 @@ export const isStillDrying = (
   const told = (name: string) => facts.find(({ fact }) => fact === name);
   const laid = told('hours-since-coat');
   if (!laid || told('stage')?.value !== 'setting' || told('overdue')?.value === 'yes') return false;
-  const isFilm = (family: string): boolean => (WITH_FILM as readonly string[]).includes(family);
-  if (!families.length || !families.every(isFilm)) return false;
+  const isWiped = (family: string): boolean => (WIPED_OFF as readonly string[]).includes(family);
+  if (!families.length || families.some(isWiped)) return false;
   const touch = families.map((family) => dry[family as Family]?.[0] ?? 0);
   if (Number(laid.value) > UNKNOWN_AIR * Math.min(...touch)) return false;
   const spans = [

@@ -132,6 +132,7 @@ describe('a reply to harm under way', () => {
     'it is sticky, laid last night',
     'danish oil wiped on 3 hours ago still sticky',
     'wax put on an hour ago is sticky',
+    'hardwax oil from 3 hours ago is still tacky',
   ])('calls nothing normal that is past its time, or of no known kind: %s', (text) => {
     expect(answer(text).short).not.toMatch(/still drying: that is normal/);
   });
