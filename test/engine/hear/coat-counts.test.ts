@@ -11,31 +11,9 @@ import {
   isApplication,
   timesLaid,
 } from '#engine/hear/coat-counts.ts';
-import type { Ear } from '#engine/hear/match.ts';
 import type { Word } from '#engine/hear/words.ts';
 import { marked } from './marked.ts';
-import { ear as small } from './small-ear.ts';
-
-const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
-
-const NTH = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
-
-const ear: Ear = {
-  ...small,
-  numbers: new Map<string, number>([
-    ...NUMBERS.map((word, at): [string, number] => [word, at + 1]),
-    ...NTH.map((word, at): [string, number] => [word, at + 1]),
-    ['1st', 1],
-    ['2nd', 2],
-    ['3rd', 3],
-    ['4th', 4],
-    ['both', 2],
-    ['dozen', 12],
-    ['half', 0.5],
-    ['a', 1],
-    ['an', 1],
-  ]),
-};
+import { counting as ear } from './small-ear.ts';
 
 const at =
   <T>(is: (words: readonly Word[], from: number) => T) =>

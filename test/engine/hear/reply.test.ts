@@ -8,6 +8,7 @@ import type { ActNow, Considered } from '#engine/hear/consider.ts';
 import type { Heard, HeardFact, HeardSign } from '#engine/hear/heard.ts';
 import type { ToldRule } from '#engine/hear/mind.ts';
 import { type ReplyOptions, reply } from '#engine/hear/reply.ts';
+import { heardOf as heardIn, rule } from './small-mind.ts';
 
 const flaw = (defect: string, chance: number, name = `Flaw ${defect}`) => ({ defect, name, chance });
 const act = (doing: string, more: Partial<ActNow> = {}): ActNow => ({
@@ -17,14 +18,6 @@ const act = (doing: string, more: Partial<ActNow> = {}): ActNow => ({
   not: 'Not it.',
   again: 'Look again.',
   sure: true,
-  ...more,
-});
-const rule = (id: string, more: Partial<ToldRule> = {}): ToldRule => ({
-  id,
-  title: `Title ${id}`,
-  say: `Say ${id}.`,
-  defers: 'The label wins.',
-  isStop: false,
   ...more,
 });
 const found = (more: Partial<Considered> = {}): Considered => ({
@@ -37,18 +30,7 @@ const found = (more: Partial<Considered> = {}): Considered => ({
   belief: { chances: new Float64Array(), known: new Map() },
   ...more,
 });
-const heardOf = (text: string, more: Partial<Heard> = {}): Heard => ({
-  text,
-  facts: [],
-  among: [],
-  signs: [],
-  named: [],
-  dangers: [],
-  urgent: [],
-  asksWhich: false,
-  otherTongue: false,
-  ...more,
-});
+const heardOf = (text: string, more: Partial<Heard> = {}): Heard => heardIn({ text, ...more });
 const linkTo = (defect: string, stage?: string) => `@${defect}/${stage ?? '-'}`;
 const say = (more: Partial<Considered> = {}, options: Partial<ReplyOptions> = {}) =>
   reply(found(more), { linkTo, ...options });

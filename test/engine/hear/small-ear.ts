@@ -142,3 +142,25 @@ export const mannerIn = (text: string) => {
   return { words, matches, manner: mannerOf(ear, words, matches) };
 };
 export const heardBySmall = (text: string) => hear({ lexicon: LEXICON, dry: {} }, text);
+
+const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
+
+const NTH = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
+
+/** The same ear, which counts to a dozen. */
+export const counting: Ear = {
+  ...ear,
+  numbers: new Map<string, number>([
+    ...NUMBERS.map((word, at): [string, number] => [word, at + 1]),
+    ...NTH.map((word, at): [string, number] => [word, at + 1]),
+    ['1st', 1],
+    ['2nd', 2],
+    ['3rd', 3],
+    ['4th', 4],
+    ['both', 2],
+    ['dozen', 12],
+    ['half', 0.5],
+    ['a', 1],
+    ['an', 1],
+  ]),
+};
