@@ -56,8 +56,11 @@ import { whiteRing } from './features/white-ring.ts';
 import { witnessLines } from './features/witness-lines.ts';
 import { wrinkles } from './features/wrinkles.ts';
 import type { Board } from './field.ts';
+import type { Steps } from './steps.ts';
 
-type Draw<K extends FeatureKind> = (board: Board, feature: FeatureOf<K>, from: number) => void;
+type Drawn<K extends FeatureKind, Gives> = (board: Board, feature: FeatureOf<K>, from: number) => Gives;
+/** Most are drawn in one go. */
+type Draw<K extends FeatureKind> = Drawn<K, void> | Drawn<K, Steps>;
 
 const DRAW: { readonly [K in FeatureKind]: Draw<K> } = {
   none: () => undefined,
@@ -119,9 +122,12 @@ const DRAW: { readonly [K in FeatureKind]: Draw<K> } = {
   drop,
 };
 
-/** Writes a feature into the maps of a board; `from` starts its random numbers. */
-export const apply = <K extends FeatureKind>(
+/** Writes a feature into the maps of a board, in steps where it takes long; `from` starts its random numbers. */
+export function* apply<K extends FeatureKind>(
   board: Board,
   feature: FeatureOf<K> & BoardFeature,
   from: number,
-): void => (DRAW[feature.kind] as Draw<K>)(board, feature, from);
+): Steps {
+  const steps = (DRAW[feature.kind] as Draw<K>)(board, feature, from);
+  if (steps) yield* steps;
+}

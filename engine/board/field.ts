@@ -1,4 +1,5 @@
 import { type Lay, STRAIGHT } from './light.ts';
+import type { Steps } from './steps.ts';
 
 /** Red, green and blue, linear light, 0 to 1. */
 export type Rgb = readonly [number, number, number];
@@ -61,16 +62,29 @@ export const blankBoard = (widthMm: number, columns: number, rows: number): Boar
   };
 };
 
-/** Calls `visit` for every pixel with its place in mm. */
-export const everywhere = (
-  { columns, rows, pitch }: Grid,
-  visit: (i: number, x: number, y: number) => void,
-): void => {
-  for (let row = 0, i = 0; row < rows; row++) {
+type Visit = (i: number, x: number, y: number) => void;
+
+const visitRows = ({ columns, pitch }: Grid, visit: Visit, from: number, to: number): void => {
+  for (let row = from, i = from * columns; row < to; row++) {
     for (let column = 0; column < columns; column++, i++)
       visit(i, (column + 0.5) * pitch, (row + 0.5) * pitch);
   }
 };
+
+/** Calls `visit` for every pixel with its place in mm. */
+export const everywhere = (grid: Grid, visit: Visit): void => visitRows(grid, visit, 0, grid.rows);
+
+/** So many steps keep the heaviest feature of a board short on a slow phone. */
+const BANDS = 4;
+
+/** The same, band by band, for a feature that takes long. */
+export function* inBands(grid: Grid, visit: Visit): Steps {
+  for (let band = 0; band < BANDS; band++) {
+    if (band) yield;
+    const at = (of: number) => Math.round((grid.rows * of) / BANDS);
+    visitRows(grid, visit, at(band), at(band + 1));
+  }
+}
 
 /** Pixels between the places at which a slow change is worked out. */
 const SLOW = 6;

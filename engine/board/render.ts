@@ -35,7 +35,7 @@ export function* boardInSteps(
   layFilm(board, recipe['film-um'], recipe.sheen, recipe.wet, start(piece, 2));
   for (const [n, feature] of recipe.features.entries()) {
     yield;
-    apply(board, feature, start(recipe.seed, n + 10));
+    yield* apply(board, feature, start(recipe.seed, n + 10));
   }
   return board;
 }

@@ -1,8 +1,9 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, dim, everywhere, type Rgb, raise, roughen, scatter, tint, uncover } from '../field.ts';
+import { type Board, dim, inBands, type Rgb, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { stray, turned } from '../mask.ts';
 import { drawnOut, ease, noise, random, rough } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 import { fiberAt } from '../wood/face.ts';
 
@@ -15,9 +16,9 @@ type ColorDrag = FeatureOf<'color-drag'>;
  * Where two colors meet, each stroke of the brush took one with it: thick where it started, drawn out bristle by
  * bristle, transparent and gone.
  */
-const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
+function* brushed(b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): Steps {
   const width = f['width-mm'];
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     // Brushed over, the border has lost its line: swept on in the middle of each stroke, nicked between.
     const v = y - 0.07 * x + 1.1 * noise(x / 38, y / 16, from + 4);
     const lane = noise(7, v / (width * 0.9), from) + 0.3 * noise(x / 45, v / 3, from + 3);
@@ -61,7 +62,7 @@ const brushed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, 
     const ridge = Math.exp(-((u / 0.9) ** 2)) * (0.4 + 0.8 * ease(-0.3, 0.5, noise(y / 4, 6, from + 15)));
     raise(b, i, (5 * bristle + 3.5 * glaze) * (0.25 + stroke) * ease(-9, 0, u) + 5 * ridge);
   });
-};
+}
 
 /** Rubbed by more than this, some of the ground is bare. */
 const THROUGH = 0.68;
@@ -70,14 +71,14 @@ const THROUGH = 0.68;
  * A cloth rubs the color off: first from the high places, half through round them; low places and pores keep it, and
  * what came off lies beside as a smear.
  */
-const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): void => {
+function* rubbed(b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, color: Rgb): Steps {
   const traces = wipesOver(b, random(from), {
     count: 9,
     width: f['width-mm'] * 2.6,
     radius: [b.widthMm * 0.6, b.widthMm * 1.5],
   }).map(traceOf);
   const streaks = turned(-21);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     let rub = 0;
     let threads = 0;
     for (const at of traces) {
@@ -131,12 +132,12 @@ const rubbed = (b: Board, f: ColorDrag, from: number, ground: Readonly<Board>, c
     raise(b, i, 1.6 * threads * (1 - through));
     scatter(b, i, Math.max(0, 0.02 * rub + 0.022 * threads) * (1 - 0.5 * through));
   });
-};
+}
 
 /** Loosened color: drawn out by the brush, or rubbed off by the cloth. */
-export const colorDrag = (b: Board, f: ColorDrag, from: number): void => {
+export function* colorDrag(b: Board, f: ColorDrag, from: number): Steps {
   const color: Rgb = [b.red[0]!, b.green[0]!, b.blue[0]!];
   const ground = groundBelow(b, f.under === 'white' ? { paint: 'white' } : { wood: 'oak' }, from);
-  if (f.tool === 'brush') brushed(b, f, from, ground, color);
-  else rubbed(b, f, from, ground, color);
-};
+  yield;
+  yield* (f.tool === 'brush' ? brushed : rubbed)(b, f, from, ground, color);
+}

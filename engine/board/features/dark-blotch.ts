@@ -1,7 +1,8 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, stain } from '../field.ts';
+import { type Board, inBands, raise, roughen, stain } from '../field.ts';
 import { carried, patches, turned } from '../mask.ts';
 import { drawnOut, ease, noise, random, rough } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type DarkBlotch = FeatureOf<'dark-blotch'>;
@@ -21,7 +22,7 @@ const brushed = (degrees: number, seed: number) => {
  * Dark wax on brushed paint: a soft brown where the cloth left it thick, darker in the furrows and where two wipes
  * overlap, wiped thin elsewhere.
  */
-const wax = (b: Board, f: DarkBlotch, from: number): void => {
+function* wax(b: Board, f: DarkBlotch, from: number): Steps {
   const grabs = patches(f['size-mm'] * 1.2, from, 0.42, 0.62);
   const spots = patches(f['size-mm'] * 0.34, from + 70, 0.3, 0.5);
   const lanes = [brushed(-16, from + 3), brushed(9, from + 13)] as const;
@@ -30,7 +31,7 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
     width: f['size-mm'] * 0.75,
     radius: [b.widthMm * 0.4, b.widthMm * 1.2],
   }).map(traceOf);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     const cross = ease(-0.25, 0.25, noise(x / 34, y / 17, from + 8));
     const furrow =
       cross < 0.01
@@ -60,20 +61,20 @@ const wax = (b: Board, f: DarkBlotch, from: number): void => {
     stain(b, i, BROWN, 1.7 * f.strength * Math.max(0, deep - 0.1));
     roughen(b, i, 0.085, 0.7 * Math.min(1, Math.max(0, left)));
   });
-};
+}
 
 /** Oil or stain that sank in deep: soft, drawn out along the grain, darkest where the grain runs out of the face. */
-const sunken = (b: Board, f: DarkBlotch, from: number): void => {
+function* sunken(b: Board, f: DarkBlotch, from: number): Steps {
   const cloud = patches(f['size-mm'] * 1.3, from, 0.44, 0.6);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     const fiber = 0.4 * drawnOut(x, y, 7, 0.5, from + 3) + 0.25 * drawnOut(x, y, 1.6, 0.22, from + 5);
     const share = cloud(x * 0.65 + 0.4 * carried(x, y, 3, from + 7), y + 0.8 * fiber);
     if (share === 0) return;
     const streaky = 0.8 + 0.4 * fiber + 0.35 * rough(x / 6, y / 4, from + 11, 2);
     stain(b, i, BROWN, 1.3 * f.strength * share * Math.max(0.2, streaky));
   });
-};
+}
 
 /** Dark clouds in wax or in the wood. */
-export const darkBlotch = (b: Board, f: DarkBlotch, from: number): void =>
+export const darkBlotch = (b: Board, f: DarkBlotch, from: number): Steps =>
   f.edge === 'hard' ? wax(b, f, from) : sunken(b, f, from);

@@ -1,9 +1,10 @@
 import type { FeatureOf } from '../../model/board.ts';
 import { groundBelow } from '../base.ts';
-import { type Board, dim, everywhere, raise, roughen, scatter, tint, uncover } from '../field.ts';
+import { type Board, dim, inBands, raise, roughen, scatter, tint, uncover } from '../field.ts';
 import { remnant } from '../mask.ts';
 import { between, drawnOut, ease, noise, type Random, random, rough } from '../noise.ts';
 import { cover, type Point, placed, stroke, wander } from '../stamp.ts';
+import type { Steps } from '../steps.ts';
 
 /** Old primer is gray and stained by what lay on it, linear light. */
 const PRIMER = [0.1, 0.098, 0.088] as const;
@@ -64,7 +65,7 @@ const cracksFrom = (b: Board, next: Random, center: Point, corners: readonly Poi
  * Film that let go: broken out along cracks; where it still hangs on it is pale with air below and curls up in flaps,
  * elsewhere it broke clean.
  */
-export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
+export function* peel(b: Board, f: FeatureOf<'peel'>, from: number): Steps {
   const next = random(from);
   const center = placed(b, next, f.at);
   const radius = f['size-mm'] / 2;
@@ -83,9 +84,10 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
     f.under === 'base'
       ? undefined
       : groundBelow(b, f.under === 'wood' ? { wood: 'oak' } : { paint: 'white' }, from);
+  yield;
   const lift = f['lift-um'];
   cracksFrom(b, next, center, points);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     if (Math.abs(x - center[0]) > radius * 2.6 || Math.abs(y - center[1]) > radius * 2.4) return;
     const d = edge(x, y, 1);
     if (d > radius) return;
@@ -169,4 +171,4 @@ export const peel = (b: Board, f: FeatureOf<'peel'>, from: number): void => {
         0.05 * stands * ease(2.2, 0.6, back / loose),
     );
   });
-};
+}

@@ -1,7 +1,8 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, scatter, stain } from '../field.ts';
+import { type Board, inBands, scatter, stain } from '../field.ts';
 import { carried, patches, settled } from '../mask.ts';
 import { drawnOut, ease, noise, random, rough } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 type SheenPatches = FeatureOf<'sheen-patches'>;
@@ -79,7 +80,7 @@ const thirsty = (size: number, from: number): Dullness => {
 };
 
 /** Places of other shine and the same color, with no relief; in oil the thirsty ones are gray and dry, too. */
-export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
+export function* sheenPatches(b: Board, f: SheenPatches, from: number): Steps {
   const size = f['size-mm'];
   const dullness =
     f.follows === 'cloth'
@@ -87,7 +88,7 @@ export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
       : f.follows === 'grain'
         ? thirsty(size, from)
         : flashing(size, from);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     const dull = dullness(x, y);
     // One grade runs into the next: what shines more by as much as it shines less elsewhere.
     const grade = Math.min(1, Math.max(-1, dull));
@@ -98,4 +99,4 @@ export const sheenPatches = (b: Board, f: SheenPatches, from: number): void => {
       scatter(b, i, 0.034 * f.strength * dull);
     }
   });
-};
+}

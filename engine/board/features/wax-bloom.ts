@@ -1,11 +1,12 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, scatter, slowly } from '../field.ts';
+import { type Board, inBands, raise, roughen, scatter, slowly } from '../field.ts';
 import { patches } from '../mask.ts';
 import { ease, noise, random, rough } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 import { traceOf, wipesOver } from '../wipes.ts';
 
 /** Powder on top of the wax: it sits where the cloth left the wax thicker, in its arcs and on their ridges. */
-export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): void => {
+export function* waxBloom(b: Board, f: FeatureOf<'wax-bloom'>, from: number): Steps {
   const patch = patches(26, from, 0.6, 1.25);
   const fine = Math.max(0.16, b.pitch * 1.2);
   const width = b.widthMm * 0.26;
@@ -24,7 +25,7 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     (x, y) => 4 * noise(x / 30, y / 33, from + 7) + 0.7 * noise(x / 11, y / 12, from + 8),
   );
   const bore = slowly(b, (x, y) => ease(-0.35, 0.5, noise(x / 13, y / 10, from + 9)));
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     let wax = 0.5;
     let threads = 0;
     for (const at of traces) {
@@ -46,4 +47,4 @@ export const waxBloom = (b: Board, f: FeatureOf<'wax-bloom'>, from: number): voi
     raise(b, i, 3 * share);
     roughen(b, i, 0.26, Math.min(1, 1.3 * lies));
   });
-};
+}

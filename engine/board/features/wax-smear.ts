@@ -1,6 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, raise, roughen, scatter } from '../field.ts';
+import { type Board, inBands, raise, roughen, scatter } from '../field.ts';
 import { between, ease, noise, random } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 import { traceOf, type Wipe, wipesOver } from '../wipes.ts';
 
 /** Short to-and-fro arcs of a polishing hand, no two alike, over the whole board. */
@@ -22,7 +23,7 @@ const scrubbed = (b: Board, seed: number, width: number): Wipe[] => {
 };
 
 /** Loose wax moved about in arcs, shiny and dull; or wax that set in the ridges of circling strokes, dull all over. */
-export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): void => {
+export function* waxSmear(b: Board, f: FeatureOf<'wax-smear'>, from: number): Steps {
   const set = f.state === 'set';
   const width = f['width-mm'];
   const count = Math.max(7, Math.round((3 * b.heightMm) / width));
@@ -30,7 +31,7 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
     ? scrubbed(b, from, width)
     : wipesOver(b, random(from), { count, width, radius: [0.25 * b.widthMm, 1.6 * b.widthMm] });
   const traces = passes.map(traceOf);
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     if (set) {
       roughen(b, i, 0.24, 0.9);
       scatter(b, i, 0.05 * f.strength * (1 + 0.6 * noise(x / 9, y / 7, from)));
@@ -55,4 +56,4 @@ export const waxSmear = (b: Board, f: FeatureOf<'wax-smear'>, from: number): voi
       scatter(b, i, Math.max(0, f.strength * share * (0.06 + 0.075 * thread + 0.08 * border)));
     });
   });
-};
+}

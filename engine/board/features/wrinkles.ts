@@ -1,6 +1,7 @@
 import type { FeatureOf } from '../../model/board.ts';
-import { type Board, everywhere, pour, raise, roughen, stain } from '../field.ts';
+import { type Board, inBands, pour, raise, roughen, stain } from '../field.ts';
 import { between, drawnOut, ease, noise, random, rough } from '../noise.ts';
+import type { Steps } from '../steps.ts';
 
 const HONEY = [0.2, 0.55, 1.2] as const;
 /** Light that goes through a thick skin spreads about so far, mm: what lies under it is seen without sharp borders. */
@@ -50,13 +51,13 @@ const windingFolds = (spacing: number, from: number) => {
 };
 
 /** A skin too large for what lies below: rounded folds that wind and fork. */
-export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void => {
+export function* wrinkles(b: Board, f: FeatureOf<'wrinkles'>, from: number): Steps {
   const s = f['spacing-mm'];
   const oil = f.color === 'honey';
   const winding = windingFolds(s * 0.85, from + 30);
   const lesser = windingFolds(s * (oil ? 0.36 : 0.4), from + 31);
   const soft = oil ? [b.red, b.green, b.blue].map((map) => blurred(b, map)) : [];
-  everywhere(b, (i, x, y) => {
+  yield* inBands(b, (i, x, y) => {
     // A pool has bays and tongues along the grain.
     const px = oil ? x + 7 * noise(x / 17, y / 11, from + 11) + 1.6 * noise(x / 5, y / 2.2, from + 12) : x;
     const py = oil ? y + 5 * noise(x / 16, y / 12, from + 13) + 0.8 * noise(x / 6, y / 2.4, from + 14) : y;
@@ -102,4 +103,4 @@ export const wrinkles = (b: Board, f: FeatureOf<'wrinkles'>, from: number): void
     raise(b, i, rise);
     pour(b, i, rise * 0.3);
   });
-};
+}
