@@ -139,6 +139,17 @@ it('puts harm that is under way before any page and before the film', async () =
   await opened.close();
 });
 
+it('shows of a coat that is still drying what it may turn out to be, and calls it nothing yet', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto(`/tell/#say=${encodeURIComponent('water based poly 20 minutes ago still sticky')}`);
+  await page.getByRole('heading', { name: 'Hands off' }).waitFor();
+  await page.getByRole('heading', { name: /^Where it is still so/ }).waitFor();
+  expect(await page.locator('.likely').innerText()).not.toMatch(/likely|surely|may be/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('says how much of a long post was read, and leads to help where the rest tells of harm', async () => {
   const opened = await openPage(PHONE);
   const { page } = opened;

@@ -15,12 +15,15 @@ export const LikelyFlaws = ({
   named,
   boarded,
   each,
+  later,
 }: {
   readonly considered: Considered;
   readonly named: readonly NamedFlaw[];
   readonly boarded: readonly string[];
   /** More than one is named, and no verdict holds for all of them. */
   readonly each: boolean;
+  /** It is still drying, and no flaw yet: what stands before what it may turn out to be. */
+  readonly later: string | undefined;
 }) => {
   const isNamed = (id: string) => named.some(({ defect }) => defect === id);
   const others = likely.filter(
@@ -30,7 +33,7 @@ export const LikelyFlaws = ({
   const shown = likely.filter((flaw) => isNamed(flaw.defect) || others.slice(0, free).includes(flaw));
   return (
     <section class="likely">
-      <h2>{each ? 'Each has its own answer' : 'What it looks like to me'}</h2>
+      <h2>{later ?? (each ? 'Each has its own answer' : 'What it looks like to me')}</h2>
       <ul>
         {shown.map(({ defect, name, chance }) => (
           <li key={defect}>
@@ -48,7 +51,9 @@ export const LikelyFlaws = ({
               )}
               <span class="tape flag">{name}</span>
             </a>
-            <p class="small">{chance < MAY_BE && isNamed(defect) ? 'you named it' : chanceSaid(chance)}</p>
+            {later === undefined && (
+              <p class="small">{chance < MAY_BE && isNamed(defect) ? 'you named it' : chanceSaid(chance)}</p>
+            )}
           </li>
         ))}
       </ul>

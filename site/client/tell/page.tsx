@@ -101,6 +101,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
       named={found.named}
       boarded={listening.ear.boarded}
       each={each}
+      later={found.heard.stillDrying?.lead}
     />
   );
   const reply = found && (
