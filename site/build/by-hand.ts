@@ -12,6 +12,9 @@ import { knowledge } from './knowledge.ts';
 const touch = (minutes: readonly [number, number]): string =>
   sayShort(spanOf(minutes), minutes[1] < 3 * HOUR_MIN ? 'min' : 'h');
 
+const bothDegrees = ([from, to]: readonly [number, number]): string =>
+  `${span([Math.round(toFahrenheit(from)), Math.round(toFahrenheit(to))], '°F')} (${span([from, to], '°C')})`;
+
 /** Each kind of top coat with its times at 73 °F and 50 %. */
 export const timesByHand = knowledge.products.map((product) => ({
   name: product.name,
@@ -21,13 +24,7 @@ export const timesByHand = knowledge.products.map((product) => ({
   sand: product['sand-if-beyond-hours'] ? `${product['sand-if-beyond-hours'][0]} h` : '–',
   use: span(product['light-use-days'], 'd'),
   cure: span(product['cure-days'], 'd'),
-  limits: span(
-    [
-      Math.round(toFahrenheit(product.limits.celsius[0])),
-      Math.round(toFahrenheit(product.limits.celsius[1])),
-    ],
-    '°F',
-  ),
+  limits: bothDegrees(product.limits.celsius),
 }));
 
 const WEATHERS = [

@@ -218,6 +218,41 @@ describe('what is typed', () => {
     await opened.close();
   });
 
+  it('begins in the units of her place, and leaves a link in its own', async () => {
+    const opened = await openPage({ locale: 'en-CA' });
+    const { page } = opened;
+    await page.goto(PAGE);
+    await expect.poll(() => page.getByLabel('°C, cm').isChecked()).toBe(true);
+    expect(await page.getByLabel('Air by day').inputValue()).toBe('21');
+    // A standard dresser, as its file has it.
+    expect(Number(await page.locator('[name=top-long]').inputValue())).toBeGreaterThan(90);
+    await plan(page);
+    expect(await page.locator('.plan').innerText()).toMatch(/mL|\d L[\s\S]*m²/);
+    await page.goto(`${PAGE}#product=oil-based-polyurethane&base=bare-wood&air=70&units=us`);
+    await expect.poll(() => page.getByLabel('Air by day').inputValue()).toBe('70');
+    expect(await page.getByLabel('°F, inches').isChecked()).toBe(true);
+    expectQuiet(opened);
+    await opened.close();
+  });
+
+  it('takes wood to show through bare wood, and what she chose to stay', async () => {
+    const opened = await openPage(PHONE);
+    const { page } = opened;
+    await page.goto(PAGE);
+    const tone = () => page.locator('[name=tone]:checked').inputValue();
+    expect(await tone()).toBe('dark');
+    await page.getByLabel('What lies below it?').selectOption('bare-wood');
+    expect(await tone()).toBe('wood');
+    await page.getByLabel('What lies below it?').selectOption('milk-paint');
+    expect(await tone()).toBe('dark');
+    await open(page, 'piece');
+    await page.getByLabel('Light color').check();
+    await page.getByLabel('What lies below it?').selectOption('bare-wood');
+    expect(await tone()).toBe('light');
+    expectQuiet(opened);
+    await opened.close();
+  });
+
   itAtLength('a link that is no plan changes nothing', async () => {
     const opened = await openPage();
     await opened.page.goto(`${PAGE}#x=1&product=<b>`);

@@ -8,10 +8,11 @@ import { late, NetworkFault, unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, keepable, unitsIn } from '../shared/form/form.ts';
 import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
-import { readNumber } from '../shared/form/number.ts';
+import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { wear } from '../shared/late-style.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
+import { pageUnits } from '../shared/say-date.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -28,6 +29,8 @@ const PRESETS = v.record(
   v.string(),
   v.tupleWithRest([v.string(), v.string(), v.array(v.string())], v.array(v.number())),
 );
+/** What shows through where nobody said: wood where no paint lies on it, a dark color else, which asks for most care. */
+const toneOver = (base: string): string => (['stain', 'bare-wood'].includes(base) ? 'wood' : 'dark');
 const PARTS = ['top', 'side', 'front', 'leg'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
@@ -40,6 +43,8 @@ export class ScheduleElement extends HTMLElement {
   #air = '';
   /** She chose the tool herself: another top coat does not change it. */
   #toolHers = false;
+  /** She chose what shows through herself: another base does not change it. */
+  #toneHers = false;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -93,6 +98,7 @@ export class ScheduleElement extends HTMLElement {
    */
   #fill(draft: Draft): void {
     this.#form.reset();
+    this.#turnToHers(draft);
     // A draft that names a ready-made piece and no size means the sizes of that piece.
     if (draft['preset'] && draft['top-count'] === undefined) this.#preset(draft['preset']);
     const emptied = Object.keys(this.#draft).filter(
@@ -110,6 +116,7 @@ export class ScheduleElement extends HTMLElement {
       ...draft,
     });
     this.#toolHers = false;
+    this.#toneHers = draft['tone'] !== undefined;
     nameUnits(this.#form, unitsIn(this.#draft));
   }
 
@@ -119,6 +126,19 @@ export class ScheduleElement extends HTMLElement {
     fillForm(this.#form, draft);
     this.#noteAir();
     this.#tellFolded();
+  }
+
+  /** Into the units of the page, where nothing that is told stands in others; what nobody chose is whole degrees then. */
+  #turnToHers(told: Draft): void {
+    const units = pageUnits();
+    const measured = keysOf(PLAN_FIELDS).some((name) => told[name] && PLAN_FIELDS[name].turn);
+    if (told['units'] || measured || units === unitsIn(this.#draft)) return;
+    const turned = this.#turned(this.#draft, units);
+    const air = writeNumber(readNumber(turned['air'] ?? ''), 0);
+    const night = usualNight({ ...turned, air, units }, this.#colder);
+    this.#put({ ...turned, units, air, ...(night !== undefined && { night }) });
+    this.#preset(this.#draft['preset'] ?? '');
+    nameUnits(this.#form, units);
   }
 
   get #colder(): number {
@@ -152,6 +172,8 @@ export class ScheduleElement extends HTMLElement {
     }
     if (target.name === 'preset') this.#preset(target.value);
     if (target.name === 'tool') this.#toolHers = true;
+    if (target.name === 'tone') this.#toneHers = true;
+    if (target.name === 'base' && !this.#toneHers) this.#put({ tone: toneOver(target.value) });
     if (target.name === 'product') void this.#usualTool();
     if (target.name === 'air') {
       const night = nightFollowing(this.#draft, this.#air, this.#colder);
@@ -207,6 +229,7 @@ export class ScheduleElement extends HTMLElement {
     }
     const kept = recall('schedule-form');
     if (kept) this.#fill(kept.draft);
+    else this.#turnToHers({});
     return undefined;
   }
 

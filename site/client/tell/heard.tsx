@@ -2,6 +2,7 @@ import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import type { Heard as HeardText, Mind } from '#engine/hear.ts';
 import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { choices } from '../../shared/choices.ts';
+import { TOLD } from '../../shared/told.ts';
 import { dangerName, flawName } from './state.ts';
 import { factWords, isTaken } from './words.ts';
 
@@ -20,12 +21,22 @@ const NO_CLEAR_COAT = ['wax', 'oil', 'hardwax-oil'];
 /** More answers than that are no help to read. */
 const FEW = 3;
 
+/** A fact in words. The age of what lies below is an answer that tells nothing without its question. */
+const wordsOf = (
+  fact: string,
+  value: string | number,
+  range?: readonly [number, number],
+): string | undefined => {
+  const says = factWords({ ...choices, ...TOLD }, fact, value, range);
+  return says && fact === 'age' ? `${TOLD.age.ask} ${says}` : says;
+};
+
 /** What is left open, in words: a list of six kinds is told as what they have in common. */
 const amongWords = (fact: string, values: readonly string[]): string => {
   const clear = !values.some((value) => NO_CLEAR_COAT.includes(value));
   if (fact === 'family' && values.length >= FEW)
     return clear ? 'A clear coat, kind not said' : 'A top coat, kind not said';
-  return values.flatMap((value) => factWords(choices, fact, value) ?? []).join(' or ');
+  return values.flatMap((value) => wordsOf(fact, value) ?? []).join(' or ');
 };
 
 const SAID = { yes: 'Yes', no: 'No', unsure: 'Can’t tell' } as const;
@@ -39,7 +50,7 @@ export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
     [...new Set(spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`))].join(', ');
   const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
     const ask = askOf(mind, name);
-    const says = ask && isKeyOf(SAID, value) ? `${ask} ${SAID[value]}` : factWords(choices, name, value);
+    const says = ask && isKeyOf(SAID, value) ? `${ask} ${SAID[value]}` : wordsOf(name, value);
     return says ? [{ name, says, rests: '' }] : [];
   });
   // A film that is sticky long past its time has one standing, as she tells it by a tap: that, or how dry it is.
@@ -50,7 +61,7 @@ export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
   const facts = heard.facts
     .filter((fact) => isTaken(fact) && !isTold(fact.fact))
     .flatMap(({ fact, value, range, rests }): Strip[] => {
-      const says = factWords(choices, fact, value, range);
+      const says = wordsOf(fact, value, range);
       return says ? [{ name: fact, says, rests: quoted(rests) }] : [];
     });
   const among = heard.among
