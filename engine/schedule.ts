@@ -13,3 +13,4 @@ export { areaOf, largestFace } from './schedule/piece.ts';
 export { schedule } from './schedule/plan.ts';
 export type { PlanStep } from './schedule/steps.ts';
 export { type WetEdge, wetEdgeOf } from './schedule/wet-edge.ts';
+export { firstFit } from './schedule/windows.ts';

@@ -1,8 +1,9 @@
-import { MINUTE_MS } from '#engine/plain/time.ts';
-import type { Job, Planned } from '#engine/schedule.ts';
+import { firstFit, type Job, type Planned } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
+import { calendarAt } from '../shared/calendar.ts';
 import { late } from '../shared/fetch-json.ts';
 import { localText } from '../shared/form/local-time.ts';
+import { rounded } from './draft.ts';
 import { type Line, linesOf } from './words.ts';
 
 const quoted = (text: string): string => `"${text.replaceAll('"', '""')}"`;
@@ -28,6 +29,11 @@ export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
 /** What goes into a calendar: hands-on steps and the dates, a wait's end as the next step's beginning. */
 const RUNG = ['wash', 'test-patch', 'coat', 'buff', 'light-use', 'full-use'];
 
+/** So long a date stands in a calendar. */
+const DATE_MINUTES = 30;
+/** RFC 5545, 3.3.11: what parts values is escaped in a text, which is not done for the name of a calendar. */
+const escaped = (text: string): string => text.replace(/[\\;,]/g, '\\$&');
+
 /** The plan as a calendar file. Loaded on demand, since the library weighs more than the planner. */
 export const calendarOf = async (
   job: Job,
@@ -36,17 +42,18 @@ export const calendarOf = async (
   now: number,
 ): Promise<string> => {
   const { default: ical, ICalAlarmType } = await late(() => import('ical-generator'));
-  const calendar = ical({ name: `Halfdry: ${job.piece}`, prodId: '//Halfdry//Schedule//EN' });
+  const calendar = ical({ name: escaped(`Halfdry: ${job.piece}`), prodId: '//Halfdry//Schedule//EN' });
   const lines = linesOf(job, outcome, data).filter(({ step }: Line) => RUNG.includes(step.kind));
   for (const { step, title, notes } of lines) {
-    const day = step.kind === 'light-use' || step.kind === 'full-use';
-    // A date rings when it is sure; work rings when it begins.
-    const start = new Date(day ? step.to : step.from);
+    // A date rings once it is sure, in hours when she works; work rings when it begins.
+    const isDate = step.kind === 'light-use' || step.kind === 'full-use';
+    const sure = isDate && firstFit(job, calendarAt(job.start), rounded(step.to), DATE_MINUTES);
+    const { from, to } = sure || step;
     calendar.createEvent({
       id: `${job.start}-${step.kind}-${step.coat ?? 0}@halfdry`,
       stamp: new Date(now),
-      start,
-      end: day ? new Date(step.to + 30 * MINUTE_MS) : new Date(step.to),
+      start: new Date(from),
+      end: new Date(to),
       summary: `${job.piece}: ${title}`,
       description: notes.join('\n'),
       alarms: [{ type: ICalAlarmType.display, trigger: 600 }],
