@@ -15,7 +15,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/jobs.ts':
     'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':
-    'areaOf buildOf cansFor datesOf fitnessOf largestFace litersOf nightOf schedule wetEdgeOf',
+    'areaOf buildOf cansFor datesOf firstFit fitnessOf largestFace litersOf nightOf schedule wetEdgeOf',
   'engine/fitness.ts':
     'chooseCoat judgeLaying layingOfCase layingOfCoat noesOfAll overCoat pieceOf pieceOfCase underCan',
   'engine/practice.ts':
