@@ -1,3 +1,4 @@
+import type { Span } from '../plain/span.ts';
 import { GRAVITY } from './leveling.ts';
 import { answer, outside, type Result } from './quantity.ts';
 
@@ -21,7 +22,7 @@ export type Rise = {
   /** Clean, mobile surface (Hadamard and Rybczynski): half as fast again. */
   readonly mobileMicrometersPerSecond: number;
   /** Through the whole film, slow and quick. */
-  readonly seconds: { readonly from: number; readonly to: number };
+  readonly seconds: Span;
   /** Below 0.1 everywhere inside the valid range, which Stokes' law asks for. */
   readonly reynolds: number;
 };

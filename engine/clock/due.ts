@@ -1,3 +1,4 @@
+import type { Stretch } from '../plain/time.ts';
 import { lateAt } from './late.ts';
 import type { Reading } from './reading.ts';
 import { sayInstant, type TimeStyle, untilOf } from './say-time.ts';
@@ -10,8 +11,7 @@ export const dueOf = (reading: Reading | undefined, now: number, style: TimeStyl
   if (reading?.kind !== 'running') return { at: Number.NEGATIVE_INFINITY, says: 'no time can be told' };
   const { moments, handsOff, wipeOff, buff, flaw, last, lead, sanded, pastMost } = reading;
   const { recoat, cure, 'light-use': use, 'sand-if-beyond': deadline } = moments;
-  const late = ({ from, to }: { readonly from: number; readonly to: number }) =>
-    untilOf(from, to, now, style).late;
+  const late = ({ from, to }: Stretch) => untilOf(from, to, now, style).late;
   if (wipeOff)
     return { at: wipeOff.to, says: `wipe the surplus off by ${sayInstant(wipeOff.to, now, style)}` };
   if (buff && now < buff.to)

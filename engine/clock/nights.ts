@@ -3,7 +3,8 @@ import { type History, type Spell, steady } from '../calc/drying/history.ts';
 import { saturationPascals } from '../calc/saturation-pressure.ts';
 import { vaporPascals } from '../calc/vapor-pressure-deficit.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY_MIN, DAY_MS, MINUTE_MS } from '../plain/time.ts';
+import type { Span } from '../plain/span.ts';
+import { DAY_MIN, DAY_MS, MINUTE_MS, type Stretch } from '../plain/time.ts';
 import type { LaidCoat } from './coat.ts';
 import { dateFormat } from './format.ts';
 
@@ -20,15 +21,12 @@ export type Calendar = {
   readonly weekday: number;
 };
 
-/** A stretch of time, epoch milliseconds. */
-type Stretch = { readonly from: number; readonly to: number };
-
 /** What the air of a place depends on. */
 export type Air = {
   readonly day: Climate;
   readonly night: ColdestNight;
   /** Minutes of the day in which someone works there. */
-  readonly hours: { readonly from: number; readonly to: number };
+  readonly hours: Span;
 };
 /** The tables that tell when night is, and how damp. */
 export type NightTable = { readonly night: Pick<Plan['night'], 'from' | 'to' | 'most-humidity'> };

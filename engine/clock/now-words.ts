@@ -1,3 +1,4 @@
+import type { Stretch } from '../plain/time.ts';
 import { type TimeStyle, untilOf } from './say-time.ts';
 
 export type NowWords = {
@@ -17,7 +18,7 @@ export type Said = Pick<NowWords, 'doing' | 'verdict' | 'why'>;
 export const until = (
   doing: NowWords['doing'],
   words: string,
-  { from, to }: { readonly from: number; readonly to: number },
+  { from, to }: Stretch,
   why: string,
   now: number,
   style: TimeStyle,

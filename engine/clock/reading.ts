@@ -7,7 +7,7 @@ import { answer, type Problem } from '../calc/quantity.ts';
 import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import { MINUTE_MS } from '../plain/time.ts';
+import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
 import { hasNoWindow } from './late.ts';
 import { mayHoldLead } from './lead.ts';
@@ -19,7 +19,7 @@ import { isThin } from './thin.ts';
 export const AHEAD_MILLISECONDS = MINUTE_MS;
 
 /** When something comes, in epoch milliseconds, and what made it wide. */
-export type Moment = { readonly from: number; readonly to: number; readonly reasons: readonly Widening[] };
+export type Moment = Stretch & { readonly reasons: readonly Widening[] };
 
 export type Running = {
   readonly kind: 'running';

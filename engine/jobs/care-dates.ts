@@ -8,9 +8,8 @@ import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from
 import { airAfter, type Calendar } from '../clock/nights.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
+import { DAY_MIN, MINUTE_MS, type Stretch } from '../plain/time.ts';
 import { type Dates, datesOf } from '../schedule/dates.ts';
-import type { Stretch } from '../schedule/windows.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
 import { supposedNight } from './nights.ts';

@@ -2,6 +2,7 @@ import { sayFilm } from '../calc/say-film.ts';
 import type { Units } from '../calc/units.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Sanding } from '../model/plan.ts';
+import type { Span } from '../plain/span.ts';
 import { adviceOf, type FilmAdvice } from './advice.ts';
 import type { Layers } from './layers.ts';
 import { type BaseWords, sayBase } from './say-card.ts';
@@ -43,8 +44,7 @@ export type SectionSize = {
 
 const USUAL: SectionSize = { width: 320, height: 240, base: 0.25, least: 22 };
 
-const middle = (dry: { from: number; to: number } | undefined): number | undefined =>
-  dry && (dry.from + dry.to) / 2;
+const middle = (dry: Span | undefined): number | undefined => dry && (dry.from + dry.to) / 2;
 
 /**
  * Heights in proportion that fill `room`; those that would be too low get the least, and the rest share what is left.

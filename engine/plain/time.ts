@@ -1,3 +1,8 @@
+import type { Span } from './span.ts';
+
+/** From one instant to another, epoch milliseconds. */
+export type Stretch = Span;
+
 /** Milliseconds, in which instants are counted. */
 export const MINUTE_MS = 60_000;
 export const HOUR_MS = 60 * MINUTE_MS;

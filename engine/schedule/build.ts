@@ -1,3 +1,4 @@
+import type { Span } from '../plain/span.ts';
 import type { Job, PlanProduct, PlanTables } from './job.ts';
 
 /** Coats and film. Wet and dry film in µm; `dry` and `total` as from–to, since cans differ in solids. */
@@ -9,8 +10,8 @@ export type Build = {
    * again.
    */
   readonly taken: number;
-  readonly dry: { readonly from: number; readonly to: number };
-  readonly total: { readonly from: number; readonly to: number };
+  readonly dry: Span;
+  readonly total: Span;
   /** Nothing where the finish lies in the wood and makes no film to speak of. */
   readonly target?: number | undefined;
   readonly most?: number | undefined;

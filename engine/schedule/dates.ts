@@ -1,8 +1,7 @@
 import type { Family } from '../model/family.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY_MS, HOUR_MS } from '../plain/time.ts';
+import { DAY_MS, HOUR_MS, type Stretch } from '../plain/time.ts';
 import type { Job } from './job.ts';
-import type { Stretch } from './windows.ts';
 
 /** When the buyer may do what, epoch milliseconds. Of a range the late end is the one to promise. */
 export type Dates = {

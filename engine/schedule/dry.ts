@@ -1,18 +1,21 @@
 import { dryingOf } from '../calc/drying/figures.ts';
 import type { ChainMilestone, Milestone } from '../calc/drying/milestone.ts';
 import { slowing } from '../calc/drying/slowing.ts';
+import type { Slowing } from '../calc/drying/slowing-range.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
 import { historyFrom, nightOf, nightsIn } from '../clock/nights.ts';
-import { DAY_MIN, MINUTE_MS } from '../plain/time.ts';
-import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
-import type { Stretch } from './windows.ts';
+import { DAY_MIN, MINUTE_MS, type Stretch } from '../plain/time.ts';
+import type { Planning } from './planning.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
 const HORIZON = { between: 14, last: 90 } as const;
 
 export type Dried = Readonly<Record<ChainMilestone, Stretch>> & { readonly 'sand-if-beyond'?: Stretch };
+
+/** What a plan has told of a coat that dries: of the build the wet film alone, µm. */
+type Drying = Omit<Planning, 'build'> & { readonly build: Pick<Planning['build'], 'wet'> };
 
 /**
  * When a coat laid by `laidTo` reaches each moment, epoch milliseconds, through the days and nights after it. A label
@@ -20,16 +23,12 @@ export type Dried = Readonly<Record<ChainMilestone, Stretch>> & { readonly 'sand
  * the day of full cure forward: that is a promise to a buyer.
  */
 export const driedAt = (
-  plan: PlanTables,
-  job: Job,
-  product: PlanProduct,
-  calendar: Calendar,
-  wet: number,
+  { plan, job, product, calendar, build }: Drying,
   laidTo: number,
   which: keyof typeof HORIZON,
 ): Result<Dried> => {
   const { label } = job;
-  const thickness = relativeFilm(product, job.applicator, wet);
+  const thickness = relativeFilm(product, job.applicator, build.wet);
   const found = drying({
     product: dryingOf(product),
     ...(label && { label }),
@@ -62,15 +61,12 @@ export type Night = Stretch & {
   /** Too cold to count on any drying at all. */
   readonly rests: boolean;
   /** How many times longer drying takes than by day. */
-  readonly slower: Stretch;
+  readonly slower: Slowing;
 };
 
 /** The nights that fall on a wait. */
 export const nightsOn = (
-  plan: PlanTables,
-  job: Job,
-  product: PlanProduct,
-  calendar: Calendar,
+  { plan, job, product, calendar }: Planning,
   wait: Stretch,
   coat: number,
 ): readonly Night[] => {

@@ -4,6 +4,8 @@ import type { ValueOf } from '../model/facts.ts';
 import type { PARTS, Plan, TRIALS, WEARS } from '../model/plan.ts';
 import type { Product } from '../model/product.ts';
 
+import type { Span } from '../plain/span.ts';
+
 export type { Calendar } from '../clock/nights.ts';
 
 export type Part = (typeof PARTS)[number];
@@ -54,5 +56,5 @@ export type Job = {
   /** Epoch milliseconds; nothing is planned before. */
   readonly start: number;
   /** Minutes of the day, and weekdays from Sunday on. */
-  readonly hours: { readonly from: number; readonly to: number; readonly days: readonly boolean[] };
+  readonly hours: Span & { readonly days: readonly boolean[] };
 };

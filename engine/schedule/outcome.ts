@@ -1,12 +1,12 @@
 import type { No } from '../fitness/judge.ts';
 import type { FitnessRow } from '../fitness/rows.ts';
+import type { Stretch } from '../plain/time.ts';
 import type { SaidRule } from '../rules/rules.ts';
 import type { Build } from './build.ts';
 import type { Dates } from './dates.ts';
 import type { Night } from './dry.ts';
 import type { PlanStep } from './steps.ts';
 import type { WetEdge } from './wet-edge.ts';
-import type { Stretch } from './windows.ts';
 
 /** What is known whether or not there is a plan. */
 export type Reckoned = {

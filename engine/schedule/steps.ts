@@ -5,9 +5,10 @@ import { coatStep } from '../fitness/case.ts';
 import { rubOf, washOf } from '../fitness/judge.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
+import type { Stretch } from '../plain/time.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import type { Job, PlanProduct, PlanTables } from './job.ts';
-import type { Stretch } from './windows.ts';
+import type { Planning } from './planning.ts';
 
 /** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
 export type Raw = Stretch & {
@@ -80,11 +81,9 @@ const looksOf = (plan: PlanTables, job: Job, product: PlanProduct, raw: Raw): re
 
 /** Every step with the cautions of the rules and the flaws to look for. No plan can switch a rule off. */
 export const cautioned = (
-  plan: PlanTables,
+  { plan, job, product }: Planning,
   known: Firing<SaidRule>,
   on: Case,
-  job: Job,
-  product: PlanProduct,
   steps: readonly Raw[],
   whole: readonly SaidRule[],
 ): readonly PlanStep[] => {

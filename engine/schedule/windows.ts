@@ -1,10 +1,7 @@
-import { MINUTE_MS } from '../plain/time.ts';
+import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import type { Calendar, Job } from './job.ts';
 
 const DAYS = 7;
-
-/** A stretch of time, epoch milliseconds. */
-export type Stretch = { readonly from: number; readonly to: number };
 
 /** Her working hours from day 0 on, one after another. Nothing where no day of the week is hers. */
 function* windows({ hours }: Job, calendar: Calendar): Generator<Stretch> {
@@ -31,4 +28,11 @@ export const firstFit = (
     if (to <= window.to) return { from, to };
   }
   return undefined;
+};
+
+/** The day of the calendar in which an instant lies. */
+export const dayOf = (calendar: Calendar, at: number): number => {
+  let day = 0;
+  while (calendar.at(day + 1, 0) <= at) day += 1;
+  return day;
 };

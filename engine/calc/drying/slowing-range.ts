@@ -1,5 +1,7 @@
+import type { Span } from '../../plain/span.ts';
+
 /** How many times longer a step takes, from–to. Exactly 1–1 where nothing has changed. */
-export type Slowing = { readonly from: number; readonly to: number };
+export type Slowing = Span;
 
 export const ordered = (one: number, two: number): Slowing => ({
   from: Math.min(one, two),

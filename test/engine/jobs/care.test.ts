@@ -120,11 +120,13 @@ describe('the dates of a card', () => {
       const planned = job({ night, hours: { from: plan.night.to, to: plan.night.from, days: [] } });
       const wet = figures['reference-wet-film-micrometers'];
       const dried = driedAt(
-        plan,
-        planned,
-        { ...figures, id: product, ambering: 'none' } as never,
-        calendar(laidAt),
-        wet,
+        {
+          plan,
+          job: planned,
+          product: { ...figures, id: product, ambering: 'none', 'square-meters-per-liter': [8, 12] },
+          calendar: calendar(laidAt),
+          build: { wet },
+        },
         laidAt,
         'last',
       );

@@ -1,7 +1,8 @@
 /** Odd jobs beside the scenarios: a tool that does not suit, hours too short, a cold night. Common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { FAMILIES } from '#engine/model/family.ts';
-import { codes, DAY, HOUR, job, known, outcome, plan, planned } from './sheet.ts';
+import { schedule } from '#engine/schedule.ts';
+import { calendar, codes, DAY, HOUR, job, known, outcome, plan, planned, productOf } from './sheet.ts';
 
 describe('odd jobs', () => {
   it('oil over latex paint: no', () => {
@@ -74,5 +75,13 @@ describe('odd jobs', () => {
     expect(found).toEqual([...found].sort((one, two) => one - two));
     // A maker's 72 hours, twice as long 10 °C colder: 144 h, less the 6 that have passed.
     expect(earliest(10)).toBeCloseTo(9 * HOUR + 138 * HOUR, 0);
+  });
+
+  it('a product of which the tables say no coats is named', () => {
+    const none = { ...plan, coats: plan.coats.filter(({ families }) => !families.includes('water-based')) };
+    const one = job();
+    expect(() => schedule(none, known, one, productOf(one.product), calendar)).toThrow(
+      'no row of coats is for water-based-polyurethane',
+    );
   });
 });

@@ -24,7 +24,7 @@ export const HOUR = 60 * MINUTE;
 export const DAY = 24 * HOUR;
 
 /** Days of 24 hours from instant 0, a Monday. */
-const calendar: Calendar = { at: (day, minute) => day * DAY + minute * MINUTE, weekday: 1 };
+export const calendar: Calendar = { at: (day, minute) => day * DAY + minute * MINUTE, weekday: 1 };
 
 const preset = (id: string) => {
   const found = plan.presets.find((one) => one.id === id);
