@@ -4,17 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { say } from '#engine/faults/say.ts';
-import { link } from '#engine/link.ts';
 import { careTable, readCare } from '../../content/tools/care.ts';
 import { choicesTable } from '../../content/tools/choices.ts';
 import { languageTable } from '../../content/tools/hear.ts';
 import { planTable, readPlan } from '../../content/tools/plan.ts';
-import { readContent } from '../../content/tools/read.ts';
 import { sightsTable } from '../../content/tools/sights.ts';
+import { known } from './real/knowledge.ts';
 
-const linked = link(readContent(process.cwd()), {});
-if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
-const known = linked.value;
 const READERS = {
   plan: planTable,
   care: careTable,

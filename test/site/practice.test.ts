@@ -1,14 +1,12 @@
 /** Practice on a phone: one tap answers, keys alone, nothing told by a picture too early; a class by link; paper without script. */
 import { expect, it } from 'vitest';
-import { linkedKnowledge } from '../../content/tools/knowledge.ts';
 import { readPractice } from '../../content/tools/practice.ts';
 import { renderBoard } from '../../engine/board/render.ts';
-import type { Knowledge } from '../../engine/index.ts';
 import { dealPractice } from '../../engine/practice.ts';
+import { known } from '../content/real/knowledge.ts';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE } from './browser.ts';
 
-const known = linkedKnowledge(process.cwd()).known as Knowledge;
 const words = readPractice(known, process.cwd());
 const SET = [
   { level: 'case', flaw: 'cloudy-film', seed: 4711 },

@@ -1,13 +1,11 @@
 /** `npm run walk`: the answer in the terminal, and a whole sentence for every slip. */
 import { describe, expect, it } from 'vitest';
-import { linkedKnowledge } from '../../content/tools/knowledge.ts';
 import { walkCommand } from '../../content/tools/walk.ts';
 import { Refused } from '../../content/tools/walk-args.ts';
+import { known } from '../content/real/knowledge.ts';
 import { run } from './command.ts';
 
 const PATIENCE = { timeout: 240_000 };
-const { known } = linkedKnowledge(process.cwd());
-if (!known) throw new Error('the content does not link; npm run check tells why');
 const printed = (...args: readonly string[]) => walkCommand(known, args);
 
 describe('walk', () => {

@@ -2,12 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { gradeOf, HIGHEST_GRADE } from '../../../content/tools/grade.ts';
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
 import { readPractice } from '../../../content/tools/practice.ts';
-import type { Knowledge } from '../../../engine/index.ts';
 import { dealPractice } from '../../../engine/practice.ts';
+import { known } from './knowledge.ts';
 
-const known = linkedKnowledge(process.cwd()).known as Knowledge;
 const words = readPractice(known, process.cwd());
 
 /** Slow readers of plain text; adults read 238 words a minute (Brysbaert, Journal of Memory and Language, 2019, from memory). */

@@ -1,12 +1,11 @@
 /** Boards that are dealt for tests, of seeds that no other test draws, and how they are looked through. */
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+
 import { readPractice } from '../../../content/tools/practice.ts';
-import type { Knowledge } from '../../../engine/index.ts';
 import type { PracticeWords } from '../../../engine/model/practice.ts';
 import { dealPractice, PRACTICE_LEVELS, type PracticeItem, SOUND } from '../../../engine/practice.ts';
+import { known } from '../../content/real/knowledge.ts';
 
-const { known: linked } = linkedKnowledge(process.cwd());
-export const known: Knowledge = linked;
+export { known };
 export const words: PracticeWords = readPractice(known, process.cwd());
 
 export const drawn: readonly PracticeItem[] = Array.from({ length: 330 }, (_, n) =>

@@ -27,10 +27,9 @@ import {
   SOUND,
 } from '../../../engine/practice.ts';
 import { actOf } from '../../../engine/walk/act.ts';
+import { known } from '../../content/real/knowledge.ts';
 import { THOROUGH } from '../../thorough.ts';
 
-const { known: linked } = linkedKnowledge(process.cwd());
-const known = linked as Knowledge;
 const words = readPractice(known, process.cwd());
 
 /** Seeds far apart and close together. */

@@ -3,15 +3,13 @@
  * which it is not there. Each flaw with a few seeds; the times that a can prints are round ones.
  */
 import { describe, expect, it } from 'vitest';
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
 import { readPractice } from '../../../content/tools/practice.ts';
-import { answerOf, type Knowledge, stageOf, visits } from '../../../engine/index.ts';
+import { answerOf, stageOf, visits } from '../../../engine/index.ts';
 import { ASKED } from '../../../engine/knowledge/known-questions.ts';
 import { signOf } from '../../../engine/knowledge/sign.ts';
 import { dealPractice, type PracticeItem, practised } from '../../../engine/practice.ts';
+import { known } from '../../content/real/knowledge.ts';
 
-const { known: linked } = linkedKnowledge(process.cwd());
-const known = linked as Knowledge;
 const words = readPractice(known, process.cwd());
 const items: readonly PracticeItem[] = practised(known, 'stage').flatMap((flaw, at) =>
   [0, 1, 2, 3].map((n) =>

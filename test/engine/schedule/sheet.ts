@@ -1,7 +1,5 @@
 /** The real tables and products, and a plain job to vary in tests. */
 
-import { say } from '#engine/faults/say.ts';
-import { link } from '#engine/link.ts';
 import {
   type Calendar,
   type Job,
@@ -12,11 +10,9 @@ import {
   type Units,
 } from '#engine/schedule.ts';
 import { readPlan } from '../../../content/tools/plan.ts';
-import { readContent } from '../../../content/tools/read.ts';
+import { known } from '../../content/real/knowledge.ts';
 
-const linked = link(readContent(process.cwd()), {});
-if (!linked.ok) throw new Error(linked.issues.map(say).join('\n'));
-export const known = linked.value;
+export { known };
 export const plan = readPlan(known, process.cwd());
 
 export const MINUTE = 60_000;

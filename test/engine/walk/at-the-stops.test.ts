@@ -17,10 +17,8 @@ import {
 } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { factsOfStep } from '#engine/rules/hazards.ts';
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+import { known as real } from '../../content/real/knowledge.ts';
 import { defect, known, question, remedy } from '../small.ts';
-
-const { known: real } = linkedKnowledge(process.cwd());
 
 const ANSWERS = ['yes', 'no', 'unsure'] as const;
 

@@ -8,10 +8,8 @@ import { asksOf, disturbsOldFilm, emptyCase, possible, resolve, withFact } from 
 import { hazardRows } from '#engine/rules/hazards.ts';
 import { actionKey, stepsOfAct } from '#engine/walk/act.ts';
 import { sharedSteps } from '#engine/walk/shared-steps.ts';
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+import { known as real } from '../../content/real/knowledge.ts';
 import { defect, known, question, remedy, rule } from '../small.ts';
-
-const { known: real } = linkedKnowledge(process.cwd());
 
 describe('what is asked beside the steps of a repair', () => {
   it('is each fact that a stop or a caution of care hangs on, or that lets a step give way, at its first step', () => {
