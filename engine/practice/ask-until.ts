@@ -1,4 +1,5 @@
-import { type Moment, sayInstant, sayUntil } from '../clock.ts';
+import type { Moment } from '../clock/reading.ts';
+import { sayInstant, sayUntil } from '../clock/say-time.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import type { Doing } from '../model/remedy.ts';
 import { MINUTE_MS } from '../plain/time.ts';

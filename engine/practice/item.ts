@@ -1,5 +1,6 @@
 import type { Case } from '../case/case.ts';
-import type { LaidCoat, Running } from '../clock.ts';
+import type { LaidCoat } from '../clock/coat.ts';
+import type { Running } from '../clock/reading.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { Standing } from '../model/stage.ts';
 import { isOneOf } from '../plain/entry-of.ts';

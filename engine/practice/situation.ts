@@ -1,7 +1,8 @@
 import type { Applicator } from '../calc/drying/figures.ts';
 import { answerOf, canCheck } from '../case/answers.ts';
 import { type Case, emptyCase, withAnswer, withFact } from '../case/case.ts';
-import { type ClockProduct, clockNow, type LaidCoat, type Running } from '../clock.ts';
+import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
+import { clockNow, type Running } from '../clock/reading.ts';
 import { ASKED } from '../knowledge/known-questions.ts';
 import { signOf } from '../knowledge/sign.ts';
 import { visits } from '../knowledge/tree.ts';

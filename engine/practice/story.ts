@@ -1,6 +1,6 @@
 import { answerOf } from '../case/answers.ts';
 import type { Case } from '../case/case.ts';
-import { sayInstant, type TimeStyle } from '../clock.ts';
+import { sayInstant, type TimeStyle } from '../clock/say-time.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';

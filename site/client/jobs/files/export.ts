@@ -4,7 +4,7 @@ import { type Deck, recall } from '../../shared/storage.ts';
 import { dataUrlOf } from '../parts/photo.ts';
 import { readPhotos, readRaw, readRemoved } from '../store/index.ts';
 import { markExport } from '../store/marks.ts';
-import type { KeptPhoto } from '../store/photos.ts';
+import type { KeptPhoto } from '../store/records.ts';
 
 const JSON_TYPE = 'application/json';
 /** `2026-11-25`, for the name of a file. */

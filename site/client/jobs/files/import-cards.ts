@@ -1,9 +1,10 @@
 import { cardsRemoved, type ImportRow, mergeCards } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { markChange } from '../store/marks.ts';
-import { dropPhotos, type KeptPhoto, putPhoto } from '../store/photos.ts';
+import { dropPhotos, putPhoto } from '../store/photos.ts';
 import { cardReader } from '../store/reader.ts';
-import { keepRemoved, type Removed, takeOut } from '../store/removal.ts';
+import type { KeptPhoto, Removed } from '../store/records.ts';
+import { keepRemoved, takeOut } from '../store/removal.ts';
 import { tellTabs } from '../store/tabs.ts';
 import { cardIn, putCard, write } from '../store/write.ts';
 

@@ -8,7 +8,7 @@ import { partIn } from '../../shared/element.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { photoOf } from '../parts/photo.ts';
 import { mendCard, putCards, readOne, readRemoved, restoreCards } from '../store/index.ts';
-import type { KeptPhoto } from '../store/photos.ts';
+import type { KeptPhoto } from '../store/records.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsFrame } from '../views/frame.ts';
 import { importCards } from './import-cards.ts';

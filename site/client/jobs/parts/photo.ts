@@ -1,6 +1,6 @@
 import type { JobCard } from '#engine/model/job-card.ts';
 import { newId } from '../../shared/id.ts';
-import type { KeptPhoto } from '../store/photos.ts';
+import type { KeptPhoto } from '../store/records.ts';
 
 /** The longer side of a kept photo, pixels: enough to judge a flaw, a tenth of what a phone takes. */
 const LONGEST = 1600;

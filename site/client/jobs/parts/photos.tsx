@@ -4,7 +4,7 @@ import type { CardPhoto, JobCard } from '#engine/model/job-card.ts';
 import { counted } from '../../shared/counted.ts';
 import { sayDateTime } from '../../shared/say-date.ts';
 import { addPhoto, readPhotos, removePhoto } from '../store/index.ts';
-import type { KeptPhoto } from '../store/photos.ts';
+import type { KeptPhoto } from '../store/records.ts';
 import { Act } from '../views/controls.tsx';
 import { useFrame } from '../views/frame.ts';
 import type { CardHands } from '../views/hands.ts';

@@ -2,11 +2,8 @@ import type { Clash } from '#engine/jobs/three-way.ts';
 import { newId } from '../../shared/id.ts';
 import { jobsDb } from './db.ts';
 import { faultOf } from './fault.ts';
+import type { Change, KeptClash } from './records.ts';
 import { withinTime } from './time-limit.ts';
-import type { Change } from './write.ts';
-
-/** Both versions of what two tabs changed at once, kept with the card until she has chosen. */
-export type KeptClash = Clash & { readonly id: string; readonly card: string; readonly at: number };
 
 /** Keeps clashes in the transaction that writes the card, so that no version is ever nowhere. */
 export const keepClashes = async (

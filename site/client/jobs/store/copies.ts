@@ -1,10 +1,8 @@
 import type { RemovedCard } from '#engine/model/job-card.ts';
 import { hasRoomFor, Shelf, tryCopy, type Versions } from '../../shared/second-copy.ts';
-import type { KeptClash } from './clashes.ts';
-import type { JobsDb } from './db.ts';
-import { cardUnder, type KeptPhoto, keyOf, photosIn, photoUnder } from './photos.ts';
+import { cardUnder, keyOf, photosIn, photoUnder } from './photos.ts';
 import { changedOn, photosOn } from './raw-card.ts';
-import type { SetAside } from './set-aside.ts';
+import type { JobsDb, KeptClash, KeptPhoto, SetAside } from './records.ts';
 
 /** What a change touches, so that the second copies follow it. */
 export type Touched = {

@@ -1,24 +1,9 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { RemovedCard } from '#engine/model/job-card.ts';
+import { openDB } from 'idb';
 import { idle } from '../../shared/idle.ts';
 import { canCopy } from '../../shared/second-copy.ts';
-import type { KeptClash } from './clashes.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './fault.ts';
-import type { Listed } from './listed.ts';
-import type { PhotoRecord } from './photos.ts';
-import type { SetAside } from './set-aside.ts';
+import type { JobsDb, JobsSchema } from './records.ts';
 import { withinTime } from './time-limit.ts';
-
-interface JobsSchema extends DBSchema {
-  /** Not trusted before the reader has read it. */
-  cards: { key: string; value: unknown };
-  photos: { key: string; value: PhotoRecord; indexes: { card: string } };
-  summaries: { key: string; value: Listed; indexes: { order: number } };
-  removed: { key: string; value: RemovedCard };
-  clashes: { key: string; value: KeptClash; indexes: { card: string } };
-  aside: { key: string; value: SetAside };
-}
-export type JobsDb = IDBPDatabase<JobsSchema>;
 
 const JOBS_DB = 'halfdry';
 export const JOBS_DB_VERSION = 4;

@@ -1,5 +1,5 @@
 /** The job cards of this browser: all that reads or writes them goes through here. */
-export { type KeptClash, readClashes } from './clashes.ts';
+export { readClashes } from './clashes.ts';
 export { JobsFault } from './fault.ts';
 export { noteFlaw, noteRepair, settleRepaired } from './notes.ts';
 export {
@@ -12,7 +12,8 @@ export {
   readRaw,
   readRemoved,
 } from './read.ts';
-export { type Removed, removeCard, restoreCards } from './removal.ts';
+export type { KeptClash, Removed } from './records.ts';
+export { removeCard, restoreCards } from './removal.ts';
 export { dropAside, mendCard, putAsideBack, readAside, setCardAside } from './set-aside.ts';
 export {
   addCard,

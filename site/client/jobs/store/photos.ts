@@ -1,19 +1,4 @@
-import type { Change } from './write.ts';
-
-/** A photo as it is kept: bytes, not a file of the browser's, so that it is written with its card or not at all. */
-export type KeptPhoto = {
-  readonly id: string;
-  readonly card: string;
-  readonly type: string;
-  readonly bytes: ArrayBuffer;
-};
-
-/**
- * As it lies in the store, where its id holds its card's too: a photo of another card that has the same id is another
- * record. Photos of the first versions lie by their own id alone. They are read as they are: to copy all pictures into
- * new records would need twice their room at once, on phones that have none.
- */
-export type PhotoRecord = KeptPhoto;
+import type { Change, KeptPhoto, PhotoRecord } from './records.ts';
 
 /** No id of a card or photo holds this sign. */
 const BETWEEN = '/';

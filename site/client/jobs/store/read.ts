@@ -1,11 +1,12 @@
 import type { CardFault } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
-import { type JobsDb, jobsDb } from './db.ts';
+import { jobsDb } from './db.ts';
 import { faultOf, JobsFault } from './fault.ts';
 import type { Listed } from './listed.ts';
 import { markCards } from './marks.ts';
-import { type KeptPhoto, photosIn } from './photos.ts';
+import { photosIn } from './photos.ts';
 import { cardReader } from './reader.ts';
+import type { JobsDb, KeptPhoto } from './records.ts';
 import { withinTime } from './time-limit.ts';
 
 export type Read =

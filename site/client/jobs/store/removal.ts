@@ -1,23 +1,15 @@
 import { cardsRemoved } from '#engine/jobs/removed.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { RemovedCard } from '#engine/model/job-card.ts';
-import { clashesIn, dropClashes, type KeptClash } from './clashes.ts';
+import { clashesIn, dropClashes } from './clashes.ts';
 import { unreadableListed } from './listed.ts';
 import { markChange } from './marks.ts';
-import { dropPhotos, type KeptPhoto, photosIn, putPhoto } from './photos.ts';
+import { dropPhotos, photosIn, putPhoto } from './photos.ts';
 import { changedOn, nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
+import type { Change, Removed } from './records.ts';
 import { tellTabs } from './tabs.ts';
-import { type Change, putCard, stamped, write } from './write.ts';
-
-/** A card that was taken out of the store, readable or not, with all that belongs to it. */
-export type Removed = {
-  readonly id: string;
-  readonly name: string;
-  readonly raw: unknown;
-  readonly photos: readonly KeptPhoto[];
-  readonly clashes: readonly KeptClash[];
-};
+import { putCard, stamped, write } from './write.ts';
 
 /** Takes a card with its photos and clashes out of the store. */
 export const takeOut = async (change: Change, id: string): Promise<Removed | undefined> => {

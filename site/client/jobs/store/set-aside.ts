@@ -2,17 +2,14 @@ import type { JobCard } from '#engine/model/job-card.ts';
 import { jobsDb } from './db.ts';
 import { faultOf } from './fault.ts';
 import { markChange } from './marks.ts';
-import type { KeptPhoto } from './photos.ts';
 import { putPhoto } from './photos.ts';
 import { nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
-import { type Removed, restoreCards, takeOut } from './removal.ts';
+import type { KeptPhoto, SetAside } from './records.ts';
+import { restoreCards, takeOut } from './removal.ts';
 import { tellTabs } from './tabs.ts';
 import { withinTime } from './time-limit.ts';
 import { putCard, write } from './write.ts';
-
-/** A record that could not be read, out of the way of the list: exactly as it was found, with its photos. */
-export type SetAside = Removed & { readonly at: number };
 
 /** Takes a card out of the list and keeps it beside, as it is. Throws a `JobsFault`. */
 export const setCardAside = async (id: string): Promise<void> => {

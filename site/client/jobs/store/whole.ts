@@ -2,7 +2,6 @@
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { canCopy, KEPT, readData, type Shelf, tryCopy } from '../../shared/second-copy.ts';
 import { keep, recall } from '../../shared/storage.ts';
-import type { KeptClash } from './clashes.ts';
 import {
   asideOf,
   cardOf,
@@ -13,11 +12,11 @@ import {
   SHELVES,
   type Shelves,
 } from './copies.ts';
-import { isEmpty, type JobsDb } from './db.ts';
-import { type KeptPhoto, keyOf, photoUnder, putPhoto } from './photos.ts';
+import { isEmpty } from './db.ts';
+import { keyOf, photoUnder, putPhoto } from './photos.ts';
 import { changedOn, nameOn } from './raw-card.ts';
 import { cardReader } from './reader.ts';
-import type { SetAside } from './set-aside.ts';
+import type { JobsDb, KeptClash, KeptPhoto, SetAside } from './records.ts';
 import { asOnlyMender, asOnlyWriter, tellTabs } from './tabs.ts';
 import { withinTime } from './time-limit.ts';
 import { putCard, wholly } from './write.ts';

@@ -1,16 +1,18 @@
+import type { StoreNames } from 'idb';
 import { withoutPhoto } from '#engine/jobs/card.ts';
 import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { clashesIn, type KeptClash, keepClashes } from './clashes.ts';
+import { clashesIn, keepClashes } from './clashes.ts';
 import { dropPhotoCopies, type Edited, followCopies, type Touched } from './copies.ts';
-import { type JobsDb, jobsDb } from './db.ts';
+import { jobsDb } from './db.ts';
 import { CardRefused, faultOf, type Refusal } from './fault.ts';
 import { listedOf } from './listed.ts';
 import { markChange } from './marks.ts';
-import { dropPhotos, type KeptPhoto, putPhoto } from './photos.ts';
+import { dropPhotos, putPhoto } from './photos.ts';
 import type { Read } from './read.ts';
 import { type CardReader, cardReader } from './reader.ts';
+import type { Change, JobsDb, JobsSchema, KeptClash, KeptPhoto } from './records.ts';
 import { asOnlyWriter, tellTabs } from './tabs.ts';
 import { withinTime } from './time-limit.ts';
 
@@ -29,9 +31,8 @@ export type CardEdit = (card: JobCard) => JobCard;
 
 /** Forced onto the disk before it counts as saved. */
 const STRICT = { durability: 'strict' } as const;
-const ALL = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'] as const;
-const begin = (db: JobsDb) => db.transaction(ALL, 'readwrite', STRICT);
-export type Change = ReturnType<typeof begin>;
+const ALL: StoreNames<JobsSchema>[] = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'];
+const begin = (db: JobsDb): Change => db.transaction(ALL, 'readwrite', STRICT);
 
 /** Runs one change on a database that is open; all of it is on the disk when this resolves, or none. */
 export const wholly = async <T>(db: JobsDb, work: (change: Change) => Promise<T>): Promise<T> => {

@@ -9,7 +9,7 @@ import { cardVerdict } from '../parts/verdict.ts';
 import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
 import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
-import type { SetAside } from '../store/set-aside.ts';
+import type { SetAside } from '../store/records.ts';
 import { CardRow } from './card-row.tsx';
 import { Act, Adopted } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';

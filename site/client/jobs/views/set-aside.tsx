@@ -2,7 +2,7 @@ import { counted } from '../../shared/counted.ts';
 import { sayDate } from '../../shared/say-date.ts';
 import { saveFound } from '../files/export.ts';
 import { dropAside, putAsideBack } from '../store/index.ts';
-import type { SetAside } from '../store/set-aside.ts';
+import type { SetAside } from '../store/records.ts';
 import { Act } from './controls.tsx';
 import { useFrame } from './frame.ts';
 
