@@ -39,5 +39,7 @@ it('stands for each heading with the board of a flaw that is under it', () => {
     expect(face?.boards.length, title).toBeGreaterThan(0);
     expect(defects).toContain(face);
   }
+  // Two headings never show one picture.
+  expect(new Set(groups.map(({ face }) => face?.id)).size).toBe(groups.length);
   expect(groups.find(({ title }) => title === 'Lines and bands')?.face?.id).toBe('brush-marks');
 });

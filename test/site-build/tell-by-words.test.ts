@@ -39,6 +39,14 @@ describe('an answer to send', () => {
     expect(wantsReply(POST.replace('My', 'My follower has trouble: her'), false)).toBe(true);
   });
 
+  it('stands first for a post that greets or thanks, whoever typed it', () => {
+    for (const greeting of [`Hi everyone! ${POST}`, `${POST} Thanks in advance!`, `Help please. ${POST}`])
+      expect(wantsReply(greeting, false), greeting).toBe(true);
+    // A name that only begins so, or a greeting that asks for nothing.
+    expect(wantsReply(`Hide glue was first. ${POST}`, false)).toBe(false);
+    expect(wantsReply(`Hello. ${POST.replace(/, can.*/, '')}`, false)).toBe(false);
+  });
+
   it('does not for her own words, nor for a few', () => {
     expect(wantsReply(POST, false)).toBe(false);
     expect(wantsReply('cloudy poly, can I sand it?', true)).toBe(false);

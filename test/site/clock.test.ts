@@ -53,7 +53,21 @@ it('speaks in the band of the first page, which has its own words while no coat 
   await lay(opened, ['40', '60']);
   await page.locator('.on-clock').waitFor();
   await page.goto('/');
-  await expect.poll(() => band.innerText()).toMatch(/Navy dresser[\s\S]*Hands off until \d+:\d\d/);
+  // The late end alone, in one line, and the band no higher than its lines.
+  await expect
+    .poll(() => band.innerText())
+    .toMatch(/^Navy dresser\s+· wet\s+Hands off until \d+:\d\d [AP]M$/);
+  const room = await band.evaluate((one) => {
+    const { paddingTop, paddingBottom } = getComputedStyle(one);
+    const words = one.querySelector('a')?.getBoundingClientRect().height ?? 0;
+    return (
+      one.getBoundingClientRect().height -
+      Number.parseFloat(paddingTop) -
+      Number.parseFloat(paddingBottom) -
+      words
+    );
+  });
+  expect(room).toBeLessThan(16);
   expect(await band.locator('a').getAttribute('href')).toBe('/clock/');
   // Told once: no strip over the foot says the same.
   expect(await page.locator('hd-clock a').count()).toBe(0);

@@ -83,6 +83,41 @@ it('says hands off before it is known how dry it is, and answers first what was 
   await opened.close();
 });
 
+it('has the reply right below the verdict, whether or not it is known how dry it is, open for a post that asks', async () => {
+  const opened = await openPage({ ...PHONE, permissions: ['clipboard-read', 'clipboard-write'] });
+  const { page } = opened;
+  const reply = page.locator('.reply');
+  /** What the reply stands below, and what comes after it. */
+  const around = () =>
+    reply.evaluate((one) => [
+      one.previousElementSibling?.querySelector('h2')?.textContent,
+      one.nextElementSibling?.className,
+    ]);
+  await page.goto('/tell/');
+  await page.getByLabel(/^What it is, what you did/).fill('milky over navy, wet');
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  await page.getByRole('heading', { name: 'Hands off', exact: true }).waitFor();
+  expect(await around()).toEqual(['Hands off', 'heard']);
+  expect(await reply.getAttribute('open')).toBeNull();
+  const post =
+    'Hi all! My water-based poly over navy looks cloudy in spots and I have no idea why. What can I do? Thank you!';
+  await page.goto('/tell/');
+  await page.getByLabel(/^What it is, what you did/).fill(post);
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  await page.getByRole('heading', { name: 'If you know: how dry is it?' }).waitFor();
+  expect(await around()).toEqual(['Hands off until you know', 'next']);
+  // It is open by itself, and the button says itself that it copied, aloud as well.
+  await reply.getByRole('button', { name: 'Copy it' }).tap();
+  await reply.getByRole('button', { name: 'Copied ✓' }).waitFor();
+  expect(await reply.getByRole('status').first().textContent()).toBe('Copied.');
+  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
+    await reply.locator('.post').first().textContent(),
+  );
+  await reply.getByRole('button', { name: 'Copy it' }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('offers the coat on the clock as the answer to how dry it is, and starts no second clock for it', async () => {
   const opened = await openPage();
   const { page } = opened;

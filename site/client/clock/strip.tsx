@@ -25,17 +25,23 @@ type Props = {
   readonly inBand: boolean;
 };
 
-const Strip = ({ url, coat, product, reading, now, inBand }: Props) => (
-  <a class={inBand ? 'in-band' : 'tape'} href={url}>
-    <b>{coat.piece}</b>{' '}
-    {reading?.kind === 'running' && <i>· Now {standingNow(reading.stage, reading.sureness)}</i>}{' '}
-    <span>
-      {reading
-        ? sayNow(reading, now, timeStyle()).verdict
-        : `${product ? 'The clock of this device is to be doubted' : 'Its product is not known here'}. Open the clock.`}
-    </span>
-  </a>
-);
+/** From so many letters on the band of a phone has two lines for the verdict, in smaller type, and the same room. */
+const LONG = 34;
+
+const Strip = ({ url, coat, product, reading, now, inBand }: Props) => {
+  const said = reading && sayNow(reading, now, timeStyle());
+  const verdict = said
+    ? // The band has the late end alone: hands stay off until then.
+      said[inBand ? 'large' : 'verdict']
+    : `${product ? 'The clock of this device is to be doubted' : 'Its product is not known here'}. Open the clock.`;
+  const standing = reading?.kind === 'running' ? standingNow(reading.stage, reading.sureness) : undefined;
+  return (
+    <a class={inBand ? 'in-band' : 'tape'} href={url}>
+      <b>{coat.piece}</b> {standing && <i>{inBand ? `· ${standing}` : `· Now ${standing}`}</i>}{' '}
+      <span class={verdict.length > LONG ? 'long' : undefined}>{verdict}</span>
+    </a>
+  );
+};
 
 /**
  * Where the clock speaks: over the foot of a page, or, on the first page, in the band that says hands off anyway. What

@@ -1,9 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PracticeKey } from '#engine/practice.ts';
 import { PRACTICE } from '../../shared/urls.ts';
+import { CopyButton } from '../shared/copy-button.tsx';
 import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
-import { useCopied } from '../shared/use-copied.ts';
 import { PracticeItemView } from './item.tsx';
 import { canDeal, type Dealer, deal } from './load.ts';
 import { PrintSet } from './print-set.tsx';
@@ -63,7 +63,6 @@ const ClassResult = ({
   readonly wrong: readonly (string | undefined)[];
 }) => {
   const [name, setName] = useState('');
-  const [said, copy] = useCopied('line');
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus();
@@ -77,10 +76,7 @@ const ClassResult = ({
       </h2>
       <TextLine label="Your name, if your teacher wants it" most={40} value={name} type={setName} />
       <p class="post">{line}</p>
-      <button type="button" class="go" onClick={() => copy(line)}>
-        Copy the line to send back
-      </button>
-      <p role="status">{said}</p>
+      <CopyButton look="go" says="Copy the line to send back" text={line} what="line" />
     </section>
   );
 };

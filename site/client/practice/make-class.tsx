@@ -9,7 +9,7 @@ import {
   SOUND,
 } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
-import { useCopied } from '../shared/use-copied.ts';
+import { CopyButton } from '../shared/copy-button.tsx';
 import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
@@ -50,7 +50,6 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
   const [count, setCount] = useState(10);
   const [flaws, setFlaws] = useState<readonly string[]>([]);
   const [boards, setBoards] = useState<readonly PracticeKey[]>([]);
-  const [said, copy, forgetSaid] = useCopied('link');
   const hash = writeLink({ title, boards });
   const link = new URL(`${PRACTICE}#${hash}`, location.origin).href;
   return (
@@ -89,23 +88,14 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
           <FlawOptions of={dealer} />
         </select>
       </label>
-      <button
-        type="button"
-        class="go"
-        onClick={() => {
-          setBoards(pickedBoards(dealer, level, count, flaws));
-          forgetSaid();
-        }}
-      >
+      <button type="button" class="go" onClick={() => setBoards(pickedBoards(dealer, level, count, flaws))}>
         Make the set
       </button>
       {boards.length > 0 && (
         <div class="made" role="status">
           <p class="post">{link}</p>
           <p class="acts">
-            <button type="button" class="quiet" onClick={() => copy(link)}>
-              <b>Copy the link</b>
-            </button>
+            <CopyButton says="Copy the link" text={link} what="link" />
             <a class="quiet" href={`${PRACTICE}#${hash}`}>
               <b>Open the set</b>
             </a>
@@ -113,7 +103,6 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
               <b>Show it on a big screen</b>
             </a>
           </p>
-          <p>{said}</p>
         </div>
       )}
     </details>

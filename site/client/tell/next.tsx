@@ -15,7 +15,7 @@ type Props = {
   readonly tellMore: (name: string, value: string) => void;
   /** How dry it mostly is by the time that was told. */
   readonly time: ByTime | undefined;
-  /** It is asked of somebody else, whose words these are. */
+  /** The words are somebody else's, and the reply asks them: whoever answers may know it or not. */
   readonly ofAnother: boolean;
 };
 
@@ -79,7 +79,7 @@ export const NextQuestion = ({
   }[next.kind]();
   return (
     <section class="next">
-      <h2>{ofAnother ? `Ask them: ${ask.charAt(0).toLowerCase()}${ask.slice(1)}` : ask}</h2>
+      <h2>{ofAnother ? `If you know: ${ask.charAt(0).toLowerCase()}${ask.slice(1)}` : ask}</h2>
       <p>{how}</p>
       {pictured.includes(name) && (
         <div class="pair">

@@ -90,8 +90,8 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const stops = found?.considered.warnings.some(({ isStop, atOnce }) => isStop || atOnce?.length) ?? false;
   const isTold = found?.considered.warnings.some(({ id }) => ruleUrl(id) === page?.url) ?? false;
   const firm = found !== undefined && isFirm(found.considered);
-  /** The answer is what is wanted: it stands before what is still to be asked. */
-  const replyFirst = firm || wantsReply(state.text, pasted);
+  /** An answer to send is what is wanted: whose piece it is may know what is asked, whoever answers may not. */
+  const toSend = others || wantsReply(state.text, pasted);
   const silent = found !== undefined && !which && hearsNothing(found);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm && !page;
@@ -105,7 +105,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     />
   );
   const reply = found && (
-    <ReplyToCopy answer={found.answer} open={pasted || others || tellsOfAnother(state.text)} />
+    <ReplyToCopy answer={found.answer} open={toSend || pasted || tellsOfAnother(state.text)} />
   );
   const change = () => {
     setChanging(true);
@@ -191,7 +191,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {page && !calls && stops && !isTold && <PageFor {...page} />}
-            {replyFirst && reply}
+            {(firm || toSend || !silent) && reply}
             {each && flaws}
             {silent && <SearchFor words={state.text} />}
             {!calls && !page && !silent && (
@@ -202,7 +202,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 takePiece={takePiece}
                 tellMore={tellMore}
                 time={byTime(found.heard, listening.ear.dries)}
-                ofAnother={wantsReply(state.text, pasted)}
+                ofAnother={toSend}
               />
             )}
             {!calls && !page && !silent && !each && !firm && !found.considered.next && (
@@ -216,7 +216,6 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               takeOff={takeOff}
             />
             {!each && flaws}
-            {!replyFirst && !silent && reply}
           </>
         )}
       </div>

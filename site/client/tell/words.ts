@@ -90,9 +90,13 @@ export const tellsOfAnother = (text: string): boolean => OF_ANOTHER.test(text);
 /** A post rather than a search: so many words. */
 const POST = 12;
 const ASKS = /\?|\bhelp\b|\bcan i\b|\bwhat (?:do|should|can) i\b/i;
-/** Whether an answer to send is what is wanted before anything is asked: of somebody else's piece, or of a pasted post that asks. */
+/** Whoever greets or thanks speaks to people: nobody does so to a field of their own piece. */
+const GREETS =
+  /^\W*(?:hi|hello|hey|hiya|howdy|good (?:morning|afternoon|evening)|dear|help)\b|\b(?:thanks|thank you|thx|tia)\b|\b(?:hi|hello|hey),? (?:all|everyone|everybody|guys|ladies|there|friends)\b/i;
+/** Whether an answer to send is what is wanted before anything is asked: of somebody else's piece, or of a post that asks and was pasted or greets. */
 export const wantsReply = (text: string, pasted: boolean): boolean =>
-  text.trim().split(/\s+/).length > POST && (tellsOfAnother(text) || (pasted && ASKS.test(text)));
+  text.trim().split(/\s+/).length > POST &&
+  (tellsOfAnother(text) || ((pasted || GREETS.test(text)) && ASKS.test(text)));
 
 /** From here on what is said of one flaw may calm her, or send her at once. */
 export const LIKELY = 0.5;
