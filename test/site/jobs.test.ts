@@ -428,3 +428,41 @@ it('makes another card like one that is there', async () => {
   expectQuiet(opened);
   await opened.close();
 });
+
+it('does not call for a coat over one that is wet, says why before its form, and answers beside the button', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await makeCard(page);
+  await layCoat(page);
+  const lay = page.getByRole('button', { name: 'Lay a coat: not yet' });
+  expect(await lay.getAttribute('class')).toBe('go later');
+  await lay.tap();
+  const form = page.locator('.lay-coat');
+  expect(await form.locator('h2 + .caution').innerText()).toMatch(/^Not yet: hands off until \d+:\d\d [AP]M/);
+  await form.getByText('Do not lay it').waitFor();
+  await form.getByText('The coat below is not ready for another').waitFor();
+  expect(await form.getByText('Fine for this coat').count()).toBe(0);
+  // What a tap does is told where it was tapped, far below the head of the card.
+  const near = async (button: string, words: RegExp) => {
+    const tapped = page.getByRole('button', { name: button });
+    await tapped.tap();
+    const said = page.locator('.card-acts .told');
+    await soon(() => said.innerText()).toMatch(words);
+    const [one, other] = [
+      await page.locator('.card-acts .acts').first().boundingBox(),
+      await said.boundingBox(),
+    ];
+    expect((other?.y ?? 0) - (one?.y ?? 0) - (one?.height ?? 0)).toBeLessThan(24);
+  };
+  await near('Handed over today', /^Not noted as handed over: hands off until/);
+  await near('That was the last coat', /^Noted: the last coat/);
+  // A line that belongs to the head comes along to where she is.
+  await page.getByRole('button', { name: 'Take it off the card' }).last().tap();
+  const told = page.locator('.told.afar', { hasText: 'The coat is off the card' });
+  await told.waitFor();
+  const box = await told.boundingBox();
+  expect(box?.y).toBeGreaterThanOrEqual(0);
+  expect(box?.y).toBeLessThan(100);
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -11,11 +11,12 @@ import {
   withCoat,
 } from '#engine/jobs.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
+import { lower } from '#engine/plain/text.ts';
 import { CLOCK } from '../../../shared/urls.ts';
 import { reasonsAgainst } from '../../clock/before-coat.tsx';
 import { CoatForm } from '../../clock/form.tsx';
 import { corrected, draftOf } from '../../clock/refill.ts';
-import { button, partIn } from '../../shared/element.ts';
+import { button, element, partIn } from '../../shared/element.ts';
 import { newId } from '../../shared/id.ts';
 import { timeStyle } from '../../shared/time-style.ts';
 import { Act } from '../views/controls.tsx';
@@ -25,6 +26,7 @@ import { correctClock, forgetStage, startClock } from './clock.ts';
 import { cardCoatOf, coatRow } from './coats.tsx';
 import type { JobsData } from './data.ts';
 import { toolOf } from './from-plan.ts';
+import { cardVerdict, isNotYet } from './verdict.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
 /** As far as the clock counts coats. */
@@ -39,6 +41,7 @@ export class CoatOnCard {
   #form: CoatForm | undefined;
   /** The coat that is corrected, as the form found it. */
   #coat: CardCoat | undefined;
+  readonly #notYet = element('p', { className: 'caution stop' });
   readonly #leave = button('Leave it as it was', () => void this.#close(), 'quiet leave-it');
 
   constructor(frame: JobsFrame, data: JobsData, hands: CardHands) {
@@ -75,12 +78,25 @@ export class CoatOnCard {
     const card = this.#hands.card();
     const { coats, product, name } = card;
     const below = of ?? coats.at(-1)?.product ?? product;
-    this.#show(LAY.title, LAY.go)?.next({
+    const form = this.#show(LAY.title, LAY.go);
+    this.#sayNotYet();
+    form?.next({
       product: below ?? '',
       piece: name,
       coatNumber: coats.length,
       applicator: toolOf(card, below),
     });
+  }
+
+  /** Over a coat that is not ready the form says so before all else. */
+  #sayNotYet(): void {
+    const { doing, enough, verdict } = cardVerdict(this.#hands.card(), this.#data, Date.now());
+    if (!enough && !isNotYet(doing)) return;
+    this.#notYet.replaceChildren(
+      element('b', {}, enough ? `${verdict}.` : `Not yet: ${lower(verdict)}.`),
+      ' Only a coat that lies already is noted here.',
+    );
+    this.place.querySelector('h2')?.after(this.#notYet);
   }
 
   /** Counts a coat from now on, in an air that is right for it. */
@@ -127,12 +143,12 @@ export class CoatOnCard {
     return this.#form;
   }
 
-  /** A coat as it comes to lie on the piece: over the one below once that bears it. */
+  /** A coat as it comes to lie on the piece: over the one below once that bears it, were it laid within the same minute. */
   #layingOf(coat: CardCoat): Laying {
     const card = this.#hands.card();
     const { products } = this.#data;
     const laying = { ...layingOfCard(card, coat), film: filmBelow(card, coat, products) };
-    const below = coatsInOrder(card).findLast(({ id, laidAt }) => id !== coat.id && laidAt < coat.laidAt);
+    const below = coatsInOrder(card).findLast(({ id, laidAt }) => id !== coat.id && laidAt <= coat.laidAt);
     const over = overCoat(laying, below && laidCoatOf(card, below), coat.laidAt, products);
     // The coat that a repair laid is part of it.
     return coatOwed(card, this.#data.lays) ? { ...over, openFlaw: undefined } : over;
@@ -185,6 +201,7 @@ export class CoatOnCard {
     this.#coat = undefined;
     this.#form?.end();
     this.#leave.remove();
+    this.#notYet.remove();
     this.#name(LAY.title, LAY.go);
   }
 

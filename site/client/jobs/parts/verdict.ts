@@ -20,6 +20,9 @@ export type CardVerdict = {
   readonly gone?: CardFlaw;
 };
 
+/** Whether no other coat is laid as long as this is said. */
+export const isNotYet = (doing: string): boolean => ['leave', 'wait', 'wipe-back'].includes(doing);
+
 /** What is to do with the piece by its last coat alone. */
 const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
   const last = lastCoatNow(card, data.products, now);

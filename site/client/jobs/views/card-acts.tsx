@@ -52,7 +52,8 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
   const handOver = async () => {
     const latest = await written();
     const refusal = handOverRefusal(latest, data, Date.now());
-    if (refusal) return frame.say(refusal);
+    if (refusal) return setSaid(refusal);
+    setSaid('');
     const says = handOverDoubt(latest, data, Date.now());
     if (says && !(await frame.ask({ says, yes: 'Yes, it is with the buyer', no: 'No, not yet' }))) return;
     await setHandedOver(false)();
@@ -66,10 +67,13 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
       changed(there, { finishedAt: is ? undefined : said(there) }, Date.now()),
     );
     if (!noted) return;
+    setSaid(is ? '' : 'Noted: the last coat. Its clock leads on to no other.');
     const latest = await written();
     const coat = coatsInOrder(latest).at(-1);
     if (coat) await correctClock(laidCoatOf(latest, coat), data.products);
   };
+  /** What is told of a tap stands below the buttons: the head of the card may be far away. */
+  const [said, setSaid] = useState('');
   const [withCoats, setWithCoats] = useState(false);
   const another = async () => {
     const latest = await written();
@@ -116,6 +120,9 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
             {over ? 'Not handed over after all' : 'Handed over today'}
           </Act>
         </div>
+        <p class="told" role="status">
+          {said}
+        </p>
       </section>
       <section>
         <h2>Another like this</h2>

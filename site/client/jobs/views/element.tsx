@@ -36,10 +36,14 @@ const sayError = (error: unknown): string => {
 
 type ShownView = { readonly hash: string; readonly stop: AbortController; mayLeave: () => Promise<boolean> };
 
+/** So long a message stays in sight of whoever is far down a card. */
+const AFAR_MS = 20_000;
+
 /** The job cards: a list, one card, or its care card, by what stands in the address behind #. */
 export class JobsElement extends HTMLElement {
   #stop = new AbortController();
   #shown: ShownView | undefined;
+  #afar: ReturnType<typeof setTimeout> | undefined;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -124,7 +128,14 @@ export class JobsElement extends HTMLElement {
     render(null, line);
     line.replaceChildren();
     const frame = this.#shown && this.#frame(this.#shown, false);
-    if (words !== undefined) render(<FrameProvider value={frame}>{words}</FrameProvider>, line);
+    line.classList.remove('afar');
+    clearTimeout(this.#afar);
+    if (words === undefined) return;
+    render(<FrameProvider value={frame}>{words}</FrameProvider>, line);
+    // Where its place is off the screen it comes along for a while, at the head of what is seen.
+    if (line.getBoundingClientRect().bottom > 0) return;
+    line.classList.add('afar');
+    this.#afar = setTimeout(() => line.classList.remove('afar'), AFAR_MS);
   }
 
   #trouble(text: string, more?: ComponentChildren): void {

@@ -3,7 +3,7 @@ import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
 import type { CoatOnCard } from '../parts/coat-form.tsx';
 import type { JobsData } from '../parts/data.ts';
-import type { CardVerdict } from '../parts/verdict.ts';
+import { type CardVerdict, isNotYet } from '../parts/verdict.ts';
 import { Act } from './controls.tsx';
 import type { TakeOff } from './take-off.tsx';
 
@@ -21,13 +21,13 @@ export const VerdictHead = ({ verdict }: { readonly verdict: CardVerdict }) => (
   </>
 );
 
-/** What the button that lays a coat is called, and whether it is the first thing to do. */
-const layingNext = (card: JobCard, { doing, enough }: CardVerdict): { says: string; isFirst: boolean } => {
-  if (enough) return { says: 'Lay a coat: thick enough', isFirst: false };
-  if (['leave', 'wait', 'wipe-back'].includes(doing)) return { says: 'Lay a coat: not yet', isFirst: false };
+/** What the button that lays a coat is called, and how it looks: the first thing to do, one of two, or none to be done now. */
+const layingNext = (card: JobCard, { doing, enough }: CardVerdict): { says: string; look: string } => {
+  if (enough) return { says: 'Lay a coat: thick enough', look: 'go later' };
+  if (isNotYet(doing)) return { says: 'Lay a coat: not yet', look: 'go later' };
   const lastLaid = coatsInOrder(card).at(-1)?.laidAt ?? Number.POSITIVE_INFINITY;
   const isLast = card.finishedAt !== undefined && card.finishedAt >= lastLaid;
-  return { says: isLast ? 'One more coat' : 'Lay a coat', isFirst: !isLast };
+  return isLast ? { says: 'One more coat', look: 'go second' } : { says: 'Lay a coat', look: 'go' };
 };
 
 type Props = {
@@ -64,7 +64,7 @@ export const MainActs = ({ card, data, verdict, coat, takeOff, settle, wrong }: 
               It is gone
             </Act>
           )}
-          <Act class={laying.isFirst ? 'go' : 'go second'} act={() => coat.open()}>
+          <Act class={laying.look} act={() => coat.open()}>
             {laying.says}
           </Act>
         </>
