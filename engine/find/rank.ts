@@ -157,7 +157,7 @@ const SURE_FROM = 0.4;
  * Rows with a chance of at least `least`, or named, by chance; those whose whole name was typed before the others, but
  * words of the trade only below what they name.
  */
-const ordered = ({ documents }: FindIndex, { chances, named }: Weighed, least: number): number[] => {
+const ordered = ({ documents }: FindIndex, { chances, named, counted }: Weighed, least: number): number[] => {
   const called = new Set(named.map((name) => (name < 0 ? ~name : name)));
   const rows = [...chances.keys()]
     .filter((row) => (chances[row] ?? 0) >= least || called.has(row))
@@ -176,12 +176,17 @@ const ordered = ({ documents }: FindIndex, { chances, named }: Weighed, least: n
     ...list.filter((row) => !titled.has(row)),
   ];
   const rest = rows.filter((row) => !called.has(row));
-  const first = pages.length ? byTitle(pages) : rest.splice(0, 1);
+  // A page that knows but a part of what was typed says nothing of the word that it is.
+  const isOfAll = (row = 0): boolean => (counted.covered[row] ?? 0) >= counted.asked * MOST_OF_IT;
+  const above = isOfAll(rest[0]) ? rest.splice(0, 1) : [];
+  const first = pages.length ? byTitle(pages) : above;
   // A word is explained below the first pages that bear it.
   const lead = first.splice(0, Math.max(1, NAMED_IN_SIGHT - terms.length));
   return [...lead, ...byTitle(terms), ...first, ...rest];
 };
 
+/** A page stands above the word whose name was typed where it covers so much of that. */
+const MOST_OF_IT = 0.75;
 /** Every page whose whole name was typed stands within so many. */
 const NAMED_IN_SIGHT = 3;
 

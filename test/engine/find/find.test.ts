@@ -120,3 +120,22 @@ describe('buildIndex', () => {
     expect(JSON.stringify(buildIndex(documents, words, said, kin))).toBe(JSON.stringify(index));
   });
 });
+
+describe('a word of the trade whose whole name is typed', () => {
+  const term = (id: string, title: string): FindDocument => ({ ...page(id, title, []), kind: 'glossary' });
+  const withTerms = buildIndex(
+    [...documents, term('word-peel', 'Orange peel'), term('word-window', 'Crater window')],
+    words,
+    said,
+    kin,
+  );
+  const first = (query: string) =>
+    find(withTerms, query)
+      .slice(0, 2)
+      .map(({ id }) => id);
+
+  it('stands below the page that covers it, and above one that knows a part of it', () => {
+    expect(first('orange peel')).toEqual(['orange', 'word-peel']);
+    expect(first('crater window')[0]).toBe('word-window');
+  });
+});
