@@ -7,7 +7,7 @@ const FILE = new URL('../engine-survivors.md', import.meta.url);
 type Row = { readonly file: string; readonly line: string; readonly was: string; readonly by: string };
 
 /** A row is `| file | line | was | becomes | why |`; lines move, so one is known by what stands on it. */
-const rows = (): readonly Row[] =>
+export const reasonedRows = (): readonly Row[] =>
   readFileSync(FILE, 'utf8')
     .split('\n')
     .filter((row) => row.startsWith('| engine/'))
@@ -21,7 +21,7 @@ const rows = (): readonly Row[] =>
 
 /** Whether a mutant that lives is one of those. */
 export const isReasoned = (): ((mutant: Mutant) => boolean) => {
-  const known = rows();
+  const known = reasonedRows();
   return ({ file, line, was, by }) =>
     known.some(
       (row) =>

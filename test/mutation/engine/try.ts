@@ -116,7 +116,8 @@ export class Trier {
       const { file } = tests[index] as Asked;
       uses.set(file, (uses.get(file) ?? 0) + 1);
     }
-    const near = (file: string) => (uses.has(file) ? nearness(mutant.file, file) : 3);
+    // Of what holds nothing but constants no test meets anything as it runs.
+    const near = (file: string) => (!uses.size || uses.has(file) ? nearness(mutant.file, file) : 3);
     const files = [...new Set([...first, ...(readers.get(mutant.file) ?? [])])]
       .sort(
         (a, b) =>
