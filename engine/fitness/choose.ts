@@ -34,6 +34,9 @@ export type Choice = {
   readonly others: readonly { readonly families: readonly string[]; readonly why: string }[];
 };
 
+/** A row that speaks against kinds of product. */
+type AgainstKind = FitnessRow & { readonly families: NonNullable<FitnessRow['families']> };
+
 const speaksOf = (row: PickRow, { wear, base, tone }: Wanted): boolean =>
   named(row.wear, wear) && named(row.bases, base) && named(row.tones, tone);
 
@@ -67,12 +70,12 @@ export const chooseCoat = (
   if (!best) return { chosen: undefined, noes: judged[0]?.judgement.noes ?? [], others: [] };
   // What is taken for other pieces is what she will have thought of.
   const often = products.filter(({ id }) => plan.picks.some(({ product }) => product === id));
-  const isOften = ({ families }: FitnessRow): boolean =>
-    often.some(({ family }) => families?.includes(family));
+  const isOften = ({ families }: AgainstKind): boolean =>
+    often.some(({ family }) => families.includes(family));
   const against = products
     .filter(({ family }) => family !== best.product.family)
     .flatMap((product) => fitnessOf(plan, laying, product).slice(0, 1))
-    .filter(({ families }) => families !== undefined && !families.includes(best.product.family))
+    .filter((row): row is AgainstKind => row.families?.includes(best.product.family) === false)
     .sort(
       (a, b) =>
         Number(isOften(b)) - Number(isOften(a)) || Number(b.verdict === 'no') - Number(a.verdict === 'no'),
@@ -86,7 +89,7 @@ export const chooseCoat = (
     },
     noes: [],
     others: [...new Set(against.map(({ why }) => why))].slice(0, OTHERS).map((why) => ({
-      families: [...new Set(against.flatMap((row) => (row.why === why ? (row.families ?? []) : [])))],
+      families: [...new Set(against.flatMap((row) => (row.why === why ? row.families : [])))],
       why,
     })),
   };

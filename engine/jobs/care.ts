@@ -69,7 +69,7 @@ export const careOf = (card: JobCard, products: Products, care: Care, dates: Car
       ? { lightUse: dates.lightUse.to, fullUse: dates.fullUse.to, handOver: dates.handOver }
       : undefined;
   // Whoever has it already needs no day to fetch it.
-  const handedOver = card.handedOverAt !== undefined && card.handedOverAt < (late?.handOver ?? 0);
+  const handedOver = (card.handedOverAt ?? Number.POSITIVE_INFINITY) < (late?.handOver ?? 0);
   const at: Readonly<Record<DateName, number | undefined>> = {
     'hand-over': late?.handOver,
     'light-use': late?.lightUse,

@@ -1,6 +1,6 @@
 /**
  * The questions that the engine knows by name: what hangs on their answers is more than knowledge of one flaw. Each is a
- * question of the content, so that none of them is merged or retired unnoticed (`test/content/real/known-questions.test.ts`).
+ * question of the content, so that none of them is merged or retired unnoticed (`test/engine/knowledge/known-questions.test.ts`).
  */
 export const ASKED = {
   afterSomethingHot: 'after-something-hot',

@@ -8,4 +8,4 @@ export const lower = (text: string): string => text.charAt(0).toLowerCase() + te
 export const ended = (title: string): string => (/[.!?]$/.test(title) ? title : `${title}.`);
 
 /** The first sentence, which of a caution must do alone; all of a text that never ends one. */
-export const firstSentence = (text: string): string => /^.*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;
+export const firstSentence = (text: string): string => /[\s\S]*?[.!?](?=\s|$)/.exec(text)?.[0] ?? text;

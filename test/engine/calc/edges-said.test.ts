@@ -5,7 +5,7 @@
 import { describe, expect, it, test } from 'vitest';
 import { outside, type Problem, type Unit } from '#engine/calc/quantity.ts';
 import { sayDegrees, sayProblem, sayValue } from '#engine/calc/say-problem.ts';
-import { sayWeather, sayWeatherReasons } from '#engine/calc/say-weather.ts';
+import { besideProblem, sayWeather, sayWeatherReasons } from '#engine/calc/say-weather.ts';
 import type { WeatherReason } from '#engine/calc/weather.ts';
 
 describe('each reason says its figures in both units, the chosen one first, and what to do', () => {
@@ -174,4 +174,30 @@ describe('a refusal says what came, what may come, and what to do', () => {
     expect(outside(['a', Number.NaN, 0, 1, ''])).toBeDefined();
     expect(outside()).toBeUndefined();
   });
+});
+
+// One fact is told once: what the problem itself says is left out of what stands beside it.
+it.each([
+  [{ code: 'outside-product-limits', quantity: 'air temperature' }, ['too-cold', 'too-hot']],
+  [{ code: 'outside-product-limits', quantity: 'surface temperature' }, ['too-cold', 'too-hot']],
+  [{ code: 'outside-product-limits', quantity: 'relative humidity' }, ['too-humid', 'too-dry']],
+  [{ code: 'surface-below-dew-point', quantity: 'surface temperature' }, ['near-dew-point']],
+  [{ code: 'below-film-formation', quantity: 'film temperature' }, ['below-film-formation']],
+  [{ code: 'label-not-positive', quantity: 'dry to touch' }, []],
+  [undefined, []],
+] as const)('beside %j no %j', (problem, left) => {
+  const codes = [
+    'too-cold',
+    'too-hot',
+    'too-humid',
+    'too-dry',
+    'near-dew-point',
+    'below-film-formation',
+    'solvent-gap',
+    'film-chills',
+  ] as const;
+  const reasons = codes.map((code) => ({ code, verdict: 'no' as const, value: 1, limit: 2 }));
+  expect(besideProblem(reasons, problem).map(({ code }) => code)).toEqual(
+    codes.filter((code) => !left.some((one) => one === code)),
+  );
 });

@@ -108,6 +108,9 @@ describe('find while typing', () => {
       expect(ids('fisheyes'.slice(0, at), true)[0]).toBe('crater');
   });
   it('bears a slip in the beginning', () => expect(ids('clowd', true)[0]).toBe('glue'));
+  it('finds nothing by what is no word yet', () => {
+    for (const typed of ['t', 'the', '7', 'ß7', '-a']) expect(() => ids(typed, true)).not.toThrow();
+  });
 });
 
 describe('buildIndex', () => {

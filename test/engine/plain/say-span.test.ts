@@ -47,6 +47,7 @@ it('says both ends as one where they round alike', () => {
 });
 
 it('says a count in whole words', () => {
+  expect([sayLong(1, 'min'), sayLong(1, 'day')]).toEqual(['1 minute', '1 day']);
   expect([sayLong(1, 'h'), sayLong(1.5, 'h'), sayLong(3, 'day'), sayLong(40, 'min')]).toEqual([
     '1 hour',
     '1.5 hours',

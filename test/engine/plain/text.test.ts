@@ -20,4 +20,5 @@ it('takes the first sentence whole', () => {
   expect(firstSentence('Wait 2.5 hours. Then sand.')).toBe('Wait 2.5 hours.');
   expect(firstSentence('Is it hot? Pour water on it.')).toBe('Is it hot?');
   expect(firstSentence('Hands off')).toBe('Hands off');
+  expect(firstSentence('Hands off\nuntil it is dry. Then look.')).toBe('Hands off\nuntil it is dry.');
 });

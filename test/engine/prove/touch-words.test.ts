@@ -85,6 +85,8 @@ describe('orders of a touch', () => {
 
   it('tells the first five words', () => {
     expect(touchOrdered('Rub the whole top very hard now')).toBe('Rub the whole top very');
+    // Also where no verb but the tool tells of it.
+    expect(touchOrdered('Go over it slowly with a soft cloth')).toBe('Go over it slowly with');
   });
 
   it('what is told of a time to come is no order of looking again', () => {

@@ -109,6 +109,8 @@ describe('laying', () => {
     ['same-in-gloss', OILY, 'mouth-contact oily-cloth vapor'],
     ['tinted-same', OILY, 'mouth-contact oily-cloth vapor'],
     ['water-based', OILY, 'mouth-contact'],
+    // A can that names a hardener has it whatever the can is thinned with.
+    ['water-based', { ...WATER, hardener: 'isocyanate' }, 'hardener mouth-contact'],
     ['dewaxed-shellac', WATER, 'mouth-contact solvent-on-skin vapor'],
     ['shellac-primer', WATER, 'mouth-contact solvent-on-skin vapor'],
     ['stain-blocking-primer', WATER, 'mouth-contact oily-cloth? vapor'],

@@ -1,7 +1,8 @@
 /** What a night does to a wet coat, when hard use may begin, what is bought, and a day that was promised. Jobs of our own. */
 import { describe, expect, it } from 'vitest';
+import { driedAt } from '#engine/schedule/dry.ts';
 import { cansFor, type Job } from '#engine/schedule.ts';
-import { DAY, HOUR, job, outcome, plan, planned, productOf } from './sheet.ts';
+import { calendar, DAY, HOUR, job, outcome, plan, planned, productOf } from './sheet.ts';
 
 const oil = (more: Partial<Job>): Job =>
   job({ base: 'bare-wood', baseHours: undefined, product: 'oil-based-polyurethane', ...more });
@@ -192,4 +193,21 @@ describe('cautions before a step', () => {
     expect(before('look')).toEqual([]);
     expect(before('wait')).toEqual([]);
   });
+});
+
+it('the last coat is followed through its nights until it is cured, and none before it', () => {
+  const one = oil({ day: { celsius: 21.1, relativeHumidity: 0.5 }, night: { celsius: 16 }, wear: 'normal' });
+  const got = planned(one);
+  const last = got.coats.at(-1);
+  if (!got.build || !last) throw new Error('no coat');
+  const planning = { plan, job: one, product: productOf(one.product), calendar, build: got.build };
+  const dried = (which: 'last' | 'between') => {
+    const found = driedAt(planning, last.to, which);
+    if (!found.ok) throw new Error(found.problem.code);
+    return found.value;
+  };
+  const { cure } = dried('last');
+  expect(got.dates.fullUse.to).toBe(cure.to);
+  // Nights that are left out dry as by day.
+  expect(dried('between').cure.to).toBeLessThan(cure.to);
 });

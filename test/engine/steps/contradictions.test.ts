@@ -111,6 +111,22 @@ describe('laying her own coat', () => {
     expect(against(coat('Lay it thinly, in details with a brush.', { by: 'hand' }))).toEqual([
       'has by: hand',
     ]);
+    for (const place of [
+      'detail',
+      'details',
+      'corner',
+      'corners',
+      'groove',
+      'grooves',
+      'molding',
+      'moldings',
+    ])
+      for (const at of ['in', 'for the', 'at the']) {
+        expect(against(coat(`Lay it thinly, ${at} ${place} with a brush.`, { by: 'hand' }))).toHaveLength(1);
+        // A word that only begins or ends so names no place.
+        expect(against(coat(`Lay it thin${at} ${place} with a brush.`, { by: 'hand' }))).toEqual([]);
+        expect(against(coat(`Lay it thinly, ${at} ${place}q with a brush.`, { by: 'hand' }))).toEqual([]);
+      }
     expect(against(coat('With a pad, in the corners with a brush.', { by: 'hand' }))).toEqual([]);
     expect(against(coat('Lay it thinly.', { by: 'hand', product: 'oil' }))).toEqual([]);
   });

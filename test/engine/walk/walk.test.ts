@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Case, emptyCase, possible, walk, withAnswer, withFact } from '#engine/index.ts';
+import { type Case, decide, emptyCase, possible, walk, withAnswer, withFact } from '#engine/index.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { act, defect, known, question, remedy, rule } from '../small.ts';
 
@@ -137,6 +137,29 @@ describe('walk', () => {
       walk(linked, withAnswer(at('cured'), q('one'), answer), 'flaw');
     expect(asked('unsure')).toMatchObject({ kind: 'question', question: 'two', of: 'flaw' });
     expect(asked('yes')).toMatchObject({ kind: 'question', question: 'two', of: 'other' });
+  });
+
+  it('begins no repair that one of the causes is not yet repaired by, however alike their steps', () => {
+    const steps = [
+      { kind: 'sand', grit: 400, say: 'Sand it level by hand.' },
+      { kind: 'wipe', with: 'dry-cloth', say: 'Wipe the dust off.' },
+    ];
+    const begun = (...acts: readonly string[]) =>
+      decide(
+        known(
+          question('one'),
+          ...acts.map((doing, at) => remedy(`mend-${at}`, { recoatable: act(doing) }, { steps })),
+          defect('flaw', { ask: 'one', yes: { remedy: 'mend-0' }, no: { remedy: 'mend-1' } }),
+        ),
+        withAnswer(at('recoatable'), q('one'), 'unsure'),
+        'flaw',
+      );
+    expect(begun('repair', 'repair')).toMatchObject({ action: { do: 'repair' }, shared: { at: [0, 1] } });
+    for (const acts of [
+      ['repair', 'wait'],
+      ['wait', 'repair'],
+    ])
+      expect(begun(...acts)).toMatchObject({ action: { do: 'leave' }, shared: undefined });
   });
 
   it('ends the way to the cause at a doubt: what other answers settle is hands, not the cause', () => {
