@@ -7,6 +7,7 @@ import { SIGNS } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
 import type { EntryKind } from '#engine/model/kinds.ts';
+import { keysOf } from '#engine/plain/entry-of.ts';
 import { nearestId } from '#engine/plain/nearest.ts';
 import { parseFrontMatter } from './read.ts';
 
@@ -18,7 +19,7 @@ const AnswersFile = z.strictObject({
   summary: z.string().min(20),
   alike: z.array(z.string()).min(1),
   families: z.array(z.enum(FAMILIES)).min(1).optional(),
-  often: z.enum(Object.keys(FREQUENCY) as (keyof typeof FREQUENCY)[]).optional(),
+  often: z.enum(keysOf(FREQUENCY)).optional(),
   signs: Signs,
   mark: z.string().min(8).optional(),
   'mark-is': z.string().optional(),

@@ -3,6 +3,7 @@ import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import type { Defect, Sign } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
+import { isKeyOf, keysOf } from '#engine/plain/entry-of.ts';
 import type { DraftDefect, DraftQuestion, DraftRemedy } from './draft.ts';
 import type { ContentRoot } from './files.ts';
 import { type Near, nearOf } from './near.ts';
@@ -66,14 +67,14 @@ async function askFamilies(
 }
 
 async function askOften(answers: Answers): Promise<Defect['often']> {
-  const kinds = Object.keys(FREQUENCY) as Defect['often'][];
+  const kinds = keysOf(FREQUENCY);
   const answer = await answers({
     key: 'often',
     lines: [],
     ask: `How often is it met? ${kinds.join(', ')}; Enter for occasional`,
     refuse: refuseOthers(kinds),
   });
-  return (answer as Defect['often']) || 'occasional';
+  return isKeyOf(FREQUENCY, answer) ? answer : 'occasional';
 }
 
 /** Only the signs that tell it from what it is mistaken for, most telling first. */

@@ -133,9 +133,9 @@ const filledRemedy = (entry: RawEntry, data: JsonRecord, shared: Shared): RawEnt
 
 /** Questions asked of every flaw, with what those show that say nothing of it. */
 const askedOfAll = (entries: readonly RawEntry[]): [string, unknown][] =>
-  entries.flatMap(({ kind, id, data }) =>
+  entries.flatMap(({ kind, id, data }): [string, unknown][] =>
     kind === 'question' && isRecord(data) && data['every-flaw'] !== undefined
-      ? [[id, data['every-flaw']] as [string, unknown]]
+      ? [[id, data['every-flaw']]]
       : [],
   );
 

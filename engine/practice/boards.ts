@@ -23,7 +23,7 @@ const moved = (value: number, chance: Chance): number =>
 
 const isSize = (name: string): boolean => /-(mm|um|cm2)$/.test(name);
 const widened = (value: unknown, by: number): unknown =>
-  Array.isArray(value) ? value.map((one) => rounded((one as number) * by)) : value;
+  Array.isArray(value) ? value.map((one) => rounded(Number(one) * by)) : value;
 
 /** Sizes that authors write as large as a recipe takes them. */
 const MOST: Readonly<Record<string, number>> = { 'grain-um': 300, 'pitch-mm': 10 };
@@ -35,9 +35,7 @@ const variedFeature = (feature: BoardFeature, width: number, chance: Chance): Bo
       if (name === 'at' && Array.isArray(value))
         return [
           name,
-          value.map((one) =>
-            rounded((one as number) + ((chance.under(2 * SHIFTS + 1) - SHIFTS) * width) / 100),
-          ),
+          value.map((one) => rounded(Number(one) + ((chance.under(2 * SHIFTS + 1) - SHIFTS) * width) / 100)),
         ];
       if (name === 'strength' && typeof value === 'number')
         return [name, Math.min(1, moved(Math.max(value, 0.5), chance))];
@@ -72,11 +70,11 @@ const cutTo = (recipe: BoardRecipe, width: number): BoardRecipe => {
   return {
     ...recipe,
     'width-mm': width,
-    features: recipe.features.map((feature) =>
-      'at' in feature && feature.at
-        ? { ...feature, at: [rounded(feature.at[0] * by), rounded(feature.at[1] * by)] as [number, number] }
-        : feature,
-    ),
+    features: recipe.features.map((feature) => {
+      if (!('at' in feature) || !feature.at) return feature;
+      const at: [number, number] = [rounded(feature.at[0] * by), rounded(feature.at[1] * by)];
+      return { ...feature, at };
+    }),
   };
 };
 

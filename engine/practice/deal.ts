@@ -20,7 +20,7 @@ import {
   SOUND,
 } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-import { type Rival, rivalsOf } from './rivals.ts';
+import { OFFERED, type Rival, rivalsOf } from './rivals.ts';
 import { situationOf, soundSituation } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
@@ -55,6 +55,11 @@ export const flawOfSeed = (known: PracticeKnowledge, level: PracticeLevel, seed:
   );
 };
 
+const mapped = <A, B>([first, ...rest]: readonly [A, ...A[]], to: (one: A) => B): [B, ...B[]] => [
+  to(first),
+  ...rest.map(to),
+];
+
 const idOf = ({ level, flaw, seed }: PracticeKey): string => `${level}.${flaw}.${seed}`;
 
 /** What a sound board shows: what the questions say of a no is said of other flaws. */
@@ -75,9 +80,9 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
     const fits = flaw.often !== 'rare' && flaw.families.some((one) => one === family);
     return question && dry[0] && fits ? [{ flaw, question, board: dry[0] }] : [];
   });
-  const picked = chance.mixed(shown).slice(0, 4);
-  const [rival] = picked;
+  const [rival, ...others] = chance.mixed(shown).slice(0, OFFERED);
   if (!rival) throw new Error('no flaw can be seen');
+  const picked = [rival, ...others] as const;
   const because = ({ question, flaw }: (typeof picked)[number]) =>
     saidBySign({ ask: question.ask, here: EVEN, there: question.yes }, 'no', flaw.name);
   return {
@@ -90,7 +95,7 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
     story: storyOf(words, situation, 'look', SOUND, chance),
     found: [],
     board,
-    rivals: picked.map(({ flaw, question, board: seenBoard }) => {
+    rivals: mapped(picked, ({ flaw, question, board: seenBoard }) => {
       const [own, other] = besides(board, variedBoard(seenBoard, chance));
       return {
         flaw: flaw.id,
@@ -99,7 +104,7 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
         own,
         sign: { question: question.id, ask: question.ask, here: EVEN, there: question.yes },
       };
-    }) as [PracticeRival, ...PracticeRival[]],
+    }),
     asks: [
       {
         kind: 'flaw',
@@ -204,10 +209,7 @@ const tried = (
     story: storyOf(words, situation, level, flaw.id, chance),
     found: [...questions].flatMap((question) => findingOf(known, on, question) ?? []),
     board: situation.board,
-    rivals: rivals.map((one) => besideBoard(known, situation.board, one, chance)) as [
-      PracticeRival,
-      ...PracticeRival[],
-    ],
+    rivals: mapped(rivals, (one) => besideBoard(known, situation.board, one, chance)),
     asks,
     verdict,
   };

@@ -69,7 +69,6 @@ export const rivalsOf = (
   const all = [...sorted, ...more].filter(
     (one, index, list) => list.findIndex((other) => other.flaw.id === one.flaw.id) === index,
   );
-  return sorted.length && all.length >= OFFERED - 1
-    ? (all.slice(0, OFFERED - 1) as [Rival, ...Rival[]])
-    : undefined;
+  const [first, ...others] = all.slice(0, OFFERED - 1);
+  return first && sorted.length && others.length === OFFERED - 2 ? [first, ...others] : undefined;
 };

@@ -12,6 +12,7 @@ import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { STAGES, type Stage, type Standing } from '../model/stage.ts';
+import { keysOf } from '../plain/entry-of.ts';
 import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import { possible } from '../walk/leaves.ts';
 import { withStanding } from '../walk/standing.ts';
@@ -220,7 +221,7 @@ export const soundSituation = (
   chance: Chance,
 ): Told => {
   const { family, ...product } = chance.one(known.products);
-  const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
+  const applicator = chance.one(keysOf(product['wet-film-micrometers']));
   const on = laidOn(words, family, board, applicator, chance);
   return { board, on, standing: undefined, applicator, coat: undefined };
 };
@@ -240,7 +241,7 @@ export const situationOf = (
   const [board, shows] = chosenBoard(flaw, words, stage, chance);
   const family = chance.one(flaw.families);
   const product = chance.one(known.products.filter((one) => one.family === family));
-  const applicator = chance.one(Object.keys(product['wet-film-micrometers']) as Applicator[]);
+  const applicator = chance.one(keysOf(product['wet-film-micrometers']));
   const coatNumber = 1 + chance.under(4);
 
   let on = laidOn(words, family, board, applicator, chance);
@@ -275,10 +276,10 @@ export const situationOf = (
     if (sign && told && told !== sign) return undefined;
   }
   // Another flaw's questions are met where a tree hands over; what is told would then be of that flaw and not of this one.
-  const own = new Set([
+  const own = new Set<string>([
     ...Object.keys(flaw.signs),
     ...Object.keys(shows),
-    ...[...visits(flaw.tree)].flatMap(({ branch }) => ('ask' in branch ? [branch.ask as string] : [])),
+    ...[...visits(flaw.tree)].flatMap(({ branch }) => ('ask' in branch ? [branch.ask] : [])),
   ]);
   const answered: string[] = [];
   for (;;) {

@@ -62,7 +62,7 @@ const silencedIn = (plan: Plan, known: Knowledge, coat: Coat): readonly string[]
  * the rule that each calls for stands before it.
  */
 export const layingHazards = (known: Knowledge, plan: Plan, book: Book) => {
-  const coats = coatsOf(known.products as readonly LayingProduct[]);
+  const coats = coatsOf(known.products);
   const holes: Hole[] = [];
   let steps = 0;
   for (const coat of coats) {

@@ -1,8 +1,9 @@
 import type { Defect, Sign } from '../model/defect.ts';
 import type { QuestionId } from '../model/ids.ts';
+import { keysOf } from '../plain/entry-of.ts';
 
-const signsOf = (defect: Pick<Defect, 'signs'>): [QuestionId, Sign][] =>
-  Object.entries(defect.signs) as [QuestionId, Sign][];
+const signsOf = ({ signs }: Pick<Defect, 'signs'>): readonly (readonly [QuestionId, Sign | undefined])[] =>
+  keysOf(signs).map((question) => [question, signs[question]]);
 
 /** A question whose answer tells two defects apart, with what each shows. */
 export type Separation = {

@@ -25,7 +25,7 @@ export const possible = (known: Knows<TreeReads & AnswerReads>, on: Case, defect
   const trees = treesOf(known);
   const leaves: Leaf[] = [];
   const met: MetQuestion[] = [];
-  follow(known, on, trees, trees.roots.get(defect) ?? rootOfNone(known, defect), leaves, met);
+  follow(known, on, trees, rootOf(known, trees, defect), leaves, met);
   return { leaves, met };
 };
 
@@ -42,7 +42,7 @@ const follow = (
   let place = from;
   while (place >= 0) {
     const at = place * NODE;
-    const question = questions[nodes[at]!] as QuestionId;
+    const question = questions[nodes[at]!]!;
     const answer = answerOf(known, on, question);
     const open = answer === undefined && canCheck(known, on, question);
     met.push({ question, answer, open, of: of[place]! });
@@ -54,7 +54,9 @@ const follow = (
   if (!leaves.includes(leaf)) leaves.push(leaf);
 };
 
-/** Throws, naming the defect. */
-const rootOfNone = (known: Knows<TreeReads>, defect: string): never => {
-  throw new Error(`no tree for ${known.get('defect', defect).id}`);
+/** Where the tree of a defect begins. Throws, naming it, for one that has none. */
+export const rootOf = (known: Knows<TreeReads>, { roots }: TreeTable, defect: string): Place => {
+  const root = roots.get(defect);
+  if (root === undefined) throw new Error(`no tree for ${known.get('defect', defect).id}`);
+  return root;
 };

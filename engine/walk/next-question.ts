@@ -6,7 +6,7 @@ import type { Knows } from '../knowledge/knowledge.ts';
 import type { QuestionId } from '../model/ids.ts';
 import type { Stage } from '../model/stage.ts';
 import { actionKey, type DoingReads, doingOf } from './act.ts';
-import { type Leaf, type MetQuestion, possible } from './leaves.ts';
+import { type Leaf, type MetQuestion, possible, rootOf } from './leaves.ts';
 
 /** What is read to find the next question. */
 export type WayReads = TreeReads & AnswerReads & DoingReads;
@@ -58,11 +58,12 @@ type Agreement = ReadonlyMap<string, number>;
  * both branches, so both must come to it; branches are taken to hang on answers of their own.
  */
 const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: HandsKey): number => {
-  const { nodes, questions, leaves, roots } = treesOf(known);
+  const trees = treesOf(known);
+  const { nodes, questions, leaves } = trees;
   const below = (place: Place): Agreement => {
     if (place < 0) return new Map([[hands(leaves[~place]!), 1]]);
     const at = place * NODE;
-    const question = questions[nodes[at]!] as QuestionId;
+    const question = questions[nodes[at]!]!;
     const answer = answerOf(known, on, question);
     const [yes, no] = [nodes[at + 1]!, nodes[at + 2]!];
     if (answer === 'yes' || answer === 'no') return below(answer === 'yes' ? yes : no);
@@ -75,7 +76,7 @@ const agreement = (known: Knows<WayReads>, on: Case, defect: string, hands: Hand
       }),
     );
   };
-  return [...below(roots.get(defect) as Place).values()].reduce((sum, one) => sum + one, 0);
+  return [...below(rootOf(known, trees, defect)).values()].reduce((sum, one) => sum + one, 0);
 };
 
 /** Whether some answers to all that is open have hands do the same: where one answer tells two branches, none may. */

@@ -37,10 +37,10 @@ export const sharedSteps = (
   leaves: readonly Leaf[],
   families: readonly Family[],
 ): SharedSteps | undefined => {
-  const remedies = [...new Set(leaves.map((leaf) => ('remedy' in leaf ? leaf.remedy : undefined)))];
+  const remedies = [...new Set(leaves.flatMap((leaf) => ('remedy' in leaf ? leaf.remedy : [])))];
   const [first] = remedies;
-  if (!first || remedies.includes(undefined)) return undefined;
-  const each = (remedies as string[]).map((remedy) =>
+  if (!first || !leaves.every((leaf) => 'remedy' in leaf)) return undefined;
+  const each = remedies.map((remedy) =>
     known
       .get('remedy', remedy)
       .steps.map((step, at) => ({ step, at }))

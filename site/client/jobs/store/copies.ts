@@ -1,8 +1,7 @@
-import type { RemovedCard } from '#engine/model/job-card.ts';
 import { hasRoomFor, Shelf, tryCopy, type Versions } from '../../shared/second-copy.ts';
 import { cardUnder, keyOf, photosIn, photoUnder } from './photos.ts';
 import { changedOn, photosOn } from './raw-card.ts';
-import type { JobsDb, KeptClash, KeptPhoto, SetAside } from './records.ts';
+import type { JobsDb, KeptClash, KeptPhoto } from './records.ts';
 
 /** What a change touches, so that the second copies follow it. */
 export type Touched = {
@@ -74,11 +73,11 @@ const putPhoto = async (photo: KeptPhoto): Promise<void> => {
 const standingIn = async (db: JobsDb, id: string) => {
   const change = db.transaction(['cards', 'photos', 'clashes', 'aside', 'removed'], 'readonly');
   const [raw, photos, clashes, aside, removed] = await Promise.all([
-    change.objectStore('cards').get(id) as Promise<unknown>,
+    change.objectStore('cards').get(id),
     change.objectStore('photos').index('card').getAllKeys(id),
     change.objectStore('clashes').index('card').getAll(id),
-    change.objectStore('aside').get(id) as Promise<SetAside | undefined>,
-    change.objectStore('removed').get(id) as Promise<RemovedCard | undefined>,
+    change.objectStore('aside').get(id),
+    change.objectStore('removed').get(id),
   ]);
   return { raw, photos: photos.map(photoUnder), clashes, aside, removed };
 };

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { keysOf } from '#engine/plain/entry-of.ts';
 import type { Field, ValueIn } from './fields.ts';
 import type { Units } from './units.ts';
 
@@ -25,7 +26,7 @@ export type AnyFields<F> = { readonly [K in keyof F]: Field<ValueIn<F[K]>> };
 export const readForm = <F extends AnyFields<F>>(fields: F, draft: Draft, units: Units): FormRead<F> => {
   const values: Partial<Record<keyof F, unknown>> = {};
   const faults: FieldFault[] = [];
-  for (const name of Object.keys(fields) as (keyof F & string)[]) {
+  for (const name of keysOf(fields)) {
     const read = v.safeParse(fields[name].schema(units), draft[name] ?? '', { abortPipeEarly: true });
     if (read.success) values[name] = read.output;
     else faults.push({ field: name, says: read.issues[0].message });
@@ -42,7 +43,7 @@ export const writeForm = <F extends AnyFields<F>>(
   units: Units,
 ): Draft => {
   const draft: Record<string, string> = {};
-  for (const name of Object.keys(fields) as (keyof F & string)[]) {
+  for (const name of keysOf(fields)) {
     const value = values[name];
     if (value !== undefined) draft[name] = fields[name].write(value, units);
   }
