@@ -6,6 +6,8 @@ import packaged from '../package.json' with { type: 'json' };
 const NAMES: Readonly<Record<string, string>> = {
   'engine/index.ts':
     'STAGES STANDINGS actOf addressOf answerOf answersOverdue asksOf canCheck cautionsApart decide disturbsOldFilm emptyCase factsIn isAsk isOfSteps knowledgeOf nextQuestion nodesOf partOf possible reached readAddress remediesTold resolve separatedBy stageOf stretches visits walk withAnswer withFact withStanding without',
+  'engine/calc.ts':
+    'bubbleRise cie76 ciede2000 clearTransmittance coatsFor dewPoint dewPointMargin dryFilmMicrometers drying fallingFilm gradesOf grainMicrometers hazeDifference humidityRatio labFromHex labFromXyz levelingSeconds litersFor nearestP quickestLevelingSeconds reflectanceOver sagLimitMicrometers saturationPressure sayGrit sayProblem sayValue sayWeather scratchDepth squareMetersPerLiter vaporPressureDeficit water waterSurfaceTension weatherVerdict wetBulb wetFilmFromCoverage wetFilmMicrometers woodMoisturePercent woodMoistureRange yellowness',
   'engine/link.ts': 'link',
   'engine/find.ts': 'buildIndex documentsOf find isNamedInSight pageName stem',
   'engine/hear.ts':
