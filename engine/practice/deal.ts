@@ -1,11 +1,11 @@
-import { withAnswer } from '../case/case.ts';
+import { type Case, withAnswer } from '../case/case.ts';
 import { signOf } from '../knowledge/sign.ts';
 import type { BoardRecipe } from '../model/board.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { PracticeWords } from '../model/practice.ts';
 import { walk } from '../walk/walk.ts';
 import { askFlaw, saidBySign } from './ask-flaw.ts';
-import { askHands, handsOf, stopOfPiece } from './ask-hands.ts';
+import { askHands, handsOf, type Outcome, stopOfPiece } from './ask-hands.ts';
 import { askRepair } from './ask-repair.ts';
 import { askUntil } from './ask-until.ts';
 import { besides, soundBoard, variedBoard } from './boards.ts';
@@ -20,8 +20,8 @@ import {
   SOUND,
 } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-import { OFFERED, type Rival, rivalsOf } from './rivals.ts';
-import { situationOf, soundSituation } from './situation.ts';
+import { OFFERED, type Rival, type Rivals, rivalsOf } from './rivals.ts';
+import { type Situation, situationOf, soundSituation } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
 /** One board in so many has nothing wrong with it: a learner who always finds something has learned nothing. */
@@ -62,6 +62,10 @@ const mapped = <A, B>([first, ...rest]: readonly [A, ...A[]], to: (one: A) => B)
 
 const idOf = ({ level, flaw, seed }: PracticeKey): string => `${level}.${flaw}.${seed}`;
 
+/** What is offered where nothing is wrong. */
+const SOUND_NAME = 'Nothing: a sound coat';
+/** Fewer answers than this are no choice of what hands do. */
+const LEAST_HANDS = 3;
 /** What a sound board shows: what the questions say of a no is said of other flaws. */
 const EVEN = 'The coat is even from edge to edge.';
 
@@ -88,7 +92,7 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
   return {
     ...key,
     id: idOf(key),
-    name: 'Nothing: a sound coat',
+    name: SOUND_NAME,
     standing: undefined,
     on: situation.on,
     coat: undefined,
@@ -116,7 +120,7 @@ const dealSound = (known: PracticeKnowledge, words: PracticeWords, key: Practice
             right: false,
             because: because(one),
           })),
-          { id: SOUND, says: 'Nothing: a sound coat', right: true, because: because(rival) },
+          { id: SOUND, says: SOUND_NAME, right: true, because: because(rival) },
         ],
       },
     ],
@@ -144,6 +148,62 @@ const besideBoard = (
   };
 };
 
+/** What is drawn of an item before anything is asked: its facts with the signs that are told beside the picture. */
+type Drawn = { readonly situation: Situation; readonly on: Case; readonly rivals: Rivals };
+/** What is asked of it, and the verdict of the walk behind that. */
+type Asked = { readonly asks: readonly PracticeAsk[]; readonly verdict: PracticeItem['verdict'] };
+
+/** Of a look alone: which flaw it is, or none. */
+const askedOfLook = (
+  known: PracticeKnowledge,
+  flaw: PracticeFlaw,
+  { on, rivals }: Drawn,
+  chance: Chance,
+): Asked => {
+  const { choices, ...ask } = askFlaw(known, on, flaw, rivals, undefined, chance);
+  const none = { id: SOUND, says: SOUND_NAME, right: false, because: `It is there: ${flaw.looks}` };
+  return { asks: [{ ...ask, choices: [...choices, none] }], verdict: undefined };
+};
+
+/** Of a whole case besides: what mends it, or until when it is left. */
+const askedOfCase = (
+  known: PracticeKnowledge,
+  words: PracticeWords,
+  flaw: PracticeFlaw,
+  { situation: { coat }, rivals }: Drawn,
+  walked: Outcome,
+  chance: Chance,
+): PracticeAsk | undefined => {
+  const right = handsOf(walked);
+  if (right === 'repair') return askRepair(known, flaw, walked, rivals, chance);
+  return coat && (right === 'leave' || right === 'wait') ? askUntil(words, coat, right, chance) : undefined;
+};
+
+/** Of a film whose stage is told: which flaw it is, and what hands do now. Nothing where the causes ask for different hands. */
+const askedOfHands = (
+  known: PracticeKnowledge,
+  words: PracticeWords,
+  flaw: PracticeFlaw,
+  drawn: Drawn,
+  level: PracticeLevel,
+  chance: Chance,
+): Asked | undefined => {
+  const { on, rivals } = drawn;
+  const walked = walk(known, on, flaw.id);
+  if (walked.kind !== 'outcome' || !walked.alike) return undefined;
+  const right = handsOf(walked);
+  const which = askFlaw(known, on, flaw, rivals, right, chance);
+  const hands = askHands(words, on, walked, chance);
+  if (hands.choices.length < LEAST_HANDS) return undefined;
+  const last = level === 'case' ? askedOfCase(known, words, flaw, drawn, walked, chance) : undefined;
+  const { verdict, say, not } = walked.action;
+  const stop = right === 'stop' ? stopOfPiece(walked) : undefined;
+  return {
+    asks: last ? [which, hands, last] : [which, hands],
+    verdict: stop ? { say: stop.title, why: stop.say, not } : { say: verdict, why: say, not },
+  };
+};
+
 const tried = (
   known: PracticeKnowledge,
   words: PracticeWords,
@@ -158,45 +218,12 @@ const tried = (
   if (!rivals) return undefined;
   // What the picture does not show of the signs is told.
   const on = rivals.reduce((of, { sign }) => withAnswer(of, sign.question, sign.a), situation.on);
-  const asks: PracticeAsk[] = [];
-  let verdict: PracticeItem['verdict'];
-  if (level === 'look') {
-    const { choices, ...ask } = askFlaw(known, on, flaw, rivals, undefined, chance);
-    asks.push({
-      ...ask,
-      choices: [
-        ...choices,
-        {
-          id: SOUND,
-          says: 'Nothing: a sound coat',
-          right: false,
-          because: `It is there: ${flaw.looks}`,
-        },
-      ],
-    });
-  } else {
-    const walked = walk(known, on, flaw.id);
-    if (walked.kind !== 'outcome' || !walked.alike) return undefined;
-    const right = handsOf(walked);
-    asks.push(askFlaw(known, on, flaw, rivals, right, chance));
-    const hands = askHands(words, on, walked, chance);
-    if (hands.choices.length < 3) return undefined;
-    asks.push(hands);
-    const stop = stopOfPiece(walked);
-    verdict =
-      right === 'stop' && stop
-        ? { say: stop.title, why: stop.say, not: walked.action.not }
-        : { say: walked.action.verdict, why: walked.action.say, not: walked.action.not };
-    if (level === 'case') {
-      const last =
-        right === 'repair'
-          ? askRepair(known, flaw, walked, rivals, chance)
-          : situation.coat && (right === 'leave' || right === 'wait')
-            ? askUntil(words, situation.coat, right, chance)
-            : undefined;
-      if (last) asks.push(last);
-    }
-  }
+  const drawn: Drawn = { situation, on, rivals };
+  const asked =
+    level === 'look'
+      ? askedOfLook(known, flaw, drawn, chance)
+      : askedOfHands(known, words, flaw, drawn, level, chance);
+  if (!asked) return undefined;
   const unseen = rivals.filter(({ seen }) => !seen).map(({ sign }) => sign.question);
   const questions = new Set([...(level === 'look' ? [] : situation.answered), ...unseen]);
   return {
@@ -210,8 +237,7 @@ const tried = (
     found: [...questions].flatMap((question) => findingOf(known, on, question) ?? []),
     board: situation.board,
     rivals: mapped(rivals, (one) => besideBoard(known, situation.board, one, chance)),
-    asks,
-    verdict,
+    ...asked,
   };
 };
 
