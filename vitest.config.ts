@@ -33,6 +33,7 @@ const THOROUGH = [
     'clock',
     'hostile',
     'jobs',
+    'jobs-paper',
     'layout',
     'lost',
     'meta',

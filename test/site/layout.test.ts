@@ -4,6 +4,7 @@ import { itAtLength, someOf, THOROUGH } from '../thorough.ts';
 import { openPage, PHONE } from './browser.ts';
 import { builtPages } from './built.ts';
 import { onePerKind } from './kinds.ts';
+import { sheetsOf } from './paper.ts';
 
 /** WCAG 2.2, 1.4.10: no scrolling sideways at 320 px, which is also 1280 px at 400 %. */
 it('has answers as wide as the page, at least 64 px tall, and in view at once', async () => {
@@ -121,10 +122,8 @@ itAtLength('prints a repair on one sheet once its stop is settled and the part i
   await page.goto('/remedies/shave-the-run/');
   await page.locator('html:not([data-fit])').waitFor();
   await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor({ state: 'hidden' });
-  const sheet = (
-    await page.pdf({ format: 'A4', margin: { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' } })
-  ).toString('latin1');
-  expect(sheet.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+  const margin = { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' };
+  expect(sheetsOf(await page.pdf({ format: 'A4', margin }))).toBe(1);
   await close();
 });
 
@@ -134,8 +133,7 @@ itAtLength(
     const { page, close } = await openPage();
     const sheets = async (address: string) => {
       await page.goto(address);
-      const sheet = (await page.pdf({ format: 'Letter' })).toString('latin1');
-      return sheet.match(/\/Type\s*\/Page\b/g)?.length;
+      return sheetsOf(await page.pdf({ format: 'Letter' }));
     };
     expect(await sheets('/defects/runs-and-sags/')).toBe(1);
     expect(await sheets('/defects/sanding-scratches/')).toBe(1);

@@ -6,6 +6,7 @@ import { dealPractice } from '../../engine/practice.ts';
 import { known } from '../content/real/knowledge.ts';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE } from './browser.ts';
+import { sheetsOf } from './paper.ts';
 
 const words = readPractice(known, process.cwd());
 const SET = [
@@ -154,8 +155,6 @@ it('is a sheet on paper without script, with the answers behind', async () => {
   await plain.close();
 });
 
-const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
-
 itAtLength.each([
   ['its own letters', false],
   ['the letters of the machine', true],
@@ -165,7 +164,7 @@ itAtLength.each([
   for (const name of ['wall-card', 'sign-key', 'board-sheet']) {
     await page.goto(`/learn/${name}/`);
     for (const format of ['A4', 'Letter'])
-      expect(pagesOf(await page.pdf({ format })), `${name} ${format}`).toBe(1);
+      expect(sheetsOf(await page.pdf({ format })), `${name} ${format}`).toBe(1);
   }
   await close();
 });

@@ -3,13 +3,12 @@ import { expect, it } from 'vitest';
 import { someOf } from '../thorough.ts';
 import { openPage } from './browser.ts';
 import { builtPages } from './built.ts';
+import { sheetsOf } from './paper.ts';
 
 const addressesOf = (shape: RegExp): readonly string[] =>
   builtPages()
     .map(({ address }) => address)
     .filter((address) => shape.test(address));
-
-const sheetsOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
 
 /** US Letter within the margins of a repair, in CSS pixels. */
 const LETTER = { viewport: { width: 748, height: 1009 } } as const;
