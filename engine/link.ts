@@ -10,6 +10,7 @@ import { ID_PATTERN, SCHEMAS } from './model/index.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { AnyEntry, Entry, RawEntry } from './model/knowledge.ts';
 import type { Claim } from './model/source.ts';
+import { entryOf } from './plain/entry-of.ts';
 import { nearest, nearestId } from './plain/nearest.ts';
 
 /** Ids that moved or merged: `kind/old` → new id. */
@@ -160,7 +161,7 @@ const checkFacts = (
 ) => {
   const questions = known.get('question') ?? new Set<string>();
   for (const { fact, values, path } of factsIn(condition)) {
-    const shape = (FACTS as Record<string, { kind: string; values?: readonly string[] }>)[fact];
+    const shape = entryOf<{ readonly kind: string; readonly values?: readonly string[] }>(FACTS, fact);
     const allowed = shape ? shape.values : questions.has(fact) ? ['yes', 'no'] : undefined;
     if (!shape && !questions.has(fact))
       report(entry, [...prefix, ...path], {

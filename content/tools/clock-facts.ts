@@ -1,6 +1,6 @@
 import { sayProblem } from '#engine/calc/say-problem.ts';
 import { caseFromClock, clockNow } from '#engine/clock.ts';
-import { type Case, type Knowledge, reached, type Stage } from '#engine/index.ts';
+import { type Case, type Knowledge, reached, stageOf } from '#engine/index.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
 
 /** What `--fact` may name beside the table of facts: a product of content/products, and when the coat was laid. */
@@ -15,7 +15,10 @@ export type Clock = { readonly on: Case; readonly says: string | undefined };
  */
 export const withClock = (known: Knowledge, told: Case, product: string, minutes: number): Clock => {
   const figures = known.get('product', product);
-  const number = (fact: string) => told[fact]?.value as number | undefined;
+  const number = (fact: string) => {
+    const value = told[fact]?.value;
+    return typeof value === 'number' ? value : undefined;
+  };
   const surface = number('surface-celsius');
   const film = {
     minutes,
@@ -30,7 +33,7 @@ export const withClock = (known: Knowledge, told: Case, product: string, minutes
   if (reading.kind === 'refused')
     return { on, says: `The clock promises no time: ${sayProblem(reading.problem)}` };
   if (reading.kind === 'future') return { on, says: undefined };
-  const stage = on['stage']?.value as Stage;
+  const stage = stageOf(on) ?? reading.stage;
   const next = reached(stage, 'dry-to-touch') ? reading.moments.recoat : reading.moments.touch;
   const ready = reading.thin ? 'ready for the next coat' : 'ready to sand and recoat';
   const what = reached(stage, 'dry-to-touch') ? ready : 'hands off, dry to the touch';

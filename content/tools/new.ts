@@ -107,9 +107,14 @@ const newDefect = async (
   tellRest(before);
 };
 
-const blank = (known: Knowledge | undefined, kind: EntryKind, id: string, file: string): void => {
+const blank = (
+  known: Knowledge | undefined,
+  kind: keyof typeof templates,
+  id: string,
+  file: string,
+): void => {
   if (known) tellNear(known, kind, id);
-  write({ file, text: templates[kind as keyof typeof templates](id, today) });
+  write({ file, text: templates[kind](id, today) });
   console.log(`Wrote ${file}. Next: fill in what stands in <angle brackets>, then npm run check.`);
 };
 

@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util';
 import { type Case, emptyCase } from '#engine/index.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { FACTS } from '#engine/model/facts.ts';
-import { isOneOf } from '#engine/plain/entry-of.ts';
+import { entryOf, isOneOf } from '#engine/plain/entry-of.ts';
 import { nearest } from '#engine/plain/nearest.ts';
 import { CLOCK_FACTS, withClock } from './clock-facts.ts';
 
@@ -41,11 +41,10 @@ const pair = (text: string): [string, string] => {
 type Shape =
   | { kind: 'choice'; values: readonly string[] }
   | { kind: 'number'; min: number; max: number; unit: string };
-const shapes = FACTS as Record<string, Shape>;
 
 const withTold = (known: Knowledge, on: Case, text: string): Case => {
   const [name, value] = pair(text);
-  const shape = shapes[name];
+  const shape = entryOf<Shape>(FACTS, name);
   if (!shape) return unknown('fact', name, [...Object.keys(FACTS), ...known.questions.map((one) => one.id)]);
   if (shape.kind === 'choice') {
     if (!shape.values.includes(value))

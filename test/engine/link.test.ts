@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { link } from '#engine/link.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
-import { defect, question, remedy } from './small.ts';
+import { defect, question, remedy, rule } from './small.ts';
 
 /** Each place of the entry on a line of its own, as in a file with a field a line. */
 const aLineEach = (entry: RawEntry, path: string): RawEntry => ({
@@ -19,4 +19,9 @@ it.each([
   const others = [remedy('a'), question('one')].filter(({ id }) => id !== entry.id);
   const linked = link([...others, aLineEach(entry, path)]);
   expect(linked.ok ? [] : linked.issues.map(({ code, line }) => [code, line])).toEqual([['dead-link', 7]]);
+});
+
+it('takes no name for a fact that every object has by birth', () => {
+  const linked = link([rule('r', { when: { constructor: 'yes' } }), question('one')]);
+  expect(linked.ok ? [] : linked.issues).toMatchObject([{ code: 'unknown-fact', fact: 'constructor' }]);
 });
