@@ -1,54 +1,24 @@
 import type { Applicator } from '../calc/drying/figures.ts';
 import { answerOf, canCheck } from '../case/answers.ts';
 import { type Case, emptyCase, withAnswer, withFact } from '../case/case.ts';
-import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
-import { clockNow, type Running } from '../clock/reading.ts';
+import type { ClockProduct } from '../clock/coat.ts';
 import { ASKED } from '../knowledge/known-questions.ts';
-import { signOf } from '../knowledge/sign.ts';
 import { visits } from '../knowledge/tree.ts';
 import type { BoardRecipe, Paint, Sheen } from '../model/board.ts';
-import type { Defect } from '../model/defect.ts';
 import type { ValueOf } from '../model/facts.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { PracticeWords } from '../model/practice.ts';
-import { STAGES, type Stage, type Standing } from '../model/stage.ts';
+import type { Stage, Standing } from '../model/stage.ts';
 import { keysOf } from '../plain/entry-of.ts';
-import { DAY_MS, HOUR_MS, MINUTE_MS } from '../plain/time.ts';
+import { HOUR_MS } from '../plain/time.ts';
 import { possible } from '../walk/leaves.ts';
 import { withStanding } from '../walk/standing.ts';
 import { variedBoard } from './boards.ts';
 import type { Chance } from './chance.ts';
+import { coatOf } from './coat.ts';
 import type { PracticeCoat, PracticeLevel } from './item.ts';
 import type { PracticeFlaw, PracticeKnowledge } from './knowledge.ts';
-
-/** A Saturday in May at nine; coats of practice are laid on that day. */
-const MORNING = Date.UTC(2026, 4, 2, 9);
-
-/** Rooms that a refinisher has: air in °C and relative humidity. Our own choice. */
-const ROOMS = [
-  [21, 0.45],
-  [23, 0.5],
-  [18, 0.55],
-  [16, 0.6],
-  [13, 0.6],
-  [12, 0.75],
-  [17, 0.72],
-  [24, 0.65],
-  [27, 0.4],
-  [29, 0.6],
-] as const;
-
-/**
- * When somebody asks, by our estimate: half of the time while the coat is still too fresh to be worked on, since that is
- * when it looks worst.
- */
-const WHEN: Readonly<Record<Stage, number>> = {
-  wet: 22,
-  setting: 24,
-  'dry-to-touch': 16,
-  recoatable: 26,
-  cured: 12,
-};
+import { mostly, type PlainAnswer, stagesMet, strictly } from './met-at.ts';
 
 const DARK: readonly Paint[] = ['navy', 'black', 'red'];
 const SHEEN: Readonly<Record<Sheen, ValueOf<'sheen'>>> = {
@@ -75,37 +45,6 @@ export type Situation = Told & {
   readonly shows: Readonly<Record<string, PlainAnswer>>;
 };
 
-type PlainAnswer = 'yes' | 'no';
-
-const strictly = (defect: Pick<Defect, 'signs'>, question: string): PlainAnswer | undefined => {
-  const sign = signOf(defect, question);
-  return sign === 'yes' || sign === 'no' ? sign : undefined;
-};
-const mostly = (defect: Pick<Defect, 'signs'>, question: string): PlainAnswer | undefined => {
-  const sign = signOf(defect, question);
-  return sign === 'yes' || sign === 'mostly-yes'
-    ? 'yes'
-    : sign === 'no' || sign === 'mostly-no'
-      ? 'no'
-      : undefined;
-};
-
-/** Flaws that come later than the coat, or only from work on a dry one, are not met on a fresh film. */
-const metAt = (defect: Pick<Defect, 'signs'>, stage: Stage): boolean => {
-  const later = [ASKED.cameInUse, ASKED.fineWhenFirstDry, ASKED.appearedAfterSanding, ASKED.comesOffInFlakes];
-  if (later.some((question) => mostly(defect, question) === 'yes'))
-    return stage === 'recoatable' || stage === 'cured';
-  if (strictly(defect, ASKED.stillTacky) === 'yes') return stage === 'dry-to-touch';
-  const atOnce = mostly(defect, ASKED.thereWhileCoating);
-  if (stage === 'wet') return atOnce !== 'no';
-  // What a nail or a finger must find is not yet there in a film that is open.
-  return stage !== 'setting' || mostly(defect, ASKED.filmIsWeak) !== 'yes';
-};
-
-/** Each stage at which the flaw is met, with its weight: one at least. */
-const stagesMet = (defect: Pick<Defect, 'signs'>): readonly (readonly [Stage, number])[] =>
-  STAGES.filter((stage) => metAt(defect, stage)).map((stage) => [stage, WHEN[stage]] as const);
-
 /** A board of the flaw that goes with the stage, and what it shows of what the flaw leaves open. */
 const chosenBoard = (
   flaw: PracticeFlaw,
@@ -122,70 +61,6 @@ const chosenBoard = (
   return [{ ...variedBoard(recipe, chance), wet: fresh }, answers];
 };
 
-/** Nobody looks at a coat in the middle of the night. */
-const [EARLIEST_HOUR, LATEST_HOUR] = [6, 23];
-
-/** The moment that is asked about, surely inside its stage; nothing where the stage is too short to be sure of. */
-const momentOf = ({ moments }: Running, laidAt: number, stage: Stage, chance: Chance): number | undefined => {
-  const spans: Readonly<Record<Stage, readonly [number, number]>> = {
-    wet: [laidAt + MINUTE_MS, moments.open.from],
-    setting: [moments.open.to, moments.touch.from],
-    'dry-to-touch': [moments.touch.to, moments.recoat.from],
-    recoatable: [moments.recoat.to, Math.min(moments.cure.from, moments.recoat.to + 3 * DAY_MS)],
-    cured: [moments.cure.to, moments.cure.to + 30 * DAY_MS],
-  };
-  const [from, to] = spans[stage];
-  if (to <= from) return undefined;
-  const at = from + ((to - from) * (20 + chance.under(61))) / 100;
-  const step = stage === 'wet' || stage === 'setting' ? MINUTE_MS : 5 * MINUTE_MS;
-  const asked = Math.round(at / step) * step;
-  const hour = Math.floor((asked % DAY_MS) / HOUR_MS);
-  return hour >= LATEST_HOUR || hour < EARLIEST_HOUR ? undefined : asked;
-};
-
-/** Times as a can prints them. */
-const NICE = [5, 10, 15, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 480, 720, 1440, 2160, 2880] as const;
-const nice = (minutes: number): number =>
-  NICE.reduce((best, one) => (Math.abs(one - minutes) < Math.abs(best - minutes) ? one : best));
-
-const coatOf = (
-  product: ClockProduct & { readonly id: string },
-  applicator: Applicator,
-  coatNumber: number,
-  stage: Stage,
-  chance: Chance,
-): PracticeCoat | undefined => {
-  const middle = ([from, to]: readonly [number, number]) => (from + to) / 2;
-  const touchMinutes = nice(middle(product['touch-minutes']));
-  const recoatMinutes = Math.max(nice(60 * middle(product['recoat-hours'])), 2 * touchMinutes);
-  const [celsius, relativeHumidity] = chance.one(ROOMS);
-  const laidAt = MORNING + chance.under(32) * 15 * MINUTE_MS;
-  const laid: LaidCoat = {
-    id: 'practice',
-    piece: '',
-    product: product.id,
-    label: {
-      minutes: {
-        touch: { from: touchMinutes, to: touchMinutes },
-        recoat: { from: recoatMinutes, to: recoatMinutes },
-      },
-    },
-    laidAt,
-    celsius,
-    relativeHumidity,
-    coatNumber,
-    applicator,
-  };
-  const first = clockNow(product, laid, laidAt);
-  if (first.kind !== 'running') return undefined;
-  const now = momentOf(first, laidAt, stage, chance);
-  if (now === undefined) return undefined;
-  const reading = clockNow(product, laid, now);
-  return reading.kind === 'running' && reading.stage === stage && reading.sureness === 'surely'
-    ? { laid, now, reading, touchMinutes, recoatMinutes }
-    : undefined;
-};
-
 /** Hours that go with a stage where no clock tells them: enough for what is asked about a day or a week. */
 const HOURS: Readonly<Record<Stage, number | undefined>> = {
   wet: 0.02,
@@ -194,6 +69,9 @@ const HOURS: Readonly<Record<Stage, number | undefined>> = {
   recoatable: 30,
   cured: 1000,
 };
+
+/** And where a film is sticky long past its time. */
+const TACKY_HOURS = 200;
 
 /** What was laid, with what and on what: the facts that the first sentence of every story tells. */
 const laidOn = (
@@ -226,6 +104,102 @@ export const soundSituation = (
   return { board, on, standing: undefined, applicator, coat: undefined };
 };
 
+/** What was drawn of a coat before its facts are told. */
+type Drawn = {
+  readonly flaw: PracticeFlaw;
+  readonly level: PracticeLevel;
+  readonly stage: Stage | undefined;
+  readonly board: BoardRecipe;
+  readonly product: ClockProduct & { readonly id: string };
+  readonly applicator: Applicator;
+  readonly coatNumber: number;
+};
+
+/** The facts of the piece: what lies below, the coat, and how old the oldest paint may be. */
+const pieceTold = (
+  words: PracticeWords,
+  { level, board, product: { family }, applicator, coatNumber }: Drawn,
+  chance: Chance,
+): Case => {
+  let on = laidOn(words, family, board, applicator, chance);
+  on = withFact(on, 'coat-number', coatNumber);
+  on = withFact(on, 'piece', 'furniture');
+  if (!UNSANDED.includes(family)) on = withFact(on, 'sheen', SHEEN[board.sheen]);
+  // Old paint of unknown age asks for a test before anything else; it is met now and then.
+  const old = level === 'case' && board.base.paint !== undefined && chance.under(12) === 0;
+  return withFact(on, 'age', old ? 'unknown' : 'since-1993');
+};
+
+/** How dry it is, and of a whole case the clock that tells it; nothing where that clock is not surely there. */
+const filmTold = (
+  { flaw, level, stage, product, applicator, coatNumber }: Drawn,
+  piece: Case,
+  chance: Chance,
+): Pick<Told, 'on' | 'standing' | 'coat'> | undefined => {
+  if (!stage) return { on: piece, standing: undefined, coat: undefined };
+  if (strictly(flaw, ASKED.stillTacky) === 'yes') {
+    const on = withFact(piece, 'hours-since-coat', TACKY_HOURS);
+    return { on: withStanding(on, 'overdue', 'told'), standing: 'overdue', coat: undefined };
+  }
+  if (level !== 'case') {
+    const hours = HOURS[stage];
+    const on = hours === undefined ? piece : withFact(piece, 'hours-since-coat', hours);
+    return { on: withStanding(on, stage, 'told'), standing: stage, coat: undefined };
+  }
+  const coat = coatOf(product, applicator, coatNumber, stage, chance);
+  if (!coat) return undefined;
+  let on = withFact(piece, 'air-celsius', coat.laid.celsius, 'measured');
+  on = withFact(on, 'relative-humidity', coat.laid.relativeHumidity, 'measured');
+  on = withFact(on, 'hours-since-coat', (coat.now - coat.laid.laidAt) / HOUR_MS, 'computed');
+  return { on: withStanding(on, stage, 'computed'), standing: stage, coat };
+};
+
+/** Whether what the facts already tell is what the flaw and the picture show. */
+const fits = (
+  known: PracticeKnowledge,
+  on: Case,
+  { signs }: PracticeFlaw,
+  shows: Situation['shows'],
+  wanted: (question: string) => PlainAnswer | undefined,
+): boolean =>
+  [...new Set([...Object.keys(signs), ...Object.keys(shows)])].every((question) => {
+    const [told, sign] = [answerOf(known, on, question), wanted(question)];
+    return !sign || !told || told === sign;
+  });
+
+/**
+ * Every question of the tree that can be checked at this stage, answered as the flaw shows. Nothing where the way leads
+ * over to another flaw, or asks what is that one's own.
+ */
+const answeredOn = (
+  known: PracticeKnowledge,
+  told: Case,
+  flaw: PracticeFlaw,
+  { shows, stage }: { readonly shows: Situation['shows']; readonly stage: Stage | undefined },
+  answerTo: (question: string) => PlainAnswer,
+): Pick<Situation, 'on' | 'answered'> | undefined => {
+  // Another flaw's questions are met where a tree hands over; what is told would then be of that flaw and not of this one.
+  const own = new Set<string>([
+    ...Object.keys(flaw.signs),
+    ...Object.keys(shows),
+    ...[...visits(flaw.tree)].flatMap(({ branch }) => ('ask' in branch ? [branch.ask] : [])),
+  ]);
+  const answered: string[] = [];
+  let on = told;
+  for (;;) {
+    const { met, leaves } = possible(known, on, flaw.id);
+    const next = met.find((one) => one.open);
+    if (leaves.every(({ of }) => of !== flaw.id)) return undefined;
+    if (!next) {
+      const settled = !stage || stage === 'recoatable' || stage === 'cured';
+      return settled && leaves.some(({ of }) => of !== flaw.id) ? undefined : { on, answered };
+    }
+    if (!own.has(next.question)) return undefined;
+    on = withAnswer(on, next.question, answerTo(next.question));
+    answered.push(next.question);
+  }
+};
+
 /**
  * One try at a situation in which the flaw is met, with everything that its tree asks and that can be checked at this
  * stage. Nothing where the choices contradict the flaw: another try makes others.
@@ -242,63 +216,19 @@ export const situationOf = (
   const family = chance.one(flaw.families);
   const product = chance.one(known.products.filter((one) => one.family === family));
   const applicator = chance.one(keysOf(product['wet-film-micrometers']));
-  const coatNumber = 1 + chance.under(4);
-
-  let on = laidOn(words, family, board, applicator, chance);
-  on = withFact(on, 'coat-number', coatNumber);
-  on = withFact(on, 'piece', 'furniture');
-  if (!UNSANDED.includes(family)) on = withFact(on, 'sheen', SHEEN[board.sheen]);
-  const { paint } = board.base;
-  // Old paint of unknown age asks for a test before anything else; it is met now and then.
-  const old = level === 'case' && paint !== undefined && chance.under(12) === 0;
-  on = withFact(on, 'age', old ? 'unknown' : 'since-1993');
-
-  const tacky = strictly(flaw, ASKED.stillTacky) === 'yes';
-  const standing: Standing | undefined = tacky && stage ? 'overdue' : stage;
-  let coat: PracticeCoat | undefined;
-  if (stage && level === 'case' && !tacky) {
-    coat = coatOf(product, applicator, coatNumber, stage, chance);
-    if (!coat) return undefined;
-    on = withFact(on, 'air-celsius', coat.laid.celsius, 'measured');
-    on = withFact(on, 'relative-humidity', coat.laid.relativeHumidity, 'measured');
-    on = withFact(on, 'hours-since-coat', (coat.now - coat.laid.laidAt) / HOUR_MS, 'computed');
-  } else if (stage) {
-    const hours = tacky ? 200 : HOURS[stage];
-    if (hours !== undefined) on = withFact(on, 'hours-since-coat', hours);
-  }
-  if (standing) on = withStanding(on, standing, coat ? 'computed' : 'told');
-
-  // What the facts already tell must be what the flaw and the picture show.
+  const drawn: Drawn = { flaw, level, stage, board, product, applicator, coatNumber: 1 + chance.under(4) };
+  const told = filmTold(drawn, pieceTold(words, drawn, chance), chance);
+  if (!told) return undefined;
   const wanted = (question: string): PlainAnswer | undefined => shows[question] ?? strictly(flaw, question);
-  for (const question of new Set([...Object.keys(flaw.signs), ...Object.keys(shows)])) {
-    const told = answerOf(known, on, question);
-    const sign = wanted(question);
-    if (sign && told && told !== sign) return undefined;
-  }
-  // Another flaw's questions are met where a tree hands over; what is told would then be of that flaw and not of this one.
-  const own = new Set<string>([
-    ...Object.keys(flaw.signs),
-    ...Object.keys(shows),
-    ...[...visits(flaw.tree)].flatMap(({ branch }) => ('ask' in branch ? [branch.ask] : [])),
-  ]);
-  const answered: string[] = [];
-  for (;;) {
-    const { met, leaves } = possible(known, on, flaw.id);
-    const next = met.find((one) => one.open);
-    const over = leaves.every(({ of }) => of !== flaw.id);
-    if (over) return undefined;
-    if (!next) {
-      const settled = !stage || stage === 'recoatable' || stage === 'cured';
-      return settled && leaves.some(({ of }) => of !== flaw.id)
-        ? undefined
-        : { board, on, standing, applicator, coat, answered, shows };
-    }
-    if (!own.has(next.question)) return undefined;
-    const answer =
-      wanted(next.question) ?? mostly(flaw, next.question) ?? chance.one<PlainAnswer>(['yes', 'no']);
-    on = withAnswer(on, next.question, answer);
-    answered.push(next.question);
-  }
+  if (!fits(known, told.on, flaw, shows, wanted)) return undefined;
+  const found = answeredOn(
+    known,
+    told.on,
+    flaw,
+    { shows, stage },
+    (question) => wanted(question) ?? mostly(flaw, question) ?? chance.one<PlainAnswer>(['yes', 'no']),
+  );
+  return found && { ...told, ...found, board, applicator, shows };
 };
 
 /** Whether a check harms nothing at this stage, and its answer is what the flaw shows. */
