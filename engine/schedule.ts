@@ -1,13 +1,13 @@
 /** The finishing schedule. It has no clock of its own: a start and a calendar come in, epoch milliseconds go out. */
 export type { Units } from './calc/units.ts';
-export { nightOf } from './clock/nights.ts';
-export type { No } from './fitness/judge.ts';
+export { type Calendar, nightOf } from './clock/nights.ts';
+export type { No } from './fitness/no.ts';
 export { fitnessOf } from './fitness/rows.ts';
 export { type Can, cansFor, litersOf } from './schedule/amount.ts';
 export { type Build, buildOf } from './schedule/build.ts';
 export { type Dates, datesOf, type Use } from './schedule/dates.ts';
 export type { Night } from './schedule/dry.ts';
-export type { Calendar, CanLabel, Job, Part, Parts, PlanProduct, Trial, Wear } from './schedule/job.ts';
+export type { CanLabel, Job, Part, Parts, PlanProduct, Trial, Wear } from './schedule/job.ts';
 export type { CoatTimes, Outcome, Planned, Refusal } from './schedule/outcome.ts';
 export { areaOf, largestFace } from './schedule/piece.ts';
 export { schedule } from './schedule/plan.ts';

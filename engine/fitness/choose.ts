@@ -1,7 +1,8 @@
 import type { Plan } from '../model/plan.ts';
 import type { Firing, SaidRule } from '../rules/rules.ts';
-import { type Judgement, type JudgeTables, judgeLaying, type No } from './judge.ts';
+import { type Judgement, type JudgeTables, judgeLaying } from './judge.ts';
 import type { Laying, LayingProduct } from './laying.ts';
+import type { No } from './no.ts';
 import { baseWait, type FitnessRow, fitnessOf, named } from './rows.ts';
 
 type PickRow = Plan['picks'][number];

@@ -14,8 +14,6 @@ import { nightsAfter } from './night.ts';
 import type { No } from './no.ts';
 import { type BaseWait, baseHoursOf, baseWait, type FitnessRow, fitnessOf, named } from './rows.ts';
 
-export type { No } from './no.ts';
-
 const APPLICATORS = FACTS.applicator.values;
 
 /** What is said of a coat before it is laid. */

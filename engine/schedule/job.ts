@@ -6,8 +6,6 @@ import type { Product } from '../model/product.ts';
 
 import type { Span } from '../plain/span.ts';
 
-export type { Calendar } from '../clock/nights.ts';
-
 export type Part = (typeof PARTS)[number];
 export type Parts = Plan['presets'][number]['parts'];
 export type Wear = (typeof WEARS)[number];

@@ -1,4 +1,4 @@
-import type { No } from '../fitness/judge.ts';
+import type { No } from '../fitness/no.ts';
 import type { FitnessRow } from '../fitness/rows.ts';
 import type { Stretch } from '../plain/time.ts';
 import type { SaidRule } from '../rules/rules.ts';

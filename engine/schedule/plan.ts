@@ -1,4 +1,5 @@
 import type { Units } from '../calc/units.ts';
+import type { Calendar } from '../clock/nights.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, madeReadyBy } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
@@ -8,7 +9,7 @@ import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
 import { layCoats } from './coats.ts';
 import { type Dates, datesOf } from './dates.ts';
-import type { Calendar, Job, PlanProduct, PlanTables } from './job.ts';
+import type { Job, PlanProduct, PlanTables } from './job.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
 import { areaOf } from './piece.ts';
 import type { Planning } from './planning.ts';

@@ -1,5 +1,6 @@
+import type { Calendar } from '../clock/nights.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
-import type { Calendar, Job } from './job.ts';
+import type { Job } from './job.ts';
 
 const DAYS = 7;
 

@@ -2,9 +2,6 @@ import { type Likely, likely, type NearMiss, nearMisses, type Seen, weigh } from
 import type { SignMatrix } from './matrix.ts';
 import { MOST_ASKED, nextQuestion } from './plan.ts';
 
-export type { Seen } from './belief.ts';
-export type { SignMatrix } from './matrix.ts';
-
 /** Where the search for the defect stands. */
 export type Sighting = {
   /** The next question, or undefined where nothing more can be told apart. */
