@@ -1,7 +1,7 @@
 import type { Judgement } from '../fitness/judge.ts';
 import { HOUR_MS } from '../plain/time.ts';
 import type { Planning } from './planning.ts';
-import { type Fits, tooShort, toSteps } from './session.ts';
+import { type Fits, roundedUp, tooShort } from './session.ts';
 import type { Raw } from './steps.ts';
 import { firstFit } from './windows.ts';
 
@@ -49,7 +49,7 @@ export const readyBase = (
   let ready = job.start + (wait?.hours ?? 0) * HOUR_MS;
   if (wait) steps.push({ kind: 'wait', from: job.start, to: ready, surely: ready, say: wait.row.why });
   for (const { minutes, ...act } of actsOn(planning)) {
-    const session = toSteps(minutes);
+    const session = roundedUp(minutes);
     const at = firstFit(job, calendar, ready, session);
     if (!at) return { ok: false, no: tooShort(job, session) };
     ready = at.to + act.hours * HOUR_MS;

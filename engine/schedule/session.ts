@@ -7,7 +7,8 @@ export type Fits<T> = { readonly ok: true; readonly value: T } | { readonly ok: 
 /** A part of a session is told in steps of five minutes. */
 const STEP = 5;
 
-export const toSteps = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
+/** Minutes as they are told. */
+export const roundedUp = (minutes: number): number => Math.ceil(minutes / STEP) * STEP;
 
 /** Minutes to sand a whole coat, and to lay one with this tool. */
 export const workOn = (
@@ -17,8 +18,8 @@ export const workOn = (
 ): { readonly sand: number; readonly lay: number } => {
   const pace = tools.find((tool) => tool.applicator === applicator)?.['square-meters-per-minute'];
   return {
-    sand: toSteps(work['sand-minutes-per-square-meter'] * squareMeters),
-    lay: toSteps(work['set-up-minutes'] + (pace ? squareMeters / pace : 0)),
+    sand: roundedUp(work['sand-minutes-per-square-meter'] * squareMeters),
+    lay: roundedUp(work['set-up-minutes'] + (pace ? squareMeters / pace : 0)),
   };
 };
 
