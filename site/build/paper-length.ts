@@ -20,8 +20,13 @@ const STOP = 300;
 const lettersOf = (texts: readonly (string | undefined)[]): number =>
   texts.reduce((sum, text = '') => sum + text.length, 0);
 
-const roomOf = ({ say, grit, hours, until, workedIf, limits, before }: ResolvedStep, small: boolean): number =>
-  (small ? say.length + HEAD : (say.length + (grit || hours || until ? LABEL : 0)) * STEP + lettersOf([workedIf])) +
+const roomOf = (
+  { say, grit, hours, until, workedIf, limits, before }: ResolvedStep,
+  small: boolean,
+): number =>
+  (small
+    ? say.length + HEAD
+    : (say.length + (grit || hours || until ? LABEL : 0)) * STEP + lettersOf([workedIf])) +
   lettersOf(limits.map((rule) => rule.say)) +
   before.reduce((sum, rule) => sum + rule.say.length + (rule.kind === 'stop' ? STOP : rule.title.length), 0);
 

@@ -3,6 +3,7 @@ import { ClockElement } from './clock/watch.ts';
 import { SearchElement } from './find/search.ts';
 import { OfflineElement } from './page/offline.ts';
 import { keepOneFace } from './page/one-face.ts';
+import './page/paper-head.ts';
 import { ShareElement } from './page/share.ts';
 import { late, unlessOffline } from './shared/fetch-json.ts';
 import { QuestionElement } from './walk/question.ts';
@@ -20,7 +21,7 @@ customElements.define('hd-tree', TreeElement);
 
 void keepOneFace();
 
-/** Only some pages have these, so only they load them. */
+/** Only some pages have these, or lack them, so only they load what is for them. */
 const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-results': () => import('./find/results.ts'),
   'hd-lost': () => import('./walk/lost.ts'),
@@ -29,6 +30,7 @@ const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),
   'hd-tell': () => import('./tell/define.ts'),
+  'main:not(:has(.qr))': () => import('./page/paper-code.ts'),
   'hd-practice, hd-show, hd-pictures': () => import('./practice/define.ts'),
 };
 for (const [name, load] of Object.entries(LATER))

@@ -1,7 +1,7 @@
 /** The line of a QR code covers the dark cells that the encoder (uqr) tells, and no other. */
 import { encode } from 'uqr';
 import { expect, it } from 'vitest';
-import { qrPath } from '../../site/build/qr.ts';
+import { qrPath } from '../../site/shared/qr.ts';
 
 it.each(['https://halfdry.example/r/sand-and-recoat', 'https://halfdry.example/r/x', 'a'.repeat(120)])(
   'is drawn along the dark cells of %s',

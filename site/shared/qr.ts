@@ -1,11 +1,14 @@
 import { encode } from 'uqr';
 
+/** A text that is longer than an address of a page makes fine cells: less of it is told twice. */
+const LONG = 120;
+
 /**
  * A QR code as one line to be drawn a cell wide: every run of dark cells in a row is a stretch of it, from where the last
  * one ended. Told so it packs to under half of what rectangles by their places take, on every sheet.
  */
 export const qrPath = (text: string): { size: number; path: string } => {
-  const { data, size } = encode(text, { ecc: 'M', border: 2 });
+  const { data, size } = encode(text, { ecc: text.length > LONG ? 'L' : 'M', border: 2 });
   const runs = data.flatMap((row, y) =>
     [
       ...row

@@ -1,0 +1,58 @@
+import { qrPath } from '../../shared/qr.ts';
+import { element } from '../shared/element.ts';
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+/** What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device. */
+const address = (): URL => {
+  const here = new URL(location.href);
+  if (!document.querySelector('.plan:not([hidden])')) here.hash = '';
+  return here;
+};
+
+const drawn = (text: string, label: string): SVGElement => {
+  const { size, path } = qrPath(text);
+  const svg = document.createElementNS(SVG, 'svg');
+  svg.setAttribute('viewBox', `0 -.5 ${size} ${size}`);
+  svg.setAttribute('role', 'img');
+  svg.setAttribute('aria-label', label);
+  const line = document.createElementNS(SVG, 'path');
+  for (const [name, value] of [
+    ['d', path],
+    ['stroke', 'currentColor'],
+    ['shape-rendering', 'crispEdges'],
+  ] as const)
+    line.setAttribute(name, value);
+  svg.append(line);
+  return svg;
+};
+
+/** As a person reads it from paper: it breaks behind a slash. */
+const spoken = ({ host, pathname }: URL): string => `${host}${pathname}`.replace(/\/$/, '');
+
+const codeOf = (to: URL): HTMLElement => {
+  const words = spoken(to);
+  const parts = words.split(/(?<=\/)/).flatMap((part) => [part, document.createElement('wbr')]);
+  const figure = element(
+    'figure',
+    { className: 'qr' },
+    drawn(to.href, `Code that leads to ${words}`),
+    element('figcaption', {}, ...parts),
+  );
+  figure.classList.toggle('fine', to.hash !== '');
+  return figure;
+};
+
+/** A page that brought no code of its own has one while it is printed: paper leads back to the screen. */
+let shown: HTMLElement | undefined;
+addEventListener('beforeprint', () => {
+  const main = document.querySelector('main');
+  shown?.remove();
+  if (!main || main.querySelector('.qr')) return;
+  shown = codeOf(address());
+  main.prepend(shown);
+});
+addEventListener('afterprint', () => {
+  shown?.remove();
+  shown = undefined;
+});
