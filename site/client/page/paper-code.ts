@@ -1,6 +1,8 @@
 import { qrPath } from '../../shared/qr.ts';
 import { element } from '../shared/element.ts';
 
+/** Nobody types an address of more parts: the code has all of them. */
+const MANY = 4;
 const SVG = 'http://www.w3.org/2000/svg';
 
 /** What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device. */
@@ -32,7 +34,9 @@ const spoken = ({ host, pathname }: URL): string => `${host}${pathname}`.replace
 
 const codeOf = (to: URL): HTMLElement => {
   const words = spoken(to);
-  const parts = words.split(/(?<=\/)/).flatMap((part) => [part, document.createElement('wbr')]);
+  const all = words.split(/(?<=\/)/);
+  const said = all.length > MANY ? [...all.slice(0, MANY - 1), '…'] : all;
+  const parts = said.flatMap((part) => [part, document.createElement('wbr')]);
   const figure = element(
     'figure',
     { className: 'qr' },

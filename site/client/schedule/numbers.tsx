@@ -14,8 +14,9 @@ const EDGE = {
     'not even one stroke stays open. Take a slower product, a little extender if the can allows it, a wider tool, or a second pair of hands.',
 } as const;
 
+/** A figure is never torn from its unit. */
 const sayMinutes = (minutes: number): string =>
-  minutes < 1 ? `${Math.round(minutes * 60)} s` : `${minutes.toFixed(1)} min`;
+  minutes < 1 ? `${Math.round(minutes * 60)}\u00a0s` : `${minutes.toFixed(1)}\u00a0min`;
 
 const sayNotes = ({ thinned, short, over }: NonNullable<Outcome['build']>): string =>
   [
@@ -43,7 +44,7 @@ const filmRows = ({ outcome: { build }, us }: PlanShown): readonly DefinitionRow
 const buyRows = ({ outcome: { liters }, job, us, data }: PlanShown): readonly DefinitionRow[] => {
   if (!liters) return [];
   const cans = cansFor(data.plan, liters, us ? 'us' : 'metric', job.applicator === 'aerosol');
-  const list = cans.map(({ count, can }) => `${count} × ${can.name}`).join(' and ');
+  const list = cans.map(({ count, can }) => `${count}\u00a0×\u00a0${can.name}`).join(' and ');
   return [['Buy', `${sayLiters(liters, us)}, loss included; with a tenth to spare: ${list}`]];
 };
 
