@@ -46,6 +46,8 @@ const THOROUGH = [
     'told',
     'told-stops',
     'told-steps',
+    'print-sheets',
+    'print',
   ].map((name) => `site/${name}`),
   'engine/schedule/properties',
   'client/jobs-copies-any-row',

@@ -48,9 +48,7 @@ const helps = (version: number, size: number) => {
     (x <= FINDER && y >= size - FINDER) ||
     x === TIMING ||
     y === TIMING ||
-    middles.some((a) =>
-      middles.some((b) => !corner(a, b) && Math.abs(x - a) <= 2 && Math.abs(y - b) <= 2),
-    ) ||
+    middles.some((a) => middles.some((b) => !corner(a, b) && Math.abs(x - a) <= 2 && Math.abs(y - b) <= 2)) ||
     (version >= 7 && ((y < 6 && x >= size - 11) || (x < 6 && y >= size - 11)));
 };
 
@@ -61,13 +59,17 @@ const formatOf = (cell: (x: number, y: number) => boolean) => {
   const along = [0, 1, 2, 3, 4, 5, 7, 8];
   const bits = [...along.map((x) => cell(x, FINDER)), ...[7, 5, 4, 3, 2, 1, 0].map((y) => cell(FINDER, y))];
   const format = numberOf(bits) ^ FORMAT_MASK;
-  const level = ({ 0b01: 'L', 0b00: 'M' } as const)[format >> 13];
+  const level = ({ 1: 'L', 0: 'M' } as const)[format >> 13];
   if (!level) throw new Error('a level that this site does not print');
   return { level, mask: MASKS[(format >> 10) & 0b111] };
 };
 
 /** Two columns at a time from the right, up and down in turn; the upright line of timing is passed over. */
-const bitsOf = (size: number, cell: (x: number, y: number) => boolean, skip: (x: number, y: number) => boolean) => {
+const bitsOf = (
+  size: number,
+  cell: (x: number, y: number) => boolean,
+  skip: (x: number, y: number) => boolean,
+) => {
   const bits: boolean[] = [];
   let up = true;
   for (let right = size - 1; right > 0; right -= right === TIMING + 2 ? 3 : 2) {

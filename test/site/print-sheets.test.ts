@@ -1,0 +1,162 @@
+/**
+ * How many sheets of paper each page takes, US Letter and ISO A4, in a real browser: no last sheet that gets lost, no
+ * line of a tree that hangs in the air, and a code that leads back to the very page.
+ */
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { someOf } from '../thorough.ts';
+import { openPage, withoutPictures } from './browser.ts';
+import { builtPages } from './built.ts';
+import { cellsOf, readQr } from './read-qr.ts';
+import { sheetsIn } from './read-sheets.ts';
+
+withoutPictures();
+
+const PAPERS = ['Letter', 'A4'] as const;
+/** Below this a last sheet is mostly white. */
+const QUARTER = 0.25;
+/** A last sheet that holds less, and why. */
+const LESS: Readonly<Record<string, string>> = {
+  '/remedies/sand-back-and-restain/ Letter': 'two stops, each with its boxes, keep a column from filling up',
+};
+const MOST = 2;
+/** So many of the repairs stand whole on one sheet: 153 of 164 in Letter, 154 in A4. */
+const ON_ONE = 0.93;
+
+const addressesOf = (shape: RegExp): readonly string[] =>
+  builtPages()
+    .filter(({ address, html }) => shape.test(address) && !html.includes('http-equiv="refresh"'))
+    .map(({ address }) => address);
+
+it.each([
+  ['repair', /^\/remedies\/[^/]+\/$/],
+  ['flaw', /^\/defects\/[^/]+\/$/],
+  ['rule', /^\/safety\/[^/]+\/$/],
+  ['lesson', /^\/learn\/[^/]+\/$/],
+])('prints a %s on two sheets at most, and no last one is nearly empty', async (kind, shape) => {
+  const { page, close } = await openPage();
+  const all = addressesOf(shape);
+  expect(all.length).toBeGreaterThan(20);
+  const wrong: string[] = [];
+  let onOne = 0;
+  const looked = someOf(4, all);
+  for (const address of looked) {
+    await page.goto(address);
+    for (const format of PAPERS) {
+      const sheets = sheetsIn(await page.pdf({ format }));
+      const last = sheets.at(-1) ?? 0;
+      const name = `${address} ${format}`;
+      onOne += Number(sheets.length === 1);
+      if (sheets.length > MOST) wrong.push(`${name}: ${sheets.length} sheets`);
+      if (sheets.length > 1 && last < QUARTER !== name in LESS)
+        wrong.push(`${name}: last to ${last.toFixed(2)}`);
+    }
+  }
+  await close();
+  expect(wrong).toEqual([]);
+  if (kind === 'repair') expect(onOne / looked.length / PAPERS.length).toBeGreaterThanOrEqual(ON_ONE);
+});
+
+/** What stands before each line of the tree on paper, and how wide its own rail is. */
+const linesOf = (lines: readonly Element[]) =>
+  lines.map((line) => ({
+    number: getComputedStyle(line, '::before').content.replaceAll('"', '').trim(),
+    rail: getComputedStyle(line).borderLeftWidth,
+  }));
+
+it('prints a tree as a key: each answer names its question, each arrow leads to one, and nothing hangs on a rail', async () => {
+  const { page, close } = await openPage();
+  await page.emulateMedia({ media: 'print' });
+  const all = addressesOf(/^\/defects\/[^/]+\/$/);
+  for (const address of new Set(['/defects/cloudy-film/', '/defects/wax-in-the-grain/', ...someOf(2, all)])) {
+    await page.goto(address);
+    const answers = await page.locator('hd-tree li').evaluateAll(linesOf);
+    const questions = await page.locator('hd-tree [data-n]:not(li)').evaluateAll(linesOf);
+    expect(questions.map(({ number }) => number)).toEqual(
+      questions.map((_, at) => (at ? `→ ${at + 1}` : '1')),
+    );
+    expect(answers.map(({ number }) => Number(number)).sort((a, b) => a - b)).toEqual(
+      questions.flatMap((_, at) => [at + 1, at + 1]),
+    );
+    expect(new Set(answers.map(({ rail }) => rail))).toEqual(new Set(['0px']));
+  }
+  await close();
+});
+
+/** The text of the one code that is on the paper. */
+const codeOn = async (page: Page): Promise<string> => {
+  // What a browser says to a page as it prints it.
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await page.emulateMedia({ media: 'print' });
+  const code = page.locator('.qr:visible');
+  await code.waitFor();
+  expect(await code.count()).toBe(1);
+  const [, , , size] = ((await code.locator('svg').getAttribute('viewBox')) ?? '').split(' ').map(Number);
+  const path = (await code.locator('path').getAttribute('d')) ?? '';
+  await page.emulateMedia({ media: null });
+  return readQr(cellsOf(size ?? 0, path));
+};
+
+it.each([
+  '/safety/',
+  '/safety/oily-rags/',
+  '/safety/emergency/',
+  '/first-coat/',
+  '/which-coat/',
+  '/jobs/',
+  '/defects/blush/cause/',
+])('prints a code on %s that leads back to it, once', async (address) => {
+  const { page, close } = await openPage();
+  // The part that draws it comes late.
+  const came = page.waitForResponse(/paper-code/);
+  await page.goto(address);
+  await came;
+  await expect.poll(async () => new URL(await codeOn(page)).pathname).toBe(address);
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  expect(await page.locator('.qr').count()).toBe(1);
+  await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  expect(await page.locator('.qr').count()).toBe(0);
+  await close();
+});
+
+it('prints short links of flaws and repairs, and of a lesson its address', async () => {
+  const { page, close } = await openPage();
+  for (const [address, to] of [
+    ['/defects/blush/', '/r/blush/'],
+    ['/remedies/shave-the-run/', '/r/shave-the-run/'],
+    ['/learn/wet-edge/', '/learn/wet-edge/'],
+  ] as const) {
+    await page.goto(address);
+    expect(new URL(await codeOn(page)).pathname).toBe(to);
+  }
+  await close();
+});
+
+it('prints of a plan the code that makes the very plan, its name, and a box before each step', async () => {
+  const { page, close } = await openPage();
+  await page.goto('/schedule/');
+  await page.getByLabel('Is there older paint or varnish on it?').selectOption('none');
+  await page.getByRole('button', { name: 'Plan it' }).click();
+  await page.locator('.plan .verdict').waitFor();
+  await expect.poll(() => codeOn(page)).toBe(page.url());
+  expect(new URL(page.url()).hash.length).toBeGreaterThan(100);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByRole('heading', { name: 'Finishing schedule' }).isVisible()).toBe(true);
+  const boxes = await page
+    .locator('.plan .steps li > b:first-of-type')
+    .evaluateAll((names) => names.map((name) => getComputedStyle(name, '::before').content));
+  expect(boxes.length).toBeGreaterThan(5);
+  expect(new Set(boxes.map((box) => box.includes('☐')))).toEqual(new Set([true]));
+  await page.emulateMedia({ media: null });
+  for (const format of PAPERS) expect(sheetsIn(await page.pdf({ format }))).toHaveLength(1);
+  await close();
+});
+
+it('names the page at the head of each sheet after the first', async () => {
+  const { page, close } = await openPage();
+  await page.goto('/defects/cloudy-film/');
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  const name = await page.locator('html').evaluate((root) => root.style.getPropertyValue('--sheet'));
+  expect(JSON.parse(name)).toBe(await page.locator('h1').innerText());
+  await close();
+});
