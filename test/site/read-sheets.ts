@@ -21,8 +21,11 @@ const objectsOf = (pdf: Buffer): ReadonlyMap<string, string> =>
     ]),
   );
 
+/** Its length is told before it: what is packed may end in any byte. */
 const unpacked = (object: string): string => {
-  const [, packed = ''] = /stream\r?\n([\s\S]*?)\r?\nendstream/.exec(object) ?? [];
+  const [, length = '0'] = /\/Length (\d+)/.exec(object) ?? [];
+  const [begin = ''] = /[\s\S]*?>> stream\r?\n/.exec(object) ?? [];
+  const packed = object.slice(begin.length, begin.length + Number(length));
   return inflateSync(Buffer.from(packed, 'latin1')).toString('latin1');
 };
 
