@@ -25,7 +25,7 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('button', { name: 'Plan it' }).click();
   await page.locator('.plan .verdict').waitFor();
   expect(await page.locator('.plan .verdict').innerText()).toMatch(/^3 coats/);
-  await page.getByRole('button', { name: 'Make a job card of this plan' }).click();
+  await page.getByRole('button', { name: 'Make a job card' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   const address = page.url();
   // Until it is asked for, no form stands there that nobody listens to.

@@ -56,8 +56,8 @@ describe('a dresser', () => {
     await again.page.goto(PAGE + new URL(page.url()).hash);
     await again.page.locator('.plan .verdict').waitFor();
     expect(await verdict(again.page)).toBe(await verdict(page));
-    expect(await again.page.locator('.plan .steps').innerText()).toBe(
-      await page.locator('.plan .steps').innerText(),
+    expect(await again.page.locator('.plan .days').innerText()).toBe(
+      await page.locator('.plan .days').innerText(),
     );
     expect(await again.page.locator('.plan').innerText()).toContain('From the link');
     expect(await again.page.getByLabel('Its name').inputValue()).toBe('Navy dresser');
@@ -65,6 +65,55 @@ describe('a dresser', () => {
     expectQuiet(again);
     await opened.close();
     await again.close();
+  });
+
+  it('marks beforehand what it needs, and opens the day that is wanted, below the dates', async () => {
+    const opened = await openPage(PHONE);
+    const { page } = opened;
+    await page.goto(PAGE);
+    const needed = page.locator('.needed');
+    expect(await needed.isVisible()).toBe(true);
+    await page.getByLabel(AGE).selectOption('none');
+    expect(await needed.isVisible()).toBe(false);
+    // A unit stands in its field, and a fold that is filled in is not covered by the button.
+    await page.getByText('My can says…').click();
+    const [field, unit] = [
+      await page.getByLabel('Dry to touch').boundingBox(),
+      await page.locator('label[for=plan-can-touch] > i').boundingBox(),
+    ];
+    if (!field || !unit) throw new Error('no field of the can, or no unit');
+    expect(unit.x).toBeGreaterThan(field.x + field.width / 2);
+    expect(unit.x + unit.width).toBeLessThan(field.x + field.width);
+    const place = () => page.locator('.lay > .go').evaluate((button) => getComputedStyle(button).position);
+    expect(await place()).toBe('static');
+    await page.getByText('My can says…').click();
+    expect(await place()).toBe('sticky');
+    await openWeather(page);
+    await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
+    await plan(page);
+    const days = page.locator('.of-day');
+    expect(await days.count()).toBeGreaterThan(2);
+    // All lies in the future: the first day is the next.
+    expect(await page.locator('.of-day[open]').count()).toBe(1);
+    expect(await days.first().getAttribute('open')).not.toBeNull();
+    const y = async (one: string) => (await page.locator('.plan').locator(one).first().boundingBox())?.y ?? 0;
+    const tops = [await y('.numbers'), await y('svg.line'), await y('.acts'), await y('.days')];
+    expect(tops).toEqual(tops.toSorted((a, b) => a - b));
+    expect(await page.locator('.plan .acts').count()).toBe(1);
+    expect(await page.locator('.plan .acts button').count()).toBe(5);
+    // The steps are counted through, day by day.
+    const starts = await page
+      .locator('.of-day ol')
+      .evaluateAll((lists) =>
+        lists.map((list) => [(list as HTMLOListElement).start, list.children.length] as const),
+      );
+    let next = 1;
+    for (const [start, length] of starts) {
+      expect(start).toBe(next);
+      next += length;
+    }
+    expectQuiet(opened);
+    await opened.close();
   });
 
   itAtLength(
@@ -80,7 +129,7 @@ describe('a dresser', () => {
       await change(page);
       await page.getByLabel('What piece is it?').selectOption('dining-table');
       await page.getByLabel('What lies below it?').selectOption('oil-paint');
-      await page.getByLabel('Dry for how long? Empty if it is old').fill('80');
+      await page.getByLabel('Dry for how many hours? Empty if it is old').fill('80');
       await plan(page);
       await page.getByText('Coat 5 of 5').first().waitFor();
       expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
@@ -161,7 +210,7 @@ describe('a no', () => {
     await page.getByRole('button', { name: /^Plan from/ }).click();
     await page.getByText('Coat 1 of 3').first().waitFor();
     // 72 h at 20 °C; day and night are 1.4 °C colder on average, and 10 °C double it.
-    expect(await page.getByLabel('Dry for how long? Empty if it is old').inputValue()).toBe('79');
+    expect(await page.getByLabel('Dry for how many hours? Empty if it is old').inputValue()).toBe('79');
     expectQuiet(opened);
     await opened.close();
   });

@@ -3,6 +3,7 @@ import { entryOf, isOneOf, keysOf } from '#engine/plain/entry-of.ts';
 import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
 import ownCans from '../../styles/own-cans.css?inline';
+import planResult from '../../styles/plan-result.css?inline';
 import { wireCans } from '../shared/cans/wire.ts';
 import { late, NetworkFault, unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, keepable, unitsIn } from '../shared/form/form.ts';
@@ -23,6 +24,7 @@ import { nightFollowing, usualNight } from './night.ts';
 import type { OtherCoat } from './shown.ts';
 
 wear(ownCans);
+wear(planResult);
 
 /** A ready-made piece: its kind, its wear, what it meets, and of each part how many faces, and their sides in millimeters. */
 const PRESETS = v.record(

@@ -22,7 +22,29 @@ const wordsOf = ({ kind, coat, say, must, thin }: PlanStep, how: string): string
     .filter(Boolean)
     .join(' ');
 
-/** The steps in order, each with its time, its cautions before it, and what to look for. */
+type Numbered = ReturnType<typeof linesOf>[number] & { readonly number: number };
+type Day = { readonly date: string; readonly from: number; readonly lines: Numbered[] };
+
+const isWait = ({ kind }: PlanStep): boolean => kind === 'wait' || kind === 'test-patch';
+
+/** The steps by the day on which each begins; a wait belongs to what it follows. */
+const daysOf = (lines: ReturnType<typeof linesOf>): readonly Day[] => {
+  const days: Day[] = [];
+  for (const [index, line] of lines.entries()) {
+    const date = sayDay(line.step.from);
+    const last = days.at(-1);
+    const one = { ...line, number: index + 1 };
+    if (last && (isWait(line.step) || last.date === date)) last.lines.push(one);
+    else days.push({ date, from: line.step.from, lines: [one] });
+  }
+  return days;
+};
+
+/** The day that is wanted now: today's, else the next, and the last once all is past. */
+const wantedOf = (days: readonly Day[], now: number): Day | undefined =>
+  days.find(({ date }) => date === sayDay(now)) ?? days.find(({ from }) => from > now) ?? days.at(-1);
+
+/** The steps in order, a fold for each day, each step with its time, its cautions before it, and what to look for. */
 export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
   const style = timeStyle();
   // What an earlier step has told in the same words is left out on paper, where room is short.
@@ -33,44 +55,55 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
     return all.join(' ') || undefined;
   };
   const how = laidHow(job, familyOf(job, data));
-  let last = '';
+  const days = daysOf(linesOf(job, outcome, data));
+  const wanted = wantedOf(days, now);
   return (
-    <ol class="steps">
-      {linesOf(job, outcome, data).map(({ step, title }, index) => {
-        const date = sayDay(step.from);
-        const waits = step.kind === 'wait' || step.kind === 'test-patch';
-        const isNew = date !== last && !waits;
-        if (!waits) last = date;
-        const words = wordsOf(step, how);
-        return (
-          <li key={index} class={step.kind}>
-            {isNew && <span class="date">{date}</span>}
-            <b>{title}</b> <span class="when">{timeOf(step, now, style)}</span>
-            {step.before.map((rule) => (
-              <Caution key={rule.id} rule={rule} lead="Before this step: " />
-            ))}
-            {step.again.map(({ id, lead }) => (
-              <p key={id}>
-                <b>{lead}</b>
-              </p>
-            ))}
-            {words && <p class={classOf(words)}>{words}</p>}
-            {step.looks.map(({ say, defects }) => (
-              <p key={say} class={classOf(say, 'look')}>
-                {say}{' '}
-                <span class="flaws">
-                  {defects.map((id, at) => (
-                    <>
-                      {at > 0 && ', '}
-                      <a href={defectUrl(id)}>{data.defects[id] ?? plainId(id)}</a>
-                    </>
+    <div class="days">
+      {days.map((day) => (
+        <details key={day.from} class="of-day whole" open={day === wanted}>
+          <summary>
+            <b class="date">{day.date}</b>{' '}
+            <span>
+              {day.lines
+                .filter(({ step }) => !isWait(step))
+                .map(({ title }) => title)
+                .join(', ')}
+            </span>
+          </summary>
+          <ol class="steps" start={day.lines[0]?.number}>
+            {day.lines.map(({ step, title, number }) => {
+              const words = wordsOf(step, how);
+              return (
+                <li key={number} class={step.kind}>
+                  <b>{title}</b> <span class="when">{timeOf(step, now, style)}</span>
+                  {step.before.map((rule) => (
+                    <Caution key={rule.id} rule={rule} lead="Before this step: " />
                   ))}
-                </span>
-              </p>
-            ))}
-          </li>
-        );
-      })}
-    </ol>
+                  {step.again.map(({ id, lead }) => (
+                    <p key={id}>
+                      <b>{lead}</b>
+                    </p>
+                  ))}
+                  {words && <p class={classOf(words)}>{words}</p>}
+                  {step.looks.map(({ say, defects }) => (
+                    <p key={say} class={classOf(say, 'look')}>
+                      {say}{' '}
+                      <span class="flaws">
+                        {defects.map((id, at) => (
+                          <>
+                            {at > 0 && ', '}
+                            <a href={defectUrl(id)}>{data.defects[id] ?? plainId(id)}</a>
+                          </>
+                        ))}
+                      </span>
+                    </p>
+                  ))}
+                </li>
+              );
+            })}
+          </ol>
+        </details>
+      ))}
+    </div>
   );
 };

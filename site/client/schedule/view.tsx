@@ -121,9 +121,18 @@ const PlannedView = (shown: PlannedShown) => {
         </p>
       )}
       <p class="of">{summaryOf(shown)}</p>
-      <PlanActs {...shown} first />
-      <h3>What to buy</h3>
-      <PlanNumbers {...shown} />
+      <div class="answer">
+        <div>
+          <DateList {...shown} />
+          <TimeLine plan={outcome} hours={job.hours} />
+          <TimeKey />
+        </div>
+        <div>
+          <h3>What to buy</h3>
+          <PlanNumbers {...shown} />
+        </div>
+      </div>
+      <PlanActs {...shown} />
       {cautions.map((rule) => (
         <Caution key={rule.id} rule={rule} />
       ))}
@@ -131,21 +140,14 @@ const PlannedView = (shown: PlannedShown) => {
       <StepList {...shown} />
       <div class="sheet">
         <div>
-          <h3>When</h3>
-          <div>
-            <TimeLine plan={outcome} hours={job.hours} />
-          </div>
-          <TimeKey />
-          <DateList {...shown} />
-          <NightList {...shown} />
-        </div>
-        <div>
           <h3>While you lay it</h3>
           <LayNumbers {...shown} />
+        </div>
+        <div>
           <CareList outcome={outcome} />
+          <NightList {...shown} />
         </div>
       </div>
-      <PlanActs {...shown} />
       <p class="small">
         Each time counts on the late end of a range. When a coat is down, start the{' '}
         <a href={CLOCK}>coat clock</a>.

@@ -1,8 +1,10 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { flawOver, withFlaw } from '#engine/jobs.ts';
 import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
+import looks from '../../../styles/jobs-told.css?inline';
 import { tellFlaw } from '../../clock/open-flaw.ts';
 import { DefinitionRows } from '../../shared/definition-rows.tsx';
+import { wear } from '../../shared/late-style.ts';
 import { pageUnits } from '../../shared/say-date.ts';
 import { lastCoatNow } from '../parts/clock.ts';
 import { CoatOnCard } from '../parts/coat-form.tsx';
@@ -26,6 +28,8 @@ import { takeOffOf } from './take-off.tsx';
 import { toFlaw, toSearch } from './to-walk.tsx';
 import { useSaver } from './use-saver.ts';
 import { useWhileOpen } from './while-open.tsx';
+
+wear(looks);
 
 /** One card: what is to do now, what lies on the piece, and all that was noted. Each change is written at once. */
 export const CardView = ({ id }: { readonly id: string }) => {
