@@ -293,7 +293,7 @@ itAtLength(
     expect(await own.page.locator('#trail').innerText()).toBe('So far');
     const other = await openPage();
     await other.page.goto(own.page.url());
-    await expect.poll(() => other.page.locator('#trail').innerText()).toBe('Answered by whoever sent this');
+    await expect.poll(() => other.page.locator('#trail').innerText()).toBe('From the link');
     await other.page.getByRole('button', { name: 'Start your own' }).click();
     await other.page.waitForURL('**/see/');
     for (const one of [own, other]) {

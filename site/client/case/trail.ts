@@ -17,7 +17,7 @@ export class TrailElement extends HTMLElement {
     if (this.#ofSomebodyElse()) {
       // One text takes the place of the other whole, so that none moves.
       const whose = partIn(this, 'whose');
-      whose?.replaceChildren(whose.textContent.replace(/^So far/, 'Answered by whoever sent this'));
+      whose?.replaceChildren(whose.textContent.replace(/^So far/, 'From the link'));
       this.#offer('Start your own', () => location.assign(this.#beginning));
       return;
     }

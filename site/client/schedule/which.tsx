@@ -68,11 +68,6 @@ const familyNames = (families: readonly string[]): string =>
     .map(([, name]) => name)
     .join(', ');
 
-/** To the first thing that was taken for granted. */
-const toForm = (): void => {
-  document.querySelector<HTMLSelectElement>('hd-which select')?.focus();
-};
-
 type Props = {
   readonly choice: Choice;
   readonly told: string;
@@ -86,7 +81,7 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
   if (!chosen)
     return (
       <>
-        <p class="of">{told}</p>
+        <p class="of for-paper">{told}</p>
         <h2 class="verdict stop">
           <span>{noes.some(({ code }) => code === 'rule') ? 'Stop first' : 'None'}</span>
         </h2>
@@ -118,12 +113,8 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
   const minded = chosen.care.filter((row, at) => chosen.care.findIndex(({ why }) => why === row.why) === at);
   return (
     <>
-      <p class="of">
-        I took: {told}.{' '}
-        <button type="button" class="plain" onClick={toForm}>
-          Change
-        </button>
-      </p>
+      {/* The form stands beside it, or right above; paper has none. */}
+      <p class="of for-paper">{told}</p>
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
