@@ -42,6 +42,8 @@ it('stops before an old finish of unknown age, and without script shows a table'
   await opened.close();
   const plain = await openPage({ javaScriptEnabled: false });
   await plain.page.goto('/which-coat/');
-  expect(await plain.page.getByRole('row', { name: /Dining or kitchen table/ }).innerText()).toMatch(/polyurethane/i);
+  expect(await plain.page.getByRole('row', { name: /Dining or kitchen table/ }).innerText()).toMatch(
+    /polyurethane/i,
+  );
   await plain.close();
 });

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { flawOver, withFlaw } from '#engine/jobs.ts';
 import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
-import looks from '../../../styles/jobs-told.css?inline';
+import looks from '../../../styles/jobs-open.css?inline';
 import { tellFlaw } from '../../clock/open-flaw.ts';
 import { DefinitionRows } from '../../shared/definition-rows.tsx';
 import { wear } from '../../shared/late-style.ts';
