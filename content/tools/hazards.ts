@@ -70,7 +70,7 @@ for (const lesson of known.lessons) {
 const laid = layingHazards(known, readPlan(known, process.cwd()), book);
 const faults = [...laid.untold, ...laid.silenced];
 console.log(
-  `\nPlan and clock: ${laid.coats.toLocaleString('en-US')} coats by product, base, tool and coat below, ` +
+  `\nPlan and clock: ${laid.coats.toLocaleString('en-US')} coats by product, base, tool, hardener and coat below, ` +
     `${laid.steps.toLocaleString('en-US')} steps, ${laid.cases.toLocaleString('en-US')} cases, ` +
     `${laid.holes.length} holes, ${faults.length} left out.`,
 );

@@ -20,6 +20,7 @@ const KEPT = [
   'limits',
   'best',
   'film-formation-celsius',
+  'hardeners',
 ] as const satisfies readonly (keyof Product)[];
 
 /** The figures of a product that the clock reckons with; its claims and words stay at home. */
@@ -57,6 +58,8 @@ export type LaidCoat = {
   readonly amount?: { readonly milliliters: number; readonly squareMeters: number } | undefined;
   readonly baseTone?: ValueOf<'base-tone'> | undefined;
   readonly sheen?: ValueOf<'sheen'> | undefined;
+  /** What was mixed in to harden it; nothing where nobody has said. */
+  readonly hardener?: ValueOf<'hardener'> | undefined;
   /** How old the oldest paint on its piece may be, as its card has it. */
   readonly age?: ValueOf<'age'> | 'none' | undefined;
   /** No other comes over it: what is left is to cure. */

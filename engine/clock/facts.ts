@@ -3,6 +3,7 @@ import { isInFact } from '../model/facts.ts';
 import { HOUR_MS, MINUTE_MS } from '../plain/time.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { wetFilmOf } from './coat.ts';
+import { hardenerOf } from './hardener.ts';
 import { clockNow } from './reading.ts';
 
 /** Dry film of this coat and those below, µm, all of them laid alike. */
@@ -34,6 +35,8 @@ export const factsOf = (
   if (coat.applicator) on = withFact(on, 'applicator', coat.applicator, 'told');
   if (coat.sheen) on = withFact(on, 'sheen', coat.sheen, 'told');
   if (coat.baseTone) on = withFact(on, 'base-tone', coat.baseTone, 'told');
+  const hardener = hardenerOf([coat, ...(coat.below ?? [])], { ...products, [coat.product]: product });
+  if (hardener) on = withFact(on, 'hardener', hardener, 'told');
   const film = filmSoFar(product, coat);
   if (isInFact('film-micrometers', film)) on = withFact(on, 'film-micrometers', Math.round(film), 'computed');
   if (isInFact('hours-since-coat', hours)) on = withFact(on, 'hours-since-coat', hours, 'computed');

@@ -5,6 +5,7 @@ export const mayHoldLead = (age: LaidCoat['age']): boolean => age === 'before-19
 
 /** What stands in the place of every word on sanding, the same on the clock, on a card and in a reminder. */
 export const LEAD_WORDS = {
+  soft: 'It is dry to the touch, but soft inside. Do not sand it: the old paint below may hold lead.',
   ready:
     'Do not sand or dull it: the old paint below may hold lead. Wipe it with a damp cloth and let it dry.',
   late: 'Do not sand or dull it: the old paint below may hold lead. Have every layer tested first; until then no further coat, for it may not hold.',

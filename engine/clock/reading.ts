@@ -9,6 +9,7 @@ import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
+import { type TwoPart, twoPartOf } from './hardener.ts';
 import { hasNoWindow } from './late.ts';
 import { mayHoldLead } from './lead.ts';
 import { airAfter, calendarIn, USUAL_NIGHT } from './nights.ts';
@@ -41,6 +42,8 @@ export type Running = {
   readonly flaw: OpenFlaw | undefined;
   /** Old paint on its piece may hold lead: no word of sanding. */
   readonly lead: boolean;
+  /** Isocyanate is in the film, or may be: no dust of it before it is fully cured. */
+  readonly twoPart: TwoPart | undefined;
   /** The clear film so far is too thin to be sanded over the whole face. */
   readonly thin: boolean;
   /** The most that the clear film so far is thicker than, µm: no other coat comes over it. Nothing where it is not. */
@@ -159,6 +162,7 @@ export const clockNow = (
     last: coat.last ?? false,
     flaw: coat.flaw,
     lead: mayHoldLead(coat.age),
+    twoPart: twoPartOf([coat, ...(coat.below ?? [])], { ...products, [coat.product]: product }),
     thin: !UNSANDED.includes(product.family) && isThin(product, coat, products),
     pastMost: thickerThan(filmUpTo(coat, { ...products, [coat.product]: product })),
     night: coat.night && {

@@ -1,7 +1,8 @@
 import type { LaidCoat } from './coat.ts';
-import { LEAD_WORDS } from './lead.ts';
+import { PERHAPS_TWO_PART } from './hardener.ts';
 import { isLateAtOnce, type Running } from './reading.ts';
 import { THIN_WORDS } from './thin.ts';
+import { unsandedFor } from './unsanded.ts';
 
 export type Reminder = {
   readonly key: string;
@@ -12,12 +13,11 @@ export type Reminder = {
 };
 
 /** What is worth ringing for, soonest first; what has passed is left out. */
-export const remindersOf = (
-  { moments, sanded, thin, lead, buff, pastMost }: Running,
-  coat: LaidCoat,
-  now: number,
-): readonly Reminder[] => {
+export const remindersOf = (running: Running, coat: LaidCoat, now: number): readonly Reminder[] => {
+  const { moments, sanded, thin, buff, pastMost, twoPart } = running;
   const { touch, recoat, cure } = moments;
+  const unsanded = unsandedFor(running);
+  const perhaps = twoPart && sanded && !unsanded ? ` ${PERHAPS_TWO_PART}` : '';
   const reminder = (key: string, at: number, title: string, detail: string): Reminder => ({
     key,
     at,
@@ -28,15 +28,15 @@ export const remindersOf = (
   const coatAgain = reminder(
     'recoat',
     recoat.to,
-    thin || (lead && sanded)
+    thin || unsanded
       ? 'ready for the next coat'
       : sanded
         ? 'ready to sand and recoat'
         : 'ready to buff and recoat',
-    lead && sanded
-      ? LEAD_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']
+    unsanded
+      ? unsanded[isLateAtOnce(moments) ? 'late' : 'ready']
       : sanded
-        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}`
+        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}${perhaps}`
         : 'A clean cloth must slide over it and take nothing off.',
   );
   return [
@@ -60,10 +60,8 @@ export const remindersOf = (
           reminder(
             'sand-if-beyond',
             deadline.from,
-            lead
-              ? 'from now on no further coat before a lead test'
-              : `from now on ${thin ? 'dull it' : 'sand'} before the next coat`,
-            `The film is getting too hard for the next coat to hold on unsanded.${lead ? ` ${LEAD_WORDS.late}` : ''}`,
+            `from now on ${unsanded ? unsanded.due : `${thin ? 'dull it' : 'sand'} before the next coat`}`,
+            `The film is getting too hard for the next coat to hold on unsanded.${unsanded ? ` ${unsanded.late}` : perhaps}`,
           ),
         ]
       : []),

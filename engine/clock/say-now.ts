@@ -1,13 +1,14 @@
 import type { Problem } from '../calc/quantity.ts';
 import { sayDegrees, sayProblem } from '../calc/say-problem.ts';
+import { PERHAPS_TWO_PART } from './hardener.ts';
 import { LATE_WORDS, type Late, lateAt } from './late.ts';
-import { LEAD_WORDS } from './lead.ts';
 import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
 import { sayWax } from './say-wax.ts';
 import { sayThick, THICK_ENOUGH } from './thick.ts';
 import { THIN_WORDS } from './thin.ts';
+import { type Unsanded, unsandedFor } from './unsanded.ts';
 
 /** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
 const sayThin = (
@@ -32,8 +33,9 @@ const sayThin = (
   };
 };
 
-/** Over old paint that may hold lead a film is coated while that needs no sanding, and else left alone. */
-const sayOverLead = (
+/** What is never sanded as it is, is coated while that needs no sanding, and else left alone. */
+const sayUnsanded = (
+  words: Unsanded,
   deadline: Running['moments']['sand-if-beyond'],
   late: Late | undefined,
   cure: string,
@@ -43,15 +45,15 @@ const sayOverLead = (
   late
     ? {
         doing: 'wait',
-        verdict: 'No sanding and no further coat: test for lead first',
-        why: `${LATE_WORDS[late]} ${LEAD_WORDS.late} ${cure}`,
+        verdict: words.stop,
+        why: `${LATE_WORDS[late]} ${words.late} ${cure}`,
       }
     : {
         doing: 'repair',
         verdict: deadline
           ? `Ready for the next coat until ${sayInstant(deadline.from, now, style)}, unsanded`
           : 'Ready for the next coat, unsanded',
-        why: `${LEAD_WORDS.ready} ${cure}`,
+        why: `${words.ready} ${cure}`,
       };
 
 /** Of the last coat nothing is left but to wait. */
@@ -75,11 +77,31 @@ const BEFORE_WORK = {
   sanded: 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.',
   buffed:
     'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
-  unsanded: 'It is dry to the touch, but soft inside. Do not sand it: the old paint below may hold lead.',
 } as const;
 
-const sayReady = ({ moments, sanded, thin, lead }: Running, now: number, style: TimeStyle): NowWords => {
+/** What is done to a film that may be sanded before the next coat, by its thickness and the time. */
+const saySanded = (
+  { moments, thin }: Running,
+  late: Late | undefined,
+  cure: string,
+  now: number,
+  style: TimeStyle,
+): Said => {
   const deadline = moments['sand-if-beyond'];
+  if (thin) return sayThin(deadline, late, cure, now, style);
+  if (late)
+    return { doing: 'repair', verdict: 'Sand before the next coat', why: `${LATE_WORDS[late]} ${cure}` };
+  if (deadline)
+    return {
+      doing: 'repair',
+      verdict: `Ready to sand and recoat until ${sayInstant(deadline.from, now, style)}`,
+      why: 'Later than that, always sand before the next coat.',
+    };
+  return { doing: 'repair', verdict: 'Ready to sand and recoat', why: cure };
+};
+
+const sayReady = (running: Running, now: number, style: TimeStyle): NowWords => {
+  const { moments, sanded, twoPart } = running;
   const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
   if (!sanded)
     return plain({
@@ -87,22 +109,11 @@ const sayReady = ({ moments, sanded, thin, lead }: Running, now: number, style: 
       verdict: 'Ready to buff and recoat',
       why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
     });
-  const late = lateAt(now, deadline, moments.recoat);
-  if (lead) return plain(sayOverLead(deadline, late, cure, now, style));
-  if (thin) return plain(sayThin(deadline, late, cure, now, style));
-  if (late)
-    return plain({
-      doing: 'repair',
-      verdict: 'Sand before the next coat',
-      why: `${LATE_WORDS[late]} ${cure}`,
-    });
-  if (deadline)
-    return plain({
-      doing: 'repair',
-      verdict: `Ready to sand and recoat until ${sayInstant(deadline.from, now, style)}`,
-      why: 'Later than that, always sand before the next coat.',
-    });
-  return plain({ doing: 'repair', verdict: 'Ready to sand and recoat', why: cure });
+  const late = lateAt(now, moments['sand-if-beyond'], moments.recoat);
+  const unsanded = unsandedFor(running);
+  if (unsanded) return plain(sayUnsanded(unsanded, moments['sand-if-beyond'], late, cure, now, style));
+  const said = saySanded(running, late, cure, now, style);
+  return plain(twoPart ? { ...said, why: `${PERHAPS_TWO_PART} ${said.why}` } : said);
 };
 
 const INTO_RIGHT_AIR =
@@ -112,6 +123,13 @@ const COMES_BACK: Partial<Record<Problem['code'], string>> = {
   'outside-product-limits': INTO_RIGHT_AIR,
   'surface-below-dew-point': INTO_RIGHT_AIR,
   'below-film-formation': INTO_RIGHT_AIR,
+};
+
+/** What is minded of a film that is dry to the touch and soft inside. */
+const softInside = (running: Running): string => {
+  if (!running.sanded) return BEFORE_WORK.buffed;
+  const { soft } = unsandedFor(running) ?? { soft: undefined };
+  return soft ?? `${BEFORE_WORK.sanded}${running.twoPart ? ` ${PERHAPS_TWO_PART}` : ''}`;
 };
 
 /** What a night does that is too cold to count on any drying. */
@@ -163,7 +181,7 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
         .filter(Boolean)
         .join(' '),
     });
-  const { moments, handsOff, stage, sanded, lead, wipeOff, buff, last, pastMost } = reading;
+  const { moments, handsOff, stage, wipeOff, buff, last, pastMost } = reading;
   if (buff && now < moments.recoat.to) return sayWax(reading, buff, now, style);
   if (wipeOff)
     return plain({
@@ -186,7 +204,7 @@ const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
       'Leave it to dry',
       moments.recoat,
       pastMost === undefined
-        ? `${BEFORE_WORK[!sanded ? 'buffed' : lead ? 'unsanded' : 'sanded']}${ofNight(reading, style)}`
+        ? `${softInside(reading)}${ofNight(reading, style)}`
         : `It is dry to the touch, but soft inside. ${THICK_ENOUGH}. ${sayThick(pastMost, style.units)}`,
       now,
       style,

@@ -84,6 +84,7 @@ const isCoat = (value: unknown): value is LaidCoat =>
   maybe(value['applicator'], oneOf(FACTS.applicator.values)) &&
   maybe(value['baseTone'], oneOf(FACTS['base-tone'].values)) &&
   maybe(value['sheen'], oneOf(FACTS.sheen.values)) &&
+  maybe(value['hardener'], oneOf(FACTS.hardener.values)) &&
   maybe(value['age'], oneOf([...FACTS.age.values, 'none'])) &&
   maybe(value['last'], (last) => typeof last === 'boolean') &&
   maybe(value['flaw'], (flaw) => flaw === 'open' || flaw === 'repaired') &&
@@ -103,6 +104,10 @@ const isProduct = (value: unknown): value is ClockProduct =>
     (key) => isSpan(value[key]),
   ) &&
   ['sand-if-beyond-hours', 'film-formation-celsius'].every((key) => maybe(value[key], isSpan)) &&
+  maybe(
+    value['hardeners'],
+    (hardeners) => Array.isArray(hardeners) && hardeners.every((one) => isOneOf(FACTS.hardener.values, one)),
+  ) &&
   Number.isFinite(value['reference-wet-film-micrometers']) &&
   isWeather(value['limits']) &&
   isWeather(value['best']) &&

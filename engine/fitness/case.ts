@@ -18,13 +18,14 @@ export const pieceOf = ({
 
 /** The facts of a coat that is about to be laid, for the rules. Her own new paint is as good as paint since 1993. */
 export const factsOfLaying = (laying: Laying, { family }: LayingProduct): Case => {
-  const { kind, trials, base, tone, sheen, applicator, age, day, night } = laying;
+  const { kind, trials, base, tone, sheen, applicator, hardener, age, day, night } = laying;
   let on = withFact(emptyCase(), 'family', family);
   if (kind) on = withFact(on, 'piece', pieceOf({ kind, trials }));
   if (base) on = withFact(on, 'base', base);
   if (tone) on = withFact(on, 'base-tone', tone);
   if (sheen) on = withFact(on, 'sheen', sheen);
   if (applicator) on = withFact(on, 'applicator', applicator);
+  if (hardener) on = withFact(on, 'hardener', hardener);
   if (age) on = withFact(on, 'age', age === 'none' ? 'since-1993' : age);
   return withFact(on, 'air-celsius', Math.min(day.celsius, (night ?? day).celsius));
 };

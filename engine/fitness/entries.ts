@@ -1,5 +1,6 @@
 import type { Case } from '../case/case.ts';
 import type { ClockProduct, LaidCoat } from '../clock/coat.ts';
+import { hardenerOf } from '../clock/hardener.ts';
 import { readyForNext } from '../clock/reading.ts';
 import { filmUpTo } from '../clock/thick.ts';
 import type { CardCoat } from '../model/job-card.ts';
@@ -27,6 +28,7 @@ export const layingOfCoat = (coat: LaidCoat, piece: Omit<Laying, 'day'> = {}): L
   sheen: coat.sheen ?? piece.sheen,
   tone: coat.baseTone ?? piece.tone,
   applicator: coat.applicator ?? piece.applicator,
+  hardener: coat.hardener ?? piece.hardener,
   label: coat.label ?? piece.label,
   day: airOf(coat),
   ...(coat.night && { night: coat.night }),
@@ -40,10 +42,12 @@ export const overCoat = (
   products: Readonly<Record<string, ClockProduct>>,
 ): Laying => {
   const film = below && filmUpTo(below, products);
+  const hardenerBelow = below && hardenerOf([below, ...(below.below ?? [])], products);
   // What its card has told of the piece need not be told again.
   const over = {
     ...laying,
     ...(below?.age && laying.age === undefined && { age: below.age }),
+    ...(hardenerBelow && { hardenerBelow }),
     ...(below?.flaw && { openFlaw: below.flaw }),
     // What its card knows of the film goes before what the coats alone tell.
     ...(film?.families.length && !laying.film && { film }),
@@ -76,6 +80,7 @@ export const pieceOfCase = (on: Case): Omit<Laying, 'day'> => ({
   age: choice(on, 'age'),
   sheen: choice(on, 'sheen'),
   applicator: choice(on, 'applicator'),
+  hardener: choice(on, 'hardener'),
 });
 
 /** A coat that a repair calls for, from the facts of its walk. Nothing where the air is not known. */

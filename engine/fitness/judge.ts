@@ -2,6 +2,7 @@ import { sayProblem } from '../calc/say-problem.ts';
 import { sayWeatherReasons } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
+import { type Case, withFact, without } from '../case/case.ts';
 import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
@@ -116,20 +117,56 @@ export const washOf = ({ say, does }: Pick<Plan['wash'][number], 'say' | 'does'>
 const washingOf = (plan: JudgeTables, { base, onOwnCoat }: Laying): readonly Step[] =>
   onOwnCoat ? [] : plan.wash.filter(({ bases }) => named(bases, base)).map(washOf);
 
-/** Steps of washing and sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
-export const madeReadyBy = (
+const sandedBy = (row: JudgeTables['prepare'][number] | JudgeTables['between'][number] | undefined) =>
+  row?.grit ? [rubOf(row, row.grit)] : [];
+
+/** Steps of washing and sanding that a base is made ready by. */
+const onBase = (plan: JudgeTables, laying: Laying): readonly Step[] => [
+  ...washingOf(plan, laying),
+  ...sandedBy(laying.onOwnCoat ? undefined : plan.prepare.find(({ bases }) => named(bases, laying.base))),
+];
+
+/** Steps of sanding between coats; a film with isocyanate in it is coated unsanded. */
+const onFilm = (
   plan: JudgeTables,
-  laying: Laying,
+  { base, onOwnCoat, hardener }: Laying,
   { family }: LayingProduct,
-): readonly Step[] => {
-  const { base, onOwnCoat } = laying;
-  const sanded = [
-    onOwnCoat ? undefined : plan.prepare.find(({ bases }) => named(bases, base)),
-    onOwnCoat || base !== undefined
-      ? plan.between.find(({ families }) => families.includes(family))
-      : undefined,
+): readonly Step[] =>
+  (onOwnCoat || base !== undefined) && hardener !== 'isocyanate'
+    ? sandedBy(plan.between.find(({ families }) => families.includes(family)))
+    : [];
+
+/** Steps of washing and sanding that come with a coat of this product over this base; none where nothing is told of what it lies on. */
+export const madeReadyBy = (plan: JudgeTables, laying: Laying, product: LayingProduct): readonly Step[] => [
+  ...onBase(plan, laying),
+  ...onFilm(plan, laying, product),
+];
+
+/** Steps with the facts that their rules go by. */
+export type Ahead = { readonly on: Case; readonly steps: readonly Step[] };
+
+/** What the coat itself does comes first, a flame before the dust of sanding. What is mixed into it is not in the base. */
+export const aheadOf = (plan: JudgeTables, laying: Laying, product: LayingProduct): readonly Ahead[] => {
+  const on = factsOfLaying(laying, product);
+  return [
+    { on, steps: [coatStep(laying, product)] },
+    { on: without(on, 'hardener'), steps: onBase(plan, laying) },
+    {
+      on: laying.hardenerBelow === 'isocyanate' ? withFact(on, 'hardener', 'isocyanate') : on,
+      steps: onFilm(plan, laying, product),
+    },
   ];
-  return [...washingOf(plan, laying), ...sanded.flatMap((row) => (row?.grit ? [rubOf(row, row.grit)] : []))];
+};
+
+/** The rules that fire for any of these, in their order. */
+const firedBy = (known: Firing<SaidRule>, ahead: readonly Ahead[]): readonly SaidRule[] => {
+  const fired = new Set(
+    ahead.flatMap(({ on, steps }) => {
+      const { stops, cautions } = fire(known, on, steps);
+      return [...stops, ...cautions];
+    }),
+  );
+  return known.rules.filter((rule) => fired.has(rule));
 };
 
 const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {
@@ -184,14 +221,11 @@ export const judgeLaying = (
 ): Judgement => {
   const laying = withItsTool(asTold, told);
   const product = underCan(told, laying);
-  const on = factsOfLaying(laying, product);
-  const coat = coatStep(laying, product);
-  // What the coat itself does comes first: a flame before the dust of sanding.
-  const ahead = [coat, ...madeReadyBy(plan, laying, product)];
-  const { stops, cautions } = fire(known, on, ahead);
+  const ahead = aheadOf(plan, laying, product);
+  const fired = firedBy(known, ahead);
   // A rub on her own film is warned of; only making the base ready for a coat can forbid it.
-  const { stops: forbidding } = laying.onOwnCoat ? fire(known, on, [coat]) : { stops };
-  const before = ahead.flatMap((step) => rulesForStep(known, on, step));
+  const forbidding = laying.onOwnCoat ? firedBy(known, ahead.slice(0, 1)) : fired;
+  const before = ahead.flatMap(({ on, steps }) => steps.flatMap((step) => rulesForStep(known, on, step)));
   const fitness = fitnessOf(plan, laying, product);
   const row = baseWait(plan, laying, product);
   const hours = row ? hoursLeft(laying, row) : 0;
@@ -235,7 +269,9 @@ export const judgeLaying = (
     wait,
     care,
     weatherCare: weather.care,
-    cautions: [...new Set([...stops, ...before, ...cautions])].filter(({ kind }) => kind !== 'adjustment'),
+    cautions: [...new Set([...fired.filter(({ kind }) => kind === 'stop'), ...before, ...fired])].filter(
+      ({ kind }) => kind !== 'adjustment',
+    ),
   };
 };
 

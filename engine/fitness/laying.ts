@@ -35,6 +35,10 @@ export type Laying = {
   /** How old the oldest paint may be; `none` where there is none but her own. */
   readonly age?: ValueOf<'age'> | 'none' | undefined;
   readonly sheen?: ValueOf<'sheen'> | undefined;
+  /** What is mixed into it; nothing where nobody has said. */
+  readonly hardener?: ValueOf<'hardener'> | undefined;
+  /** What was mixed into the coats below. */
+  readonly hardenerBelow?: ValueOf<'hardener'> | undefined;
   readonly applicator?: ValueOf<'applicator'> | undefined;
   readonly label?: (Label & { readonly squareMetersPerLiter?: number | undefined }) | undefined;
   readonly day: {

@@ -1,4 +1,5 @@
 import type { Case } from '../case/case.ts';
+import { PERHAPS_TWO_PART, TWO_PART_WORDS } from '../clock/hardener.ts';
 import { LEAD_WORDS, mayHoldLead } from '../clock/lead.ts';
 import { filmTold, riskOfFilm, type SandRisk, tooThick } from '../fitness/film-risk.ts';
 import type { JobCard } from '../model/job-card.ts';
@@ -28,46 +29,55 @@ const riskOf = (sanding: Sanding, { layers, total, unknown }: Layers): SandRisk 
   return unknown && risk !== 'low' && layers.length >= sanding.coats.least ? 'unknown' : risk;
 };
 
-/** What a walk's facts say of the film before it is sanded; nothing of a finish that makes no film. */
+/**
+ * What a walk's facts say of the film before it is sanded; nothing of a finish that makes no film. `first`: it goes before
+ * what the step says.
+ */
 export const filmToSand = (
   sanding: Sanding,
   on: Case,
-): { readonly risk: SandRisk; readonly says: string } | undefined => {
+): { readonly risk: SandRisk; readonly first: boolean; readonly says: string } | undefined => {
   const film = on['film-micrometers']?.value;
   const coats = on['coat-number']?.value;
   if (typeof film !== 'number' || typeof coats !== 'number') return undefined;
   if (liesInTheWood(sanding, on['family']?.value)) return undefined;
   const risk = riskOfFilm(sanding, coats, film);
   const most = tooThick(sanding, filmTold(film, on));
-  const { say } = sanding.says[risk];
+  const twoPart = on['hardener']?.value === 'isocyanate';
+  const say = twoPart ? TWO_PART_WORDS.film : sanding.says[risk].say;
+  const words = most && risk !== 'low' && !twoPart ? most.say : [say, most?.say].filter(Boolean).join(' ');
   return {
     risk,
-    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${most && risk !== 'low' ? most.say : [say, most?.say].filter(Boolean).join(' ')}`,
+    first: twoPart || risk === 'high',
+    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${words}`,
   };
 };
 
-/** Over old paint that may hold lead no film is sanded, thick or thin. Our own caution, as the stop has it. */
-const overLead = (risk: SandRisk, most: ReturnType<typeof tooThick>): FilmAdvice => ({
+/** Over old paint that may hold lead, and with isocyanate in it, no film is sanded, thick or thin. Our own caution, as the rules have it. */
+const unsanded = (says: string, risk: SandRisk, most: ReturnType<typeof tooThick>): FilmAdvice => ({
   risk,
   pastMost: most?.micrometers,
-  says: [LEAD_WORDS.film, most?.say].filter(Boolean).join(' '),
+  says: [says, most?.say].filter(Boolean).join(' '),
   grounds: [{ grade: 'common-practice' }],
 });
 
 /**
- * What the film allows, in plain words, by its least thickness, and by how old the oldest paint below may be. Where the
- * can says otherwise, the can wins.
+ * What the film allows, in plain words, by its least thickness, by how old the oldest paint below may be, and by what was
+ * mixed into it. Where the can says otherwise, the can wins.
  */
 export const adviceOf = (sanding: Sanding, film: Layers, age: JobCard['age']): FilmAdvice => {
   const risk = riskOf(sanding, film);
   const most = tooThick(sanding, filmOf(film));
-  if (mayHoldLead(age)) return overLead(risk, most);
+  if (mayHoldLead(age)) return unsanded(LEAD_WORDS.film, risk, most);
+  if (film.twoPart === 'surely' && risk !== 'no-film') return unsanded(TWO_PART_WORDS.film, risk, most);
   const { say, grounds } = sanding.says[risk];
-  if (!most) return { risk, pastMost: undefined, says: say, grounds };
+  const perhaps = film.twoPart && risk !== 'no-film' ? PERHAPS_TWO_PART : undefined;
+  const says = (...words: readonly (string | undefined)[]) => [...words, perhaps].filter(Boolean).join(' ');
+  if (!most) return { risk, pastMost: undefined, says: says(say), grounds };
   const { grade, source } = most;
   const why = { grade, ...(source && { source }) };
   // One thick coat is thin by its count alone, and no other is to be laid before it is sanded.
   return risk === 'low'
-    ? { risk, pastMost: most.micrometers, says: `${say} ${most.say}`, grounds: [...grounds, why] }
+    ? { risk, pastMost: most.micrometers, says: says(say, most.say), grounds: [...grounds, why] }
     : { risk, pastMost: most.micrometers, says: most.say, grounds: [why] };
 };

@@ -1,6 +1,7 @@
 import { sayFilmInBoth } from '../calc/say-film.ts';
 import type { Units } from '../calc/units.ts';
 import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
+import { type TwoPart, twoPartOf } from '../clock/hardener.ts';
 import type { Film } from '../clock/thick.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import type { CardCoat, JobCard } from '../model/job-card.ts';
@@ -38,6 +39,8 @@ export type Layers = {
   readonly unknown: number;
   /** Coats whose film is only the usual one. */
   readonly supposed: number;
+  /** Isocyanate is in one of them, or may be. */
+  readonly twoPart: TwoPart | undefined;
   readonly says: string;
 };
 
@@ -98,7 +101,7 @@ export const layersOf = (card: JobCard, products: Products, units: Units = 'metr
     ...(unknown ? [`The film of ${coatsOf(unknown)} is not known and not counted.`] : []),
     ...(supposed ? [`${coatsOf(supposed)} reckoned with the usual film.`] : []),
   ].join(' ');
-  return { layers, total, unknown, supposed, says };
+  return { layers, total, unknown, supposed, twoPart: twoPartOf(card.coats, products), says };
 };
 
 /** The film at its least: what lies in the wood makes none, and what is not known is not counted. */

@@ -20,6 +20,7 @@ export const layingOfCard = (card: JobCard, coat: CardCoat, inSun = false): Layi
     age: card.age,
     sheen: card.sheen,
     applicator: coat.applicator,
+    hardener: coat.hardener,
     label: labelOf(card, coat),
     day: airOf(coat),
     night: card.night,

@@ -65,6 +65,7 @@ const Coat = z.strictObject({
   relativeHumidity: Humidity.describe('Air, 0–1.'),
   surfaceCelsius: celsius(AIR_CELSIUS.laid).optional().describe('The coldest place of the piece, °C.'),
   applicator: z.enum(FACTS.applicator.values).optional(),
+  hardener: z.enum(FACTS.hardener.values).optional().describe('What was mixed in; left out where not said.'),
   amount: z
     .strictObject({
       milliliters: z.number().min(AMOUNT.milliliters.min).max(AMOUNT.milliliters.max),

@@ -49,6 +49,11 @@ const figures = {
   'square-meters-per-liter': span('Area that a liter covers in one coat, m².', 1, 200),
   limits: Window('outside it no coat is laid'),
   best: Window('where it goes on and dries best'),
+  hardeners: z
+    .array(z.enum(['isocyanate', 'acid']))
+    .min(1)
+    .optional()
+    .describe('What may be mixed into a can of this kind to harden it; left out where nothing is.'),
   'film-formation-celsius': span(
     'Where it hardens from droplets: below the first no sound film forms, below the second it may not, °C.',
     ...CELSIUS,

@@ -1,10 +1,8 @@
-import { coatStep, factsOfLaying } from '../fitness/case.ts';
-import { judgeLaying, madeReadyBy } from '../fitness/judge.ts';
+import { type Ahead, aheadOf, judgeLaying } from '../fitness/judge.ts';
 import type { Laying, LayingProduct } from '../fitness/laying.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
-import type { Step } from '../model/step.ts';
 import { factsOfStep } from '../rules/hazards.ts';
 import { rulesForStep } from '../rules/rules.ts';
 import { CASES_OF_A_STEP, type caseBook, type Hole } from './hazard-cases.ts';
@@ -12,25 +10,32 @@ import { hazardsSaid } from './hazard-words.ts';
 
 type Book = ReturnType<typeof caseBook>;
 
-/** A coat that can be planned or put on the clock: its product, what is below, and the tool. */
+/** A coat that can be planned or put on the clock: its product, what is below, the tool, and what is mixed in. */
 type Coat = { readonly laying: Laying; readonly product: LayingProduct };
 
 const MILD = { celsius: 20, relativeHumidity: 0.5 };
+
+/** What can be told of a hardener in a can of this kind. */
+const hardened = ({ hardeners }: LayingProduct) =>
+  hardeners ? ([undefined, 'none', ...hardeners] as const) : [undefined];
 
 const coatsOf = (products: readonly LayingProduct[]): readonly Coat[] =>
   products.flatMap((product) =>
     [undefined, ...FACTS.base.values].flatMap((base) =>
       [undefined, ...FACTS.applicator.values].flatMap((applicator) =>
-        [false, true].map((onOwnCoat) => ({ laying: { base, applicator, onOwnCoat, day: MILD }, product })),
+        hardened(product).flatMap((hardener) => [
+          { laying: { base, applicator, hardener, onOwnCoat: false, day: MILD }, product },
+          ...hardened(product).map((hardenerBelow) => ({
+            laying: { base, applicator, hardener, hardenerBelow, onOwnCoat: true, day: MILD },
+            product,
+          })),
+        ]),
       ),
     ),
   );
 
 /** The steps before and of a coat, as the plan and the clock hand them to the rules. */
-const stepsOf = (plan: Plan, { laying, product }: Coat): readonly Step[] => [
-  ...madeReadyBy(plan, laying, product),
-  coatStep(laying, product),
-];
+const stepsOf = (plan: Plan, { laying, product }: Coat): readonly Ahead[] => aheadOf(plan, laying, product);
 
 /** Rows of the plan whose words tell of a hazard that neither their kind nor a mark gives. */
 const untoldRows = (plan: Plan): readonly string[] =>
@@ -50,9 +55,8 @@ const silencedIn = (plan: Plan, known: Knowledge, coat: Coat): readonly string[]
   [undefined, ...FACTS.age.values].flatMap((age) => {
     const laying = { ...coat.laying, age };
     const said = new Set(judgeLaying(plan, known, laying, coat.product).cautions.map(({ id }) => id));
-    const on = factsOfLaying(laying, coat.product);
-    return stepsOf(plan, coat)
-      .flatMap((step) => rulesForStep(known, on, step))
+    return stepsOf(plan, { ...coat, laying })
+      .flatMap(({ on, steps }) => steps.flatMap((step) => rulesForStep(known, on, step)))
       .filter(({ id, kind }) => kind !== 'adjustment' && !said.has(id))
       .map(({ id }) => `${id} is left out before ${coat.product.id}, age ${age ?? 'not told'}`);
   });
@@ -66,11 +70,11 @@ export const layingHazards = (known: Knowledge, plan: Plan, book: Book) => {
   const holes: Hole[] = [];
   let steps = 0;
   for (const coat of coats) {
-    const on = factsOfLaying(coat.laying, coat.product);
-    for (const step of stepsOf(plan, coat)) {
-      steps++;
-      holes.push(...book.holesOf(step, [], on));
-    }
+    for (const { on, steps: ahead } of stepsOf(plan, coat))
+      for (const step of ahead) {
+        steps++;
+        holes.push(...book.holesOf(step, [], on));
+      }
   }
   return {
     coats: coats.length,

@@ -33,10 +33,10 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   'old-film': { on: OLD_BELOW, surely: stopsUnlessNew },
   // Sanding disturbs a painted surface however fine the paper is.
   'old-film-in-reach': { on: OLD_BELOW, surely: stopsUnlessNew },
-  // The dust of a two-part film can still hold what its hardener is made of.
+  // The dust of a two-part film can still hold what its hardener is made of: not before full cure, and then as any dust.
   dust: {
     on: ['hardener'],
-    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop', 'care'] : ['care']),
+    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop', 'care', 'care'] : ['care']),
   },
   blade: always('care'),
   mist: {

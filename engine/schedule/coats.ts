@@ -1,4 +1,5 @@
 import type { Units } from '../calc/units.ts';
+import { PERHAPS_TWO_PART, TWO_PART_WORDS, twoPartIn } from '../clock/hardener.ts';
 import { lateAt } from '../clock/late.ts';
 import { THIN_WORDS } from '../clock/thin.ts';
 import { riskOfFilm } from '../fitness/film-risk.ts';
@@ -69,6 +70,16 @@ const rowOf = ({ plan, job, product }: Planning, number: number) =>
     ? plan.prepare.find(({ bases }) => bases.includes(job.base))
     : plan.between.find(({ families }) => families.includes(product.family));
 
+/** Whether a film of this job may be sanded before the next coat: not with isocyanate in it, and perhaps not. */
+const twoPartOf = ({ job, product }: Planning) => twoPartIn(product, job);
+
+/** A film that is not sanded, and has dried too long to be coated as it is, waits for full cure: no plan does. */
+const tooLate = (number: number): No => ({
+  code: 'hours',
+  says: `By your hours coat ${number} would come when the one below has dried too long to be coated unsanded, and with isocyanate in it nobody sands it before its can says fully cured.`,
+  instead: 'Give days and hours that let the coats follow sooner, or take a finish of one part.',
+});
+
 /** The look at the coat below, sanding, wiping and laying, and the waits and the buffing after it. */
 const stepsOf = (
   planning: Planning,
@@ -85,6 +96,9 @@ const stepsOf = (
   const must = below && lateAt(coat.from, below.deadline, below.recoat);
   const thin = below && riskOfFilm(plan.sanding, below.number, below.number * build.dry.from) === 'high';
   const dry = buffed?.to ?? at.to;
+  const twoPart = below && twoPartOf(planning);
+  const unsanded = twoPart === 'surely' && row?.grit !== undefined;
+  const words = thin ? THIN_WORDS[must ? 'late' : 'ready'] : (row?.say ?? '');
   return [
     ...(below ? [{ kind: 'look' as const, coat: below.number, from: at.from, to: rubFrom }] : []),
     ...(rub && row?.grit
@@ -96,7 +110,7 @@ const stepsOf = (
             from: rubFrom,
             to: wipeFrom,
             grit: row.grit,
-            say: thin ? THIN_WORDS[must ? 'late' : 'ready'] : row.say,
+            say: twoPart ? `${PERHAPS_TWO_PART} ${words}` : words,
             does: row.does,
             must,
           },
@@ -107,7 +121,11 @@ const stepsOf = (
       coat: number,
       from: wipeFrom,
       to: wipeFrom + wipe * MINUTE_MS,
-      ...(rub ? {} : { say: row?.say }),
+      ...(unsanded
+        ? { unsanded, say: TWO_PART_WORDS[must ? 'late' : 'ready'] }
+        : rub
+          ? {}
+          : { say: row?.say }),
     },
     { kind: 'coat', coat: number, from: coat.from, to: coat.to },
     ...(buffed
@@ -138,6 +156,7 @@ export const layCoats = (
   units: Units,
 ): Fits<Laid> => {
   const { plan, build } = planning;
+  const unsanded = twoPartOf(planning) === 'surely';
   const steps: Raw[] = [];
   const coats: CoatTimes[] = [];
   const nights: Night[] = [];
@@ -147,7 +166,7 @@ export const layCoats = (
     const below = last?.coat;
     const work: Work = {
       look: below ? plan.work['look-minutes'] : 0,
-      rub: rowOf(planning, number)?.grit ? minutes.sand : 0,
+      rub: rowOf(planning, number)?.grit && !(below && unsanded) ? minutes.sand : 0,
       wipe: plan.work['wipe-minutes'],
     };
     const before = work.look + work.rub + work.wipe;
@@ -155,6 +174,8 @@ export const layCoats = (
     if (!found.ok) return found;
     const { at, dried } = found.value;
     const coat = coatOf(number, { from: at.from + before * MINUTE_MS, to: at.to }, dried);
+    if (unsanded && below && lateAt(coat.from, below.deadline, below.recoat) === 'surely')
+      return { ok: false, no: tooLate(number) };
     steps.push(...stepsOf(planning, work, coat, below, found.value));
     coats.push(coat);
     nights.push(...nightsOn(planning, { from: at.to, to: coat.recoat.to }, number));

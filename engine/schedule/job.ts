@@ -45,6 +45,8 @@ export type Job = {
   readonly label?: CanLabel | undefined;
   readonly sheen: ValueOf<'sheen'>;
   readonly applicator: ValueOf<'applicator'>;
+  /** What is mixed into the top coat; nothing where nobody has said. */
+  readonly hardener?: ValueOf<'hardener'> | undefined;
   readonly day: { readonly celsius: number; readonly relativeHumidity: number };
   /** Where no humidity was measured, the night holds the water of the day. */
   readonly night: { readonly celsius: number; readonly relativeHumidity?: number | undefined };

@@ -1,5 +1,4 @@
-import type { Case } from '../case/case.ts';
-import { withFact } from '../case/case.ts';
+import { type Case, withFact, without } from '../case/case.ts';
 import type { Late } from '../clock/late.ts';
 import { coatStep } from '../fitness/case.ts';
 import { rubOf, washOf } from '../fitness/judge.ts';
@@ -30,6 +29,8 @@ export type Raw = Stretch & {
   readonly hours?: number;
   /** The film below is too thin to be sanded over the whole face. */
   readonly thin?: boolean;
+  /** The film below is not sanded as it is, with isocyanate in it: only wiped. */
+  readonly unsanded?: true;
   /** Why it can not be left out; nothing where it could. */
   readonly must?: Late | undefined;
   readonly final?: boolean;
@@ -91,8 +92,10 @@ export const cautioned = (
   return steps.map((raw) => {
     const step = ruleStep(raw, job, product);
     const stage = raw.kind === 'full-use' ? 'cured' : raw.kind === 'light-use' ? 'recoatable' : undefined;
+    // What is mixed into the coats is not in the base.
+    const facts = raw.kind === 'sand' && raw.coat === 1 ? without(on, 'hardener') : on;
     const rules = step
-      ? rulesForStep(known, on, step)
+      ? rulesForStep(known, facts, step)
       : stage
         ? Object.values(fire(known, withFact(on, 'stage', stage), [])).flat()
         : [];

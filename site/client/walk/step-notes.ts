@@ -25,7 +25,7 @@ const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Cas
     element('b', {}, 'The film so far: '),
     withFilmIn(found.says, pageUnits()),
   );
-  if (found.risk === 'high') film.append(' This goes before what the step says.');
+  if (found.first) film.append(' This goes before what the step says.');
   partIn(first, 'do')?.before(asPart('film-so-far', film));
 };
 
@@ -59,13 +59,13 @@ const tellHands = (
   procedure: HTMLElement,
   on: Case,
 ): void => {
-  const thin = filmToSand(sanding, on)?.risk === 'high';
+  const unsanded = filmToSand(sanding, on)?.first;
   for (const old of procedure.querySelectorAll('[data-hand]')) old.remove();
   const steps = stepsOf(known, procedure);
   for (const item of procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)) {
     const step = steps[Number(item.dataset['step'])];
-    // What is said of sanding a whole face is not said of a film that is too thin for it.
-    if (!step || (thin && step.kind === 'sand')) continue;
+    // What is said of sanding a whole face is not said of a film that bears it not, or not yet.
+    if (!step || (unsanded && step.kind === 'sand')) continue;
     const { how, done, ifNot } = byHand(known, hands, on, step);
     const say = (words: string): void => {
       const line = element('p', { className: 'worked' }, words);

@@ -41,6 +41,19 @@ describe('plan and clock', () => {
     expect([holes, untold, silenced]).toEqual([[], [], []]);
   });
 
+  it('miss the rule that keeps a film with isocyanate in it unsanded, over every coat that may have it', () => {
+    const may = known.products.filter(({ hardeners }) => hardeners?.includes('isocyanate'));
+    const rules = known.rules.filter(({ id }) => id !== 'not-sanded-before-full-cure');
+    for (const product of may.slice(0, 3)) {
+      const bare = { ...known, rules, products: [product] };
+      const { holes } = layingHazards(bare, plan, caseBook(bare));
+      expect(
+        holes.map(({ hazard, lacks }) => `${hazard} ${lacks}`),
+        product.id,
+      ).toContain('dust care');
+    }
+  });
+
   it('miss a row whose mark is taken away', () => {
     const bare = { ...plan, wash: plan.wash.map(({ does: _, ...row }) => row) };
     const few = { ...known, products: known.products.slice(0, 1) };

@@ -19,6 +19,8 @@ const AIRS = [
   { celsius: 24, relativeHumidity: 0.9 },
 ];
 const AGES = ['since-1993', 'unknown'] as const;
+/** By turns, over the kinds that may have one. */
+const HARDENERS = [undefined, 'none', 'isocyanate', 'acid'] as const;
 const WAITS = [undefined, 1, 48, 1000];
 
 type Row = {
@@ -28,21 +30,23 @@ type Row = {
   readonly applicator: Job['applicator'];
   readonly kind: Job['kind'];
   readonly age: Job['age'];
+  readonly hardener?: Job['hardener'];
   readonly air: (typeof AIRS)[number];
 };
 
 const rows: readonly Row[] = FACTS.base.values.flatMap((base) =>
   WAITS.flatMap((baseHours) =>
-    known.products.flatMap(({ id, 'wet-film-micrometers': films }) =>
-      FACTS.piece.values.flatMap((kind) =>
+    known.products.flatMap(({ id, hardeners, 'wet-film-micrometers': films }) =>
+      FACTS.piece.values.flatMap((kind, at) =>
         AIRS.flatMap((air) =>
-          AGES.map((age) => ({
+          AGES.map((age, turn) => ({
             base,
             baseHours,
             product: id as string,
             applicator: Object.keys(films)[0] as Job['applicator'],
             kind,
             age,
+            ...(hardeners && { hardener: HARDENERS[(turn + at) % HARDENERS.length] }),
             air,
           })),
         ),
@@ -61,8 +65,8 @@ const jobOf = ({ air, ...row }: Row): Job => ({
 });
 
 /** The same piece on a card, with the coat that is about to be laid. */
-const cardOf = ({ base, baseHours, kind, product, applicator, age, air }: Row) => {
-  const next = coat({ id: 'next', product, applicator, ...air });
+const cardOf = ({ base, baseHours, kind, product, applicator, age, hardener, air }: Row) => {
+  const next = coat({ id: 'next', product, applicator, ...air, ...(hardener && { hardener }) });
   const on = card({
     base,
     kind,

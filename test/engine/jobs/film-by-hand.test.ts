@@ -219,7 +219,11 @@ describe('the drawing', () => {
 
 describe('what the film allows', () => {
   const { says, thin, bears, coats } = plan.sanding;
-  const advice = (one: ReturnType<typeof card>) => adviceOf(plan.sanding, layersOf(one, products), one.age);
+  // Of one part, so that its thickness alone has the word (test/engine/clock/hardener.test.ts has the rest).
+  const advice = ({ coats: laid, ...one }: ReturnType<typeof card>) => {
+    const ofOnePart = laid.map((coat) => ({ ...coat, hardener: 'none' as const }));
+    return adviceOf(plan.sanding, layersOf({ ...one, coats: ofOnePart }, products), one.age);
+  };
   it('goes by the limits of the table, at these and beside them', () => {
     expect([thin.micrometers, bears.micrometers, coats.least]).toEqual([25, 50, 2]);
     // At 28 parts in 100: 25 µm of 89.3 wet, 50 µm of 178.6 wet, in two coats.

@@ -32,7 +32,7 @@ describe('a step that surely does it', () => {
     ['old-film-in-reach', {}, ['stop']],
     ['old-film-in-reach', { age: 'since-1993' }, []],
     ['dust', {}, ['care']],
-    ['dust', { hardener: 'isocyanate' }, ['stop', 'care']],
+    ['dust', { hardener: 'isocyanate' }, ['stop', 'care', 'care']],
     ['dust', { hardener: 'acid' }, ['care']],
     ['blade', {}, ['care']],
     ['mist', {}, ['stop', 'care']],
