@@ -6,14 +6,7 @@ export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clo
 export { type Due, dueOf } from './clock/due.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
 export { dateFormat } from './clock/format.ts';
-export {
-  hardenerOf,
-  PERHAPS_TWO_PART,
-  TWO_PART_WORDS,
-  type TwoPart,
-  twoPartIn,
-  twoPartOf,
-} from './clock/hardener.ts';
+export { PERHAPS_TWO_PART, TWO_PART_WORDS } from './clock/hardener.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { LATE_WORDS, type Late, lateAt } from './clock/late.ts';
 export { mayHoldLead } from './clock/lead.ts';
@@ -34,4 +27,4 @@ export { sayReasons } from './clock/say-reasons.ts';
 export { sayInstant, saySpan, sayUntil, type TimeStyle, type UntilWords, untilOf } from './clock/say-time.ts';
 export { type ClockStore, emptyStore, MOST_ON_CLOCK, readStore } from './clock/store.ts';
 export { type TouchBounds, touchBounds } from './clock/touch-bounds.ts';
-export { type Unsanded, unsandedFor } from './clock/unsanded.ts';
+export { unsandedFor } from './clock/unsanded.ts';

@@ -107,6 +107,7 @@ const stepsOf = (
             kind: 'sand' as const,
             coat: number,
             ...(thin && { thin }),
+            ...(twoPart && { ifOnePart: true as const }),
             from: rubFrom,
             to: wipeFrom,
             grit: row.grit,

@@ -29,6 +29,8 @@ export type Raw = Stretch & {
   readonly hours?: number;
   /** The film below is too thin to be sanded over the whole face. */
   readonly thin?: boolean;
+  /** Nobody has said whether isocyanate is in the film below: it is sanded only if not. */
+  readonly ifOnePart?: true;
   /** The film below is not sanded as it is, with isocyanate in it: only wiped. */
   readonly unsanded?: true;
   /** Why it can not be left out; nothing where it could. */

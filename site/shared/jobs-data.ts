@@ -5,7 +5,7 @@ import type { Care } from '#engine/model/care.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import type { Plan } from '#engine/model/plan.ts';
 import { pick } from '#engine/plain/pick.ts';
-import { LEAD } from './lead.ts';
+import { LEAD, TWO_PART } from './lead.ts';
 
 const names = (entries: readonly { readonly id: string; readonly name: string }[]) =>
   Object.fromEntries(entries.map(({ id, name }) => [id, name]));
@@ -30,6 +30,8 @@ export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choice
   bases,
   /** What stands at the head of a card with old paint that may hold lead. */
   lead: pick(known.get('rule', LEAD), 'kind', 'title', 'say'),
+  /** And of one with isocyanate in its film. */
+  twoPart: pick(known.get('rule', TWO_PART), 'kind', 'title', 'say'),
   care,
   defects: names(known.defects),
   remedies: names(known.remedies),

@@ -1,2 +1,5 @@
 /** The rule over old paint that may hold lead, by its id. */
 export const LEAD = 'lead-before-sanding';
+
+/** The rule over a finish with isocyanate in it, by its id. */
+export const TWO_PART = 'hardener-isocyanate';

@@ -41,5 +41,6 @@ it('tells the usual answers that are not asked at first', () => {
   expect(pieceLine({ piece: 'Chair' }, () => ['Wood'])).toBe('Chair: old wood lies below.');
   expect(useLine(wordsOf)).toBe('Used hard, daily; will meet water, hot cups');
   expect(useLine((field) => (field === 'wear' ? ['Normally'] : []))).toBe('Used normally');
-  expect(coatLine(wordsOf)).toBe('Satin, spray can');
+  expect(coatLine({}, wordsOf)).toBe('Satin, spray can');
+  expect(coatLine({ hardener: 'isocyanate' }, wordsOf)).toBe('Satin, spray can, with isocyanate in it');
 });

@@ -15,6 +15,7 @@ import {
   sayNow,
   sayReasons,
   type TimeStyle,
+  unsandedFor,
   wetFilmOf,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
@@ -46,13 +47,14 @@ type Props = {
 };
 
 /** What each time is called; once it is over it says since when. Over the last coat, and over a film that is thick enough, comes no other. */
-const namesOf = ({ sanded, thin, lead, last, pastMost, buff, moments }: Running, now: number) => {
-  const next =
-    thin || buff || (lead && sanded) ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
-  const late = lead ? 'no coat before a lead test' : thin ? 'dull it first' : 'always sand first';
+const namesOf = (running: Running, now: number) => {
+  const { sanded, thin, last, pastMost, buff, moments } = running;
+  const unsanded = unsandedFor(running);
+  const next = thin || buff || unsanded ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const late = unsanded ? unsanded.due : thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
-  const always = lead
-    ? 'No further coat before a lead test'
+  const always = unsanded
+    ? upper(unsanded.due)
     : thin
       ? 'Dull it before the next coat'
       : 'Sand before the next coat';

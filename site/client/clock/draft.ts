@@ -92,6 +92,7 @@ export const coatIn = (
     ...(told.night !== undefined && { night: { celsius: told.night } }),
     coatNumber: told.coat ?? 1,
     applicator: told.tool,
+    ...(told.hardener && { hardener: told.hardener }),
     amount:
       amount !== undefined && area !== undefined ? { milliliters: amount, squareMeters: area } : undefined,
     baseTone: told.tone,

@@ -51,6 +51,7 @@ export const COAT_FIELDS = {
   at: optionalInstant('laying'),
   'at-hour': maybeOneOf(['first', 'second']),
   tool: maybeOneOf(FACTS.applicator.values),
+  hardener: maybeOneOf(FACTS.hardener.values),
   amount: optionalNumber({ what: 'the amount used', least: 0.1, most: 100_000, quantity: 'volume' }),
   area: optionalNumber({ what: 'the area', least: 0.001, most: 1000, quantity: 'area' }),
   sheen: maybeOneOf(FACTS.sheen.values),

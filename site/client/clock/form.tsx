@@ -8,7 +8,7 @@ import { wireCans } from '../shared/cans/wire.ts';
 import { partIn } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, keepable, unitsIn } from '../shared/form/form.ts';
-import { draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
+import { askHardener, draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
 import { judgeCoat } from '../shared/judge.ts';
@@ -29,7 +29,7 @@ const ONCE = ['when', 'ago', 'at', 'at-hour', 'night', ...OF_ONE_COAT];
 const emptied = (names: readonly string[]): Draft => Object.fromEntries(names.map((name) => [name, '']));
 /** What was measured of one coat, or read from its can. */
 const OF_ANOTHER = emptied(OF_ONE_COAT);
-const OF_ANOTHER_CAN = emptied([...OF_ONE_COAT, ...CAN_FIELDS]);
+const OF_ANOTHER_CAN = emptied([...OF_ONE_COAT, ...CAN_FIELDS, 'hardener']);
 
 /** What the form is for. */
 type Use = {
@@ -82,9 +82,12 @@ export class CoatForm {
     piece,
     coatNumber,
     applicator,
-  }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator'>): void {
+    hardener = '',
+  }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator'> & {
+    readonly hardener?: LaidCoat['hardener'] | '';
+  }): void {
     const tool = applicator && { tool: applicator };
-    fillForm(this.#form, { ...OF_ANOTHER, product, piece, coat: String(coatNumber + 1), ...tool });
+    fillForm(this.#form, { ...OF_ANOTHER, product, piece, coat: String(coatNumber + 1), hardener, ...tool });
     this.#show();
   }
 
@@ -231,6 +234,7 @@ export class CoatForm {
   /** What depends on the answers: which fields are asked, and whether the weather is fit. */
   #show(): void {
     const draft = this.#draft;
+    askHardener(this.#form, draft);
     const asked = [draft['when'], ...(twiceIn(draft).length ? ['twice'] : [])];
     for (const part of this.#form.querySelectorAll<HTMLElement>('[data-when]'))
       part.hidden = !asked.includes(part.dataset['when']);

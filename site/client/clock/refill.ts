@@ -7,7 +7,7 @@ import type { Touched } from './standing.ts';
 
 /** A coat as it stands in the form, by name: the way back from `coatIn`, rounded as on any dial. */
 export const draftOf = (coat: LaidCoat, units: Units): Draft => {
-  const { celsius, surfaceCelsius, relativeHumidity, amount, label, applicator } = coat;
+  const { celsius, surfaceCelsius, relativeHumidity, amount, label, applicator, hardener } = coat;
   const times = Object.fromEntries(
     CAN_MILESTONES.flatMap((milestone) => {
       const span = label?.minutes[milestone];
@@ -33,6 +33,7 @@ export const draftOf = (coat: LaidCoat, units: Units): Draft => {
       at: coat.laidAt,
       'at-hour': whichOf(coat.laidAt),
       tool: applicator,
+      hardener,
       amount: amount?.milliliters,
       area: amount?.squareMeters,
       sheen: coat.sheen,
@@ -88,6 +89,7 @@ export const corrected = (was: LaidCoat, read: LaidCoat, touched: Touched): Laid
   relativeHumidity: touched('humidity') ? read.relativeHumidity : was.relativeHumidity,
   surfaceCelsius: touched('surface') ? read.surfaceCelsius : was.surfaceCelsius,
   applicator: touched('tool') ? read.applicator : was.applicator,
+  hardener: touched('hardener') ? read.hardener : was.hardener,
   amount: touched('amount', 'area') ? amountOf(was, read, touched) : was.amount,
   label: labelOf(was, read, touched),
 });

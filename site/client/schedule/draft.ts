@@ -133,6 +133,7 @@ const jobOf = (told: Values<typeof PLAN_FIELDS>, label: CanLabel, start: number)
     ...((Object.keys(label).length > 1 || Object.keys(label.minutes).length > 0) && { label }),
     sheen: told.sheen,
     applicator: told.tool,
+    ...(told.hardener && { hardener: told.hardener }),
     day: { celsius: told.air, relativeHumidity: told.humidity },
     night: {
       celsius: told.night,
@@ -190,7 +191,7 @@ export const readLink = (fragment: string): { readonly draft: Draft; readonly cu
 };
 
 /** Choices that a link names and the form does not offer: what stands there instead was not asked for. */
-const MUST_BE_OFFERED = ['base', 'product', 'tool', 'tone', 'wear', 'age', 'sheen'];
+const MUST_BE_OFFERED = ['base', 'product', 'tool', 'tone', 'wear', 'age', 'sheen', 'hardener'];
 export const notOffered = (linked: Draft, shown: Draft): readonly FieldFault[] =>
   MUST_BE_OFFERED.filter((field) => linked[field] && linked[field] !== shown[field]).map((field) => ({
     field,

@@ -7,7 +7,14 @@ import planResult from '../../styles/plan-result.css?inline';
 import { wireCans } from '../shared/cans/wire.ts';
 import { late, NetworkFault, unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, keepable, unitsIn } from '../shared/form/form.ts';
-import { chosenWords, draftIn, fillForm, nameUnits, tellFaults } from '../shared/form/in-page.ts';
+import {
+  askHardener,
+  chosenWords,
+  draftIn,
+  fillForm,
+  nameUnits,
+  tellFaults,
+} from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { wear } from '../shared/late-style.ts';
@@ -35,7 +42,7 @@ const PRESETS = v.record(
 const toneOver = (base: string): string => (['stain', 'bare-wood'].includes(base) ? 'wood' : 'dark');
 const PARTS = ['top', 'side', 'front', 'leg'];
 /** What a plan does without. */
-const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised'];
+const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised', 'hardener'];
 
 /** The planner: reads the form, plans, and shows the plan below it. The inputs stand in the address, behind #. */
 export class ScheduleElement extends HTMLElement {
@@ -155,11 +162,12 @@ export class ScheduleElement extends HTMLElement {
   /** What has a usual answer is folded: what it holds is told in its line. */
   #tellFolded(): void {
     const draft = this.#draft;
+    askHardener(this.#form, draft);
     const wordsOf = (field: string) => chosenWords(this.#form, field);
     const lines = {
       piece: pieceLine(draft, wordsOf),
       use: useLine(wordsOf),
-      coat: coatLine(wordsOf),
+      coat: coatLine(draft, wordsOf),
       weather: weatherLine(draft, timeStyle().hour12),
     };
     for (const [part, line] of Object.entries(lines)) this.#part(`[data-part=${part}]`).textContent = line;
@@ -174,9 +182,17 @@ export class ScheduleElement extends HTMLElement {
     }
     if (target.name === 'preset') this.#preset(target.value);
     if (target.name === 'tool') this.#toolHers = true;
+<<<<<<< HEAD
     if (target.name === 'tone') this.#toneHers = true;
     if (target.name === 'base' && !this.#toneHers) this.#put({ tone: toneOver(target.value) });
     if (target.name === 'product') void this.#usualTool();
+=======
+    if (target.name === 'product') {
+      // What was mixed into the other can says nothing of this one.
+      this.#put({ hardener: '' });
+      void this.#usualTool();
+    }
+>>>>>>> 9f22e261 (Ask in every form of a coat what was mixed in, of the kinds that may come with a hardener; keep it on the card, hand it from plan to card, and let the plan ask it in the fold of the top coat)
     if (target.name === 'air') {
       const night = nightFollowing(this.#draft, this.#air, this.#colder);
       this.#put(night === undefined ? {} : { night });
@@ -316,7 +332,7 @@ export class ScheduleElement extends HTMLElement {
   /** Plans anew with another top coat; what the can of the first said is no longer told. */
   #planWith({ product, tool }: OtherCoat): void {
     const onCan = Object.keys(this.#draft).filter((name) => name.startsWith('can-'));
-    this.#put({ product, tool, ...Object.fromEntries(onCan.map((name) => [name, ''])) });
+    this.#put({ product, tool, hardener: '', ...Object.fromEntries(onCan.map((name) => [name, ''])) });
     void this.#plan(false);
   }
 }

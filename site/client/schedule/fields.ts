@@ -71,6 +71,7 @@ export const PLAN_FIELDS = {
   product: line(61),
   sheen: oneOf(FACTS.sheen.values),
   tool: oneOf(FACTS.applicator.values),
+  hardener: maybeOneOf(FACTS.hardener.values),
   'can-coverage': optionalNumber({
     what: 'the area that a can covers',
     least: 1,

@@ -1,5 +1,6 @@
 import { lower } from '#engine/plain/text.ts';
 import { type Draft, unitsIn } from '../shared/form/form.ts';
+import { sayHardener } from '../shared/say-hardener.ts';
 
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 
@@ -48,5 +49,7 @@ export const useLine = (wordsOf: WordsOf): string => {
 };
 
 /** What the folded fields of the top coat hold, but for what the can says. */
-export const coatLine = (wordsOf: WordsOf): string =>
-  [...wordsOf('sheen'), ...wordsOf('tool')].map((text, place) => (place ? lower(text) : text)).join(', ');
+export const coatLine = ({ hardener }: Draft, wordsOf: WordsOf): string =>
+  [...wordsOf('sheen'), ...wordsOf('tool'), ...(hardener ? [sayHardener(hardener)] : [])]
+    .map((text, place) => (place ? lower(text) : text))
+    .join(', ');

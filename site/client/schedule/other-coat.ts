@@ -18,8 +18,8 @@ export const otherCoat = ({ job, data, us }: PlanAsked, { why }: Refusal): Other
     .map(({ instead }) => instead ?? '')
     .join(' ')
     .toLowerCase();
-  // What stood on the can was the other one's.
-  const { label: _, ...bare } = job;
+  // What stood on the can, or was mixed into it, was the other one's.
+  const { label: _label, hardener: _hardener, ...bare } = job;
   const named = data.products
     .filter(({ id, name }) => id !== job.product && said.includes(kindOf(name)))
     .toSorted(

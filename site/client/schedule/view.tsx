@@ -10,6 +10,7 @@ import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
 import { plainId } from '../shared/plain-id.ts';
 import { sayDay } from '../shared/say-date.ts';
+import { sayHardener } from '../shared/say-hardener.ts';
 import { sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
@@ -33,6 +34,7 @@ const summaryOf = (asked: PlanAsked): string => {
     product.toLowerCase(),
     job.sheen,
     `by ${plainId(job.applicator)}`,
+    ...(job.hardener ? [sayHardener(job.hardener)] : []),
     `used ${USED[job.wear]}`,
     ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
   ].join(', ');
@@ -41,6 +43,10 @@ const summaryOf = (asked: PlanAsked): string => {
   return `${linked ? `From the link, reckoned anew here${cut ? ', its long name cut' : ''}. ` : ''}${told}; ${air}${ofNight ? ` ${ofNight}` : ''}${linked ? ' Change anything above.' : ''}`;
 };
 
+/** The rule that no finish with isocyanate is sprayed at home, by its id, and what sprays. */
+const NOT_SPRAYED = 'not-sprayed-at-home';
+const SPRAYS: readonly string[] = ['spray-gun', 'aerosol'];
+
 /** What a job can wait for; all else no later start mends. */
 const PASSES = ['base', 'weather', 'drying'];
 
@@ -48,9 +54,13 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
   const { outcome, now, planFrom, planWith, planBy, planTested } = shown;
   const passes = outcome.why.every(({ code }) => PASSES.includes(code));
   const other = passes ? undefined : otherCoat(shown, outcome);
-  const tools = outcome.why.some(({ code }) => code === 'tool')
-    ? keysOf(productOf(shown)?.['wet-film-micrometers'] ?? {})
-    : [];
+  const noSpray = outcome.why.some(({ rule }) => rule === NOT_SPRAYED);
+  const tools =
+    noSpray || outcome.why.some(({ code }) => code === 'tool')
+      ? keysOf(productOf(shown)?.['wet-film-micrometers'] ?? {}).filter(
+          (tool) => !noSpray || !SPRAYS.includes(tool),
+        )
+      : [];
   return (
     <>
       <h2 class="verdict stop">{passes ? 'No, not now' : 'No'}</h2>

@@ -7,7 +7,7 @@ import type { PlanData } from '../../shared/plan-data.ts';
 export type Line = { readonly step: PlanStep; readonly title: string; readonly notes: readonly string[] };
 
 const titleOf = (
-  { kind, coat, grit, hours, final, thin, must }: PlanStep,
+  { kind, coat, grit, hours, final, thin, must, ifOnePart, unsanded }: PlanStep,
   coats: number,
   oil: boolean,
 ): string => {
@@ -17,10 +17,11 @@ const titleOf = (
     case 'wash':
       return 'Wash it, and let it dry';
     case 'sand':
-      return thin
-        ? `${must ? 'Dull it' : 'Take off what stands up'}, P${grit} by hand`
-        : `Sand with P${grit}`;
+      return `${
+        thin ? `${must ? 'Dull it' : 'Take off what stands up'}, P${grit} by hand` : `Sand with P${grit}`
+      }${ifOnePart ? ', if it is of one part' : ''}`;
     case 'wipe':
+      if (unsanded) return 'Do not sand it: wipe it, and let it dry';
       return coat === 1 ? 'Clean, and let it dry' : 'Wipe the dust off, and let it dry';
     case 'coat':
       return `Coat ${coat} of ${coats}`;

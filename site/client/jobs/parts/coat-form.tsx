@@ -25,7 +25,7 @@ import type { CardHands } from '../views/hands.ts';
 import { correctClock, forgetStage, startClock } from './clock.ts';
 import { cardCoatOf, coatRow } from './coats.tsx';
 import type { JobsData } from './data.ts';
-import { toolOf } from './from-plan.ts';
+import { hardenerOf, toolOf } from './from-plan.ts';
 import { cardVerdict, isNotYet } from './verdict.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
@@ -85,6 +85,7 @@ export class CoatOnCard {
       piece: name,
       coatNumber: coats.length,
       applicator: toolOf(card, below),
+      hardener: hardenerOf(card, below),
     });
   }
 

@@ -3,6 +3,7 @@ import { coatsInOrder } from '#engine/jobs.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { plainId } from '../../shared/plain-id.ts';
 import { sayDateTime } from '../../shared/say-date.ts';
+import { sayHardener } from '../../shared/say-hardener.ts';
 import { sayAir, sayArea, sayLiters } from '../../shared/say-units.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsData } from './data.ts';
@@ -11,7 +12,18 @@ import { productNameOf } from './names.ts';
 
 /** A coat from the form of the clock, as it stands on a card: without what the card itself knows, or what is not told. */
 export const cardCoatOf = (laid: LaidCoat): CardCoat => {
-  const { id, laidAt, product, label, celsius, relativeHumidity, surfaceCelsius, applicator, amount } = laid;
+  const {
+    id,
+    laidAt,
+    product,
+    label,
+    celsius,
+    relativeHumidity,
+    surfaceCelsius,
+    applicator,
+    hardener,
+    amount,
+  } = laid;
   return {
     id,
     laidAt,
@@ -21,6 +33,7 @@ export const cardCoatOf = (laid: LaidCoat): CardCoat => {
     ...(label !== undefined && { label }),
     ...(surfaceCelsius !== undefined && { surfaceCelsius }),
     ...(applicator !== undefined && { applicator }),
+    ...(hardener !== undefined && { hardener }),
     ...(amount !== undefined && { amount }),
     // One that is corrected keeps when it was before.
     ...('changedAt' in laid && typeof laid.changedAt === 'number' && { changedAt: laid.changedAt }),
@@ -61,6 +74,7 @@ export const CoatList = ({ card, data, us, correct, takeOff }: Props) => (
               {[
                 amountOf(coat, us),
                 coat.applicator && `by ${plainId(coat.applicator)}`,
+                coat.hardener && sayHardener(coat.hardener),
                 sayAir(coat, us ? 'us' : 'metric'),
                 coat.note,
               ]

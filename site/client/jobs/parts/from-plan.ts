@@ -23,6 +23,17 @@ export const toolOf = (
   return FACTS.applicator.values.find((tool) => tool === told);
 };
 
+/** What is mixed into it, in the same way: it is the same can. */
+export const hardenerOf = (
+  { coats, product, plan }: JobCard,
+  laid: string | undefined,
+): CardCoat['hardener'] => {
+  const last = coats.findLast((coat) => coat.product === laid);
+  if (last || !plan || laid !== product) return last?.hardener;
+  const told = new URLSearchParams(plan).get('hardener');
+  return FACTS.hardener.values.find((hardener) => hardener === told);
+};
+
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
 export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
   const { piece, kind, base, tone, age, sheen, product, parts, trials, label, baseHours, start, night } = job;

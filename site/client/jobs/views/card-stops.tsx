@@ -1,5 +1,5 @@
 import { mayHoldLead, type Reading, rightAgain } from '#engine/clock.ts';
-import { coatsInOrder } from '#engine/jobs.ts';
+import { coatsInOrder, layersOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { LEAD } from '../../../shared/lead.ts';
 import { ruleUrl } from '../../../shared/urls.ts';
@@ -52,6 +52,11 @@ export const CardStops = ({ card, data, verdict, reading, about, coat }: Props) 
         </p>
       )}
       {mayHoldLead(card.age) && <LeadStop rule={data.lead} />}
+      {layersOf(card, data.products).twoPart === 'surely' && (
+        <div class="weather">
+          <Caution rule={data.twoPart} />
+        </div>
+      )}
     </>
   );
 };

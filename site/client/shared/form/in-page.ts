@@ -46,6 +46,12 @@ export const fillForm = (form: HTMLFormElement, draft: Draft): void => {
   }
 };
 
+/** Asks for a hardener of the kinds of finish that may come with one, and where one is told. */
+export const askHardener = (form: HTMLFormElement, { product = '', hardener }: Draft): void => {
+  const part = form.querySelector<HTMLElement>('[data-hardened]');
+  if (part) part.hidden = !hardener && !part.dataset['hardened']?.split(' ').includes(product);
+};
+
 /** Writes the unit in use beside each field. */
 export const nameUnits = (form: HTMLElement, units: Units): void => {
   for (const unit of form.querySelectorAll<HTMLElement>('[data-us]'))
