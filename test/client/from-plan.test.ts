@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { toolOf } from '../../site/client/jobs/parts/from-plan.ts';
+import { hardenerOf, toolOf } from '../../site/client/jobs/parts/from-plan.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (more: Partial<JobCard> = {}): JobCard =>
@@ -39,4 +39,15 @@ it('goes on with the tool of the coat below, whatever was planned', () => {
     { ...coat, id: 'b', product: 'paste-wax', applicator: 'cloth' as const },
   ];
   expect(toolOf(cardOf({ coats }), 'shellac')).toBe('brush');
+});
+
+it('takes along what the plan mixed in, to the planned product alone, and then what was', () => {
+  const two = { product: 'water-based-lacquer', plan: 'product=water-based-lacquer&hardener=isocyanate' };
+  expect(hardenerOf(cardOf(two), two.product)).toBe('isocyanate');
+  expect(hardenerOf(cardOf(two), 'shellac')).toBeUndefined();
+  expect(hardenerOf(cardOf({ ...two, plan: 'hardener=glue' }), two.product)).toBeUndefined();
+  const coat = { id: 'a', laidAt: NOW, product: two.product, celsius: 20, relativeHumidity: 0.5 };
+  expect(hardenerOf(cardOf({ ...two, coats: [{ ...coat, hardener: 'none' }] }), two.product)).toBe('none');
+  // Not said of the coat below: the plan does not say it in its place.
+  expect(hardenerOf(cardOf({ ...two, coats: [coat] }), two.product)).toBeUndefined();
 });

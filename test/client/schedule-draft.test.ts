@@ -35,6 +35,14 @@ const faultsOf = (change: Readonly<Record<string, string>>) =>
   readJob({ ...DRESSER, ...change }, NOW).faults.map(({ field }) => field);
 
 describe('the form of a plan', () => {
+  it('hands on what is mixed in, and nothing where that is not said', () => {
+    expect(readJob({ ...DRESSER, hardener: 'isocyanate' }, NOW).job?.hardener).toBe('isocyanate');
+    expect(readJob({ ...DRESSER, hardener: '' }, NOW).job).not.toHaveProperty('hardener');
+    expect(linkOf({ ...DRESSER, hardener: '' })).not.toContain('hardener');
+    expect(readLink(linkOf({ ...DRESSER, hardener: 'acid' }))?.draft['hardener']).toBe('acid');
+    expect(faultsOf({ hardener: 'glue' })).toEqual(['hardener']);
+  });
+
   it('is read in metric units, beginning at the next five minutes', () => {
     const { job, faults } = readJob(DRESSER, NOW);
     expect(faults).toEqual([]);

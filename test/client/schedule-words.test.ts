@@ -1,5 +1,6 @@
 /** How a plan words a step by what lays the coat and what lies below. That oil is wiped off again: product sheets of drying oils say so; common practice. */
 import { expect, it } from 'vitest';
+import type { Job } from '#engine/schedule.ts';
 import { laidHow, linesOf } from '../../site/client/schedule/words.ts';
 import type { PlanData } from '../../site/shared/plan-data.ts';
 import { job, known, outcome, plan } from '../engine/schedule/sheet.ts';
@@ -25,8 +26,18 @@ it('tells a cloth and a sprayer nothing of strokes with a brush', () => {
 });
 
 it('takes off only what stands up of a first coat, and sands from the second on', () => {
-  const rubs = titles({}).filter((title) => /P320/.test(title));
-  expect(rubs).toEqual(['Sand with P320', 'Take off what stands up, P320 by hand', 'Sand with P320']);
+  const rubs = (hardener: Job['hardener']) => titles({ hardener }).filter((title) => /P320/.test(title));
+  expect(rubs('none')).toEqual(['Sand with P320', 'Take off what stands up, P320 by hand', 'Sand with P320']);
+  // Nobody said: of two parts it is not sanded, and of the base none is.
+  expect(rubs(undefined)).toEqual([
+    'Sand with P320',
+    'Take off what stands up, P320 by hand, if it is of one part',
+    'Sand with P320, if it is of one part',
+  ]);
+  expect(rubs('isocyanate')).toEqual(['Sand with P320']);
+  expect(
+    titles({ hardener: 'isocyanate' }).filter((title) => title === 'Do not sand it: wipe it, and let it dry'),
+  ).toHaveLength(2);
 });
 
 it('has wax wiped back as it is laid and buffed within her hours of that day', () => {

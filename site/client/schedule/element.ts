@@ -182,17 +182,13 @@ export class ScheduleElement extends HTMLElement {
     }
     if (target.name === 'preset') this.#preset(target.value);
     if (target.name === 'tool') this.#toolHers = true;
-<<<<<<< HEAD
     if (target.name === 'tone') this.#toneHers = true;
     if (target.name === 'base' && !this.#toneHers) this.#put({ tone: toneOver(target.value) });
-    if (target.name === 'product') void this.#usualTool();
-=======
     if (target.name === 'product') {
       // What was mixed into the other can says nothing of this one.
       this.#put({ hardener: '' });
       void this.#usualTool();
     }
->>>>>>> 9f22e261 (Ask in every form of a coat what was mixed in, of the kinds that may come with a hardener; keep it on the card, hand it from plan to card, and let the plan ask it in the fold of the top coat)
     if (target.name === 'air') {
       const night = nightFollowing(this.#draft, this.#air, this.#colder);
       this.#put(night === undefined ? {} : { night });

@@ -79,6 +79,7 @@ export const anyCoat: fc.Arbitrary<CardCoat> = fc
     relativeHumidity: fc.double({ min: 0, max: 1, noNaN: true }),
     surfaceCelsius: maybe(fc.double({ min: -30, max: 50, noNaN: true })),
     applicator: maybe(fc.constantFrom(...FACTS.applicator.values)),
+    hardener: maybe(fc.constantFrom(...FACTS.hardener.values)),
     amount: maybe(
       fc.record({
         milliliters: fc.double({ min: 1, max: 1000, noNaN: true }),
