@@ -40,6 +40,13 @@ it('fills the clock as it was typed, and empties what the can does not say', () 
   expect(filled).not.toHaveProperty('air');
 });
 
+it('keeps what is mixed in with the can, and asks anew of one that does not say', () => {
+  const two = kept({ ...CLOCK, hardener: 'isocyanate' });
+  expect(asDraft(COAT_FIELDS, two, CLOCK)['hardener']).toBe('isocyanate');
+  expect(asDraft(PLAN_FIELDS, two, CLOCK)['hardener']).toBe('isocyanate');
+  expect(asDraft(COAT_FIELDS, kept(CLOCK), { ...CLOCK, hardener: 'none' })['hardener']).toBe('');
+});
+
 it('goes from the clock into the plan and back, in the units of the form', () => {
   const filled = asDraft(PLAN_FIELDS, kept(CLOCK), { units: 'metric' });
   expect(filled).toMatchObject({ 'can-touch': '240', 'can-recoat': '8', 'can-cold': '' });

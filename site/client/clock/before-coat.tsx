@@ -78,17 +78,20 @@ const Cautions = ({ cautions }: Pick<Judgement, 'cautions'>) => {
 export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => {
   const { verdict, cautions, care, weatherCare } = judgement;
   const stops = verdict === 'no' || verdict === 'wait';
+  // A stop that forbids it stands whole below; a caution that does is said here, and there no more.
+  const whole = new Set(cautions.filter(({ kind }) => kind === 'stop').map(({ id }) => id));
+  const noes = judgement.noes.filter(({ rule }) => !rule || !whole.has(rule));
+  const others = cautions.filter(({ id }) => !noes.some(({ rule }) => rule === id));
   return (
     <>
       <b class={stops ? 'label stop' : 'label'}>{VERDICTS[verdict]}</b>
-      {/* What a rule forbids stands whole below. */}
-      {sayNoes({ ...judgement, noes: judgement.noes.filter(({ code }) => code !== 'rule') }).map((says) => (
+      {sayNoes({ ...judgement, noes }).map((says) => (
         <p key={says}>{says}</p>
       ))}
       {weatherCare.map((says) => (
         <p key={says}>{says}</p>
       ))}
-      <Cautions cautions={cautions} />
+      <Cautions cautions={others} />
       {care.map(({ why, instead }) => (
         <p key={why} class="small">
           {why} {instead}

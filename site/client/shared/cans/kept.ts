@@ -14,7 +14,9 @@ const SAME = [
   ['label-cure', 'can-cure'],
 ] as const;
 
-const isOfCan = (name: string): boolean => name.startsWith('label-') || name.startsWith('can-');
+/** What the can says, and what of its second part was mixed in. */
+const isOfCan = (name: string): boolean =>
+  name.startsWith('label-') || name.startsWith('can-') || name === 'hardener';
 
 /** What a form holds of its can, as it is kept; nothing where it holds nothing of it. */
 export const canIn = (draft: Draft, name: string, id: string): KeptCan | undefined => {
