@@ -9,7 +9,7 @@ withoutPictures();
 const HOUR = 3_600_000;
 const WORDS = /No dust of it before its can says fully cured/;
 const asked = (page: Page) => page.locator('[name=hardener]').isVisible();
-const titles = (page: Page) => page.locator('.plan .steps b:first-of-type').allInnerTexts();
+const titles = (page: Page) => page.locator('.plan .steps > li > b').allTextContents();
 
 it('is asked on the clock of kinds that may come with a hardener, and kept', async () => {
   const opened = await openPage({ ...PHONE, locale: 'en-US' });

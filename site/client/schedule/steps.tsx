@@ -18,7 +18,7 @@ const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style:
 };
 
 const wordsOf = ({ kind, coat, say, must, thin }: PlanStep, how: string): string =>
-  [must && sayMust(must, thin), say, kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`]
+  [say, must && sayMust(must, thin), kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`]
     .filter(Boolean)
     .join(' ');
 
