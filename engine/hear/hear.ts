@@ -1,5 +1,6 @@
 import { asksFor } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
+import { inTyped, plainBlanks } from './blanks.ts';
 import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
@@ -21,11 +22,7 @@ import { wordsIn } from './words.ts';
 /** The ear: the words of the content, and how long each kind of coat takes to dry. */
 export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours };
 
-/**
- * Facts and signs of a text, two words or a whole post, each with the words that it rests on, how sure it is, and what
- * speaks against it. Pure; any text is taken, and what lies beyond the first 6,000 characters is not read.
- */
-export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
+const heardIn = ({ lexicon, dry }: Hearing, text: string): Heard => {
   const ear = earOf(lexicon);
   const words = wordsIn(text, ear);
   const matches = matchesIn(ear, words);
@@ -81,6 +78,15 @@ export const hear = ({ lexicon, dry }: Hearing, text: string): Heard => {
     asksWhich: asksWhich(matches),
     otherTongue: isOtherTongue(lexicon.otherTongue, text),
   };
+};
+
+/**
+ * Facts and signs of a text, two words or a whole post, each with the words that it rests on, how sure it is, and what
+ * speaks against it. Pure; any text is taken, and what lies beyond the first 6,000 characters is not read.
+ */
+export const hear = (hearing: Hearing, text: string): Heard => {
+  const plain = plainBlanks(text);
+  return plain ? inTyped(heardIn(hearing, plain.text), text, plain) : heardIn(hearing, text);
 };
 
 /** The answers alone that a text gives unasked, without its facts and times. */
