@@ -216,7 +216,13 @@ export const coatNumberOf = (
         (told !== after || !ear.units.has(words[at + 2]?.word ?? ''))
       )
         add(
-          { low: high, high, sure: FOLLOWS, span: { from: word.from, to: told?.to ?? word.to }, ofPaint },
+          {
+            low: high,
+            high,
+            sure: FOLLOWS,
+            span: { from: word.from, to: (and ? words[at + 3] : told)?.to ?? word.to },
+            ofPaint,
+          },
           at,
           at + 2,
         );
@@ -239,7 +245,9 @@ export const coatNumberOf = (
     }
     const of = countOf(ear, words, at);
     const sum = found.at(-1);
-    if (of && sum && words[at - 1]?.word === 'and' && !of.ofPaint === !sum.ofPaint) {
+    // "coats two and three of poly" are three, and not five
+    const isApart = of && sum && of.span.from >= sum.span.to;
+    if (isApart && words[at - 1]?.word === 'and' && !of.ofPaint === !sum.ofPaint) {
       found.push({ ...of, low: sum.low + of.low, high: sum.high + of.high });
       return;
     }

@@ -1,5 +1,5 @@
 import { entryOf } from '../plain/entry-of.ts';
-import { type Reading, spanOf } from './reading.ts';
+import { isWayTo, type Reading, spanOf } from './reading.ts';
 import { OUTRIGHT, PLAINLY } from './sure.ts';
 import type { Span } from './words.ts';
 
@@ -7,7 +7,7 @@ const SHARE =
   /(\d{1,3})(?:\s*(?:-|–|to|or|and)\s*(\d{1,3}))?\s*(?:%|percent)(?:\s*(?:plus|rh\b|relative|humid))?/gi;
 /** "humidity is between 60 and 65", "RH never under 75", "the hygrometer jumped to 94" */
 const NAMED =
-  /\b(?:(?:de)?humidi(?:ty|fier)|hum|rh|hygrometer)\b[^.,;!?\d]{0,26}?\b(\d{2,3})(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?!\d|\s*(?:%|percent|°|º|deg|f\b|c\b|year|hour|day|minute|coat|grit|['’]?s\b))/gi;
+  /\b(?:(?:de)?humidi(?:ty|fier)|hum|rh|hygrometer)\b[^.,;!?\d]{0,26}?\b(\d{2,3})(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?!\d|\s*(?:-|–|to|or|and)\s*\d|\s*(?:%|percent|°|º|deg|f\b|c\b|year|hour|day|minute|coat|grit|['’]?s\b))/gi;
 const NEAR = 40;
 const nearHumidity = (text: string, { from, to }: Span): boolean =>
   /humid|\bhum\b|hygrometer|\brh\b|moist air|damp|weather station|\d\s*°?\s*[fc]\b|degrees/i.test(
@@ -31,9 +31,9 @@ const shares = (text: string): Reading[] =>
   [...text.matchAll(SHARE), ...text.matchAll(NAMED)].flatMap((match) => {
     const [first, last] = [Number(match[1]), Number(match[2] ?? match[1])];
     const span = spanOf(match);
-    // "down from 80 to 48 %": where it ended.
-    const fell = last < first;
-    const [low, high] = fell ? [last, last] : [first, last];
+    // "down from 80 to 48 %", "went from 40 to 70 %": where it ended.
+    const ended = last < first || isWayTo(text, match.index + match[0].indexOf(match[1] ?? ''));
+    const [low, high] = ended ? [last, last] : [first, last];
     return low >= 15 && high <= 100 && nearHumidity(text, span)
       ? [{ ...span, low: low / 100 - 0.02, high: high / 100 + 0.02, sure: OUTRIGHT }]
       : [];

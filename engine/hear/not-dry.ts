@@ -1,11 +1,24 @@
 import { isCan } from './laying.ts';
 import type { Match } from './match.ts';
+import { oneOf } from './one-of.ts';
 import type { Word } from './words.ts';
 
 /** "before it dries", "should be dry", "let it dry", "is it dry?", "the wood is dry": no film that is dry. */
 const NOT_YET_DRY =
   /^(until|till|before|be|should|would|will|could|if|says|said|supposed|wait|waiting|let|letting|thought|think|assume|guess|unless|than|how|must|needs?)$/;
-const DRY_BY_NATURE = /^(wood|air|weather|brush|rag|cloth|climate|winter|room|shop|house|pad|leather|skin)$/;
+const DRY_BY_NATURE =
+  /^(wood|lumber|timber|air|weather|brush|rag|cloth|sponge|climate|winter|room|shop|house|pad|leather|skin|mouth|can|tin|jar)$/;
+/** What stands between what is dry and that it is: "the wood was all bone dry". */
+const IS_SO = oneOf('is|was|are|were|feels|felt|seems|seemed|all|bone|very|fully|completely|nice|and|quite');
+
+/** "the wood was bone dry": dry by itself, and no coat on it. */
+const isDryByNature = (words: readonly Word[], from: number): boolean => {
+  const { part } = words[from] ?? {};
+  let at = from - 1;
+  while (words[at]?.part === part && IS_SO.test(words[at]?.word ?? '')) at--;
+  return words[at]?.part === part && DRY_BY_NATURE.test(words[at]?.word ?? '');
+};
+
 /** "hard to see", "hard wax": no film that is hard. */
 const NO_HARD_FILM =
   /^(to|wax|waxed|wearing|work|time|times|water|enough|by|for|against|with|on|edge|edges|line|lines|wood|maple|top|part|way|job|when|surface)$/;
@@ -48,7 +61,7 @@ export const isNotYetDry = (words: readonly Word[], { from, to }: Match): boolea
         ({ word, sentence }) =>
           sentence === words[from]?.sentence && /^(thought|supposedly|guess|assumed)$/.test(word),
       ) ||
-    DRY_BY_NATURE.test(before.at(-1)?.word ?? '') ||
+    (isDryByNature(words, from) && !words.slice(from, to).some(({ word }) => word === 'touch')) ||
     NO_DRY_FILM.test(after) ||
     (words[to - 1]?.word === 'hard' && NO_HARD_FILM.test(after)) ||
     // "is it dry", "are they hard now"

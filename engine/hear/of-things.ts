@@ -48,6 +48,14 @@ const isOfPuttingDown = ({ before }: ToldTime): boolean =>
 const isOfTheCan = ({ own }: ToldTime): boolean =>
   hasKind(own, 'can-or-brush') && hasKind(own, 'kept-in-can');
 
+/** "the flakes have been in a jar for a week" */
+const isInVessel = ({ own, words }: ToldTime): boolean =>
+  own.some(
+    (word, at) =>
+      (isKind(word, 'vessel') || /^(can|bottle)$/.test(word.word)) &&
+      has(own.slice(Math.max(0, at - 2), at), /^in$/),
+  ) && !own.some((word) => isLaying(words, words.indexOf(word)));
+
 /** "ten year old can", "used two year old poly" */
 const isOfOldStuff = ({ words, before, after, from, to }: ToldTime): boolean => {
   if (!has(words.slice(from, to + 1), /^old$/)) return false;
@@ -79,6 +87,7 @@ export const OF_THINGS = [
   isOfSpill,
   isOfPuttingDown,
   isOfTheCan,
+  isInVessel,
   isOfOldStuff,
   isOfRawWood,
   isOfTool,

@@ -35,10 +35,26 @@ const OF_COAT =
 const ENDED =
   /\b(?:down to|fell to|dropped to|climbs to|climbed to|up to|got to|got it (?:down|up)|but|maybe|never got past|to)\s*(?:about\s*|around\s*|maybe\s*)?$/i;
 
-const isDoubted = (text: string, { from, to }: Span): boolean =>
-  OF_ELSE.test(text.slice(Math.max(0, from - 25), from).replace(/^.*[.;!?,]\s/s, '')) ||
-  OF_PAST.test(text.slice(Math.max(0, from - 30), from).replace(/^.*[.;!?,]\s/s, '')) ||
-  PAST_BEHIND.test(text.slice(to, to + 40));
+/** What goes from one figure to another ended there. */
+const ON_ITS_WAY =
+  /\b(?:went|goes|gone|going|rose|risen|fell|fallen|dropped|climbed|came|jumped|crept|sank|swung|changed|warmed|cooled|shot)(?: (?:up|down|back|over ?night))? from (?:about |around |maybe )?$/i;
+
+/** Whether the figure at `at` is where the way to another began: "went from 80 to 48 %". */
+export const isWayTo = (text: string, at: number): boolean =>
+  ON_ITS_WAY.test(text.slice(Math.max(0, at - 34), at));
+
+/** "from 80 % to ": a figure that stands where another ended. */
+const FROM_ANOTHER =
+  /\bfrom\b[^.;,a-z]*[cf%]?\s*(?:percent |degrees? )?(?:up |down )?to (?:about |around |maybe )?$/i;
+
+const isDoubted = (text: string, { from, to }: Span): boolean => {
+  const before = text.slice(Math.max(0, from - 30), from).replace(/^.*[.;!?,]\s/s, '');
+  return (
+    OF_ELSE.test(before.slice(-25)) ||
+    (OF_PAST.test(before.replace(FROM_ANOTHER, '')) && !isWayTo(text, from)) ||
+    PAST_BEHIND.test(text.slice(to, to + 40))
+  );
+};
 
 const isOfCoat = (text: string, span: Span): boolean => {
   const { before, after } = clauseAround(text, span);

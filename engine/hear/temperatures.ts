@@ -1,5 +1,5 @@
 import { entryOf } from '../plain/entry-of.ts';
-import { clauseAround, type Reading, spanOf } from './reading.ts';
+import { clauseAround, isWayTo, type Reading, spanOf } from './reading.ts';
 import { FOLLOWS, HALF, OUTRIGHT, PLAINLY, SAID } from './sure.ts';
 import type { Span } from './words.ts';
 
@@ -58,22 +58,28 @@ const add = (found: Told[], span: Span, a: number, b: number, sure: number): voi
   found.push({ ...span, low: Math.min(a, b) - READ_TO, high: Math.max(a, b) + READ_TO, sure });
 };
 
+/** The figures of a match, least first as they are told; what goes from one to the other ended at the last. */
+const lowAndHigh = (text: string, match: RegExpMatchArray): readonly [number, number] => {
+  const [first, last] = [Number(match[1]), Number(match[2] ?? match[1])];
+  return isWayTo(text, match.index ?? 0) ? [last, last] : [first, last];
+};
+
 /** Numbers that name a degree, and bare ones beside words of the air or of a surface. */
 const figures = (text: string): Told[] => {
   const found: Told[] = [];
   for (const match of text.matchAll(DEGREES)) {
-    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    const [low, high] = lowAndHigh(text, match);
     const convert = /^f/i.test(match[3] ?? '') ? celsius : (value: number) => value;
     add(found, spanOf(match), convert(low), convert(high), OUTRIGHT);
   }
   for (const match of text.matchAll(BARE_DEGREES)) {
-    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    const [low, high] = lowAndHigh(text, match);
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
     if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
     else if (low >= 8) add(found, spanOf(match), low, high, HALF);
   }
   for (const match of text.matchAll(BARE)) {
-    const [low, high] = [Number(match[1]), Number(match[2] ?? match[1])];
+    const [low, high] = lowAndHigh(text, match);
     const span = spanOf(match);
     const before = text.slice(Math.max(0, span.from - BARE_NEAR), span.from).replace(/^.*[.!?;](?=\s)/s, '');
     const after = (text.slice(span.to, span.to + BARE_NEAR).match(/^(?:[^.!?;]|\.(?=\d))*/) ?? [''])[0];

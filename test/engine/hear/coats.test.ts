@@ -27,6 +27,9 @@ describe('a number before coats', () => {
     ['poly coat number four is hazy', 4],
     ['coat 3 of poly is hazy', 3],
     ['poly x2 on the top', 2],
+    ['coats 2 and 3 of poly went on yesterday', 3],
+    ['coats two and three of clear went on', 3],
+    ['two coats of satin poly and two of gloss', 4],
     ['20 coats of oil', 20],
   ])('%s: %i', (text, count) => {
     expect(value(text)).toBe(count);

@@ -26,6 +26,24 @@ describe('humidity', () => {
     expect(holdsShare('humidity 80 to 48 %', 0.48)).toBe(true);
     expect(humidities('humid, 80 to 48 %')[0]?.high).toBeLessThan(0.6);
   });
+  it.each([
+    ['humidity went from 80 to 48 %', 48],
+    ['humidity went from 80 to 48', 48],
+    ['the humidity fell from about 80 to 48%', 48],
+    ['humidity went up from 40 to 70 percent', 70],
+    ['RH rose from 40 to 70', 70],
+  ])('%s: %i, where it ended', (text, share) => {
+    const [first, ...others] = humidities(text);
+    expect(others.filter(({ low }) => Math.abs(low + 0.02 - share / 100) > 0.001)).toEqual([]);
+    expect([first?.low, first?.high].map((value) => Math.round(100 * (value ?? 0)))).toEqual([
+      share - 2,
+      share + 2,
+    ]);
+  });
+  it('that ranged is all of the range', () =>
+    expect(
+      holdsShare('humidity between 60 and 75 %', 0.6) && holdsShare('humidity between 60 and 75 %', 0.75),
+    ).toBe(true));
   it('in tens is the ten', () => {
     for (const [said, ten] of [
       ['sixties', 0.6],

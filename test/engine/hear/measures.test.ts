@@ -4,6 +4,7 @@
  * sentences are our own.
  */
 import { describe, expect, it } from 'vitest';
+import { SURE } from '#engine/hear.ts';
 import { fact, heard } from './hearing.ts';
 
 const AIR = 'air-celsius';
@@ -11,6 +12,19 @@ const DAMP = 'relative-humidity';
 const range = (text: string, name: string) => fact(text, name)?.range?.map(Number);
 const rests = (text: string, name: string) =>
   fact(text, name)?.rests.map(({ from, to }) => text.slice(from, to));
+
+describe('what went from one figure to another', () => {
+  it.each([
+    ['humidity went from 80 to 48 % while the varnish dried', DAMP, 0.48],
+    ['the humidity went from 80 % to 48 % overnight', DAMP, 0.48],
+    ['the shop went from 50 F to 68 F', AIR, 20],
+    ['temperature climbed from 50 to 68 degrees', AIR, 20],
+    ['it fell from 68 to 50 F in the night', AIR, 10],
+  ])('%s: where it ended', (text, name, value) => {
+    expect(fact(text, name)?.value).toBe(value);
+    expect(fact(text, name)?.sure).toBeGreaterThanOrEqual(SURE);
+  });
+});
 
 describe('degrees that name their unit', () => {
   it.each<[string, number, number]>([

@@ -28,6 +28,8 @@ describe('a time of something else', () => {
     // The can and what is in it.
     'a ten year old can of poly',
     'the poly can is 3 years old',
+    'the spirits and shellac flakes have been in a jar for a week',
+    'the poly sat in the can for 3 days',
     'I opened the can of poly 6 months ago',
     'bought the quart of poly 2 years ago',
     'I used shellac flakes that are 3 years old',
