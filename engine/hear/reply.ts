@@ -31,16 +31,23 @@ export type ReplyOptions = {
 export type Reply = { readonly short: string; readonly long: string };
 
 const SHORT = 500;
-/** How sure is said in words, never more than the engine is. */
-const HOW_SURE: readonly (readonly [from: number, words: string])[] = [
-  [0.9, 'That looks like'],
-  [0.6, 'Most likely that is'],
-  [0.3, 'That may be'],
+/** How sure is said in words of one and of several, never more than the engine is. */
+const HOW_SURE: readonly (readonly [from: number, one: string, several: string])[] = [
+  [0.9, 'That looks like', 'Those look like'],
+  [0.6, 'Most likely that is', 'Most likely those are'],
+  [0.3, 'That may be', 'Those may be'],
 ];
 
 /** A name that tells of one coat or film, and of nothing in it or on it: it takes an article in a sentence. */
 const ONE =
   /^(?!.*?\b(?:in|into|on|of|the|under|from)\b.*\b(?:coat|film|skin)\b)[\w, ]+?\b(?:coat|film|skin)\b/i;
+
+/** A name that begins with what is many, before it says where or of what: "Marks from heat", "Runs and sags". */
+const SEVERAL =
+  /\b(?:blotches|bubbles|cobwebs|cracks|craters|dots|edges|fisheyes|hairs|holidays|laps|lines|marks|patches|pinholes|pools|prints|rings|runs|sags|scratches|smears|specks|spits|spots|stains|streaks|stripes|swirls|wrinkles)\b/i;
+const HEAD = /^.*?(?=:|\b(?:in|on|of|from|through|that|under|after|by|while|with)\b|$)/i;
+
+const isSeveral = (name: string): boolean => SEVERAL.test(HEAD.exec(name)?.[0] ?? name);
 
 const inSentence = (name: string): string =>
   ONE.test(name) ? `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${lower(name)}` : lower(name);
@@ -50,7 +57,7 @@ const whatItIs = ({ likely }: Considered): string => {
   const [first, second, third] = likely;
   if (!first) return '';
   const said = HOW_SURE.find(([from]) => first.chance >= from);
-  if (said) return `${said[1]} ${inSentence(first.name)}.`;
+  if (said) return `${isSeveral(first.name) ? said[2] : said[1]} ${inSentence(first.name)}.`;
   const names = [first, second, third].flatMap((one) => (one ? [lower(one.name)] : []));
   return `Hard to say from here. It could be: ${names.join('; or ')}.`;
 };
