@@ -214,7 +214,7 @@ export const countDone = (ear: Ear, words: readonly Word[], at: number): Count |
   const putOn = before?.word === 'on' && /^(put|laid|brushed|rolled|wiped)$/.test(words[at - 2]?.word ?? '');
   if (
     (gave || putOn) &&
-    (ends || THIN_ONES.test(after?.word ?? '') || /^(wipes|goes|coats|more)$/.test(after?.word ?? ''))
+    (ends || THIN_ONES.test(after?.word ?? '') || /^(wipes|goes|more)$/.test(after?.word ?? ''))
   )
     return found;
   if (ones && isLaying(words, before?.word === 'on' ? at - 2 : at - 1)) return found;

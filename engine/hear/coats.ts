@@ -52,7 +52,7 @@ const NOT_SAID_OF =
   /^(hand|time|times|man|day|days|week|thought|thoughts|floor|half|of|color|paint|stain|text|piece|one|try|night|i|we|it|they|he|she|thing|attempt|month|year|door|side)$/;
 /** What a coat that was named by its number alone does: "the third is sticky", "after the second I saw". */
 const DOES =
-  /^(i|we|is|was|has|have|had|went|came|dried|did|on|and|now|still|looks?|looked|gave|took|started|got|feels?|felt|turned|cracked|bubbled|wrinkled|never|wont|in)$/;
+  /^(i|we|is|was|has|have|had|went|came|dried|did|on|and|now|still|looks?|looked|gave|took|started|got|feels?|felt|turned|cracked|bubbled|wrinkled|never|wont|in|dries|drying|cures|sits|sat|lies)$/;
 
 const asMatch = (from: number, to: number): Match => ({ sense: '', kind: '', of: [], from, to, size: 2 });
 
@@ -67,6 +67,17 @@ const beginsClause = (words: readonly Word[], at: number): boolean => {
 
 const isPlanned = (words: readonly Word[], from: number, to: number): boolean =>
   words.slice(from, to).some((word) => word.clause === words[from]?.clause && WANTED.test(word.word));
+
+const LABEL = oneOf('can|label|tin|directions|instructions');
+const SAYS = oneOf('says|say|said|calls|recommends|recommend');
+
+/** "the can says light sweeping coats, three coats": what the label asks for is not laid yet. */
+const isOfLabel = (words: readonly Word[], at: number): boolean => {
+  const { clause } = words[at] ?? {};
+  for (let back = at - 1; back > 0 && words[back]?.clause === clause; back--)
+    if (SAYS.test(words[back]?.word ?? '') && LABEL.test(words[back - 1]?.word ?? '')) return true;
+  return false;
+};
 
 /** Coats told together: "two coats …, then two more on" are four. */
 const moreOf = (ear: Ear, words: readonly Word[], at: number): number | undefined => {
@@ -144,10 +155,12 @@ const isCoat = (words: readonly Word[], at: number): boolean => {
   if (before?.word === 'a' && LAYING.test(words[at - 2]?.word ?? '')) return true;
   // "thinned the second a little"
   if (before?.word === 'the' && WORKED.test(words[at - 2]?.word ?? '')) return true;
+  // "waiting for the fourth to harden"
+  const isToDry = after?.word === 'to' && /^(dry|harden|cure|set)$/.test(words[at + 2]?.word ?? '');
   return (
     before?.part === here?.part &&
     /^(the|my)$/.test(before?.word ?? '') &&
-    (after?.part !== here?.part || DOES.test(after?.word ?? ''))
+    (after?.part !== here?.part || isToDry || DOES.test(after?.word ?? ''))
   );
 };
 
@@ -165,6 +178,7 @@ export const coatNumberOf = (
 ): HeardFact[] => {
   const found: Count[] = [];
   const add = (count: Count | undefined, from: number, to: number): boolean => {
+    if (isOfLabel(words, from)) return false;
     if (!count || count.low < 1 || count.high > MOST_COATS || !Number.isInteger(count.high)) return false;
     if (manner.notYet(asMatch(from, to)) || isPlanned(words, to, to + 2)) return false;
     if (isOfOthers(words, from, to)) return false;
@@ -193,7 +207,9 @@ export const coatNumberOf = (
       const named = all.findIndex((one) => BELOW.test(one.word) || PAINT.test(one.word) || isTopOrSheen(one));
       const kind = BELOW.test(all[named + 1]?.word ?? '') ? all[named + 1] : all[named];
       const first = kind?.word ?? '';
-      if (BELOW.test(first) || isOfOtherKind(first, family)) return;
+      const isSealer =
+        first === 'sealer' && all[all.findIndex((one) => one === kind) - 1]?.word === 'sanding';
+      if (BELOW.test(first) || isSealer || isOfOtherKind(first, family)) return;
       const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"
       const idiom = before?.high === 1 && /^(to|at)$/.test(after?.word ?? '');
@@ -244,6 +260,9 @@ export const coatNumberOf = (
       return;
     }
     const of = countOf(ear, words, at);
+    // "several of shellac, then one coat of lacquer"
+    const kind = of && words.findLast(({ to }) => to === of.span.to);
+    if (kind && isOfOtherKind(kind.word, family)) return;
     const sum = found.at(-1);
     // "coats two and three of poly" are three, and not five
     const isApart = of && sum && of.span.from >= sum.span.to;

@@ -1,4 +1,5 @@
 import { isLaying } from './laying.ts';
+import { oneOf } from './one-of.ts';
 import { isTop } from './top-words.ts';
 import type { Word } from './words.ts';
 
@@ -62,6 +63,8 @@ const isAgeOfCoat = (said: Said): boolean =>
   ) ||
     /^(its|thats|is)$/.test(wordAt(said, said.back)));
 
+const LAY_STILL = oneOf('drying|curing|cured|dried|sat|sitting|set|rested|resting|hanging|hung|aged');
+
 /** "has been on 2 hrs", "the clear has had two hours", "on a finish that had three days" */
 const hasHad = (said: Said): boolean => {
   const before = wordAt(said, said.back);
@@ -70,8 +73,13 @@ const hasHad = (said: Said): boolean => {
     (before === 'on' && /^(been|is|its|sat|was)$/.test(earlier)) ||
     (before === 'had' && /^(has|its|that|clear|coat|now|have|one|it|ones)$/.test(earlier)) ||
     (before === 'got' && /^(its|has)$/.test(earlier)) ||
-    (/^(drying|curing|cured|dried|drying for|sat|sitting|set)$/.test(before) &&
-      /^(been|its|has|is|it)$/.test(earlier))
+    (LAY_STILL.test(before) && /^(been|its|has|is|it)$/.test(earlier)) ||
+    (before === 'for' &&
+      LAY_STILL.test(earlier) &&
+      /^(been|its|has|had|have|it|they)$/.test(wordAt(said, said.back - 2))) ||
+    // "let them rest about three weeks"
+    (/^(rest|sit|cure|hang|harden|age)$/.test(before === 'for' ? earlier : before) &&
+      sameSentence(said, said.back - 4, said.back).some(({ word }) => /^(let|left|letting)$/.test(word)))
   );
 };
 

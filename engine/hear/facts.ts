@@ -157,6 +157,15 @@ const isLeft =
   ({ value }: Mention): boolean =>
     value !== 'old-finish' || !told.some((one) => one.value === 'stain' || one.value === 'bare-wood');
 
+const COLORING = oneOf('stain|stained|stains|staining|dye|dyed');
+
+/** What the thing is made of, and what was laid on it before: "I want to touch up a cherry bench". */
+const isOfTheThing = (words: readonly Word[], { of: [fact, value], from, to }: Match): boolean =>
+  (fact === 'base-tone' &&
+    value === 'wood' &&
+    !words.slice(from, to + 1).some(({ word }) => COLORING.test(word))) ||
+  (fact === 'base' && (value === 'old-finish' || value === 'laminate'));
+
 /** The facts of choice that a text tells. */
 export const choicesOf = (
   ear: Ear,
@@ -171,8 +180,8 @@ export const choicesOf = (
     const [fact = '', value = ''] = match.of;
     const key = match.kind === 'among' ? 'among' : fact;
     const span = spanOf(words, match);
-    // "should I oil my table": the table is there, whatever is to be done to it.
-    const isThere = fact === 'piece' || fact === 'age';
+    // "should I oil my oak table": the table and its wood are there, whatever is to be done to it.
+    const isThere = fact === 'piece' || fact === 'age' || isOfTheThing(words, match);
     const denied = manner.denied(match);
     const isDenied = denied !== undefined && !(isThere && isOnWhat(words, denied, match));
     if (isDenied || (!isThere && (manner.notYet(match) || manner.feared(match)))) {

@@ -77,11 +77,25 @@ const isMonth = (words: readonly Word[], { from }: Match): boolean =>
 const isHopeApart = (words: readonly Word[], hope: Match, { from }: Match): boolean =>
   words[hope.from]?.word.startsWith('hop') === true && words[hope.from]?.part !== words[from]?.part;
 
+const FILLS = oneOf(
+  'it|them|him|her|you|me|us|this|that|not|also|just|really|now|still|only|even|first|maybe|is|was|going|about|thinking|like|love|want|wants|need|needs|ready|rather|able|tempted|best|how',
+);
+
+/** "need it to dry" wants something; "need a scraper to", "has been tacky to", "the can, I" do not. */
+const isOneCue = (words: readonly Word[], { from, to, size }: Match): boolean => {
+  if (to - from === size) return true;
+  const after = words.slice(from + 1, to);
+  if (after.some(({ comma }) => comma)) return false;
+  return after.at(-1)?.word !== 'to' || after.slice(0, -1).every(({ word }) => FILLS.test(word));
+};
+
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
   const idioms = cue('not-denying');
-  const notYet = cue('not-yet').filter((one) => !isOfRepair(words, one) && !isMonth(words, one));
+  const notYet = cue('not-yet').filter(
+    (one) => !isOfRepair(words, one) && !isMonth(words, one) && isOneCue(words, one),
+  );
   const feared = cue('feared');
   const over = cue('is-over');
   /** Clauses of what was; looked up once a text, and only where something is over at all. */

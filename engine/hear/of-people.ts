@@ -37,7 +37,9 @@ const isOfKnowing = ({ after }: ToldTime): boolean =>
   );
 
 /** "I have used it for years" */
-const isOfHabit = ({ words, own, from, to }: ToldTime): boolean =>
+const isOfHabit = ({ words, own, after, from, to }: ToldTime): boolean =>
+  after[0]?.word !== 'ago' &&
+  words[to - 1]?.word !== 'ago' &&
   has(words.slice(from, to), /^(years?|yrs?|decades?)$/) &&
   has(own, /^(ive|weve|i|we)$/) &&
   hasKind(own, 'often-done') &&

@@ -10,7 +10,7 @@ const isOfTape = ({ before }: ToldTime): boolean => has(before, /^(tape|taped|ma
  * "laid a hot pan on it for a minute", but "laid it on last night"; "sat six days after the last coat", "it sat for
  * months": there the film itself was left, and "a wet glass stood on the poly for 3 hours" tells where.
  */
-const isOfWhatStood = ({ words, before, to }: ToldTime): boolean => {
+const isOfWhatStood = ({ words, before, from, to }: ToldTime): boolean => {
   const stood = before.some(
     (word, at) =>
       isKind(word, 'left-standing') ||
@@ -23,7 +23,10 @@ const isOfWhatStood = ({ words, before, to }: ToldTime): boolean => {
   const itself =
     before.some(
       ({ word }, at) => /^(sat|stood)$/.test(word) && /^(it|they)$/.test(before[at - 1]?.word ?? ''),
-    ) && !words.some((word) => isKind(word, 'set-down', 'can-or-brush'));
+    ) &&
+    !words.some(
+      (word) => word.sentence === words[from]?.sentence && isKind(word, 'set-down', 'can-or-brush'),
+    );
   return !ofLast && !itself && !before.some((word, at) => isTop(word) && !isWhere(at));
 };
 

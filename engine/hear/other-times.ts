@@ -12,7 +12,13 @@ const isOfLabel = ({ words, matches, to, isOfPart }: ToldTime): boolean => {
   const isDone =
     /^(waiting|drying|curing)$/.test(words[to + 1]?.word ?? '') &&
     words.some((word, at) => isOfPart(word) && at > to && word.word === 'as');
-  return !isDone && matches.some((one) => one.sense === 'cue other-time' && isOfPart(words[one.from]));
+  // "as wet as when I laid it, says six hours": what stands before the comma is told.
+  return (
+    !isDone &&
+    matches.some(
+      (one) => one.sense === 'cue other-time' && isOfPart(words[one.from]) && isOfPart(words[one.to - 1]),
+    )
+  );
 };
 
 /** "every 4 hours", "4 hours apart" */

@@ -143,7 +143,7 @@ const toldTimes = (
               : waited
                 ? JUST
                 : JUST,
-      laid: ofLast || alone || soFar || isOfLaying(words, at) || isDrying(words, at),
+      laid: ofLast || alone || soFar || atNow || isOfLaying(words, at) || isDrying(words, at),
       near: laysBeside(words, at),
       now:
         ago ||
