@@ -163,7 +163,7 @@ const COLORING = oneOf('stain|stained|stains|staining|dye|dyed');
 const isOfTheThing = (words: readonly Word[], { of: [fact, value], from, to }: Match): boolean =>
   (fact === 'base-tone' &&
     value === 'wood' &&
-    !words.slice(from, to + 1).some(({ word }) => COLORING.test(word))) ||
+    !words.slice(Math.max(0, from - 3), to + 1).some(({ word }) => COLORING.test(word))) ||
   (fact === 'base' && (value === 'old-finish' || value === 'laminate'));
 
 /** The facts of choice that a text tells. */

@@ -5,6 +5,7 @@ import { earned } from './earned.ts';
 import { HEDGE, isElapsed } from './elapsed.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { besideLabel, labelTime } from './label-time.ts';
+import { laidIn } from './laid-since.ts';
 import { isMerely, isOfTheCan, tellsOfLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
@@ -200,6 +201,31 @@ const beginsSentence = (words: readonly Word[], { from }: Span): boolean => {
   return words[at - 1]?.sentence !== words[at]?.sentence;
 };
 
+const sentenceAt = (words: readonly Word[], from: number): number =>
+  words.find((word) => word.from >= from)?.sentence ?? -1;
+
+/**
+ * "After thirty minutes it was uneven, after an hour it cracked": of times that are told one after the other and grow, with
+ * no coat between, the last is now.
+ */
+const lastOfStory = (
+  words: readonly Word[],
+  manner: Manner,
+  first: SpokenSpan,
+  told: readonly SpokenSpan[],
+): SpokenSpan => {
+  const after = told.filter(({ from }) => from > first.from).sort((a, b) => a.from - b.from);
+  const last = after.at(-1);
+  const grow = [first, ...after].every((one, at, all) => at === 0 || one.likely > (all[at - 1]?.likely ?? 0));
+  if (!last || !grow || last.now || last.sure < first.sure) return first;
+  const [there, here] = [sentenceAt(words, first.from), sentenceAt(words, last.from)];
+  // "pouted for several weeks" tells how long something was done.
+  const lasts = words.some(({ from, to, word }) => word === 'for' && to <= last.to && last.from - from < 6);
+  if (here - there > 1 || lasts) return first;
+  const laid = laidIn(words, manner).some((at) => (words[at]?.from ?? 0) > first.to);
+  return laid ? first : last;
+};
+
 const WIDE = 8;
 const isWide = ({ least, most }: SpokenSpan): boolean => most > WIDE * least && least > 12;
 
@@ -242,10 +268,11 @@ export const hoursOf = (
   const ofLaying = near.filter(({ laid }) => laid);
   // "coated four days ago, set a lamp on it yesterday"
   const beside = ofLaying.filter((one) => one.near);
-  const [latest] = (beside.length ? beside : ofLaying.length ? ofLaying : near).sort(
+  const [first] = (beside.length ? beside : ofLaying.length ? ofLaying : near).sort(
     (a, b) => a.likely - b.likely,
   );
-  if (!latest) return [];
+  if (!first) return [];
+  const latest = lastOfStory(words, manner, first, near);
   const again = isStill(words, latest.from, latest.to) ? undefined : laidAfter(words, manner, latest.to);
   // Days between the coats are little beside months, unless a sentence begins with it: "Then I brushed poly on".
   const isLong = latest.now === true && latest.laid && latest.least >= MONTHS;
