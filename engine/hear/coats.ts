@@ -178,10 +178,9 @@ export const coatNumberOf = (
 ): HeardFact[] => {
   const found: Count[] = [];
   const add = (count: Count | undefined, from: number, to: number): boolean => {
-    if (isOfLabel(words, from)) return false;
     if (!count || count.low < 1 || count.high > MOST_COATS || !Number.isInteger(count.high)) return false;
     if (manner.notYet(asMatch(from, to)) || isPlanned(words, to, to + 2)) return false;
-    if (isOfOthers(words, from, to)) return false;
+    if (isOfOthers(words, from, to) || isOfLabel(words, from)) return false;
     const before = partOf(words, from, from - 4, from);
     if (before.slice(-3).some((word) => word.word === 'before')) return false;
     if (before.some((word) => WANTING.test(word.word))) return false;
