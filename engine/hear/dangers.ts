@@ -1,6 +1,7 @@
 import type { HeardDanger, HeardUrgent } from './heard.ts';
 import type { Manner } from './manner.ts';
 import { type Match, spanOf } from './match.ts';
+import { oneOf } from './one-of.ts';
 import { isPastStep } from './past-step.ts';
 import type { Word } from './words.ts';
 
@@ -10,8 +11,12 @@ const isOutdone = ({ from, to, size }: Match, matches: readonly Match[]): boolea
     (other) => other.kind === 'danger' && other.from === from && other.to === to && other.size > size,
   );
 
+/** What people and furniture both have. */
+const LIMBS = oneOf('arms?|legs?|face|foot|feet|hands?|back|head|neck|skin|shoulders?|knees?');
+
 /** "Stripper on my chair legs", "on my arm chair", "on the face frame": what has legs, arms or a face there is furniture. */
-const isOfPiece = ({ to, from }: Match, matches: readonly Match[]): boolean =>
+const isOfPiece = (words: readonly Word[], { to, from }: Match, matches: readonly Match[]): boolean =>
+  LIMBS.test(words[to - 1]?.word ?? '') &&
   matches.some(
     (other) =>
       (other.kind === 'fact' &&
@@ -21,41 +26,12 @@ const isOfPiece = ({ to, from }: Match, matches: readonly Match[]): boolean =>
   );
 
 /** Harm that is told in one sentence, and what does it in another. */
-const acrossOf = (matches: readonly Match[], manner: Manner): readonly Match[] => {
-  const isTold = (match: Match) => manner.denied(match) === undefined && !isOfPiece(match, matches);
+const acrossOf = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] => {
+  const isTold = (match: Match) => manner.denied(match) === undefined && !isOfPiece(words, match, matches);
   const named = new Set(
     matches.filter((match) => match.kind === 'harms' && isTold(match)).map(({ of }) => of.join(' ')),
   );
   return matches.filter((match) => match.kind === 'harm' && named.has(match.of.join(' ')) && isTold(match));
-};
-
-/**
- * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
- * caution comes before the deed; only what is denied does not.
- */
-export const dangersOf = (
-  words: readonly Word[],
-  matches: readonly Match[],
-  manner: Manner,
-): readonly HeardDanger[] => {
-  const found = new Map<string, HeardDanger>();
-  const called = matches.filter(
-    (match) =>
-      match.kind === 'danger' &&
-      !isOutdone(match, matches) &&
-      !isOfPiece(match, matches) &&
-      manner.denied(match) === undefined,
-  );
-  for (const match of [...called, ...acrossOf(matches, manner)]) {
-    const [rule = ''] = match.of;
-    const known = found.get(rule);
-    found.set(rule, {
-      rule,
-      rests: [...(known?.rests ?? []), spanOf(words, match)],
-      past: known?.past !== false && isPastStep(words, manner, match),
-    });
-  }
-  return [...found.values()];
 };
 
 /** "The dog licked it" is no case of people: what names more of the words is meant. */
@@ -69,12 +45,66 @@ const isWithin = ({ of, from, to, size }: Match, matches: readonly Match[]): boo
       other.size > size,
   );
 
-/** The cases of rules that can not wait, in the order in which each rule tells them. */
-export const urgentOf = (matches: readonly Match[], manner: Manner): readonly HeardUrgent[] => {
+/** Cases of rules that can not wait, where they are told; what takes one back in the same sentence takes it back. */
+const urgentIn = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] => {
+  const keyOf = ({ of, from }: Match): string => `${of.join(' ')} ${words[from]?.sentence}`;
+  const calm = new Set(
+    matches.filter((match) => match.kind === 'calm' && manner.denied(match) === undefined).map(keyOf),
+  );
   const once = matches
     .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
-    .filter((match) => !isWithin(match, matches) && !isOfPiece(match, matches));
-  const told = new Set([...once, ...acrossOf(matches, manner)].map(({ of }) => of.join(' ')));
+    .filter((match) => !isWithin(match, matches) && !isOfPiece(words, match, matches));
+  return [...once, ...acrossOf(words, matches, manner)].filter((match) => !calm.has(keyOf(match)));
+};
+
+/** "The rags are in a bucket of water": a rule is not called for where its case is taken back, and no other is told. */
+const calmedRules = (words: readonly Word[], matches: readonly Match[], manner: Manner) => {
+  const keyOf = ({ of, from }: Match): string => `${of[0]} ${words[from]?.sentence}`;
+  const calm = new Set(
+    matches.filter((match) => match.kind === 'calm' && manner.denied(match) === undefined).map(keyOf),
+  );
+  const urgent = calm.size ? new Set(urgentIn(words, matches, manner).map(keyOf)) : calm;
+  return (match: Match): boolean => calm.has(keyOf(match)) && !urgent.has(keyOf(match));
+};
+
+/**
+ * The rules that the words of a text call for. What is only asked, planned or feared calls for them as well, since a
+ * caution comes before the deed; only what is denied does not.
+ */
+export const dangersOf = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): readonly HeardDanger[] => {
+  const found = new Map<string, HeardDanger>();
+  const isCalmed = calmedRules(words, matches, manner);
+  const called = matches.filter(
+    (match) =>
+      match.kind === 'danger' &&
+      !isOutdone(match, matches) &&
+      !isOfPiece(words, match, matches) &&
+      manner.denied(match) === undefined,
+  );
+  for (const match of [...called, ...acrossOf(words, matches, manner)]) {
+    if (isCalmed(match)) continue;
+    const [rule = ''] = match.of;
+    const known = found.get(rule);
+    found.set(rule, {
+      rule,
+      rests: [...(known?.rests ?? []), spanOf(words, match)],
+      past: known?.past !== false && isPastStep(words, manner, match),
+    });
+  }
+  return [...found.values()];
+};
+
+/** The cases of rules that can not wait, in the order in which each rule tells them. */
+export const urgentOf = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): readonly HeardUrgent[] => {
+  const told = new Set(urgentIn(words, matches, manner).map(({ of }) => of.join(' ')));
   return [...told]
     .map((one) => one.split(' '))
     .map(([rule = '', at]) => ({ rule, at: Number(at) }))

@@ -74,7 +74,7 @@ const heardIn = ({ lexicon, dry }: Hearing, text: string): Heard => {
       stillDrying: lexicon.stillDrying,
     }),
     dangers: dangersOf(words, matches, manner),
-    urgent: urgentOf(matches, manner),
+    urgent: urgentOf(words, matches, manner),
     asksWhich: asksWhich(matches),
     otherTongue: isOtherTongue(lexicon.otherTongue, text),
   };

@@ -17,7 +17,7 @@ export type HearContent = {
 
 /**
  * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
- * `sign still-tacky yes`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence) or `cue not-yet`; its phrases are joined by commas, their words are stems.
+ * `sign still-tacky yes`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back) or `cue not-yet`; its phrases are joined by commas, their words are stems.
  */
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
@@ -122,10 +122,11 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
           ] as const,
       ),
       ...known.rules.flatMap(({ id, 'at-once': cases }) =>
-        cases.flatMap(({ heard, across }, at) => [
+        cases.flatMap(({ heard, across, unless }, at) => [
           [`urgent ${id} ${at}`, joined(heard)] as const,
           [`harm ${id} ${at}`, joined(across?.heard ?? [])] as const,
           [`harms ${id} ${at}`, joined(across?.names ?? [])] as const,
+          [`calm ${id} ${at}`, joined(unless)] as const,
         ]),
       ),
       ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),

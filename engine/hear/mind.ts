@@ -152,7 +152,10 @@ export const mindOf = (known: Knowledge): Mind => {
       .filter(({ kind, always, when }) => (kind === 'stop' || always) && when && !('not' in when))
       .map(firedRule),
     dangers: known.rules
-      .filter(({ heard, 'at-once': cases }) => heard.length > 0 || cases.some(({ calls }) => calls))
+      .filter(
+        ({ heard, 'at-once': cases }) =>
+          heard.length > 0 || cases.some(({ calls, across }) => calls || across),
+      )
       .sort((a, b) => rankOf(a) - rankOf(b))
       .map(toldRule),
   };

@@ -166,9 +166,11 @@ const withoutFlaw = (
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
   const fresh = considered.stage === 'wet' || considered.stage === 'setting';
   const hands = fresh && considered.now ? [ordersOf(considered.now, true, '').short] : [];
+  // A rule that is told already is led to, and not said again.
+  const isToldOf = considered.warnings.some(({ id }) => ruleAt && page?.at === ruleAt(id));
   if (page)
     return {
-      says: [...hands, ...(page.says ? [page.says] : [])],
+      says: [...hands, ...(page.says && !isToldOf ? [page.says] : [])],
       last: `A page for that, ${page.title}: ${page.at}`,
     };
   if (!tellAt || !(heard?.otherTongue || (!seen && chance < NAMED))) return undefined;

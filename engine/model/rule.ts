@@ -44,6 +44,12 @@ const Fields = z.strictObject({
           })
           .optional()
           .describe('Such a case told over several sentences; it calls for the rule, too.'),
+        unless: z
+          .array(Phrase)
+          .default([])
+          .describe(
+            'What takes it back: in the sentence where it stands no words of this case, and none of the rule itself, are heard.',
+          ),
         say: z
           .string()
           .min(20)
@@ -53,7 +59,7 @@ const Fields = z.strictObject({
     )
     .default([])
     .describe(
-      'Harm that is under way or about to be done, case by case: what comes first where the rule is called for. `across` holds a case that is told over several sentences: `names` what does the harm, `heard` what it did.',
+      'Harm that is under way or about to be done, case by case: what comes first where the rule is called for. `across` holds a case that is told over several sentences: `names` what does the harm, `heard` what it did. `unless` is what makes it none, in the same sentence.',
     ),
   say: z
     .string()

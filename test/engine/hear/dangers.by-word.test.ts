@@ -28,8 +28,8 @@ describe('dangers', () => {
   });
   it('that cannot wait are told case by case, the longer phrase before the one within it', () => {
     const urgent = (text: string) => {
-      const { matches, manner } = mannerIn(text);
-      return urgentOf(matches, manner).map(({ rule, at }) => `${rule} ${at}`);
+      const { words, matches, manner } = mannerIn(text);
+      return urgentOf(words, matches, manner).map(({ rule, at }) => `${rule} ${at}`);
     };
     expect(urgent('rag smokes')).toEqual(['rags 0']);
     expect(urgent('rag pile smokes')).toEqual(['rags 1']);
@@ -37,5 +37,17 @@ describe('dangers', () => {
     expect(urgent('the dog licked it')).toEqual(['licked 0']);
     expect(urgent('he licked it')).toEqual(['licked 1']);
     expect(urgent('no rag smokes')).toEqual([]);
+  });
+  it('are taken back by what makes them none in the same sentence, and the rule with them', () => {
+    const heard = (text: string) => {
+      const { words, matches, manner } = mannerIn(text);
+      return [...rules(text), ...urgentOf(words, matches, manner).map(({ rule, at }) => `${rule} ${at}`)];
+    };
+    expect(heard('the rag pile smokes in water')).toEqual([]);
+    expect(heard('the rag is in water')).toEqual([]);
+    expect(heard('the rag is in a jar. It is in water.')).toEqual(['rags']);
+    expect(heard('the rag pile smokes not in water')).toEqual(['rags', 'rags 1']);
+    // Another case of the rule stands.
+    expect(heard('the rag smokes in water')).toEqual(['rags', 'rags 0']);
   });
 });

@@ -69,8 +69,8 @@ const lexicon = () =>
           id: 'rags',
           heard: ['oily rag'],
           'at-once': [
-            { heard: ['rag smokes'], calls: true },
-            { heard: ['rag warm'], calls: false },
+            { heard: ['rag smokes'], calls: true, unless: ['under water'] },
+            { heard: ['rag warm'], calls: false, unless: [] },
           ],
         },
         { id: 'quiet', heard: [], 'at-once': [] },
@@ -138,6 +138,8 @@ describe('the lexicon', () => {
     expect(of('urgent rags 1')).toHaveLength(1);
     expect(of('danger rags')).toContain(of('urgent rags 0')?.[0]);
     expect(of('danger rags')).not.toContain(of('urgent rags 1')?.[0]);
+    expect(of('calm rags 0')).toEqual(['under water']);
+    expect(of('calm rags 1')).toBeUndefined();
   });
   it('is plain data, its lists joined by commas', () => {
     const built = lexicon();

@@ -73,6 +73,7 @@ const LEXICON: Lexicon = {
     sense('danger stripper', 'stripper legs', 'stripper'),
     sense('urgent rags 0', 'rag smokes'),
     sense('urgent rags 1', 'rag pile smokes', 'pile smokes'),
+    sense('calm rags 1', 'in water'),
     sense('urgent licked 1', 'licked'),
     sense('urgent licked 0', 'dog licked'),
     sense('cue not-denying', 'not only'),

@@ -1,0 +1,46 @@
+/**
+ * What saves comes first however it is told: typed badly, dictated, over two sentences, beside a flaw. What is near in
+ * its words calls no one. All sentences are invented; what is to come first rests on what the rules cite (a fire service on
+ * rags, trade and builders' papers on injection, a maker on hot resin, a German insurer on isocyanate cans, poison lines).
+ */
+import { readFileSync } from 'node:fs';
+import { load } from 'js-yaml';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { buildIndex, documentsOf } from '#engine/find.ts';
+import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
+import { readSearchWords } from '../../content/tools/hear.ts';
+import { heard, known } from '../engine/hear/hearing.ts';
+
+const Told = z.array(
+  z.strictObject({
+    told: z.string(),
+    first: z.string(),
+    harm: z.array(z.string()).min(5),
+    near: z.array(z.string()),
+  }),
+);
+const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.meta.url), 'utf8')));
+/** How a case that can not wait begins. */
+const URGENT =
+  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool)/;
+
+const mind = mindOf(known);
+const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
+const answer = (text: string): string =>
+  reply(consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text) }), {
+    linkTo: (defect) => `/defects/${defect}/`,
+    ruleAt: (rule) => `/safety/${rule}/`,
+    tellAt: '/tell/',
+    heard: heard(text),
+  }).short;
+
+describe.each(classes)('$told', ({ first, harm, near }) => {
+  it('comes first', () => {
+    const wrong = harm.filter((text) => !new RegExp(first).test(answer(text)));
+    expect(wrong).toEqual([]);
+  });
+  it('is not heard in words that are near', () => {
+    expect(near.filter((text) => URGENT.test(answer(text)))).toEqual([]);
+  });
+});
