@@ -23,7 +23,7 @@ const Told = z.array(
 const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.meta.url), 'utf8')));
 /** How a case that can not wait begins. */
 const URGENT =
-  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool)/;
+  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool)/;
 
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
