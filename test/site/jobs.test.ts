@@ -73,9 +73,9 @@ const correctCoat = async (page: Page): Promise<void> => {
     );
   await correct.press('Enter');
   await page.getByRole('heading', { name: 'Correct coat 1' }).waitFor();
-  expect(await page.locator('.lay-coat select').evaluate((field) => field === document.activeElement)).toBe(
-    true,
-  );
+  expect(
+    await page.locator('.lay-coat [name=product]').evaluate((field) => field === document.activeElement),
+  ).toBe(true);
   await page.keyboard.press('Escape');
   await soon(() => correct.evaluate((one) => one === document.activeElement)).toBe(true);
   expect(await cardsIn(page)).toEqual([before]);
