@@ -206,8 +206,7 @@ export const coatNumberOf = (
       const named = all.findIndex((one) => BELOW.test(one.word) || PAINT.test(one.word) || isTopOrSheen(one));
       const kind = BELOW.test(all[named + 1]?.word ?? '') ? all[named + 1] : all[named];
       const first = kind?.word ?? '';
-      const isSealer =
-        first === 'sealer' && all[all.findIndex((one) => one === kind) - 1]?.word === 'sanding';
+      const isSealer = kind && first === 'sealer' && all[all.indexOf(kind) - 1]?.word === 'sanding';
       if (BELOW.test(first) || isSealer || isOfOtherKind(first, family)) return;
       const ofPaint = PAINT.test(first);
       // "from one coat to the next", "cover in one coat"

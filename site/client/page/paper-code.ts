@@ -8,7 +8,7 @@ const SVG = 'http://www.w3.org/2000/svg';
 /** What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device. */
 const address = (): URL => {
   const here = new URL(location.href);
-  if (!document.querySelector('.plan:not([hidden])')) here.hash = '';
+  if (!document.querySelector('[data-part=plan]:not([hidden])')) here.hash = '';
   return here;
 };
 
@@ -52,7 +52,7 @@ let shown: HTMLElement | undefined;
 addEventListener('beforeprint', () => {
   const main = document.querySelector('main');
   shown?.remove();
-  if (!main || main.querySelector('.qr')) return;
+  if (!main || main.querySelector('[data-part=code]')) return;
   shown = codeOf(address());
   main.prepend(shown);
 });
