@@ -5,7 +5,7 @@ import { Care } from '#engine/model/care.ts';
 import { Choices } from '#engine/model/choices.ts';
 import { FirstCoat } from '#engine/model/first-coat.ts';
 import { Hands } from '#engine/model/hands.ts';
-import { HearFacts, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
+import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/index.ts';
 import { Kin } from '#engine/model/kin.ts';
 import { Plan } from '#engine/model/plan.ts';
@@ -36,6 +36,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'steps.yaml': SharedSteps,
   'hear/collected.yaml': Collected,
   'hear/facts.yaml': HearFacts,
+  'hear/flaws.yaml': HearFlaws,
   'hear/imagined.yaml': Imagined,
   'hear/kin.yaml': Kin,
   'hear/language.yaml': HearLanguage,

@@ -8,7 +8,14 @@ import type { ContentRoot } from './files.ts';
 import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
 import { hardWordsTable } from './hard-words.ts';
-import { factsTable, languageTable, questionsTable, searchWordsTable, wordKindsTable } from './hear.ts';
+import {
+  factsTable,
+  flawsTable,
+  languageTable,
+  questionsTable,
+  searchWordsTable,
+  wordKindsTable,
+} from './hear.ts';
 import { kinTable } from './kin.ts';
 import { provenKnowledge } from './knowledge.ts';
 import { planTable } from './plan.ts';
@@ -31,6 +38,7 @@ const TABLES = [
   hardWordsTable,
   languageTable,
   factsTable,
+  flawsTable,
   questionsTable,
   practiceTable,
   saidTable,

@@ -1,6 +1,6 @@
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
-import { HearFacts, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
+import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
@@ -21,6 +21,14 @@ export const questionsTable = (known: Knowledge, root: ContentRoot): Table<HearQ
     Object.keys(value).map((id) => ({ kind: 'question' as const, id, path: [id] })),
   );
 
+/** Every flaw that it names must be there. */
+export const flawsTable = (known: Knowledge, root: ContentRoot): Table<HearFlaws> =>
+  readTable(known, root, `${FOLDER}/flaws.yaml`, HearFlaws, ({ names }) =>
+    names.flatMap(({ is }, at) =>
+      is.map((id, i) => ({ kind: 'defect' as const, id, path: ['names', at, 'is', i] })),
+    ),
+  );
+
 export const wordKindsTable = (known: Knowledge, root: ContentRoot): Table<HearWordKinds> =>
   readTable(known, root, `${FOLDER}/word-kinds.yaml`, HearWordKinds);
 
@@ -36,6 +44,7 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
   language: orThrow(languageTable(known, root)),
   facts: orThrow(factsTable(knowledgeOf([]), root)),
   questions: orThrow(questionsTable(known, root)),
+  flaws: orThrow(flawsTable(known, root)),
   kinds: orThrow(wordKindsTable(knowledgeOf([]), root)),
 });
 

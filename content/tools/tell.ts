@@ -33,7 +33,7 @@ if (!known) {
   const mind = mindOf(known);
   const heard = hear(readHearing(known, root), text);
   const index = readIndex(known, root);
-  const words = flawWords(index, mind, text);
+  const words = flawWords(index, mind, text, heard);
   const considered = consider(mind, { told: {}, heard, words });
   const page = pageAsked(index, text, heard.asksFor?.page);
   const room = page && ROOMS[page.kind];

@@ -11,6 +11,7 @@ import type { Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
 import { airOf } from './measures.ts';
+import { namesOf } from './names.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
@@ -68,6 +69,7 @@ const heardIn = ({ lexicon, dry }: Hearing, text: string): Heard => {
     facts: askedFor ? told.filter(({ fact }) => fact !== 'coat-number') : told,
     among,
     signs,
+    names: namesOf(ear.small, words, matches, manner),
     named,
     ...(askedFor && { asksFor: askedFor }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {

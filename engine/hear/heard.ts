@@ -26,6 +26,15 @@ export type HeardAmong = Ground & { readonly fact: FactName; readonly values: re
 /** An answer to a question that a text gives unasked. */
 export type HeardSign = Ground & { readonly question: string; readonly answer: Exclude<Answer, 'unsure'> };
 
+/** A flaw that is plainly called by its name. */
+export type HeardName = {
+  /** The flaws that are called so; the kind of finish tells which is meant. */
+  readonly flaws: readonly string[];
+  readonly rests: readonly Span[];
+  /** Said to be not there: "no bubbles". */
+  readonly denied: boolean;
+};
+
 /** A rule that the words call for: what they name can hurt someone. */
 export type HeardDanger = {
   readonly rule: string;
@@ -43,6 +52,8 @@ export type Heard = {
   readonly facts: readonly HeardFact[];
   readonly among: readonly HeardAmong[];
   readonly signs: readonly HeardSign[];
+  /** Flaws called by their names. */
+  readonly names: readonly HeardName[];
   /** Where a top coat is named. */
   readonly named: readonly Span[];
   readonly dangers: readonly HeardDanger[];

@@ -1,6 +1,6 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
-import type { HearFacts, HearLanguage, HearQuestions, HearWordKinds } from '../model/hear.ts';
+import type { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '../model/hear.ts';
 import type { SearchWords } from '../model/search-words.ts';
 import type { WordKind } from '../model/word-kinds.ts';
 import { keysOf } from '../plain/entry-of.ts';
@@ -12,12 +12,13 @@ export type HearContent = {
   readonly language: HearLanguage;
   readonly facts: HearFacts;
   readonly questions: HearQuestions;
+  readonly flaws: HearFlaws;
   readonly kinds: HearWordKinds;
 };
 
 /**
  * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
- * `sign still-tacky yes`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back) or `cue not-yet`; its phrases are joined by commas, their words are stems.
+ * `sign still-tacky yes`, `flaw peeling`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back) or `cue not-yet`; its phrases are joined by commas, their words are stems.
  */
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
@@ -29,6 +30,8 @@ export type Lexicon = {
   /** What is asked while nothing is wrong, in the order of its cues. */
   readonly asksFor: readonly AskedFor[];
   readonly stillDrying: StillDrying;
+  /** What may stand beside a name of a flaw that is one only alone. */
+  readonly small: string;
   readonly turns: string;
   readonly not: string;
   readonly otherTongue: string;
@@ -69,7 +72,7 @@ const plain = (name: string): string =>
 
 /** The lexicon of the content. Kinds of top coat are also heard by the names of the products. */
 export const buildLexicon = (known: Knowledge, content: HearContent, words: SearchWords): Lexicon => {
-  const { language, facts, questions, kinds } = content;
+  const { language, facts, questions, flaws, kinds } = content;
   const { among = [], ...families } = facts.family as Record<string, string[]> & {
     among?: { say: string; values: string[] }[];
   };
@@ -110,6 +113,11 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       ...among.map(({ say, values }) => [`among family ${values.join('|')}`, joined([say])] as const),
       ['none', joined(facts['no-fact'])],
       ['no-sign', joined(language['no-sign'])],
+      ['whole', joined(flaws.whole)],
+      ...flaws.names.flatMap(({ is, say, alone }) => [
+        [`flaw ${is.join('|')}`, joined(say)] as const,
+        [`flaw-alone ${is.join('|')}`, joined(alone)] as const,
+      ]),
       ...Object.entries(questions).flatMap(([question, { yes, no }]) => [
         [senseOfSign(question, 'yes'), joined(yes)] as const,
         [senseOfSign(question, 'no'), joined(no)] as const,
@@ -148,6 +156,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       .join(','),
     stillDrying: language['still-drying'],
     asksFor: language['asks-for'].map(({ answer, lead, page }) => ({ answer, lead, page })),
+    small: flaws.small.join(','),
     turns: language.turns.join(','),
     not: language.not.join(','),
     otherTongue: language['other-tongue'].join(','),

@@ -40,6 +40,7 @@ export type Ear = Vocabulary & {
   readonly exact: ReadonlyMap<string, number>;
   readonly byFirst: readonly (readonly Pattern[])[];
   readonly ofWork: ReadonlySet<string>;
+  readonly small: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
   readonly below: ReadonlySet<string>;
   readonly onTop: ReadonlySet<string>;
@@ -112,6 +113,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
     ofWork: set(lexicon.ofWork),
     turns: set(lexicon.turns),
     kindsOf: kindsOfWords(lexicon),
+    small: set(lexicon.small),
     not: set(lexicon.not),
     below: set(lexicon.below),
     onTop: set(lexicon.onTop),

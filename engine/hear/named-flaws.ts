@@ -57,6 +57,19 @@ const agreement = (mind: Mind, defect: number, signs: readonly HeardSign[]): num
     return sum + Math.sign(answer === 'yes' ? yes - 0.5 : 0.5 - yes);
   }, 0);
 
+/** Those called by their names; of several that are called so, the likeliest by the whole text. */
+const calledIn = (
+  mind: Mind,
+  { names }: Heard,
+  chanceOf: ReadonlyMap<string, number>,
+): readonly NamedFlaw[] =>
+  names.flatMap(({ flaws, rests: [span], denied }) => {
+    const met = flaws.filter((id) => mind.matrix.defects.includes(id));
+    const [defect] = met.sort((a, b) => (chanceOf.get(b) ?? 0) - (chanceOf.get(a) ?? 0));
+    if (defect === undefined || !span) return [];
+    return [{ defect, name: mind.names[mind.matrix.defects.indexOf(defect)] ?? '', span, denied }];
+  });
+
 /**
  * Every flaw that a text names, in reading order, each once. Which of two alike is meant, `likely` of the whole text
  * decides. A text that names two is answered for both.
@@ -69,7 +82,11 @@ export const namedFlaws = (
 ): readonly NamedFlaw[] => {
   const chanceOf = new Map(likely.map(({ defect, chance }) => [defect, chance]));
   const found = new Map<string, NamedFlaw>();
+  for (const called of calledIn(mind, heard, chanceOf))
+    if (found.get(called.defect)?.denied !== false) found.set(called.defect, called);
+  const spans = [...found.values()].map(({ span }) => span);
   for (const span of sightsOf(heard)) {
+    if (spans.some((one) => overlaps(one, span))) continue;
     const words = heard.text.slice(span.from, span.to);
     const [hit] = find(index, words, { limit: 1 });
     const signs = heard.signs.filter(({ rests }) => rests.some((one) => within(one, span)));

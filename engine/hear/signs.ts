@@ -23,12 +23,18 @@ const longest = (matches: readonly Match[]): Match[] => {
   );
 };
 
-/** What lies within words that are no sign ("I run my hand over it") is none. Only words side by side are such. */
+/**
+ * What lies within words that are no sign ("I run my hand over it") is none, nor is a part of a name that is one thing
+ * ("orange peel"). Only words side by side are such.
+ */
 const signsIn = (matches: readonly Match[]): Match[] => {
+  const whole = matches.filter(({ kind }) => kind === 'whole');
   const no = matches.filter(({ kind, from, to, size }) => kind === 'no-sign' && to - from === size);
   return matches.filter(
     ({ kind, from, to, size }) =>
-      kind === 'sign' && !no.some((one) => one.from <= from && to <= one.to && size <= one.size),
+      kind === 'sign' &&
+      !no.some((one) => one.from <= from && to <= one.to && size <= one.size) &&
+      !whole.some((one) => one.from <= from && to <= one.to && size < one.size),
   );
 };
 

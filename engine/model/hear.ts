@@ -130,3 +130,24 @@ export const HearQuestions = z.record(
   }),
 );
 export type HearQuestions = z.infer<typeof HearQuestions>;
+
+/** content/hear/flaws.yaml: what flaws are plainly called. */
+export const HearFlaws = z.strictObject({
+  whole: phrases.describe('Names of which a part alone would say something else.'),
+  small: z.array(word).min(1).describe('Words that may stand beside a name that is one only alone.'),
+  names: z
+    .array(
+      z.strictObject({
+        is: z
+          .array(z.string())
+          .min(1)
+          .describe('The flaws that are called so; where the kind of finish is told, those met on it.'),
+        say: phrases.min(1).describe('What names it wherever it stands.'),
+        alone: phrases
+          .default([])
+          .describe('What names it only where nothing but small words stands beside it.'),
+      }),
+    )
+    .min(1),
+});
+export type HearFlaws = z.infer<typeof HearFlaws>;

@@ -49,7 +49,7 @@ const ofPost = ({ text, facts, driest, is }: Post): string[] => {
   });
   const stage = sure.find(({ fact }) => fact === 'stage')?.value as Stage | undefined;
   if (!stage || STAGES.indexOf(stage) <= STAGES.indexOf(driest)) right.push('never drier');
-  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, text) });
+  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, text, heard) });
   const rank = likely.findIndex(({ defect }) => is.includes(defect));
   if (rank === 0) right.push('flaw first');
   if (rank >= 0 && rank < 3) right.push('flaw in three');

@@ -97,7 +97,7 @@ const MOST = 15;
 
 for (const post of lines<Post>('posts')) {
   const heard = hear(hearing, post.text);
-  const words = flawWords(index, mind, post.text);
+  const words = flawWords(index, mind, post.text, heard);
   for (const [fact, told] of Object.entries(post.facts)) {
     inText++;
     const found = heard.facts.find((one) => one.fact === fact && one.sure >= SURE);

@@ -37,7 +37,7 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const heard = hear(hearing, words);
   const called = mind.dangers.filter(({ id }) => heard.dangers.some(({ rule }) => rule === id));
   const call = called.find(({ say }) => namesNumber(say));
-  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, words) });
+  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, words, heard) });
   const named = namedFlaws(mind, index, heard, likely).filter(({ denied }) => !denied);
   const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
   const isStory =

@@ -63,6 +63,9 @@ const kept = (heard: Heard, off: readonly string[], dropped: readonly Span[]): H
       !off.includes(question) &&
       !rests.every((one) => dropped.some(({ from, to }) => from <= one.from && one.to <= to)),
   ),
+  names: heard.names.filter(
+    ({ rests }) => !rests.every((one) => dropped.some(({ from, to }) => from < one.to && one.from < to)),
+  ),
   dangers: heard.dangers.filter(({ rule }) => !off.includes(dangerName(rule))),
   urgent: heard.urgent.filter(({ rule }) => !off.includes(dangerName(rule))),
 });
@@ -121,7 +124,7 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
     consider(mind, {
       told,
       heard,
-      words: words.trim() && !heard.otherTongue ? flawWords(index, mind, words) : undefined,
+      words: words.trim() && !heard.otherTongue ? flawWords(index, mind, words, heard) : undefined,
     });
   const first = weigh(kept(all, off, []), text);
   const flaws = namedFlaws(mind, index, all, first.likely);

@@ -62,13 +62,10 @@ export const listening = async (browser: Browser, known: Knowledge): Promise<rea
         const ready = ear.warmUpSteps({ hearing, mind: held } as never, index).map((step) => timed(step));
         const hear = posts.map((post) => timed(() => ear.hear(hearing, post)));
         const whole = posts.map((post) =>
-          timed(() =>
-            ear.consider(held, {
-              told: {},
-              heard: ear.hear(hearing, post),
-              words: ear.flawWords(index, held, post),
-            }),
-          ),
+          timed(() => {
+            const heard = ear.hear(hearing, post);
+            ear.consider(held, { told: {}, heard, words: ear.flawWords(index, held, post, heard) });
+          }),
         );
         const type = phrases.flatMap((phrase) =>
           [...phrase].map((_, at) => timed(() => ear.hitsFor(index, phrase.slice(0, at + 1), true))),

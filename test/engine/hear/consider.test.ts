@@ -11,7 +11,7 @@ import { heard, known } from './hearing.ts';
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
 const considered = (text: string, told: ToldFacts = {}) =>
-  consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text) });
+  consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text, heard(text)) });
 const linkTo = (defect: string, stage?: Stage): string =>
   `https://halfdry.example/defects/${defect}/${stage ? `stage-${stage}/` : ''}`;
 

@@ -57,6 +57,15 @@ const QUESTIONS = {
   laid: { of: 'work', yes: ['thick coat'], no: ['thin coat'] },
 };
 
+const FLAWS = {
+  whole: ['orange skin'],
+  small: ['some', 'big'],
+  names: [
+    { is: ['drips', 'sags'], say: ['drips', 'dripped down'], alone: ['=runs'] },
+    { is: ['peels'], say: ['comes off'], alone: [] },
+  ],
+};
+
 const lexicon = () =>
   buildLexicon(
     {
@@ -80,6 +89,7 @@ const lexicon = () =>
       language: LANGUAGE,
       facts: FACTS,
       questions: QUESTIONS,
+      flaws: FLAWS,
       kinds: { laying: ['brushed', 'laid'], sheen: ['satin'] },
     } as never,
     { spellings: { laquer: 'lacquer' } } as never,
@@ -123,6 +133,14 @@ describe('the lexicon', () => {
     expect(of('cue asks-for 0')?.[0]).toMatch(/^how /);
     expect(of('cue not-for 0')).toHaveLength(1);
     expect(of('cue asks-for 1')).toHaveLength(1);
+  });
+  it('has the names of flaws, by the flaws that each may mean', () => {
+    expect(of('flaw drips|sags')).toHaveLength(2);
+    expect(of('flaw-alone drips|sags')).toEqual(['=runs']);
+    expect(of('flaw peels')).toHaveLength(1);
+    expect(of('flaw-alone peels')).toBeUndefined();
+    expect(of('whole')).toHaveLength(1);
+    expect(lexicon().small).toBe('some,big');
   });
   it('has no sense without a phrase, and kinds of products that no author named', () => {
     expect(of('cue not-for 1')).toBeUndefined();

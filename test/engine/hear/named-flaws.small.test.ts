@@ -16,6 +16,7 @@ const page = (id: string, title: string, also: string[]): FindDocument => ({
   title,
   also,
   signs: [],
+  names: [],
   text: '',
 });
 const DOCUMENTS = [

@@ -9,7 +9,11 @@ const mind = mindOf(known);
 const index = readIndex(known, process.cwd());
 const all = (text: string) => {
   const told = heard(text);
-  const { likely } = consider(mind, { told: {}, heard: told, words: flawWords(index, mind, text) });
+  const { likely } = consider(mind, {
+    told: {},
+    heard: told,
+    words: flawWords(index, mind, text, heard(text)),
+  });
   return namedFlaws(mind, index, told, likely);
 };
 const named = (text: string) => all(text).flatMap(({ defect, denied }) => (denied ? [] : [defect]));

@@ -8,6 +8,7 @@ export const heardOf = (more: Partial<Heard> = {}): Heard => ({
   facts: [],
   among: [],
   signs: [],
+  names: [],
   named: [],
   dangers: [],
   urgent: [],

@@ -12,7 +12,7 @@ import { heard, known } from './hearing.ts';
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
 const considered = (text: string) =>
-  consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text) });
+  consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text, heard(text)) });
 const answer = (text: string) =>
   reply(considered(text), {
     linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,

@@ -1,0 +1,55 @@
+import type { HeardName } from './heard.ts';
+import type { Manner } from './manner.ts';
+import { type Match, spanOf } from './match.ts';
+import type { Span, Word } from './words.ts';
+
+/** A name within the words of a longer thing is none of its own: the peel of "orange peel", the run of "run my hand". */
+const isWithinLonger = ({ from, to, size, sense }: Match, longer: readonly Match[]): boolean =>
+  longer.some((one) => one.sense !== sense && one.size > size && one.from <= from && to <= one.to);
+
+/** "there are some big runs on it, why": nothing but small words stands beside it between two commas. */
+const standsAlone = (words: readonly Word[], { from, to }: Match, small: ReadonlySet<string>): boolean => {
+  const part = words[from]?.part;
+  const isSmall = (at: number): boolean => words[at]?.part !== part || small.has(words[at]?.word ?? '');
+  let [before, after] = [from - 1, to];
+  while (before >= 0 && words[before]?.part === part) if (!isSmall(before--)) return false;
+  while (after < words.length && words[after]?.part === part) if (!isSmall(after++)) return false;
+  return true;
+};
+
+/**
+ * The flaws that a text calls by their names, each with all places where it does. What is only feared, or over, is not
+ * named; one that is both told and denied is told.
+ */
+export const namesOf = (
+  small: ReadonlySet<string>,
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+): HeardName[] => {
+  const called = matches.filter(({ kind }) => kind === 'flaw' || kind === 'flaw-alone');
+  if (!called.length) return [];
+  const whole = matches.filter(({ kind }) => kind === 'whole');
+  const no = matches.filter(({ kind, from, to, size }) => kind === 'no-sign' && to - from === size);
+  const plain = called.filter(
+    (match) =>
+      !isWithinLonger(match, called) &&
+      !isWithinLonger(match, whole) &&
+      !no.some((one) => one.from <= match.from && match.to <= one.to && match.size <= one.size) &&
+      (match.kind === 'flaw' || standsAlone(words, match, small)) &&
+      !manner.feared(match) &&
+      !manner.over(match),
+  );
+  const found = new Map<string, { told: Span[]; denied: Span[] }>();
+  for (const match of plain) {
+    const [flaws = ''] = match.of;
+    const of = found.get(flaws) ?? { told: [], denied: [] };
+    (manner.denied(match) === undefined ? of.told : of.denied).push(spanOf(words, match));
+    found.set(flaws, of);
+  }
+  return [...found].map(([flaws, { told, denied }]) => ({
+    flaws: flaws.split('|'),
+    rests: told.length ? told : denied,
+    denied: !told.length,
+  }));
+};
