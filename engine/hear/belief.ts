@@ -28,21 +28,28 @@ const WRONG_KIND = 0.3;
 const CALLED = 40;
 const CALLED_IN_STORY = 12;
 const STORY = 160;
+const KIN_OF_OTHER_KINDS = 0.5;
 
-/** The flaws that a text calls by their names. Where the kind of finish is told, those met on it, or all of none is. */
-export const calledFlaws = (
-  { matrix, families }: Pick<Mind, 'matrix' | 'families'>,
+/**
+ * How far each flaw is called by its name, 0 to 1. Where the kind of finish is told, those met on it, or all if none is;
+ * where none is told, the first is meant before its kin of other kinds.
+ */
+const calledFlaws = (
+  { matrix, families }: Mind,
   heard: Heard | undefined,
   kinds: readonly string[] | undefined,
-): ReadonlySet<number> => {
-  const called = (heard?.names ?? [])
-    .filter(({ denied }) => !denied)
-    .flatMap(({ flaws }) => {
-      const all = flaws.map((id) => matrix.defects.indexOf(id)).filter((at) => at >= 0);
-      const met = kinds ? all.filter((at) => families[at]?.some((family) => kinds.includes(family))) : all;
-      return met.length ? met : all;
+): ReadonlyMap<number, number> => {
+  const called = new Map<number, number>();
+  for (const { flaws, denied } of heard?.names ?? []) {
+    if (denied) continue;
+    const all = flaws.map((id) => matrix.defects.indexOf(id)).filter((at) => at >= 0);
+    const met = kinds ? all.filter((at) => families[at]?.some((family) => kinds.includes(family))) : all;
+    (met.length ? met : all).forEach((at, rank) => {
+      const far = kinds || rank === 0 ? 1 : KIN_OF_OTHER_KINDS;
+      called.set(at, Math.max(called.get(at) ?? 0, far));
     });
-  return new Set(called);
+  }
+  return called;
 };
 
 /** Everything that weighs: what was told for certain, what a text says, and the chance of each flaw by its words. */
@@ -84,7 +91,7 @@ export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief =>
       if (!families.some((family) => kinds.includes(family))) logs[d] = (logs[d] ?? 0) + Math.log(WRONG_KIND);
     });
   const called = Math.log((heard?.text.length ?? 0) > STORY ? CALLED_IN_STORY : CALLED);
-  for (const d of calledFlaws(mind, heard, kinds)) logs[d] = (logs[d] ?? 0) + called;
+  for (const [d, far] of calledFlaws(mind, heard, kinds)) logs[d] = (logs[d] ?? 0) + called * far;
   const known = new Map<string, Answer>();
   const weigh = (question: number, answer: 'yes' | 'no', errs: number, counts: number): void => {
     for (let d = 0; d < logs.length; d++) {

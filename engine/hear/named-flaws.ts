@@ -57,18 +57,24 @@ const agreement = (mind: Mind, defect: number, signs: readonly HeardSign[]): num
     return sum + Math.sign(answer === 'yes' ? yes - 0.5 : 0.5 - yes);
   }, 0);
 
-/** Those called by their names; of several that are called so, the likeliest by the whole text. */
+/**
+ * Those called by their names; of several that are called so, the likeliest by the whole text. What tells a fact as well,
+ * such as "sticky", is no name here.
+ */
 const calledIn = (
   mind: Mind,
-  { names }: Heard,
+  { names, facts }: Heard,
   chanceOf: ReadonlyMap<string, number>,
-): readonly NamedFlaw[] =>
-  names.flatMap(({ flaws, rests: [span], denied }) => {
+): readonly NamedFlaw[] => {
+  const told = facts.flatMap(({ rests }) => rests);
+  return names.flatMap(({ flaws, rests, denied }) => {
+    const span = rests.find((rest) => !told.some((one) => overlaps(one, rest)));
     const met = flaws.filter((id) => mind.matrix.defects.includes(id));
     const [defect] = met.sort((a, b) => (chanceOf.get(b) ?? 0) - (chanceOf.get(a) ?? 0));
     if (defect === undefined || !span) return [];
     return [{ defect, name: mind.names[mind.matrix.defects.indexOf(defect)] ?? '', span, denied }];
   });
+};
 
 /**
  * Every flaw that a text names, in reading order, each once. Which of two alike is meant, `likely` of the whole text
