@@ -11,7 +11,10 @@ const FOLDER = 'content/hear';
 /** Every page that an answer leads to must be there. */
 export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLanguage> =>
   readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage, (language) =>
-    language['asks-for'].flatMap(({ page }, at) => mentionOf(page, ['asks-for', at, 'page'])),
+    language['asks-for'].flatMap(({ page, beside }, at) => [
+      ...mentionOf(page, ['asks-for', at, 'page']),
+      ...beside.map((id, i) => ({ kind: 'question' as const, id, path: ['asks-for', at, 'beside', i] })),
+    ]),
   );
 export const factsTable = (known: Knowledge, root: ContentRoot): Table<HearFacts> =>
   readTable(known, root, `${FOLDER}/facts.yaml`, HearFacts);

@@ -31,13 +31,15 @@ export const asksFor = (
   named: readonly Span[],
 ): AskedFor | undefined => {
   const isTold = (fact: string) => facts.some((one) => one.fact === fact && one.sure >= SURE);
-  if (isTold('hours-since-coat')) return undefined;
-  return list.find((_, at) => {
+  const isLaid = isTold('hours-since-coat');
+  return list.find(({ thoughTold, beside = '' }, at) => {
+    if (isLaid && !thoughTold) return false;
     const asks = matches.filter(({ sense }) => sense === `cue asks-for ${at}`);
     if (!asks.length || matches.some(({ sense }) => sense === `cue not-for ${at}`)) return false;
     // "can I put hot plates on the waxed table": what is asked about is not seen.
     const own = asks.map((match) => spanOf(words, match));
     const told = [...facts.flatMap(({ rests }) => rests), ...among, ...own];
-    return !signs.some((sign) => isSeen(sign, told, named));
+    const mayBeTold = beside.split(',');
+    return !signs.some((sign) => !mayBeTold.includes(sign.question) && isSeen(sign, told, named));
   });
 };

@@ -52,7 +52,15 @@ export type Lexicon = {
 /** What a reply says of a coat that is soft within its time, and what stands before the page of its flaw. */
 export type StillDrying = { readonly answer: string; readonly lead: string };
 
-export type AskedFor = { readonly answer: string; readonly lead: string; readonly page: string };
+export type AskedFor = {
+  readonly answer: string;
+  readonly lead: string;
+  readonly page: string;
+  /** Answered also where the time of a coat is told. */
+  readonly thoughTold?: true;
+  /** Questions whose answers may stand beside it, joined by commas. */
+  readonly beside?: string;
+};
 
 const stemmed = (phrase: string): string =>
   phrase
@@ -155,7 +163,13 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
     stillDrying: language['still-drying'],
-    asksFor: language['asks-for'].map(({ answer, lead, page }) => ({ answer, lead, page })),
+    asksFor: language['asks-for'].map(({ answer, lead, page, beside, 'though-told': thoughTold }) => ({
+      answer,
+      lead,
+      page,
+      ...(thoughTold && { thoughTold }),
+      ...(beside?.length && { beside: beside.join(',') }),
+    })),
     small: flaws.small.join(','),
     turns: language.turns.join(','),
     not: language.not.join(','),

@@ -55,6 +55,11 @@ export const HearLanguage = z.strictObject({
       z.strictObject({
         heard: phrases.min(1).describe('What asks for it.'),
         unless: phrases.default([]).describe('What tells of a flaw, or asks for something else.'),
+        'though-told': z.boolean().default(false).describe('Answered also where the time of a coat is told.'),
+        beside: z
+          .array(z.string())
+          .default([])
+          .describe('Questions whose answers may stand beside it: they tell of no flaw.'),
         answer: z.string().min(20).max(260).describe('What a reply says first, in whole sentences.'),
         lead: z.string().min(8).max(90).describe('What stands before the address of the page.'),
         page: PageName.describe('The page that goes on from there.'),
