@@ -23,12 +23,22 @@ const WRONG_KIND = 0.3;
 
 /**
  * Who calls a flaw by its name knows it: so much likelier is it, of several that are called so each. A few words name what
- * is the matter; a story names what was the matter before, too. Chosen on open posts.
+ * is the matter; a story names what was the matter before, too. Where nothing is told of the
+ * coat nothing stands against the name, and the words do. Chosen on open posts and phrases.
  */
 const CALLED = 40;
 const CALLED_IN_STORY = 12;
 const STORY = 160;
+/** Facts by which one flaw is likelier than another. */
+const OF_THE_COAT: readonly string[] = ['family', 'base', 'hardener'];
 const KIN_OF_OTHER_KINDS = 0.5;
+
+/** How much likelier a name makes a flaw. */
+const forceOf = (heard: Heard | undefined): number => {
+  const speaks = heard?.among.length || heard?.facts.some(({ fact }) => OF_THE_COAT.includes(fact));
+  if (!heard || !speaks) return 1;
+  return heard.text.length > STORY ? CALLED_IN_STORY : CALLED;
+};
 
 /**
  * How far each flaw is called by its name, 0 to 1. Where the kind of finish is told, those met on it, or all if none is;
@@ -90,7 +100,7 @@ export const believe = (mind: Mind, { told, heard, words }: Evidence): Belief =>
     mind.families.forEach((families, d) => {
       if (!families.some((family) => kinds.includes(family))) logs[d] = (logs[d] ?? 0) + Math.log(WRONG_KIND);
     });
-  const called = Math.log((heard?.text.length ?? 0) > STORY ? CALLED_IN_STORY : CALLED);
+  const called = Math.log(forceOf(heard));
   for (const [d, far] of calledFlaws(mind, heard, kinds)) logs[d] = (logs[d] ?? 0) + called * far;
   const known = new Map<string, Answer>();
   const weigh = (question: number, answer: 'yes' | 'no', errs: number, counts: number): void => {

@@ -18,6 +18,8 @@ const chancesOf = (index: FindIndex, mind: Mind, text: string): Float64Array => 
 
 /** A longer text says enough beside its facts. Chosen on open posts. */
 const SHORT = 400;
+/** What is said beside the facts counts that far. Chosen on open posts and phrases. */
+const BESIDE = 0.25;
 /** No chance is nothing where two are weighed against each other. */
 const LEAST = 1e-3;
 /** What tells of the flaw as much as of the state of the coat. */
@@ -44,7 +46,9 @@ export const flawWords = (
   const rest = heard && text.length <= SHORT ? withoutFacts(text, heard) : text;
   if (rest === text || !rest.trim()) return whole;
   const beside = chancesOf(index, mind, rest);
-  const both = whole.map((chance, at) => Math.sqrt((chance + LEAST) * ((beside[at] ?? 0) + LEAST)));
+  const both = whole.map(
+    (chance, at) => (chance + LEAST) ** (1 - BESIDE) * ((beside[at] ?? 0) + LEAST) ** BESIDE,
+  );
   const total = both.reduce((sum, chance) => sum + chance, 0);
   return both.map((chance) => chance / total);
 };
