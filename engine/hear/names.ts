@@ -7,6 +7,10 @@ import type { Span, Word } from './words.ts';
 const isWithinLonger = ({ from, to, size, sense }: Match, longer: readonly Match[]): boolean =>
   longer.some((one) => one.sense !== sense && one.size > size && one.from <= from && to <= one.to);
 
+/** "hair dryer on the poly": a name with a gap reaches over the words of another thing. */
+const reachesOver = ({ from, to, size }: Match, whole: readonly Match[]): boolean =>
+  to - from > size && whole.some((one) => from <= one.from && one.to <= to && one.to - one.from < to - from);
+
 /** "there are some big runs on it, why": nothing but small words stands beside it between two commas. */
 const standsAlone = (words: readonly Word[], { from, to }: Match, small: ReadonlySet<string>): boolean => {
   const part = words[from]?.part;
@@ -35,6 +39,7 @@ export const namesOf = (
     (match) =>
       !isWithinLonger(match, called) &&
       !isWithinLonger(match, whole) &&
+      !reachesOver(match, whole) &&
       !no.some((one) => one.from <= match.from && match.to <= one.to && match.size <= one.size) &&
       (match.kind === 'flaw' || standsAlone(words, match, small)) &&
       !manner.feared(match) &&

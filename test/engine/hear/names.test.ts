@@ -25,6 +25,7 @@ describe('the names of flaws', () => {
   });
   it('are none within the name of one thing, nor where they are feared or over', () => {
     expect(names('orange skin')).toEqual([]);
+    expect(names('comes orange skin off')).toEqual([]);
     expect(names('afraid of drips')).toEqual([]);
     expect(names('drips went away')).toEqual([]);
   });
