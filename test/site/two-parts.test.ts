@@ -16,10 +16,10 @@ it('is asked on the clock of kinds that may come with a hardener, and kept', asy
   const { page } = opened;
   await page.clock.install({ time: new Date('2026-11-24T17:00:00Z') });
   await page.goto('/clock/');
-  expect(await asked(page)).toBe(true);
+  await soon(() => asked(page)).toBe(true);
   expect(await page.locator('[name=hardener]').inputValue()).toBe('');
   await page.selectOption('[name=product]', 'shellac');
-  expect(await asked(page)).toBe(false);
+  await soon(() => asked(page)).toBe(false);
   await page.selectOption('[name=product]', 'water-based-polyurethane');
   await page.selectOption('[name=hardener]', 'isocyanate');
   await page.locator('.go').tap();
