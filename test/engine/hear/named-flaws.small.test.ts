@@ -16,7 +16,6 @@ const page = (id: string, title: string, also: string[]): FindDocument => ({
   title,
   also,
   signs: [],
-  names: [],
   text: '',
 });
 const DOCUMENTS = [
