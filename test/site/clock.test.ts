@@ -255,7 +255,7 @@ itAtLength('leads from the first page to hands off until … in two taps at most
   await page.locator('.on-clock').waitFor();
   await page.clock.fastForward(12 * MINUTE);
   await page.goto('/');
-  await page.locator('.first .in-band').getByText('Now setting').waitFor();
+  await page.locator('.first .in-band').getByText('setting').waitFor();
   await page.locator('.sights summary').getByText('White, milky or foggy').tap();
   await page.locator('.sights a[href="/defects/cloudy-film/"]').tap();
   await page.waitForURL('**/stage-setting/**');

@@ -80,7 +80,7 @@ itAtLength(
     await other.locator('#job-notes').fill('from the other tab');
     await saved(other);
     await soon(() => page.locator('#job-notes').inputValue()).toBe('from the other tab');
-    expect(await page.locator('.told').innerText()).toContain('this is the newer card');
+    expect(await page.locator('[data-part=said]').innerText()).toContain('this is the newer card');
 
     // A phone that slept does not hear the other tab: here it only hears nothing.
     await page.evaluate(() => {
@@ -92,7 +92,7 @@ itAtLength(
     await page.locator('.about [name=name]').blur();
     await saved(page);
     await other.locator('.about [name=sheen]').selectOption('matte');
-    await soon(() => other.locator('.told').innerText()).toContain('with your change in it');
+    await soon(() => other.locator('[data-part=said]').innerText()).toContain('with your change in it');
     expect((await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
 
     await page.evaluate(() => {
