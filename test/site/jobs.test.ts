@@ -141,6 +141,8 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   expect(await page.locator('.verdict').first().innerText()).toMatch(/^Hands off until/);
   // The early end stands small, as on the clock; the strip of the clock lies over no line of the card.
   expect(await page.locator('.verdict small').innerText()).toMatch(/^perhaps from/);
+  // The form is gone: who goes by keys stands at the head of the card, not at the beginning of the page.
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('jobs-title');
   await page.reload();
   await page.locator('hd-clock .tape').waitFor();
   expect(await page.locator('hd-clock .tape').evaluate((strip) => getComputedStyle(strip).position)).toBe(

@@ -283,6 +283,7 @@ export class CoatOnCard {
       </>,
     );
     this.#frame.host.scrollIntoView({ block: 'start' });
+    this.#frame.toTitle();
     return true;
   }
 }

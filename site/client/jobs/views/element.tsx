@@ -39,6 +39,12 @@ type ShownView = { readonly hash: string; readonly stop: AbortController; mayLea
 /** So long a message stays in sight of whoever is far down a card. */
 const AFAR_MS = 20_000;
 
+const toTitle = (): void => {
+  const title = document.getElementById('jobs-title');
+  title?.setAttribute('tabindex', '-1');
+  title?.focus({ preventScroll: true });
+};
+
 /** The job cards: a list, one card, or its care card, by what stands in the address behind #. */
 export class JobsElement extends HTMLElement {
   #stop = new AbortController();
@@ -110,10 +116,9 @@ export class JobsElement extends HTMLElement {
       shown: () => {
         if (!again) return;
         scrollTo(0, 0);
-        const title = document.getElementById('jobs-title');
-        title?.setAttribute('tabindex', '-1');
-        title?.focus({ preventScroll: true });
+        toTitle();
       },
+      toTitle,
       onOthers: (changed) => onOtherTabs(changed, signal),
       beforeLeaving: (may) => {
         shown.mayLeave = may;

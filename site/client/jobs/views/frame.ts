@@ -16,6 +16,8 @@ export type JobsFrame = {
   readonly ask: (question: Question) => Promise<boolean>;
   /** The view stands: what was waiting for it, such as the focus, may come. */
   readonly shown: () => void;
+  /** To the name of what is shown, for those who go by keys, where the button that was pressed is gone. */
+  readonly toTitle: () => void;
   /** What another tab has changed; called until the view is left. */
   readonly onOthers: (changed: (ids: readonly string[]) => void) => void;
   /** Asked before another view takes its place; false where something is not written yet. */
