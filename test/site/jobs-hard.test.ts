@@ -9,7 +9,7 @@ withoutPictures();
 
 const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
 const trouble = (page: Page) => page.locator('.trouble').innerText();
-const told = (page: Page) => page.locator('.told').innerText();
+const told = (page: Page) => page.locator('[data-part=said]').innerText();
 
 it('takes a year that is typed digit by digit, and refuses one that cannot be beside its field', async () => {
   const opened = await openPage({ locale: 'en-US' });
@@ -54,12 +54,14 @@ it('tells a failed fetch as one, not as cards that are lost', async () => {
 it('hands nothing over without a coat, or with a wet one', async () => {
   const opened = await openPage();
   const { page } = opened;
+  // It is said beside the button.
+  const beside = page.locator('section > .told');
   await makeCard(page);
   await page.getByRole('button', { name: 'Handed over today' }).click();
-  await soon(() => told(page)).toContain('no coat is on the card yet');
+  await soon(() => beside.innerText()).toContain('no coat is on the card yet');
   await layCoat(page);
   await page.getByRole('button', { name: 'Handed over today' }).click();
-  await soon(() => told(page)).toMatch(/hands off until/);
+  await soon(() => beside.innerText()).toMatch(/hands off until/);
   expect((await cardsIn(page))[0]?.handedOverAt).toBeUndefined();
   expectQuiet(opened);
   await opened.close();

@@ -225,10 +225,10 @@ itAtLength('lets a caution that words called for be taken off, and keeps it off 
   await stop.waitFor();
   await page.getByRole('button', { name: /^Oily rags catch fire.*not so/ }).click();
   await stop.waitFor({ state: 'detached' });
-  await page.getByRole('button', { name: /wax.*not so/i }).waitFor();
+  await page.getByRole('button', { name: /^Wax .*not so/ }).waitFor();
   expect(page.url()).toContain('off=rule-oily-rags');
   await page.reload();
-  await page.getByRole('button', { name: /wax.*not so/i }).waitFor();
+  await page.getByRole('button', { name: /^Wax .*not so/ }).waitFor();
   expect(await stop.count()).toBe(0);
   expectQuiet(opened);
   await opened.close();
