@@ -80,6 +80,7 @@ export const inTyped = (heard: Heard, typed: string, { back }: Plain): Heard => 
     facts: ground(heard.facts),
     among: ground(heard.among),
     signs: ground(heard.signs),
+    names: heard.names.map((one) => ({ ...one, rests: all(one.rests) })),
     named: all(heard.named),
     dangers: heard.dangers.map((one) => ({ ...one, rests: all(one.rests) })),
   };

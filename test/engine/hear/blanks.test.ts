@@ -55,6 +55,13 @@ describe('blanks', () => {
     expect(found?.rests.map(({ from, to }) => text.slice(from, to))).toEqual([words]);
   });
 
+  it('are counted where a name of a flaw stands', () => {
+    const text = 'Poly  over  navy  chalk paint,  hairs  in it';
+    const names = heard(text).names.flatMap(({ rests }) => rests.map(({ from, to }) => text.slice(from, to)));
+    expect(names.length).toBeGreaterThan(0);
+    for (const name of names) expect(name).toMatch(/^hairs/);
+  });
+
   it.each([
     'poly on oak\nsticky',
     'Two coats of poly on the oak top of the table.\nstill sticky',
