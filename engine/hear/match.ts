@@ -27,18 +27,25 @@ type Pattern = {
   readonly kind: string;
   readonly of: readonly string[];
   readonly isOfFact: boolean;
+  /** Its place among all phrases: what is found at one word stands in this order. */
+  readonly place: number;
   /** The words of each step by their numbers: numbers are compared faster than words. */
   readonly steps: readonly (readonly number[])[];
+};
+
+/** The phrases that begin with one word: those of that word alone, and the longer ones by the number of their second. */
+type Beginning = {
+  readonly alone: readonly Pattern[];
+  readonly bySecond: ReadonlyMap<number, readonly Pattern[]>;
 };
 
 /** A lexicon made ready to hear: phrases by the number of their first word. */
 export type Ear = Vocabulary & {
   readonly lexicon: Lexicon;
-  /** How many words the phrases hold: the number of each stem, and of each `=word` by the word. */
-  readonly size: number;
+  /** The number of each stem that phrases hold, and of each `=word` by the word. */
   readonly stems: ReadonlyMap<string, number>;
   readonly exact: ReadonlyMap<string, number>;
-  readonly byFirst: readonly (readonly Pattern[])[];
+  readonly beginning: (first: number) => Beginning;
   readonly ofWork: ReadonlySet<string>;
   readonly small: ReadonlySet<string>;
   readonly not: ReadonlySet<string>;
@@ -58,6 +65,17 @@ const kindsOfWords = ({ kinds }: Lexicon): ReadonlyMap<string, KindsOfWord> => {
   return found;
 };
 
+const beginningOf = (patterns: readonly Pattern[]): Beginning => {
+  const bySecond = new Map<number, Pattern[]>();
+  for (const pattern of patterns)
+    for (const second of pattern.steps[1] ?? []) {
+      const those = bySecond.get(second);
+      if (those) those.push(pattern);
+      else bySecond.set(second, [pattern]);
+    }
+  return { alone: patterns.filter(({ steps }) => steps.length === 1), bySecond };
+};
+
 /** So many slips make another word of it. */
 const NEAR = 1;
 const REMEMBERED = 2000;
@@ -71,6 +89,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
   const stems = new Map<string, number>();
   const exact = new Map<string, number>();
   const byFirst: Pattern[][] = [];
+  let place = 0;
   const numberOf = (step: string): number => {
     const [numbers, word] = step.startsWith('=') ? [exact, step.slice(1)] : [stems, step];
     const number = numbers.get(word) ?? stems.size + exact.size;
@@ -82,13 +101,14 @@ export const earOf = (lexicon: Lexicon): Ear => {
     const isOfFact = kind === 'fact' || kind === 'among' || kind === 'none';
     for (const phrase of phrases.split(',')) {
       const steps = phrase.split(' ').map((step) => step.split('|').map(numberOf));
-      const pattern = { sense, kind, of, isOfFact, steps };
+      const pattern = { sense, kind, of, isOfFact, place: place++, steps };
       for (const first of steps[0] ?? []) {
         byFirst[first] ??= [];
         byFirst[first].push(pattern);
       }
     }
   }
+  const beginnings: Beginning[] = [];
   const spellings = new Map(Object.entries(lexicon.spellings));
   const coats = lexicon.oneSlip.split(',');
   const near = new Map<string, string>();
@@ -105,10 +125,10 @@ export const earOf = (lexicon: Lexicon): Ear => {
   const set = (words: string) => new Set(words.split(','));
   const fresh: Ear = {
     lexicon,
-    size: stems.size + exact.size,
     stems,
     exact,
-    byFirst,
+    // Of some 4,000 words that phrases begin with a text has a few hundred: each is sorted when it is first met.
+    beginning: (first) => (beginnings[first] ??= beginningOf(byFirst[first] ?? [])),
     spelled: (word) => spellings.get(word) ?? nearCoat(word),
     ofWork: set(lexicon.ofWork),
     turns: set(lexicon.turns),
@@ -183,38 +203,24 @@ const endOf = (
   return here + 1;
 };
 
-/** So few phrases are tried as fast as they are looked through. */
-const FEW = 12;
-
 /** Every phrase of the lexicon in the text, in reading order. */
 export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   const found: Match[] = [];
   const numbers = numberedOf(ear, words);
-  const isThere = new Uint8Array(ear.size);
-  for (const list of [numbers.stems, numbers.exact])
-    for (const number of list) if (number >= 0) isThere[number] = 1;
-  const isPossible = ({ steps }: Pattern): boolean =>
-    steps.every((wanted, step) => step === 0 || wanted.some((number) => isThere[number] === 1));
-  /** Of the phrases that begin with a word, those whose other words are in the text at all. */
-  const possible: (readonly Pattern[])[] = [];
-  const beginning = (first: number): readonly Pattern[] => {
-    const known = possible[first];
-    if (known) return known;
-    const all = ear.byFirst[first] ?? [];
-    const fresh = all.length > FEW ? all.filter(isPossible) : all;
-    possible[first] = fresh;
-    return fresh;
-  };
-  /** Where a word was last near: a phrase whose second word is not within reach is not looked at further. */
-  const nearAt = new Int32Array(ear.size).fill(-1);
-  const markNear = (from: number): void => {
+  /** The phrases that begin with a word at `from` and whose second word is within reach of it. */
+  const withinReach = (first: number, from: number): readonly Pattern[] => {
+    const { alone, bySecond } = ear.beginning(first);
+    if (!bySecond.size) return alone;
+    let near = alone;
     for (let next = from + 1; next <= from + 1 + BETWEEN && next < words.length; next++)
-      for (const number of [numbers.stems[next] as number, numbers.exact[next] as number])
-        if (number >= 0) nearAt[number] = from;
+      for (const second of [numbers.stems[next] as number, numbers.exact[next] as number]) {
+        const those = second < 0 ? undefined : bySecond.get(second);
+        if (those) near = near.length ? [...near, ...those] : those;
+      }
+    return near.length > 1 ? [...new Set(near)].sort((a, b) => a.place - b.place) : near;
   };
   const hear = (first: number, from: number): void => {
-    for (const pattern of beginning(first)) {
-      if (pattern.steps[1]?.every((number) => nearAt[number] !== from)) continue;
+    for (const pattern of withinReach(first, from)) {
       const to = endOf(pattern, words, numbers, from);
       if (to === undefined) continue;
       const { sense, kind, of, steps } = pattern;
@@ -223,7 +229,6 @@ export const matchesIn = (ear: Ear, words: readonly Word[]): Match[] => {
   };
   words.forEach((_, from) => {
     const [stem = -1, exact = -1] = [numbers.stems[from], numbers.exact[from]];
-    if (stem >= 0 || exact >= 0) markNear(from);
     if (stem >= 0) hear(stem, from);
     if (exact >= 0) hear(exact, from);
   });
