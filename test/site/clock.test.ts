@@ -420,3 +420,26 @@ it('keeps a can by its name, on top of the top coats, in the plan too', async ()
   expectQuiet(opened);
   await opened.close();
 });
+
+it('takes a number with its unit, and says beside the field what was reckoned from another unit', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.fill('[name=air]', '21 °C');
+  await page.fill('[name=humidity]', '50 %');
+  await page.locator('[name=humidity]').blur();
+  expect(await page.inputValue('[name=air]')).toBe('70');
+  expect(await page.inputValue('[name=humidity]')).toBe('50');
+  expect(await page.locator('#clock-air-fault').textContent()).toBe('21 °C is 70 °F.');
+  expect(await page.locator('#clock-humidity-fault').textContent()).toBe('');
+  expect(await page.locator('[aria-invalid]').count()).toBe(0);
+  await page.fill('[name=air]', '60-70');
+  await page.locator('[name=air]').blur();
+  expect(await page.locator('#clock-air-fault').textContent()).toBe(
+    'Give one number for the air temperature, not a range.',
+  );
+  await page.fill('[name=air]', '70F');
+  await page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toMatch(/^Hands off until \d+:\d\d/);
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -12,20 +12,20 @@ import {
   optionalNumber,
 } from '../shared/form/fields.ts';
 
-/** Minutes in the unit that cans give each time in, and the most of it that any can promises. */
+/** The unit that cans give each time in, its minutes, and the most of it that any can promises. */
 const ON_CAN = {
-  touch: { unit: 1, most: 20_160 },
-  recoat: { unit: HOUR_MIN, most: 43_200 },
-  'sand-if-beyond': { unit: HOUR_MIN, most: 129_600 },
-  'light-use': { unit: DAY_MIN, most: 129_600 },
-  cure: { unit: DAY_MIN, most: 525_600 },
+  touch: { unit: 'minutes', times: 1, most: 20_160 },
+  recoat: { unit: 'hours', times: HOUR_MIN, most: 43_200 },
+  'sand-if-beyond': { unit: 'hours', times: HOUR_MIN, most: 129_600 },
+  'light-use': { unit: 'days', times: DAY_MIN, most: 129_600 },
+  cure: { unit: 'days', times: DAY_MIN, most: 525_600 },
 } as const;
 type CanMilestone = keyof typeof ON_CAN;
 export const CAN_MILESTONES = ['touch', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;
 
 const onCan = (milestone: CanMilestone): Field<number | undefined> => {
-  const { unit, most } = ON_CAN[milestone];
-  return optionalNumber({ what: 'the time on the can', least: unit / 100, most, times: unit });
+  const { times, ...rest } = ON_CAN[milestone];
+  return optionalNumber({ what: 'the time on the can', least: times / 100, times, ...rest });
 };
 const [COLDEST, HOTTEST] = AIR_CELSIUS.laid;
 const degrees = (what: string) => ({ what, least: COLDEST, most: HOTTEST, quantity: 'degrees' }) as const;
@@ -42,12 +42,13 @@ export const COAT_FIELDS = {
     least: 0,
     most: 1,
     times: 0.01,
+    unit: 'percent',
     digits: 0,
   }),
   surface: optionalNumber(degrees('the surface temperature')),
   night: optionalNumber(degrees('the coldest night')),
   when: oneOf(['now', 'ago', 'at'], 'now'),
-  ago: optionalNumber({ what: 'the minutes since it was laid', least: 0, most: 259_200 }),
+  ago: optionalNumber({ what: 'the minutes since it was laid', unit: 'minutes', least: 0, most: 259_200 }),
   at: optionalInstant('laying'),
   'at-hour': maybeOneOf(['first', 'second']),
   tool: maybeOneOf(FACTS.applicator.values),
@@ -72,6 +73,7 @@ export const COAT_FIELDS = {
     least: 0.1,
     most: 0.9,
     times: 0.01,
+    unit: 'percent',
     digits: 0,
   }),
 };

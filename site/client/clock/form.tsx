@@ -8,7 +8,16 @@ import { wireCans } from '../shared/cans/wire.ts';
 import { partIn } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, keepable, unitsIn } from '../shared/form/form.ts';
-import { askHardener, draftIn, fillForm, nameUnits, onWhole, tellFaults } from '../shared/form/in-page.ts';
+import {
+  askHardener,
+  draftIn,
+  fillForm,
+  nameUnits,
+  onWhole,
+  plainNumbers,
+  tellFaults,
+  writePlain,
+} from '../shared/form/in-page.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
 import { QUANTITIES, type Units, unitsOf } from '../shared/form/units.ts';
 import { judgeCoat } from '../shared/judge.ts';
@@ -60,6 +69,7 @@ export class CoatForm {
     this.#form = form;
     this.#use = use;
     wireCans(form, COAT_FIELDS, signal);
+    plainNumbers(form, COAT_FIELDS, () => this.#units, signal);
     this.#recall();
     onWhole(form, ({ name }) => this.#changed(name), signal);
     // What is half typed outlives a locked phone, too.
@@ -202,6 +212,7 @@ export class CoatForm {
     const field = stepper?.querySelector('input');
     if (!button || !stepper || !field) return;
     const step = Number(stepper.dataset['step']) * (button === stepper.firstElementChild ? -1 : 1);
+    writePlain(COAT_FIELDS, field, this.#units);
     const value = readNumber(field.value);
     const from = Number(stepper.dataset['from']);
     const first =

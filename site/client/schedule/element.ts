@@ -13,6 +13,7 @@ import {
   draftIn,
   fillForm,
   nameUnits,
+  plainNumbers,
   tellFaults,
 } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
@@ -61,6 +62,7 @@ export class ScheduleElement extends HTMLElement {
     const form = this.#form;
     this.#noteAir();
     wireCans(form, PLAN_FIELDS, signal);
+    plainNumbers(form, PLAN_FIELDS, () => unitsIn(this.#draft), signal);
     form.addEventListener('change', ({ target }) => this.#changed(target), { signal });
     form.addEventListener(
       'submit',

@@ -21,11 +21,21 @@ import { TRIALS } from '../shared/form/trials.ts';
 const WEARS = ['low', 'normal', 'high'] as const satisfies readonly Wear[];
 
 const air = (what: string) => ({ what, least: -30, most: 50, quantity: 'fine-degrees' }) as const;
-const percent = (what: string) => ({ what, least: 0.01, most: 1, times: 0.01, digits: 0 }) as const;
+const percent = (what: string) =>
+  ({ what, unit: 'percent', least: 0.01, most: 1, times: 0.01, digits: 0 }) as const;
 const count = (what: string, most: number) => ({ what, least: 1, most, whole: true, digits: 0 }) as const;
-/** A time on the can, kept in minutes and given in `times` of them. */
-const onCan = (least: number, most: number, times: number) =>
-  optionalNumber({ what: 'the time on the can', least: least * times, most: most * times, times });
+const MINUTES_IN = { minutes: 1, hours: HOUR_MIN, days: DAY_MIN } as const;
+/** A time on the can, kept in minutes and given in `unit`. */
+const onCan = (least: number, most: number, unit: keyof typeof MINUTES_IN) => {
+  const times = MINUTES_IN[unit];
+  return optionalNumber({
+    what: 'the time on the can',
+    unit,
+    least: least * times,
+    most: most * times,
+    times,
+  });
+};
 
 /** How many faces of one kind there are, and how long and wide one is, in centimeters. */
 const faces = optionalNumber({ ...count('how many there are', 60), least: 0 });
@@ -63,7 +73,12 @@ export const PLAN_FIELDS = {
   'leg-long': side,
   'leg-wide': side,
   base: oneOf(FACTS.base.values),
-  'base-age': optionalNumber({ what: 'the hours since the base was laid', least: 0, most: 100_000 }),
+  'base-age': optionalNumber({
+    what: 'the hours since the base was laid',
+    unit: 'hours',
+    least: 0,
+    most: 100_000,
+  }),
   tone: oneOf(FACTS['base-tone'].values),
   age: oneOf([...FACTS.age.values, 'none']),
   wear: oneOf(WEARS),
@@ -81,10 +96,10 @@ export const PLAN_FIELDS = {
   'can-solids': optionalNumber(percent('the solids')),
   'can-coats': optionalNumber(count('the number of coats', 12)),
   'can-per-day': optionalNumber(count('the coats a day', 12)),
-  'can-touch': onCan(0.1, 20_160, 1),
-  'can-recoat': onCan(0.1, 720, HOUR_MIN),
-  'can-light': onCan(0.04, 90, DAY_MIN),
-  'can-cure': onCan(0.04, 180, DAY_MIN),
+  'can-touch': onCan(0.1, 20_160, 'minutes'),
+  'can-recoat': onCan(0.1, 720, 'hours'),
+  'can-light': onCan(0.04, 90, 'days'),
+  'can-cure': onCan(0.04, 180, 'days'),
   'can-cold': optionalNumber({ ...air('the least temperature on the can'), least: -10, most: 40 }),
   'can-hot': optionalNumber({ ...air('the greatest temperature on the can'), least: 0, most: 60 }),
   'can-damp': optionalNumber({ ...percent('the greatest humidity on the can'), least: 0.1 }),

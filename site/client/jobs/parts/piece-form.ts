@@ -50,7 +50,7 @@ type AskedOfPiece = Exclude<CardField, NotAsked>;
 const NAMED_OTHERWISE: Readonly<Record<string, PieceField>> = { baseLaidAt: 'base-laid' };
 
 /** What is asked of a piece, by the names of the form’s fields. */
-const PIECE_FIELDS = {
+export const PIECE_FIELDS = {
   name: pieceName,
   kind: oneOf(FACTS.piece.values),
   base: oneOf(FACTS.base.values),
@@ -66,7 +66,13 @@ const PIECE_FIELDS = {
     most: WARMEST,
     quantity: 'fine-degrees',
   }),
-  'night-humidity': optionalNumber({ what: 'the humidity by night, in %', least: 0, most: 100, digits: 0 }),
+  'night-humidity': optionalNumber({
+    what: 'the humidity by night',
+    unit: 'percent',
+    least: 0,
+    most: 100,
+    digits: 0,
+  }),
 } as const satisfies Readonly<Record<AskedOfPiece, unknown> & Record<string, unknown>>;
 type PieceField = keyof typeof PIECE_FIELDS;
 type PieceValues = Values<typeof PIECE_FIELDS>;

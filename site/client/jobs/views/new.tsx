@@ -1,12 +1,12 @@
 import { useLayoutEffect, useMemo } from 'preact/hooks';
 import { newCard } from '#engine/jobs.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
-import { draftIn, nameUnits, tellFaults } from '../../shared/form/in-page.ts';
+import { draftIn, nameUnits, plainNumbers, tellFaults } from '../../shared/form/in-page.ts';
 import { newId } from '../../shared/id.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
 import { pageUnits } from '../../shared/say-date.ts';
 import { exportCards } from '../files/export.ts';
-import { readPiece, refusedFields } from '../parts/piece-form.ts';
+import { PIECE_FIELDS, readPiece, refusedFields } from '../parts/piece-form.ts';
 import { CardRefused } from '../store/fault.ts';
 import { addCard } from '../store/index.ts';
 import { Act, Adopted, LIST, pieceFormIn } from './controls.tsx';
@@ -45,6 +45,7 @@ export const NewView = () => {
     form.reset();
     nameUnits(form, pageUnits());
     tellFaults(form, 'plan', []);
+    plainNumbers(form, PIECE_FIELDS, pageUnits, signal);
     form.addEventListener(
       'submit',
       (event) => {

@@ -1,11 +1,11 @@
 import { useLayoutEffect } from 'preact/hooks';
 import { changed, coatOwed, coatsInOrder } from '#engine/jobs.ts';
-import { draftIn, onWhole, tellFaults } from '../../shared/form/in-page.ts';
+import { draftIn, onWhole, plainNumbers, tellFaults } from '../../shared/form/in-page.ts';
 import { pageUnits } from '../../shared/say-date.ts';
 import { adoptCoats, stopClock } from '../parts/clock.ts';
 import type { CoatOnCard } from '../parts/coat-form.tsx';
 import type { JobsData } from '../parts/data.ts';
-import { readPiece } from '../parts/piece-form.ts';
+import { PIECE_FIELDS, readPiece } from '../parts/piece-form.ts';
 import { readClashes, readOne } from '../store/index.ts';
 import { LIST, useRedraw } from './controls.tsx';
 import { useFrame } from './frame.ts';
@@ -74,6 +74,7 @@ const usePieceForm = ({ hands }: OpenCard, about: HTMLFormElement): void => {
   const { signal } = useFrame();
   useLayoutEffect(() => {
     const units = pageUnits();
+    plainNumbers(about, PIECE_FIELDS, () => units, signal);
     onWhole(
       about,
       ({ name }) => {

@@ -1,7 +1,9 @@
 import * as v from 'valibot';
 import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
 import { instantsOf, localText } from './local-time.ts';
+import { FIXED_UNITS, type FieldUnit, quantityUnit } from './measures.ts';
 import { readNumber, writeNumber } from './number.ts';
+import { readTyped, type Typed } from './typed.ts';
 import { QUANTITIES, type Units } from './units.ts';
 
 /** A field of a form, without the form: how its text is read and checked, written, and turned into other units. */
@@ -10,10 +12,16 @@ export type Field<T> = {
   readonly write: (value: T, units: Units) => string;
   /** The same quantity in the other units; text that is no number stays as it is. */
   readonly turn?: (text: string, to: Units) => string;
+  /** What was typed with a unit or a fraction as the field holds it: the number alone. Nothing where it is one already. */
+  readonly plain?: (text: string, units: Units) => PlainNumber | undefined;
 };
+/** A number alone, and what it was reckoned from: “21 °C is 70 °F.” */
+export type PlainNumber = { readonly text: string; readonly says?: string };
 /** The type that a field reads. */
 export type ValueIn<F> = F extends Field<infer T> ? T : never;
 
+/** A sixty-fourth has six. */
+const MOST_DIGITS = 6;
 const WHOLE = 'Give a whole number';
 
 type NumberOptions = {
@@ -23,26 +31,53 @@ type NumberOptions = {
   readonly least: number;
   readonly most: number;
   readonly quantity?: keyof typeof QUANTITIES;
+  /** The unit of a field that is no such quantity. */
+  readonly unit?: keyof typeof FIXED_UNITS;
   readonly whole?: boolean;
   /** In units of the field: hours as minutes have 60. */
   readonly times?: number;
   readonly digits?: number;
 };
 
-/** A number that may be left empty, in metric units whatever stands in the field. */
-export const optionalNumber = (options: NumberOptions): Field<number | undefined> => {
+/** Why what was typed is no number, in a sentence that says what to do. */
+const saysUnread = ({ unclear }: Typed, what: string, sign: string | undefined, orNone: string): string => {
+  if (unclear === 'two') return `Give one number for ${what}, not a range${orNone}.`;
+  if (unclear === 'unit')
+    return `Give ${what} as a number alone${sign ? `, in ${sign === 'in' ? 'inches' : sign}` : ''}${orNone}.`;
+  return `Give ${what} as a number${orNone}.`;
+};
+
+const OR_NONE = ', or leave it empty';
+
+/** A number field: `unread` is asked about each text that gives no number, and is a fault where it says something. */
+const numberField = (
+  options: NumberOptions,
+  unread: (typed: Typed, sign: string | undefined) => string | undefined,
+): Field<number | undefined> => {
   const { what, least, most, whole = false, times = 1, digits = 2 } = options;
   const quantity = options.quantity && QUANTITIES[options.quantity];
+  const unitIn = (units: Units): FieldUnit | undefined =>
+    options.quantity ? quantityUnit(options.quantity, units) : options.unit && FIXED_UNITS[options.unit];
+  const typedIn = (text: string, units: Units) => readTyped(text, unitIn(units));
+  const digitsIn = (units: Units) => quantity?.digits[units] ?? digits;
   const shown = (metric: number, units: Units) => {
     const value = (units === 'us' && quantity ? quantity.toUs(metric) : metric) / times;
-    return writeNumber(value, quantity?.digits[units] ?? digits);
+    return writeNumber(value, digitsIn(units));
   };
   return {
     schema: (units) =>
       v.pipe(
         v.string(),
-        v.transform(readNumber),
-        v.check((value) => !Number.isNaN(value), `Give ${what} as a number, or leave it empty.`),
+        v.rawCheck(({ dataset, addIssue }) => {
+          if (!dataset.typed) return;
+          const typed = typedIn(dataset.value, units);
+          const message =
+            typed.value === undefined || Number.isNaN(typed.value)
+              ? unread(typed, unitIn(units)?.sign)
+              : undefined;
+          if (message !== undefined) addIssue({ message });
+        }),
+        v.transform((text) => typedIn(text, units).value),
         v.check((value) => !whole || value === undefined || Number.isInteger(value), `${WHOLE}: ${what}.`),
         v.transform((value) => {
           if (value === undefined) return undefined;
@@ -55,9 +90,20 @@ export const optionalNumber = (options: NumberOptions): Field<number | undefined
         ),
       ),
     write: (value, units) => (value === undefined ? '' : shown(value, units)),
+    plain: (text, units) => {
+      const { value, reckoned } = typedIn(text, units);
+      if (!Number.isNaN(readNumber(text))) return undefined;
+      if (value === undefined || Number.isNaN(value)) return undefined;
+      const written = writeNumber(value, reckoned ? digitsIn(units) : MOST_DIGITS);
+      const sign = unitIn(units)?.sign ?? '';
+      return {
+        text: written,
+        ...(reckoned && { says: `${text.trim()} is ${written} ${sign}.` }),
+      };
+    },
     ...(quantity && {
       turn: (text: string, to: Units) => {
-        const value = readNumber(text);
+        const { value } = typedIn(text, to === 'us' ? 'metric' : 'us');
         if (value === undefined || Number.isNaN(value)) return text;
         return writeNumber(
           to === 'us' ? quantity.toUs(value) : quantity.toMetric(value),
@@ -68,24 +114,19 @@ export const optionalNumber = (options: NumberOptions): Field<number | undefined
   };
 };
 
+/** A number that may be left empty, in metric units whatever stands in the field. */
+export const optionalNumber = (options: NumberOptions): Field<number | undefined> =>
+  numberField(options, (typed, sign) =>
+    typed.value === undefined ? undefined : saysUnread(typed, options.what, sign, OR_NONE),
+  );
+
 /** A number without which nothing can be reckoned. `hint` ends the sentence that asks for it. */
 export const neededNumber = (options: NumberOptions & { readonly hint?: string }): Field<number> => {
-  const { schema, write, turn } = optionalNumber(options);
-  const says = `Give ${options.what} as a number.${options.hint ? ` ${options.hint}` : ''}`;
-  return {
-    schema: (units) =>
-      v.pipe(
-        v.string(),
-        v.check((text) => {
-          const value = readNumber(text);
-          return value !== undefined && !Number.isNaN(value);
-        }, says),
-        schema(units),
-        v.number(says),
-      ),
-    write,
-    ...(turn && { turn }),
-  };
+  const { what, hint } = options;
+  const { schema, ...rest } = numberField(options, (typed, sign) =>
+    [saysUnread(typed, what, sign, ''), hint].filter(Boolean).join(' '),
+  );
+  return { ...rest, schema: (units) => v.pipe(schema(units), v.number(`Give ${what} as a number.`)) };
 };
 
 /** One of these; where nothing is chosen, `otherwise`, or a fault. */

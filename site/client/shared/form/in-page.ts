@@ -1,4 +1,5 @@
-import type { Draft, FieldFault } from './form.ts';
+import { isKeyOf } from '#engine/plain/entry-of.ts';
+import type { AnyFields, Draft, FieldFault } from './form.ts';
 import type { Units } from './units.ts';
 
 /** What stands in the form now. */
@@ -62,6 +63,57 @@ const write = (element: Element, text: string): void => {
   if (element.textContent !== text) element.textContent = text;
 };
 
+/** What stands in a field was reckoned from what was typed there; said until something else stands in it. */
+const RECKONED = new WeakMap<Control, { readonly text: string; readonly says: string }>();
+/** What of the fields beside a line was reckoned, where nothing is wrong there. */
+const reckonedBeside = (line: Element): string =>
+  [...(line.parentElement?.querySelectorAll('input') ?? [])]
+    .filter((input) => input.closest('div') === line.parentElement)
+    .flatMap((input) => {
+      const reckoned = RECKONED.get(input);
+      return reckoned?.text === input.value ? [reckoned.says] : [];
+    })
+    .join(' ');
+
+const tellLine = (line: HTMLElement, fault: string | undefined): void => {
+  const text = fault ?? reckonedBeside(line);
+  line.toggleAttribute('data-note', fault === undefined && text !== '');
+  write(line, text);
+};
+
+/** Writes what was typed into a number field as the number alone: “70 °F” as 70, and 21 °C as 70 where °F are asked. */
+export const writePlain = <F extends AnyFields<F>>(fields: F, control: Control, units: Units): void => {
+  const field = isKeyOf(fields, control.name) ? fields[control.name] : undefined;
+  const plain = field?.plain?.(control.value, units);
+  if (!plain) return;
+  control.value = plain.text;
+  if (plain.says) RECKONED.set(control, { text: plain.text, says: plain.says });
+};
+
+/** Takes the units off what is typed, before anything else hears of it, and says beside a field what was reckoned. */
+export const plainNumbers = <F extends AnyFields<F>>(
+  form: HTMLFormElement,
+  fields: F,
+  unitsNow: () => Units,
+  signal: AbortSignal,
+): void => {
+  form.addEventListener(
+    'change',
+    ({ target }) => {
+      if (target instanceof HTMLInputElement) writePlain(fields, target, unitsNow());
+    },
+    { capture: true, signal },
+  );
+  onWhole(
+    form,
+    (control) => {
+      const line = control.closest('div')?.querySelector<HTMLElement>(':scope > [id$=-fault]');
+      if (line && (!line.textContent || 'note' in line.dataset)) tellLine(line, undefined);
+    },
+    signal,
+  );
+};
+
 /**
  * Tells each fault beside its field: the text goes into `#<prefix>-<field>-fault`, which the field is described by. The
  * field itself is marked for those who do not see it. A text that stands there already is not written again, since it
@@ -73,8 +125,8 @@ export const tellFaults = (
   faults: readonly (FieldFault & { readonly stops?: boolean })[],
 ): HTMLElement | undefined => {
   const said = new Map(faults.toReversed().map((fault) => [`${prefix}-${fault.field}-fault`, fault]));
-  for (const line of form.querySelectorAll('[id$=-fault]'))
-    if (line.id !== `${prefix}-form-fault`) write(line, said.get(line.id)?.says ?? '');
+  for (const line of form.querySelectorAll<HTMLElement>('[id$=-fault]'))
+    if (line.id !== `${prefix}-form-fault`) tellLine(line, said.get(line.id)?.says);
   let first: HTMLElement | undefined;
   for (const control of controlsOf(form)) {
     const told = control.closest('[aria-describedby]');
