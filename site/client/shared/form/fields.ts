@@ -16,7 +16,7 @@ export type Field<T> = {
   readonly plain?: (text: string, units: Units) => PlainNumber | undefined;
 };
 /** A number alone, and what it was reckoned from: “21 °C is 70 °F.” */
-export type PlainNumber = { readonly text: string; readonly says?: string };
+type PlainNumber = { readonly text: string; readonly says?: string };
 /** The type that a field reads. */
 export type ValueIn<F> = F extends Field<infer T> ? T : never;
 
