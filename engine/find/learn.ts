@@ -40,7 +40,7 @@ const LEAST_TIMES = 2;
  * Weights nearer to nothing than these are left out, what speaks against a page sooner: it keeps the table small. Those
  * that are kept then learn to do without the others.
  */
-const LEAST_FOR = 1.51;
+const LEAST_FOR = 1.55;
 const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;

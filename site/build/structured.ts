@@ -1,5 +1,5 @@
 /** What search engines may read of a page, in the words of schema.org. */
-import type { BreadcrumbList, HowTo, TechArticle, WithContext } from 'schema-dts';
+import type { BreadcrumbList, TechArticle, WithContext } from 'schema-dts';
 import type { Entry } from '#engine/index.ts';
 import { cardImageUrl, DEFECTS, defectUrl, HOME, REMEDIES, remedyUrl } from '../shared/urls.ts';
 import { absolute } from './address.ts';
@@ -24,23 +24,42 @@ const changed = (changes: readonly { on: string }[]): string | undefined =>
     .sort()
     .at(-1);
 
-/** A repair is a list of steps toward a result, so it is a HowTo. */
-export const remedyData = (remedy: Entry<'remedy'>) => {
-  const howTo: WithContext<HowTo> = {
+type Page = {
+  readonly url: string;
+  readonly name: string;
+  readonly summary: string;
+  readonly changes: readonly { readonly on: string }[];
+};
+
+const article = (
+  { url, name, summary, changes }: Page,
+  also: readonly string[],
+): WithContext<TechArticle> => {
+  const date = changed(changes);
+  return {
     '@context': CONTEXT,
-    '@type': 'HowTo',
-    name: remedy.name,
-    description: remedy.summary,
-    url: absolute(remedyUrl(remedy.id)),
-    image: absolute(cardImageUrl(remedyUrl(remedy.id))),
-    step: remedy.steps.map(({ say }, index) => ({ '@type': 'HowToStep', position: index + 1, text: say })),
+    '@type': 'TechArticle',
+    headline: name,
+    description: summary,
+    ...(also.length ? { alternativeHeadline: also } : {}),
+    url: absolute(url),
+    image: absolute(cardImageUrl(url)),
+    ...(date ? { dateModified: date } : {}),
   };
+};
+
+/**
+ * A repair's page is an article and no HowTo: that would hand on its steps without the stops and cautions that stand
+ * before them, and those for another piece beside those for hers.
+ */
+export const remedyData = (remedy: Entry<'remedy'>) => {
+  const url = remedyUrl(remedy.id);
   return [
-    howTo,
+    article({ ...remedy, url }, []),
     crumbs([
       ['Halfdry', HOME],
       ['Repairs', REMEDIES],
-      [remedy.name, remedyUrl(remedy.id)],
+      [remedy.name, url],
     ]),
   ];
 };
@@ -50,23 +69,13 @@ export const remedyData = (remedy: Entry<'remedy'>) => {
  * answers them is on her piece.
  */
 export const defectData = (defect: Entry<'defect'>) => {
-  const date = changed(defect.changes);
-  const article: WithContext<TechArticle> = {
-    '@context': CONTEXT,
-    '@type': 'TechArticle',
-    headline: defect.name,
-    description: defect.summary,
-    alternativeHeadline: defect.also.slice(0, 4),
-    url: absolute(defectUrl(defect.id)),
-    image: absolute(cardImageUrl(defectUrl(defect.id))),
-    ...(date ? { dateModified: date } : {}),
-  };
+  const url = defectUrl(defect.id);
   return [
-    article,
+    article({ ...defect, url }, defect.also.slice(0, 4)),
     crumbs([
       ['Halfdry', HOME],
       ['Flaws', DEFECTS],
-      [defect.name, defectUrl(defect.id)],
+      [defect.name, url],
     ]),
   ];
 };
