@@ -132,8 +132,13 @@ it('prints short links of flaws and repairs, and of a lesson its address', async
   await close();
 });
 
-it('prints of a plan the code that makes the very plan, its name, and a box before each step', async () => {
+it.each([
+  ['in the morning', '2026-11-30T14:00:00Z'],
+  // Its first coat dries through a night, of which the sheet tells.
+  ['late in the day', '2026-11-30T21:30:00Z'],
+])('prints of a plan that begins %s its code, its name, and a box before each step', async (_, now) => {
   const { page, close } = await openPage();
+  await page.clock.setFixedTime(new Date(now));
   await page.goto('/schedule/');
   await page.getByLabel('Is there older paint or varnish on it?').selectOption('none');
   await page.getByRole('button', { name: 'Plan it' }).click();
