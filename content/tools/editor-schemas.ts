@@ -1,6 +1,7 @@
 /** What editors read to complete, explain and check a file of content while it is written. */
 import { z } from 'zod';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
+import { Calls } from '#engine/model/calls.ts';
 import { Care } from '#engine/model/care.ts';
 import { Choices } from '#engine/model/choices.ts';
 import { FirstCoat } from '#engine/model/first-coat.ts';
@@ -24,6 +25,7 @@ export type Json = { [key: string]: unknown };
 /** Tables of content, each with what may stand in it. */
 export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'acts.yaml': SharedActs,
+  'calls.yaml': Calls,
   'care.yaml': Care,
   'choices.yaml': Choices,
   'first-coat.yaml': FirstCoat,

@@ -2,6 +2,7 @@ import type { Issue } from '#engine/faults/issue.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { matrixOf } from '#engine/see/matrix.ts';
 import { type Survey, survey } from '#engine/see/survey.ts';
+import { callsTable } from './calls.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
 import type { ContentRoot } from './files.ts';
@@ -27,6 +28,7 @@ import { signsThatStandAlone, untoldMarks } from './signs-told.ts';
 
 const TABLES = [
   planTable,
+  callsTable,
   careTable,
   choicesTable,
   handsTable,

@@ -2,6 +2,7 @@ import { mindOf } from '#engine/hear.ts';
 import { readHearing } from '../../content/tools/hear.ts';
 import type { Ear } from '../shared/ear.ts';
 import { questionBoards } from './boards.ts';
+import { places } from './calls.ts';
 import { knowledge } from './knowledge.ts';
 
 /** What a phone needs to hear and to weigh; the search's index is a file of its own. */
@@ -30,5 +31,6 @@ export const ear = (): Ear => ({
   whileSetting: Object.fromEntries(
     knowledge.defects.flatMap(({ id, 'while-setting': says }) => (says ? [[id, says]] : [])),
   ),
+  places,
   whileWet: Object.fromEntries(knowledge.defects.map((defect) => [defect.id, defect['while-wet']])),
 });

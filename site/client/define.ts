@@ -26,6 +26,7 @@ const LATER: Readonly<Record<string, () => Promise<unknown>>> = {
   'hd-results': () => import('./find/results.ts'),
   'hd-lost': () => import('./walk/lost.ts'),
   'hd-sift': () => import('./page/sift.ts'),
+  'hd-calls': () => import('./page/own-calls.ts'),
   'hd-turn-light': () => import('./page/turn-light.ts'),
   'hd-told': () => import('./walk/facts-panel.ts'),
   'hd-on-card': () => import('./jobs/parts/on-card.ts'),

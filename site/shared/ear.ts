@@ -1,4 +1,5 @@
 import type { Hearing, LateHours, Mind } from '#engine/hear.ts';
+import type { CallPlace } from '#engine/model/calls.ts';
 
 /** The data behind the page that listens. */
 export type Ear = {
@@ -15,4 +16,6 @@ export type Ear = {
   readonly whileWet: Readonly<Record<string, string>>;
   /** The same of a coat that sets, where it is not the same. */
   readonly whileSetting: Readonly<Record<string, string>>;
+  /** Whom to call where, once something has happened. */
+  readonly places: readonly CallPlace[];
 };

@@ -3,6 +3,7 @@ import { isSilent } from '#engine/hear/silent.ts';
 import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
 import { EAR } from '../../shared/data-files.ts';
 import { namesNumber } from '../../shared/dialed.ts';
+import type { Ear } from '../../shared/ear.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
 import { loadIndex } from './pages.ts';
@@ -16,6 +17,8 @@ const WORDS = 3;
 export type HeardWords = {
   /** What has happened and can not wait, with the number to call. */
   readonly call: ToldRule | undefined;
+  /** Whom to call where. */
+  readonly places: Ear['places'];
   /** The words are answered better by listening than by a list of pages. */
   readonly isStory: boolean;
   /** Nothing of a coat, a flaw or a time is told: however many words, they look for a page. */
@@ -33,7 +36,7 @@ export const loadEar = fetchedOnce(EAR);
 
 /** Listens to a few words as the page that listens does. */
 export const hearWords = async (words: string): Promise<HeardWords> => {
-  const [{ hearing, mind }, index] = await Promise.all([loadEar(), loadIndex()]);
+  const [{ hearing, mind, places }, index] = await Promise.all([loadEar(), loadIndex()]);
   const heard = hear(hearing, words);
   const called = mind.dangers.filter(({ id }) => heard.dangers.some(({ rule }) => rule === id));
   const call = called.find(({ say }) => namesNumber(say));
@@ -45,6 +48,7 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
   const asks = !call && !named.length && !tells && heard.asksWhich;
   return {
     call,
+    places,
     isStory,
     isSilent: !named.length && isSilent(heard),
     which: asks ? whichUrl(heard.facts) : undefined,

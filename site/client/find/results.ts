@@ -123,7 +123,7 @@ class ResultsElement extends HTMLElement {
     const heard = await unlessOffline(hearWords(words));
     // Who asks which top coat to take sees no flaw yet.
     const found = heard?.which ? [] : pages && (await withFlaws(pages, heard));
-    if (heard?.call) this.append(firstCall(heard.call, Number.POSITIVE_INFINITY));
+    if (heard?.call) this.append(firstCall(heard.call, heard.places, Number.POSITIVE_INFINITY));
     else if (heard?.isStory) this.append(listenTo(words));
     else if (heard?.which)
       this.append(strip(heard.which, 'Which top coat for it?', 'One kind, with its reason'));

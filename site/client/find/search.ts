@@ -86,7 +86,7 @@ export class SearchElement extends HTMLElement {
     const heard = await unlessOffline(loadHearing().then((hearing) => hearing.hearWords(words)));
     const first = heard?.call && (await unlessOffline(late(() => import('./first-call.ts'))));
     if (asked !== this.#asked) return;
-    this.#calls(heard?.call && first?.firstCall(heard.call));
+    this.#calls(heard?.call && first?.firstCall(heard.call, heard.places));
     this.#found = this.#call ? [] : found;
     this.#at = -1;
     this.#list.replaceChildren(...this.#found.map((one, index) => this.#option(one, index)));

@@ -4,7 +4,8 @@ import { callsIn, namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
-import { Dialed } from '../shared/dialed.tsx';
+import { Calls, Dialed, Here } from '../shared/dialed.tsx';
+import { placeHere } from '../shared/place-here.ts';
 import type { RunningCoat } from './running.ts';
 import { LIKELY, thisMinute } from './words.ts';
 
@@ -18,7 +19,7 @@ type Props = {
   readonly considered: Considered;
   readonly named: readonly NamedFlaw[];
   readonly mind: Mind;
-  readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce'>;
+  readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce' | 'places'>;
   /** Something is told of the film, so what hands do meanwhile can be said before it is known how dry it is. */
   readonly ofFilm: boolean;
   /** The coat on the clock: where it is as dry as what is told, its own time stands here. */
@@ -39,16 +40,10 @@ const AtOnce = ({ rule: { atOnce = [] } }: { readonly rule: ToldRule }) => (
 );
 
 /** What has happened already: the number first, then an order a line. The film can wait. */
-const Emergency = ({ rule }: { readonly rule: ToldRule }) => (
+const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places: Ear['places'] }) => (
   <section class="stop-rule">
     <h2 class="unseen">{rule.title}</h2>
-    <p class="calls">
-      {callsIn(rule.say).map(({ says, tel }) => (
-        <a key={tel} href={tel}>
-          {says}
-        </a>
-      ))}
-    </p>
+    <Calls places={places} {...callsIn(rule.say)} />
     <AtOnce rule={rule} />
     <ul class="orders stop">
       {sentencesOf(rule.say).map((says) => {
@@ -136,14 +131,14 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
   const minute = thisMinute(ear.atOnce, considered, named);
   const open = ofFilm && considered.next?.kind === 'stage' && !minute && !call.length;
   return (
-    <>
+    <Here.Provider value={placeHere(ear.places)}>
       {minute && !isFirm(considered) && !call.length && (
         <p class="calm">
           <b>This minute.</b> {minute}
         </p>
       )}
       {call.map((rule) => (
-        <Emergency key={rule.id} rule={rule} />
+        <Emergency key={rule.id} rule={rule} places={ear.places} />
       ))}
       {warnings
         .filter((rule) => !call.includes(rule) && !rule.isPast)
@@ -203,6 +198,6 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
         .map((rule) => (
           <Warning key={rule.id} rule={rule} />
         ))}
-    </>
+    </Here.Provider>
   );
 };
