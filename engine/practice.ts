@@ -14,4 +14,5 @@ export {
   SOUND,
 } from './practice/item.ts';
 export type { PracticeKnowledge } from './practice/knowledge.ts';
+export { drawSet } from './practice/set.ts';
 export { PRACTICE_TIME } from './practice/story.ts';

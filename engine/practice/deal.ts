@@ -25,7 +25,7 @@ import { type Situation, situationOf, soundSituation } from './situation.ts';
 import { findingOf, storyOf } from './story.ts';
 
 /** One board in so many has nothing wrong with it: a learner who always finds something has learned nothing. */
-const SOUND_ONE_IN = 6;
+export const SOUND_ONE_IN = 6;
 const MOST_TRIES = 400;
 /** Streams of chance: one a purpose, and a try of a level. */
 const [PICK, BOARD] = [1, 2];

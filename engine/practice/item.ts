@@ -91,7 +91,7 @@ export type PracticeItem = {
 export type PracticeKey = Pick<PracticeItem, 'level' | 'seed' | 'flaw'>;
 
 const KEY = /^([a-z]+)\.([a-z][a-z0-9-]{0,60})\.(\d{1,10})$/;
-const MOST_PRACTICE_SEED = 2_147_483_647;
+export const MOST_PRACTICE_SEED = 2_147_483_647;
 
 /** The key that an id spells; nothing where it spells none. Whether the flaw is there, the knowledge must tell. */
 export const readPracticeId = (id: string): PracticeKey | undefined => {

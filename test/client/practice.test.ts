@@ -4,6 +4,7 @@ import { createEmptyCard, fsrs, Rating } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
 import { answered, dueFlaws, EMPTY_DECK } from '../../site/client/practice/deck.ts';
 import { readResults, writeResult } from '../../site/client/practice/results.ts';
+import { setSize } from '../../site/client/practice/set-size.ts';
 import { MOST_IN_A_SET, readLink, writeLink } from '../../site/client/practice/state.ts';
 import { mergedDecks } from '../../site/client/shared/decks.ts';
 import type { Deck } from '../../site/client/shared/storage.ts';
@@ -12,6 +13,31 @@ const NOW = Date.UTC(2026, 4, 2, 9);
 const DAY = 86_400_000;
 const BUBBLES = { level: 'look', flaw: 'bubbles' } as const;
 const any = () => true;
+
+describe('how many boards', () => {
+  it('is a whole number of 1 to 40, and all else is told', () => {
+    expect(setSize('10')).toEqual({ count: 10 });
+    expect(setSize(String(MOST_IN_A_SET))).toEqual({ count: MOST_IN_A_SET });
+    for (const text of ['0', '-5', '−5', '1000', '41'])
+      expect(setSize(text)).toEqual({ says: 'A set has 1 to 40 boards.' });
+    expect(setSize('1.5')).toEqual({ says: 'Give a whole number of boards.' });
+    for (const text of ['', 'ten', '1e1'])
+      expect(setSize(text)).toEqual({ says: 'Give the number of boards as a number.' });
+  });
+});
+
+describe('the link of a set in the making', () => {
+  it('holds its boards and the flaws that it is drawn from', () => {
+    const boards = [{ ...BUBBLES, seed: 7 }];
+    for (const making of [[], ['bubbles', 'pools']])
+      expect(readLink(`#${writeLink({ title: 'Tuesday', boards, making })}`)).toMatchObject({
+        title: 'Tuesday',
+        boards,
+        making,
+      });
+    expect(readLink(`#${writeLink({ boards })}`).making).toBeUndefined();
+  });
+});
 
 describe('spacing', () => {
   it('is what the scheduler itself says, answer by answer', () => {

@@ -1,20 +1,14 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { isOneOf } from '#engine/plain/entry-of.ts';
-import {
-  flawOfSeed,
-  PRACTICE_LEVELS,
-  type PracticeKey,
-  type PracticeLevel,
-  practised,
-  SOUND,
-} from '#engine/practice.ts';
+import { drawSet, PRACTICE_LEVELS, type PracticeKey, type PracticeLevel } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
 import { CopyButton } from '../shared/copy-button.tsx';
 import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { newSeed } from './seed.ts';
-import { LONGEST_TITLE, MOST_IN_A_SET, writeLink } from './state.ts';
+import { setSize } from './set-size.ts';
+import { LONGEST_TITLE, type PracticeLink, writeLink } from './state.ts';
 import { TextLine } from './text-line.tsx';
 
 const SAYS: Readonly<Record<PracticeLevel, string>> = {
@@ -23,40 +17,49 @@ const SAYS: Readonly<Record<PracticeLevel, string>> = {
   case: 'Whole cases',
 };
 
-/** New boards, no flaw twice while there are others. */
-const pickedBoards = (
-  dealer: Dealer,
-  level: PracticeLevel,
-  count: number,
-  from: readonly string[],
-): readonly PracticeKey[] => {
-  const boards: PracticeKey[] = [];
-  const used = new Set<string>();
-  for (let tries = 0; boards.length < count && tries < 50 * count; tries++) {
-    const seed = newSeed();
-    const flaw = from.length ? (from[seed % from.length] ?? SOUND) : flawOfSeed(dealer.known, level, seed);
-    const all = from.length ? from.length : practised(dealer.known, level).length;
-    if (used.has(flaw) && used.size < all) continue;
-    used.add(flaw);
-    boards.push({ level, flaw, seed });
-  }
-  return boards;
+const COUNT = 10;
+
+type Props = {
+  readonly dealer: Dealer;
+  /** A set that was made before, where the address holds one: she comes back to it from wherever it leads. */
+  readonly link: PracticeLink;
 };
 
 /** A teacher makes a set: the link holds all of it, so nothing is kept anywhere. */
-export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
-  const [title, setTitle] = useState('');
-  const [level, setLevel] = useState<PracticeLevel>('look');
-  const [count, setCount] = useState(10);
-  const [flaws, setFlaws] = useState<readonly string[]>([]);
-  const [boards, setBoards] = useState<readonly PracticeKey[]>([]);
+export const MakeClass = ({ dealer, link: { title: was, boards: made, making } }: Props) => {
+  const [title, setTitle] = useState(making ? was : '');
+  const [level, setLevel] = useState<PracticeLevel>((making && made[0]?.level) || 'look');
+  const [size, typeSize] = useState(String((making && made.length) || COUNT));
+  const [fault, setFault] = useState('');
+  const [flaws, setFlaws] = useState<readonly string[]>(making ?? []);
+  const [boards, setBoards] = useState<readonly PracticeKey[]>(making ? made : []);
+  const field = useRef<HTMLInputElement>(null);
   const hash = writeLink({ title, boards });
   const link = new URL(`${PRACTICE}#${hash}`, location.origin).href;
+  const keep = (set: Partial<PracticeLink>) =>
+    history.replaceState(history.state, '', `#${writeLink({ title, boards, making: flaws, ...set })}`);
+  const make = () => {
+    const wanted = setSize(size);
+    setFault(wanted.count === undefined ? wanted.says : '');
+    if (wanted.count === undefined) return field.current?.focus();
+    const drawn = drawSet(dealer.known, { level, count: wanted.count, seed: newSeed() }, flaws);
+    if (!drawn.length) return setFault('None of these flaws has a board at this level: choose others.');
+    setBoards(drawn);
+    return keep({ boards: drawn });
+  };
   return (
-    <details class="fold make-class">
+    <details class="fold make-class" open={making !== undefined}>
       <summary>For a class: make a set by link</summary>
       <p>Everybody who opens the link sees the same boards. No account, and nothing is sent to anybody.</p>
-      <TextLine label="Title" most={LONGEST_TITLE} value={title} type={setTitle} />
+      <TextLine
+        label="Title"
+        most={LONGEST_TITLE}
+        value={title}
+        type={(typed) => {
+          setTitle(typed);
+          if (boards.length) keep({ title: typed });
+        }}
+      />
       <Choice
         label="Level"
         value={level}
@@ -66,21 +69,32 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
       <label>
         How many boards{' '}
         <input
-          type="number"
-          min={1}
-          max={MOST_IN_A_SET}
-          value={count}
-          onInput={({ currentTarget }) => {
-            const wanted = Math.round(Number(currentTarget.value));
-            if (wanted >= 1) setCount(Math.min(MOST_IN_A_SET, wanted));
+          ref={field}
+          type="text"
+          inputMode="numeric"
+          autocomplete="off"
+          value={size}
+          aria-describedby="set-size-fault"
+          aria-invalid={fault !== ''}
+          onInput={({ currentTarget }) => typeSize(currentTarget.value)}
+          onChange={({ currentTarget }) => {
+            const wanted = setSize(currentTarget.value);
+            setFault(wanted.count === undefined ? wanted.says : '');
           }}
         />
       </label>
+      <p class="fault" id="set-size-fault" role="status">
+        {fault}
+      </p>
       <label>
         Only these flaws (none chosen: any, as often as they are met)
         <select
           multiple
           size={6}
+          ref={(list) => {
+            if (list && !list.selectedOptions.length)
+              for (const option of list.options) option.selected = flaws.includes(option.value);
+          }}
           onChange={({ currentTarget }) =>
             setFlaws([...currentTarget.selectedOptions].map(({ value }) => value))
           }
@@ -88,7 +102,7 @@ export const MakeClass = ({ dealer }: { readonly dealer: Dealer }) => {
           <FlawOptions of={dealer} />
         </select>
       </label>
-      <button type="button" class="go" onClick={() => setBoards(pickedBoards(dealer, level, count, flaws))}>
+      <button type="button" class="go" onClick={make}>
         Make the set
       </button>
       {boards.length > 0 && (

@@ -15,7 +15,7 @@ export const PracticePage = ({ dealer }: { readonly dealer: Dealer }) => {
   }, []);
   const link = readLink(hash);
   const boards = link.boards.filter((key) => canDeal(dealer, key));
-  if (boards.length)
+  if (boards.length && !link.making)
     return (
       <ClassSet
         key={hash}
@@ -27,14 +27,14 @@ export const PracticePage = ({ dealer }: { readonly dealer: Dealer }) => {
     );
   return (
     <>
-      {(link.title || link.boards.length + link.unread > 0) && (
+      {!link.making && (link.title || link.boards.length + link.unread > 0) && (
         <p role="status">
           <b>This link holds no board that can be shown.</b> It was cut off, or its flaws are no longer in the
           book. Ask for it once more; until then practice here by yourself.
         </p>
       )}
       <Practise dealer={dealer} level={link.level ?? 'look'} />
-      <MakeClass dealer={dealer} />
+      <MakeClass dealer={dealer} link={{ ...link, boards }} />
     </>
   );
 };

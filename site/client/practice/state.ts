@@ -8,6 +8,8 @@ export type PracticeLink = {
   readonly boards: readonly PracticeKey[];
   /** How many boards of it could not be read, since the link was cut or made up. */
   readonly unread: number;
+  /** The set is still in the hands of who makes it, of these flaws alone; empty: of any. */
+  readonly making?: readonly string[] | undefined;
 };
 
 export const MOST_IN_A_SET = 40;
@@ -24,14 +26,16 @@ export const readLink = (hash: string): PracticeLink => {
     title: (given.get('class') ?? '').trim().slice(0, LONGEST_TITLE),
     boards,
     unread: ids.length - boards.length,
+    making: given.get('make')?.split('_').filter(Boolean),
   };
 };
 
-export const writeLink = ({ level, title, boards }: Partial<PracticeLink>): string => {
+export const writeLink = ({ level, title, boards, making }: Partial<PracticeLink>): string => {
   const parts = new URLSearchParams();
   if (level) parts.set('level', level);
   if (title) parts.set('class', title);
   if (boards?.length)
     parts.set('boards', boards.map((key) => `${key.level}.${key.flaw}.${key.seed}`).join('_'));
+  if (making) parts.set('make', making.join('_'));
   return parts.toString();
 };
