@@ -3,7 +3,7 @@ import { reached, STAGES, type Stage } from '../model/stage.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { Heard } from './heard.ts';
-import type { ActWords, Mind, ToldFacts, ToldRule } from './mind.ts';
+import type { ActWords, FreshWay, Mind, ToldFacts, ToldRule } from './mind.ts';
 import { isSprayedAlready } from './past-step.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
@@ -20,6 +20,8 @@ export type ActNow = ActWords & {
   readonly sure: boolean;
   /** The flaw, where one is as good as sure. */
   readonly flaw?: LikelyFlaw | undefined;
+  /** What hands do to the likeliest flaw hangs on a question: until it is answered the film is left alone. */
+  readonly hangs?: true;
 };
 
 /** Where it stands: the flaws, the stop that comes first, what to do, and what would tell most. */
@@ -38,6 +40,8 @@ export type Considered = {
 /** From here on one flaw, or one thing to do, is as good as sure. */
 const SURE_FLAW = 0.9;
 const SURE_HANDS = 0.85;
+/** So likely a flaw's own word goes before what is said in general. */
+const OWN = 0.5;
 /** Answers after which a wet or setting coat gets its verdict, the stage not counted. */
 const URGENT_ASKED = 2;
 /** Who was asked so often has told what they can: what is likely then stands beside each other. */
@@ -185,11 +189,32 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const hands = [...handsOf(mind, belief.chances, row)].sort((a, b) => b[1] - a[1] || a[0] - b[0]);
   const [mark = 0, chance = 0] = hands[0] ?? [];
   const words = mind.words[mark];
-  const now: ActNow | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
+  let now: ActNow | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
   if (isUrgent(stage, told)) {
+    const own = ownWay(mind, belief, stage, first);
+    if (own && 'asks' in own) {
+      const question = mayAsk(mind, belief, bears, own.asks) ? own.asks : undefined;
+      const verdict = leaveIt(mind, now, flaw);
+      const waits = verdict && { ...verdict, hangs: true as const };
+      return { likely, stage, overdue, warnings, belief, now: waits, next: questionNext(mind, question) };
+    }
+    const its = own && ('words' in own ? own.words : mind.words[own.act]);
+    // Its own word for the same hands; other hands only where hardly any other flaw is left.
+    if (now && its && (its.do === now.do || (first?.chance ?? 0) >= SURE_HANDS))
+      now = { ...its, sure: now.sure || its.do !== now.do, flaw };
     const question = now?.sure || asked >= URGENT_ASKED ? undefined : forHands(mind, belief, stage, bears);
     const verdict = question === undefined && !now?.sure ? leaveIt(mind, now, flaw) : now;
-    return { likely, stage, overdue, warnings, belief, now: verdict, next: questionNext(mind, question) };
+    // Other hands, and the flaw is not sure enough for them: not until that is known.
+    const waits = its && verdict && its.do !== verdict.do && verdict.do === 'leave' && !verdict.sure;
+    return {
+      likely,
+      stage,
+      overdue,
+      warnings,
+      belief,
+      now: waits ? { ...verdict, hangs: true } : verdict,
+      next: questionNext(mind, question),
+    };
   }
   if (ageIsOpen(told)) return { likely, stage, overdue, warnings, belief, now, next: { kind: 'age' } };
   // What may not even be looked at is asked of no further: the stop comes first, and the flaw is told after it.
@@ -197,6 +222,29 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const next =
     flaw || hasTold >= MOST_ASKED || bears.waits.has('look') ? undefined : nextAsked(mind, belief, bears);
   return { likely, stage, overdue, warnings, belief, now, next: questionNext(mind, next) };
+};
+
+/** What the page of the likeliest flaw says of a coat that moves, as far as answers are known. */
+const ownWay = (
+  mind: Mind,
+  belief: Belief,
+  stage: Stage,
+  first: LikelyFlaw | undefined,
+): FreshWay | undefined => {
+  if (!first || first.chance < OWN || (stage !== 'wet' && stage !== 'setting')) return undefined;
+  let way = mind.fresh[stage][first.defect];
+  while (way && 'asks' in way) {
+    const answer = belief.known.get(way.asks);
+    if (answer !== 'yes' && answer !== 'no') break;
+    way = way[answer];
+  }
+  return way;
+};
+
+/** A question of the table that is open and harms nothing now. */
+const mayAsk = (mind: Mind, belief: Belief, bears: Bears, question: string): boolean => {
+  const at = mind.matrix.questions.indexOf(question);
+  return at >= 0 && !belief.known.has(question) && isFit(mind, at, bears);
 };
 
 /** Where a wet film is not told apart nothing is lost by leaving it alone. */

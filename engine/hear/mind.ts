@@ -1,5 +1,5 @@
 import { answerBy } from '../case/answers.ts';
-import { type Answer, emptyCase, withFact } from '../case/case.ts';
+import { type Answer, type Case, emptyCase, withAnswer, withFact } from '../case/case.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Question } from '../model/question.ts';
@@ -10,6 +10,7 @@ import { isHeardAlone, type RuleEntry } from '../rules/rules.ts';
 import { matrixOf, type SignMatrix } from '../see/matrix.ts';
 import { actionKey, actOf } from '../walk/act.ts';
 import { possible } from '../walk/leaves.ts';
+import { walk } from '../walk/walk.ts';
 
 /** What a question of the table needs to be asked at the right moment, in the order of `matrix.questions`. */
 type Manner = {
@@ -35,6 +36,8 @@ export type Mind = {
   readonly acts: readonly string[];
   /** The words of each act, in the order of `acts`. */
   readonly words: readonly ActWords[];
+  /** What each flaw's own page says of a coat that is wet, or sets; those left out are left alone in general words. */
+  readonly fresh: Readonly<Record<'wet' | 'setting', Readonly<Record<string, FreshWay>>>>;
   /** Rules that facts alone fire: those that stop the work, and cautions that hang on no step. */
   readonly fired: readonly FiredRule[];
   /** Rules that words call for, in the order in which they are told: first what has happened, then stops, then the rest. */
@@ -50,6 +53,12 @@ export type ActWords = {
   readonly again: string;
   readonly remedy?: string;
 };
+
+/** What hands do with one flaw in a coat that moves: a mark in `acts`, words of its own, or the question they hang on. */
+export type FreshWay =
+  | { readonly act: number }
+  | { readonly words: ActWords }
+  | { readonly asks: string; readonly yes: FreshWay; readonly no: FreshWay };
 
 /** A rule in the words that are told of a post. */
 export type ToldRule = {
@@ -115,6 +124,22 @@ const wordsOf = (known: Knowledge, act: string): ActWords => {
   return { do: doing, verdict, say: known.get('remedy', remedy).summary, not, again, remedy };
 };
 
+/** The walk of a coat that moves, to every end of it. */
+const freshWay = (known: Knowledge, on: Case, defect: string, markOf: (act: string) => number): FreshWay => {
+  const walked = walk(known, on, defect);
+  if (walked.kind === 'question') {
+    const { question } = walked;
+    const way = (answer: 'yes' | 'no') => freshWay(known, withAnswer(on, question, answer), defect, markOf);
+    return { asks: question, yes: way('yes'), no: way('no') };
+  }
+  if (walked.kind !== 'outcome' || !walked.alike) return { act: markOf('leave') };
+  const { do: doing, verdict, say, not, again } = walked.action;
+  const general = wordsOf(known, doing);
+  return say === general.say && not === general.not
+    ? { act: markOf(doing) }
+    : { words: { do: doing, verdict, say, not, again } };
+};
+
 /** The mind of the whole knowledge. */
 export const mindOf = (known: Knowledge): Mind => {
   const matrix = matrixOf(known);
@@ -136,6 +161,14 @@ export const mindOf = (known: Knowledge): Mind => {
       );
     }),
   );
+  const freshAt = (stage: 'wet' | 'setting') =>
+    Object.fromEntries(
+      matrix.defects.flatMap((defect) => {
+        const way = freshWay(known, withFact(emptyCase(), 'stage', stage), defect, markOf);
+        return 'act' in way && acts[way.act] === 'leave' ? [] : [[defect, way]];
+      }),
+    );
+  const fresh = { wet: freshAt('wet'), setting: freshAt('setting') };
   return {
     matrix,
     names: known.defects.map(({ name }) => name),
@@ -147,6 +180,7 @@ export const mindOf = (known: Knowledge): Mind => {
     hands,
     acts,
     words: acts.map((act) => wordsOf(known, act)),
+    fresh,
     fired: known.rules
       // A rule is told of a post only where a fact of it fires it; the others stand before their steps.
       .filter(({ kind, always, when }) => (kind === 'stop' || always) && when && !('not' in when))

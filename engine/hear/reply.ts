@@ -82,6 +82,10 @@ const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told 
       short: `${now.verdict}. ${firstSentence(now.say)} ${wary}`,
       long: `${now.verdict}. ${now.say} ${wary}`,
     };
+  if (now.hangs) {
+    const held = `${now.verdict} until we know which it is. ${now.not}`;
+    return { short: held, long: held };
+  }
   const forbids = /^(?:no|nothing|do not|don[’']t)\b/i.test(now.not);
   if (!QUIET.includes(now.do))
     return {
@@ -224,12 +228,20 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const drying = fresh ? heard?.stillDrying : undefined;
   const what = drying?.answer ?? whatItIs(considered);
   const doing = ordersOf(now, firm, firm ? '' : atOnce);
-  const again = firm && now ? now.again : '';
-  const kept = firm && now && KEPT.includes(now.do) && !warnings.length ? KEEP_IT : '';
+  // What hangs on a question is looked into now: there is nothing to wait for yet.
+  const settled = firm && !now?.hangs ? now : undefined;
+  const again = settled?.again ?? '';
+  const kept = settled && KEPT.includes(settled.do) && !warnings.length ? KEEP_IT : '';
   const check = asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
   const shortCheck = fresh ? '' : firstSentence(check);
-  const way = drying?.lead ?? (firm ? 'What to do, step by step:' : 'What it is, and what to do:');
+  const way =
+    drying?.lead ??
+    (now?.hangs
+      ? 'A question or two there tell what may be done now:'
+      : firm
+        ? 'What to do, step by step:'
+        : 'What it is, and what to do:');
   const otherFlaws = likely
     .slice(1, 3)
     .filter(({ chance }) => chance >= 0.1)

@@ -26,6 +26,12 @@ export const Defect = z.strictObject({
     .max(240)
     .optional()
     .describe('What is done this minute, before anything is asked: a spill that stands there.'),
+  'at-once-for': z
+    .enum(['spill', 'coat'])
+    .optional()
+    .describe(
+      'When that is said of a story: where it tells of a fresh spill, or of a coat that may still be fresh.',
+    ),
   'while-setting': z
     .string()
     .min(40)

@@ -26,7 +26,9 @@ export const ear = (): Ear => ({
     }),
   ),
   atOnce: Object.fromEntries(
-    knowledge.defects.flatMap(({ id, 'at-once': says }) => (says ? [[id, says]] : [])),
+    knowledge.defects.flatMap(({ id, 'at-once': says, 'at-once-for': of = 'spill' }) =>
+      says ? [[id, { says, of }]] : [],
+    ),
   ),
   whileSetting: Object.fromEntries(
     knowledge.defects.flatMap(({ id, 'while-setting': says }) => (says ? [[id, says]] : [])),

@@ -2,7 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { HELD, LONGEST, readState, writeState } from '../../site/client/tell/state.ts';
-import { chanceSaid, factWords, tellsOfAnother, withNamed } from '../../site/client/tell/words.ts';
+import {
+  chanceSaid,
+  factWords,
+  tellsOfAnother,
+  thisMinute,
+  withNamed,
+} from '../../site/client/tell/words.ts';
 
 const name = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/).filter((word) => word !== 'constructor');
 
@@ -58,6 +64,7 @@ describe('the words of facts', () => {
     expect(factWords(LISTS, 'hours-since-coat', 2, [1.6, 2.6])).toBe('Laid about 2 hours ago');
     expect(factWords(LISTS, 'hours-since-coat', 1, [0.8, 1.3])).toBe('Laid about 1 hour ago');
     expect(factWords(LISTS, 'hours-since-coat', 72, [58, 94])).toBe('Laid about 3 days ago');
+    expect(factWords(LISTS, 'hours-since-coat', 9000, [9000, 9000])).toBe('Laid a year or more ago');
     expect(factWords(LISTS, 'air-celsius', 10)).toBe('About 50 °F (10 °C)');
   });
 
@@ -68,6 +75,44 @@ describe('the words of facts', () => {
       'may be',
       'less likely',
     ]);
+  });
+});
+
+describe('what is done this minute', () => {
+  /** Invented lines: one for a spill, one for oil that still flows. */
+  const LINES = {
+    'white-rings': { says: 'Blot it.', of: 'spill' },
+    'sticky-oil': { says: 'Wipe it.', of: 'coat' },
+  } as const;
+  const minute = (text: string, defect: string, hours?: number) =>
+    thisMinute(
+      LINES,
+      { likely: [], stage: undefined, warnings: [] } as unknown as Parameters<typeof thisMinute>[1],
+      [{ defect, name: defect, span: { from: 0, to: 1 }, denied: false }],
+      {
+        text,
+        facts: hours === undefined ? [] : [{ fact: 'hours-since-coat', value: hours, rests: [], sure: 0.9 }],
+      } as unknown as Parameters<typeof thisMinute>[3],
+    );
+
+  it.each([
+    'My client called, the table I did two years ago has a white ring from a hot cup',
+    'white ring on the table I sold two years ago',
+    'my client says the table has a white ring',
+    'White rings from a hot cup on an old shellac table',
+  ])('is nothing where no spill is fresh: %s', (text) => expect(minute(text, 'white-rings')).toBeUndefined());
+
+  it.each([
+    'I just put a wet glass on my shellac table and there is a white ring',
+    'spilled water on the table I did two years ago, it is going white',
+    'a glass fell over a minute ago, white spot',
+    'there is water on it now, and it turns white',
+  ])('comes first where one is told: %s', (text) => expect(minute(text, 'white-rings')).toBe('Blot it.'));
+
+  it('is of oil that may still flow, not of last month’s', () => {
+    expect(minute('oiled the bench, sticky', 'sticky-oil')).toBe('Wipe it.');
+    expect(minute('oiled the bench an hour ago, sticky', 'sticky-oil', 1)).toBe('Wipe it.');
+    expect(minute('oiled the bench last month, sticky', 'sticky-oil', 700)).toBeUndefined();
   });
 });
 

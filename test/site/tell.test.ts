@@ -340,3 +340,57 @@ it('does not ask on the page of the flaw what was told here', async () => {
   expectQuiet(opened);
   await opened.close();
 });
+
+it.each([
+  ['Wet', /^Hands off/],
+  ['Setting', /^Hands off/],
+  ['Dry to the touch', /^Leave it to dry/],
+  ['Ready for a coat', /^Find the cause first/],
+  ['Cured', /^Find the cause first/],
+])('has the verdict in sight after a tap on how dry it is: %s', async (stage, verdict) => {
+  const opened = await openPage({ ...PHONE, viewport: { width: 390, height: 844 } });
+  const { page } = opened;
+  const story = 'little bubbles all over the dresser this morning, I coated it last night';
+  await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
+  await page.getByRole('button', { name: new RegExp(`^${stage}`) }).tap();
+  const heading = page.locator('.understood h2.verdict');
+  await expect.poll(() => heading.first().innerText()).toMatch(verdict);
+  const box = await heading.first().boundingBox();
+  expect(box?.y).toBeGreaterThanOrEqual(0);
+  expect(box?.y).toBeLessThan(200);
+  // While anything is asked, that comes before an answer to send.
+  const next = page.locator('.understood .next');
+  if (await next.count())
+    expect((await next.boundingBox())?.y).toBeLessThan((await page.locator('.reply').boundingBox())?.y ?? 0);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it.each([
+  ['there are runs on the door, poly still wet', 'lift', /nearly dry brush/],
+  ['a pool in the corner, still wet', 'leave', /hangs on one more answer/],
+])('says of a wet coat what the page of the flaw says, on its band: %s', async (story, band, says) => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
+  const verdict = page.locator('.understood h2.verdict');
+  await verdict.waitFor();
+  expect(await verdict.getAttribute('class')).toBe(`verdict ${band}`);
+  expect(await page.locator('.understood').innerText()).toMatch(says);
+  expect(await page.locator('.understood').innerText()).not.toMatch(/tweezers|No brush/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('says nothing of blotting a ring that nobody spilled now', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  const story = 'My client called, the table I did two years ago has a white ring from a hot cup';
+  await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
+  await page.getByRole('heading', { name: 'Find the cause first' }).waitFor();
+  const told = await page.locator('.understood').innerText();
+  expect(told).not.toMatch(/This minute|Blot/);
+  expect(told).not.toContain('375 days');
+  expectQuiet(opened);
+  await opened.close();
+});

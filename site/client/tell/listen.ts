@@ -151,7 +151,7 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
     at(stage ? nowUrl(defect, considered.overdue ? 'overdue' : stage) : defectUrl(defect));
   const which = isWhich({ heard, named, considered });
   const page = which || Object.keys(told).length ? undefined : pageFor(index, mind, heard);
-  const atOnce = thisMinute(ear.atOnce, considered, named);
+  const atOnce = thisMinute(ear.atOnce, considered, named, heard);
   return {
     heard,
     named,

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { byTime } from '#engine/hear.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { ruleUrl } from '../../shared/urls.ts';
@@ -63,22 +63,37 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     go(NOTHING_TOLD);
     field.current?.focus();
   };
+  /** What her tap has changed must be seen: the verdict comes to the top, or what is asked next. */
+  const tapped = useRef(false);
+  const answered = (next: TellState) => {
+    tapped.current = true;
+    answers.current?.focus({ preventScroll: true });
+    go(next);
+  };
+  useLayoutEffect(() => {
+    if (!tapped.current) return;
+    tapped.current = false;
+    const place =
+      answers.current?.querySelector('.stop-rule, .verdict') ?? answers.current?.querySelector('.next');
+    place?.scrollIntoView({ block: 'start', behavior: 'instant' });
+  }, [state]);
   const tellMore = (name: string, value: string) => {
-    go({ ...state, told: { ...state.told, [name]: value }, off: state.off.filter((one) => one !== name) });
-    answers.current?.focus();
+    answered({
+      ...state,
+      told: { ...state.told, [name]: value },
+      off: state.off.filter((one) => one !== name),
+    });
   };
   /** It is the piece on the clock: what its card and the clock know of it goes along. */
   const takePiece = async (piece: RunningCoat) => {
     const known = await unlessOffline(
       (async () => (await late(() => import('./of-piece.ts'))).takeInHand(piece))(),
     );
-    go({ ...state, told: { ...known, ...state.told, stage: piece.stage } });
-    answers.current?.focus();
+    answered({ ...state, told: { ...known, ...state.told, stage: piece.stage } });
   };
   const takeOff = (name: string) => {
     const { [name]: _, ...rest } = state.told;
-    go({ ...state, told: rest, off: [...new Set([...state.off, name])] });
-    answers.current?.focus();
+    answered({ ...state, told: rest, off: [...new Set([...state.off, name])] });
   };
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
@@ -92,6 +107,8 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const firm = found !== undefined && isFirm(found.considered);
   /** An answer to send is what is wanted: whose piece it is may know what is asked, whoever answers may not. */
   const toSend = others || wantsReply(state.text, pasted);
+  /** What is settled can be sent on at once; where she is asked something yet, that comes first. */
+  const first = (firm && !found.considered.next) || toSend || calls || Boolean(page);
   const silent = found !== undefined && !which && hearsNothing(found);
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm && !page;
@@ -185,13 +202,14 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
             <Verdict
               considered={found.considered}
               named={found.named}
+              heard={found.heard}
               mind={listening.ear.mind}
               ear={listening.ear}
               coat={coat}
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
             {page && !calls && stops && !isTold && <PageFor {...page} />}
-            {(firm || toSend || !silent) && reply}
+            {first && reply}
             {each && flaws}
             {silent && <SearchFor words={state.text} />}
             {!calls && !page && !silent && (
@@ -216,6 +234,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               takeOff={takeOff}
             />
             {!each && flaws}
+            {!first && !silent && reply}
           </>
         )}
       </div>

@@ -1,5 +1,5 @@
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
-import type { Considered, Mind, ToldRule } from '#engine/hear.ts';
+import type { Considered, Heard, Mind, ToldRule } from '#engine/hear.ts';
 import { callsIn, namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
@@ -18,6 +18,7 @@ export const isFirm = ({ now, stage, warnings }: Considered): boolean =>
 type Props = {
   readonly considered: Considered;
   readonly named: readonly NamedFlaw[];
+  readonly heard: Pick<Heard, 'text' | 'facts'>;
   readonly mind: Mind;
   readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce' | 'places'>;
   /** Something is told of the film, so what hands do meanwhile can be said before it is known how dry it is. */
@@ -88,6 +89,14 @@ const Warning = ({ rule }: { readonly rule: ToldRule }) =>
     </section>
   );
 
+/** A film that can wait, and what each is while nobody knows what to do with it. */
+const BEARS = {
+  'dry-to-touch': 'It is dry to the touch, so nothing is lost by waiting.',
+  recoatable: 'It is ready for a coat, but a coat on top shuts the flaw in.',
+  cured: 'Cured: it can be worked on, once you know what it is.',
+  overdue: 'Sticky long past its time: what it needs hangs on the cause.',
+} as const;
+
 /** The flaws that she names beside the one that the verdict speaks of, with the way to each. */
 const AlsoNamed = ({
   named,
@@ -109,7 +118,7 @@ const AlsoNamed = ({
 );
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) => {
+export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, coat }: Props) => {
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(({ say }) => namesNumber(say));
   const fresh = stage === 'wet' || stage === 'setting';
@@ -117,6 +126,10 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
   const dries = stage === 'dry-to-touch' && now !== undefined && !now.remedy;
   const until = fresh ? 'Until when?' : 'When can it be worked on?';
   const [first] = likely;
+  const minute = thisMinute(ear.atOnce, considered, named, heard);
+  /** It can wait, and hands are not known yet. */
+  const asks = ofFilm && stage !== undefined && !fresh && !isFirm(considered) && !minute && !call.length;
+  const bears = stage && !fresh ? BEARS[considered.overdue ? 'overdue' : stage] : undefined;
   const together =
     now !== undefined &&
     stage !== undefined &&
@@ -128,7 +141,6 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
     : first && first.chance >= LIKELY
       ? [first.defect]
       : [];
-  const minute = thisMinute(ear.atOnce, considered, named);
   const open = ofFilm && considered.next?.kind === 'stage' && !minute && !call.length;
   return (
     <Here.Provider value={placeHere(ear.places)}>
@@ -153,10 +165,18 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
           <p class="why">No brush, no finger and no new coat before you know how dry it is.</p>
         </section>
       )}
+      {asks && (
+        <section>
+          <h2 class="verdict wait">
+            <span>Find the cause first</span>
+          </h2>
+          <p class="why">{bears} No sanding and no new coat before that.</p>
+        </section>
+      )}
       {now && isFirm(considered) && (
         <section>
-          <h2 class={`verdict ${now.remedy ? 'repair' : fresh || !now.sure ? 'leave' : 'wait'}`}>
-            <span>{now.verdict}</span>
+          <h2 class={`verdict ${now.do}`}>
+            <span>{now.hangs ? `${now.verdict} until you know` : now.verdict}</span>
           </h2>
           {together && <p class="of">The same for {named.length > 2 ? 'all' : 'both'} that you name.</p>}
           {fresh &&
@@ -165,8 +185,19 @@ export const Verdict = ({ considered, named, mind, ear, ofFilm, coat }: Props) =
                 {(stage === 'setting' && ear.whileSetting[defect]) || ear.whileWet[defect]}
               </p>
             ))}
-          <p class="why">{now.say}</p>
-          <p class="not">{now.not}</p>
+          {now.hangs ? (
+            <p class="why">Do nothing to it yet: what hands may do hangs on one more answer.</p>
+          ) : (
+            <>
+              <p class="why">{now.say}</p>
+              <p class="not">{now.not}</p>
+            </>
+          )}
+          {now.hangs && first && !considered.next && (
+            <a class="tape strip" href={nowUrl(first.defect, stage)}>
+              <b>Find what to do now</b> <span>A question or two, and what you told goes along.</span>
+            </a>
+          )}
           {!together && others.length > 0 && <AlsoNamed named={others} stage={stage} />}
           {(fresh || dries) && (
             <a class="tape strip" href={CLOCK}>

@@ -1,10 +1,11 @@
 import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { type Considered, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
+import { type Considered, type Heard, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
 import { inUnit, sayLong } from '#engine/plain/say-span.ts';
 import { lower } from '#engine/plain/text.ts';
 import { HOUR_MIN } from '#engine/plain/time.ts';
+import type { AtOnce } from '../../shared/ear.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
 /** The facts that are told by a choice, as the forms word them. */
@@ -16,8 +17,12 @@ const WIDE = 2;
 /** From here on, hours, a guess is told in days. */
 const DAYS_FROM = 36;
 
+/** The most that a coat's age is told in hours: that long or longer. */
+const YEAR_FROM = 8760;
+
 /** So long ago, hours, as people say it: nobody means 1.6 to 2.6 hours, or 43 minutes. */
 const ago = (from: number, to: number, hours: number): string => {
+  if (from >= YEAR_FROM) return 'a year or more';
   const unit = hours < 1 ? 'min' : hours < DAYS_FROM ? 'h' : 'day';
   const step = unit === 'min' ? 5 : 1;
   const about = (time: number) => Math.max(step, Math.round(inUnit(time * HOUR_MIN, unit) / step) * step);
@@ -101,15 +106,29 @@ export const wantsReply = (text: string, pasted: boolean): boolean =>
 /** From here on what is said of one flaw may calm her, or send her at once. */
 export const LIKELY = 0.5;
 
+/** Words of something that happens now: a ring from last year needs no cloth this minute. */
+const JUST_NOW =
+  /\bjust\b|\b(?:right|even|only) now\b|\bon (?:it|there|the \w+) now\b|\bthis (?:minute|moment|second)\b|\b(?:seconds?|minutes?|moment) ago\b|\bspil(?:l|t)|\bknocked over\b|\bpuddle/i;
+/** After so many hours no oil flows any more. */
+const FLOWS = 12;
+
+/** Whether a story tells of what the line is for: a fresh spill, or a coat that may still be fresh. */
+const isNow = ({ of }: AtOnce, { text, facts }: Pick<Heard, 'text' | 'facts'>): boolean => {
+  if (of === 'spill') return JUST_NOW.test(text);
+  const laid = facts.find(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE);
+  return laid === undefined || Number(laid.value) < FLOWS;
+};
+
 /** What is done before the first question of all: a spill that stands there does not wait for it. */
 export const thisMinute = (
-  atOnce: Readonly<Record<string, string>>,
+  atOnce: Readonly<Record<string, AtOnce>>,
   { likely: [first], stage, warnings }: Considered,
   named: readonly NamedFlaw[],
+  heard: Pick<Heard, 'text' | 'facts'>,
 ): string | undefined =>
   // Harm that is under way comes before any film: hot rags before the oil that is still open.
   stage === 'wet' || stage === 'setting' || warnings.some((rule) => rule.atOnce?.length)
     ? undefined
     : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
-        .map((defect) => atOnce[defect])
-        .find(Boolean);
+        .flatMap((defect) => entryOf(atOnce, defect) ?? [])
+        .find((line) => isNow(line, heard))?.says;

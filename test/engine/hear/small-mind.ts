@@ -71,6 +71,7 @@ export const mind = (more: Partial<Mind> = {}): Mind => ({
     ...STAGES.slice(3).map(() => [[1], [2], [1, 2], [0]]),
     [[4], [4], [4], [4]],
   ],
+  fresh: { wet: {}, setting: {} },
   fired: [],
   dangers: [],
   ...more,
