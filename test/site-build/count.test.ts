@@ -1,14 +1,14 @@
-/** What a page says of how many questions are usual is what most ways through the tree ask, each counted by itself. */
+/** What a page says of how many questions there may be holds for every way through the tree, each counted by itself. */
 import { expect, it } from 'vitest';
 import { addressOf, nodesOf, readAddress, type TreeNode } from '#engine/index.ts';
 import { countOf } from '../../site/build/count.ts';
 import { known } from '../content/real/knowledge.ts';
 
-/** The bounds that a page names: "usually 3 or 4 in all", "usually 4 in all", "usually the last". */
-const boundsOf = (count: string, number: number): readonly [number, number] | undefined => {
-  if (count.endsWith('usually the last')) return [number, number];
-  const [, least, most = least] = /usually (\d+)(?: (?:or|to) (\d+))? in all$/.exec(count) ?? [];
-  return least === undefined ? undefined : [Number(least), Number(most)];
+/** The most that a page names: "up to 4 in all", "Question 2 of 4", "the last". */
+const mostOf = (count: string, number: number): number | undefined => {
+  if (count.endsWith(', the last')) return number;
+  const [, most] = /, up to (\d+) in all$/.exec(count) ?? / of (\d+)$/.exec(count) ?? [];
+  return most === undefined ? undefined : Number(most);
 };
 
 /** From here on a page has few enough ways behind it to be told one by one. */
@@ -28,14 +28,10 @@ const waysFrom = (
     waysFrom(nodes, addressOf(stage, [...answers, [question, answer]])),
   );
   if (!yes || !no || yes === 'leaves' || no === 'leaves') return 'leaves';
-  // Both are as likely, however many ways lie behind each.
-  return [
-    ...yes.flatMap((way) => Array<number>(no.length).fill(way)),
-    ...no.flatMap((way) => Array<number>(yes.length).fill(way)),
-  ];
+  return [...yes, ...no];
 };
 
-it('names bounds that at least half of all ways keep, and no wider than they are met', () => {
+it('names the most that any way asks, and no more', () => {
   let named = 0;
   for (const { id } of known.defects) {
     const nodes = new Map([...nodesOf(known, id)].map((node) => [node.address.join('/'), node]));
@@ -45,16 +41,32 @@ it('names bounds that at least half of all ways keep, and no wider than they are
       if (ways === 'leaves') continue;
       const number = readAddress(known, node.address).answers.length + 1;
       const says = countOf(known, id, node);
-      const bounds = boundsOf(says, number);
-      if (!bounds) continue;
+      const most = mostOf(says, number);
+      if (most === undefined) continue;
       named += 1;
-      const within = ways.filter((way) => way >= bounds[0] && way <= bounds[1]).length / ways.length;
-      expect(within, `${id}/${node.address.join('/')}: ${says}`).toBeGreaterThanOrEqual(0.5);
-      expect(ways, says).toContain(bounds[0]);
-      expect(ways, says).toContain(bounds[1]);
+      expect(most, `${id}/${node.address.join('/')}: ${says}`).toBe(Math.max(...ways));
     }
   }
   expect(named).toBeGreaterThan(300);
+});
+
+it('never says more after a Yes or a No than it said before', () => {
+  const nodes = [...nodesOf(known, 'bubbles')].filter(
+    ({ walked, handover, address }) =>
+      walked.kind === 'question' && !handover && !address.join().includes('unsure'),
+  );
+  for (const node of nodes) {
+    const { stage, answers } = readAddress(known, node.address);
+    const before = nodes.find(
+      ({ address }) =>
+        answers.length && address.join('/') === addressOf(stage, answers.slice(0, -1)).join('/'),
+    );
+    if (!before) continue;
+    const [was, is] = [before, node].map((one) =>
+      mostOf(countOf(known, 'bubbles', one), readAddress(known, one.address).answers.length + 1),
+    );
+    expect(is, node.address.join('/')).toBeLessThanOrEqual(was ?? 0);
+  }
 });
 
 it('counts what a flaw asks to which another leads', () => {
@@ -65,6 +77,8 @@ it('counts what a flaw asks to which another leads', () => {
   const leading = at('stage-recoatable/there-while-coating-yes/drew-back-yes');
   const third = at('stage-recoatable/there-while-coating-yes/drew-back-no');
   expect(leading?.handover).toBe('fisheyes');
-  expect(first && countOf(known, 'bubbles', first)).toMatch(/^Question 1, usually \d+ (or|to) \d+ in all$/);
-  expect(third && countOf(known, 'bubbles', third)).toMatch(/^Question 3, usually /);
+  expect(first && countOf(known, 'bubbles', first)).toMatch(/^Question 1, up to \d+ in all$/);
+  expect(third && countOf(known, 'bubbles', third)).toMatch(
+    /^Question 3(?:, up to \d+ in all|, the last| of \d+)$/,
+  );
 });
