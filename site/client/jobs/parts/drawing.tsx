@@ -2,13 +2,8 @@ import { withFilmIn } from '#engine/calc/say-film.ts';
 import { layersOf, sectionOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { sourceUrl } from '../../../shared/urls.ts';
-import looks from '../../../styles/jobs-film.css?inline';
-import colors from '../../../styles/tokens-film.css?inline';
-import { wear } from '../../shared/late-style.ts';
 import type { JobsData } from './data.ts';
-
-wear(colors);
-wear(looks);
+import './film-look.ts';
 
 /** Room beside the film for the warning's line. */
 const PAD = 2;

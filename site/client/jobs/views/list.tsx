@@ -11,6 +11,7 @@ import type { Listed } from '../store/listed.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
 import type { SetAside } from '../store/records.ts';
 import { CardRow } from './card-row.tsx';
+import '../parts/film-look.ts';
 import { Act, Adopted } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
 import { AsideList } from './set-aside.tsx';
