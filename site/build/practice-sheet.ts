@@ -3,17 +3,17 @@ import { dealPractice, type PracticeItem } from '#engine/practice.ts';
 import { readPractice } from '../../content/tools/practice.ts';
 import type { NamedBoard } from './pictures/boards.ts';
 
-/** The boards of the printed sheet: nine that a beginner meets first, one of them sound. Any seed would do as well. */
+/** The boards of the printed sheet: nine that a beginner meets first, one of them sound. Each shows its flaw at 60 mm. */
 const ON_THE_SHEET = [
   ['bubbles', 101],
-  ['lap-marks', 102],
-  ['hairs-and-dust', 103],
+  ['lap-marks', 112],
+  ['hairs-and-dust', 107],
   ['runs-and-sags', 104],
   ['sound', 105],
   ['fisheyes', 106],
-  ['sanding-scratches', 107],
+  ['white-rings', 111],
   ['pools', 108],
-  ['cloudy-film', 109],
+  ['cloudy-film', 112],
 ] as const;
 
 export const sheetItems = (known: Knowledge): readonly PracticeItem[] => {

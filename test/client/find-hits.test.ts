@@ -18,6 +18,14 @@ describe('the pages that are listed', () => {
 
   it('stay a guess where none does', () => expect(first('quantum bath salts')?.perhaps ?? true).toBe(true));
 
+  it('are a guess, and few, where they only speak of a word that is no name of theirs', () => {
+    const hits = hitsFor(index, 'ikea');
+    expect(hits.every(({ perhaps }) => perhaps)).toBe(true);
+    expect(hits.length).toBeLessThanOrEqual(3);
+    for (const named of ['lacquer', 'sealer', 'bubbles', 'spray can', 'tung oil'])
+      expect(first(named)?.perhaps, named).toBe(false);
+  });
+
   it('begin with the kind of finish where it is asked what one is', () => {
     expect(first('what is shellac')).toMatchObject({ kind: 'product', id: 'shellac', perhaps: false });
     expect(first('What’s shellac?')?.kind).toBe('product');

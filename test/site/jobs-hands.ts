@@ -13,9 +13,20 @@ export const soon = <T>(look: () => Promise<T> | T) => expect.poll(look, { timeo
 /** The store of the cards for such a page. */
 export const storeCode = (): Promise<string> => codeOf('site/client/jobs/store/index.ts', 'store');
 
+/** Says of a new piece what a card must know. */
+export const sayPiece = async (page: Page, base = 'chalk-paint'): Promise<void> => {
+  for (const [name, value] of [
+    ['kind', 'furniture'],
+    ['base', base],
+    ['tone', 'dark'],
+  ] as const)
+    await page.locator(`.about [name=${name}]`).selectOption(value);
+};
+
 export const makeCard = async (page: Page, name = 'Navy dresser'): Promise<string> => {
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill(name);
+  await sayPiece(page);
   await page.locator('.about [name=product]').selectOption('water-based-polyurethane');
   await page.locator('.about [name=age][value=none]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();

@@ -5,7 +5,17 @@ import { expect, it } from 'vitest';
 import { itAtLength, THOROUGH } from '../thorough.ts';
 import { AXE, axeFaults } from './axe.ts';
 import { expectQuiet, NARROW, openPage, PHONE } from './browser.ts';
-import { answer, cardsIn, JOBS, layCoat, makeCard, openFiles, openPiece, soon } from './jobs-hands.ts';
+import {
+  answer,
+  cardsIn,
+  JOBS,
+  layCoat,
+  makeCard,
+  openFiles,
+  openPiece,
+  sayPiece,
+  soon,
+} from './jobs-hands.ts';
 
 const sideways = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
@@ -120,6 +130,7 @@ itAtLength('tells every stop before a coat, one caution, and folds the others', 
   const { page, close } = await openPage(PHONE);
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill('Old dresser');
+  await sayPiece(page);
   await page.locator('.about [name=age][value=unknown]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).click();
@@ -301,13 +312,15 @@ itAtLength('reminds of a file after ten changes', async () => {
   await opened.close();
 });
 
-it('asks of old paint without an answer of its own', async () => {
+it('asks of the piece and of old paint without an answer of its own', async () => {
   const opened = await openPage(PHONE);
   const { page } = opened;
   await page.goto(`${JOBS}#new`);
   await page.getByLabel('Name of the piece').fill('Old dresser');
   await page.getByRole('button', { name: 'Make the card' }).click();
-  expect(await page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
+  for (const field of ['kind', 'base', 'tone', 'age'])
+    expect(await page.locator(`#plan-${field}-fault`).innerText()).toBe('Choose one of these.');
+  await sayPiece(page);
   expect(await page.locator('.about [name=age]:checked').count()).toBe(0);
   await page.getByLabel('Yes, from before 1993').check();
   await page.getByRole('button', { name: 'Make the card' }).click();

@@ -14,6 +14,7 @@ import {
   openPiece,
   putRecords,
   recordsIn,
+  sayPiece,
   soon,
 } from './jobs-hands.ts';
 
@@ -150,6 +151,7 @@ it.each(
   await soon(() => trouble(page)).toContain('This browser keeps nothing here');
   await page.getByRole('link', { name: 'New job card' }).click();
   await page.getByLabel('Name of the piece').fill('Navy dresser');
+  await sayPiece(page);
   await page.locator('.about [name=age][value=none]').check();
   await page.getByRole('button', { name: 'Make the card' }).click();
   await soon(() => trouble(page)).toContain('This browser keeps nothing here');

@@ -4,6 +4,11 @@ import { type FindIndex, find, type Hit, isNamedInSight } from '#engine/find.ts'
 /** Hits looked through for pages: those that have none must not push others out. */
 const LOOKED_AT = 30;
 
+/** So little chance has the first of pages that speak of a word but are not about it, such as a shop's name. */
+const WEAK = 0.08;
+/** Of those as many are worth a look. */
+const WEAK_SHOWN = 3;
+
 /** "What is shellac": what is explained is meant, not what goes wrong with it. */
 const WHAT_IS = /^\s*what(?:['’]?s|\s+(?:is|are))\s+(?:an?\s+|the\s+)?/i;
 
@@ -37,7 +42,11 @@ export const hitsFor = (index: FindIndex, words: string, typing = false): readon
   const first = explained(index, words);
   const isFirst = (hit: Hit) => first.some(({ kind, id }) => kind === hit.kind && id === hit.id);
   const found = find(index, words, { limit: LOOKED_AT, typing }).filter((hit) => !isFirst(hit));
-  return [...first.map((hit) => ({ ...hit, perhaps: false })), ...found]
+  const isWeak = !first.length && !typing && (found[0]?.score ?? 1) < WEAK;
+  return [
+    ...first.map((hit) => ({ ...hit, perhaps: false })),
+    ...(isWeak ? found.slice(0, WEAK_SHOWN).map((hit) => ({ ...hit, perhaps: true })) : found),
+  ]
     .filter(({ kind }, at) => at === 0 || kind !== 'product')
     .map((hit, at) => (at === 0 && hit.perhaps && isNamed(hit) ? { ...hit, perhaps: false } : hit));
 };

@@ -72,12 +72,14 @@ type Props = {
   readonly choice: Choice;
   readonly told: string;
   readonly planLink: string;
+  /** Nothing was said yet: the answer is that for the piece that the form begins with. */
+  readonly example: boolean;
   /** Nobody has said yet whether older paint lies below: the answer is that for a piece without. */
   readonly ageOpen: boolean;
 };
 
 /** One kind with its reason, what to mind, and why not the others; or a plain no. */
-const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: Props) => {
+const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen, example }: Props) => {
   if (!chosen)
     return (
       <>
@@ -115,6 +117,11 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen }: P
     <>
       {/* The form stands beside it, or right above; paper has none. */}
       <p class="of for-paper">{told}</p>
+      {example && (
+        <p class="small example">
+          For example, until you say yours: {told.split(' · ').slice(0, 2).join(', ')}
+        </p>
+      )}
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
@@ -242,6 +249,15 @@ export class WhichElement extends HTMLElement {
       wear: wanted.wear ?? 'normal',
       product: choice.chosen?.product.id ?? '',
     })}`;
-    render(<Chosen choice={choice} told={toldIn(form)} planLink={planLink} ageOpen={!draft['age']} />, place);
+    render(
+      <Chosen
+        choice={choice}
+        told={toldIn(form)}
+        planLink={planLink}
+        ageOpen={!draft['age']}
+        example={!location.hash}
+      />,
+      place,
+    );
   }
 }

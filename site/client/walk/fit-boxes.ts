@@ -128,6 +128,18 @@ const fitByPart = (row: HTMLElement): void => {
   row.querySelector('details')?.toggleAttribute('open', own || ways.some((way) => shown(way, '[data-rule]')));
 };
 
+/** Old paint is tested, once its age is told. */
+const TESTED = 'is-there-old-paint-below';
+
+/** What stands before the first step: a question while it is open, then what its answer asks for. */
+const firstOf = (behind: HTMLElement): string => {
+  if (behind.querySelector('[data-gate] fieldset')) return 'First a question, then ';
+  return behind.dataset['stops']?.split(' ').includes(TESTED) ? 'First a test, then ' : 'First a stop, then ';
+};
+
+/** It may go on a sentence that has begun. */
+const cased = (says: string, before: string): string => (before.startsWith('f') ? says.toLowerCase() : says);
+
 /** How many steps are in the order, told above them; what only some do is none, but where it stands in for its step. */
 const tellCount = (procedure: HTMLElement): void => {
   const inOrder = [...procedure.querySelectorAll<HTMLElement>('[data-steps] > li:not([hidden])')].filter(
@@ -137,7 +149,9 @@ const tellCount = (procedure: HTMLElement): void => {
   partIn(procedure, 'how-many')?.replaceChildren(counted(inOrder.length, 'step'));
   // What stood before them is over.
   const behind = procedure.querySelector<HTMLElement>('[data-stops]');
-  partIn(procedure, 'first')?.toggleAttribute('hidden', !behind?.dataset['stops']);
+  const first = partIn(procedure, 'first');
+  first?.toggleAttribute('hidden', !behind?.dataset['stops']);
+  if (first && behind) first.textContent = cased(firstOf(behind), first.textContent);
 };
 
 /** The steps of a repair with what stands before each; `whole` are the stops that close all of it. */

@@ -10,8 +10,14 @@ const PAD = 2;
 /** Height of a line of writing. */
 const LETTER = 14;
 
-/** The base alone needs no room above it. */
-const BARE = { width: 320, height: 60, base: 1, least: 22 };
+/** The base, and above it each coat, as high as its line is read at arm's length; many share the room of a few. */
+const BASE = 60;
+const COAT = 42;
+const MOST_ROOM = 240;
+const sizeOf = (coats: number) => {
+  const height = Math.min(MOST_ROOM, BASE + coats * COAT);
+  return { width: 320, height, base: BASE / height, least: 22 };
+};
 
 type Props = { readonly card: JobCard; readonly data: JobsData; readonly us: boolean };
 
@@ -24,7 +30,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
     card,
     layers,
     data,
-    bare ? BARE : undefined,
+    sizeOf(layers.layers.length),
     units,
   );
   return (
