@@ -73,8 +73,8 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   useLayoutEffect(() => {
     if (!tapped.current) return;
     tapped.current = false;
-    const place =
-      answers.current?.querySelector('.stop-rule, .verdict') ?? answers.current?.querySelector('.next');
+    // Stops and the verdict stand before all else; where there is neither, what is asked is the first.
+    const place = answers.current?.querySelector('section');
     place?.scrollIntoView({ block: 'start', behavior: 'instant' });
   }, [state]);
   const tellMore = (name: string, value: string) => {

@@ -10,19 +10,19 @@ import { known } from './knowledge.ts';
 const lesson = known.get('lesson', 'what-to-ask-for-it');
 const sheet = readFileSync(lesson.file, 'utf8').split(/^---$/m).slice(2).join('');
 
-/** The lines of a list, from the line that opens it to the one that gives its sum. */
+/** The rows of a table, from its head to the row that gives its sum. */
 const between = (from: string, to: RegExp): { readonly lines: readonly string[]; readonly sum: string } => {
   const rest = sheet.slice(sheet.indexOf(from) + from.length);
   const [list = '', sum = ''] = rest.split(to);
-  return { lines: list.split('\n').filter((line) => line.startsWith('- ')), sum };
+  return { lines: list.split('\n').filter((line) => line.startsWith('| ') && !line.startsWith('| -')), sum };
 };
-/** The figure behind the colon that ends a line. */
-const last = (line: string): number => Number(line.match(/: \$?([\d.]+)$/)?.[1]);
+/** The figure in the last column. */
+const last = (line: string): number => Number(line.match(/\| \$?([\d.]+) \|$/)?.[1]);
 const add = (figures: readonly number[]): number => figures.reduce((sum, one) => sum + one, 0);
 
-const materials = between('What it takes:', /^Materials: \*\*\$([\d.]+)/m);
-const hours = between('Hours:', /^Together: \*\*([\d.]+) hours/m);
-const whole = between('The sum:', /^Cost: \*\*\$([\d.]+)/m);
+const materials = between('| What it takes | |', /^\| \*\*Materials\*\* \| \*\*\$([\d.]+)/m);
+const hours = between('| Hours | |', /^\| \*\*Together\*\* \| \*\*([\d.]+)/m);
+const whole = between('| The sum | |', /^\| \*\*Cost\*\* \| \*\*\$([\d.]+)/m);
 
 it.each([
   ['materials', materials, 3],
