@@ -1,5 +1,9 @@
+import { answerBy } from '../case/answers.ts';
+import type { Answer } from '../case/case.ts';
 import { holds } from '../case/condition.ts';
+import type { Question } from '../model/question.ts';
 import { reached, STAGES, type Stage } from '../model/stage.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { Heard } from './heard.ts';
@@ -191,7 +195,7 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   const words = mind.words[mark];
   let now: ActNow | undefined = words && { ...words, sure: chance >= SURE_HANDS, flaw };
   if (isUrgent(stage, told)) {
-    const own = ownWay(mind, belief, stage, first);
+    const own = ownWay(mind, belief, told, stage, first);
     if (own && 'asks' in own) {
       const question = mayAsk(mind, belief, bears, own.asks) ? own.asks : undefined;
       const verdict = leaveIt(mind, now, flaw);
@@ -224,21 +228,39 @@ export const consider = (mind: Mind, evidence: Evidence): Considered => {
   return { likely, stage, overdue, warnings, belief, now, next: questionNext(mind, next) };
 };
 
+type AnswerNow = (question: string, known: Question['known']) => Answer | undefined;
+
+/** Where a way stands by the answers known; a question that changes nothing any more is passed over. */
+const wayNow = (way: FreshWay, answerNow: AnswerNow): FreshWay => {
+  if (!('asks' in way)) return way;
+  const answer = answerNow(way.asks, way.known);
+  if (answer === 'yes' || answer === 'no') return wayNow(way[answer], answerNow);
+  const [yes, no] = [wayNow(way.yes, answerNow), wayNow(way.no, answerNow)];
+  const alike =
+    ('act' in yes && 'act' in no && yes.act === no.act) ||
+    ('words' in yes && 'words' in no && yes.words.say === no.words.say);
+  return alike ? yes : { ...way, yes, no };
+};
+
 /** What the page of the likeliest flaw says of a coat that moves, as far as answers are known. */
 const ownWay = (
   mind: Mind,
   belief: Belief,
+  told: ToldFacts,
   stage: Stage,
   first: LikelyFlaw | undefined,
 ): FreshWay | undefined => {
   if (!first || first.chance < OWN || (stage !== 'wet' && stage !== 'setting')) return undefined;
-  let way = mind.fresh[stage][first.defect];
-  while (way && 'asks' in way) {
-    const answer = belief.known.get(way.asks);
-    if (answer !== 'yes' && answer !== 'no') break;
-    way = way[answer];
-  }
-  return way;
+  const way = entryOf(mind.fresh[stage], first.defect);
+  const fact = (name: string) => told[name];
+  return (
+    way &&
+    wayNow(
+      way,
+      (question, known) =>
+        belief.known.get(question) ?? answerBy((id) => (id === question ? known : undefined), fact, question),
+    )
+  );
 };
 
 /** A question of the table that is open and harms nothing now. */

@@ -58,7 +58,13 @@ export type ActWords = {
 export type FreshWay =
   | { readonly act: number }
   | { readonly words: ActWords }
-  | { readonly asks: string; readonly yes: FreshWay; readonly no: FreshWay };
+  | {
+      readonly asks: string;
+      /** What answers it by itself. */
+      readonly known: Question['known'];
+      readonly yes: FreshWay;
+      readonly no: FreshWay;
+    };
 
 /** A rule in the words that are told of a post. */
 export type ToldRule = {
@@ -130,7 +136,7 @@ const freshWay = (known: Knowledge, on: Case, defect: string, markOf: (act: stri
   if (walked.kind === 'question') {
     const { question } = walked;
     const way = (answer: 'yes' | 'no') => freshWay(known, withAnswer(on, question, answer), defect, markOf);
-    return { asks: question, yes: way('yes'), no: way('no') };
+    return { asks: question, known: known.get('question', question).known, yes: way('yes'), no: way('no') };
   }
   if (walked.kind !== 'outcome' || !walked.alike) return { act: markOf('leave') };
   const { do: doing, verdict, say, not, again } = walked.action;

@@ -376,8 +376,9 @@ it.each([
   const verdict = page.locator('.understood h2.verdict');
   await verdict.waitFor();
   expect(await verdict.getAttribute('class')).toBe(`verdict ${band}`);
-  expect(await page.locator('.understood').innerText()).toMatch(says);
-  expect(await page.locator('.understood').innerText()).not.toMatch(/tweezers|No brush/);
+  const first = page.locator('.understood section').first();
+  expect(await first.innerText()).toMatch(says);
+  expect(await first.innerText()).not.toMatch(/tweezers|No brush/);
   expectQuiet(opened);
   await opened.close();
 });

@@ -199,7 +199,7 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, coat }: P
             </a>
           )}
           {!together && others.length > 0 && <AlsoNamed named={others} stage={stage} />}
-          {(fresh || dries) && (
+          {(fresh || dries) && !now.hangs && (
             <a class="tape strip" href={CLOCK}>
               {coat?.stage === stage ? (
                 <>

@@ -57,6 +57,14 @@ describe('a flaw that is told in a coat that is wet', () => {
     });
   });
 
+  it('is not hung on what the time answers', () => {
+    const { now } = considered('I brushed poly on my coffee table 2 hrs ago, full of bubbles', {
+      stage: 'wet',
+    });
+    expect(now).toMatchObject({ do: 'leave' });
+    expect(now).not.toHaveProperty('hangs');
+  });
+
   it('hangs on nothing where every way leaves it alone', () => {
     const { now } = considered('water based poly went milky over navy, still wet');
     expect(now).toMatchObject({ do: 'leave', sure: true });
