@@ -11,7 +11,7 @@ const ON_THE_SHEET = [
   ['runs-and-sags', 104],
   ['sound', 105],
   ['fisheyes', 106],
-  ['white-rings', 111],
+  ['wrinkling', 103],
   ['pools', 108],
   ['cloudy-film', 112],
 ] as const;

@@ -8,7 +8,7 @@ import './film-look.ts';
 /** Room beside the film for the warning's line. */
 const PAD = 2;
 /** Height of a line of writing. */
-const LETTER = 14;
+const LETTER = 17;
 
 /** The base, and above it each coat, as high as its line is read at arm's length; many share the room of a few. */
 const BASE = 60;
@@ -51,7 +51,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
               width={wide}
               height={tall}
             />
-            <text class={kind} x={x + 10} y={y + tall / 2 + 4.5}>
+            <text class={kind} x={x + 10} y={y + tall / 2 + 5.5}>
               {label}
             </text>
           </g>
