@@ -126,7 +126,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
           choose={(name) => isKeyOf(POST_SIZES, name) && setSize(name)}
           of={keysOf(POST_SIZES).map((name) => [name, POST_SIZES[name].says])}
         />
-        <TextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} />
+        <TextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} rows={2} />
       </form>
       <div class="preview">
         <canvas

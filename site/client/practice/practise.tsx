@@ -49,6 +49,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
             <b>{LEVEL_WORDS[one][0]}</b> <span>{LEVEL_WORDS[one][1]}</span>
           </label>
         ))}
+        <p>{LEVEL_WORDS[level][1]}</p>
       </fieldset>
       <PracticeItemView
         key={item.id}

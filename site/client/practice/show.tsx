@@ -144,7 +144,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
     <>
       {slide && (
         <div class={`stage${slide.boards.length === 1 && !(told && slide.hidden) ? ' one' : ''}`} ref={stage}>
-          <h2>{slide.ask}</h2>
+          <h2>{(told && slide.boards.length === 1 && slide.boards[0]?.[0]) || slide.ask}</h2>
           <div class="big">
             {[...slide.boards, ...((told && slide.hidden) || [])].map(([name, recipe]) => (
               <PracticeBoard
@@ -201,6 +201,7 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
         </div>
       )}
       <form class="choose" onSubmit={(event) => event.preventDefault()}>
+        <p>Or choose what to show: its boards follow each other on the screen above.</p>
         <Choice
           label="A flaw, with what it is mistaken for"
           value={asked.get('flaw') ?? ''}

@@ -3,17 +3,28 @@ type Props = {
   readonly most: number;
   readonly value: string;
   readonly type: (value: string) => void;
+  /** So many lines of it are in sight. */
+  readonly rows?: number;
 };
 
 /** A line of text under its label, no longer than `most` letters. */
-export const TextLine = ({ label, most, value, type }: Props) => (
+export const TextLine = ({ label, most, value, type, rows = 1 }: Props) => (
   <label>
     {label}{' '}
-    <input
-      type="text"
-      maxLength={most}
-      value={value}
-      onInput={({ currentTarget }) => type(currentTarget.value)}
-    />
+    {rows > 1 ? (
+      <textarea
+        rows={rows}
+        maxLength={most}
+        value={value}
+        onInput={({ currentTarget }) => type(currentTarget.value.replaceAll('\n', ' '))}
+      />
+    ) : (
+      <input
+        type="text"
+        maxLength={most}
+        value={value}
+        onInput={({ currentTarget }) => type(currentTarget.value)}
+      />
+    )}
   </label>
 );
