@@ -8,7 +8,7 @@ import { Choice } from './choice.tsx';
 import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { drawPost, faceCame, POST_SIZES, type Post, type PostPicture, type PostSize } from './post.ts';
-import { TextLine } from './text-line.tsx';
+import { LongTextLine } from './text-line.tsx';
 
 const LONGEST_LINE = 110;
 
@@ -126,7 +126,7 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
           choose={(name) => isKeyOf(POST_SIZES, name) && setSize(name)}
           of={keysOf(POST_SIZES).map((name) => [name, POST_SIZES[name].says])}
         />
-        <TextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} rows={2} />
+        <LongTextLine label="Line of text" most={LONGEST_LINE} value={line} type={setOwn} />
       </form>
       <div class="preview">
         <canvas
