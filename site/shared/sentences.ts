@@ -1,4 +1,4 @@
-import { upper } from '#engine/plain/text.ts';
+import { ended, upper } from '#engine/plain/text.ts';
 
 const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
 
@@ -20,4 +20,7 @@ export const forbids = (sentence: string): boolean =>
   /^(?:Never|No|Not|Nothing|Nobody|Do not|Don’t|Keep out)\b/.test(sentence);
 
 /** The ways that an order leaves open, where it sets them off: `lay it flat; or put it into a tin`. */
-export const waysOf = (order: string): readonly string[] => order.split(/; (?=or )/).map(upper);
+export const waysOf = (order: string): readonly string[] => {
+  const ways = order.split(/; (?=or )/);
+  return ways.length > 1 ? ways.map((way) => ended(upper(way))) : ways.map(upper);
+};
