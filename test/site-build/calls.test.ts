@@ -102,7 +102,7 @@ it('parts what an order is about from what it says', () => {
 
 it('sets off the ways that an order leaves open, and only where it does so itself', () => {
   expect(waysOf('lay each cloth flat, or on a line; or put it in a tin.')).toEqual([
-    'Lay each cloth flat, or on a line',
+    'Lay each cloth flat, or on a line.',
     'Or put it in a tin.',
   ]);
   expect(waysOf('Rinse, or call.')).toEqual(['Rinse, or call.']);
