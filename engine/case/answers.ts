@@ -59,6 +59,15 @@ export const canCheck = (known: Knows<AnswerReads>, on: Case, question: string):
   return !stage || reached(stage, known.get('question', question)['safe-from']);
 };
 
+/**
+ * The stage that must be sure before a check is made, where what is told does not reach it. A film of which nothing is
+ * told may be wet: a walk to the cause may lead to such a check, but whoever asks it says first what it waits for.
+ */
+export const waitsFor = (known: Knows<AnswerReads>, on: Case, question: string): Stage | undefined => {
+  const from = known.get('question', question)['safe-from'];
+  return reached(stageOf(on) ?? 'wet', from) ? undefined : from;
+};
+
 /** A lookup for conditions: facts and answers alike. */
 export const lookupIn =
   (known: Knows<AnswerReads>, on: Case) =>

@@ -1,4 +1,4 @@
-import { type AnswerReads, canCheck, stageOf } from '../case/answers.ts';
+import { type AnswerReads, canCheck, stageOf, waitsFor } from '../case/answers.ts';
 import { type Case, withAnswer } from '../case/case.ts';
 import type { Knows } from '../knowledge/knowledge.ts';
 import type { Defect } from '../model/defect.ts';
@@ -47,7 +47,7 @@ export type Meaning = { readonly leaves: readonly Leaf[]; readonly action: Actio
 /** The check that decides between the causes still possible, and what either answer would mean. */
 export type Check = {
   readonly question: QuestionId;
-  /** The stage from which it harms nothing; undefined where it can be made now. */
+  /** The stage from which it harms nothing; undefined where it can be made now, whatever the film. */
   readonly from: Stage | undefined;
   /** An answer may call for a move that only an open film allows, so that the check is of use as long as it flows. */
   readonly passes: boolean;
@@ -94,8 +94,11 @@ type Outcome = LeftOpen &
 /** The cause alone, where the stage is left open: the remedy answers for every stage. */
 type AtCause = LeftOpen & { readonly kind: 'cause' };
 
-/** What she could not tell on the way here and still would decide, in the order met. */
-type Doubted = { readonly doubted: readonly QuestionId[] };
+/**
+ * What she could not tell on the way here and still would decide, in the order met, and the stage from which the check
+ * harms nothing, where nobody has told how dry the film is.
+ */
+type Doubted = { readonly doubted: readonly QuestionId[]; readonly from: Stage | undefined };
 
 /** Where a walk stands and what hands do there, without the words for it. */
 export type Decided<R = RuleEntry> = Common<R> &
@@ -220,7 +223,8 @@ export const walk = <R extends FiringRule>(
   const { leaves, met, stage, doubted, open, alike } = stand;
   const trace = traceOf(on, met);
   if (decided.kind === 'stage') return { ...decided, trace };
-  if (decided.kind === 'question') return { ...decided, doubted, trace };
+  if (decided.kind === 'question')
+    return { ...decided, doubted, from: waitsFor(known, on, decided.question), trace };
   const certain = leaves.length === 1;
   const goOn = doubted.length ? undefined : open;
   // Hands that hold off until a check is made are told which, though more could be asked for the cause.
@@ -254,7 +258,7 @@ const checkThatDecides = (
   };
   const checkBy = (question: QuestionId): Check => ({
     question,
-    from: canCheck(known, on, question) ? undefined : known.get('question', question)['safe-from'],
+    from: waitsFor(known, on, question),
     passes:
       stage === 'wet' && leaves.some((leaf) => !OF_ANY_FILM.includes(doingOf(known, on, leaf, stage).do)),
     yes: meaning(question, 'yes'),

@@ -23,6 +23,20 @@ export const STAGE_WORDS = {
 export const stageAsked = (stage: Standing): string =>
   stage === 'cured' ? 'Cured, or years old' : STAGE_WORDS[stage].name;
 
+/**
+ * What must be sure before a check that harms a wetter film, where nobody has told how dry it is: hands are off until it
+ * is told without the piece.
+ */
+export const FIRST_SURE = {
+  setting: { hold: 'Hands off while it flows', ask: 'Has a drip of it on paper stopped flowing?' },
+  'dry-to-touch': { hold: 'Hands off while it may be wet', ask: 'Is a drip of it on paper dry?' },
+  recoatable: {
+    hold: 'Hands off while it may be soft',
+    ask: 'Is a drip of it on paper hard, and the can’s recoat time past?',
+  },
+  cured: { hold: 'Hands off while it may be soft', ask: 'Is the can’s full cure time past?' },
+} as const satisfies Record<Exclude<Stage, 'wet'>, { hold: string; ask: string }>;
+
 /** How dry a coat is by the clock, as it stands in a sentence. */
 export const standingNow = (stage: Standing, sureness: 'surely' | 'probably'): string =>
   `${sureness === 'surely' ? '' : 'probably '}${STAGE_WORDS[stage].name.toLowerCase()}`;

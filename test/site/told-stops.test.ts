@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { known } from '../content/real/knowledge.ts';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
@@ -107,4 +108,22 @@ it('asks no touch in the search for the flaw of a coat that is known to be wette
   await dry.page.locator('[data-part=how]').waitFor();
   expect(new URL(dry.page.url()).pathname).toBe(on.address);
   await dry.close();
+});
+
+it('puts hands off, and what tells it without the piece, before every check of a film of which nothing is told', () => {
+  const held = new Set<string>();
+  const wrong: string[] = [];
+  for (const { address, html } of builtPages()) {
+    const id = /^\/defects\/[^/]+\/./.test(address) && /data-question="?([a-z0-9-]+)/.exec(html)?.[1];
+    if (!id || address.includes('/stage-')) continue;
+    const harms = known.get('question', id)['safe-from'] !== 'wet';
+    const before = html.slice(0, html.indexOf('<h1'));
+    if (before.includes('data-part="hold"') || before.includes('data-part=hold')) {
+      held.add(address);
+      if (!/Hands off while/.test(before)) wrong.push(address);
+    } else if (harms) wrong.push(address);
+  }
+  expect(wrong).toEqual([]);
+  expect(held.has('/defects/tacky-film/cause/')).toBe(true);
+  expect(held.size).toBeGreaterThan(50);
 });

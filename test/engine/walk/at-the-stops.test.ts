@@ -76,7 +76,12 @@ describe('at the stops of the real trees', () => {
     const always = ['families', 'fired', 'kind', 'leaves'];
     const decided = { stage: [], question: ['of', 'question'], cause: [], outcome: ['action', 'shared'] };
     const left = ['certain', 'check', 'unsureAt'];
-    const told = { stage: [], question: ['doubted'], cause: left, outcome: [...left, 'alike', 'goOn'] };
+    const told = {
+      stage: [],
+      question: ['doubted', 'from'],
+      cause: left,
+      outcome: [...left, 'alike', 'goOn'],
+    };
     const keys = (one: object) => Object.keys(one).sort();
     const [first] = real.defects;
     if (!first) throw new Error('a flaw');

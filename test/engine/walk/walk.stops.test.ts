@@ -4,8 +4,15 @@
  * all of them only where each asks for the same.
  */
 import { describe, expect, it } from 'vitest';
-import { canCheck } from '#engine/case/answers.ts';
-import { type Case, emptyCase, possible, type TreeNode, withAnswer, withFact } from '#engine/index.ts';
+import {
+  type Case,
+  emptyCase,
+  possible,
+  reached,
+  type TreeNode,
+  withAnswer,
+  withFact,
+} from '#engine/index.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { doingOf } from '#engine/walk/act.ts';
 import { decide, walk } from '#engine/walk/walk.ts';
@@ -90,8 +97,8 @@ describe.each(known.defects.map(({ id }) => id))('%s', (defect) => {
       const { met } = possible(known, on, defect);
       const one = met.find(({ question }) => question === check.question);
       expect(one?.answer === undefined || one.answer === 'unsure').toBe(true);
-      const now = canCheck(known, on, check.question);
-      expect(check.from).toBe(now ? undefined : known.get('question', check.question)['safe-from']);
+      const safeFrom = known.get('question', check.question)['safe-from'];
+      expect(check.from).toBe(reached(stage ?? 'wet', safeFrom) ? undefined : safeFrom);
       const onlyWet = leaves.some(
         (leaf) => stage === 'wet' && !WHATEVER_THE_FILM.includes(doingOf(known, on, leaf, stage).do),
       );
