@@ -1,5 +1,6 @@
 import { qrPath } from '../../shared/qr.ts';
 import { element } from '../shared/element.ts';
+import { ownOrigin } from './own-host.ts';
 
 /** Nobody types an address of more parts: the code has all of them. */
 const MANY = 4;
@@ -7,7 +8,8 @@ const SVG = 'http://www.w3.org/2000/svg';
 
 /** What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device. */
 const address = (): URL => {
-  const here = new URL(location.href);
+  const { pathname, search, hash } = location;
+  const here = new URL(pathname + search + hash, ownOrigin());
   if (!document.querySelector('[data-part=plan]:not([hidden])')) here.hash = '';
   return here;
 };
@@ -52,7 +54,8 @@ let shown: HTMLElement | undefined;
 addEventListener('beforeprint', () => {
   const main = document.querySelector('main');
   shown?.remove();
-  if (!main || main.querySelector('[data-part=code]')) return;
+  // The buyer of a piece has no cards: a code on the care card would lead to an empty list.
+  if (!main || main.querySelector('[data-part=code]') || document.body.dataset['view'] === 'care') return;
   shown = codeOf(address());
   main.prepend(shown);
 });

@@ -140,11 +140,13 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
     return () => removeEventListener('keydown', press);
   });
   const asked = new URLSearchParams(hash.slice(1));
+  // What a lone board was asked by gives way to its name, so that the room reads the answer where it read the question.
+  const lone = slide?.boards.length === 1 ? slide.boards[0]?.[0] : undefined;
   return (
     <>
       {slide && (
         <div class={`stage${slide.boards.length === 1 && !(told && slide.hidden) ? ' one' : ''}`} ref={stage}>
-          <h2>{(told && slide.boards.length === 1 && slide.boards[0]?.[0]) || slide.ask}</h2>
+          <h2 aria-live="polite">{(told && lone) || slide.ask}</h2>
           <div class="big">
             {[...slide.boards, ...((told && slide.hidden) || [])].map(([name, recipe]) => (
               <PracticeBoard
@@ -155,16 +157,13 @@ export const ShowPage = ({ dealer }: { readonly dealer: Dealer }) => {
                 height={BIG_HEIGHT}
                 called={told ? name : undefined}
               >
-                {told && <figcaption>{name}</figcaption>}
+                {told && !(lone && !slide.hidden) && <figcaption>{name}</figcaption>}
               </PracticeBoard>
             ))}
           </div>
           <div class="told-big" role="status">
-            {/* The name of a lone board stands beneath it already. */}
-            {told &&
-              slide.says
-                .filter((line) => !(slide.boards.length === 1 && line === slide.boards[0]?.[0]))
-                .map((line) => <p key={line}>{line}</p>)}
+            {/* The name of a lone board stands at the head already. */}
+            {told && slide.says.filter((line) => line !== lone).map((line) => <p key={line}>{line}</p>)}
           </div>
           <p class="acts">
             {slides.length > 1 && (
