@@ -7,7 +7,19 @@ export { type Can, cansFor, litersOf } from './schedule/amount.ts';
 export { type Build, buildOf } from './schedule/build.ts';
 export { type Dates, datesOf, type Use } from './schedule/dates.ts';
 export type { Night } from './schedule/dry.ts';
-export type { CanLabel, Job, Part, Parts, PlanProduct, Trial, Wear } from './schedule/job.ts';
+export type {
+  BothFaces,
+  CanLabel,
+  Job,
+  LoosePart,
+  Part,
+  Parts,
+  PlanProduct,
+  Trial,
+  Turning,
+  Wear,
+} from './schedule/job.ts';
+export type { Face } from './schedule/layings.ts';
 export type { CoatTimes, Outcome, Planned, Refusal } from './schedule/outcome.ts';
 export { areaOf, largestFace } from './schedule/piece.ts';
 export { schedule } from './schedule/plan.ts';

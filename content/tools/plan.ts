@@ -12,6 +12,11 @@ const mentions = (plan: Plan): Mention[] => [
       products.map((id, at): Mention => ({ kind: 'product', id, path: [table, row, 'products', at] })),
     ),
   ),
+  ...plan.turn.handled.flatMap(({ products = [] }, row) =>
+    products.map(
+      (id, at): Mention => ({ kind: 'product', id, path: ['turn', 'handled', row, 'products', at] }),
+    ),
+  ),
   ...plan.picks.map(
     ({ product: id }, row): Mention => ({ kind: 'product', id, path: ['picks', row, 'product'] }),
   ),

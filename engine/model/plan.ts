@@ -12,6 +12,15 @@ export const WEARS = ['low', 'normal', 'high'] as const;
 export const TRIALS = ['water', 'heat', 'child', 'food'] as const;
 /** The parts whose sizes are asked. */
 export const PARTS = ['top', 'side', 'front', 'leg'] as const;
+/** The parts that may come off and be turned: loose tops and shelves, drawer fronts and doors. */
+export const LOOSE_PARTS = ['top', 'front'] as const;
+/**
+ * When a part is turned that is coated on both faces. `each-coat`: after each coat, back then front. `each-face`: once,
+ * when the back has all its coats.
+ */
+export const TURNINGS = ['each-coat', 'each-face'] as const;
+/** What is said of the turning, and where. */
+const TURN_WORDS = ['wait', 'front-up', 'back-up', 'once', 'edges', 'rest'] as const;
 /** When to look, and for what. */
 const LOOKS = ['laid', 'dry', 'sanded', 'second', 'last', 'handed-over'] as const;
 
@@ -218,6 +227,30 @@ export const Plan = z.strictObject({
   buff: z
     .array(row({ families: z.array(Family).min(1), say: z.string().min(12) }))
     .describe('What is buffed once in the hour it is laid, when it is dry to the touch.'),
+  turn: z
+    .strictObject({
+      minutes: row({ 'a-part': z.number().min(0).max(60).describe('To turn one part, minutes.') }),
+      handled: z.array(
+        row({
+          families: z.array(Family).min(1),
+          products,
+          hours: span(0, 100).describe(
+            'From when on a coat can be turned, hours at 23 °C and 50 %; 0 where it is wiped off and leaves no film to print. Where no row is, as soon as it takes the next coat.',
+          ),
+        }),
+      ),
+      'all-coats': row({
+        hours: z
+          .number()
+          .min(1)
+          .max(500)
+          .describe(
+            'From when on a face with all its coats lies while the other gets its own, hours at 23 °C.',
+          ),
+      }),
+      says: z.record(z.enum(TURN_WORDS), row({ say: z.string().min(12) })),
+    })
+    .describe('What is coated on both faces: when it can be turned, and how.'),
   looks: z.array(
     z.strictObject({
       when: z.enum(LOOKS),

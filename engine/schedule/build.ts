@@ -23,7 +23,8 @@ export type Build = {
   readonly short: boolean;
 };
 
-const fits = (
+/** Whether a row of a table is for this product. */
+export const isFor = (
   row: { families: readonly string[]; products?: readonly string[] | undefined },
   product: PlanProduct,
 ) => row.families.includes(product.family) && (!row.products || row.products.includes(product.id));
@@ -52,9 +53,9 @@ const HAIR = 1e-9;
  */
 export const buildOf = (plan: PlanTables, job: Job, product: PlanProduct): Build | undefined => {
   const wetFilm = wetOf(job, product);
-  const row = plan.coats.find((one) => fits(one, product));
+  const row = plan.coats.find((one) => isFor(one, product));
   if (!wetFilm || !row) return undefined;
-  const film = plan.film.find((one) => fits(one, product));
+  const film = plan.film.find((one) => isFor(one, product));
   const [low, high] = job.label?.volumeSolids
     ? [job.label.volumeSolids, job.label.volumeSolids]
     : product['volume-solids'];

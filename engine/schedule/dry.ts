@@ -7,6 +7,7 @@ import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
 import { historyFrom, nightOf, nightsIn } from '../clock/nights.ts';
 import { DAY_MIN, MINUTE_MS, type Stretch } from '../plain/time.ts';
+import type { Laying } from './layings.ts';
 import type { Planning } from './planning.ts';
 
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
@@ -56,8 +57,9 @@ export const driedAt = (
 
 /** What one night does to a coat that is drying. */
 export type Night = Stretch & {
-  /** The coat that it falls on, from 1. */
+  /** The coat that it falls on, from 1, and its face. */
   readonly coat: number;
+  readonly face?: Laying['face'];
   /** Too cold to count on any drying at all. */
   readonly rests: boolean;
   /** How many times longer drying takes than by day. */
@@ -68,14 +70,15 @@ export type Night = Stretch & {
 export const nightsOn = (
   { plan, job, product, calendar }: Planning,
   wait: Stretch,
-  coat: number,
+  { number, face }: Laying,
 ): readonly Night[] => {
   const night = nightOf(plan, job);
   const least = job.label?.limits?.celsius?.from ?? product.limits.celsius[0];
   const slower = slowing(product.mechanism, 'light-use', job.day, night, 1);
   return nightsIn(plan, job, calendar, wait).map((stretch) => ({
     ...stretch,
-    coat,
+    coat: number,
+    ...(face && { face }),
     rests: night.celsius < least,
     slower,
   }));

@@ -1,7 +1,7 @@
 import type { Label } from '../calc/drying/label.ts';
 import type { ClockProduct } from '../clock/coat.ts';
 import type { ValueOf } from '../model/facts.ts';
-import type { PARTS, Plan, TRIALS, WEARS } from '../model/plan.ts';
+import type { LOOSE_PARTS, PARTS, Plan, TRIALS, TURNINGS, WEARS } from '../model/plan.ts';
 import type { Product } from '../model/product.ts';
 
 import type { Span } from '../plain/span.ts';
@@ -10,6 +10,12 @@ export type Part = (typeof PARTS)[number];
 export type Parts = Plan['presets'][number]['parts'];
 export type Wear = (typeof WEARS)[number];
 export type Trial = (typeof TRIALS)[number];
+
+export type LoosePart = (typeof LOOSE_PARTS)[number];
+export type Turning = (typeof TURNINGS)[number];
+
+/** The parts that are coated on both faces, and when they are turned. */
+export type BothFaces = { readonly parts: readonly LoosePart[]; readonly turned: Turning };
 
 /** All tables that planning reads; the ready-made pieces are for forms alone. */
 export type PlanTables = Omit<Plan, 'presets'>;
@@ -33,6 +39,8 @@ export type Job = {
   readonly piece: string;
   readonly kind: ValueOf<'piece'>;
   readonly parts: Parts;
+  /** Nothing where every part is coated on one face. */
+  readonly both?: BothFaces | undefined;
   readonly base: ValueOf<'base'>;
   /** Hours between laying the base and `start`; nothing where it is long dry or bare. */
   readonly baseHours?: number | undefined;

@@ -5,12 +5,16 @@ import type { SaidRule } from '../rules/rules.ts';
 import type { Build } from './build.ts';
 import type { Dates } from './dates.ts';
 import type { Night } from './dry.ts';
+import type { Laying } from './layings.ts';
+import type { FaceAreas } from './piece.ts';
 import type { PlanStep } from './steps.ts';
 import type { WetEdge } from './wet-edge.ts';
 
 /** What is known whether or not there is a plan. */
 export type Reckoned = {
+  /** All that is coated once in a coat: of what is turned, both faces. */
   readonly squareMeters: number;
+  readonly areas: FaceAreas;
   /** What to mind about this product for this use; nothing that forbids it. */
   readonly care: readonly FitnessRow[];
   readonly weatherCare: readonly string[];
@@ -21,6 +25,7 @@ export type Reckoned = {
 
 export type CoatTimes = Stretch & {
   readonly number: number;
+  readonly face?: Laying['face'];
   /** Dry to the touch, then ready for the next coat. */
   readonly touch: Stretch;
   readonly recoat: Stretch;

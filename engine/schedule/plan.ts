@@ -3,7 +3,7 @@ import type { Calendar } from '../clock/nights.ts';
 import { coatStep, factsOfLaying } from '../fitness/case.ts';
 import { judgeLaying, madeReadyBy } from '../fitness/judge.ts';
 import { underCan } from '../fitness/laying.ts';
-import { DAY_MS } from '../plain/time.ts';
+import { DAY_MS, type Stretch } from '../plain/time.ts';
 import { type Firing, fire, isOfSteps, type SaidRule } from '../rules/rules.ts';
 import { litersOf } from './amount.ts';
 import { buildOf } from './build.ts';
@@ -11,10 +11,9 @@ import { layCoats } from './coats.ts';
 import { type Dates, datesOf } from './dates.ts';
 import type { Job, PlanProduct, PlanTables } from './job.ts';
 import type { CoatTimes, Outcome, Reckoned, Refusal } from './outcome.ts';
-import { areaOf } from './piece.ts';
+import { faceAreasOf, turnedCount } from './piece.ts';
 import type { Planning } from './planning.ts';
 import { readyBase } from './ready-base.ts';
-import { workOn } from './session.ts';
 import { cautioned, type Raw } from './steps.ts';
 import { wetEdgeOf } from './wet-edge.ts';
 import { firstFit } from './windows.ts';
@@ -26,11 +25,13 @@ import { firstFit } from './windows.ts';
 export const schedule = (
   plan: PlanTables,
   known: Firing<SaidRule>,
-  job: Job,
+  asked: Job,
   told: PlanProduct,
   calendar: Calendar,
   units: Units = 'metric',
 ): Outcome => {
+  // Where there is none of what would be turned, nothing is.
+  const job = turnedCount(asked) > 0 ? asked : { ...asked, both: undefined };
   const product = underCan(told, job);
   const on = factsOfLaying(job, product);
   const { noes, wait, care, weatherCare } = judgeLaying(plan, known, job, product, {
@@ -39,10 +40,12 @@ export const schedule = (
   });
   const fired = fire(known, on, [...madeReadyBy(plan, job, product), coatStep(job, product)]);
   const whole = [...fired.stops, ...fired.cautions].filter((rule) => !isOfSteps(rule));
-  const squareMeters = areaOf(job.parts, plan.extra);
+  const areas = faceAreasOf(job, plan.extra);
+  const squareMeters = areas.back + areas.front;
   const build = buildOf(plan, job, product);
   const reckoned: Reckoned = {
     squareMeters,
+    areas,
     care,
     weatherCare,
     build,
@@ -56,10 +59,11 @@ export const schedule = (
   const planning: Planning = { plan, job, product, calendar, build };
   const base = readyBase(planning, wait);
   if (!base.ok) return refuse(base.no);
-  const laid = layCoats(planning, workOn(plan, job, squareMeters), base.value.ready, units);
+  const laid = layCoats(planning, areas, turnedCount(job), base.value.ready, units);
   if (!laid.ok) return refuse(laid.no);
-  const { coats, nights, openMinutes, last } = laid.value;
-  const dates = datesOf(plan, job, product.family, last.coat, last.dried['light-use'], last.dried.cure);
+  const { coats, nights, openMinutes, last, tops } = laid.value;
+  const latest = (moment: 'light-use' | 'cure') => latestOf(tops.map(({ dried }) => dried[moment]));
+  const dates = datesOf(plan, job, product.family, last.coat, latest('light-use'), latest('cure'));
   const steps = [...base.value.steps, ...laid.value.steps, ...stepsAfter(planning, last.coat, dates)];
   return {
     ...reckoned,
@@ -73,6 +77,12 @@ export const schedule = (
     cautions: whole,
   };
 };
+
+/** When all of them are over. */
+const latestOf = (all: readonly Stretch[]): Stretch => ({
+  from: Math.max(...all.map(({ from }) => from)),
+  to: Math.max(...all.map(({ to }) => to)),
+});
 
 /** The last look at the piece, and from when it may be used. */
 const stepsAfter = (

@@ -7,6 +7,7 @@ import type { GRITS, Step } from '../model/step.ts';
 import type { Stretch } from '../plain/time.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import type { Job, PlanProduct, PlanTables } from './job.ts';
+import type { Laying } from './layings.ts';
 import type { Planning } from './planning.ts';
 
 /** A step with its time but without its cautions. For a wait `to` is when it may be over, `surely` when it is. */
@@ -14,6 +15,7 @@ export type Raw = Stretch & {
   readonly kind:
     | 'wash'
     | 'test-patch'
+    | 'turn'
     | 'sand'
     | 'wipe'
     | 'coat'
@@ -24,6 +26,10 @@ export type Raw = Stretch & {
     | 'full-use';
   /** The coat that it belongs to, from 1; for a look the one looked at. */
   readonly coat?: number;
+  /** The face that it is done on; of a turning the one that is up then. Nothing where no part is turned. */
+  readonly face?: Laying['face'];
+  /** A wait until the part can be turned. */
+  readonly untilTurned?: true;
   readonly surely?: number;
   readonly grit?: (typeof GRITS)[number];
   readonly hours?: number;
