@@ -112,8 +112,15 @@ const contradictions = (
   return faults;
 };
 
+/** What is turned, of what there is. */
+const bothOf = ({ turned, ...told }: Values<typeof PLAN_FIELDS>): Job['both'] => {
+  const parts = told.both.filter((part) => facesOf(told, part).count > 0);
+  return parts.length ? { parts, turned } : undefined;
+};
+
 const jobOf = (told: Values<typeof PLAN_FIELDS>, label: CanLabel, start: number): Job => {
   const { preset, days } = told;
+  const both = bothOf(told);
   return {
     piece: told.piece,
     kind: preset === 'crib' || preset === 'valuable' ? preset : told.kind,
@@ -123,6 +130,7 @@ const jobOf = (told: Values<typeof PLAN_FIELDS>, label: CanLabel, start: number)
       front: facesOf(told, 'front'),
       leg: facesOf(told, 'leg'),
     },
+    ...(both && { both }),
     base: told.base,
     baseHours: told.base === 'bare-wood' ? undefined : told['base-age'],
     tone: told.tone,
@@ -191,9 +199,16 @@ export const readLink = (fragment: string): { readonly draft: Draft; readonly cu
 };
 
 /** Choices that a link names and the form does not offer: what stands there instead was not asked for. */
-const MUST_BE_OFFERED = ['base', 'product', 'tool', 'tone', 'wear', 'age', 'sheen', 'hardener'];
+const MUST_BE_OFFERED = 'both turned base product tool tone wear age sheen hardener'.split(' ');
+/** Ticks in any order say the same. */
+const inOrder = (text: string): string => text.split(',').toSorted().join();
 export const notOffered = (linked: Draft, shown: Draft): readonly FieldFault[] =>
-  MUST_BE_OFFERED.filter((field) => linked[field] && linked[field] !== shown[field]).map((field) => ({
+  MUST_BE_OFFERED.filter((field) => {
+    const [asked, there] = [linked[field], shown[field]];
+    // How it is turned stands in no form where nothing is.
+    if (!asked || (field === 'turned' && there === undefined)) return false;
+    return inOrder(asked) !== inOrder(there ?? '');
+  }).map((field) => ({
     field,
     says: 'What the link names here is not known. Choose one of these.',
   }));

@@ -25,6 +25,7 @@ import { pageUnits } from '../shared/say-date.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
+import { askBothFaces } from './both-faces.ts';
 import { linkOf, notOffered, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
@@ -100,7 +101,13 @@ export class ScheduleElement extends HTMLElement {
   }
 
   get #draft(): Draft {
-    return { ...draftIn(this.#form), kind: this.#form.dataset['kind'] ?? 'furniture' };
+    const { turned, ...draft } = draftIn(this.#form);
+    // How it is turned says nothing where nothing is: an address of one face is as it always was.
+    return {
+      ...draft,
+      ...(draft['both'] && turned !== undefined && { turned }),
+      kind: this.#form.dataset['kind'] ?? 'furniture',
+    };
   }
 
   /**
@@ -121,6 +128,7 @@ export class ScheduleElement extends HTMLElement {
     this.#put({
       trials: '',
       sun: '',
+      both: '',
       kind: 'furniture',
       ...Object.fromEntries(emptied.map((name) => [name, ''])),
       ...(night !== undefined && { night }),
@@ -165,6 +173,7 @@ export class ScheduleElement extends HTMLElement {
   #tellFolded(): void {
     const draft = this.#draft;
     askHardener(this.#form, draft);
+    askBothFaces(this.#form, draft);
     const wordsOf = (field: string) => chosenWords(this.#form, field);
     const lines = {
       piece: pieceLine(draft, wordsOf),
@@ -224,7 +233,7 @@ export class ScheduleElement extends HTMLElement {
         [`${part}-wide`, wide],
       ];
     });
-    this.#put({ kind, wear, trials: trials.join(','), ...Object.fromEntries(sizes) });
+    this.#put({ kind, wear, trials: trials.join(','), both: '', ...Object.fromEntries(sizes) });
   }
 
   /** A half-filled form outlives a locked phone; a browser that keeps nothing loses only that. */

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
-import type { Wear } from '#engine/schedule.ts';
+import type { Turning, Wear } from '#engine/schedule.ts';
 import {
   anyOf,
   type Field,
@@ -17,8 +17,11 @@ import {
 } from '../shared/form/fields.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { TRIALS } from '../shared/form/trials.ts';
+import { LOOSE } from './both-faces.ts';
 
 const WEARS = ['low', 'normal', 'high'] as const satisfies readonly Wear[];
+
+const TURNED = ['each-coat', 'each-face'] as const satisfies readonly Turning[];
 
 const air = (what: string) => ({ what, least: -30, most: 50, quantity: 'fine-degrees' }) as const;
 const percent = (what: string) =>
@@ -72,6 +75,8 @@ export const PLAN_FIELDS = {
   'leg-count': faces,
   'leg-long': side,
   'leg-wide': side,
+  both: anyOf(LOOSE),
+  turned: oneOf(TURNED, 'each-coat'),
   base: oneOf(FACTS.base.values),
   'base-age': optionalNumber({
     what: 'the hours since the base was laid',

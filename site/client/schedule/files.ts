@@ -27,7 +27,7 @@ export const csvOf = (job: Job, outcome: Planned, data: PlanData): string =>
     .join('\r\n');
 
 /** What goes into a calendar: hands-on steps and the dates, a wait's end as the next step's beginning. */
-const RUNG = ['wash', 'test-patch', 'coat', 'buff', 'light-use', 'full-use'];
+const RUNG = ['wash', 'test-patch', 'turn', 'coat', 'buff', 'light-use', 'full-use'];
 
 /** So long a date stands in a calendar. */
 const DATE_MINUTES = 30;
@@ -50,7 +50,7 @@ export const calendarOf = async (
     const sure = isDate && firstFit(job, calendarAt(job.start), rounded(step.to), DATE_MINUTES);
     const { from, to } = sure || step;
     calendar.createEvent({
-      id: `${job.start}-${step.kind}-${step.coat ?? 0}@halfdry`,
+      id: `${job.start}-${step.kind}-${step.coat ?? 0}${step.face ? `-${step.face}` : ''}@halfdry`,
       stamp: new Date(now),
       start: new Date(from),
       end: new Date(to),

@@ -39,7 +39,8 @@ type WordsOf = (field: string) => readonly string[];
 export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string => {
   const [tone = 'base'] = wordsOf('tone').map(lower);
   const a = tone === 'wood' ? '' : age ? 'a ' : 'an ';
-  return `${piece ? `${piece}: ` : ''}${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.`;
+  const loose = wordsOf('both').map(lower).join(' and ');
+  return `${piece ? `${piece}: ` : ''}${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.${loose && ` Both faces: ${loose}.`}`;
 };
 
 /** What the folded fields of its use hold. */

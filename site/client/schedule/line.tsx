@@ -1,5 +1,5 @@
 import { DAY_MIN, HOUR_MIN } from '#engine/plain/time.ts';
-import type { Planned } from '#engine/schedule.ts';
+import type { Face, Planned } from '#engine/schedule.ts';
 
 const WIDTH = 360;
 const LEFT = 58;
@@ -19,6 +19,9 @@ const midnight = (at: number, days = 0): Date => {
   return new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
 };
 
+/** A bar of a coat is as wide as it takes: a letter tells its face. */
+const FACE_LETTERS: Readonly<Record<Face, string>> = { back: 'B', front: 'F' };
+
 /** A stretch of time in one row of the line. */
 type Bar = { readonly kind: string; readonly from: number; readonly to: number; readonly says?: string };
 
@@ -34,7 +37,12 @@ const barsOf = ({ steps, coats }: Planned): readonly Bar[] => {
     ]);
   const work = shown
     .filter(({ kind }) => kind !== 'wait')
-    .map(({ kind, from, to, coat }) => ({ kind, from, to, ...(kind === 'coat' && { says: String(coat) }) }));
+    .map(({ kind, from, to, coat, face }) => ({
+      kind,
+      from,
+      to,
+      ...(kind === 'coat' && { says: `${face ? FACE_LETTERS[face] : ''}${coat}` }),
+    }));
   return [...waits, ...work];
 };
 
@@ -120,10 +128,14 @@ const KEY: readonly (readonly [kind: string, says: string])[] = [
   ['wait', 'Until surely ready'],
 ];
 
+/** The key where parts are turned tells the letters, too. */
+const keyOf = (faces: boolean) =>
+  KEY.map(([kind, says]) => [kind, faces && kind === 'coat' ? 'A coat: B back, F front' : says] as const);
+
 /** Swatches drawn as the bars are: no name of a color, which is another in the dark and gray on many a printer. */
-export const TimeKey = () => (
+export const TimeKey = ({ plan }: Pick<Props, 'plan'>) => (
   <ul class="key">
-    {KEY.map(([kind, says]) => (
+    {keyOf(plan.areas.back > 0).map(([kind, says]) => (
       <li key={kind}>
         <svg class="line" viewBox="0 0 28 16" aria-hidden="true">
           <rect class={kind} x={1} y={1} width={26} height={14} />

@@ -28,14 +28,14 @@ const sayNotes = ({ thinned, short, over }: NonNullable<Outcome['build']>): stri
     .filter(Boolean)
     .join('');
 
-const filmRows = ({ outcome: { build }, us }: PlanShown): readonly DefinitionRow[] => {
+const filmRows = ({ outcome: { build, areas }, us }: PlanShown): readonly DefinitionRow[] => {
   if (!build) return [];
   const film = (from: number, to = from) => sayFilm(from, to, us);
   const { coats, wet, dry, total, target, most } = build;
   const notes = sayNotes(build);
   const wanted = target ? `; wanted ${film(target)} or more` : '';
   return [
-    ['Coats', `${coats}${notes && `.${notes}`}`],
+    ['Coats', `${coats}${areas.back ? ' on each face' : ''}${notes && `.${notes}`}`],
     ['Each coat', `${film(wet)} wet, ${film(dry.from, dry.to)} dry`],
     ['All coats', `${film(total.from, total.to)} dry${wanted}${most ? `, most ${film(most)}` : ''}`],
   ];
@@ -56,15 +56,17 @@ const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly DefinitionR
   return [['Wet edge', `Largest face, the ${part}: ${times}: ${EDGE[verdict]} ${load}`]];
 };
 
+const areaWords = ({ outcome: { squareMeters, areas }, us }: PlanShown): string => {
+  const all = sayArea(squareMeters, us);
+  if (!areas.back) return all;
+  return `${all}: backs ${sayArea(areas.back, us)}, fronts with edges and all else ${sayArea(areas.front, us)}`;
+};
+
 /** What she buys, and how many coats of it she lays, in short lines. */
 export const PlanNumbers = (shown: PlanShown) => (
   <DefinitionRows
     class="numbers"
-    of={[
-      ...(shown.outcome.build ? buyRows(shown) : []),
-      ['Area', sayArea(shown.outcome.squareMeters, shown.us)],
-      ...filmRows(shown),
-    ]}
+    of={[...(shown.outcome.build ? buyRows(shown) : []), ['Area', areaWords(shown)], ...filmRows(shown)]}
   />
 );
 
@@ -102,9 +104,9 @@ export const NightList = ({ outcome: { nights }, job, us, data }: PlannedShown) 
         {`${air}. ${nights.length ? 'What it does to a wait:' : 'Every coat is ready before night; the cold only delays the cure.'}`}
       </p>
       <ul>
-        {nights.map(({ from, coat, rests, slower }) => (
-          <li key={`${coat} ${from}`}>
-            {`${sayDay(from)}, coat ${coat}: `}
+        {nights.map(({ from, coat, face, rests, slower }) => (
+          <li key={`${coat} ${face} ${from}`}>
+            {`${sayDay(from)}, ${face ? `${face}, ` : ''}coat ${coat}: `}
             {rests
               ? 'too cold to count on any drying; it rests until morning.'
               : slower.to > SLOWER

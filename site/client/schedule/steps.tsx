@@ -6,7 +6,7 @@ import { plainId } from '../shared/plain-id.ts';
 import { sayDay, spanOn } from '../shared/say-date.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown } from './shown.ts';
-import { familyOf, laidHow, linesOf, sayMust } from './words.ts';
+import { familyOf, isFirstCoat, laidHow, linesOf, sayMust } from './words.ts';
 
 const FIRST_COAT = 'Stir from the bottom, strain.';
 
@@ -17,8 +17,8 @@ const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style:
   return final ? `from ${span} on` : span;
 };
 
-const wordsOf = ({ kind, coat, say, must, thin }: PlanStep, how: string): string =>
-  [say, must && sayMust(must, thin), kind === 'coat' && coat === 1 && `${FIRST_COAT} ${how}`]
+const wordsOf = (step: PlanStep, how: string): string =>
+  [step.say, step.must && sayMust(step.must, step.thin), isFirstCoat(step) && `${FIRST_COAT} ${how}`]
     .filter(Boolean)
     .join(' ');
 

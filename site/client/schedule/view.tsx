@@ -14,6 +14,7 @@ import { sayHardener } from '../shared/say-hardener.ts';
 import { sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { PlanActs } from './acts.tsx';
+import { sayBoth } from './both-faces.ts';
 import { TimeKey, TimeLine } from './line.tsx';
 import { sayOfNight } from './night.ts';
 import { CareList, DateList, LayNumbers, NightList, PlanNumbers } from './numbers.tsx';
@@ -29,11 +30,13 @@ const productOf = ({ job, data }: PlanAsked) => data.products.find(({ id }) => i
 const summaryOf = (asked: PlanAsked): string => {
   const { job, us, linked, cut } = asked;
   const product = productOf(asked)?.name ?? job.product;
+  const both = sayBoth(job.both);
   const told = [
     `${job.piece}: ${plainId(job.base)}`,
     product.toLowerCase(),
     job.sheen,
     `by ${plainId(job.applicator)}`,
+    ...(both ? [both] : []),
     ...(job.hardener ? [sayHardener(job.hardener)] : []),
     `used ${USED[job.wear]}`,
     ...(job.trials.length ? [`with ${job.trials.join(', ')}`] : []),
@@ -117,11 +120,12 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
 
 const PlannedView = (shown: PlannedShown) => {
   const { job, outcome } = shown;
-  const { coats, lateDays, dates, cautions } = outcome;
+  const { build, coats, areas, lateDays, dates, cautions } = outcome;
+  const laid = counted(build?.coats ?? coats.length, 'coat');
   return (
     <>
       <h2 class="verdict repair">
-        {`${counted(coats.length, 'coat')}, hand over ${sayDay(dates.handOver)}`}
+        {`${laid}${areas.back ? ' on each face' : ''}, hand over ${sayDay(dates.handOver)}`}
       </h2>
       {lateDays > 0 && (
         <p class="caution stop">
@@ -135,7 +139,7 @@ const PlannedView = (shown: PlannedShown) => {
         <div>
           <DateList {...shown} />
           <TimeLine plan={outcome} hours={job.hours} />
-          <TimeKey />
+          <TimeKey plan={outcome} />
         </div>
         <div>
           <h3>What to buy</h3>

@@ -1,19 +1,26 @@
 import { LATE_WORDS, type Late } from '#engine/clock.ts';
 import type { Family } from '#engine/model/family.ts';
-import type { Job, Planned, PlanStep } from '#engine/schedule.ts';
+import { lower, upper } from '#engine/plain/text.ts';
+import type { Face, Job, Planned, PlanStep } from '#engine/schedule.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 
 /** One step in words. */
 export type Line = { readonly step: PlanStep; readonly title: string; readonly notes: readonly string[] };
 
-const titleOf = (
-  { kind, coat, grit, hours, final, thin, must, ifOnePart, unsanded }: PlanStep,
+/** Which face is meant, before what is done on it. */
+const onFace = (face: Face | undefined, title: string): string =>
+  face ? `${upper(face)}: ${lower(title)}` : title;
+
+const whatOf = (
+  { kind, coat, face, untilTurned, grit, hours, final, thin, must, ifOnePart, unsanded }: PlanStep,
   coats: number,
   oil: boolean,
 ): string => {
   switch (kind) {
     case 'test-patch':
       return `Test patch on a hidden spot, then wait ${hours} h`;
+    case 'turn':
+      return `Turn it, ${face} up`;
     case 'wash':
       return 'Wash it, and let it dry';
     case 'sand':
@@ -29,6 +36,7 @@ const titleOf = (
       return 'Buff it once it is dull';
     case 'wait':
       if (!coat) return 'Let the base dry';
+      if (untilTurned) return 'Hands off until it can be turned';
       return oil ? 'Once it is wiped off, let it dry' : 'Hands off, and let it dry';
     case 'look':
       return final ? 'Judge it from arm’s length' : `Look at coat ${coat}`;
@@ -39,6 +47,11 @@ const titleOf = (
     default:
       return kind satisfies never;
   }
+};
+
+const titleOf = (step: PlanStep, coats: number, oil: boolean): string => {
+  const what = whatOf(step, coats, oil);
+  return step.kind === 'turn' ? what : onFace(step.face, what);
 };
 
 export const familyOf = ({ product }: Job, data: PlanData): Family | undefined =>
@@ -71,18 +84,22 @@ export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family 
 export const sayMust = (must: Late, thin = false): string =>
   `${thin ? 'Dull it' : 'Sand it'} in any case. ${LATE_WORDS[must]}`;
 
+/** The coat before which the can is stirred and how it is laid is told: the first of all. */
+export const isFirstCoat = ({ kind, coat, face }: PlanStep): boolean =>
+  kind === 'coat' && coat === 1 && face !== 'front';
+
 /** Every step in words, with what to mind and what to look for. */
 export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanData): readonly Line[] => {
   const family = familyOf(job, data);
   return steps.map((step) => ({
     step,
-    title: titleOf(step, coats.length, isOil(family)),
+    title: titleOf(step, build?.coats ?? coats.length, isOil(family)),
     notes: [
       ...step.before.map(({ title, say }) => `${title}: ${say}`),
       ...step.again.flatMap(({ lead }) => lead ?? []),
       ...(step.say ? [step.say] : []),
       ...(step.must ? [sayMust(step.must, step.thin)] : []),
-      ...(step.kind === 'coat' && step.coat === 1
+      ...(isFirstCoat(step)
         ? [
             job.sheen === 'gloss'
               ? 'Stir, do not shake; strain.'
