@@ -116,7 +116,8 @@ const waitAfter = (
 ): Raw & { readonly surely: number } => {
   const until = turnable ?? recoat;
   const dry = buffed?.to ?? at.to;
-  const ready = Math.max(until.to, below?.recoat.to ?? 0);
+  // Nothing is laid, and nothing turned, before a wax is buffed.
+  const ready = Math.max(dry, until.to, below?.recoat.to ?? 0);
   return {
     kind: 'wait',
     coat: number,

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { hardenerOf, toolOf } from '../../site/client/jobs/parts/from-plan.ts';
+import { hardenerOf, notesOf, toolOf } from '../../site/client/jobs/parts/from-plan.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (more: Partial<JobCard> = {}): JobCard =>
@@ -50,4 +50,14 @@ it('takes along what the plan mixed in, to the planned product alone, and then w
   expect(hardenerOf(cardOf({ ...two, coats: [{ ...coat, hardener: 'none' }] }), two.product)).toBe('none');
   // Not said of the coat below: the plan does not say it in its place.
   expect(hardenerOf(cardOf({ ...two, coats: [coat] }), two.product)).toBeUndefined();
+});
+
+it('notes on the card which face its coats are of, and nothing where one face is coated', () => {
+  expect(notesOf({})).toBe('');
+  expect(notesOf({ both: { parts: ['front'], turned: 'each-coat' } })).toMatch(
+    /^Planned with doors, fronts on both faces, turned after each coat\. Note the coats of the front here/,
+  );
+  expect(notesOf({ both: { parts: ['front', 'top'], turned: 'each-face' } })).toContain(
+    'doors, fronts and loose tops on both faces, the back whole first',
+  );
 });

@@ -34,3 +34,23 @@ it('escapes what parts values in the name of the calendar, as in every text', as
   expect(text).toContain('X-WR-CALNAME:Halfdry: Doors\\; Smith\\, 14');
   expect(text).toContain('SUMMARY:Doors\\; Smith\\, 14: Coat 1');
 });
+
+it('says back, front and turn of what is turned, each entry with an id of its own', async () => {
+  const { text, planned } = await calendarFor({ both: { parts: ['front'], turned: 'each-coat' } });
+  const titles = [...text.matchAll(/SUMMARY:test: (.*?)\r?\n/g)].map(([, title]) => title);
+  expect(titles.slice(0, 4)).toEqual([
+    'Back: coat 1 of 3',
+    'Turn it\\, front up',
+    'Front: coat 1 of 3',
+    'Turn it\\, back up',
+  ]);
+  expect(titles.filter((title) => title?.startsWith('Turn'))).toHaveLength(5);
+  const ids = [...text.matchAll(/UID:(.*?)\r?\n/g)].map(([, id]) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+  expect(planned.coats).toHaveLength(6);
+});
+
+it('keeps the ids of a plan of one face, so that a calendar that holds it is told nothing new', async () => {
+  const { text, of } = await calendarFor({});
+  expect(text).toContain(`UID:${of.start}-coat-1@halfdry`);
+});

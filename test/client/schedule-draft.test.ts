@@ -43,6 +43,34 @@ describe('the form of a plan', () => {
     expect(faultsOf({ hardener: 'glue' })).toEqual(['hardener']);
   });
 
+  it('hands on which parts are coated on both faces, of those that are there', () => {
+    const both = (change: Readonly<Record<string, string>>) =>
+      readJob({ ...DRESSER, ...change }, NOW).job?.both;
+    expect(readJob(DRESSER, NOW).job).not.toHaveProperty('both');
+    expect(both({ both: '' })).toBeUndefined();
+    expect(both({ both: 'top' })).toEqual({ parts: ['top'], turned: 'each-coat' });
+    expect(both({ both: 'top', turned: 'each-face' })).toEqual({ parts: ['top'], turned: 'each-face' });
+    // The dresser of this draft has no front.
+    expect(both({ both: 'front,top' })).toEqual({ parts: ['top'], turned: 'each-coat' });
+    expect(both({ both: 'front' })).toBeUndefined();
+    expect(faultsOf({ both: 'leg' })).toEqual(['both']);
+    expect(faultsOf({ both: 'top', turned: 'never' })).toEqual(['turned']);
+  });
+
+  it('tells of a link whose faces or turning are not offered, whatever the order of the ticks', () => {
+    const shown = { ...DRESSER, both: 'front,top', turned: 'each-coat' };
+    const lost = (
+      linked: Readonly<Record<string, string>>,
+      there: Readonly<Record<string, string>> = shown,
+    ) => notOffered({ ...DRESSER, ...linked }, there).map(({ field }) => field);
+    expect(lost({ both: 'top,front' })).toEqual([]);
+    expect(lost({ both: 'front,top,leg' })).toEqual(['both']);
+    expect(lost({ both: 'front,top', turned: 'twice' })).toEqual(['turned']);
+    // An old link tells nothing of it, and one face has no turning.
+    expect(lost({}, DRESSER)).toEqual([]);
+    expect(lost({ turned: 'each-face' }, DRESSER)).toEqual([]);
+  });
+
   it('is read in metric units, beginning at the next five minutes', () => {
     const { job, faults } = readJob(DRESSER, NOW);
     expect(faults).toEqual([]);

@@ -1,19 +1,9 @@
-import type { BothFaces, LoosePart, Turning } from '#engine/schedule.ts';
+import type { LoosePart } from '#engine/schedule.ts';
 import type { Draft } from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
 
 /** What may be taken off and turned, by the part whose sizes are asked. */
 export const LOOSE = ['front', 'top'] as const satisfies readonly LoosePart[];
-const LOOSE_WORDS: Readonly<Record<LoosePart, string>> = { front: 'doors and fronts', top: 'tops' };
-const TURNED_WORDS: Readonly<Record<Turning, string>> = {
-  'each-coat': 'turned after each coat',
-  'each-face': 'the back whole first',
-};
-
-/** What is coated on both faces, in words; nothing where nothing is. */
-export const sayBoth = (both: BothFaces | undefined): string | undefined =>
-  both &&
-  `${both.parts.map((part) => LOOSE_WORDS[part]).join(' and ')} on both faces, ${TURNED_WORDS[both.turned]}`;
 
 /** Parts of which there is at least one. */
 const thereIs = (draft: Draft, part: LoosePart): boolean =>

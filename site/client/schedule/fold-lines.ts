@@ -1,6 +1,9 @@
 import { lower } from '#engine/plain/text.ts';
 import { type Draft, unitsIn } from '../shared/form/form.ts';
+import { sayLoose } from '../shared/say-both-faces.ts';
 import { sayHardener } from '../shared/say-hardener.ts';
+
+import { bothIn } from './both-faces.ts';
 
 const DAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'];
 
@@ -36,11 +39,13 @@ export const weatherLine = (draft: Draft, hour12: boolean): string => {
 type WordsOf = (field: string) => readonly string[];
 
 /** What the folded fields of the piece hold, as a sentence. */
-export const pieceLine = ({ piece, 'base-age': age }: Draft, wordsOf: WordsOf): string => {
+export const pieceLine = (draft: Draft, wordsOf: WordsOf): string => {
+  const { piece, 'base-age': age } = draft;
   const [tone = 'base'] = wordsOf('tone').map(lower);
   const a = tone === 'wood' ? '' : age ? 'a ' : 'an ';
-  const loose = wordsOf('both').map(lower).join(' and ');
-  return `${piece ? `${piece}: ` : ''}${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.${loose && ` Both faces: ${loose}.`}`;
+  const below = `${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.`;
+  const loose = bothIn(draft);
+  return `${piece ? `${piece}: ` : ''}${below}${loose.length ? ` On both faces: ${sayLoose(loose)}.` : ''}`;
 };
 
 /** What the folded fields of its use hold. */

@@ -7,6 +7,7 @@ import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
+import { sayBoth } from '../../shared/say-both-faces.ts';
 import { addCard } from '../store/index.ts';
 
 /**
@@ -34,6 +35,15 @@ export const hardenerOf = (
   return FACTS.hardener.values.find((hardener) => hardener === told);
 };
 
+/**
+ * What a card is to know of parts that are turned: it counts the film of one face, so a coat that is on it twice would
+ * be twice as thick.
+ */
+export const notesOf = ({ both }: Pick<Job, 'both'>): string =>
+  both
+    ? `Planned with ${sayBoth(both)}. Note the coats of the front here, and not those of the back: the film is counted on one face. When the backs are coated, and when it is turned, stands in the plan.`
+    : '';
+
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
 export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
   const { piece, kind, base, tone, age, sheen, product, parts, trials, label, baseHours, start, night } = job;
@@ -49,6 +59,7 @@ export const cardFromPlan = async (job: Job, link: string): Promise<string> => {
       parts,
       trials: [...trials],
       plan: link.replace(/^#/, ''),
+      notes: notesOf(job),
       night: onlyDefined(night),
       ...(label && { label: onlyDefined(label) }),
       ...(baseHours !== undefined && { baseLaidAt: Math.round(start - baseHours * HOUR_MS) }),

@@ -1,0 +1,15 @@
+import type { BothFaces, LoosePart, Turning } from '#engine/schedule.ts';
+
+const LOOSE_WORDS: Readonly<Record<LoosePart, string>> = { front: 'doors, fronts', top: 'loose tops' };
+const TURNED_WORDS: Readonly<Record<Turning, string>> = {
+  'each-coat': 'turned after each coat',
+  'each-face': 'the back whole first',
+};
+
+/** Parts that are turned, in words. */
+export const sayLoose = (parts: readonly LoosePart[]): string =>
+  parts.map((part) => LOOSE_WORDS[part]).join(' and ');
+
+/** What is coated on both faces, in words; nothing where nothing is. */
+export const sayBoth = (both: BothFaces | undefined): string | undefined =>
+  both && `${sayLoose(both.parts)} on both faces, ${TURNED_WORDS[both.turned]}`;
