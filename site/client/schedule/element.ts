@@ -25,7 +25,7 @@ import { pageUnits } from '../shared/say-date.ts';
 import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
-import { askBothFaces } from './both-faces.ts';
+import { addBothFaces, askBothFaces } from './both-faces.ts';
 import { linkOf, notOffered, readJob, readLink, rounded } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
@@ -61,6 +61,8 @@ export class ScheduleElement extends HTMLElement {
     this.#stop = new AbortController();
     const { signal } = this.#stop;
     const form = this.#form;
+    addBothFaces(form);
+    askBothFaces(form, this.#draft);
     this.#noteAir();
     wireCans(form, PLAN_FIELDS, signal);
     plainNumbers(form, PLAN_FIELDS, () => unitsIn(this.#draft), signal);
