@@ -10,7 +10,7 @@ const POISON = '1-800-222-1222';
 type Stretch = { readonly text: string; readonly tel?: string };
 
 /** The number that is dialed in a place instead of one of the US; nothing where it is the same, or not known. */
-export const insteadOf = (
+const insteadOf = (
   number: string,
   place: Pick<CallPlace, 'emergency' | 'poison'> | undefined,
 ): string | undefined => {
