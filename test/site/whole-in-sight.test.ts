@@ -43,7 +43,7 @@ it('draws the film of the example in its colors while no card is there', async (
 it('has room between the button that forgets and what follows', async () => {
   const opened = await openPage(HAND);
   const { page } = opened;
-  await page.goto('/defects/bubbles/stage-dry-to-touch/');
+  await page.goto('/defects/bubbles/stage-recoatable/there-while-coating-yes/');
   const button = page.getByRole('button', { name: /^Start/ });
   await button.waitFor();
   const below = page.locator('hd-told details').first();
