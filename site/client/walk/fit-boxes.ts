@@ -129,12 +129,13 @@ const fitByPart = (row: HTMLElement): void => {
 };
 
 /** Old paint is tested, once its age is told. */
-const TESTED = 'is-there-old-paint-below';
+const TESTED = ['is-there-old-paint-below', 'lead-before-sanding'];
 
 /** What stands before the first step: a question while it is open, then what its answer asks for. */
 const firstOf = (behind: HTMLElement): string => {
   if (behind.querySelector('[data-gate] fieldset')) return 'First a question, then ';
-  return behind.dataset['stops']?.split(' ').includes(TESTED) ? 'First a test, then ' : 'First a stop, then ';
+  const stops = behind.dataset['stops']?.split(' ') ?? [];
+  return stops.some((id) => TESTED.includes(id)) ? 'First a test, then ' : 'First a stop, then ';
 };
 
 /** It may go on a sentence that has begun. */
