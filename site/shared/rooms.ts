@@ -2,7 +2,7 @@ import { CLOCK, HOME, JOBS, LEARN, SCHEDULE, segmentsOf } from './urls.ts';
 
 /** The five rooms of the house, in the order of the header, and the first segments of the addresses that belong to each. */
 export const ROOMS = [
-  { name: 'Look', url: HOME, tops: ['', 'search', 'tell', 'see', 'defects', 'remedies', 'r', 'safety'] },
+  { name: 'Look', url: HOME, tops: ['', 'search', 'tell', 'see', 'defects', 'remedies', 'r'] },
   { name: 'Clock', url: CLOCK, tops: ['clock'] },
   { name: 'Plan', url: SCHEDULE, tops: ['schedule', 'which-coat'] },
   { name: 'Cards', url: JOBS, tops: ['jobs'] },

@@ -83,3 +83,12 @@ it('has the three doors of the first page in one row of equal width', async () =
   expect(new Set(doors.map(String)).size).toBe(1);
   await opened.close();
 });
+
+it('has no heading over nothing where nothing is answered yet', async () => {
+  const opened = await openPage(HAND);
+  const { page } = opened;
+  await page.goto('/defects/tacky-film/cause/');
+  expect((await page.locator('#trail').boundingBox())?.height ?? 0).toBeLessThan(2);
+  expectQuiet(opened);
+  await opened.close();
+});
