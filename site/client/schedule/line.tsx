@@ -128,9 +128,13 @@ const KEY: readonly (readonly [kind: string, says: string])[] = [
   ['wait', 'Until surely ready'],
 ];
 
-/** The key where parts are turned tells the letters, too. */
-const keyOf = (faces: boolean) =>
-  KEY.map(([kind, says]) => [kind, faces && kind === 'coat' ? 'A coat: B back, F front' : says] as const);
+/** What is said otherwise where parts are turned. */
+const TURNED_KEY: Readonly<Record<string, string>> = {
+  look: 'Turn, look, sand, wipe',
+  coat: 'A coat: B back, F front',
+};
+const keyOf = (turned: boolean) =>
+  KEY.map(([kind, says]) => [kind, (turned && TURNED_KEY[kind]) || says] as const);
 
 /** Swatches drawn as the bars are: no name of a color, which is another in the dark and gray on many a printer. */
 export const TimeKey = ({ plan }: Pick<Props, 'plan'>) => (
