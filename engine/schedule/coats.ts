@@ -85,10 +85,10 @@ const sessionFor = (planning: Planning, wanted: Wanted, ready: number, units: Un
 };
 
 /** A film that is not sanded, and has dried too long to be coated as it is, waits for full cure: no plan does. */
-const tooLate = (number: number): No => ({
+const tooLate = (number: number, { both }: Planning['job']): No => ({
   code: 'hours',
   says: `By your hours coat ${number} would come when the one below has dried too long to be coated unsanded, and with isocyanate in it nobody sands it before its can says fully cured.`,
-  instead: 'Give days and hours that let the coats follow sooner, or take a finish of one part.',
+  instead: `${both?.turned === 'each-coat' ? 'Turn it only once, or give' : 'Give'} days and hours that let the coats follow sooner, or take a finish of one part.`,
 });
 
 /** The coat on top of a face, and how it dries. */
@@ -173,7 +173,7 @@ export const layCoats = (
     const { at, dried, turnable } = found.value;
     const coat = coatOf(laying, { from: at.from + minutesBefore(work) * MINUTE_MS, to: at.to }, dried);
     if (unsanded && below && lateAt(coat.from, below.deadline, below.recoat) === 'surely')
-      return { ok: false, no: tooLate(number) };
+      return { ok: false, no: tooLate(number, job) };
     steps.push(
       ...(wait && (!wait.untilTurned || wait.from < wait.surely) ? [wait] : []),
       ...stepsOf(planning, work, coat, below, found.value),

@@ -173,6 +173,25 @@ describe('fourteen doors in three coats that are ready in two hours', () => {
   });
 });
 
+describe('a film that nobody sands', () => {
+  // Mondays and Thursdays: the next coat of a face comes after three or four days, or, turned each time, after seven.
+  it('is turned once where its coats would follow too late, and the no says so', () => {
+    const minutes = { ...CAN.minutes, 'sand-if-beyond': span(120 * 60) };
+    const days = [false, true, false, false, true, false, false];
+    const hardened = (turned: Turning) =>
+      doors(turned, {
+        hardener: 'isocyanate',
+        label: { ...CAN, minutes },
+        hours: { from: 540, to: 720, days },
+      });
+    expect(codes(hardened('each-face'))).toBe('plan');
+    const no = outcome(hardened('each-coat'));
+    expect(no.kind === 'no' && no.why.map(({ code, instead }) => `${code}: ${instead}`)).toEqual([
+      'hours: Turn it only once, or give days and hours that let the coats follow sooner, or take a finish of one part.',
+    ]);
+  });
+});
+
 /** The first turning after the back, in hours from the end of its coat; she works round the clock. */
 const NIGHTLESS = { from: 0, to: 1440, days: Array<boolean>(7).fill(true) };
 const turnedAfter = (more: Partial<Job>, turned: Turning = 'each-coat'): number => {

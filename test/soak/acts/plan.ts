@@ -10,6 +10,8 @@ const LISTS = [
   'tone',
   'wear',
   'trials',
+  'both',
+  'turned',
   'product',
   'sheen',
   'tool',
