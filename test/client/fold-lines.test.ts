@@ -40,7 +40,9 @@ it('tells the usual answers that are not asked at first', () => {
   expect(pieceLine({ piece: '', 'base-age': '' }, wordsOf)).toBe('an old dark color lies below.');
   expect(pieceLine({ piece: 'Chair' }, () => ['Wood'])).toBe('Chair: old wood lies below.');
   const doors = { piece: 'Doors', both: 'front,top', 'front-count': '14', 'top-count': '0' };
-  expect(pieceLine(doors, () => ['Wood'])).toBe('Doors: old wood lies below. On both faces: doors, fronts.');
+  expect(pieceLine(doors, () => ['Wood'])).toBe(
+    'Doors: old wood lies below. Both faces of doors and fronts.',
+  );
   expect(useLine(wordsOf)).toBe('Used hard, daily; will meet water, hot cups');
   expect(useLine((field) => (field === 'wear' ? ['Normally'] : []))).toBe('Used normally');
   expect(coatLine({}, wordsOf)).toBe('Satin, spray can');

@@ -55,9 +55,9 @@ it('takes along what the plan mixed in, to the planned product alone, and then w
 it('notes on the card which face its coats are of, and nothing where one face is coated', () => {
   expect(notesOf({})).toBe('');
   expect(notesOf({ both: { parts: ['front'], turned: 'each-coat' } })).toMatch(
-    /^Planned with doors, fronts on both faces, turned after each coat\. Note the coats of the front here/,
+    /^Planned with both faces of doors and fronts, turned after each coat\. Note the coats of the front here/,
   );
   expect(notesOf({ both: { parts: ['front', 'top'], turned: 'each-face' } })).toContain(
-    'doors, fronts and loose tops on both faces, the back whole first',
+    'both faces of doors and fronts, loose tops, the back whole first',
   );
 });

@@ -45,7 +45,7 @@ export const pieceLine = (draft: Draft, wordsOf: WordsOf): string => {
   const a = tone === 'wood' ? '' : age ? 'a ' : 'an ';
   const below = `${a}${age ? `${tone}, dry for ${age} hours,` : `old ${tone}`} lies below.`;
   const loose = bothIn(draft);
-  return `${piece ? `${piece}: ` : ''}${below}${loose.length ? ` On both faces: ${sayLoose(loose)}.` : ''}`;
+  return `${piece ? `${piece}: ` : ''}${below}${loose.length ? ` Both faces of ${sayLoose(loose)}.` : ''}`;
 };
 
 /** What the folded fields of its use hold. */

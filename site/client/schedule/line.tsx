@@ -19,7 +19,7 @@ const midnight = (at: number, days = 0): Date => {
   return new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
 };
 
-/** A bar of a coat is as wide as it takes: a letter tells its face. */
+/** A bar of a coat is as wide as its time, with room for one letter: its face, where there are two. */
 const FACE_LETTERS: Readonly<Record<Face, string>> = { back: 'B', front: 'F' };
 
 /** A stretch of time in one row of the line. */
@@ -41,7 +41,7 @@ const barsOf = ({ steps, coats }: Planned): readonly Bar[] => {
       kind,
       from,
       to,
-      ...(kind === 'coat' && { says: `${face ? FACE_LETTERS[face] : ''}${coat}` }),
+      ...(kind === 'coat' && { says: face ? FACE_LETTERS[face] : String(coat) }),
     }));
   return [...waits, ...work];
 };

@@ -1,6 +1,6 @@
 import type { BothFaces, LoosePart, Turning } from '#engine/schedule.ts';
 
-const LOOSE_WORDS: Readonly<Record<LoosePart, string>> = { front: 'doors, fronts', top: 'loose tops' };
+const LOOSE_WORDS: Readonly<Record<LoosePart, string>> = { front: 'doors and fronts', top: 'loose tops' };
 const TURNED_WORDS: Readonly<Record<Turning, string>> = {
   'each-coat': 'turned after each coat',
   'each-face': 'the back whole first',
@@ -8,8 +8,8 @@ const TURNED_WORDS: Readonly<Record<Turning, string>> = {
 
 /** Parts that are turned, in words. */
 export const sayLoose = (parts: readonly LoosePart[]): string =>
-  parts.map((part) => LOOSE_WORDS[part]).join(' and ');
+  parts.map((part) => LOOSE_WORDS[part]).join(', ');
 
 /** What is coated on both faces, in words; nothing where nothing is. */
 export const sayBoth = (both: BothFaces | undefined): string | undefined =>
-  both && `${sayLoose(both.parts)} on both faces, ${TURNED_WORDS[both.turned]}`;
+  both && `both faces of ${sayLoose(both.parts)}, ${TURNED_WORDS[both.turned]}`;
