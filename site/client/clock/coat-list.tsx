@@ -1,6 +1,7 @@
 import { dueOf, type LaidCoat } from '#engine/clock.ts';
 import looks from '../../styles/many-clocks.css?inline';
 import { wear } from '../shared/late-style.ts';
+import { piecesApart } from './apart.ts';
 import { CoatOnClock, readCoat, SameAir } from './coat.tsx';
 
 wear(looks);
@@ -27,12 +28,13 @@ export const CoatList = ({ coats, current, most, ...shown }: Props) => {
     .map((coat) => ({ coat, due: dueOf(readCoat({ coat, ...shown }).reading, now, style) }))
     .toSorted((one, two) => one.due.at - two.due.at || one.coat.laidAt - two.coat.laidAt)
     .slice(0, most);
+  const apart = piecesApart(coats, shown.products, now, style);
   return (
     <>
       {lines.map(({ coat, due }) => (
         <details key={coat.id} class="one-of-many" open={coat === current}>
           <summary>
-            <b>{coat.piece}:</b> {due.says}
+            <b>{[coat.piece, apart.get(coat.id)].filter(Boolean).join(', ')}:</b> {due.says}
           </summary>
           <CoatOnClock coat={coat} rank={coat === current ? 'current' : 'other'} {...shown} />
         </details>

@@ -12,6 +12,7 @@ import { standingNow } from '../../shared/stages.ts';
 import { partIn } from '../shared/element.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
+import { piecesApart } from './apart.ts';
 import { showClockOnWalk } from './on-walk.ts';
 import { showStepTimes } from './step-times.ts';
 import { currentCoat, loadClock, noteSeen, onClockChange } from './store.ts';
@@ -23,12 +24,14 @@ type Props = {
   readonly reading: Reading | undefined;
   readonly now: number;
   readonly inBand: boolean;
+  /** What tells it from others of its name. */
+  readonly apart: string | undefined;
 };
 
 /** From so many letters on the band of a phone has two lines for the verdict, in smaller type, and the same room. */
 const LONG = 34;
 
-const Strip = ({ url, coat, product, reading, now, inBand }: Props) => {
+const Strip = ({ url, coat, product, reading, now, inBand, apart }: Props) => {
   const said = reading && sayNow(reading, now, timeStyle());
   const verdict = said
     ? // The band has the late end alone: hands stay off until then.
@@ -37,7 +40,8 @@ const Strip = ({ url, coat, product, reading, now, inBand }: Props) => {
   const standing = reading?.kind === 'running' ? standingNow(reading.stage, reading.sureness) : undefined;
   return (
     <a class={inBand ? 'in-band' : 'tape'} href={url}>
-      <b>{coat.piece}</b> {standing && <i>{inBand ? `· ${standing}` : `· Now ${standing}`}</i>}{' '}
+      <b>{coat.piece}</b> {apart && <i>{apart}</i>}{' '}
+      {standing && <i>{inBand ? `· ${standing}` : `· Now ${standing}`}</i>}{' '}
       <span class={verdict.length > LONG ? 'long' : undefined}>{verdict}</span>
     </a>
   );
@@ -90,7 +94,15 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
       host.setAttribute('aria-label', 'Coat clock');
     }
     render(
-      <Strip url={url} coat={coat} product={product} reading={reading} now={now} inBand={place !== host} />,
+      <Strip
+        url={url}
+        coat={coat}
+        product={product}
+        reading={reading}
+        now={now}
+        inBand={place !== host}
+        apart={piecesApart(store.coats, store.products, now, style).get(coat.id)}
+      />,
       place,
     );
     if (reading?.kind === 'running' && reading.stage !== 'cured') {

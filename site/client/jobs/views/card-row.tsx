@@ -32,10 +32,12 @@ type Props = {
   readonly broken: boolean;
   /** What may be done now, once it is known. */
   readonly now: string | undefined;
+  /** What tells it from other cards of its name. */
+  readonly apart: string | undefined;
 };
 
 /** One card in the list: its coats as a stack, its name, what may be done now, and how it stands. */
-export const CardRow = ({ listed, broken, now }: Props) => (
+export const CardRow = ({ listed, broken, now, apart }: Props) => (
   <li>
     <a href={jobCardUrl(listed.id)}>
       {/* The coats as a stack on their base: what the words beside it say, at a glance. */}
@@ -45,6 +47,7 @@ export const CardRow = ({ listed, broken, now }: Props) => (
         ))}
       </span>
       <b>{listed.summary?.name ?? `Card ${listed.id}`}</b>
+      {apart && <span class="apart">{apart}</span>}
       {listed.summary?.coats !== 0 && listed.summary?.state !== 'handed-over' && (
         <span class="may">{!broken && now}</span>
       )}

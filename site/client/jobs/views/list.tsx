@@ -4,6 +4,7 @@ import { partIn } from '../../shared/element.ts';
 import { copiesLackRoom } from '../../shared/second-copy.ts';
 import { forget, recall } from '../../shared/storage.ts';
 import { exportAll } from '../files/export.ts';
+import { cardsApart } from '../parts/apart.ts';
 import { jobsData } from '../parts/data.ts';
 import { cardVerdict } from '../parts/verdict.ts';
 import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
@@ -151,6 +152,7 @@ export const ListView = () => {
     if (list) setFound(text.trim() ? await finding(list, text) : list.first);
   };
   const count = list?.count ?? 0;
+  const apart = useMemo(() => cardsApart(found), [found]);
   /** Nobody's first card yet: shown is what one is for, and what one looks like. */
   const empty = tried && list !== undefined && !count && !aside.length;
   const example = useMemo(() => exampleIn(frame.host), []);
@@ -178,7 +180,13 @@ export const ListView = () => {
       </p>
       <ul class="cards">
         {shown.map((listed) => (
-          <CardRow key={listed.id} listed={listed} broken={broken.has(listed.id)} now={nows.get(listed.id)} />
+          <CardRow
+            key={listed.id}
+            listed={listed}
+            broken={broken.has(listed.id)}
+            now={nows.get(listed.id)}
+            apart={apart.get(listed.id)}
+          />
         ))}
       </ul>
       <p class="end" ref={end} />
