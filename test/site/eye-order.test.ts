@@ -14,6 +14,29 @@ it('goes by keys from the mark along the rooms to the search, as they stand in t
   await close();
 });
 
+it('reaches how dry a flaw is before the slider of its pictures, which stand above it on a phone', async () => {
+  for (const width of [390, 1280]) {
+    const { page, close } = await openPage({ viewport: { width, height: 900 } });
+    await page.goto('/defects/runs-and-sags/');
+    await page.locator('hd-turn-light input').waitFor();
+    const keys = await page
+      .locator('main :is(a, input)')
+      .evaluateAll((stops) =>
+        stops.map((stop) =>
+          stop.closest('[data-part=start]') ? 'start' : stop.matches('[type=range]') ? 'light' : '',
+        ),
+      );
+    expect(keys.indexOf('start')).toBeGreaterThanOrEqual(0);
+    expect(keys.lastIndexOf('start')).toBeLessThan(keys.indexOf('light'));
+    const [pair, start] = await Promise.all(
+      ['.flaw > .pair', '[data-part=start]'].map((part) => page.locator(part).boundingBox()),
+    );
+    if (width < 960) expect((pair?.y ?? 0) + (pair?.height ?? 0)).toBeLessThanOrEqual(start?.y ?? 0);
+    else expect(pair?.x).toBeGreaterThan((start?.x ?? 0) + (start?.width ?? 0) - 1);
+    await close();
+  }
+});
+
 it('keeps the search beside the mark on a phone, the rooms below them', async () => {
   const { page, close } = await openPage({ viewport: { width: 390, height: 844 } });
   await page.goto('/remedies/');
