@@ -168,3 +168,55 @@ itAtLength.each([
   }
   await close();
 });
+
+it('says what is wrong with a number of boards, and keeps the set in the address', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto('/learn/practice/');
+  await page.getByText('For a class: make a set by link').click();
+  const size = page.getByLabel('How many boards');
+  for (const [typed, says] of [
+    ['0', 'A set has 1 to 40 boards.'],
+    ['1000', 'A set has 1 to 40 boards.'],
+    ['1.5', 'Give a whole number of boards.'],
+  ] as const) {
+    await size.fill(typed);
+    await page.getByRole('button', { name: 'Make the set' }).click();
+    await expect.poll(() => page.locator('#set-size-fault').textContent()).toBe(says);
+    expect(await size.inputValue()).toBe(typed);
+    expect(await page.locator('.made').count()).toBe(0);
+  }
+  await size.fill('6');
+  await page.getByLabel('Title').fill('Tuesday');
+  await page.getByLabel('Level').selectOption('stage');
+  await page.getByRole('listbox').selectOption(['bubbles', 'runs-and-sags']);
+  await page.getByRole('button', { name: 'Make the set' }).click();
+  const link = (await page.locator('.made .post').textContent()) ?? '';
+  expect(link.match(/stage\.(bubbles|runs-and-sags)\.\d+/g)?.length).toBe(6);
+  await page.getByRole('link', { name: 'Show it on a big screen' }).click();
+  await page.locator('.stage .acts').waitFor();
+  await page.goBack();
+  await expect.poll(() => page.locator('.made .post').textContent()).toBe(link);
+  expect(await page.getByLabel('Title').inputValue()).toBe('Tuesday');
+  expect(await page.getByLabel('Level').inputValue()).toBe('stage');
+  expect(await size.inputValue()).toBe('6');
+  expect(
+    await page
+      .getByRole('listbox')
+      .evaluate((list: HTMLSelectElement) => [...list.selectedOptions].map(({ value }) => value).sort()),
+  ).toEqual(['bubbles', 'runs-and-sags']);
+  expectQuiet(opened);
+  await opened.close();
+});
+
+it('has all of the big screen within 320 px, with type twice as large', async () => {
+  const { page, close } = await openPage({ viewport: { width: 320, height: 640 } });
+  await page.goto('/learn/show/#flaw=bubbles');
+  await page.locator('.stage .acts').waitFor();
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+  await page.getByRole('button', { name: 'Show the answer' }).click();
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+  await close();
+});
