@@ -157,7 +157,7 @@ it('opens the steps of a walk when she says that its stop is settled', async () 
   await one.close();
 });
 
-it('folds each caution of a step to a line, asks above the steps what it hangs on, and prints all of it', async () => {
+it('folds the cautions of a step to a line each with one fold for all, asks above the steps what it hangs on, and prints all of it', async () => {
   const one = await opened({ age: { value: 'since-1993', how: 'told' } });
   const { page } = one;
   await page.goto('/remedies/sand-and-recoat/');
@@ -173,9 +173,18 @@ it('folds each caution of a step to a line, asks above the steps what it hangs o
   expect((await asked.last().boundingBox())?.y).toBeLessThan(
     (await page.locator('[data-step]:visible').first().boundingBox())?.y ?? 0,
   );
-  await dust.locator('summary').tap();
+  // One fold a step, however many cautions it has.
+  const folds = await page
+    .locator('[data-step]:visible [data-part=cares]')
+    .evaluateAll((all) => all.map((cares) => cares.querySelectorAll('details').length));
+  expect(new Set(folds)).toEqual(new Set([1]));
+  expect(await page.locator('[data-step]:visible [data-part=cares] > [data-rule]').count()).toBeGreaterThan(
+    folds.length,
+  );
+  const fold = page.locator('[data-part=cares]', { has: dust }).first().locator('summary');
+  await fold.tap();
   expect(await whole.innerText()).toMatch(/never for paint that may hold lead/);
-  await dust.locator('summary').tap();
+  await fold.tap();
   await page.emulateMedia({ media: 'print' });
   expect(await dust.innerText()).toMatch(/never for paint that may hold lead/);
   expectQuiet(one);

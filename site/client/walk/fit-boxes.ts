@@ -3,7 +3,7 @@ import type { AdviceRule } from '../../shared/advice-data.ts';
 import { waitWords } from '../../shared/span.ts';
 import { openOnly } from '../../shared/told-rule.ts';
 import { counted } from '../shared/counted.ts';
-import { asPart, element, partIn } from '../shared/element.ts';
+import { element, partIn } from '../shared/element.ts';
 import { boxOf } from './rule-box.ts';
 
 type AdviceStep = ResolvedStep<AdviceRule>;
@@ -25,7 +25,7 @@ const fitBoxes = (
 const caresOf = (step: HTMLElement): HTMLElement => {
   const there = partIn(step, 'cares');
   if (there) return there;
-  const made = asPart('cares', element('div', { className: 'cares' }));
+  const made = boxOf('cares');
   step.prepend(made);
   return made;
 };
@@ -35,7 +35,7 @@ const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
   fitBoxes(
     boxesIn(step, '[data-rule]'),
     rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
-    (rule) => caresOf(step).prepend(boxOf('care', rule)),
+    (rule) => caresOf(step).firstElementChild?.after(boxOf('care', rule)),
   );
 
 /** A stop that stands at the head of the page is not told again before the steps. */

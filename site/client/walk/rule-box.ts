@@ -2,7 +2,7 @@ import { type ToldRule, toldWords } from '../../shared/told-rule.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 
 /** The markup of a rule as the page itself has it (StepModels.astro, RuleModels.astro). */
-type Model = 'care' | 'note' | 'stop' | 'apart-care' | 'apart-note' | 'stop-first' | 'stops';
+type Model = 'cares' | 'care' | 'note' | 'stop' | 'apart-care' | 'apart-note' | 'stop-first' | 'stops';
 
 /** A copy of the page's model with the words of the rule. Throws where the page has no such model. */
 export const boxOf = (model: Model, rule?: ToldRule): HTMLElement => {
