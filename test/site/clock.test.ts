@@ -443,3 +443,29 @@ it('takes a number with its unit, and says beside the field what was reckoned fr
   expectQuiet(opened);
   await opened.close();
 });
+
+it.each([
+  ['en-US', /^Hands off until \d+:\d\d [AP]M/, '24', /^Hands off until \d\d:\d\d(?! [AP]M)/],
+  ['en-GB', /^Hands off until \d\d:\d\d(?! [AP]M)/, '12', /^Hands off until \d+:\d\d [AP]M/],
+  ['de-DE', /^Hands off until \d\d:\d\d(?! [AP]M)/, '12', /^Hands off until \d+:\d\d [AP]M/],
+] as const)('prints times as %s has them, unless she chooses', async (locale, says, other, then) => {
+  const opened = await openPage({ ...DENVER, locale });
+  const { page } = opened;
+  await page.clock.install({ time: new Date('2026-11-24T20:00:00Z') });
+  await page.goto('/clock/');
+  await page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toMatch(says);
+  await page.locator('[data-part=new]').evaluate((fold: HTMLDetailsElement) => {
+    fold.open = true;
+  });
+  await unfold({ page });
+  await page.locator(`label:has([name=hours][value="${other}"])`).tap();
+  await expect.poll(() => verdict(opened)).toMatch(then);
+  // On every page, and the next day too.
+  await page.goto('/');
+  await expect
+    .poll(() => page.locator('.verdict.first').innerText())
+    .toMatch(other === '12' ? /[AP]M/ : /until \d\d:\d\d$/);
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -182,8 +182,18 @@ export class CoatForm {
     if (name === 'units') this.#turn();
     // A can belongs to its product, and to the piece that it stood beside; so does what was measured.
     if ((name === 'product' || name === 'piece') && !this.#standing) fillForm(this.#form, OF_ANOTHER_CAN);
+    if (name === 'hours') this.#keepHours();
     this.#keep();
     this.#show();
+  }
+
+  /** How times are printed is chosen once for all pages, also while a coat is corrected. */
+  #keepHours(): void {
+    const { hours = '' } = this.#draft;
+    const standing = this.#standing;
+    if (!standing) return;
+    this.#standing = { ...standing, before: { ...standing.before, hours } };
+    keep('clock-form', { version: 1, draft: { ...recall('clock-form')?.draft, hours } });
   }
 
   /** Into the other units. What was not touched is told anew from the coat: to turn a rounded number rounds twice. */
