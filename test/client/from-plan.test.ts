@@ -2,7 +2,8 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { hardenerOf, notesOf, toolOf } from '../../site/client/jobs/parts/from-plan.ts';
+import { canOf, hardenerOf, notesOf, toolOf, withCan } from '../../site/client/jobs/parts/from-plan.ts';
+import { sayCan } from '../../site/client/jobs/parts/say-can.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (more: Partial<JobCard> = {}): JobCard =>
@@ -60,4 +61,52 @@ it('notes on the card which face its coats are of, and nothing where one face is
   expect(notesOf({ both: { parts: ['front', 'top'], turned: 'each-face' } })).toContain(
     'both faces of doors and fronts, loose tops, the back whole first',
   );
+});
+
+const HOUR = 60;
+const label = {
+  minutes: { touch: { from: 30, to: 30 }, recoat: { from: 100, to: 100 } },
+  limits: { celsius: { from: 10, to: 35 } },
+  volumeSolids: 0.3,
+};
+const laid = {
+  id: '1',
+  piece: 'Chest',
+  product: 'shellac',
+  laidAt: NOW,
+  celsius: 20,
+  relativeHumidity: 0.5,
+  coatNumber: 1,
+};
+
+it('has the can of the plan for the planned product, and the can of the coat below before it', () => {
+  expect(canOf(cardOf({ label }), 'shellac')).toEqual(label);
+  expect(canOf(cardOf({ label }), 'paste-wax')).toBeUndefined();
+  const own = { minutes: { touch: { from: 20, to: 20 } } };
+  const coat = { id: 'a', laidAt: NOW, product: 'shellac', celsius: 20, relativeHumidity: 0.5, label: own };
+  expect(canOf(cardOf({ label, coats: [coat] }), 'shellac')).toEqual(own);
+});
+
+it('leaves the can of the plan with the card while nobody changes it, whatever the form rounds', () => {
+  // 100 minutes stand in the form as 1.67 h, and come back as 100.2.
+  const read = { minutes: { touch: { from: 30, to: 30 }, recoat: { from: 100.2, to: 100.2 } } };
+  expect(withCan(cardOf({ label }), { ...laid, label: read }).label).toBeUndefined();
+  expect(withCan(cardOf({ label }), laid).label).toBeUndefined();
+});
+
+it('takes along what the form does not ask of a can once a time of it is changed', () => {
+  const read = { minutes: { touch: { from: 30, to: 30 }, recoat: { from: 3 * HOUR, to: 3 * HOUR } } };
+  expect(withCan(cardOf({ label }), { ...laid, label: read }).label).toEqual({
+    ...label,
+    minutes: { touch: { from: 30, to: 30 }, recoat: { from: 180, to: 180 } },
+  });
+  expect(withCan(cardOf(), { ...laid, label: read }).label).toEqual(read);
+});
+
+it('says what the can says, for the screen and for paper', () => {
+  expect(sayCan({ label }, true)).toBe(
+    'dry to the touch after 30 min; recoat after 100 min; from 50 °F to 95 °F; 30 % solids',
+  );
+  expect(sayCan({ label: { minutes: {}, squareMetersPerLiter: 10 } }, false)).toBe('10 m²/L');
+  expect(sayCan({}, false)).toBe('');
 });

@@ -27,6 +27,7 @@ import { timeStyle } from '../shared/time-style.ts';
 import { BeforeCoat } from './before-coat.tsx';
 import { coatIn, type DraftFault, faultsOf, twiceIn } from './draft.ts';
 import { CAN_FIELDS, COAT_FIELDS, OF_ONE_COAT } from './fields.ts';
+import { canDraft } from './refill.ts';
 import { type CorrectedCoat, offerProduct, readStanding, type Touched, withdrawProduct } from './standing.ts';
 import { Weather } from './weather.tsx';
 
@@ -92,12 +93,15 @@ export class CoatForm {
     piece,
     coatNumber,
     applicator,
+    label,
     hardener = '',
-  }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator'> & {
+  }: Pick<LaidCoat, 'product' | 'piece' | 'coatNumber' | 'applicator' | 'label'> & {
     readonly hardener?: LaidCoat['hardener'] | '';
   }): void {
     const tool = applicator && { tool: applicator };
-    fillForm(this.#form, { ...OF_ANOTHER, product, piece, coat: String(coatNumber + 1), hardener, ...tool });
+    const can = canDraft(label, this.#units);
+    const coat = String(coatNumber + 1);
+    fillForm(this.#form, { ...OF_ANOTHER, ...can, product, piece, coat, hardener, ...tool });
     this.#show();
   }
 

@@ -5,10 +5,9 @@ import type { Units } from '../shared/form/units.ts';
 import { CAN_FIELDS, CAN_MILESTONES, COAT_FIELDS } from './fields.ts';
 import type { Touched } from './standing.ts';
 
-/** A coat as it stands in the form, by name: the way back from `coatIn`, rounded as on any dial. */
-export const draftOf = (coat: LaidCoat, units: Units): Draft => {
-  const { celsius, surfaceCelsius, relativeHumidity, amount, label, applicator, hardener } = coat;
-  const times = Object.fromEntries(
+/** What of a can its fields hold. */
+const onCan = (label: LaidCoat['label']) => ({
+  ...Object.fromEntries(
     CAN_MILESTONES.flatMap((milestone) => {
       const span = label?.minutes[milestone];
       const to = span && span.to !== span.from ? span.to : undefined;
@@ -17,7 +16,20 @@ export const draftOf = (coat: LaidCoat, units: Units): Draft => {
         [`label-${milestone}-to`, to],
       ];
     }),
-  );
+  ),
+  'label-air': label?.climate?.celsius,
+  'label-humidity': label?.climate?.relativeHumidity,
+});
+
+/** A can as it stands in the form: what it does not say is empty. */
+export const canDraft = (label: LaidCoat['label'], units: Units): Draft => ({
+  ...Object.fromEntries(CAN_FIELDS.map((name) => [name, ''])),
+  ...writeForm(COAT_FIELDS, onCan(label), units),
+});
+
+/** A coat as it stands in the form, by name: the way back from `coatIn`, rounded as on any dial. */
+export const draftOf = (coat: LaidCoat, units: Units): Draft => {
+  const { celsius, surfaceCelsius, relativeHumidity, amount, label, applicator, hardener } = coat;
   const empty = Object.fromEntries(Object.keys(COAT_FIELDS).map((name) => [name, '']));
   const filled = writeForm(
     COAT_FIELDS,
@@ -38,9 +50,7 @@ export const draftOf = (coat: LaidCoat, units: Units): Draft => {
       area: amount?.squareMeters,
       sheen: coat.sheen,
       tone: coat.baseTone,
-      ...times,
-      'label-air': label?.climate?.celsius,
-      'label-humidity': label?.climate?.relativeHumidity,
+      ...onCan(label),
     },
     units,
   );
@@ -50,7 +60,11 @@ export const draftOf = (coat: LaidCoat, units: Units): Draft => {
 type Label = NonNullable<LaidCoat['label']>;
 
 /** The times on the can: those whose fields were touched as read, all others as they were. */
-const minutesOf = (was: LaidCoat, read: LaidCoat, touched: Touched): Label['minutes'] => {
+const minutesOf = (
+  was: Pick<LaidCoat, 'label'>,
+  read: Pick<LaidCoat, 'label'>,
+  touched: Touched,
+): Label['minutes'] => {
   const minutes = { ...was.label?.minutes };
   for (const milestone of CAN_MILESTONES)
     if (touched(`label-${milestone}`, `label-${milestone}-to`)) {
@@ -61,7 +75,12 @@ const minutesOf = (was: LaidCoat, read: LaidCoat, touched: Touched): Label['minu
   return minutes;
 };
 
-const labelOf = (was: LaidCoat, read: LaidCoat, touched: Touched): LaidCoat['label'] => {
+/** What the can says: what was touched as read, all else as it was. */
+export const labelOf = (
+  was: Pick<LaidCoat, 'label'>,
+  read: Pick<LaidCoat, 'label'>,
+  touched: Touched,
+): LaidCoat['label'] => {
   if (!touched(...CAN_FIELDS)) return was.label;
   const { minutes: _minutes, climate: before, ...rest } = was.label ?? { minutes: {} };
   const minutes = minutesOf(was, read, touched);

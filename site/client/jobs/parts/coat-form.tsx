@@ -25,7 +25,7 @@ import type { CardHands } from '../views/hands.ts';
 import { correctClock, forgetStage, startClock } from './clock.ts';
 import { cardCoatOf, coatRow } from './coats.tsx';
 import type { JobsData } from './data.ts';
-import { hardenerOf, toolOf } from './from-plan.ts';
+import { canOf, hardenerOf, toolOf, withCan } from './from-plan.ts';
 import { cardVerdict, isNotYet } from './verdict.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
@@ -86,6 +86,7 @@ export class CoatOnCard {
       coatNumber: coats.length,
       applicator: toolOf(card, below),
       hardener: hardenerOf(card, below),
+      label: canOf(card, below),
     });
   }
 
@@ -258,7 +259,7 @@ export class CoatOnCard {
 
   async #lay(laid: LaidCoat): Promise<boolean> {
     // The form names a coat by its minute: two tabs may lay one in the same.
-    const coat = cardCoatOf({ ...laid, id: newId() });
+    const coat = cardCoatOf({ ...withCan(this.#hands.card(), laid), id: newId() });
     const kept = await this.#hands.now((card) => {
       const product = card.product ?? coat.product;
       return changed(withCoat(card, coat, Date.now()), { product }, Date.now());

@@ -1,9 +1,13 @@
+import type { LaidCoat } from '#engine/clock.ts';
 import { newCard } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
+import { CAN_FIELDS } from '../../clock/fields.ts';
+import { canDraft, labelOf } from '../../clock/refill.ts';
+import type { Touched } from '../../clock/standing.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
@@ -43,6 +47,29 @@ export const notesOf = ({ both }: Pick<Job, 'both'>): string =>
   both
     ? `Planned with ${sayBoth(both)}. Note the coats of the front here, and not those of the back: the film is counted on one face. When the backs are coated, and when it is turned, stands in the plan.`
     : '';
+
+/** What its can says, in the same way. */
+export const canOf = ({ coats, product, label }: JobCard, laid: string | undefined): LaidCoat['label'] => {
+  const last = coats.findLast((coat) => coat.product === laid)?.label;
+  return (last ?? (laid === product ? label : undefined)) as LaidCoat['label'];
+};
+
+/**
+ * A coat whose form held the can of its card: untouched it stays with the card, and what the form does not ask of a can
+ * (limits, coverage, solids) goes along with what was changed.
+ */
+export const withCan = (card: JobCard, laid: LaidCoat): LaidCoat => {
+  const can = canOf(card, laid.product);
+  if (!can || !laid.label) return laid;
+  // Rounded as in the form, whose units may be either.
+  const touched: Touched = (...names) =>
+    (['us', 'metric'] as const).every((units) => {
+      const [was, is] = [canDraft(can, units), canDraft(laid.label, units)];
+      return names.some((name) => was[name] !== is[name]);
+    });
+  if (touched(...CAN_FIELDS)) return { ...laid, label: labelOf({ label: can }, laid, touched) };
+  return { ...laid, label: can === card.label ? undefined : can };
+};
 
 /** Makes a job card of a plan and keeps it; the address of the card. Throws a `JobsFault`. */
 export const cardFromPlan = async (job: Job, link: string): Promise<string> => {

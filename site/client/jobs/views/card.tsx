@@ -15,6 +15,7 @@ import { FlawList, RepairList } from '../parts/flaws.tsx';
 import { Notes } from '../parts/notes.tsx';
 import { PhotoBoard } from '../parts/photos.tsx';
 import { fillPiece, pieceFacts } from '../parts/piece-form.ts';
+import { sayCan } from '../parts/say-can.ts';
 import { cardVerdict } from '../parts/verdict.ts';
 import { type KeptClash, readClashes, readOne } from '../store/index.ts';
 import { CardActs } from './card-acts.tsx';
@@ -81,6 +82,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
   const facts = useFilledPiece(card, about);
 
   const us = pageUnits() === 'us';
+  const can = sayCan(card, us);
   const takeOff = takeOffOf(frame, open, data);
   const reading = lastCoatNow(card, data.products, now)?.reading;
   const stage = reading?.kind === 'running' ? reading.stage : undefined;
@@ -121,7 +123,7 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       />
       <Adopted element={coat.place} shown={false} />
       <div class="paper">
-        <DefinitionRows class="facts" of={facts} />
+        <DefinitionRows class="facts" of={can ? [...facts, ['The can says', can]] : facts} />
         <details class="piece">
           <summary>Edit the details of the piece</summary>
           <Adopted element={about} />
