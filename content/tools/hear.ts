@@ -1,9 +1,11 @@
-import { buildLexicon, dryHoursOf, type HearContent, type Hearing } from '#engine/hear.ts';
+import { buildLexicon, dryHoursOf, type HearContent, type Hearing, waitsOf } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
+import { readChoices } from './choices.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
+import { readPlan } from './plan.ts';
 import { orThrow, readTable, type Table } from './table.ts';
 
 const FOLDER = 'content/hear';
@@ -55,4 +57,5 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
 export const readHearing = (known: Knowledge, root: ContentRoot): Hearing => ({
   lexicon: buildLexicon(known, readHearContent(known, root), readSearchWords(root)),
   dry: dryHoursOf(known),
+  waits: waitsOf(known, readChoices(root), readPlan(known, root)),
 });

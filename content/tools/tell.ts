@@ -4,7 +4,10 @@ import { parseArgs } from 'node:util';
 import { say } from '#engine/faults/say.ts';
 import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindKind } from '#engine/find.ts';
+import { namedFlaws } from '#engine/hear/named-flaws.ts';
+import { withNamed } from '#engine/hear/with-named.ts';
 import { consider, firstOfRule, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
+import type { Stage } from '#engine/model/stage.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { readIndex } from './said.ts';
@@ -37,7 +40,10 @@ if (!known) {
   const considered = consider(mind, { told: {}, heard, words });
   const page = pageAsked(index, text, heard.asksFor?.page);
   const room = page && ROOMS[page.kind];
-  const answer = reply(considered, {
+  const linkTo = (defect: string, stage?: Stage) =>
+    `/defects/${defect}/${stage && !considered.overdue ? `stage-${stage}/` : ''}`;
+  const named = namedFlaws(mind, index, heard, considered.likely).filter(({ denied }) => !denied);
+  const first = reply(considered, {
     heard,
     ruleAt: (rule) => `/safety/${rule}/`,
     tellAt: '/tell/',
@@ -50,8 +56,9 @@ if (!known) {
           says: page.kind === 'rule' ? firstOfRule(mind, page.id) : undefined,
         },
       }),
-    linkTo: (defect, stage) => `/defects/${defect}/${stage && !considered.overdue ? `stage-${stage}/` : ''}`,
+    linkTo,
   });
+  const answer = withNamed(first, page ? [] : named, considered, linkTo);
   console.log(
     values.json
       ? JSON.stringify(tellJson(heard, considered, answer))

@@ -10,7 +10,7 @@ const SHORT_DECADE =
   /(?<!\b(?:in the|the|low|mid|high|upper|lower|around|about) )(?<![\d$-])\b[3-8]0['’]?s\b(?!\s*(?:grit|degree|°|f\b|%|percent|humid))/gi;
 /** "a chair of the 60s" is no weather. */
 const OF_DECADE =
-  /\b(?:(?:of|from)|(?:made|built|bought|painted|finished|varnished)(?: (?:it|this|that|them))?(?: back)? in) the (?:19)?[3-8]0['’]?s\b(?!\s*(?:to|degree|°|f\b))/gi;
+  /\b(?:(?:of|from)|(?:made|built|bought|painted|finished|refinished|varnished)(?: (?:it|this|that|them))?(?: by (?:\w+ ){0,2}\w+)?(?: back)? in) the (?:19)?[3-8]0['’]?s\b(?!\s*(?:to|degree|°|f\b))/gi;
 const YEAR = /\b(1[89]\d\d|20[0-4]\d)(?:['’]?s)?\b/g;
 /** "a 1936 book", "paint before 1978 may have lead": no year of this paint. */
 const OF_ELSE =

@@ -23,7 +23,11 @@ const HANDS = [
     denied: 'do not brush {it} again',
   },
   { hand: 'pop', said: /\b(?:pop|prick|poke)\b/i, denied: 'do not pop {it}' },
-  { hand: 'scrape', said: /\b(?:scrape|peel|pick|shave)\b/i, denied: 'do not scrape {it}' },
+  {
+    hand: 'scrape',
+    said: /\b(?:scrape|peel|pick|shave|slice|razor|scalpel|chisel|trim|cut (?:it|them|that|this) off)\b/i,
+    denied: 'do not scrape {it}',
+  },
   { hand: 'strip', said: /\bstrip\b|\bstart(?:ing)? (?:all )?over\b/i, denied: 'do not strip {it}' },
   {
     hand: 'heat',

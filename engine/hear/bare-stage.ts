@@ -5,6 +5,9 @@ import type { Span, Word } from './words.ts';
 /** A longer text tells a story, and what stands alone in it may be of another layer. */
 const SHORT = 9;
 
+/** "how long till shellac is cured": it is not so yet. */
+const TO_COME = /^(how|until|till|til|before)$/;
+
 /**
  * How dry it is, where the last words of a query are no more than that: after a comma, or right behind what is seen or
  * what it lies on ("milky wet"). "White when wet" tells of another time, and "wet spots" of what is seen.
@@ -14,7 +17,8 @@ export const bareStage = (
   matches: readonly Match[],
 ): { readonly stage: Stage; readonly span: Span } | undefined => {
   const last = words.at(-1);
-  if (!last || last.asks || words.length > SHORT) return undefined;
+  if (!last || last.asks || words.length > SHORT || words.some(({ word }) => TO_COME.test(word)))
+    return undefined;
   const told = matches.filter(({ kind, of }) => kind === 'sign' || (kind === 'fact' && of[0] !== 'stage'));
   const ends = matches.filter(
     ({ kind, from, to, size }) => kind === 'alone' && from > 0 && to === words.length && to - from === size,

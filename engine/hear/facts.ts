@@ -10,7 +10,7 @@ import { isLaid, isOfBelow, namesTop, placeOf } from './place.ts';
 import type { Span, Word } from './words.ts';
 
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
-const claimed = (matches: readonly Match[]): Match[] => {
+export const claimed = (matches: readonly Match[]): Match[] => {
   const telling = matches
     .filter(
       ({ kind, of }) =>

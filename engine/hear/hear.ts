@@ -1,13 +1,14 @@
-import { asksFor } from './asks-for.ts';
+import { asksFor, isSeen } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
 import { inTyped, plainBlanks } from './blanks.ts';
 import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
-import { type Heard, type HeardSign, SURE } from './heard.ts';
+import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
+import { type HoursAsked, hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
-import type { Lexicon } from './lexicon.ts';
+import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
 import { airOf } from './measures.ts';
@@ -18,12 +19,24 @@ import { type DryHours, stageFacts } from './stage.ts';
 import { isStillDrying } from './still-drying.ts';
 import { hoursOf } from './times.ts';
 import { isTopNoun } from './top-words.ts';
-import { wordsIn } from './words.ts';
+import type { Waits } from './waits.ts';
+import { type Span, wordsIn } from './words.ts';
 
-/** The ear: the words of the content, and how long each kind of coat takes to dry. */
-export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours };
+/** The ear: the words of the content, how long each kind of coat takes to dry, and what is said of it where that is asked. */
+export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours; readonly waits: Waits };
 
-const heardIn = ({ lexicon, dry }: Hearing, text: string): Heard => {
+const isOverdue = (facts: readonly HeardFact[]): boolean =>
+  facts.some(({ fact, sure }) => fact === 'overdue' && sure >= SURE);
+
+/** The hours that are asked for: a wait goes before other answers, the rest behind them. */
+const hoursBefore = (
+  hours: HoursAsked | undefined,
+  isWait: boolean,
+  isSeenBeside: (asking: readonly Span[]) => boolean,
+): AskedFor | undefined =>
+  hours?.isWait === isWait && !isSeenBeside(hours.asking) ? hours.asked : undefined;
+
+const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const ear = earOf(lexicon);
   const words = wordsIn(text, ear);
   const matches = matchesIn(ear, words);
@@ -54,22 +67,32 @@ const heardIn = ({ lexicon, dry }: Hearing, text: string): Heard => {
   ];
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
-  const askedFor = asksFor(
-    lexicon.asksFor,
-    words,
-    matches,
-    told,
-    among.flatMap(({ rests }) => rests),
-    signs,
-    named,
-  );
+  const names = namesOf(ear.small, words, matches, manner);
+  const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
+  const hours = seesNothing ? hoursAsked(ear, waits, text, words, matches) : undefined;
+  const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
+  // What was done, and what is to come, is nothing that is seen.
+  const seen = (asking: readonly Span[]): boolean =>
+    signs.some((sign) => !ear.ofWork.has(sign.question) && isSeen(sign, [...toldIn, ...asking], named));
+  const askedFor =
+    hoursBefore(hours, true, seen) ??
+    asksFor(
+      lexicon.asksFor,
+      words,
+      matches,
+      told,
+      among.flatMap(({ rests }) => rests),
+      signs,
+      named,
+    ) ??
+    hoursBefore(hours, false, seen);
   return {
     text,
     // Coats that are asked about are not laid yet.
     facts: askedFor ? told.filter(({ fact }) => fact !== 'coat-number') : told,
     among,
     signs,
-    names: namesOf(ear.small, words, matches, manner),
+    names,
     named,
     ...(askedFor && { asksFor: askedFor }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {

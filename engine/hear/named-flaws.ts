@@ -15,6 +15,8 @@ export type NamedFlaw = {
   readonly span: Span;
   /** Said to be not there: "no bubbles". */
   readonly denied: boolean;
+  /** Called by its name, whatever the whole text is taken for. */
+  readonly called?: true;
 };
 
 /** So likely must a flaw be by these words alone, one of two alike by the whole text, and the likeliest of them. */
@@ -72,7 +74,15 @@ const calledIn = (
     const met = flaws.filter((id) => mind.matrix.defects.includes(id));
     const [defect] = met.sort((a, b) => (chanceOf.get(b) ?? 0) - (chanceOf.get(a) ?? 0));
     if (defect === undefined || !span) return [];
-    return [{ defect, name: mind.names[mind.matrix.defects.indexOf(defect)] ?? '', span, denied }];
+    return [
+      {
+        defect,
+        name: mind.names[mind.matrix.defects.indexOf(defect)] ?? '',
+        span,
+        denied,
+        called: true as const,
+      },
+    ];
   });
 };
 

@@ -66,15 +66,18 @@ const whatItIs = ({ likely }: Considered): string => {
 const QUIET = ['leave', 'wait', 'accept', 'stop'];
 /** Acts after which nobody need fear for the coat today. */
 const KEPT = ['leave', 'wait'];
+/** From here on what it is stands, and how dry it is alone is open. */
+const FLAW_SURE = 0.9;
 const KEEP_IT = 'Nothing has to be stripped or sanded today.';
 
 type Told = { readonly short: string; readonly long: string };
 
 /** What to do and what not, no surer than the verdict: until hands are known, that it is left alone but for what can not wait. */
-const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string): Told => {
+const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string, isFlawSure = false): Told => {
   const wary = 'No sanding and no new coat before you know.';
   if (!now || !(firm || (now.flaw && KEPT.includes(now.do)))) {
-    const alone = atOnce ? `${atOnce} ${wary}` : `Until we know which it is, leave it alone. ${wary}`;
+    const open = !isFlawSure ? 'which it is' : now ? 'the cause' : 'how dry it is';
+    const alone = atOnce ? `${atOnce} ${wary}` : `Until we know ${open}, leave it alone. ${wary}`;
     return { short: alone, long: alone };
   }
   if (!firm)
@@ -160,6 +163,14 @@ const withoutFlaw = (
   { ruleAt, whichAt, page, tellAt, heard }: ReplyOptions,
 ): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
+  if (heard && tellAt && !rule && isContent(heard))
+    return {
+      says: [
+        ...(THANKS.test(heard.text) ? ['You are welcome.'] : []),
+        'From these words nothing is wrong with it now, so there is nothing to do.',
+      ],
+      last: `If something shows again, tell it here: ${tellAt}`,
+    };
   const chance = considered.likely[0]?.chance ?? 0;
   const seen = heard === undefined || heard.signs.some((sign) => isSeen(sign, restsOf(heard), heard.named));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
@@ -188,6 +199,21 @@ const withoutFlaw = (
     last: `Or tell it here: ${tellAt}`,
   };
 };
+
+/** Words of somebody who thanks or is glad, and of one who has more to ask all the same. */
+const THANKS = /\b(?:thanks|thank you|thx|ty so much|grateful)\b/i;
+const GLAD =
+  /\b(?:looks?|looking|came out|turned out|is|are|feels?) (?:\w+ )?(?:perfect(?:ly)?|great|beautiful(?:ly)?|amazing|lovely|awesome|fantastic|gorgeous|wonderful|flawless)\b/i;
+const ASKS_ON =
+  /\?|\b(?:but|though|however|still|except|now|again|yet|help|how|what|why|when|should|can i|could|advance|tia|problem|issue|wrong|wondering|until|before|otherwise|advice on|any (?:idea|tip|advice|suggestion)s?|please)\b/i;
+/** A longer one tells a story. */
+const THANKED = 200;
+
+/** Thanks or praise and nothing more: nobody asks, and nothing stands there that has to be mended. */
+const isContent = ({ text, names }: Heard): boolean =>
+  text.length <= THANKED &&
+  !ASKS_ON.test(text) &&
+  (THANKS.test(text) || (GLAD.test(text) && !names.some(({ denied }) => !denied)));
 
 /** The words that facts rest on. */
 const restsOf = ({ facts, among }: Heard): readonly Span[] =>
@@ -227,7 +253,7 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     };
   const drying = fresh ? heard?.stillDrying : undefined;
   const what = drying?.answer ?? whatItIs(considered);
-  const doing = ordersOf(now, firm, firm ? '' : atOnce);
+  const doing = ordersOf(now, firm, firm ? '' : atOnce, (first?.chance ?? 0) >= FLAW_SURE);
   // What hangs on a question is looked into now: there is nothing to wait for yet.
   const settled = firm && !now?.hangs ? now : undefined;
   const again = settled?.again ?? '';

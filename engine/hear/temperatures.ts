@@ -41,7 +41,8 @@ const PART_OF_TEN: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 /** "grandpa made it in the 60s" tells of years. */
-const MADE_IN = /\b(?:made|built|bought|painted|finished|varnished)(?: (?:it|this|that|them))?(?: back)? $/i;
+const MADE_IN =
+  /\b(?:made|built|bought|painted|finished|refinished|varnished)(?: (?:it|this|that|them))?(?: by (?:\w+ ){0,2}\w+)?(?: back)? $/i;
 /** "mitered at 45 degrees" tells of an angle, "a hot box that holds 100 degrees" and "when I was 15 … 90 degrees" of another place. */
 const NO_AIR =
   /\b(?:miter(?:ed)?|bevel\w*|angle|cut|tilt\w*|turn\w*|rotat\w*|box that holds|when i was \d+[^.]*)\b[^.;,]{0,12}$/i;

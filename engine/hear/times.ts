@@ -6,7 +6,7 @@ import { HEDGE, isElapsed } from './elapsed.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { besideLabel, labelTime } from './label-time.ts';
 import { laidIn } from './laid-since.ts';
-import { isMerely, isOfTheCan, tellsOfLaying } from './laying.ts';
+import { isLaying, isMerely, isOfTheCan, tellsOfLaying } from './laying.ts';
 import type { Manner } from './manner.ts';
 import type { Ear, Match } from './match.ts';
 import { isElse } from './other-times.ts';
@@ -29,6 +29,7 @@ import {
   speaksOfFilm,
   tightest,
 } from './time-words.ts';
+import { isTop } from './top-words.ts';
 import type { Span, Word } from './words.ts';
 
 const any = (words: readonly Word[], from: number, to: number, set: ReadonlySet<string>): boolean =>
@@ -44,6 +45,15 @@ const LATER = /^(ago|later|since|on|now|back|in|still|after)$/;
 const SPAN_WORD = /^(after|for|past|last|still|within|over|just|only|been|waited|waiting)$/;
 /** A time told from the last coat on. */
 const SINCE = /^(since|after)$/;
+
+/** "thirty years ago, when we made clocks": a story of then, unless it tells of a coat. */
+const isOfAnotherStory = (words: readonly Word[], when: number): boolean => {
+  const then = words[when];
+  if (then?.word !== 'when' || then.sentence !== words[when - 1]?.sentence) return false;
+  const ends = words.findIndex(({ part }, at) => at > when && part !== then.part);
+  const to = ends < 0 ? words.length : ends;
+  return !words.slice(when, to).some((word, index) => isTop(word) || isLaying(words, when + index));
+};
 
 const toldTimes = (
   ear: Ear,
@@ -109,6 +119,7 @@ const toldTimes = (
     const match: Match = { sense: '', kind: '', of: [], from: at, to: span.to, size: 2 };
     if (manner.notYet(match) || isElse(words, matches, at, span.to)) continue;
     const ago = after?.word === 'ago' || after?.word === 'back';
+    if (ago && long && isOfAnotherStory(words, span.to + 1)) continue;
     const waited = /^wait(ed|ing)?$/.test(words[at - 1]?.word ?? '');
     // "waited two weeks after the last coat, and ten weeks on it is soft"
     const ofLast =
@@ -161,6 +172,7 @@ const toldTimes = (
   for (const match of tightest(matches.filter(({ kind }) => kind === 'times'))) {
     if (manner.notYet(match) || isElse(words, matches, match.from, match.to)) continue;
     if (isMerely(words, match.from)) continue;
+    if (words[match.to - 1]?.word === 'ago' && isOfAnotherStory(words, match.to)) continue;
     const [least = 0, likely = 0, most = 0] = match.of.map(Number);
     const from = words[match.from]?.from ?? 0;
     const to = words[match.to - 1]?.to ?? from;

@@ -2,6 +2,7 @@ import { pageAsked } from '#engine/find/page-asked.ts';
 import type { FindIndex, Hit } from '#engine/find.ts';
 import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
 import { isSilent } from '#engine/hear/silent.ts';
+import { withNamed } from '#engine/hear/with-named.ts';
 import {
   type Considered,
   consider,
@@ -23,7 +24,7 @@ import { defectUrl, hitUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
 import { dangerName, flawName, LONGEST, type TellState } from './state.ts';
-import { thisMinute, withNamed } from './words.ts';
+import { thisMinute } from './words.ts';
 
 export type Listening = { readonly ear: Ear; readonly index: FindIndex };
 /** A page as it is offered. */

@@ -1,9 +1,8 @@
 import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { type Considered, type Heard, type HeardFact, type Reply, SURE } from '#engine/hear.ts';
+import { type Considered, type Heard, type HeardFact, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
 import { inUnit, sayLong } from '#engine/plain/say-span.ts';
-import { lower } from '#engine/plain/text.ts';
 import { HOUR_MIN } from '#engine/plain/time.ts';
 import type { AtOnce } from '../../shared/ear.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
@@ -65,27 +64,6 @@ export const isTaken = ({ sure }: HeardFact): boolean => sure >= SURE;
 /** How likely, in words: a percentage would promise more than words of a post can carry. */
 export const chanceSaid = (chance: number): string =>
   chance >= 0.9 ? 'almost surely' : chance >= 0.6 ? 'most likely' : chance >= 0.25 ? 'may be' : 'less likely';
-
-const SHORT_REPLY = 500;
-
-/** A reply that leaves no flaw out that the post names; the short one, as far as it has room. */
-export const withNamed = (
-  { short, long }: Reply,
-  named: readonly NamedFlaw[],
-  { likely: [first], stage }: Pick<Considered, 'likely' | 'stage'>,
-  linkTo: (defect: string, stage?: Considered['stage']) => string,
-): Reply => {
-  const others = named.filter(({ defect }) => defect !== first?.defect);
-  const told = others.filter(({ defect }) => !long.includes(linkTo(defect, stage)));
-  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`);
-  const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
-  return {
-    short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
-    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join(
-      '\n\n',
-    ),
-  };
-};
 
 /** Words that tell of somebody else's piece: an answer to send is what is wanted. */
 const OF_ANOTHER =

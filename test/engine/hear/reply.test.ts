@@ -176,10 +176,13 @@ describe('what to do', () => {
   });
   const wary = 'No sanding and no new coat before you know.';
   it('is no surer than the verdict: until hands are known it is left alone', () => {
-    for (const now of [undefined, act('repair', { sure: false })]) {
+    for (const [now, open] of [
+      [undefined, 'how dry it is'],
+      [act('repair', { sure: false }), 'the cause'],
+    ] as const) {
       const { short, long } = say({ now });
       for (const text of [short, long]) {
-        expect(text).toContain(`Until we know which it is, leave it alone. ${wary}`);
+        expect(text).toContain(`Until we know ${open}, leave it alone. ${wary}`);
         expect(text).not.toMatch(/Verdict|Look again/);
       }
       expect(short).toMatch(/What it is, and what to do: @one\/cured$/);
@@ -194,9 +197,12 @@ describe('what to do', () => {
       expect(long).toContain(`Verdict. Say one. Say two. ${wary}`);
     }
     expect(say({ now: act('repair', { sure: false, flaw: flaw('one', 0.95) }) }).short).toContain(
+      'Until we know the cause',
+    );
+    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until we know the cause');
+    expect(say({ now: act('leave', { sure: false }), likely: [flaw('one', 0.7)] }).short).toContain(
       'Until we know which it is',
     );
-    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until we know which it is');
   });
   it('of a film that is wet or sets the verdict stands, sure or not, and nothing is tried on it', () => {
     const next = { kind: 'question', question: 'q', ask: 'Is it so?', how: 'Look at it.' } as const;

@@ -1,0 +1,190 @@
+import { type Family, WITH_FILM } from '../model/family.ts';
+import { entryOf } from '../plain/entry-of.ts';
+import { sayEnds } from '../plain/span.ts';
+import { lower } from '../plain/text.ts';
+import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
+import { claimed } from './facts.ts';
+import type { AskedFor } from './lexicon.ts';
+import type { Ear, Match } from './match.ts';
+import { isOfBelow, placeOf } from './place.ts';
+import type { Waits } from './waits.ts';
+import type { Span, Word } from './words.ts';
+
+/** "how long", "when can I", "drying time": a time is asked for. */
+const ASKS =
+  /\bhow (?:long|soon|much (?:time|longer)|many (?:hours|days|weeks))\b|\bwhen (?:(?:i|we|she|he|they|it|you) )?(?:can|may|should|could|do|does|is|will|would|to)\b|\b(?:dry|drying|cure|curing|re-?coat|wait(?:ing)?) times?\b|\btime between\b|\b(?:can|should|may|could) (?:i|we) (?:already )?(?:re-?coat|(?:put|lay|brush|spray|roll|wipe|apply|add|do) (?:on )?(?:the|a|another|my) (?:\w+ )?coat|sand)\b.*\b(?:today|tonight|tomorrow|after|in|yet|now|already)\b/i;
+/** What is waited for. The first that is found is meant. */
+const RECOAT =
+  /\bre-?coat|\b(?:second|next|another|more|third|fourth|2nd|3rd|final|last|new|following|additional) coats?\b|\bbetween (?:\w+ ){0,2}(?:coats|layers)\b|\bcoats apart\b|\bbefore (?:(?:i|we|you) (?:can )?)?(?:lightly )?sand(?:ing)?\b|\bwhen (?:can|may|should|could|do) (?:i|we|you) (?:lightly )?sand\b|\bsand(?:ed|ing)? (?:it|between)\b/i;
+const CURES =
+  /\bcur(?:e|es|ed|ing)\b|\b(?:fully|completely|all the way|rock|through(?:ly)?) (?:hard|dry|set)\b|\bharden(?:s|ed|ing)?\b|\b(?:put|set|place) (?:\w+ ){1,5}back\b|\buse (?:it|the|my|this)\b|\bready (?:to|for) use\b/i;
+const DRIES = /\bdr(?:y|ies|ied|ying)\b/i;
+/** A wait for what lies below is asked for by its drying or by what comes over it. */
+const GOES_OVER = /\b(?:dr(?:y|ies|ied|ying)|wait|before|over|under|until|seal|top ?coat|finish|coat|cure)/i;
+/** Times of other things: of a can, of a mixture, of a stripper, of work, and of what is wrong. */
+const OF_ELSE =
+  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|last(?:s|ed)?|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brush(?:es)?|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
+/** Where no kind of top coat is named, these tell of another coat. */
+const OF_PAINT = /\b(?:paint(?:s|ed|ing)?|enamel|stain(?:s|ed|ing)?|primer|dye)\b/i;
+/** The kinds that are told of where none is named. */
+const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
+/** So many kinds or rows are told of at most. */
+const MOST_KINDS = 3;
+const MOST_ROWS = 2;
+
+/** An answer in hours, whether a wait before a next step is asked for, and the sentences that ask. */
+export type HoursAsked = {
+  readonly asked: AskedFor;
+  readonly isWait: boolean;
+  readonly asking: readonly Span[];
+};
+
+const sentencesOf = (text: string): readonly Span[] =>
+  [...text.matchAll(/[^.!?\n]+(?:[.!?\n](?!\s|$)[^.!?\n]*)*/g)].map(({ index, 0: { length } }) => ({
+    from: index,
+    to: index + length,
+  }));
+
+/** Ends of a time as people say them: minutes, hours, or days. */
+const saidEnds = ([from, to]: readonly [number, number], inDays = false): string => {
+  if (from < 1 && to > 1)
+    return `${Math.round(from * HOUR_MIN)} minutes to ${to} ${to === 1 ? 'hour' : 'hours'}`;
+  const [unit, size] =
+    to <= 1 ? ['minutes', 1 / HOUR_MIN] : !inDays && to <= 3 * DAY_HOURS ? ['hours', 1] : ['days', DAY_HOURS];
+  const ends = sayEnds(Number((from / size).toFixed(1)), Number((to / size).toFixed(1)));
+  return `${ends.replace('–', ' to ')} ${ends === '1' ? unit.slice(0, -1) : unit}`;
+};
+
+const AIR = 'at about 73 °F (23 °C) and 50 % humidity, longer where it is colder or damper. The can wins.';
+const CLOCK = { lead: 'Put the kind, the day and the air into the clock:', page: 'page/clock' } as const;
+const PLAN = { lead: 'The plan counts every wait of a job:', page: 'page/schedule' } as const;
+
+/** What is named of layers: kinds of top coat on top and below, and what lies below them all. */
+type Layers = {
+  readonly tops: readonly string[];
+  readonly belows: readonly string[];
+  readonly bases: readonly string[];
+};
+
+const DRIES_BELOW = /^(?:stain|latex-paint|chalk-paint|milk-paint|oil-paint)$/;
+/** "under lacquer": what is named behind it lies on top, whatever it is. */
+const UNDER = /^(?:under|beneath|underneath|below|before)$/;
+
+const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Layers => {
+  const tops = new Set<string>();
+  const belows = new Set<string>();
+  const bases = new Set<string>();
+  for (const match of claimed(matches)) {
+    const [fact = '', value = ''] = match.of;
+    if (match.kind === 'fact' && fact === 'base' && DRIES_BELOW.test(value)) bases.add(value);
+    if (fact !== 'family' || isOfBelow(words, match)) continue;
+    const isUnder = words.slice(Math.max(0, match.from - 2), match.from).some(({ word }) => UNDER.test(word));
+    const isBelow = !isUnder && placeOf(ear, words, match) === 'below';
+    for (const family of value.split('|')) (isBelow ? belows : tops).add(family);
+  }
+  return { tops: [...tops].filter((family) => !belows.has(family)), belows: [...belows], bases: [...bases] };
+};
+
+/** The sentences of the plan for what lies below, of those that hold for a kind on top, or of all where none is named. */
+const rowsFor = (
+  rows: readonly {
+    readonly families: readonly string[];
+    readonly why: string;
+    readonly under: readonly string[];
+  }[],
+  under: readonly string[],
+  tops: readonly string[],
+): readonly string[] => [
+  ...new Set(
+    rows
+      .filter((row) => row.under.some((one) => under.includes(one)))
+      .filter((row) => !tops.length || row.families.some((one) => tops.includes(one)))
+      .map(({ why }) => why),
+  ),
+];
+
+/** The sentences of the plan for all that is named below. */
+const waitsBelow = ({ below, over }: Waits, { tops, belows, bases }: Layers): readonly string[] => [
+  ...rowsFor(
+    below.map((row) => ({ ...row, under: row.bases })),
+    bases,
+    tops,
+  ),
+  ...(tops.length
+    ? rowsFor(
+        over.map((row) => ({ ...row, under: row.below })),
+        belows,
+        tops,
+      )
+    : []),
+];
+
+/** A row that begins with its time says nothing of what it is before. */
+const led = (why: string): string =>
+  /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
+
+type Kind = NonNullable<Waits['kinds'][Family]>;
+
+/** "Lacquer takes the next coat after …; shellac after …": what is said of each kind, the verb with the first alone. */
+const each = (kinds: readonly Kind[], verb: string, says: (kind: Kind) => string): string =>
+  kinds
+    .map((kind, at) => {
+      const name = kind.name.replace(/,.*/, '');
+      return at ? `${lower(name)} ${says(kind)}` : `${name} ${verb} ${says(kind)}`;
+    })
+    .join('; ');
+
+const SANDS = ' What is sanded must powder under the paper, not roll.';
+
+/**
+ * The hours that a text asks for, from the tables: until the next coat, until a coat is dry or cured, and how long what lies
+ * below waits. Only what is asked in a sentence of its own; of what is wrong with a coat the flaws tell.
+ */
+export const hoursAsked = (
+  ear: Ear,
+  waits: Waits,
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+): HoursAsked | undefined => {
+  const asking = sentencesOf(text).filter(({ from, to }) => ASKS.test(text.slice(from, to)));
+  if (!asking.length || OF_ELSE.test(text)) return undefined;
+  const asks = (what: RegExp) => asking.some(({ from, to }) => what.test(text.slice(from, to)));
+  const said = (answer: string, on: typeof CLOCK | typeof PLAN, isWait: boolean): HoursAsked => ({
+    asked: { answer, ...on },
+    isWait,
+    asking,
+  });
+  const { tops, belows, bases } = layersOf(ear, words, matches);
+  const named = tops.length ? tops : belows;
+  const again = asks(RECOAT);
+  const below = tops.length && again ? [] : waitsBelow(waits, { tops, belows, bases });
+  if (below.length && asks(GOES_OVER))
+    return said(`${below.slice(0, MOST_ROWS).map(led).join(' ')} The can wins.`, PLAN, true);
+  // Of paint and stain the tables know no coats.
+  if ((bases.length || OF_PAINT.test(text)) && !tops.length) return undefined;
+  if (!named.length && !again) return undefined;
+  const kinds = (named.length ? named : WITHOUT_KIND).slice(0, MOST_KINDS);
+  const told = kinds.flatMap((kind) => entryOf(waits.kinds, kind) ?? []);
+  if (!told.length) return undefined;
+  const hasFilm = kinds.some((kind) => (WITH_FILM as readonly string[]).includes(kind));
+  if (again)
+    return said(
+      `${each(told, 'takes the next coat', ({ recoat }) => `after ${saidEnds(recoat)}`)}, ${AIR}${hasFilm ? SANDS : ''}`,
+      CLOCK,
+      true,
+    );
+  if (asks(CURES))
+    return said(
+      `${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${AIR}`,
+      CLOCK,
+      false,
+    );
+  if (asks(DRIES))
+    return said(
+      `${each(told, 'is', ({ touch, recoat, cure }) => `dry to the touch after ${saidEnds(touch)}, ready for the next coat after ${saidEnds(recoat)}, cured after ${saidEnds(cure, true)}`)}, ${AIR}`,
+      CLOCK,
+      false,
+    );
+  return undefined;
+};

@@ -1,0 +1,63 @@
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import type { Choices } from '../model/choices.ts';
+import { FAMILIES, type Family } from '../model/family.ts';
+import type { Plan } from '../model/plan.ts';
+import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
+
+type Ends = readonly [from: number, to: number];
+
+/** What the tables know of how long is waited: all in hours, in the air that the times of the products hold for. */
+export type Waits = {
+  /** Of each kind of top coat: its name, and when it is dry to the touch, ready for the next coat, for light use, cured. */
+  readonly kinds: Readonly<
+    Partial<
+      Record<
+        Family,
+        {
+          readonly name: string;
+          readonly touch: Ends;
+          readonly recoat: Ends;
+          readonly use: Ends;
+          readonly cure: Ends;
+        }
+      >
+    >
+  >;
+  /** How long what lies below dries before these kinds, in a sentence of the plan. */
+  readonly below: readonly {
+    readonly bases: readonly string[];
+    readonly families: readonly string[];
+    readonly why: string;
+  }[];
+  /** The same of a top coat under one of another kind. */
+  readonly over: readonly {
+    readonly below: readonly string[];
+    readonly families: readonly string[];
+    readonly why: string;
+  }[];
+};
+
+/** The times of the products of each kind, from the quickest of them to the slowest, and the waits of the plan. */
+export const waitsOf = (known: Knowledge, choices: Choices, plan: Pick<Plan, 'waits' | 'over'>): Waits => ({
+  kinds: Object.fromEntries(
+    FAMILIES.flatMap((family) => {
+      const cans = known.products.filter((one) => one.family === family);
+      if (!cans.length) return [];
+      const ends = (of: (can: (typeof cans)[number]) => Ends, times: number): Ends => [
+        Math.min(...cans.map((can) => of(can)[0])) * times,
+        Math.max(...cans.map((can) => of(can)[1])) * times,
+      ];
+      const times = {
+        name: choices.family.values[family],
+        touch: ends((can) => can['touch-minutes'], 1 / HOUR_MIN),
+        recoat: ends((can) => can['recoat-hours'], 1),
+        use: ends((can) => can['light-use-days'], DAY_HOURS),
+        cure: ends((can) => can['cure-days'], DAY_HOURS),
+      };
+      return [[family, times] as const];
+    }),
+  ),
+  below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
+  // A row without hours says that the one never goes over the other.
+  over: plan.over.map(({ below, families, why }) => ({ below, families, why })),
+});
