@@ -109,6 +109,22 @@ const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undef
   return found && { from: found.from, to: found.to };
 };
 
+/** "took the original stain off", "it needs the old varnish and stain taken off" */
+const isTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
+  const { part } = words[from] ?? {};
+  const near = (start: number, end: number, what: RegExp) =>
+    words.slice(Math.max(0, start), end).some((word) => word.part === part && what.test(word.word));
+  return (
+    near(to, to + 3, /^(off|away|removed)$/) &&
+    (near(
+      from - 6,
+      from,
+      /^(took|take|taking|strip|stripped|stripping|remove|sand|sanded|sanding|get|got|getting|needs?)$/,
+    ) ||
+      near(to, to + 2, /^(taken|came|coming|sanded|stripped)$/))
+  );
+};
+
 const PRIMER = oneOf('primer|primed');
 
 /** Whether only a primer is named between the commas where a tool stands. */
@@ -189,6 +205,7 @@ export const choicesOf = (
       continue;
     }
     if ((fact === 'family' && isOfBelow(words, match)) || isOfOthers(words, match.from, match.to)) continue;
+    if (fact === 'base' && value === 'stain' && isTakenOff(words, match)) continue;
     if (fact === 'sheen' && isSheenOfPaint(words, matches, match)) continue;
     // "one day old poly" is no old finish
     const [before] = [words[match.from - 1]?.word ?? ''];

@@ -6,14 +6,16 @@ import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
 import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
-import { type HoursAsked, hoursAsked } from './hours-asked.ts';
+import { hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
+import type { TableAnswer } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
 import { airOf } from './measures.ts';
 import { namesOf } from './names.ts';
 import { isOtherTongue } from './other-tongue.ts';
+import { rowsAsked } from './rows-asked.ts';
 import { signsOf } from './signs.ts';
 import { type DryHours, stageFacts } from './stage.ts';
 import { isStillDrying } from './still-drying.ts';
@@ -30,11 +32,16 @@ const isOverdue = (facts: readonly HeardFact[]): boolean =>
 
 /** The hours that are asked for: a wait goes before other answers, the rest behind them. */
 const hoursBefore = (
-  hours: HoursAsked | undefined,
+  hours: TableAnswer | undefined,
   isWait: boolean,
   isSeenBeside: (asking: readonly Span[]) => boolean,
 ): AskedFor | undefined =>
   hours?.isWait === isWait && !isSeenBeside(hours.asking) ? hours.asked : undefined;
+
+/** Coats that are asked about are not laid, and a coat is at no stage that is asked for. */
+const isAskedAbout = ({ fact, rests }: HeardFact, asking: readonly Span[]): boolean =>
+  fact === 'coat-number' ||
+  (fact === 'stage' && rests.every((one) => asking.some(({ from, to }) => from <= one.from && one.to <= to)));
 
 const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const ear = earOf(lexicon);
@@ -69,7 +76,9 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   const names = namesOf(ear.small, words, matches, manner);
   const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
-  const hours = seesNothing ? hoursAsked(ear, waits, text, words, matches) : undefined;
+  const hours = seesNothing
+    ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
+    : undefined;
   const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
   // What was done, and what is to come, is nothing that is seen.
   const seen = (asking: readonly Span[]): boolean =>
@@ -88,8 +97,9 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     hoursBefore(hours, false, seen);
   return {
     text,
-    // Coats that are asked about are not laid yet.
-    facts: askedFor ? told.filter(({ fact }) => fact !== 'coat-number') : told,
+    facts: askedFor
+      ? told.filter((one) => !isAskedAbout(one, hours?.asked === askedFor ? hours.asking : []))
+      : told,
     among,
     signs,
     names,

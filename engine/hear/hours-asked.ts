@@ -3,12 +3,10 @@ import { entryOf } from '../plain/entry-of.ts';
 import { sayEnds } from '../plain/span.ts';
 import { lower } from '../plain/text.ts';
 import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
-import { claimed } from './facts.ts';
-import type { AskedFor } from './lexicon.ts';
+import { each, type Layers, layersOf, sentencesOf, type TableAnswer } from './layers-asked.ts';
 import type { Ear, Match } from './match.ts';
-import { isOfBelow, placeOf } from './place.ts';
 import type { Waits } from './waits.ts';
-import type { Span, Word } from './words.ts';
+import type { Word } from './words.ts';
 
 /** "how long", "when can I", "drying time": a time is asked for. */
 const ASKS =
@@ -23,7 +21,7 @@ const DRIES = /\bdr(?:y|ies|ied|ying)\b/i;
 const GOES_OVER = /\b(?:dr(?:y|ies|ied|ying)|wait|before|over|under|until|seal|top ?coat|finish|coat|cure)/i;
 /** Times of other things: of a can, of a mixture, of a stripper, of work, and of what is wrong. */
 const OF_ELSE =
-  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|last(?:s|ed)?|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brush(?:es)?|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
+  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|last(?:s|ed)?|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brushes|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
 /** Where no kind of top coat is named, these tell of another coat. */
 const OF_PAINT = /\b(?:paint(?:s|ed|ing)?|enamel|stain(?:s|ed|ing)?|primer|dye)\b/i;
 /** The kinds that are told of where none is named. */
@@ -31,19 +29,6 @@ const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
 /** So many kinds or rows are told of at most. */
 const MOST_KINDS = 3;
 const MOST_ROWS = 2;
-
-/** An answer in hours, whether a wait before a next step is asked for, and the sentences that ask. */
-export type HoursAsked = {
-  readonly asked: AskedFor;
-  readonly isWait: boolean;
-  readonly asking: readonly Span[];
-};
-
-const sentencesOf = (text: string): readonly Span[] =>
-  [...text.matchAll(/[^.!?\n]+(?:[.!?\n](?!\s|$)[^.!?\n]*)*/g)].map(({ index, 0: { length } }) => ({
-    from: index,
-    to: index + length,
-  }));
 
 /** Ends of a time as people say them: minutes, hours, or days. */
 const saidEnds = ([from, to]: readonly [number, number], inDays = false): string => {
@@ -58,32 +43,6 @@ const saidEnds = ([from, to]: readonly [number, number], inDays = false): string
 const AIR = 'at about 73 °F (23 °C) and 50 % humidity, longer where it is colder or damper. The can wins.';
 const CLOCK = { lead: 'Put the kind, the day and the air into the clock:', page: 'page/clock' } as const;
 const PLAN = { lead: 'The plan counts every wait of a job:', page: 'page/schedule' } as const;
-
-/** What is named of layers: kinds of top coat on top and below, and what lies below them all. */
-type Layers = {
-  readonly tops: readonly string[];
-  readonly belows: readonly string[];
-  readonly bases: readonly string[];
-};
-
-const DRIES_BELOW = /^(?:stain|latex-paint|chalk-paint|milk-paint|oil-paint)$/;
-/** "under lacquer": what is named behind it lies on top, whatever it is. */
-const UNDER = /^(?:under|beneath|underneath|below|before)$/;
-
-const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Layers => {
-  const tops = new Set<string>();
-  const belows = new Set<string>();
-  const bases = new Set<string>();
-  for (const match of claimed(matches)) {
-    const [fact = '', value = ''] = match.of;
-    if (match.kind === 'fact' && fact === 'base' && DRIES_BELOW.test(value)) bases.add(value);
-    if (fact !== 'family' || isOfBelow(words, match)) continue;
-    const isUnder = words.slice(Math.max(0, match.from - 2), match.from).some(({ word }) => UNDER.test(word));
-    const isBelow = !isUnder && placeOf(ear, words, match) === 'below';
-    for (const family of value.split('|')) (isBelow ? belows : tops).add(family);
-  }
-  return { tops: [...tops].filter((family) => !belows.has(family)), belows: [...belows], bases: [...bases] };
-};
 
 /** The sentences of the plan for what lies below, of those that hold for a kind on top, or of all where none is named. */
 const rowsFor = (
@@ -123,17 +82,6 @@ const waitsBelow = ({ below, over }: Waits, { tops, belows, bases }: Layers): re
 const led = (why: string): string =>
   /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
 
-type Kind = NonNullable<Waits['kinds'][Family]>;
-
-/** "Lacquer takes the next coat after …; shellac after …": what is said of each kind, the verb with the first alone. */
-const each = (kinds: readonly Kind[], verb: string, says: (kind: Kind) => string): string =>
-  kinds
-    .map((kind, at) => {
-      const name = kind.name.replace(/,.*/, '');
-      return at ? `${lower(name)} ${says(kind)}` : `${name} ${verb} ${says(kind)}`;
-    })
-    .join('; ');
-
 const SANDS = ' What is sanded must powder under the paper, not roll.';
 
 /**
@@ -146,11 +94,11 @@ export const hoursAsked = (
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
-): HoursAsked | undefined => {
+): TableAnswer | undefined => {
   const asking = sentencesOf(text).filter(({ from, to }) => ASKS.test(text.slice(from, to)));
   if (!asking.length || OF_ELSE.test(text)) return undefined;
   const asks = (what: RegExp) => asking.some(({ from, to }) => what.test(text.slice(from, to)));
-  const said = (answer: string, on: typeof CLOCK | typeof PLAN, isWait: boolean): HoursAsked => ({
+  const said = (answer: string, on: typeof CLOCK | typeof PLAN, isWait: boolean): TableAnswer => ({
     asked: { answer, ...on },
     isWait,
     asking,

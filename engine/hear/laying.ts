@@ -36,14 +36,25 @@ export const isLaying = (words: readonly Word[], at: number): boolean => {
   return before?.part === here.part && !BEFORE_A_NAME.test(before.word);
 };
 
+/** "I just put the doors back on": nothing was laid. */
+const isPutBack = (words: readonly Word[], at: number): boolean =>
+  words[at + 1]?.word === 'put' &&
+  words
+    .slice(at + 2, at + 7)
+    .some(
+      ({ word, part }) =>
+        part === words[at]?.part && /^(back|away|together|outside|outdoors|aside)$/.test(word),
+    );
+
 /** "so I just put another coat on": no more than that, and not this moment. */
 export const isMerely = (words: readonly Word[], at: number): boolean =>
   words[at]?.word === 'just' &&
-  words
-    .slice(Math.max(0, at - 3), at)
-    .some(
-      ({ word, clause }) => clause === words[at]?.clause && /^(so|then|instead|would|id|could)$/.test(word),
-    );
+  (isPutBack(words, at) ||
+    words
+      .slice(Math.max(0, at - 3), at)
+      .some(
+        ({ word, clause }) => clause === words[at]?.clause && /^(so|then|instead|would|id|could)$/.test(word),
+      ));
 
 const COATS = oneOf('coats?|layers?');
 

@@ -23,6 +23,9 @@ const isOfPerson = ({ words, from, to }: ToldTime): boolean => {
   )
     return true;
   if (hasKind(near(from - 5, from, isInPart), 'person')) return true;
+  // "my daughter, who is 4 weeks old now"
+  const who = words.slice(Math.max(0, from - 3), from).findIndex(({ word }) => /^(who|whos)$/.test(word));
+  if (who >= 0 && isKind(words[Math.max(0, from - 3) + who - 1], 'person')) return true;
   // Behind a comma the age is that of whoever was named last.
   return (
     words[from]?.comma === true && isKind(words[from - 1], 'person') && words[from - 1]?.sentence === sentence

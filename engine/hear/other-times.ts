@@ -75,11 +75,20 @@ const isOfTheLook = ({ words, before, after, from, to }: ToldTime): boolean =>
   has(before, EARLIER) &&
   before.some((_, at) => isLaying(before, at));
 
-/** "wiped off after fifteen minutes" */
-const isTillWiped = ({ words, before, to }: ToldTime): boolean =>
-  before.at(-1)?.word === 'after' &&
-  has(before, /^(wiped|wiping|buffed|buffing|rubbed)$/) &&
-  /^(min|hour)/.test(words[to - 1]?.word ?? '');
+const WIPED = /^(wiped|wiping|wipe|buffed|buffing|rubbed)$/;
+/** "wiped off after fifteen minutes", "15 minutes wet before wiping", "twenty minutes, and when I wiped it off" */
+const isTillWiped = ({ words, before, to }: ToldTime): boolean => {
+  const last = words[to - 1];
+  if (!/^(min|hour)/.test(last?.word ?? '')) return false;
+  if (before.at(-1)?.word === 'after') return has(before, WIPED);
+  const next = words.slice(to, to + 6).filter(({ sentence }) => sentence === last?.sentence);
+  const wipes = next.findIndex(({ word }) => WIPED.test(word));
+  return (
+    wipes > 0 &&
+    !/^(later|ago|since|after)$/.test(next[0]?.word ?? '') &&
+    has(next.slice(0, wipes), /^(before|and|then|when|until|till)$/)
+  );
+};
 
 /** "dried in 4 hours", and not "never dried in a week" */
 const isTillDry = ({ before }: ToldTime): boolean =>

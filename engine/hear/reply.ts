@@ -32,10 +32,10 @@ export type Reply = { readonly short: string; readonly long: string };
 
 const SHORT = 500;
 /** How sure is said in words of one and of several, never more than the engine is. */
-const HOW_SURE: readonly (readonly [from: number, one: string, several: string])[] = [
-  [0.9, 'That looks like', 'Those look like'],
-  [0.6, 'Most likely that is', 'Most likely those are'],
-  [0.3, 'That may be', 'Those may be'],
+const HOW_SURE: readonly (readonly [from: number, one: string, several: string, whole: string])[] = [
+  [0.9, 'That looks like', 'Those look like', 'It looks as if'],
+  [0.6, 'Most likely that is', 'Most likely those are', 'Most likely'],
+  [0.3, 'That may be', 'Those may be', 'It may be that'],
 ];
 
 /** A name that tells of one coat or film, and of nothing in it or on it: it takes an article in a sentence. */
@@ -49,6 +49,8 @@ const HEAD = /^.*?(?=:|\b(?:in|on|of|from|through|that|under|after|by|while|with
 
 const isSeveral = (name: string): boolean => SEVERAL.test(HEAD.exec(name)?.[0] ?? name);
 
+/** A name that is a sentence of its own: "The finish in the can has gone bad". */
+const TELLS = /^The .* has gone /;
 const inSentence = (name: string): string =>
   ONE.test(name) ? `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${lower(name)}` : lower(name);
 
@@ -57,6 +59,7 @@ const whatItIs = ({ likely }: Considered): string => {
   const [first, second, third] = likely;
   if (!first) return '';
   const said = HOW_SURE.find(([from]) => first.chance >= from);
+  if (said && TELLS.test(first.name)) return `${said[3]} ${lower(first.name)}.`;
   if (said) return `${isSeveral(first.name) ? said[2] : said[1]} ${inSentence(first.name)}.`;
   const names = [first, second, third].flatMap((one) => (one ? [lower(one.name)] : []));
   return `Hard to say from here. It could be: ${names.join('; or ')}.`;
@@ -234,23 +237,26 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   // "No, do not sand it yet" is no answer to "do I have to sand between coats".
   const no = options.page && !fresh ? '' : denials(considered, firm, atOnce, heard);
   const alone = withoutFlaw(considered, options);
-  if (alone)
+  if (alone) {
+    // What is asked for has its own answer.
+    const denied = alone.answer ? '' : no;
     return {
       short: fitted(
-        [...urgent, no, alone.answer ?? '', caution, ...besides, ...alone.says],
+        [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
         alone.last,
         SHORT,
       ),
       long: [
-        ...(urgent.length ? all : [no, alone.answer ?? '', ...all]),
+        ...(urgent.length ? all : [denied, alone.answer ?? '', ...all]),
         ...allLater,
-        urgent.length ? no : '',
+        urgent.length ? denied : '',
         alone.says.join(' '),
         alone.last,
       ]
         .filter(Boolean)
         .join('\n\n'),
     };
+  }
   const drying = fresh ? heard?.stillDrying : undefined;
   const what = drying?.answer ?? whatItIs(considered);
   const doing = ordersOf(now, firm, firm ? '' : atOnce, (first?.chance ?? 0) >= FLAW_SURE);

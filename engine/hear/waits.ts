@@ -34,11 +34,29 @@ export type Waits = {
     readonly below: readonly string[];
     readonly families: readonly string[];
     readonly why: string;
+    readonly instead: string;
+  }[];
+  /** How many coats, by wear, and at most. */
+  readonly coats: readonly {
+    readonly families: readonly string[];
+    readonly ofCans: boolean;
+    readonly wear: { readonly low: number; readonly normal: number; readonly high: number };
+    readonly most: number;
+  }[];
+  /** What is done to a coat before the next. */
+  readonly between: readonly {
+    readonly families: readonly string[];
+    readonly grit: number | undefined;
+    readonly say: string;
   }[];
 };
 
 /** The times of the products of each kind, from the quickest of them to the slowest, and the waits of the plan. */
-export const waitsOf = (known: Knowledge, choices: Choices, plan: Pick<Plan, 'waits' | 'over'>): Waits => ({
+export const waitsOf = (
+  known: Knowledge,
+  choices: Choices,
+  plan: Pick<Plan, 'waits' | 'over' | 'coats' | 'between'>,
+): Waits => ({
   kinds: Object.fromEntries(
     FAMILIES.flatMap((family) => {
       const cans = known.products.filter((one) => one.family === family);
@@ -58,6 +76,13 @@ export const waitsOf = (known: Knowledge, choices: Choices, plan: Pick<Plan, 'wa
     }),
   ),
   below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
+  coats: plan.coats.map(({ families, products, wear, most }) => ({
+    families,
+    ofCans: products !== undefined,
+    wear,
+    most,
+  })),
+  between: plan.between.map(({ families, grit, say }) => ({ families, grit, say })),
   // A row without hours says that the one never goes over the other.
-  over: plan.over.map(({ below, families, why }) => ({ below, families, why })),
+  over: plan.over.map(({ below, families, why, instead }) => ({ below, families, why, instead })),
 });

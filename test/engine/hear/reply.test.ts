@@ -126,7 +126,11 @@ describe('how sure it is said', () => {
     ];
     for (const { name } of known.defects)
       expect(say({ likely: [flaw('one', 0.7, name)] }).short, name).toContain(
-        many.includes(name) ? 'Most likely those are ' : 'Most likely that is ',
+        name === 'The finish in the can has gone bad'
+          ? 'Most likely the finish in the can has gone bad.'
+          : many.includes(name)
+            ? 'Most likely those are '
+            : 'Most likely that is ',
       );
   });
   it('others as likely as a tenth stand in the long one with their pages, two of them', () => {

@@ -147,7 +147,11 @@ export const mannerIn = (text: string) => {
   const { words, matches } = read(text);
   return { words, matches, manner: mannerOf(ear, words, matches) };
 };
-export const heardBySmall = (text: string) => hear({ lexicon: LEXICON, dry: {}, waits: { kinds: {}, below: [], over: [] } }, text);
+export const heardBySmall = (text: string) =>
+  hear(
+    { lexicon: LEXICON, dry: {}, waits: { kinds: {}, below: [], over: [], coats: [], between: [] } },
+    text,
+  );
 
 const NUMBERS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ');
 

@@ -1,0 +1,74 @@
+import type { Family } from '../model/family.ts';
+import { lower } from '../plain/text.ts';
+import { claimed } from './facts.ts';
+import type { AskedFor } from './lexicon.ts';
+import type { Ear, Match } from './match.ts';
+import { isOfBelow, placeOf } from './place.ts';
+import type { Waits } from './waits.ts';
+import type { Span, Word } from './words.ts';
+
+/** An answer of the tables, whether it goes before other answers, and the sentences that ask. */
+export type TableAnswer = {
+  readonly asked: AskedFor;
+  readonly isWait: boolean;
+  readonly asking: readonly Span[];
+};
+
+/** The sentences of a text with their places. */
+export const sentencesOf = (text: string): readonly Span[] =>
+  [...text.matchAll(/[^.!?\n]+(?:[.!?\n](?!\s|$)[^.!?\n]*)*/g)].map(({ index, 0: { length } }) => ({
+    from: index,
+    to: index + length,
+  }));
+
+/** What is named of layers: kinds of top coat on top and below, and what lies below them all. */
+export type Layers = {
+  readonly tops: readonly string[];
+  readonly belows: readonly string[];
+  readonly bases: readonly string[];
+};
+
+const DRIES_BELOW = /^(?:stain|latex-paint|chalk-paint|milk-paint|oil-paint)$/;
+/** "under lacquer": what is named behind it lies on top, whatever it is. */
+const UNDER = /^(?:under|beneath|underneath|below|before)$/;
+
+/** The layers that a text names. */
+export const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Layers => {
+  const tops = new Set<string>();
+  const open = new Set<string>();
+  const earlier = new Set<string>();
+  const belows = new Set<string>();
+  const bases = new Set<string>();
+  for (const match of claimed(matches).sort((a, b) => a.from - b.from)) {
+    const [fact = '', value = ''] = match.of;
+    if (match.kind === 'fact' && fact === 'base' && DRIES_BELOW.test(value)) bases.add(value);
+    if (match.kind === 'fact' && fact === 'base' && value === 'wax') belows.add(value);
+    if (fact !== 'family' || isOfBelow(words, match)) continue;
+    const isUnder = words.slice(Math.max(0, match.from - 2), match.from).some(({ word }) => UNDER.test(word));
+    const isBelow = !isUnder && placeOf(ear, words, match) === 'below';
+    // "danish oil before poly": what is named before it lies below.
+    if (isUnder) for (const one of [...earlier]) if (!value.split('|').includes(one)) belows.add(one);
+    for (const family of value.split('|')) earlier.add(family);
+    const on = isBelow ? belows : match.kind === 'among' ? open : tops;
+    for (const family of value.split('|')) on.add(family);
+  }
+  // "lacquer from a spray can": words that leave the kind open count where none names it.
+  const isOnTop = (family: string): boolean => !belows.has(family);
+  const told = [...tops].filter(isOnTop);
+  return {
+    tops: told.length ? told : [...open].filter(isOnTop),
+    belows: [...belows],
+    bases: [...bases],
+  };
+};
+
+type Kind = NonNullable<Waits['kinds'][Family]>;
+
+/** "Lacquer takes the next coat after …; shellac after …": what is said of each kind, the verb with the first alone. */
+export const each = (kinds: readonly Kind[], verb: string, says: (kind: Kind) => string): string =>
+  kinds
+    .map((kind, at) => {
+      const name = kind.name.replace(/,.*/, '');
+      return at ? `${lower(name)} ${says(kind)}` : `${name} ${verb} ${says(kind)}`;
+    })
+    .join('; ');

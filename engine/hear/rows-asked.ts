@@ -1,0 +1,109 @@
+import { entryOf } from '../plain/entry-of.ts';
+import { lower } from '../plain/text.ts';
+import { layersOf, sentencesOf, type TableAnswer } from './layers-asked.ts';
+import type { Ear, Match } from './match.ts';
+import type { Waits } from './waits.ts';
+import type { Span, Word } from './words.ts';
+
+const HOW_MANY = /\bhow many (?:\w+ )?(?:coats|layers)\b|\bnumber of coats\b/i;
+const SANDS =
+  /\b(?:do|does|should|must|need|have|necessary|required|supposed|can|may|what|which)\b[^.?!]*\b(?:sand(?:ing|ed|paper)?|grit|scuff(?:ing)?)\b[^.?!]*\b(?:between|before (?:the |a )?(?:next|second|last|final|another))\b|\bbetween coats\b[^.?!]*\b(?:what grit|which grit|sand)\b/i;
+const OVER =
+  /\b(?:can|should|may|could|ok|okay|safe|possible|will|would|does|is it)\b[^.?!]*\b(?:over|on top of|under|onto)\b/i;
+/** With two parts other rules hold, and no coat counts for color. */
+const OF_ELSE =
+  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|paint|stain|primer)\b/i;
+const FROM_CANS = /\b(?:aerosol|rattle ?cans?|spray(?:ed)? (?:from )?(?:a )?cans?)\b/i;
+const MOST_KINDS = 3;
+
+type Row = { readonly families: readonly string[] };
+
+/** The row of the first of these kinds, and of the others where theirs is another. */
+const rowsOf = <T extends Row>(
+  rows: readonly T[],
+  kinds: readonly string[],
+): readonly (readonly [string, T])[] =>
+  kinds.flatMap((kind) => {
+    const row = rows.find(({ families }) => families.includes(kind));
+    return row ? [[kind, row] as const] : [];
+  });
+
+const coatsSaid = ({ wear: { low, normal, high }, most }: Waits['coats'][number]): string =>
+  low === high
+    ? `${low} coats`
+    : `${low} coats where it is little used, ${normal} for everyday use, ${high} in hard wear, ${most} at most`;
+
+const NOTHING_AGAINST =
+  'What lies below has to be hard and clean first, and a hidden patch comes before the piece.';
+
+/** What does not go over what, by the first row that forbids it or makes it wait; nothing is said of what fits. */
+const overSaid = (
+  { over }: Waits,
+  tops: readonly string[],
+  belows: readonly string[],
+  asking: readonly Span[],
+): TableAnswer | undefined => {
+  const row = over.find(
+    ({ below, families }) =>
+      belows.some((one) => below.includes(one)) && tops.some((one) => families.includes(one)),
+  );
+  const isNamed = tops.length > 0 && belows.length > 0;
+  return isNamed
+    ? {
+        asked: {
+          answer: row ? `${row.why} ${row.instead}` : NOTHING_AGAINST,
+          lead: 'What goes over what, and what never:',
+          page: 'lesson/what-lies-below',
+        },
+        isWait: false,
+        asking,
+      }
+    : undefined;
+};
+
+/** How many coats of a kind are laid, what does not go over what, and what is done between them, where that is asked. */
+export const rowsAsked = (
+  ear: Ear,
+  waits: Waits,
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+): TableAnswer | undefined => {
+  const asks = (what: RegExp): readonly Span[] =>
+    sentencesOf(text).filter(({ from, to }) => what.test(text.slice(from, to)));
+  const [coats, sanding, over] = [asks(HOW_MANY), asks(SANDS), asks(OVER)];
+  if (!(coats.length || sanding.length || over.length) || OF_ELSE.test(text)) return undefined;
+  const { tops, belows } = layersOf(ear, words, matches);
+  const kinds = tops.slice(0, MOST_KINDS);
+  const nameOf = (kind: string) =>
+    entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
+  if (coats.length) {
+    const ofCans = FROM_CANS.test(text);
+    const fit = waits.coats.filter((row) => !row.ofCans || ofCans);
+    const told = rowsOf(fit, kinds).map(([kind, row]) => `${nameOf(kind)}: ${coatsSaid(row)}.`);
+    if (!told.length) return undefined;
+    return {
+      asked: {
+        answer: `${told.join(' ')} Thin ones; the can wins.`,
+        lead: 'Put the piece and its use into the plan:',
+        page: 'page/schedule',
+      },
+      isWait: true,
+      asking: coats,
+    };
+  }
+  if (!sanding.length) return overSaid(waits, kinds, belows, over);
+  const told = rowsOf(waits.between, kinds).map(
+    ([kind, { grit, say }]) => `${nameOf(kind)}: ${grit ? `P${grit}, ${lower(say)}` : lower(say)}`,
+  );
+  if (!told.length) return undefined;
+  return {
+    asked: {
+      answer: `${told.join(' ')} What is sanded must powder under the paper, not roll.`,
+      lead: 'How little it takes, step by step:',
+      page: 'lesson/sand-between-coats',
+    },
+    isWait: true,
+    asking: sanding,
+  };
+};
