@@ -24,5 +24,5 @@ export const walk: readonly Act[] = [
     run: (user) => tap(user, 'main a:is([href*="-yes/"], [href*="-no/"], [href*="-unsure/"])'),
   },
   { name: "can't tell", weight: 3, run: (user) => tap(user, 'main a[href*="-unsure/"]') },
-  { name: 'old paint', weight: 2, run: (user) => tap(user, '.ask-age button, .ask-age a') },
+  { name: 'old paint', weight: 2, run: (user) => tap(user, '.ask-age summary, .ask-age button, .ask-age a') },
 ];
