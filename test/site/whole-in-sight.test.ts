@@ -92,3 +92,18 @@ it('has no heading over nothing where nothing is answered yet', async () => {
   expectQuiet(opened);
   await opened.close();
 });
+
+it('folds the question of old paint on the page of a flaw, and takes its answer', async () => {
+  const opened = await openPage(HAND);
+  const { page } = opened;
+  await page.goto('/defects/runs-and-sags/');
+  const asked = page.locator('[data-part=ask-age]');
+  const yes = asked.getByRole('button', { name: 'Yes, from before 1993' });
+  expect(await yes.isVisible()).toBe(false);
+  await asked.getByText('Before you sand: is there old paint below?').tap();
+  await yes.tap();
+  await expect.poll(() => yes.getAttribute('aria-pressed')).toBe('true');
+  await asked.getByRole('link', { name: 'Test them first' }).waitFor();
+  expectQuiet(opened);
+  await opened.close();
+});
