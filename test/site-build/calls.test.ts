@@ -28,7 +28,7 @@ it('knows whom a text says to call', () => {
 
 describe('where a device seems to be', () => {
   // Zones by the time zone database, regions by ISO 3166-1.
-  it.each([
+  it.each<[string, string | undefined, ...string[]]>([
     ['Europe/London', 'the UK', 'en-US'],
     ['Europe/Berlin', 'the rest of Europe', 'de-DE'],
     ['Europe/Vienna', 'Austria', 'de-AT'],

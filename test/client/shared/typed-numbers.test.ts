@@ -1,16 +1,22 @@
 /** Numbers as people type them: with a unit, with another of the same measure, as a fraction. */
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { COAT_FIELDS } from '../../../site/client/clock/fields.ts';
 import { PIECE_FIELDS } from '../../../site/client/jobs/parts/piece-form.ts';
 import { PLAN_FIELDS } from '../../../site/client/schedule/fields.ts';
 import { type Field, neededNumber, optionalNumber } from '../../../site/client/shared/form/fields.ts';
-import { readForm } from '../../../site/client/shared/form/form.ts';
 import type { Units } from '../../../site/client/shared/form/units.ts';
 
-const read = <T>(field: Field<T>, text: string, units: Units = 'us') => {
-  const found = readForm({ field }, { field: text }, units);
-  return found.ok ? found.values.field : found.faults[0]?.says;
+/** A field, whatever it reads. */
+type AnyField = {
+  readonly schema: (units: Units) => v.GenericSchema<string, unknown>;
+  readonly plain?: Field<never>['plain'];
+};
+/** What a field reads, or the sentence of its fault. */
+const read = (field: AnyField, text: string, units: Units = 'us'): unknown => {
+  const found = v.safeParse(field.schema(units), text, { abortPipeEarly: true });
+  return found.success ? found.output : found.issues[0].message;
 };
 const side = PLAN_FIELDS['top-long'];
 
@@ -61,7 +67,7 @@ describe('a fraction', () => {
 
 // By definition: 0 °C is 32 °F, an inch 2.54 cm, a foot 12 inches, a US gallon 128 fluid ounces of 29.5735… mL.
 describe('a number in another unit', () => {
-  it.each<[string, Field<unknown>, string, Units, string, string]>([
+  it.each<[string, AnyField, string, Units, string, string]>([
     ['air', COAT_FIELDS.air, '21 °C', 'us', '70', '21 °C is 70 °F.'],
     ['air', COAT_FIELDS.air, '70 F', 'metric', '21', '70 F is 21 °C.'],
     ['night', PIECE_FIELDS.night, '10 C', 'us', '50', '10 C is 50 °F.'],
@@ -107,13 +113,13 @@ describe('what is not sure', () => {
     ],
     [COAT_FIELDS.coat, '2 coats', 'Give the number of the coat as a number alone, or leave it empty.'],
     [COAT_FIELDS.coat, '1 1/2', 'Give a whole number: the number of the coat.'],
-  ] as const)('%# is told: “%s”', (field, text, says) => expect(read<unknown>(field, text)).toBe(says));
+  ] as const)('%# is told: “%s”', (field, text, says) => expect(read(field, text)).toBe(says));
 });
 
-const NUMBERS = { ...COAT_FIELDS, ...PLAN_FIELDS, ...PIECE_FIELDS };
-const anyField = fc
-  .constantFrom(...Object.values<Field<never>>(NUMBERS as Record<string, Field<never>>))
+const NUMBERS: readonly AnyField[] = [COAT_FIELDS, PLAN_FIELDS, PIECE_FIELDS]
+  .flatMap((fields): readonly AnyField[] => Object.values(fields))
   .filter(({ plain }) => plain !== undefined);
+const anyField = fc.constantFrom(...NUMBERS);
 const anyUnits = fc.constantFrom<Units>('us', 'metric');
 /** Texts of digits, blanks, signs, strokes and units in any order. */
 const anyText = fc
@@ -147,9 +153,9 @@ describe('whatever is typed', () => {
         if (!plain) return;
         expect(plain.text).toMatch(/^-?\d+(\.\d+)?$/);
         expect(field.plain?.(plain.text, units)).toBeUndefined();
-        const [typed, then] = [text, plain.text].map((one) => read<unknown>(field, one, units));
+        const [typed, then] = [text, plain.text].map((one) => read(field, one, units));
         if (typeof typed !== 'number' || typeof then !== 'number') return;
-        const [one, half] = ['1', '1.5'].map((step) => Number(read<unknown>(field, step, units)));
+        const [one, half] = ['1', '1.5'].map((step) => Number(read(field, step, units)));
         if (!plain.says) expect(then).toBeCloseTo(typed, 3);
         else if (one !== undefined && half !== undefined && !Number.isNaN(half - one))
           expect(Math.abs(then - typed)).toBeLessThanOrEqual(Math.abs(half - one) + 1e-9);
