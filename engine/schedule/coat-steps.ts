@@ -31,15 +31,14 @@ export const rowOf = ({ plan, job, product }: Planning, number: number) =>
 /** Whether a film of this job may be sanded before the next coat: not with isocyanate in it, and perhaps not. */
 export const twoPartOf = ({ job, product }: Planning) => twoPartIn(product, job);
 
-/** How a part is turned, or what is coated with its front. Nothing where nothing is turned. */
-const turnSays = ({ plan, job }: Planning, { face, number }: Laying): string | undefined => {
+/** How a part is turned. */
+const turnSays = ({ plan, job }: Planning, { face }: Laying): string | undefined => {
   const { says } = plan.turn;
-  if (!face || !job.both) return undefined;
-  if (job.both.turned === 'each-face') return says.once.say;
-  // The first coat of the back lies on what is not coated yet.
-  return face === 'back' && number === 1 ? undefined : says[`${face}-up`].say;
+  if (!face) return undefined;
+  return says[job.both?.turned === 'each-face' ? 'once' : `${face}-up`].say;
 };
 
+/** What is coated with the fronts, and once. */
 const frontSays = ({ plan, job }: Planning, { face, number }: Laying): string | undefined => {
   const { edges, rest } = plan.turn.says;
   if (face !== 'front' || number !== 1) return undefined;

@@ -53,7 +53,7 @@ const driedFor = (
   if (!dried.ok) return { ok: false, no: spoiledByNight(dried.problem, units) };
   const buffed = buffedAt(planning, dried.value);
   const turned = turnedNext && planning.job.both?.turned;
-  const found = turned ? turnableAt(planning, turned, buffed?.to ?? laidTo, dried.value) : undefined;
+  const found = turned ? turnableAt(planning, turned, laidTo, dried.value) : undefined;
   if (found && !found.ok) return { ok: false, no: spoiledByNight(found.problem, units) };
   return { ok: true, value: { dried: dried.value, buffed, turnable: found?.value } };
 };

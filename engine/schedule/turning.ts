@@ -1,18 +1,12 @@
 import type { Label } from '../calc/drying/label.ts';
 import { answer, type Result } from '../calc/quantity.ts';
-import { DAY_HOURS, HOUR_MIN, type Stretch } from '../plain/time.ts';
+import { DAY_HOURS, type Stretch } from '../plain/time.ts';
 import { isFor } from './build.ts';
 import { type Dried, driedAt } from './dry.ts';
 import type { CanLabel, Turning } from './job.ts';
 import type { Planning } from './planning.ts';
 
 type Ends = readonly [from: number, to: number];
-
-const later = (one: Ends, two: Ends): [number, number] => [
-  Math.max(one[0], two[0]),
-  Math.max(one[1], two[1]),
-];
-const timesOf = ([from, to]: Ends, by: number): [number, number] => [from * by, to * by];
 
 /** What the can says but for these moments. */
 const without = (label: CanLabel | undefined, ...moments: readonly (keyof Label['minutes'])[]) =>
@@ -24,24 +18,26 @@ const without = (label: CanLabel | undefined, ...moments: readonly (keyof Label[
   };
 
 /**
- * When a coat is as hard as it is after `hours` at 23 °C and 50 %, in the air at hand, epoch milliseconds: what comes
- * before the next coat is slowed as that is, what comes after it as light use is.
+ * When a coat is as hard as after `hours` at 23 °C and 50 %, sooner than it takes the next coat, in the air at hand.
+ * Never before it is dry to the touch; a can that tells when it takes the next coat means this, too.
  */
-const hardAs = (planning: Planning, laidTo: number, hours: Ends): Result<Stretch> => {
+const hardSooner = (planning: Planning, laidTo: number, [from, to]: Ends): Result<Stretch> => {
+  const { 'sand-if-beyond-hours': _, ...product } = planning.product;
+  const changed = {
+    ...product,
+    'recoat-hours': [Math.min(from, product['recoat-hours'][0]), to] as [number, number],
+  };
+  const dried = driedAt({ ...planning, product: changed }, laidTo, 'between');
+  return dried.ok ? answer(dried.value.recoat) : dried;
+};
+
+/** The same where it is later than the next coat: slowed as what comes between that and light use, never before it. */
+const hardLater = (planning: Planning, laidTo: number, [from, to]: Ends): Result<Stretch> => {
   const { job, product } = planning;
-  const { 'sand-if-beyond-hours': _, ...bare } = product;
-  const recoat = product['recoat-hours'];
-  const before = hours[1] < recoat[1];
-  const touch = timesOf(product['touch-minutes'], 1 / HOUR_MIN);
-  const days = timesOf(later(hours, recoat), 1 / DAY_HOURS);
-  const changed = before
-    ? { ...bare, 'recoat-hours': later(touch, [Math.min(hours[0], recoat[0]), hours[1]]) }
-    : { ...bare, 'light-use-days': days, 'cure-days': later(product['cure-days'], days) };
-  const label = before
-    ? without(job.label, 'recoat', 'sand-if-beyond')
-    : without(job.label, 'light-use', 'cure');
+  const changed = { ...product, 'light-use-days': [from / DAY_HOURS, to / DAY_HOURS] as [number, number] };
+  const label = without(job.label, 'light-use', 'cure');
   const dried = driedAt({ ...planning, product: changed, job: { ...job, label } }, laidTo, 'between');
-  return dried.ok ? answer(before ? dried.value.recoat : dried.value['light-use']) : dried;
+  return dried.ok ? answer(dried.value['light-use']) : dried;
 };
 
 /**
@@ -56,17 +52,15 @@ export const turnableAt = (
   laidTo: number,
   dried: Dried,
 ): Result<Stretch> => {
-  const { plan, job, product } = planning;
-  const row = plan.turn.handled.find((one) => isFor(one, product));
-  const whole = turned === 'each-face';
-  if (row && row.hours[1] === 0 && !whole) return answer({ from: laidTo, to: laidTo });
-  const hours: Ends | undefined = whole
-    ? [plan.turn['all-coats'].hours, plan.turn['all-coats'].hours]
-    : row?.hours;
+  const { plan, product } = planning;
+  if (turned === 'each-face') {
+    const { hours } = plan.turn['all-coats'];
+    return hardLater(planning, laidTo, [hours, hours]);
+  }
+  const hours = plan.turn.handled.find((row) => isFor(row, product))?.hours;
   if (!hours) return answer(dried.recoat);
-  const hard = hardAs(planning, laidTo, hours);
-  if (!hard.ok) return hard;
-  const least = whole || job.label?.minutes.recoat ? dried.recoat : dried.touch;
-  const [from, to] = later([hard.value.from, hard.value.to], [least.from, least.to]);
-  return answer({ from, to });
+  if (hours[1] === 0) return answer({ from: laidTo, to: laidTo });
+  return hours[1] < product['recoat-hours'][1]
+    ? hardSooner(planning, laidTo, hours)
+    : hardLater(planning, laidTo, hours);
 };

@@ -104,6 +104,11 @@ describe('fourteen doors in three coats that are ready in two hours', () => {
       'front 2 2 14:30',
       'front 3 3 10:40',
     ]);
+    // It lies over the night, though it took a next coat from 19:25 on.
+    const nights = planned(doors('each-face')).nights.map(
+      ({ face, coat, from }) => `${face} ${coat} ${clock(from)}`,
+    );
+    expect(nights).toEqual(['back 3 0 21:00']);
     const turns = planned(doors('each-face')).steps.filter(({ kind }) => kind === 'turn');
     expect(turns.map(({ from, say }) => [clock(from), say])).toEqual([['2 9:00', plan.turn.says.once.say]]);
   });
@@ -337,6 +342,10 @@ const lawful = (one: Job, got: Planned, turned: Turning): void => {
     const day = Math.floor(step.from / DAY);
     expect(step.from).toBeGreaterThanOrEqual(day * DAY + one.hours.from * MINUTE);
     expect(step.to).toBeLessThanOrEqual(day * DAY + one.hours.to * MINUTE);
+  }
+  for (const { kind, from, to, surely = to } of steps) {
+    expect(to, kind).toBeGreaterThanOrEqual(from);
+    expect(surely).toBeGreaterThanOrEqual(to);
   }
   // Turned each time that the other face is coated, never before what lies down bears it.
   const wiped = ['oil', 'hardwax-oil', 'wax'].includes(productOf(one.product).family);
