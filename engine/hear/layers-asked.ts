@@ -43,6 +43,11 @@ export const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     const [fact = '', value = ''] = match.of;
     if (match.kind === 'fact' && fact === 'base' && DRIES_BELOW.test(value)) bases.add(value);
     if (match.kind === 'fact' && fact === 'base' && value === 'wax') belows.add(value);
+    // "over shellac": an old finish whose kind is told.
+    if (match.kind === 'fact' && fact === 'base' && value === 'old-finish')
+      for (const one of matches)
+        if (one.of[0] === 'family' && match.from <= one.from && one.to <= match.to)
+          for (const family of one.of[1]?.split('|') ?? []) belows.add(family);
     if (fact !== 'family' || isOfBelow(words, match)) continue;
     const isUnder = words.slice(Math.max(0, match.from - 2), match.from).some(({ word }) => UNDER.test(word));
     const isBelow = !isUnder && placeOf(ear, words, match) === 'below';

@@ -7,7 +7,7 @@ import type { Span, Word } from './words.ts';
 
 const HOW_MANY = /\bhow many (?:\w+ )?(?:coats|layers)\b|\bnumber of coats\b/i;
 const SANDS =
-  /\b(?:do|does|should|must|need|have|necessary|required|supposed|can|may|what|which)\b[^.?!]*\b(?:sand(?:ing|ed|paper)?|grit|scuff(?:ing)?)\b[^.?!]*\b(?:between|before (?:the |a )?(?:next|second|last|final|another))\b|\bbetween coats\b[^.?!]*\b(?:what grit|which grit|sand)\b/i;
+  /\b(?:do|does|should|must|need|have|necessary|required|supposed|can|may|what|which|ok|okay|fine)\b[^.?!]*\b(?:sand(?:ing|ed|paper)?|grit|scuff(?:ing)?)\b[^.?!]*\b(?:between|before (?:the |a )?(?:next|second|last|final|another))\b|\bbetween coats\b[^.?!]*\b(?:what grit|which grit|sand)\b/i;
 const OVER =
   /\b(?:can|should|may|could|ok|okay|safe|possible|will|would|does|is it)\b[^.?!]*\b(?:over|on top of|under|onto)\b/i;
 /** With two parts other rules hold, and no coat counts for color. */

@@ -1,0 +1,84 @@
+/** Letters that ask for one thing, or for nothing, and what a reply says first. Letters of our own, invented. */
+import { describe, expect, it } from 'vitest';
+import { namedFlaws } from '#engine/hear/named-flaws.ts';
+import { withNamed } from '#engine/hear/with-named.ts';
+import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
+import { readIndex } from '../../../content/tools/said.ts';
+import { heard as hearText, known } from './hearing.ts';
+
+const mind = mindOf(known);
+const index = readIndex(known, process.cwd());
+const linkTo = (defect: string) => `/d/${defect}/`;
+const short = (text: string): string => {
+  const heard = hearText(text);
+  const considered = consider(mind, { told: {}, heard, words: flawWords(index, mind, text, heard) });
+  const page = heard.asksFor && { title: 'Page', at: `/${heard.asksFor.page}/` };
+  const first = reply(considered, {
+    heard,
+    linkTo,
+    tellAt: '/tell/',
+    ruleAt: (id) => `/safety/${id}/`,
+    ...(page && { page }),
+  });
+  const named = namedFlaws(mind, index, heard, considered.likely).filter(({ denied }) => !denied);
+  return withNamed(first, page ? [] : named, considered, linkTo).short;
+};
+
+describe('a reply', () => {
+  it.each([
+    ['mineral oil under poly', 'Mineral oil never dries'],
+    ['can I seal with shellac over mineral oil?', 'Mineral oil never dries'],
+    ['Can I put poly over mineral oil on my butcher block?', 'Mineral oil never dries'],
+    ['can I keep the mixed 2k overnight', 'Once the parts are mixed the can sets the time'],
+    ['is 55 degrees too cold to brush poly in the garage', 'Most coats dry as the can says at 65 to 75'],
+    ['we’re at 40 percent humidity and 65 degrees, is it fine to spray lacquer today?', 'Most coats dry'],
+    ['Is it ok to sand shellac with 220 between coats?', 'Shellac: P400'],
+    ['what’s the difference between wipe on and brush on poly', 'Each kind is told there'],
+    ['Is polyurethane food safe once cured?', 'Fully cured, and only where the can names food contact'],
+    ['when can I brush on the second coat of water based poly', 'Water-based clear takes the next coat'],
+  ])('answers what is asked: %s', (text, says) => expect(short(text)).toMatch(new RegExp(`^${says}`)));
+
+  it.each([
+    ['Thank you so much, your advice about leaving it alone saved my table top!', 'You are welcome.'],
+    ['Thank you! The fog went away overnight just like you said.', 'You are welcome.'],
+    [
+      'The table is finished and looks perfect, three coats of wipe-on, all smooth.',
+      'From these words nothing is wrong',
+    ],
+  ])('to thanks and to praise finds nothing wrong: %s', (text, says) => {
+    expect(short(text).startsWith(says)).toBe(true);
+    expect(short(text)).not.toMatch(/leave it alone|That (?:may be|looks like)/);
+  });
+  it.each([
+    'Thanks in advance, my poly is still sticky after a week',
+    'The table looks great but there are bubbles in the coat',
+    'Thank you, how do I get the drips off?',
+  ])('is no mere thanks where something is wrong: %s', (text) =>
+    expect(short(text)).not.toMatch(/nothing is wrong/),
+  );
+  it('names every flaw that was named', () => {
+    const text = short('drips on the legs and dust nibs on the top, poly, three days old');
+    for (const defect of ['runs-and-sags', 'hairs-and-dust']) expect(text).toContain(`/d/${defect}/`);
+    expect(text).toMatch(/\nAnd (?:runs and sags|hairs, dust and bits in the coat): /);
+  });
+  it('and none that only a passing word would name', () =>
+    expect(short('I spilled water on my new lacquer table and there’s a white ring')).not.toContain(
+      '/d/spirit-damage/',
+    ));
+  it('says no where a hand is asked for that may not yet', () =>
+    expect(short('there’s a drip, coat is two days old, oil poly. Can I just slice it off?')).toMatch(
+      /^No, do not scrape it yet\./,
+    ));
+  it('says what is open: how dry it is, or the cause', () => {
+    expect(short('I spilled water on my new lacquer table, white ring')).toContain(
+      'Until we know how dry it is',
+    );
+    expect(short('put oil on my desk, did not wipe it off, after four days it is a sticky mess')).toContain(
+      'Until we know the cause',
+    );
+  });
+  it('takes shellac flakes for no flaking', () =>
+    expect(
+      short('My shellac won’t dry, still tacky after a day, the flakes were three years old'),
+    ).not.toMatch(/peeling|wax-under/));
+});
