@@ -36,11 +36,13 @@ const SHRINK = 1e-4;
 const OTHERS = 0.7;
 /** What was met less often is left out: of a word met once, counting tells as much. */
 const LEAST_TIMES = 2;
+/** A pair tells less for its place in the table than the words that it is made of. */
+const LEAST_TIMES_OF_PAIR = 3;
 /**
  * Weights nearer to nothing than these are left out, what speaks against a page sooner: it keeps the table small. Those
  * that are kept then learn to do without the others.
  */
-const LEAST_FOR = 1.55;
+const LEAST_FOR = 1.51;
 const LEAST_AGAINST = 4;
 /** Slopes below this are not followed: they cost time and change nothing. */
 const FLAT = 5e-3;
@@ -89,7 +91,9 @@ const vocabulary = (examples: readonly Example[]): Map<string, number> => {
   for (const { features, own } of examples)
     for (const feature of features)
       times.set(feature, (times.get(feature) ?? 0) + (own && !feature.includes(' ') ? LEAST_TIMES : 1));
-  const kept = [...times].filter(([, count]) => count >= LEAST_TIMES);
+  const kept = [...times].filter(
+    ([feature, count]) => count >= (feature.includes(' ') ? LEAST_TIMES_OF_PAIR : LEAST_TIMES),
+  );
   return new Map(
     kept
       .map(([feature]) => feature)

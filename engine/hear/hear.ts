@@ -74,7 +74,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   ];
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
-  const names = namesOf(ear.small, words, matches, manner);
+  const { names, feared } = namesOf(ear.small, words, matches, manner);
   const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
   const hours = seesNothing
     ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
@@ -103,6 +103,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     among,
     signs,
     names,
+    ...(feared.length && { feared }),
     named,
     ...(askedFor && { asksFor: askedFor }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {

@@ -54,6 +54,8 @@ export type Heard = {
   readonly signs: readonly HeardSign[];
   /** Flaws called by their names. */
   readonly names: readonly HeardName[];
+  /** Flaws that are only feared, or to be kept away, by their ids. */
+  readonly feared?: readonly string[] | undefined;
   /** Where a top coat is named. */
   readonly named: readonly Span[];
   readonly dangers: readonly HeardDanger[];

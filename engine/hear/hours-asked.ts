@@ -14,6 +14,8 @@ const ASKS =
 /** What is waited for. The first that is found is meant. */
 const RECOAT =
   /\bre-?coat|\b(?:second|next|another|more|third|fourth|2nd|3rd|final|last|new|following|additional) coats?\b|\bbetween (?:\w+ ){0,2}(?:coats|layers)\b|\bcoats apart\b|\bbefore (?:(?:i|we|you) (?:can )?)?(?:lightly )?sand(?:ing)?\b|\bwhen (?:can|may|should|could|do) (?:i|we|you) (?:lightly )?sand\b|\bsand(?:ed|ing)? (?:it|between)\b/i;
+const LATE =
+  /\btoo (?:late|long)\b|\bhow late\b|\bwaited (?:too|so) long\b|\b(?:missed|miss|past|outside) the (?:recoat )?window\b/i;
 const CURES =
   /\bcur(?:e|es|ed|ing)\b|\b(?:fully|completely|all the way|rock|through(?:ly)?) (?:hard|dry|set)\b|\bharden(?:s|ed|ing)?\b|\b(?:put|set|place) (?:\w+ ){1,5}back\b|\buse (?:it|the|my|this)\b|\bready (?:to|for) use\b/i;
 const DRIES = /\bdr(?:y|ies|ied|ying)\b/i;
@@ -84,6 +86,8 @@ const led = (why: string): string =>
 
 const SANDS = ' What is sanded must powder under the paper, not roll.';
 
+const isAsking = (sentence: string): boolean => ASKS.test(sentence) || LATE.test(sentence);
+
 /**
  * The hours that a text asks for, from the tables: until the next coat, until a coat is dry or cured, and how long what lies
  * below waits. Only what is asked in a sentence of its own; of what is wrong with a coat the flaws tell.
@@ -95,7 +99,7 @@ export const hoursAsked = (
   words: readonly Word[],
   matches: readonly Match[],
 ): TableAnswer | undefined => {
-  const asking = sentencesOf(text).filter(({ from, to }) => ASKS.test(text.slice(from, to)));
+  const asking = sentencesOf(text).filter(({ from, to }) => isAsking(text.slice(from, to)));
   if (!asking.length || OF_ELSE.test(text)) return undefined;
   const asks = (what: RegExp) => asking.some(({ from, to }) => what.test(text.slice(from, to)));
   const said = (answer: string, on: typeof CLOCK | typeof PLAN, isWait: boolean): TableAnswer => ({
@@ -116,6 +120,19 @@ export const hoursAsked = (
   const told = kinds.flatMap((kind) => entryOf(waits.kinds, kind) ?? []);
   if (!told.length) return undefined;
   const hasFilm = kinds.some((kind) => (WITH_FILM as readonly string[]).includes(kind));
+  if (asks(LATE) && kinds.length && told.some(({ dull }) => dull))
+    return said(
+      `Not too late: ${lower(
+        each(
+          told.filter(({ dull }) => dull),
+          'is dulled first',
+          ({ dull }) =>
+            `with a few light strokes by hand once it is older than ${dull ? saidEnds(dull) : ''}`,
+        ),
+      )}, and then takes the next coat. The can wins.`,
+      CLOCK,
+      true,
+    );
   if (again)
     return said(
       `${each(told, 'takes the next coat', ({ recoat }) => `after ${saidEnds(recoat)}`)}, ${AIR}${hasFilm ? SANDS : ''}`,

@@ -22,29 +22,30 @@ const standsAlone = (words: readonly Word[], { from, to }: Match, small: Readonl
 };
 
 /**
- * The flaws that a text calls by their names, each with all places where it does. What is only feared, or over, is not
- * named; one that is both told and denied is told.
+ * The flaws that a text calls by their names, each with all places where it does. What is only feared, or asked to be kept
+ * away, stands apart; what is over is not named; one that is both told and denied is told.
  */
 export const namesOf = (
   small: ReadonlySet<string>,
   words: readonly Word[],
   matches: readonly Match[],
   manner: Manner,
-): HeardName[] => {
+): { readonly names: readonly HeardName[]; readonly feared: readonly string[] } => {
   const called = matches.filter(({ kind }) => kind === 'flaw' || kind === 'flaw-alone');
-  if (!called.length) return [];
+  if (!called.length) return { names: [], feared: [] };
   const whole = matches.filter(({ kind }) => kind === 'whole');
   const no = matches.filter(({ kind, from, to, size }) => kind === 'no-sign' && to - from === size);
-  const plain = called.filter(
+  const own = called.filter(
     (match) =>
       !isWithinLonger(match, called) &&
       !isWithinLonger(match, whole) &&
       !reachesOver(match, whole) &&
       !no.some((one) => one.from <= match.from && match.to <= one.to && match.size <= one.size) &&
-      (match.kind === 'flaw' || standsAlone(words, match, small)) &&
-      !manner.feared(match) &&
+      (match.kind === 'flaw' || standsAlone(words, match, small) || manner.feared(match)) &&
       !manner.over(match),
   );
+  // "how to prevent runs when spraying" asks of them, whatever stands beside.
+  const plain = own.filter((match) => !manner.feared(match));
   const found = new Map<string, { told: Span[]; denied: Span[] }>();
   for (const match of plain) {
     const [flaws = ''] = match.of;
@@ -52,9 +53,12 @@ export const namesOf = (
     (manner.denied(match) === undefined ? of.told : of.denied).push(spanOf(words, match));
     found.set(flaws, of);
   }
-  return [...found].map(([flaws, { told, denied }]) => ({
+  const names = [...found].map(([flaws, { told, denied }]) => ({
     flaws: flaws.split('|'),
     rests: told.length ? told : denied,
     denied: !told.length,
   }));
+  const told = new Set(names.filter(({ denied }) => !denied).flatMap(({ flaws }) => flaws));
+  const feared = own.filter(manner.feared).flatMap(({ of: [flaws = ''] }) => flaws.split('|'));
+  return { names, feared: [...new Set(feared)].filter((flaw) => !told.has(flaw)) };
 };

@@ -49,8 +49,8 @@ const HEAD = /^.*?(?=:|\b(?:in|on|of|from|through|that|under|after|by|while|with
 
 const isSeveral = (name: string): boolean => SEVERAL.test(HEAD.exec(name)?.[0] ?? name);
 
-/** A name that is a sentence of its own: "The finish in the can has gone bad". */
-const TELLS = /^The .* has gone /;
+/** A name that is a sentence of its own: "The finish in the can has gone bad", "Paint comes off while waxing". */
+const TELLS = /^(?:The finish|Finish|Paint)\b.*\b(?:has|crawls|comes|grabs)\b/;
 const inSentence = (name: string): string =>
   ONE.test(name) ? `${/^[aeiou]/i.test(name) ? 'an' : 'a'} ${lower(name)}` : lower(name);
 
@@ -163,7 +163,7 @@ const asked = (next: Considered['next'], heard: ReplyOptions['heard']): string =
 /** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
 const withoutFlaw = (
   considered: Considered,
-  { ruleAt, whichAt, page, tellAt, heard }: ReplyOptions,
+  { ruleAt, whichAt, page, tellAt, heard, linkTo }: ReplyOptions,
 ): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
   const { rule, calls } = safetySaid(considered);
   if (heard && tellAt && !rule && isContent(heard))
@@ -174,7 +174,8 @@ const withoutFlaw = (
       ],
       last: `If something shows again, tell it here: ${tellAt}`,
     };
-  const chance = considered.likely[0]?.chance ?? 0;
+  const { likely } = considered;
+  const chance = likely[0]?.chance ?? 0;
   const seen = heard === undefined || heard.signs.some((sign) => isSeen(sign, restsOf(heard), heard.named));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
   if (heard?.asksFor && page && !calls && !rule?.atOnce)
@@ -190,6 +191,15 @@ const withoutFlaw = (
     return {
       says: [...hands, ...(page.says && !isToldOf ? [page.says] : [])],
       last: `A page for that, ${page.title}: ${page.at}`,
+    };
+  const feared = likely[0];
+  if (feared && heard?.feared?.includes(feared.defect) && !heard.otherTongue)
+    return {
+      says: [
+        ...hands,
+        `You ask of ${inSentence(feared.name.replace(/:.*/, ''))}, and tell of none that is there.`,
+      ],
+      last: `What it looks like, why it comes, and what to do: ${linkTo(feared.defect)}`,
     };
   if (!tellAt || !(heard?.otherTongue || (!seen && chance < NAMED))) return undefined;
   const why = heard.otherTongue ? 'I read only English, so' : 'From these words';

@@ -17,6 +17,8 @@ export type Waits = {
           readonly name: string;
           readonly touch: Ends;
           readonly recoat: Ends;
+          /** Later than this it is dulled before the next coat. */
+          readonly dull: Ends | undefined;
           readonly use: Ends;
           readonly cure: Ends;
         }
@@ -65,10 +67,16 @@ export const waitsOf = (
         Math.min(...cans.map((can) => of(can)[0])) * times,
         Math.max(...cans.map((can) => of(can)[1])) * times,
       ];
+      const beyond = cans.flatMap((can) =>
+        can['sand-if-beyond-hours'] ? [can['sand-if-beyond-hours']] : [],
+      );
       const times = {
         name: choices.family.values[family],
         touch: ends((can) => can['touch-minutes'], 1 / HOUR_MIN),
         recoat: ends((can) => can['recoat-hours'], 1),
+        dull: beyond.length
+          ? ([Math.min(...beyond.map(([from]) => from)), Math.max(...beyond.map(([, to]) => to))] as const)
+          : undefined,
         use: ends((can) => can['light-use-days'], DAY_HOURS),
         cure: ends((can) => can['cure-days'], DAY_HOURS),
       };

@@ -35,6 +35,17 @@ describe('a reply', () => {
     ['Is it ok to sand shellac with 220 between coats?', 'Shellac: P400'],
     ['what’s the difference between wipe on and brush on poly', 'Each kind is told there'],
     ['Is polyurethane food safe once cured?', 'Fully cured, and only where the can names food contact'],
+    ['how do I know when it’s dry enough to sand', 'Once the time on the can is over'],
+    ['is my 5 year old can of poly still good', 'A thin skin over clean finish'],
+    [
+      'is it too late to put another coat? it’s been 3 days since I put on the oil based poly',
+      'Not too late',
+    ],
+    ['I forgot to sand between coats of poly, will it peel?', 'You ask of peeling, and tell of none'],
+    ['how do I avoid brush marks with water based poly', 'You ask of brush marks, and tell of none'],
+    ['how to prevent runs when spraying lacquer', '.*You ask of runs and sags, and tell of none'],
+    ['can I wax over shellac', 'What lies below has to be hard and clean first'],
+    ['my sealer beaded up on the stain like water on wax', 'It looks as if finish crawls'],
     ['when can I brush on the second coat of water based poly', 'Water-based clear takes the next coat'],
   ])('answers what is asked: %s', (text, says) => expect(short(text)).toMatch(new RegExp(`^${says}`)));
 

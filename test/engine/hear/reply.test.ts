@@ -126,8 +126,10 @@ describe('how sure it is said', () => {
     ];
     for (const { name } of known.defects)
       expect(say({ likely: [flaw('one', 0.7, name)] }).short, name).toContain(
-        name === 'The finish in the can has gone bad'
-          ? 'Most likely the finish in the can has gone bad.'
+        /^(?:The finish in the can has gone bad|Finish crawls and beads up|Paint comes off while waxing)$/.test(
+          name,
+        )
+          ? `Most likely ${name[0]?.toLowerCase()}${name.slice(1)}.`
           : many.includes(name)
             ? 'Most likely those are '
             : 'Most likely that is ',
