@@ -12,7 +12,7 @@ export const named = (list: readonly string[] | undefined, value: string | undef
 /** What speaks against this product for this use, the hardest first. Empty: it is fit. */
 export const fitnessOf = (
   plan: Pick<Plan, 'fitness'>,
-  { wear, base, tone, sheen, trials }: Laying,
+  { wear, base, ownBelow, tone, sheen, trials }: Laying,
   product: LayingProduct,
 ): readonly FitnessRow[] =>
   plan.fitness
@@ -22,6 +22,7 @@ export const fitnessOf = (
         named(row.products, product.id) &&
         named(row.wear, wear) &&
         named(row.bases, base) &&
+        named(row.below, ownBelow?.family) &&
         named(row.tones, tone) &&
         named(row.sheens, sheen) &&
         (!row.trials || row.trials.some((trial) => trials?.includes(trial))),

@@ -147,6 +147,7 @@ export const Plan = z.strictObject({
       wear: z.array(z.enum(WEARS)).optional(),
       trials: z.array(z.enum(TRIALS)).optional().describe('With any of these.'),
       bases,
+      below: z.array(Family).optional().describe('Only over a coat of her own of one of these finishes.'),
       tones: z.array(z.enum(FACTS['base-tone'].values)).optional(),
       sheens: z.array(z.enum(FACTS.sheen.values)).optional(),
       why: z.string().min(20),

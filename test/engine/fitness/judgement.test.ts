@@ -95,6 +95,19 @@ describe('the judgement', () => {
     expect(never).not.toHaveProperty('earliest');
   });
 
+  it('says of a film over her own shellac that only dewaxed holds it, and of no other', () => {
+    const over = (family: 'shellac' | 'water-based', product = WATER) =>
+      judge(product, { onOwnCoat: true, ownBelow: { family, hours: 48, readyAt: 0 } }, HOUR);
+    // A maker's technical bulletin on shellac (content/sources/wax-h17): its wax keeps polyurethane from holding.
+    expect(over('shellac').care.map(({ why }) => why)).toEqual([
+      expect.stringMatching(/^Only dewaxed shellac/),
+    ]);
+    expect(over('shellac').verdict).toBe('care');
+    expect(over('water-based').care).toEqual([]);
+    expect(over('shellac', 'shellac').care).toEqual([]);
+    expect(judge(WATER, {}).care).toEqual([]);
+  });
+
   it('says of a flaw that is open, or was repaired, what to do first', () => {
     const [open] = judge(WATER, { openFlaw: 'open' }).noes;
     expect(open).toMatchObject({

@@ -8,6 +8,7 @@ import { madeReadyBy, rubOf, washOf } from '#engine/fitness/judge.ts';
 import { baseHoursOf, baseWait, fitnessOf } from '#engine/fitness/rows.ts';
 import { judgeLaying, type Laying, underCan } from '#engine/fitness.ts';
 import { FACTS } from '#engine/model/facts.ts';
+import { FAMILIES } from '#engine/model/family.ts';
 import { TRIALS, WEARS } from '#engine/model/plan.ts';
 import { known, plan, productOf } from '../schedule/sheet.ts';
 import { day, orNot, products } from './layings.ts';
@@ -26,13 +27,19 @@ describe('the rows of fitness', () => {
     const wrong: string[] = [];
     for (const [index, laying] of layings.entries()) {
       const trials = index % 2 ? [] : [TRIALS[(index / 2) % TRIALS.length] ?? 'water'];
-      const one = { ...laying, trials };
+      const family = index % 3 ? undefined : FAMILIES[(index / 3) % FAMILIES.length];
+      const one: Laying = {
+        ...laying,
+        trials,
+        ...(family && { ownBelow: { family, hours: 48, readyAt: 0 } }),
+      };
       for (const product of products.filter((_, at) => (at + index) % 4 === 0)) {
         const told: Readonly<Record<string, string | undefined>> = {
           families: product.family,
           products: product.id,
           wear: one.wear,
           bases: one.base,
+          below: one.ownBelow?.family,
           tones: one.tone,
           sheens: one.sheen,
         };
