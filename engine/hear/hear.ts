@@ -74,7 +74,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   ];
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
-  const { names, feared } = namesOf(ear.small, words, matches, manner);
+  const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
   const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
   const hours = seesNothing
     ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
@@ -82,7 +82,9 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
   // What was done, and what is to come, is nothing that is seen.
   const seen = (asking: readonly Span[]): boolean =>
-    signs.some((sign) => !ear.ofWork.has(sign.question) && isSeen(sign, [...toldIn, ...asking], named));
+    signs.some(
+      (sign) => !ear.ofWork.has(sign.question) && isSeen(sign, [...toldIn, ...asking, ...apart], named),
+    );
   const askedFor =
     hoursBefore(hours, true, seen) ??
     asksFor(

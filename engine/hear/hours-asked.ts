@@ -17,10 +17,11 @@ const RECOAT =
 const LATE =
   /\btoo (?:late|long)\b|\bhow late\b|\bwaited (?:too|so) long\b|\b(?:missed|miss|past|outside) the (?:recoat )?window\b/i;
 const CURES =
-  /\bcur(?:e|es|ed|ing)\b|\b(?:fully|completely|all the way|rock|through(?:ly)?) (?:hard|dry|set)\b|\bharden(?:s|ed|ing)?\b|\b(?:put|set|place) (?:\w+ ){1,5}back\b|\buse (?:it|the|my|this)\b|\bready (?:to|for) use\b/i;
+  /\bcur(?:e|es|ed|ing)\b|\b(?:fully|completely|all the way|rock|through(?:ly)?) (?:hard|dry|set)\b|\bharden(?:s|ed|ing)?\b|\b(?:put|set|place) (?:\w+ ){1,5}back\b|\b(?:put|set|stand|place) (?:hot|dishes|plates|cups|mugs|things|stuff|books|anything)\b|\buse (?:it|the|my|this)\b|\bready (?:to|for) use\b/i;
 const DRIES = /\bdr(?:y|ies|ied|ying)\b/i;
 /** A wait for what lies below is asked for by its drying or by what comes over it. */
-const GOES_OVER = /\b(?:dr(?:y|ies|ied|ying)|wait|before|over|under|until|seal|top ?coat|finish|coat|cure)/i;
+const GOES_OVER =
+  /\b(?:dr(?:y|ies|ied|ying)|wait|before|after|over|under|until|spray|brush|wipe|seal|top ?coat|finish|coat|cure)/i;
 /** Times of other things: of a can, of a mixture, of a stripper, of work, and of what is wrong. */
 const OF_ELSE =
   /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|last(?:s|ed)?|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brushes|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
@@ -145,11 +146,11 @@ export const hoursAsked = (
       CLOCK,
       false,
     );
-  if (asks(DRIES))
-    return said(
-      `${each(told, 'is', ({ touch, recoat, cure }) => `dry to the touch after ${saidEnds(touch)}, ready for the next coat after ${saidEnds(recoat)}, cured after ${saidEnds(cure, true)}`)}, ${AIR}`,
-      CLOCK,
-      false,
-    );
+  // Of several kinds less is said of each, so that a short reply holds them all.
+  const dries = ({ touch, recoat, cure }: (typeof told)[number]): string =>
+    told.length > 1
+      ? `dry to the touch after ${saidEnds(touch)}, coated after ${saidEnds(recoat)}`
+      : `dry to the touch after ${saidEnds(touch)}, ready for the next coat after ${saidEnds(recoat)}, cured after ${saidEnds(cure, true)}`;
+  if (asks(DRIES)) return said(`${each(told, 'is', dries)}, ${AIR}`, CLOCK, false);
   return undefined;
 };

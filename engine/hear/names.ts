@@ -30,9 +30,13 @@ export const namesOf = (
   words: readonly Word[],
   matches: readonly Match[],
   manner: Manner,
-): { readonly names: readonly HeardName[]; readonly feared: readonly string[] } => {
+): {
+  readonly names: readonly HeardName[];
+  readonly feared: readonly string[];
+  readonly apart: readonly Span[];
+} => {
   const called = matches.filter(({ kind }) => kind === 'flaw' || kind === 'flaw-alone');
-  if (!called.length) return { names: [], feared: [] };
+  if (!called.length) return { names: [], feared: [], apart: [] };
   const whole = matches.filter(({ kind }) => kind === 'whole');
   const no = matches.filter(({ kind, from, to, size }) => kind === 'no-sign' && to - from === size);
   const own = called.filter(
@@ -59,6 +63,11 @@ export const namesOf = (
     denied: !told.length,
   }));
   const told = new Set(names.filter(({ denied }) => !denied).flatMap(({ flaws }) => flaws));
-  const feared = own.filter(manner.feared).flatMap(({ of: [flaws = ''] }) => flaws.split('|'));
-  return { names, feared: [...new Set(feared)].filter((flaw) => !told.has(flaw)) };
+  const apart = own.filter(manner.feared);
+  const feared = apart.flatMap(({ of: [flaws = ''] }) => flaws.split('|'));
+  return {
+    names,
+    feared: [...new Set(feared)].filter((flaw) => !told.has(flaw)),
+    apart: apart.map((match) => spanOf(words, match)),
+  };
 };

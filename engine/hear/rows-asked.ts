@@ -13,6 +13,7 @@ const OVER =
 /** With two parts other rules hold, and no coat counts for color. */
 const OF_ELSE =
   /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|paint|stain|primer)\b/i;
+const PAINTS = /\b(?:paint|prime|chalk paint) (?:\w+ ){0,2}(?:over|on top of)\b/i;
 const FROM_CANS = /\b(?:aerosol|rattle ?cans?|spray(?:ed)? (?:from )?(?:a )?cans?)\b/i;
 const MOST_KINDS = 3;
 
@@ -72,8 +73,11 @@ export const rowsAsked = (
   const asks = (what: RegExp): readonly Span[] =>
     sentencesOf(text).filter(({ from, to }) => what.test(text.slice(from, to)));
   const [coats, sanding, over] = [asks(HOW_MANY), asks(SANDS), asks(OVER)];
-  if (!(coats.length || sanding.length || over.length) || OF_ELSE.test(text)) return undefined;
   const { tops, belows } = layersOf(ear, words, matches);
+  // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
+  if (!tops.length && belows.length && over.some(({ from, to }) => PAINTS.test(text.slice(from, to))))
+    return overSaid(waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over);
+  if (!(coats.length || sanding.length || over.length) || OF_ELSE.test(text)) return undefined;
   const kinds = tops.slice(0, MOST_KINDS);
   const nameOf = (kind: string) =>
     entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;

@@ -56,6 +56,7 @@ describe('hours that are asked for', () => {
     ['how long before I can put water based poly over oil based stain', 'One maker asks for 72 hours'],
     ['how long should chalk paint dry before waxing', 'overnight at least'],
     ['how long to let latex paint dry before poly', 'two weeks is the cautious figure'],
+    ['how long after oil based stain can I spray water based lacquer? I don’t want it to peel', '72 hours'],
     ['how long to wait before water based poly over danish oil', 'three days at the least'],
   ])('of what lies below, in the words of the plan: %s', (text, says) => {
     expect(told(text).toLowerCase()).toContain(says.toLowerCase());
@@ -71,6 +72,11 @@ describe('hours that are asked for', () => {
   ])('nothing where a flaw, a can, paint or two parts are meant: %s', (text) =>
     expect(told(text)).not.toMatch(/next coat after|cured after|Before the next layer/),
   );
+  it('of several kinds no more is said than a short reply holds', () => {
+    const text = told('how long does varnish need to dry in a cold garage at 45 degrees');
+    expect(text).toMatch(/^Oil-based varnish is dry to the touch after/);
+    expect(text.length).toBeLessThan(440);
+  });
   it('what is not so yet is no stage', () => {
     const stage = heard('how long till shellac is cured').facts.find(({ fact }) => fact === 'stage');
     expect(stage).toBeUndefined();

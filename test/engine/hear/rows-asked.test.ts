@@ -68,3 +68,8 @@ it.each([
 ])('of paint, of two parts and beside a flaw the tables say nothing: %s', (text) =>
   expect(told(text)).not.toMatch(/at most|roll\.|will peel|hidden patch/),
 );
+
+it.each([
+  ['Can I paint over shellac?', 'What lies below has to be hard and clean first'],
+  ['can I paint over wax', 'A film over wax will peel'],
+])('paint is told of, too: %s', (text, says) => expect(told(text)).toContain(says));
