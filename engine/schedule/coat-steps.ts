@@ -35,7 +35,7 @@ export const twoPartOf = ({ job, product }: Planning) => twoPartIn(product, job)
 const turnSays = ({ plan, job }: Planning, { face }: Laying): string | undefined => {
   const { says } = plan.turn;
   if (!face) return undefined;
-  return says[job.both?.turned === 'each-face' ? 'once' : `${face}-up`].say;
+  return job.both?.turned === 'each-face' ? says.once.say : says[`${face}-up`].say;
 };
 
 /** What is coated with the fronts, and once. */
