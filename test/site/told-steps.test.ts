@@ -181,7 +181,10 @@ it('folds the cautions of a step to a line each with one fold for all, asks abov
   expect(await page.locator('[data-step]:visible [data-part=cares] > [data-rule]').count()).toBeGreaterThan(
     folds.length,
   );
-  const fold = page.locator('[data-part=cares]', { has: dust }).first().locator('summary');
+  const fold = page
+    .locator('[data-part=cares]', { has: page.locator('[data-rule=sanding-dust]') })
+    .first()
+    .locator('summary');
   await fold.tap();
   expect(await whole.innerText()).toMatch(/never for paint that may hold lead/);
   await fold.tap();

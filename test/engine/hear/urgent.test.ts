@@ -47,21 +47,21 @@ describe('a reply to harm under way', () => {
       'spilled a gallon of lacquer thinner and the water heater just kicked on',
       /^A spill near a flame: everyone out/,
     ],
-    ['my son got stripper on his arm, it is burning', /^Wet clothes off, dry powder brushed off/],
-    ['my hands are burning from stripper', /^Wet clothes off, dry powder brushed off/],
-    ['lye splashed my leg', /^Wet clothes off, dry powder brushed off/],
-    ['the stripper burns, its on my wrist', /^Wet clothes off, dry powder brushed off/],
-    ['the kid touched the stripper, his hand is red', /^Wet clothes off, dry powder brushed off/],
-    ['the stripper is burning my fingers through the glove', /^Wet clothes off, dry powder brushed off/],
-    ['wrist stings, I used stripper on the door', /^Wet clothes off, dry powder brushed off/],
-    ['I got paint remover on my wrist and it hurts', /^Wet clothes off, dry powder brushed off/],
-    ['stripping a chair, stripper all over me', /^Wet clothes off, dry powder brushed off/],
+    ['my son got stripper on his arm, it is burning', /^Wet clothes off, and rinse the skin/],
+    ['my hands are burning from stripper', /^Wet clothes off, and rinse the skin/],
+    ['lye splashed my leg', /^Wet clothes off, and rinse the skin/],
+    ['the stripper burns, its on my wrist', /^Wet clothes off, and rinse the skin/],
+    ['the kid touched the stripper, his hand is red', /^Wet clothes off, and rinse the skin/],
+    ['the stripper is burning my fingers through the glove', /^Wet clothes off, and rinse the skin/],
+    ['wrist stings, I used stripper on the door', /^Wet clothes off, and rinse the skin/],
+    ['I got paint remover on my wrist and it hurts', /^Wet clothes off, and rinse the skin/],
+    ['stripping a chair, stripper all over me', /^Wet clothes off, and rinse the skin/],
     [
       'I was stripping a door. My arm itches. It got splashed with the stripper.',
-      /^Wet clothes off, dry powder brushed off/,
+      /^Wet clothes off, and rinse the skin/,
     ],
-    ['opened the stripper. It went on my leg. It hurts', /^Wet clothes off, dry powder brushed off/],
-    ['stripper soaked through my gloves. fingers tingle', /^Wet clothes off, dry powder brushed off/],
+    ['opened the stripper. It went on my leg. It hurts', /^Wet clothes off, and rinse the skin/],
+    ['stripper soaked through my gloves. fingers tingle', /^Wet clothes off, and rinse the skin/],
     [
       'I left the linseed rags in a box. The box is hot to touch',
       /^Everyone out now.*Do not carry or open the heap/,
@@ -170,7 +170,7 @@ describe('a reply to harm under way', () => {
         says: firstOfRule(mind, 'emergency'),
       },
     });
-    expect(short).toMatch(/^Get help first: call your emergency number, 911 in the US, 112 in Europe,/);
+    expect(short).toMatch(/^Get help first: in the US call 911/);
   });
 
   it('names no flaw beside a call for help', () => {
