@@ -84,7 +84,8 @@ const codeOn = async (page: Page): Promise<string> => {
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   await page.emulateMedia({ media: 'print' });
   const code = page.locator('.qr:visible');
-  await code.waitFor();
+  // The part that draws it may have come and not run yet: then who asks asks again.
+  await code.waitFor({ timeout: 500 });
   expect(await code.count()).toBe(1);
   const [, , , size] = ((await code.locator('svg').getAttribute('viewBox')) ?? '').split(' ').map(Number);
   const path = (await code.locator('path').getAttribute('d')) ?? '';

@@ -19,7 +19,7 @@ describe('how many coats', () => {
     expect(asked(text)?.page).toBe('page/schedule');
   });
   it('from spray cans there are more, and thinner ones', () => {
-    const row = plan.coats.find(({ products }) => products?.includes('aerosol-lacquer'));
+    const row = plan.coats.find(({ products }) => products?.some((id) => String(id) === 'aerosol-lacquer'));
     expect(told('how many coats of lacquer from a spray can')).toBe(
       `Lacquer: ${row?.wear.low} coats where it is little used, ${row?.wear.normal} for everyday use, ${row?.wear.high} in hard wear, ${row?.most} at most. Thin ones; the can wins.`,
     );

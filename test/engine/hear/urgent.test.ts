@@ -170,7 +170,7 @@ describe('a reply to harm under way', () => {
         says: firstOfRule(mind, 'emergency'),
       },
     });
-    expect(short).toMatch(/^Get help first: in the US call 911/);
+    expect(short).toMatch(/^Get help first: call your emergency number, 911 in the US/);
   });
 
   it('names no flaw beside a call for help', () => {
