@@ -30,6 +30,25 @@ export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours; reado
 const isOverdue = (facts: readonly HeardFact[]): boolean =>
   facts.some(({ fact, sure }) => fact === 'overdue' && sure >= SURE);
 
+/** Air in which most cans allow no coat, so that their times hold for none: common practice, as in content/rules/weather. */
+const MOST_HUMID = 0.8;
+const COLDEST = 10;
+const HOTTEST = 35;
+const isOutOfRange = (facts: readonly HeardFact[]): boolean =>
+  facts.some(
+    ({ fact, value, sure }) =>
+      sure >= SURE &&
+      ((fact === 'relative-humidity' && Number(value) > MOST_HUMID) ||
+        (fact === 'air-celsius' && (Number(value) < COLDEST || Number(value) > HOTTEST))),
+  );
+
+/** The page that tells how a coat is sanded. */
+const SANDING = 'lesson/sand-between-coats';
+
+/** A time or a state of a coat is told: it may be young, wherever the words stand. */
+const mayBeYoung = (facts: readonly HeardFact[]): boolean =>
+  facts.some(({ fact, value }) => fact === 'hours-since-coat' || (fact === 'stage' && value !== 'cured'));
+
 /** The hours that are asked for: a wait goes before other answers, the rest behind them. */
 const hoursBefore = (
   hours: TableAnswer | undefined,
@@ -75,9 +94,10 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
-  const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
+  const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(told);
   const hours = seesNothing
-    ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
+    ? (hoursAsked(ear, waits, text, words, matches) ??
+      rowsAsked(ear, waits, text, words, matches, mayBeYoung(told)))
     : undefined;
   const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
   // What was done, and what is to come, is nothing that is seen.
@@ -85,7 +105,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     signs.some(
       (sign) => !ear.ofWork.has(sign.question) && isSeen(sign, [...toldIn, ...asking, ...apart], named),
     );
-  const askedFor =
+  const asks =
     hoursBefore(hours, true, seen) ??
     asksFor(
       lexicon.asksFor,
@@ -97,6 +117,8 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
       named,
     ) ??
     hoursBefore(hours, false, seen);
+  // How to sand is told of no film that may be young: there its stage has the word.
+  const askedFor = asks?.page === SANDING && mayBeYoung(told) ? undefined : asks;
   return {
     text,
     facts: askedFor

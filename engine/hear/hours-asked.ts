@@ -1,9 +1,7 @@
 import { type Family, WITH_FILM } from '../model/family.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import { sayEnds } from '../plain/span.ts';
 import { lower } from '../plain/text.ts';
-import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
-import { each, type Layers, layersOf, sentencesOf, type TableAnswer } from './layers-asked.ts';
+import { each, type Layers, layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
 import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
 import type { Word } from './words.ts';
@@ -14,6 +12,8 @@ const ASKS =
 /** What is waited for. The first that is found is meant. */
 const RECOAT =
   /\bre-?coat|\b(?:second|next|another|more|third|fourth|2nd|3rd|final|last|new|following|additional) coats?\b|\bbetween (?:\w+ ){0,2}(?:coats|layers)\b|\bcoats apart\b|\bbefore (?:(?:i|we|you) (?:can )?)?(?:lightly )?sand(?:ing)?\b|\bwhen (?:can|may|should|could|do) (?:i|we|you) (?:lightly )?sand\b|\bsand(?:ed|ing)? (?:it|between)\b/i;
+/** "how long after the last coat till it is cured": no other coat follows. */
+const AFTER_LAST = /\b(?:after|since) (?:the |my |our )?(?:last|final) (?:coat|layer)\b/i;
 const LATE =
   /\btoo (?:late|long)\b|\bhow late\b|\bwaited (?:too|so) long\b|\b(?:missed|miss|past|outside) the (?:recoat )?window\b/i;
 const CURES =
@@ -24,7 +24,7 @@ const GOES_OVER =
   /\b(?:dr(?:y|ies|ied|ying)|wait|before|after|over|under|until|spray|brush|wipe|seal|top ?coat|finish|coat|cure)/i;
 /** Times of other things: of a can, of a mixture, of a stripper, of work, and of what is wrong. */
 const OF_ELSE =
-  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|last(?:s|ed)?|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brushes|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
+  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|lasts|lasted|(?:will|does|do|to|it) last|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brushes|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
 /** Where no kind of top coat is named, these tell of another coat. */
 const OF_PAINT = /\b(?:paint(?:s|ed|ing)?|enamel|stain(?:s|ed|ing)?|primer|dye)\b/i;
 /** The kinds that are told of where none is named. */
@@ -32,16 +32,6 @@ const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
 /** So many kinds or rows are told of at most. */
 const MOST_KINDS = 3;
 const MOST_ROWS = 2;
-
-/** Ends of a time as people say them: minutes, hours, or days. */
-const saidEnds = ([from, to]: readonly [number, number], inDays = false): string => {
-  if (from < 1 && to > 1)
-    return `${Math.round(from * HOUR_MIN)} minutes to ${to} ${to === 1 ? 'hour' : 'hours'}`;
-  const [unit, size] =
-    to <= 1 ? ['minutes', 1 / HOUR_MIN] : !inDays && to <= 3 * DAY_HOURS ? ['hours', 1] : ['days', DAY_HOURS];
-  const ends = sayEnds(Number((from / size).toFixed(1)), Number((to / size).toFixed(1)));
-  return `${ends.replace('–', ' to ')} ${ends === '1' ? unit.slice(0, -1) : unit}`;
-};
 
 const AIR = 'at about 73 °F (23 °C) and 50 % humidity, longer where it is colder or damper. The can wins.';
 const CLOCK = { lead: 'Put the kind, the day and the air into the clock:', page: 'page/clock' } as const;
@@ -110,10 +100,13 @@ export const hoursAsked = (
   });
   const { tops, belows, bases } = layersOf(ear, words, matches);
   const named = tops.length ? tops : belows;
-  const again = asks(RECOAT);
+  const again = asks(RECOAT) && !asks(AFTER_LAST);
   const below = tops.length && again ? [] : waitsBelow(waits, { tops, belows, bases });
-  if (below.length && asks(GOES_OVER))
-    return said(`${below.slice(0, MOST_ROWS).map(led).join(' ')} The can wins.`, PLAN, true);
+  if (below.length && asks(GOES_OVER)) {
+    // Where the kind on top is told its own row comes first, and what holds for many is no softer word behind it.
+    const rows = below.slice(0, tops.length ? 1 : MOST_ROWS);
+    return said(`${rows.map(led).join(' ')} The can wins.`, PLAN, true);
+  }
   // Of paint and stain the tables know no coats.
   if ((bases.length || OF_PAINT.test(text)) && !tops.length) return undefined;
   if (!named.length && !again) return undefined;

@@ -1,5 +1,7 @@
 import type { Family } from '../model/family.ts';
+import { sayEnds } from '../plain/span.ts';
 import { lower } from '../plain/text.ts';
+import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
 import { claimed } from './facts.ts';
 import type { AskedFor } from './lexicon.ts';
 import type { Ear, Match } from './match.ts';
@@ -45,9 +47,8 @@ export const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     if (match.kind === 'fact' && fact === 'base' && value === 'wax') belows.add(value);
     // "over shellac": an old finish whose kind is told.
     if (match.kind === 'fact' && fact === 'base' && value === 'old-finish')
-      for (const one of matches)
-        if (one.of[0] === 'family' && match.from <= one.from && one.to <= match.to)
-          for (const family of one.of[1]?.split('|') ?? []) belows.add(family);
+      for (const one of within(matches, match))
+        if (one.of[0] === 'family') for (const family of one.of[1]?.split('|') ?? []) belows.add(family);
     if (fact !== 'family' || isOfBelow(words, match)) continue;
     const isUnder = words.slice(Math.max(0, match.from - 2), match.from).some(({ word }) => UNDER.test(word));
     const isBelow = !isUnder && placeOf(ear, words, match) === 'below';
@@ -67,6 +68,13 @@ export const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
   };
 };
 
+/** The longest matches within another: "oil based varnish" is one kind, and its "oil" none. */
+const within = (matches: readonly Match[], { from, to }: Match): readonly Match[] => {
+  const inside = matches.filter((one) => one.of[0] === 'family' && from <= one.from && one.to <= to);
+  const longest = Math.max(...inside.map(({ size }) => size));
+  return inside.filter(({ size }) => size === longest);
+};
+
 type Kind = NonNullable<Waits['kinds'][Family]>;
 
 /** "Lacquer takes the next coat after …; shellac after …": what is said of each kind, the verb with the first alone. */
@@ -77,3 +85,13 @@ export const each = (kinds: readonly Kind[], verb: string, says: (kind: Kind) =>
       return at ? `${lower(name)} ${says(kind)}` : `${name} ${verb} ${says(kind)}`;
     })
     .join('; ');
+
+/** Ends of a time as people say them: minutes, hours, or days. */
+export const saidEnds = ([from, to]: readonly [number, number], inDays = false): string => {
+  if (from < 1 && to > 1)
+    return `${Math.round(from * HOUR_MIN)} minutes to ${to} ${to === 1 ? 'hour' : 'hours'}`;
+  const [unit, size] =
+    to <= 1 ? ['minutes', 1 / HOUR_MIN] : !inDays && to <= 3 * DAY_HOURS ? ['hours', 1] : ['days', DAY_HOURS];
+  const ends = sayEnds(Number((from / size).toFixed(1)), Number((to / size).toFixed(1)));
+  return `${ends.replace('–', ' to ')} ${ends === '1' ? unit.slice(0, -1) : unit}`;
+};

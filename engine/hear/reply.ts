@@ -178,6 +178,12 @@ const withoutFlaw = (
   const chance = likely[0]?.chance ?? 0;
   const seen = heard === undefined || heard.signs.some((sign) => isSeen(sign, restsOf(heard), heard.named));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
+  // A stop goes before any answer, and leads to its own page; how to sand is no answer beside it.
+  if (heard?.asksFor && rule?.isStop && more && !calls)
+    return {
+      says: heard.asksFor.page === 'lesson/sand-between-coats' ? [] : [heard.asksFor.answer],
+      last: more,
+    };
   if (heard?.asksFor && page && !calls && !rule?.atOnce)
     return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
@@ -187,6 +193,7 @@ const withoutFlaw = (
   const hands = fresh && considered.now ? [ordersOf(considered.now, true, '').short] : [];
   // A rule that is told already is led to, and not said again.
   const isToldOf = considered.warnings.some(({ id }) => ruleAt && page?.at === ruleAt(id));
+  if (page && rule?.isStop && more) return { says: hands, last: more };
   if (page)
     return {
       says: [...hands, ...(page.says && !isToldOf ? [page.says] : [])],
@@ -216,7 +223,7 @@ const withoutFlaw = (
 /** Words of somebody who thanks or is glad, and of one who has more to ask all the same. */
 const THANKS = /\b(?:thanks|thank you|thx|ty so much|grateful)\b/i;
 const GLAD =
-  /\b(?:looks?|looking|came out|turned out|is|are|feels?) (?:\w+ )?(?:perfect(?:ly)?|great|beautiful(?:ly)?|amazing|lovely|awesome|fantastic|gorgeous|wonderful|flawless)\b/i;
+  /\b(?:looks?|looking|came out|turned out|went|is|are|feels?) (?:\w+ )?(?:perfect(?:ly)?|great|beautiful(?:ly)?|amazing|lovely|awesome|fantastic|gorgeous|wonderful|flawless)\b/i;
 const ASKS_ON =
   /\?|\b(?:but|though|however|still|except|now|again|yet|help|how|what|why|when|should|can i|could|advance|tia|problem|issue|wrong|wondering|until|before|otherwise|advice on|any (?:idea|tip|advice|suggestion)s?|please)\b/i;
 /** A longer one tells a story. */

@@ -1,6 +1,6 @@
 import { entryOf } from '../plain/entry-of.ts';
 import { lower } from '../plain/text.ts';
-import { layersOf, sentencesOf, type TableAnswer } from './layers-asked.ts';
+import { layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
 import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
 import type { Span, Word } from './words.ts';
@@ -14,6 +14,15 @@ const OVER =
 const OF_ELSE =
   /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|paint|stain|primer)\b/i;
 const PAINTS = /\b(?:paint|prime|chalk paint) (?:\w+ ){0,2}(?:over|on top of)\b/i;
+/** Coats of one day, or those that are left: how many in all is no answer. */
+const OF_A_DAY =
+  /\b(?:in (?:a|one|1|the same) day|(?:a|per|each|same) day|today|tonight|at once|still|more|left)\b/i;
+/** Whoever tells of a time or a state beside sanding has a coat there that may be young: no paper is named for it. */
+const MAY_BE_YOUNG =
+  /\b(?:hours?|hrs?|minutes?|mins?|today|tonight|this (?:morning|afternoon|evening)|just|now|still|wet|damp|tacky|sticky|soft|fresh|yet|noon|midnight|yesterday|ago|since|\d ?[ap]m)\b/i;
+/** Dust and vapor are nothing for a child: where one is told of, nobody is told how to sand. */
+const WITH_A_CHILD =
+  /\b(?:kids?|child|children|toddler|baby|son|daughter|grandson|granddaughter|grandkids|pregnant|(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)[- ]year[- ]olds?)\b/i;
 const FROM_CANS = /\b(?:aerosol|rattle ?cans?|spray(?:ed)? (?:from )?(?:a )?cans?)\b/i;
 const MOST_KINDS = 3;
 
@@ -35,9 +44,9 @@ const coatsSaid = ({ wear: { low, normal, high }, most }: Waits['coats'][number]
     : `${low} coats where it is little used, ${normal} for everyday use, ${high} in hard wear, ${most} at most`;
 
 const NOTHING_AGAINST =
-  'What lies below has to be hard and clean first, and a hidden patch comes before the piece.';
+  'Only once what lies below has fully cured, is clean and is dulled, and after a patch on a hidden spot.';
 
-/** What does not go over what, by the first row that forbids it or makes it wait; nothing is said of what fits. */
+/** What does not go over what, by the first row that forbids it or makes it wait; nothing is promised of what fits. */
 const overSaid = (
   { over }: Waits,
   tops: readonly string[],
@@ -69,6 +78,7 @@ export const rowsAsked = (
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
+  mayBeYoung: boolean,
 ): TableAnswer | undefined => {
   const asks = (what: RegExp): readonly Span[] =>
     sentencesOf(text).filter(({ from, to }) => what.test(text.slice(from, to)));
@@ -81,7 +91,10 @@ export const rowsAsked = (
   const kinds = tops.slice(0, MOST_KINDS);
   const nameOf = (kind: string) =>
     entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
+  // What lies below decides before any paper does.
+  if (over.length && belows.length) return overSaid(waits, kinds, belows, over);
   if (coats.length) {
+    if (coats.some(({ from, to }) => OF_A_DAY.test(text.slice(from, to)))) return undefined;
     const ofCans = FROM_CANS.test(text);
     const fit = waits.coats.filter((row) => !row.ofCans || ofCans);
     const told = rowsOf(fit, kinds).map(([kind, row]) => `${nameOf(kind)}: ${coatsSaid(row)}.`);
@@ -96,14 +109,20 @@ export const rowsAsked = (
       asking: coats,
     };
   }
-  if (!sanding.length) return overSaid(waits, kinds, belows, over);
-  const told = rowsOf(waits.between, kinds).map(
-    ([kind, { grit, say }]) => `${nameOf(kind)}: ${grit ? `P${grit}, ${lower(say)}` : lower(say)}`,
-  );
+  if (!sanding.length || mayBeYoung || MAY_BE_YOUNG.test(text) || WITH_A_CHILD.test(text)) return undefined;
+  const rows = rowsOf(waits.between, kinds);
+  const told = rows.map(([kind, { grit, say }]) => {
+    const recoat = grit && entryOf(waits.kinds, kind as keyof Waits['kinds'])?.recoat;
+    const when = recoat ? `not before ${saidEnds(recoat)}; then P${grit}, ` : '';
+    return `${nameOf(kind)}: ${when}${lower(say)}`;
+  });
   if (!told.length) return undefined;
+  const powders = rows.some(([, { grit }]) => grit)
+    ? ' What is sanded must powder under the paper, not roll.'
+    : '';
   return {
     asked: {
-      answer: `${told.join(' ')} What is sanded must powder under the paper, not roll.`,
+      answer: `${told.join(' ')}${powders}`,
       lead: 'How little it takes, step by step:',
       page: 'lesson/sand-between-coats',
     },

@@ -57,7 +57,7 @@ export type Waits = {
 export const waitsOf = (
   known: Knowledge,
   choices: Choices,
-  plan: Pick<Plan, 'waits' | 'over' | 'coats' | 'between'>,
+  plan: Pick<Plan, 'waits' | 'over' | 'fitness' | 'coats' | 'between'>,
 ): Waits => ({
   kinds: Object.fromEntries(
     FAMILIES.flatMap((family) => {
@@ -91,6 +91,11 @@ export const waitsOf = (
     most,
   })),
   between: plan.between.map(({ families, grit, say }) => ({ families, grit, say })),
-  // A row without hours says that the one never goes over the other.
-  over: plan.over.map(({ below, families, why, instead }) => ({ below, families, why, instead })),
+  // A row without hours says that the one never goes over the other; what is only a care over a coat stands behind.
+  over: [
+    ...plan.over,
+    ...plan.fitness.flatMap(({ below = [], families = [], why, instead }) =>
+      below.length ? [{ below, families, why, instead }] : [],
+    ),
+  ].map(({ below, families, why, instead }) => ({ below, families, why, instead })),
 });

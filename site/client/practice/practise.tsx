@@ -10,7 +10,7 @@ import { newSeed } from './seed.ts';
 import { writeLink } from './state.ts';
 
 const LEVEL_WORDS: Readonly<Record<PracticeLevel, readonly [string, string]>> = {
-  look: ['Look', 'What is it? By the picture alone.'],
+  look: ['Look', 'What is it? By what you see.'],
   stage: ['Look and stage', 'What is it, and what do your hands do now?'],
   case: ['Whole cases', 'With weather and can: until when, and what mends it?'],
 };

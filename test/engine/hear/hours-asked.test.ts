@@ -73,10 +73,27 @@ describe('hours that are asked for', () => {
     expect(told(text)).not.toMatch(/next coat after|cured after|Before the next layer/),
   );
   it('of several kinds no more is said than a short reply holds', () => {
-    const text = told('how long does varnish need to dry in a cold garage at 45 degrees');
+    const text = told('how long does varnish need to dry in a garage at 60 degrees');
     expect(text).toMatch(/^Oil-based varnish is dry to the touch after/);
     expect(text.length).toBeLessThan(440);
   });
+  it.each([
+    'how long does varnish need to dry in a cold garage at 45 degrees',
+    'dry time on water based poly in my damp basement at 85% humidity',
+  ])('none in air that most cans allow no coat in: %s', (text) =>
+    expect(told(text)).not.toMatch(/dry to the touch/),
+  );
+  it('one wait where the kind on top is told, the strict one', () => {
+    expect(told('how long before I can put shellac over milk paint')).toMatch(/a week/);
+    expect(told('how long before I can put shellac over milk paint')).not.toMatch(/overnight|a day/);
+  });
+  it.each([
+    ['how long after the last coat of shellac till it is cured', /Shellac takes light use/],
+    [
+      'how long do I wait before I sand oil poly that I put on last night',
+      /takes the next coat after 12 to 24 hours/,
+    ],
+  ])('also of the last coat and of last night: %s', (text, says) => expect(told(text)).toMatch(says));
   it('what is not so yet is no stage', () => {
     const stage = heard('how long till shellac is cured').facts.find(({ fact }) => fact === 'stage');
     expect(stage).toBeUndefined();

@@ -50,15 +50,44 @@ describe('what goes over what', () => {
     ['can I spray lacquer over oil based poly', 'wrinkles in seconds'],
     ['is it ok to put shellac over water based poly', 'softens a young water-based film'],
     ['how long should danish oil dry before poly', 'may crawl'],
+    ['can I put oil poly over shellac that has wax in it', 'Only dewaxed shellac holds another film'],
+    ['Can I put lacquer over oil based varnish?', 'wrinkles in seconds'],
+    [
+      'Can I use lacquer over water based poly, and should I sand between?',
+      'softens a young water-based film',
+    ],
   ])('is told by the row that forbids it or makes it wait: %s', (text, says) =>
     expect(told(text)).toContain(says),
   );
   it('where no row does, nothing is promised', () => {
-    expect(told('can I put water based poly over shellac')).toBe(
-      'What lies below has to be hard and clean first, and a hidden patch comes before the piece.',
+    expect(told('can I put wax over water based poly')).toBe(
+      'Only once what lies below has fully cured, is clean and is dulled, and after a patch on a hidden spot.',
     );
   });
 });
+
+describe('no paper is named for a film that may be young', () => {
+  it.each([
+    'Second coat of oil poly went on an hour ago. Do I sand between coats?',
+    'do i sand between coats of oil poly, i put it on an hour ago',
+    'I brushed shellac 5 minutes ago, what grit between coats?',
+    'do I sand between coats, the water based poly is still wet',
+    'Do I have to sand between coats of oil poly if I recoat within 6 hours?',
+    'I laid the first coat of lacquer at noon, should I sand before the next coat?',
+    'my shellac is tacky, do I need to sand between coats',
+  ])('%s', (text) => expect(told(text)).not.toMatch(/\bP\d/));
+  it('and where it is, its time stands before it', () =>
+    expect(told('what grit between coats of oil poly')).toMatch(
+      /^Oil-based varnish: not before .* hours; then P/,
+    ));
+});
+
+it.each([
+  'How many coats of polyurethane can I put on in a day',
+  'How many coats can I still put on today, shellac',
+])('the coats of one day are not those of the whole piece: %s', (text) =>
+  expect(told(text)).not.toMatch(/at most/),
+);
 
 it.each([
   'how many coats of chalk paint on a dresser',
@@ -70,6 +99,6 @@ it.each([
 );
 
 it.each([
-  ['Can I paint over shellac?', 'What lies below has to be hard and clean first'],
+  ['Can I paint over shellac?', 'Only once what lies below has fully cured'],
   ['can I paint over wax', 'A film over wax will peel'],
 ])('paint is told of, too: %s', (text, says) => expect(told(text)).toContain(says));
