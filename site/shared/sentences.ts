@@ -6,8 +6,18 @@ const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
 export const sentencesOf = (text: string): readonly string[] =>
   [...SENTENCES.segment(text)].map(({ segment }) => segment.trim());
 
-/** The longest beginning that is still a heading: `Swallowed:`, `Before you leave, every time:`. */
-const LEAD = /^([^:.]{2,60}:) (.+)$/s;
+/** The orders of a text, a sentence each; a question stands with its answer: `Sanded some already? Stop, …`. */
+export const ordersIn = (text: string): readonly string[] => {
+  const sentences = sentencesOf(text);
+  return sentences.flatMap((sentence, at) => {
+    if (sentence.endsWith('?') && at + 1 < sentences.length) return [];
+    const before = sentences[at - 1];
+    return before?.endsWith('?') ? [`${before} ${sentence}`] : [sentence];
+  });
+};
+
+/** The longest beginning that is still a heading: `Swallowed:`, `Before you leave, every time:`, `Sanded already?` */
+const LEAD = /^([^:.?]{2,60}[:?]) (.+)$/s;
 
 /** What an order is about, and what it says; most begin with no such word. */
 export const leadOf = (sentence: string): { readonly lead: string; readonly rest: string } => {

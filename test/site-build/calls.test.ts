@@ -4,7 +4,7 @@ import { readCalls } from '../../content/tools/calls.ts';
 import { regionOf } from '../../site/client/shared/zones.ts';
 import { telOf } from '../../site/shared/calls.ts';
 import { callsIn, dialedIn } from '../../site/shared/dialed.ts';
-import { leadOf, waysOf } from '../../site/shared/sentences.ts';
+import { leadOf, ordersIn, waysOf } from '../../site/shared/sentences.ts';
 
 const { places } = readCalls('.');
 const placeOf = (zone: string, languages: readonly string[]) => {
@@ -106,4 +106,11 @@ it('sets off the ways that an order leaves open, and only where it does so itsel
     'Or put it in a tin.',
   ]);
   expect(waysOf('Rinse, or call.')).toEqual(['Rinse, or call.']);
+});
+
+it('keeps a question with its answer, and leads with it', () => {
+  const orders = ordersIn('Test it first. Sanded some already? Stop, and wash. No broom.');
+  expect(orders).toEqual(['Test it first.', 'Sanded some already? Stop, and wash.', 'No broom.']);
+  expect(leadOf(orders[1] ?? '')).toEqual({ lead: 'Sanded some already?', rest: 'Stop, and wash.' });
+  expect(ordersIn('Is it old?')).toEqual(['Is it old?']);
 });

@@ -2,7 +2,7 @@ import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
 import type { Considered, Heard, Mind, ToldRule } from '#engine/hear.ts';
 import { callsIn, namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { forbids, leadOf, sentencesOf } from '../../shared/sentences.ts';
+import { forbids, leadOf, ordersIn } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Calls, Dialed, Here } from '../shared/dialed.tsx';
 import { placeHere } from '../shared/place-here.ts';
@@ -47,7 +47,7 @@ const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places:
     <Calls places={places} {...callsIn(rule.say)} />
     <AtOnce rule={rule} />
     <ul class="orders stop">
-      {sentencesOf(rule.say).map((says) => {
+      {ordersIn(rule.say).map((says) => {
         const { lead, rest } = leadOf(says);
         return (
           <li key={says} class={forbids(says) ? 'forbids' : ''}>
