@@ -189,13 +189,20 @@ export const refusedFields = (refusals: readonly Refusal[]): readonly FieldFault
     return isPieceField(field) ? [{ field, says }] : [];
   });
 
+/** A name without the tag that says it is still needed: what stands on the card has been said. */
+const plainName = (name: Element): string =>
+  [...name.childNodes]
+    .map((part) => (part instanceof Element && part.matches('.needed') ? '' : part.textContent))
+    .join('')
+    .trim();
+
 /** What the form holds, as the head of the card: each thing by the name of its field, what is not said left out. */
 export const pieceFacts = (form: HTMLFormElement): readonly (readonly [name: string, says: string])[] => {
   const chosen = [...form.querySelectorAll('select, fieldset:has([type=radio])')].flatMap((field) => {
     const list = field instanceof HTMLSelectElement ? field : undefined;
     const name = list ? list.labels[0] : field.querySelector('legend');
     const choice = list ? list.value && list.selectedOptions[0] : field.querySelector('label:has(:checked)');
-    return name && choice ? [[name.textContent.trim(), choice.textContent.trim()] as const] : [];
+    return name && choice ? [[plainName(name), choice.textContent.trim()] as const] : [];
   });
   const ticks = [...form.querySelectorAll<HTMLInputElement>('[name=trials]:checked')];
   const meets = ticks.flatMap((tick) => tick.parentElement?.textContent?.trim() ?? []);
