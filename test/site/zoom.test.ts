@@ -81,7 +81,7 @@ it.each([
           await page.waitForFunction(
             () =>
               !document.querySelector(
-                'hd-told:not(:defined), .before-script, .chosen:empty, hd-coats[hidden], hd-coats .weather:not(:has(.caution))',
+                'hd-told:not(:defined), hd-calls:not(:defined), .before-script, .chosen:empty, hd-coats[hidden], hd-coats .weather:not(:has(.caution))',
               ),
           );
         return look(page);

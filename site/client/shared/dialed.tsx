@@ -53,13 +53,13 @@ export const Calls = ({
             <span>{placeName(place)}</span>
             {emergency && (
               <a href={telOf(place.emergency)}>
-                <i>Call </i>
+                <i class="unseen">Call </i>
                 {place.emergency}
               </a>
             )}
             {poison && place.poison && (
               <a href={telOf(place.poison.number)}>
-                <i>{poisonName(place.poison)} </i>
+                <i class="unseen">{poisonName(place.poison)} </i>
                 {place.poison.number}
               </a>
             )}
