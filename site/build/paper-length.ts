@@ -7,7 +7,7 @@ const LENGTHS = [
   ['short', 2450],
   ['middle', 3650],
   ['whole', 4500],
-  ['full', 6078],
+  ['full', 6070],
   ['long', 6900],
   ['longest', Number.POSITIVE_INFINITY],
 ] as const;
