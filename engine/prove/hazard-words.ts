@@ -17,7 +17,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   [
     'old-film',
     // Alcohol that lies on an old shellac opens it down to what it lies on.
-    /\bbrush (on alcohol|alcohol on)\b|\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|round a)\b|\bsix cuts\b|\bcross cut\b/i,
+    /\bbrush (on alcohol|alcohol on)\b|\b(scrape|shave|chip|strip) (it|the|off|all|on|with|down|firm|flush)\b|\bcut (it|a|six|through|around a)\b|\bsix cuts\b|\bcross cut\b/i,
   ],
   [
     'dust',
@@ -25,7 +25,7 @@ const WORDS: readonly (readonly [Hazard, RegExp])[] = [
   ],
   [
     'blade',
-    /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|round)\b|\bsix cuts\b|\bcross cut\b/i,
+    /\b(razor|scalpel|card scraper|single-edge)\b|\bcut (it|a|six|around)\b|\bsix cuts\b|\bcross cut\b/i,
   ],
   [
     'vapor',

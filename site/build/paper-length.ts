@@ -4,8 +4,8 @@ import { stepRows } from './by-part.ts';
 /** Letters of a repair as far as they take room on paper; what each is set in stands in styles/print-repair.css. */
 const LENGTHS = [
   ['brief', 1300],
-  ['short', 2450],
-  ['middle', 3650],
+  ['short', 2100],
+  ['middle', 3480],
   ['whole', 4500],
   ['full', 6070],
   ['long', 6900],

@@ -152,6 +152,8 @@ it.runIf(THOROUGH)('reaches every control by Tab, and shows where it is', async 
   const found: string[] = [];
   for (const { kind, address } of onePerKind()) {
     await page.goto(address);
+    // Until it is known which numbers are hers all stand there.
+    await page.waitForFunction(() => !document.querySelector('hd-calls:not(:defined)'));
     const all = await page.evaluate(() => {
       const w = window as unknown as { stops: Set<Element>; faults: string[]; round: boolean };
       w.stops = new Set();
