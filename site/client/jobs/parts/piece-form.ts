@@ -192,7 +192,7 @@ export const refusedFields = (refusals: readonly Refusal[]): readonly FieldFault
 /** A name without the tag that says it is still needed: what stands on the card has been said. */
 const plainName = (name: Element): string =>
   [...name.childNodes]
-    .map((part) => (part instanceof Element && part.matches('.needed') ? '' : part.textContent))
+    .map((part) => (part instanceof Element && part.matches('[data-needed]') ? '' : part.textContent))
     .join('')
     .trim();
 
