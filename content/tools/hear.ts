@@ -2,6 +2,7 @@ import { buildLexicon, dryHoursOf, type HearContent, type Hearing, waitsOf } fro
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
+import { keysOf } from '#engine/plain/entry-of.ts';
 import { readChoices } from './choices.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
@@ -12,12 +13,16 @@ const FOLDER = 'content/hear';
 
 /** Every page that an answer leads to must be there. */
 export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLanguage> =>
-  readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage, (language) =>
-    language['asks-for'].flatMap(({ page, beside }, at) => [
+  readTable(known, root, `${FOLDER}/language.yaml`, HearLanguage, ({ 'asks-for': asksFor, tables }) => [
+    ...asksFor.flatMap(({ page, beside }, at) => [
       ...mentionOf(page, ['asks-for', at, 'page']),
       ...beside.map((id, i) => ({ kind: 'question' as const, id, path: ['asks-for', at, 'beside', i] })),
     ]),
-  );
+    ...keysOf(tables).flatMap((key) => {
+      const said = tables[key];
+      return typeof said === 'string' ? [] : mentionOf(said.page, ['tables', key, 'page']);
+    }),
+  ]);
 export const factsTable = (known: Knowledge, root: ContentRoot): Table<HearFacts> =>
   readTable(known, root, `${FOLDER}/facts.yaml`, HearFacts);
 /** Every question that it names must be there. */

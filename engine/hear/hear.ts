@@ -1,3 +1,4 @@
+import { FAMILIES } from '../model/family.ts';
 import { asksFor, isSeen } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
 import { inTyped, plainBlanks } from './blanks.ts';
@@ -12,6 +13,7 @@ import type { TableAnswer } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
+import { maySand } from './may-sand.ts';
 import { airOf } from './measures.ts';
 import { namesOf } from './names.ts';
 import { isOtherTongue } from './other-tongue.ts';
@@ -30,24 +32,25 @@ export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours; reado
 const isOverdue = (facts: readonly HeardFact[]): boolean =>
   facts.some(({ fact, sure }) => fact === 'overdue' && sure >= SURE);
 
-/** Air in which most cans allow no coat, so that their times hold for none: common practice, as in content/rules/weather. */
-const MOST_HUMID = 0.8;
-const COLDEST = 10;
-const HOTTEST = 35;
-const isOutOfRange = (facts: readonly HeardFact[]): boolean =>
-  facts.some(
-    ({ fact, value, sure }) =>
-      sure >= SURE &&
-      ((fact === 'relative-humidity' && Number(value) > MOST_HUMID) ||
-        (fact === 'air-celsius' && (Number(value) < COLDEST || Number(value) > HOTTEST))),
+/** Air that is outside what the cans of these kinds allow, at its end too: nothing is laid in it, so no time holds. */
+const isOutOfRange = (
+  { kinds }: Waits,
+  families: readonly string[],
+  facts: readonly HeardFact[],
+): boolean => {
+  const told = (fact: string): number | undefined => {
+    const value = facts.find((one) => one.fact === fact && one.sure >= SURE)?.value;
+    return value === undefined ? undefined : Number(value);
+  };
+  const outside = (value: number | undefined, [from, to]: readonly [number, number]) =>
+    value !== undefined && (value <= from || value >= to);
+  const named = FAMILIES.flatMap((family) => (families.includes(family) ? (kinds[family] ?? []) : []));
+  const all = named.length ? named : Object.values(kinds);
+  return all.every(
+    ({ air }) =>
+      outside(told('air-celsius'), air.celsius) || outside(told('relative-humidity'), air.humidity),
   );
-
-/** The page that tells how a coat is sanded. */
-const SANDING = 'lesson/sand-between-coats';
-
-/** A time or a state of a coat is told: it may be young, wherever the words stand. */
-const mayBeYoung = (facts: readonly HeardFact[]): boolean =>
-  facts.some(({ fact, value }) => fact === 'hours-since-coat' || (fact === 'stage' && value !== 'cured'));
+};
 
 /** The hours that are asked for: a wait goes before other answers, the rest behind them. */
 const hoursBefore = (
@@ -94,10 +97,10 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
-  const seesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(told);
+  const seesNothing =
+    !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(waits, families, told);
   const hours = seesNothing
-    ? (hoursAsked(ear, waits, text, words, matches) ??
-      rowsAsked(ear, waits, text, words, matches, mayBeYoung(told)))
+    ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
     : undefined;
   const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
   // What was done, and what is to come, is nothing that is seen.
@@ -117,8 +120,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
       named,
     ) ??
     hoursBefore(hours, false, seen);
-  // How to sand is told of no film that may be young: there its stage has the word.
-  const askedFor = asks?.page === SANDING && mayBeYoung(told) ? undefined : asks;
+  const askedFor = asks?.sands && !maySand(text, told) ? undefined : asks;
   return {
     text,
     facts: askedFor

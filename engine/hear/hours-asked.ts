@@ -33,10 +33,6 @@ const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
 const MOST_KINDS = 3;
 const MOST_ROWS = 2;
 
-const AIR = 'at about 73 °F (23 °C) and 50 % humidity, longer where it is colder or damper. The can wins.';
-const CLOCK = { lead: 'Put the kind, the day and the air into the clock:', page: 'page/clock' } as const;
-const PLAN = { lead: 'The plan counts every wait of a job:', page: 'page/schedule' } as const;
-
 /** The sentences of the plan for what lies below, of those that hold for a kind on top, or of all where none is named. */
 const rowsFor = (
   rows: readonly {
@@ -75,8 +71,6 @@ const waitsBelow = ({ below, over }: Waits, { tops, belows, bases }: Layers): re
 const led = (why: string): string =>
   /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
 
-const SANDS = ' What is sanded must powder under the paper, not roll.';
-
 const isAsking = (sentence: string): boolean => ASKS.test(sentence) || LATE.test(sentence);
 
 /**
@@ -93,8 +87,9 @@ export const hoursAsked = (
   const asking = sentencesOf(text).filter(({ from, to }) => isAsking(text.slice(from, to)));
   if (!asking.length || OF_ELSE.test(text)) return undefined;
   const asks = (what: RegExp) => asking.some(({ from, to }) => what.test(text.slice(from, to)));
-  const said = (answer: string, on: typeof CLOCK | typeof PLAN, isWait: boolean): TableAnswer => ({
-    asked: { answer, ...on },
+  const { tables } = ear.lexicon;
+  const said = (answer: string, on: 'clock' | 'waits', isWait: boolean): TableAnswer => ({
+    asked: { answer, ...tables[on] },
     isWait,
     asking,
   });
@@ -105,7 +100,7 @@ export const hoursAsked = (
   if (below.length && asks(GOES_OVER)) {
     // Where the kind on top is told its own row comes first, and what holds for many is no softer word behind it.
     const rows = below.slice(0, tops.length ? 1 : MOST_ROWS);
-    return said(`${rows.map(led).join(' ')} The can wins.`, PLAN, true);
+    return said(`${rows.map(led).join(' ')} ${tables.can}`, 'waits', true);
   }
   // Of paint and stain the tables know no coats.
   if ((bases.length || OF_PAINT.test(text)) && !tops.length) return undefined;
@@ -113,6 +108,7 @@ export const hoursAsked = (
   const kinds = (named.length ? named : WITHOUT_KIND).slice(0, MOST_KINDS);
   const told = kinds.flatMap((kind) => entryOf(waits.kinds, kind) ?? []);
   if (!told.length) return undefined;
+  const air = `${tables.air} ${tables.can}`;
   const hasFilm = kinds.some((kind) => (WITH_FILM as readonly string[]).includes(kind));
   if (asks(LATE) && kinds.length && told.some(({ dull }) => dull))
     return said(
@@ -123,20 +119,20 @@ export const hoursAsked = (
           ({ dull }) =>
             `with a few light strokes by hand once it is older than ${dull ? saidEnds(dull) : ''}`,
         ),
-      )}, and then takes the next coat. The can wins.`,
-      CLOCK,
+      )}, and then takes the next coat. ${tables.can}`,
+      'clock',
       true,
     );
   if (again)
     return said(
-      `${each(told, 'takes the next coat', ({ recoat }) => `after ${saidEnds(recoat)}`)}, ${AIR}${hasFilm ? SANDS : ''}`,
-      CLOCK,
+      `${each(told, 'takes the next coat', ({ recoat }) => `after ${saidEnds(recoat)}`)}, ${air}${hasFilm ? ` ${tables.powders}` : ''}`,
+      'clock',
       true,
     );
   if (asks(CURES))
     return said(
-      `${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${AIR}`,
-      CLOCK,
+      `${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${air}`,
+      'clock',
       false,
     );
   // Of several kinds less is said of each, so that a short reply holds them all.
@@ -144,6 +140,6 @@ export const hoursAsked = (
     told.length > 1
       ? `dry to the touch after ${saidEnds(touch)}, coated after ${saidEnds(recoat)}`
       : `dry to the touch after ${saidEnds(touch)}, ready for the next coat after ${saidEnds(recoat)}, cured after ${saidEnds(cure, true)}`;
-  if (asks(DRIES)) return said(`${each(told, 'is', dries)}, ${AIR}`, CLOCK, false);
+  if (asks(DRIES)) return said(`${each(told, 'is', dries)}, ${air}`, 'clock', false);
   return undefined;
 };

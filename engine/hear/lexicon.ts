@@ -29,6 +29,8 @@ export type Lexicon = {
   readonly ofWork: string;
   /** What is asked while nothing is wrong, in the order of its cues. */
   readonly asksFor: readonly AskedFor[];
+  /** What stands around figures of the tables. */
+  readonly tables: HearLanguage['tables'];
   readonly stillDrying: StillDrying;
   /** What may stand beside a name of a flaw that is one only alone. */
   readonly small: string;
@@ -60,6 +62,8 @@ export type AskedFor = {
   readonly thoughTold?: true;
   /** Questions whose answers may stand beside it, joined by commas. */
   readonly beside?: string;
+  /** It says how to sand. */
+  readonly sands?: true;
 };
 
 const stemmed = (phrase: string): string =>
@@ -163,11 +167,13 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
     stillDrying: language['still-drying'],
-    asksFor: language['asks-for'].map(({ answer, lead, page, beside, 'though-told': thoughTold }) => ({
+    tables: language.tables,
+    asksFor: language['asks-for'].map(({ answer, lead, page, beside, sands, 'though-told': thoughTold }) => ({
       answer,
       lead,
       page,
       ...(thoughTold && { thoughTold }),
+      ...(sands && { sands }),
       ...(beside?.length && { beside: beside.join(',') }),
     })),
     small: flaws.small.join(','),

@@ -180,10 +180,7 @@ const withoutFlaw = (
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
   // A stop goes before any answer, and leads to its own page; how to sand is no answer beside it.
   if (heard?.asksFor && rule?.isStop && more && !calls)
-    return {
-      says: heard.asksFor.page === 'lesson/sand-between-coats' ? [] : [heard.asksFor.answer],
-      last: more,
-    };
+    return { says: heard.asksFor.sands ? [] : [heard.asksFor.answer], last: more };
   if (heard?.asksFor && page && !calls && !rule?.atOnce)
     return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)

@@ -17,12 +17,6 @@ const PAINTS = /\b(?:paint|prime|chalk paint) (?:\w+ ){0,2}(?:over|on top of)\b/
 /** Coats of one day, or those that are left: how many in all is no answer. */
 const OF_A_DAY =
   /\b(?:in (?:a|one|1|the same) day|(?:a|per|each|same) day|today|tonight|at once|still|more|left)\b/i;
-/** Whoever tells of a time or a state beside sanding has a coat there that may be young: no paper is named for it. */
-const MAY_BE_YOUNG =
-  /\b(?:hours?|hrs?|minutes?|mins?|today|tonight|this (?:morning|afternoon|evening)|just|now|still|wet|damp|tacky|sticky|soft|fresh|yet|noon|midnight|yesterday|ago|since|\d ?[ap]m)\b/i;
-/** Dust and vapor are nothing for a child: where one is told of, nobody is told how to sand. */
-const WITH_A_CHILD =
-  /\b(?:kids?|child|children|toddler|baby|son|daughter|grandson|granddaughter|grandkids|pregnant|(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten)[- ]year[- ]olds?)\b/i;
 const FROM_CANS = /\b(?:aerosol|rattle ?cans?|spray(?:ed)? (?:from )?(?:a )?cans?)\b/i;
 const MOST_KINDS = 3;
 
@@ -43,11 +37,9 @@ const coatsSaid = ({ wear: { low, normal, high }, most }: Waits['coats'][number]
     ? `${low} coats`
     : `${low} coats where it is little used, ${normal} for everyday use, ${high} in hard wear, ${most} at most`;
 
-const NOTHING_AGAINST =
-  'Only once what lies below has fully cured, is clean and is dulled, and after a patch on a hidden spot.';
-
 /** What does not go over what, by the first row that forbids it or makes it wait; nothing is promised of what fits. */
 const overSaid = (
+  { lexicon: { tables } }: Ear,
   { over }: Waits,
   tops: readonly string[],
   belows: readonly string[],
@@ -61,9 +53,8 @@ const overSaid = (
   return isNamed
     ? {
         asked: {
-          answer: row ? `${row.why} ${row.instead}` : NOTHING_AGAINST,
-          lead: 'What goes over what, and what never:',
-          page: 'lesson/what-lies-below',
+          answer: row ? `${row.why} ${row.instead}` : tables.fits,
+          ...tables.layers,
         },
         isWait: false,
         asking,
@@ -78,21 +69,21 @@ export const rowsAsked = (
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
-  mayBeYoung: boolean,
 ): TableAnswer | undefined => {
+  const { tables } = ear.lexicon;
   const asks = (what: RegExp): readonly Span[] =>
     sentencesOf(text).filter(({ from, to }) => what.test(text.slice(from, to)));
   const [coats, sanding, over] = [asks(HOW_MANY), asks(SANDS), asks(OVER)];
   const { tops, belows } = layersOf(ear, words, matches);
   // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
   if (!tops.length && belows.length && over.some(({ from, to }) => PAINTS.test(text.slice(from, to))))
-    return overSaid(waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over);
+    return overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over);
   if (!(coats.length || sanding.length || over.length) || OF_ELSE.test(text)) return undefined;
   const kinds = tops.slice(0, MOST_KINDS);
   const nameOf = (kind: string) =>
     entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
   // What lies below decides before any paper does.
-  if (over.length && belows.length) return overSaid(waits, kinds, belows, over);
+  if (over.length && belows.length) return overSaid(ear, waits, kinds, belows, over);
   if (coats.length) {
     if (coats.some(({ from, to }) => OF_A_DAY.test(text.slice(from, to)))) return undefined;
     const ofCans = FROM_CANS.test(text);
@@ -101,15 +92,14 @@ export const rowsAsked = (
     if (!told.length) return undefined;
     return {
       asked: {
-        answer: `${told.join(' ')} Thin ones; the can wins.`,
-        lead: 'Put the piece and its use into the plan:',
-        page: 'page/schedule',
+        answer: `${told.join(' ')} ${tables.thin}`,
+        ...tables.coats,
       },
       isWait: true,
       asking: coats,
     };
   }
-  if (!sanding.length || mayBeYoung || MAY_BE_YOUNG.test(text) || WITH_A_CHILD.test(text)) return undefined;
+  if (!sanding.length) return undefined;
   const rows = rowsOf(waits.between, kinds);
   const told = rows.map(([kind, { grit, say }]) => {
     const recoat = grit && entryOf(waits.kinds, kind as keyof Waits['kinds'])?.recoat;
@@ -117,14 +107,12 @@ export const rowsAsked = (
     return `${nameOf(kind)}: ${when}${lower(say)}`;
   });
   if (!told.length) return undefined;
-  const powders = rows.some(([, { grit }]) => grit)
-    ? ' What is sanded must powder under the paper, not roll.'
-    : '';
+  const powders = rows.some(([, { grit }]) => grit) ? ` ${tables.powders}` : '';
   return {
     asked: {
       answer: `${told.join(' ')}${powders}`,
-      lead: 'How little it takes, step by step:',
-      page: 'lesson/sand-between-coats',
+      ...tables.sanding,
+      sands: true,
     },
     isWait: true,
     asking: sanding,

@@ -21,6 +21,8 @@ export type Waits = {
           readonly dull: Ends | undefined;
           readonly use: Ends;
           readonly cure: Ends;
+          /** The air in which any of its cans is laid: °C, and humidity, 0 to 1. */
+          readonly air: { readonly celsius: Ends; readonly humidity: Ends };
         }
       >
     >
@@ -79,6 +81,10 @@ export const waitsOf = (
           : undefined,
         use: ends((can) => can['light-use-days'], DAY_HOURS),
         cure: ends((can) => can['cure-days'], DAY_HOURS),
+        air: {
+          celsius: ends((can) => can.limits.celsius, 1),
+          humidity: ends((can) => can.limits.humidity, 1),
+        },
       };
       return [[family, times] as const];
     }),

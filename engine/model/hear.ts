@@ -21,6 +21,11 @@ const span = z
   .tuple([z.number(), z.number(), z.number()])
   .refine(([least, likely, most]) => least <= likely && likely <= most, 'write least, likeliest, most');
 
+/** The words before the address of a page, and the page. */
+const leads = (of: string) =>
+  z.strictObject({ lead: z.string().min(8).max(90), page: PageName }).describe(of);
+const sentence = z.string().min(8).max(160);
+
 /** content/hear/language.yaml: how people say no, when, how warm and of which layer. */
 export const HearLanguage = z.strictObject({
   not: phrases.min(1).describe('Words that turn what follows into its opposite.'),
@@ -63,9 +68,31 @@ export const HearLanguage = z.strictObject({
         answer: z.string().min(20).max(260).describe('What a reply says first, in whole sentences.'),
         lead: z.string().min(8).max(90).describe('What stands before the address of the page.'),
         page: PageName.describe('The page that goes on from there.'),
+        sands: z
+          .boolean()
+          .default(false)
+          .describe(
+            'It says how to sand: not where the film may be young or a child is told of, nor beside a stop.',
+          ),
       }),
     )
     .describe('What is asked while nothing is wrong, with its answer and its page.'),
+  tables: z
+    .strictObject({
+      clock: leads('Hours of a coat.'),
+      waits: leads('How long what lies below dries.'),
+      coats: leads('How many coats.'),
+      layers: leads('What goes over what.'),
+      sanding: leads('What is sanded between coats.'),
+      air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
+      can: sentence.describe('Whose word wins.'),
+      thin: sentence.describe('Behind a number of coats.'),
+      powders: sentence.describe('Behind hours or a grit: when a film can be sanded.'),
+      fits: sentence.describe('Of layers that no row of the plan keeps apart: what has to be so first.'),
+    })
+    .describe(
+      'What stands around figures that a reply takes from the products and the plan. The pages that it leads to say what it rests on.',
+    ),
   'one-slip': z
     .array(z.string().regex(/^[a-z]{6,}$/, 'write one word of six small letters or more'))
     .describe('Names of coats that are understood with one slip: `polyurthane`.'),
