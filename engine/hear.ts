@@ -24,6 +24,6 @@ export {
 } from './hear/heard.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
 export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
-export { type Reply, reply } from './hear/reply.ts';
+export { answerTo, type Reply, reply } from './hear/reply.ts';
 export { type Waits, waitsOf } from './hear/waits.ts';
 export type { Span } from './hear/words.ts';

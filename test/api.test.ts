@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/link.ts': 'link',
   'engine/find.ts': 'buildIndex documentsOf find isNamedInSight pageName stem',
   'engine/hear.ts':
-    'SURE buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply waitsOf',
+    'SURE answerTo buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply waitsOf',
   'engine/clock.ts':
     'LATE_WORDS MOST_ON_CLOCK PERHAPS_TWO_PART TWO_PART_WORDS adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt lifeLine mayHoldLead onOnePiece readStore remindersOf rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil touchBounds unsandedFor untilOf wetFilmOf withLaid',
   'engine/jobs.ts':

@@ -160,6 +160,15 @@ const asked = (next: Considered['next'], heard: ReplyOptions['heard']): string =
   }
 };
 
+/**
+ * What is said first of what was asked; nothing where harm is under way, and beside a stop nothing that says how to sand.
+ */
+export const answerTo = (considered: Considered, heard: Heard | undefined): string | undefined => {
+  const { rule, calls } = safetySaid(considered);
+  if (!heard?.asksFor || calls || rule?.atOnce || (rule?.isStop && heard.asksFor.sands)) return undefined;
+  return heard.asksFor.answer;
+};
+
 /** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
 const withoutFlaw = (
   considered: Considered,
@@ -178,11 +187,10 @@ const withoutFlaw = (
   const chance = likely[0]?.chance ?? 0;
   const seen = heard === undefined || heard.signs.some((sign) => isSeen(sign, restsOf(heard), heard.named));
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
-  // A stop goes before any answer, and leads to its own page; how to sand is no answer beside it.
-  if (heard?.asksFor && rule?.isStop && more && !calls)
-    return { says: heard.asksFor.sands ? [] : [heard.asksFor.answer], last: more };
-  if (heard?.asksFor && page && !calls && !rule?.atOnce)
-    return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer: heard.asksFor.answer };
+  const answer = answerTo(considered, heard);
+  // A stop goes before any answer, and leads to its own page.
+  if (heard?.asksFor && rule?.isStop && more && !calls) return { says: answer ? [answer] : [], last: more };
+  if (heard?.asksFor && page && answer) return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
     return { says: [], last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };

@@ -168,8 +168,17 @@ it('puts harm that is under way before any page and before the film', async () =
   expect(told).not.toContain('This minute.');
   expect(told).not.toContain('A page for that');
   // Where nothing presses, the page stands first.
-  await page.goto(`/tell/#say=${encodeURIComponent('how many coats of poly on a kitchen table')}`);
+  await page.goto(`/tell/#say=${encodeURIComponent('how do I know what a finish is')}`);
   await page.getByRole('heading', { name: 'A page for that' }).waitFor();
+  // And what the tables answer stands before it.
+  await page.goto(`/tell/#say=${encodeURIComponent('how many coats of shellac')}`);
+  await page.locator('.page-for > p', { hasText: /^Shellac: .* for everyday use/ }).waitFor();
+  // Beside a stop nothing says how to sand.
+  await page.goto(
+    `/tell/#say=${encodeURIComponent('1890s painted trunk, what grit between coats of shellac')}`,
+  );
+  await page.getByText('The old finish may hold lead').first().waitFor();
+  expect(await page.locator('.understood').innerText()).not.toMatch(/\bP\d{3}\b/);
   expectQuiet(opened);
   await opened.close();
 });

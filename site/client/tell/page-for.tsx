@@ -1,9 +1,15 @@
 import type { PageFor as Page } from './listen.ts';
 
-/** What is asked is answered by a page, not by the questions about a flaw. */
-export const PageFor = ({ url, title, says }: Page) => (
+type Props = Page & {
+  /** What is said first of what was asked. */
+  readonly answer?: string | undefined;
+};
+
+/** What is asked is answered in a few sentences and by a page, not by the questions about a flaw. */
+export const PageFor = ({ url, title, says, answer }: Props) => (
   <section class="page-for">
-    <h2>A page for that</h2>
+    {answer && <p>{answer}</p>}
+    <h2>{answer ? 'The whole of it' : 'A page for that'}</h2>
     <a class="tape strip" href={url}>
       <b>{title}</b> <span>{says}</span>
     </a>

@@ -1,5 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { byTime } from '#engine/hear.ts';
+import { answerTo, byTime } from '#engine/hear.ts';
 import { namesNumber } from '../../shared/dialed.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
@@ -101,6 +101,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   const page = which
     ? { url: whichUrl(found.heard.facts), title: 'Which top coat for it?', says: 'One kind, with its reason' }
     : found?.page;
+  const answer = found && !which ? answerTo(found.considered, found.heard) : undefined;
   /** A stop stands before any page; the page that tells of it is linked in it. */
   const stops = found?.considered.warnings.some(({ isStop, atOnce }) => isStop || atOnce?.length) ?? false;
   const isTold = found?.considered.warnings.some(({ id }) => ruleUrl(id) === page?.url) ?? false;
@@ -198,7 +199,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 )}
               </p>
             )}
-            {page && !calls && !stops && <PageFor {...page} />}
+            {page && !calls && !stops && <PageFor {...page} answer={answer} />}
             <Verdict
               considered={found.considered}
               named={found.named}
@@ -208,7 +209,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               coat={coat}
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
             />
-            {page && !calls && stops && !isTold && <PageFor {...page} />}
+            {page && !calls && stops && !isTold && <PageFor {...page} answer={answer} />}
             {first && reply}
             {each && flaws}
             {silent && <SearchFor words={state.text} />}
