@@ -1,28 +1,12 @@
 /** The finishing schedule in a real browser: plan, link, print, files, faults, and the tables without script. */
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
-import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
+import { AGE, change, open, openWeather, PAGE, pagesOf, plan, verdict } from './plan-page.ts';
 
 withoutPictures();
-
-const PAGE = '/schedule/';
-const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
-
-const AGE = 'Is there older paint or varnish on it?';
-const plan = async (page: Page) => {
-  // Nothing is answered for her there; all else has a usual answer.
-  if ((await page.getByLabel(AGE).inputValue()) === '') await page.getByLabel(AGE).selectOption('none');
-  await page.getByRole('button', { name: 'Plan it' }).click();
-  await page.locator('.plan .verdict').waitFor();
-};
-/** What has a usual answer is folded on a phone. */
-const open = (page: Page, part: string) => page.locator(`summary[data-part=${part}]`).click();
-const change = (page: Page) => page.getByText('Change the plan').click();
-const openWeather = (page: Page) => page.locator('#plan-weather > summary').click();
-const verdict = (page: Page) => page.locator('.plan .verdict').innerText();
 
 describe('a dresser', () => {
   it('is planned, read back from its link, and says why each number is so', async () => {
@@ -156,123 +140,6 @@ describe('a dresser', () => {
     const table = await saved('Table file');
     expect(table.split('\r\n')[0]).toBe('"from","to","sure by","step","note"');
     expect(table).toContain('"Coat 3 of 3"');
-    expectQuiet(opened);
-    await opened.close();
-  });
-});
-
-describe('both faces', () => {
-  /** Fourteen doors in cm, and nothing else; where a test names no faces, as such a link was before they were asked. */
-  const DOORS =
-    '#units=metric&preset=cabinet&piece=Doors&top-count=0&side-count=0&leg-count=0&front-count=14&front-long=60&front-wide=40' +
-    '&base=latex-paint&base-age=48&tone=dark&age=none&wear=normal&product=water-based-polyurethane&sheen=satin&tool=brush' +
-    '&air=23&humidity=50&night=20&start=2027-03-08T09:00&from=09:00&to=18:00&days=0,1,2,3,4,5,6';
-
-  it('are asked of what comes off alone, stand in the address, and are told step by step', async () => {
-    const opened = await openPage(PHONE);
-    const { page } = opened;
-    await page.goto(PAGE + DOORS);
-    await page.locator('.plan .verdict').waitFor();
-    // An address from before means one face still.
-    const alone = await verdict(page);
-    expect(alone).toMatch(/^3 coats, hand over /);
-    expect(await page.locator('.plan').innerText()).not.toMatch(/Back:|Turn it/);
-    await change(page);
-    await open(page, 'piece');
-    const fronts = page.locator('[data-part=both]').getByLabel('Drawer fronts, doors');
-    expect(await fronts.isVisible()).toBe(true);
-    expect(await page.getByLabel('Loose tops').isVisible()).toBe(false);
-    expect(await page.getByLabel('Turn it').isVisible()).toBe(false);
-    await fronts.check();
-    expect(await page.getByLabel('Turn it').isVisible()).toBe(true);
-    expect(await page.locator('summary[data-part=piece]').textContent()).toMatch(
-      /Both faces of doors and fronts\.$/,
-    );
-    await page.getByRole('button', { name: 'Plan it' }).click();
-    await expect.poll(() => verdict(page)).toMatch(/^3 coats on each face, hand over /);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-    const titles = await page.locator('.plan .steps li > b:first-child').allTextContents();
-    const laid = titles.filter((title) => /coat \d of|^Turn it/.test(title));
-    expect(laid).toEqual([
-      'Back: coat 1 of 3',
-      ...[1, 2].flatMap((coat) => [
-        'Turn it, front up',
-        `Front: coat ${coat} of 3`,
-        'Turn it, back up',
-        `Back: coat ${coat + 1} of 3`,
-      ]),
-      'Turn it, front up',
-      'Front: coat 3 of 3',
-    ]);
-    expect(await page.locator('.plan svg.line .on').allTextContents()).toEqual([
-      'B',
-      'F',
-      'B',
-      'F',
-      'B',
-      'F',
-    ]);
-    expect(new URL(page.url()).hash).toMatch(/&both=front&.*&turned=each-coat&/);
-    // What is shared is what another reads.
-    const again = await openPage();
-    await again.page.goto(PAGE + new URL(page.url()).hash);
-    await again.page.locator('.plan .verdict').waitFor();
-    expect(await again.page.locator('.plan .days').textContent()).toBe(
-      await page.locator('.plan .days').textContent(),
-    );
-    expect(pagesOf(await again.page.pdf({ format: 'Letter' }))).toBeLessThanOrEqual(2);
-    // Unticked it is the plan of one face again, and its address tells nothing of a turning.
-    await change(page);
-    await fronts.uncheck();
-    await page.getByRole('button', { name: 'Plan it' }).click();
-    await expect.poll(() => verdict(page)).toBe(alone);
-    expect(page.url()).not.toMatch(/both=|turned=/);
-    expectQuiet(opened);
-    expectQuiet(again);
-    await opened.close();
-    await again.close();
-  });
-
-  it('turned once have all coats of the back first; a turning that nobody knows is told of', async () => {
-    const opened = await openPage();
-    const { page } = opened;
-    await page.goto(`${PAGE}${DOORS}&both=front&turned=each-face`);
-    await page.locator('.plan .verdict').waitFor();
-    const coats = await page.locator('.plan .steps li.coat > b').allTextContents();
-    expect(coats.map((title) => title.slice(0, 5))).toEqual([
-      'Back:',
-      'Back:',
-      'Back:',
-      'Front',
-      'Front',
-      'Front',
-    ]);
-    expect(await page.locator('.plan .steps li.turn').count()).toBe(1);
-    await page.goto('about:blank');
-    await page.goto(`${PAGE}${DOORS}&both=front&turned=sideways`);
-    await page.locator('#plan-turned-fault').getByText('not known').waitFor();
-    expect(await page.locator('.plan').isHidden()).toBe(true);
-    expectQuiet(opened);
-    await opened.close();
-  });
-
-  it('go along to the card, which says of which face its coats are', async () => {
-    const opened = await openPage();
-    const { page } = opened;
-    await page.goto(`${PAGE}${DOORS}&both=front&turned=each-coat`);
-    await page.locator('.plan .verdict').waitFor();
-    await page.getByRole('button', { name: 'Make a job card' }).click();
-    await page.waitForURL(/\/jobs\//);
-    await expect
-      .poll(() =>
-        page
-          .locator('main')
-          .evaluate(
-            (main) =>
-              main.textContent + [...main.querySelectorAll('textarea')].map(({ value }) => value).join(),
-          ),
-      )
-      .toContain('Note the coats of the front here, and not those of the back');
     expectQuiet(opened);
     await opened.close();
   });
