@@ -230,7 +230,7 @@ const THANKS = /\b(?:thanks|thank you|thx|ty so much|grateful)\b/i;
 const GLAD =
   /\b(?:looks?|looking|came out|turned out|went|is|are|feels?) (?:\w+ )?(?:perfect(?:ly)?|great|beautiful(?:ly)?|amazing|lovely|awesome|fantastic|gorgeous|wonderful|flawless)\b/i;
 const ASKS_ON =
-  /\?|\b(?:but|though|however|still|except|now|again|yet|help|how|what|why|when|should|can i|could|advance|tia|problem|issue|wrong|wondering|until|before|otherwise|advice on|any (?:idea|tip|advice|suggestion)s?|please)\b/i;
+  /\?|\b(?:but|though|however|still|except|now|again|yet|help|how|what|why|when|should|can i|could|advance|tia|problem|issue|wrong|wondering|until|before|otherwise|(?<!the )advice on|any (?:idea|tip|advice|suggestion)s?|please)\b/i;
 /** A longer one tells a story. */
 const THANKED = 200;
 

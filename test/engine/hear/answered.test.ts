@@ -55,6 +55,7 @@ describe('a reply', () => {
   it.each([
     ['Thank you so much, your advice about leaving it alone saved my table top!', 'You are welcome.'],
     ['Thank you! The fog went away overnight just like you said.', 'You are welcome.'],
+    ['everything went perfect, thank you for the advice on thin coats!', 'You are welcome.'],
     [
       'The table is finished and looks perfect, three coats of wipe-on, all smooth.',
       'From these words nothing is wrong',
