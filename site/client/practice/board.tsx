@@ -35,7 +35,9 @@ export const PracticeBoard = ({
     // After the words are painted: they can be read while it is drawn.
     let timer: ReturnType<typeof setTimeout> | undefined;
     const step = () => {
-      if (canvas.current && !shade(canvas.current, turn)) timer = setTimeout(step);
+      if (!canvas.current) return;
+      if (shade(canvas.current, turn)) canvas.current.dataset['drawn'] = '';
+      else timer = setTimeout(step);
     };
     const frame = requestAnimationFrame(() => {
       timer = setTimeout(step);

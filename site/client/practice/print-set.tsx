@@ -1,29 +1,47 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PracticeItem, PracticeKey } from '#engine/practice.ts';
 import { PracticeBoard } from './board.tsx';
 import { type Dealer, deal } from './load.ts';
 
 const LETTERS = 'ABCDE';
+/** How often is looked whether all boards are drawn. */
+const LOOK_MS = 200;
 
 type Props = { readonly dealer: Dealer; readonly title: string; readonly boards: readonly PracticeKey[] };
 
 /** The set on paper: boards with their answers to tick, and on the last sheet what is right. */
 export const PrintSet = ({ dealer, title, boards }: Props) => {
   const [shown, setShown] = useState(false);
+  const [drawing, setDrawing] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!drawing) return undefined;
+    // A board takes about a second to draw: what is printed before is white.
+    const look = setInterval(() => {
+      if (place.current?.querySelector('canvas:not([data-drawn])')) return;
+      setDrawing(false);
+      print();
+    }, LOOK_MS);
+    return () => clearInterval(look);
+  }, [drawing]);
   return (
     <>
       <button
         type="button"
         class="quiet print-set"
+        disabled={drawing}
         onClick={() => {
           setShown(true);
-          // Two frames: one to lay the boards out, one to draw them.
-          requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => print(), 300)));
+          setDrawing(true);
         }}
       >
-        <b>Print the set, with the answers on the back</b>
+        <b>{drawing ? 'Drawing the boards …' : 'Print the set, with the answers on the back'}</b>
       </button>
-      {shown && <PaperSet dealer={dealer} title={title} boards={boards} />}
+      {shown && (
+        <div class="paper" ref={place}>
+          <PaperSet dealer={dealer} title={title} boards={boards} />
+        </div>
+      )}
     </>
   );
 };
@@ -31,7 +49,7 @@ export const PrintSet = ({ dealer, title, boards }: Props) => {
 const PaperSet = ({ dealer, title, boards }: Props) => {
   const items = useMemo(() => boards.map((key) => deal(dealer, key)), [dealer, boards]);
   return (
-    <section class="paper" aria-label="The set on paper">
+    <section aria-label="The set on paper">
       <h2>{title}</h2>
       <ol class="on-paper">
         {items.map((item) => (
