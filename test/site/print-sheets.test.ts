@@ -52,6 +52,36 @@ it.each([
   expect(onOne / looked.length / PAPERS.length).toBeGreaterThanOrEqual(ON_ONE[kind] ?? 0);
 });
 
+it.each([
+  ['/learn/', 1],
+  ['/safety/', 2],
+  ['/safety/emergency/', 1],
+  ['/glossary/', 3],
+  ['/defects/', 3],
+  ['/', 1],
+])('prints %s with its code on %i sheets at most', async (address, most) => {
+  const { page, close } = await openPage();
+  const came = page.waitForResponse(/paper-code/);
+  await page.goto(address);
+  await came;
+  await expect.poll(async () => new URL(await codeOn(page)).pathname).toBe(address);
+  for (const format of PAPERS)
+    expect(sheetsIn(await page.pdf({ format })).length, format).toBeLessThanOrEqual(most);
+  await close();
+});
+
+it('breaks no list of words into columns within a column', async () => {
+  const { page, close } = await openPage();
+  await page.emulateMedia({ media: 'print' });
+  await page.goto('/glossary/');
+  const columnsOf = (lists: readonly Element[]) => lists.map((list) => getComputedStyle(list).columnCount);
+  expect(await page.locator('.letter-columns').evaluateAll(columnsOf)).toEqual(['3']);
+  expect(new Set(await page.locator('.letter-columns .index').evaluateAll(columnsOf))).toEqual(
+    new Set(['auto']),
+  );
+  await close();
+});
+
 /** What stands before each line of the tree on paper, and how wide its own rail is. */
 const linesOf = (lines: readonly Element[]) =>
   lines.map((line) => ({
@@ -202,5 +232,20 @@ it('names the page at the head of each sheet after the first', async () => {
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
   const name = await page.locator('html').evaluate((root) => root.style.getPropertyValue('--sheet'));
   expect(JSON.parse(name)).toBe(await page.locator('h1').innerText());
+  await close();
+});
+
+it('says on the sheet of a coat when it was printed: what is told for today is read tomorrow', async () => {
+  const { page, close } = await openPage();
+  await page.clock.setFixedTime(new Date(2026, 10, 30, 9, 0));
+  await page.goto('/clock/');
+  await page.locator('.go').click();
+  await page.locator('.on-clock .verdict').waitFor();
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await page.emulateMedia({ media: 'print' });
+  const says = await page
+    .locator('.on-clock .verdict')
+    .evaluate((verdict) => getComputedStyle(verdict, '::after').content);
+  expect(says).toContain('Printed Mon, Nov 30, 2026');
   await close();
 });

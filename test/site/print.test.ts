@@ -87,6 +87,53 @@ it('names the sheet of boards where a page draws its boards for a screen, and pr
   await close();
 });
 
+it('prints a set for a class itself, once each of its boards is drawn, and not where a sheet of boards is', async () => {
+  const { page, close } = await openPage();
+  await page.addInitScript(() => {
+    window.print = () => {
+      const boards = document.querySelectorAll('.paper canvas');
+      const drawn = document.querySelectorAll('.paper canvas[data-drawn]');
+      document.documentElement.dataset['printed'] = `${drawn.length} of ${boards.length}`;
+    };
+  });
+  await page.goto('/learn/practice/');
+  await page.getByText('For a class: make a set by link').click();
+  await page.getByLabel('How many boards').fill('3');
+  await page.getByRole('button', { name: 'Make the set' }).click();
+  await page.getByRole('link', { name: 'Open the set' }).click();
+  await page.getByRole('button', { name: 'Print the set' }).click();
+  await page.locator('html[data-printed]').waitFor();
+  expect(await page.locator('html').getAttribute('data-printed')).toBe('3 of 3');
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.paper canvas').filter({ visible: true }).count()).toBe(3);
+  expect(await page.locator('main > .for-paper').isVisible()).toBe(false);
+  expect(await page.getByRole('heading', { name: 'the answers' }).isVisible()).toBe(true);
+  await close();
+});
+
+it('prints of a story her words once, and what was understood of them', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.goto('/tell/#say=milky+poly+over+navy%2C+still+wet');
+  await page.locator('.understood .verdict').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('.told-line').filter({ visible: true }).count()).toBe(1);
+  const understood = page.locator('.heard li').filter({ visible: true });
+  expect(await understood.count()).toBeGreaterThan(2);
+  const says = (await understood.allInnerTexts()).join(' ');
+  expect(says).toContain('navy');
+  expect(says).not.toContain('not so');
+  await close();
+});
+
+it('prints of a check what each of its answers would mean', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.goto('/defects/tannin-bleed/stage-wet/');
+  await page.emulateMedia({ media: 'print' });
+  const answers = page.locator('.sure > .strips > li').filter({ visible: true });
+  expect((await answers.allInnerTexts()).map((text) => text.slice(0, 3))).toEqual(['Yes', 'No.']);
+  await close();
+});
+
 it('prints of a rule what to do and why, and of the list of rules what to do', async () => {
   const { page, close } = await openPage(LETTER);
   await page.emulateMedia({ media: 'print' });
