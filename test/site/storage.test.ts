@@ -2,6 +2,8 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { listedOf } from '../../site/client/jobs/store/listed.ts';
+import { manyCards } from '../many-cards.ts';
 import { itAtLength, someOf } from '../thorough.ts';
 import { expectQuiet, type Opened, openPage, withoutPictures } from './browser.ts';
 import {
@@ -70,6 +72,34 @@ const second = async ({ page }: Opened, id: string): Promise<Page> => {
   await tab.getByRole('button', { name: 'Lay a coat' }).waitFor();
   return tab;
 };
+
+it('keeps to what is searched for in the list of cards while another tab changes them', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  const id = await makeCard(page);
+  const cards = manyCards(9);
+  await putRecords(page, 'cards', cards);
+  await putRecords(page, 'summaries', cards.map(listedOf));
+  await page.goto(JOBS);
+  await page.reload();
+  const shown = page.locator('.cards a');
+  await soon(() => shown.count()).toBe(10);
+  await page.getByLabel('Find a card by its name').fill('piece 7');
+  await soon(() => shown.allInnerTexts()).toEqual([expect.stringContaining('Piece 7')]);
+  const other = await second(opened, id);
+  await openPiece(other);
+  await other.locator('.about [name=name]').fill('Piece 77');
+  await other.locator('.about [name=name]').blur();
+  await saved(other);
+  // The renamed card is found as well, so the list was read anew; the eight others stay out of it.
+  await soon(() => shown.allInnerTexts()).toEqual([
+    expect.stringContaining('Piece 77'),
+    expect.stringContaining('Piece 7'),
+  ]);
+  expect(await page.getByText('2 of 10').count()).toBe(1);
+  expectQuiet(opened);
+  await opened.close();
+});
 
 itAtLength(
   'brings a change to the other tab, puts two changes together, and hands back what clashes',

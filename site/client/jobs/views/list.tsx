@@ -1,24 +1,20 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import { counted } from '../../shared/counted.ts';
 import { partIn } from '../../shared/element.ts';
 import { copiesLackRoom } from '../../shared/second-copy.ts';
 import { forget, recall } from '../../shared/storage.ts';
 import { exportAll } from '../files/export.ts';
 import { cardsApart } from '../parts/apart.ts';
-import { jobsData } from '../parts/data.ts';
-import { cardVerdict } from '../parts/verdict.ts';
-import { type CardList, countCards, JobsFault, listCards, readAside, readOne } from '../store/index.ts';
-import type { Listed } from '../store/listed.ts';
+import { countCards } from '../store/index.ts';
 import { REMIND_AFTER, readMarks } from '../store/marks.ts';
-import type { SetAside } from '../store/records.ts';
 import { CardRow } from './card-row.tsx';
 import '../parts/film-look.ts';
 import { Act, Adopted } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
+import { useCardList } from './list-state.ts';
 import { AsideList } from './set-aside.tsx';
+import { useVerdicts } from './use-verdicts.ts';
 
-/** Rows that are made at once; more come as she scrolls, so that two thousand cards open like twenty. */
-const ROWS = 40;
 /** From here on there is a field to find a card by its name. */
 const FIND_FROM = 8;
 const saveAll = async (photos: boolean, say: JobsFrame['say']): Promise<void> => {
@@ -66,28 +62,10 @@ const lookAfter = async (say: JobsFrame['say']): Promise<void> => {
 /** All cards of this browser, the last changed on top. */
 export const ListView = () => {
   const frame = useFrame();
-  const [list, setList] = useState<CardList>();
-  /** What was found, or the beginning of the list. */
-  const [found, setFound] = useState<readonly Listed[]>([]);
-  const [rows, setRows] = useState(ROWS);
-  const [wanted, setWanted] = useState('');
-  const [tried, setTried] = useState(false);
-  const [broken, setBroken] = useState<ReadonlySet<string>>(new Set());
-  /** What may be done now with each piece, by its card. */
-  const [nows, setNows] = useState<ReadonlyMap<string, string>>(new Map());
-  const [aside, setAside] = useState<readonly SetAside[]>([]);
+  const { count, found, shown, wanted, find, more, aside, tried, read } = useCardList(frame.trouble);
+  const { broken, nows } = useVerdicts(shown, frame.trouble);
   const end = useRef<HTMLParagraphElement>(null);
 
-  const read = async () => {
-    try {
-      const fresh = await listCards();
-      setList(fresh);
-      setFound(wanted ? await finding(fresh, wanted) : fresh.first);
-      setAside(await readAside());
-    } finally {
-      setTried(true);
-    }
-  };
   useLayoutEffect(() => {
     frame.title('Job cards');
     read()
@@ -99,62 +77,20 @@ export const ListView = () => {
     frame.onOthers(() => void read().catch(frame.trouble));
   }, []);
 
-  const more = async () => {
-    if (list && found === list.first && found.length < list.count) setFound(await list.all());
-    setRows((count) => count + ROWS);
-  };
-  const latest = useRef(more);
-  latest.current = more;
   useLayoutEffect(() => {
-    if (!end.current || !list) return undefined;
-    const watch = new IntersectionObserver(
-      ([seen]) => seen?.isIntersecting && void latest.current().catch(frame.trouble),
-      { rootMargin: '600px' },
-    );
+    if (!end.current || count === undefined) return undefined;
+    const watch = new IntersectionObserver(([seen]) => seen?.isIntersecting && more(), {
+      rootMargin: '600px',
+    });
     watch.observe(end.current);
     return () => watch.disconnect();
-  }, [list !== undefined, rows >= found.length && found === list?.first]);
+    // Anew once rows wait again: an end that stays in sight is told no second time.
+  }, [count === undefined, shown.length < found.length]);
 
-  const shown = found.slice(0, rows);
-  // A damaged card must not look sound in the list until it is opened; one that is sound says what may be done now.
-  useLayoutEffect(() => {
-    let on = true;
-    const look = async () => {
-      const data = await jobsData().catch(() => undefined);
-      for (const { id } of shown) {
-        if (!on) return;
-        const one = await readOne(id);
-        if (one.kind === 'unreadable') setBroken((before) => new Set([...before, id]));
-        else if (
-          one.kind === 'card' &&
-          data &&
-          one.card.coats.length &&
-          one.card.handedOverAt === undefined
-        ) {
-          const { verdict } = cardVerdict(one.card, data, Date.now());
-          setNows((before) => new Map([...before, [id, verdict]]));
-        }
-      }
-    };
-    const timer = setTimeout(
-      () => void look().catch((error) => error instanceof JobsFault || frame.trouble(error)),
-      300,
-    );
-    return () => {
-      on = false;
-      clearTimeout(timer);
-    };
-  }, [shown.map(({ id }) => id).join(' ')]);
-
-  const find = async (text: string) => {
-    setWanted(text);
-    setRows(ROWS);
-    if (list) setFound(text.trim() ? await finding(list, text) : list.first);
-  };
-  const count = list?.count ?? 0;
+  const cards = count ?? 0;
   const apart = useMemo(() => cardsApart(found), [found]);
   /** Nobody's first card yet: shown is what one is for, and what one looks like. */
-  const empty = tried && list !== undefined && !count && !aside.length;
+  const empty = tried && count === 0 && !aside.length;
   const example = useMemo(() => exampleIn(frame.host), []);
   return (
     <>
@@ -164,19 +100,19 @@ export const ListView = () => {
       <a class="go" href="#new">
         New job card
       </a>
-      {count >= FIND_FROM && (
+      {cards >= FIND_FROM && (
         <div class="fit find">
           <label for="job-find">Find a card by its name</label>
           <input
             type="search"
             id="job-find"
             autocomplete="off"
-            onInput={({ currentTarget }) => void find(currentTarget.value).catch(frame.trouble)}
+            onInput={({ currentTarget }) => find(currentTarget.value)}
           />
         </div>
       )}
       <p class="small" role="status">
-        {wanted.trim() ? `${found.length} of ${count}` : count > FIND_FROM ? `${count} cards` : ''}
+        {wanted.trim() ? `${found.length} of ${cards}` : cards > FIND_FROM ? `${cards} cards` : ''}
       </p>
       <ul class="cards">
         {shown.map((listed) => (
@@ -201,7 +137,7 @@ export const ListView = () => {
       <AsideList all={aside} again={read} />
       {tried && (
         <section class="acts">
-          {count > 0 && (
+          {cards > 0 && (
             <>
               <Act act={() => saveAll(true, frame.say)}>Save all as a file, with photos</Act>
               <Act act={() => saveAll(false, frame.say)}>Save all as a file, without photos</Act>
@@ -232,11 +168,6 @@ const exampleIn = (host: HTMLElement): HTMLElement | undefined => {
   const copy =
     kept instanceof HTMLTemplateElement ? kept.content.firstElementChild?.cloneNode(true) : undefined;
   return copy instanceof HTMLElement ? copy : undefined;
-};
-
-const finding = async (list: CardList, text: string): Promise<readonly Listed[]> => {
-  const wanted = text.trim().toLowerCase();
-  return (await list.all()).filter(({ summary }) => summary?.name.toLowerCase().includes(wanted));
 };
 
 const bring = async (file: File, frame: JobsFrame, done: () => Promise<void>): Promise<void> => {
