@@ -1,7 +1,7 @@
 /** The coat clock. It has no clock of its own: every time comes in and goes out as epoch milliseconds. */
 export { askAboutLabel, type LabelAsk, type LabelHere, labelHere } from './clock/can.ts';
 export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
-export { type ClockProduct, clockProduct, type LaidCoat, wetFilmOf } from './clock/coat.ts';
+export { type ClockProduct, clockProduct, type LaidCoat, type Products, wetFilmOf } from './clock/coat.ts';
 export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';
 export { type Due, dueOf } from './clock/due.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
@@ -12,6 +12,7 @@ export { LATE_WORDS, type Late, lateAt } from './clock/late.ts';
 export { mayHoldLead } from './clock/lead.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export type { NowWords } from './clock/now-words.ts';
+export { type ForClock, layOnClock, replaceOnClock, takeOffClock } from './clock/on-clock.ts';
 export {
   clockNow,
   isLateAtOnce,

@@ -13,7 +13,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/hear.ts':
     'SURE answerTo buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns mindOf reply waitsOf',
   'engine/clock.ts':
-    'LATE_WORDS MOST_ON_CLOCK PERHAPS_TWO_PART TWO_PART_WORDS adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt lifeLine mayHoldLead onOnePiece readStore remindersOf rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil touchBounds unsandedFor untilOf wetFilmOf withLaid',
+    'LATE_WORDS MOST_ON_CLOCK PERHAPS_TWO_PART TWO_PART_WORDS adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt layOnClock lifeLine mayHoldLead onOnePiece readStore remindersOf replaceOnClock rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil takeOffClock touchBounds unsandedFor untilOf wetFilmOf withLaid',
   'engine/jobs.ts':
     'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':

@@ -26,6 +26,9 @@ const KEPT = [
 /** The figures of a product that the clock reckons with; its claims and words stay at home. */
 export type ClockProduct = Pick<Product, (typeof KEPT)[number]>;
 
+/** Products by their ids. */
+export type Products = Readonly<Record<string, ClockProduct>>;
+
 export const clockProduct = (product: ClockProduct): ClockProduct => pick(product, ...KEPT);
 
 /** A flaw that is not settled: before its repair, and once that is noted. */

@@ -1,11 +1,10 @@
 import type { ValueOf } from '../model/facts.ts';
 import { entryOf } from '../plain/entry-of.ts';
-import type { ClockProduct, LaidCoat } from './coat.ts';
+import type { ClockProduct, LaidCoat, Products } from './coat.ts';
 
 /** Whether isocyanate is in the film: `perhaps` where its kind comes with it as well, and nobody has said. */
 export type TwoPart = 'surely' | 'perhaps';
 
-type Products = Readonly<Record<string, ClockProduct>>;
 /** One coat, as far as its hardener is told. */
 type Told = Pick<LaidCoat, 'hardener'>;
 

@@ -8,7 +8,14 @@ import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
-import { type ClockProduct, climateOf, type LaidCoat, type OpenFlaw, relativeThicknessOf } from './coat.ts';
+import {
+  type ClockProduct,
+  climateOf,
+  type LaidCoat,
+  type OpenFlaw,
+  type Products,
+  relativeThicknessOf,
+} from './coat.ts';
 import { type TwoPart, twoPartOf } from './hardener.ts';
 import { hasNoWindow } from './late.ts';
 import { mayHoldLead } from './lead.ts';
@@ -58,8 +65,6 @@ export type Reading =
   | { readonly kind: 'future'; readonly laidAt: number }
   /** No time is promised, and why. `night`: not for the air it was laid in, but for the coldest night, °C. */
   | { readonly kind: 'refused'; readonly problem: Problem; readonly night?: number };
-
-type Products = Readonly<Record<string, ClockProduct>>;
 
 /** When something comes that waits for every coat of the piece: the last of them decides. */
 const ofAll = (top: Moment, below: readonly Moment[]): Moment => {

@@ -1,5 +1,5 @@
 import { entryOf } from '../plain/entry-of.ts';
-import { type ClockProduct, type LaidCoat, wetFilmOf } from './coat.ts';
+import { type ClockProduct, type LaidCoat, type Products, wetFilmOf } from './coat.ts';
 
 /** Below this a clear film is thin, as the table of sanding in the plan has it: coats, and µm dry. */
 export const THIN = { coats: 2, micrometers: 25 } as const;
@@ -9,8 +9,6 @@ export const THIN_WORDS = {
   ready: 'The clear film is thin: sand only what stands up, by hand, and no edge.',
   late: 'The clear film is thin: a few light strokes by hand until it is dull, and no edge.',
 } as const;
-
-type Products = Readonly<Record<string, ClockProduct>>;
 
 /** The least dry film of one coat, µm. */
 export const leastDry = (product: ClockProduct, coat: LaidCoat): number =>

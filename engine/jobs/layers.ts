@@ -1,6 +1,6 @@
 import { sayFilmInBoth } from '../calc/say-film.ts';
 import type { Units } from '../calc/units.ts';
-import { type ClockProduct, wetFilmOf } from '../clock/coat.ts';
+import { type ClockProduct, type Products, wetFilmOf } from '../clock/coat.ts';
 import { type TwoPart, twoPartOf } from '../clock/hardener.ts';
 import type { Film } from '../clock/thick.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
@@ -10,7 +10,7 @@ import type { Span } from '../plain/span.ts';
 import { coatsInOrder, labelOf, laidCoatOf } from './coat.ts';
 
 /** Products by their ids, with the figures of the clock. */
-export type Products = Readonly<Record<string, ClockProduct>>;
+export type { Products };
 
 /** What tells a film, the surest first; `usual` is the film that the product's times are for. */
 type FilmGround = 'label' | 'amount' | 'tool' | 'usual' | 'nothing';

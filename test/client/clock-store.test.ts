@@ -2,8 +2,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { type LaidCoat, withLaid } from '#engine/clock.ts';
-import { closeClockDb } from '../../site/client/clock/database.ts';
+import { type ClockStore, type LaidCoat, takeOffClock, withLaid } from '#engine/clock.ts';
+import { clockDb, closeClockDb } from '../../site/client/clock/database.ts';
 import { coatMayRun } from '../../site/client/clock/key.ts';
 import { changeClock, dropAside, loadClock } from '../../site/client/clock/store.ts';
 import { recall } from '../../site/client/shared/storage.ts';
@@ -109,6 +109,63 @@ it('runs in the page alone where the browser keeps nothing, and goes to the disk
   expect((await lay(coat('Dresser'))).onDisk).toBe(true);
   await startAgain();
   expect(await names()).toEqual(['Chair', 'Dresser']);
+});
+
+/** A browser that refuses every write of the clock by an error of this name, until it is let. */
+const refusing = (name: string): (() => void) => {
+  const put = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(() => {
+    throw new DOMException('', name);
+  });
+  return () => put.mockRestore();
+};
+
+it('loses no coat of the disk, nor one of another tab, over those that it had no room for', async () => {
+  await lay(coat('Chair'));
+  const letIt = refusing('QuotaExceededError');
+  expect((await lay(coat('Dresser'))).onDisk).toBe(false);
+  // What lay there stays in sight beside it.
+  expect(await names()).toEqual(['Chair', 'Dresser']);
+  letIt();
+  const db = await clockDb();
+  const there = (await db.get('clock', 'now')) as ClockStore;
+  await db.put('clock', { ...there, coats: withLaid(there.coats, coat('Other tab')) }, 'now');
+  expect((await lay(coat('Table'))).onDisk).toBe(true);
+  await startAgain();
+  expect(await names()).toEqual(['Chair', 'Dresser', 'Other tab', 'Table']);
+});
+
+it('says where what could not be read can not be let go, and does so once the browser lets it', async () => {
+  kept.set(LOCAL_KEYS['old-clock'], '{"version":1,"coa');
+  expect((await loadClock()).aside).toHaveLength(1);
+  const letIt = refusing('QuotaExceededError');
+  expect(await dropAside()).toMatchObject({ onDisk: false, aside: [] });
+  // However often it is read.
+  expect(await loadClock()).toMatchObject({ onDisk: false, aside: [] });
+  letIt();
+  expect(await lay(coat('Chair'))).toMatchObject({ onDisk: true, aside: [] });
+  expect(await (await clockDb()).get('clock', 'aside')).toEqual([]);
+});
+
+it.each(['DataCloneError', 'DataError', 'ConstraintError', 'ReadOnlyError'])(
+  'throws a %s, which is a bug of ours, and keeps what lay there',
+  async (name) => {
+    await lay(coat('Chair'));
+    const letIt = refusing(name);
+    await expect(lay(coat('Dresser'))).rejects.toMatchObject({ name });
+    letIt();
+    expect(await names()).toEqual(['Chair']);
+  },
+);
+
+it('tells what the clock was before a change, and writes nothing where there is none', async () => {
+  await lay(coat('Chair'));
+  const put = vi.spyOn(IDBObjectStore.prototype, 'put');
+  const { before, store } = await changeClock((there) => takeOffClock(there, 'nobody'));
+  expect(store).toBe(before);
+  expect(put).not.toHaveBeenCalled();
+  put.mockRestore();
+  const after = await changeClock((there) => takeOffClock(there, 'Chair'));
+  expect([after.before, after.store].map(({ coats }) => coats.length)).toEqual([1, 0]);
 });
 
 it('takes no bug for a refusal of the browser', async () => {

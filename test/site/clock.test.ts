@@ -1,6 +1,7 @@
 /** The coat clock in a real browser, with a clock that the test turns. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { LOCAL_KEYS } from '../../site/shared/storage-keys.ts';
 import { itAtLength, someOf } from '../thorough.ts';
 import { expectQuiet, type Opened, openPage, PHONE, withoutPictures } from './browser.ts';
 
@@ -467,5 +468,42 @@ it.each([
     .poll(() => page.locator('.verdict.first').innerText())
     .toMatch(other === '12' ? /[AP]M/ : /until \d\d:\d\d$/);
   expectQuiet(opened);
+  await opened.close();
+});
+
+it('says where what could not be read can not be let go, and where that is a fault of its own', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.evaluate((key) => localStorage.setItem(key, '{"version":1,"coa'), LOCAL_KEYS['old-clock']);
+  await page.reload();
+  const letGo = page.getByRole('button', { name: 'Let it go' });
+  const says = page.locator('[data-part=troubles]');
+  const refuse = (name: string) =>
+    page.evaluate((by) => {
+      const { put } = IDBObjectStore.prototype;
+      Object.assign(window, { put });
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('refused by the test', by);
+      };
+    }, name);
+  const allow = () =>
+    page.evaluate(() => Object.assign(IDBObjectStore.prototype, { put: (window as never)['put'] }));
+  await letGo.waitFor();
+  await refuse('DataCloneError');
+  await letGo.tap();
+  await page.getByText('This page has a fault of its own').waitFor();
+  // It is no word about the storage, and reaches whoever looks after the site.
+  await expect
+    .poll(() => opened.errors.filter((error) => error.includes('refused by the test')))
+    .toHaveLength(1);
+  await allow();
+  await refuse('QuotaExceededError');
+  await letGo.tap();
+  await expect.poll(() => says.innerText()).toContain('This browser keeps nothing');
+  expect(await says.innerText()).not.toContain('fault of its own');
+  await allow();
+  await page.reload();
+  await letGo.tap();
+  await expect.poll(() => says.innerText()).toBe('');
   await opened.close();
 });

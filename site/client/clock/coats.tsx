@@ -7,6 +7,7 @@ import {
   onOnePiece,
   type Running,
   remindersOf,
+  takeOffClock,
 } from '#engine/clock.ts';
 import { type Judgement, type Laying, layingOfCoat, overCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
@@ -24,7 +25,7 @@ import type { CoatActs } from './coat.tsx';
 import { CoatList } from './coat-list.tsx';
 import { CoatForm } from './form.tsx';
 import { Questions } from './question.tsx';
-import { askBeforeStart } from './start-coat.ts';
+import { startCoat } from './start-coat.ts';
 import {
   changeClock,
   currentCoat,
@@ -53,6 +54,8 @@ export class CoatsElement extends HTMLElement {
   #seen: OnClock = noClock;
   #shown = SHOWN;
   #reads = 0;
+  /** What was done last ended in a bug of ours, so nothing of it is kept. */
+  #broken = false;
   #back = 0;
   /** What was stopped last, as it stood, until another coat is laid. */
   #stopped: { readonly coat: LaidCoat; readonly current: string | undefined } | undefined;
@@ -133,42 +136,53 @@ export class CoatsElement extends HTMLElement {
     forget('coats-back');
   }
 
-  async #change(by: Parameters<typeof changeClock>[0]): Promise<void> {
+  #change(by: Parameters<typeof changeClock>[0]): Promise<void> {
+    return this.#write(() => changeClock(by));
+  }
+
+  /** What stands on the page after something was written. A bug of ours is told as one here, and thrown on. */
+  async #write(work: () => Promise<OnClock>): Promise<void> {
     this.#reads++;
-    this.#seen = await changeClock(by);
-    this.#draw();
+    try {
+      this.#seen = await work();
+      this.#broken = false;
+    } catch (error) {
+      this.#broken = true;
+      throw error;
+    } finally {
+      this.#draw();
+    }
   }
 
   /** A new coat buries the one below: one coat a piece is on the clock. What she said of the old film is over. */
   async #lay(read: LaidCoat, judgement: Judgement | undefined): Promise<boolean> {
-    const begunAs = this.#below;
-    const { store } = await loadClock();
-    const products = { ...store.products, ...this.#products };
-    const style = { ...timeStyle(), units: this.#units };
     if (!this.#questions) return false;
-    const now = Date.now();
-    const against = reasonsAgainst(judgement, read, now);
-    const laying = await askBeforeStart(
-      read,
-      { next: begunAs, anew: this.#anew },
-      store.coats,
-      products,
-      this.#questions,
-      against,
-      now,
-      style,
+    const laid = await startCoat(
+      {
+        coat: read,
+        begunAs: { next: this.#below, anew: this.#anew },
+        against: reasonsAgainst(judgement, read, Date.now()),
+      },
+      {
+        load: async () => (await loadClock()).store,
+        change: (by) => this.#change(by),
+        products: this.#products,
+        questions: this.#questions,
+        style: { ...timeStyle(), units: this.#units },
+        now: Date.now,
+      },
     );
-    if (!laying) {
+    if (!laid) {
       this.#focusSubmit();
       return false;
     }
     this.#below = undefined;
     this.#anew = undefined;
     this.#stopped = undefined;
-    await this.#change(laying.change);
     keepCase(without(readCase(), 'stage'));
+    this.#draw();
     this.#open(false);
-    this.#toCoat(laying.coat.id)?.scrollIntoView({ block: 'start' });
+    this.#toCoat(laid.id)?.scrollIntoView({ block: 'start' });
     return true;
   }
 
@@ -203,7 +217,7 @@ export class CoatsElement extends HTMLElement {
 
   async #off(coat: LaidCoat): Promise<void> {
     this.#stopped = { coat, current: this.#seen.store.current };
-    await this.#change((store) => ({ ...store, coats: store.coats.filter(({ id }) => id !== coat.id) }));
+    await this.#change((store) => takeOffClock(store, coat.id));
     this.#open(!this.#seen.store.coats.length);
     this.querySelector<HTMLElement>('[data-act=again]')?.focus();
   }
@@ -261,9 +275,10 @@ export class CoatsElement extends HTMLElement {
         doubt={store.coats.length || doubt?.kind === 'unset' ? doubt : undefined}
         aside={aside}
         onDisk={onDisk}
+        broken={this.#broken}
         back={this.#back}
         right={() => void this.#change((there) => ({ ...there, seenAt: Date.now() }))}
-        drop={() => void dropAside().then(() => this.#read())}
+        drop={() => void this.#write(dropAside)}
       />,
       troubles,
     );

@@ -7,6 +7,8 @@ type Props = {
   /** What could not be read and is kept aside. */
   readonly aside: readonly unknown[];
   readonly onDisk: boolean;
+  /** A bug of ours kept what she did last from the clock. */
+  readonly broken: boolean;
   /** So many coats were put back from the second copy. */
   readonly back: number;
   /** She says that the device's clock is right now. */
@@ -16,7 +18,7 @@ type Props = {
 };
 
 /** What stands against the clock, each with a way on. */
-export const Trouble = ({ doubt, aside, onDisk, back, right, drop }: Props) => (
+export const Trouble = ({ doubt, aside, onDisk, broken, back, right, drop }: Props) => (
   <>
     {doubt && (
       <div class="trouble" role="alert">
@@ -34,6 +36,12 @@ export const Trouble = ({ doubt, aside, onDisk, back, right, drop }: Props) => (
     {back > 0 && (
       <p class="trouble" role="status">
         {`This browser had lost its store; ${counted(back, 'coat')} ${back === 1 ? 'was' : 'were'} put back on the clock from the second copy.`}
+      </p>
+    )}
+    {broken && (
+      <p class="trouble" role="alert">
+        This page has a fault of its own: what you just did is not on the clock. Write the times down, then
+        load the page again.
       </p>
     )}
     {!onDisk && (

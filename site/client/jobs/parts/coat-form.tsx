@@ -10,6 +10,7 @@ import {
   passedBy,
   withCoat,
 } from '#engine/jobs.ts';
+import { FACTS } from '#engine/model/facts.ts';
 import type { CardCoat } from '#engine/model/job-card.ts';
 import { lower } from '#engine/plain/text.ts';
 import { CLOCK } from '../../../shared/urls.ts';
@@ -29,8 +30,6 @@ import { canOf, hardenerOf, toolOf, withCan } from './from-plan.ts';
 import { cardVerdict, isNotYet } from './verdict.ts';
 
 const LAY = { title: 'Lay a coat', go: 'Coat laid: start the clock' } as const;
-/** As far as the clock counts coats. */
-const MOST_COUNTED = 20;
 
 /** The form of a coat on a card: a new one goes onto the card and the clock, one that stands there is corrected. */
 export class CoatOnCard {
@@ -117,7 +116,7 @@ export class CoatOnCard {
     this.#coat = coat;
     // Only its own label: what the card says of the can stays with the card.
     const was = laidCoatOf({ ...this.#hands.card(), label: undefined }, coat);
-    const standing = { ...was, coatNumber: Math.min(number, MOST_COUNTED) };
+    const standing = { ...was, coatNumber: Math.min(number, FACTS['coat-number'].max) };
     form?.correct({
       draft: (units) => draftOf(standing, units),
       corrected: (read, touched) => corrected(standing, read, touched),
