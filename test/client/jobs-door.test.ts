@@ -29,6 +29,7 @@ import {
   settleClash,
 } from '../../site/client/jobs/store/index.ts';
 import { withinTime } from '../../site/client/jobs/store/time-limit.ts';
+import { wholly } from '../../site/client/jobs/store/write.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
 const cardOf = (id: string, more: Partial<JobCard> = {}): JobCard => ({
@@ -303,6 +304,28 @@ it('calls no bug and no failed fetch a fault of the store', () => {
   expect(faultOf(bug)).toBe(bug);
   expect(faultOf(new DOMException('', 'QuotaExceededError'))).toMatchObject({ trouble: 'full' });
   expect(faultOf(new DOMException('', 'TimeoutError'))).toMatchObject({ trouble: 'silent' });
+});
+
+it('tells no slip of ours as a word about the storage, and leaves the card as it was', async () => {
+  const one = cardOf('one');
+  await addCard(one);
+  await expect(addCard(cardOf('one', { notes: 'again' }))).rejects.toMatchObject({ name: 'ConstraintError' });
+  const photo = { id: 'p', card: 'one', type: 'image/webp', bytes: () => undefined };
+  const added = addPhoto(photo as never, (card) => ({ ...card, notes: 'with a photo' }));
+  await expect(added).rejects.toMatchObject({ name: 'DataCloneError' });
+  expect(await kept('one')).toEqual(one);
+});
+
+it('tells what ended a change from outside, not what the work then ran into', async () => {
+  const db = await jobsDb();
+  const change = wholly(db, async (open) => {
+    await open.objectStore('cards').get('one');
+    // As a browser does that has no room left, or is told to clear what it keeps.
+    open.abort();
+    await open.objectStore('cards').put(cardOf('one'));
+  }).catch(faultOf);
+  expect(await change).toMatchObject({ trouble: 'unknown' });
+  expect(await readOne('one')).toEqual({ kind: 'gone' });
 });
 
 it('says that a store is silent which never answers', async () => {

@@ -38,10 +38,18 @@ export const fetchJson = async <T>({ url }: DataFile<T>): Promise<T> => {
   }
 };
 
-/** A part of the program that comes late. A browser tells a file that did not come as a `TypeError`, and names it. */
+/**
+ * A file of the program that did not come, or in whose place a sign-in page came. Browsers tell it as a `TypeError`, as
+ * any slip of ours, so the words decide: those of Chromium and Gecko (“… dynamically imported module: address”), and of
+ * WebKit (“Importing a module script failed.”, “… is not a valid JavaScript MIME type.”, the latter from memory).
+ */
+const NOT_COME = /imported module|module script failed|MIME type/i;
+
+/** A part of the program that comes late. Throws a `NetworkFault` where it does not come; what it throws itself is a bug. */
 export const late = <T>(load: () => Promise<T>): Promise<T> =>
   load().catch((error: unknown) => {
-    if (error instanceof TypeError) throw new NetworkFault(error.message, undefined, error);
+    if (error instanceof TypeError && NOT_COME.test(error.message))
+      throw new NetworkFault(error.message, undefined, error);
     throw error;
   });
 

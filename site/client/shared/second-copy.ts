@@ -4,6 +4,7 @@
  * photos, which `localStorage` has not.
  */
 import { type CopyKind, copyName } from '../../shared/storage-keys.ts';
+import { refusalOf } from './storage-refusal.ts';
 
 /** Only a name for an entry: nothing is ever fetched from it. */
 const BASE = 'https://copy.invalid/';
@@ -110,6 +111,9 @@ const within = <T>(work: Promise<T>): Promise<T> =>
     work.then(done, failed).finally(() => clearTimeout(timer));
   });
 
+/** A cache that was deleted while it was at work, as another tab may do. */
+const isGone = (error: unknown): boolean => error instanceof DOMException && error.name === 'NotFoundError';
+
 /**
  * Runs what is about a copy. What the browser refuses is no more than a copy that is missing: nothing comes back then,
  * and what was saved is saved. A bug is reported, and stops no save either.
@@ -119,8 +123,9 @@ export const tryCopy = async <T>(work: () => Promise<T>): Promise<T | undefined>
   try {
     return await within(work());
   } catch (error) {
-    if (!(error instanceof DOMException)) reportError(error);
-    else if (error.name === 'QuotaExceededError') short = true;
+    const refusal = refusalOf(error);
+    if (refusal === 'full') short = true;
+    if (!refusal && !isGone(error)) reportError(error);
     return undefined;
   }
 };
@@ -144,7 +149,7 @@ export const readData = async (shelf: Shelf, id: string, at: number): Promise<un
     return text === undefined ? undefined : JSON.parse(text);
   } catch (error) {
     // A torn entry fails as the network does.
-    if (error instanceof SyntaxError || error instanceof TypeError || error instanceof DOMException)
+    if (error instanceof SyntaxError || error instanceof TypeError || isGone(error) || refusalOf(error))
       return undefined;
     throw error;
   }

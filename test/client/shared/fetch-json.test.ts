@@ -1,6 +1,12 @@
 /** A network fault is told from a bug: only what the network did becomes a `NetworkFault`. */
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { fetchedOnce, fetchJson, NetworkFault } from '../../../site/client/shared/fetch-json.ts';
+import {
+  fetchedOnce,
+  fetchJson,
+  late,
+  NetworkFault,
+  unlessOffline,
+} from '../../../site/client/shared/fetch-json.ts';
 
 beforeEach(() => vi.stubGlobal('location', { href: 'https://halfdry.example/schedule/' }));
 afterEach(() => vi.unstubAllGlobals());
@@ -43,4 +49,23 @@ it('asks once, and again only after it failed', async () => {
   up = true;
   expect(await Promise.all([data(), data()])).toEqual([1, 1]);
   expect(asked).toHaveBeenCalledTimes(2);
+});
+
+/** As browsers say it; that of the sign-in page in WebKit is from memory. */
+it.each([
+  'Failed to fetch dynamically imported module: https://halfdry.example/_astro/walk.js',
+  'error loading dynamically imported module: https://halfdry.example/_astro/walk.js',
+  'Importing a module script failed.',
+  "'text/html' is not a valid JavaScript MIME type.",
+])('tells a part of the program that did not come: %s', async (says) => {
+  const asked = late(() => Promise.reject(new TypeError(says)));
+  await expect(asked).rejects.toBeInstanceOf(NetworkFault);
+});
+
+it.each([
+  ['a slip at the top of it', new TypeError('undefined is not a function')],
+  ['an error of its own', new Error('no such form')],
+])('takes %s for the bug it is, though it came late', async (_what, bug) => {
+  await expect(late(() => Promise.reject(bug))).rejects.toBe(bug);
+  await expect(unlessOffline(late(() => Promise.reject(bug)))).rejects.toBe(bug);
 });

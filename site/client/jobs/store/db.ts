@@ -1,6 +1,7 @@
 import { openDB } from 'idb';
 import { idle } from '../../shared/idle.ts';
 import { canCopy } from '../../shared/second-copy.ts';
+import { refusalOf } from '../../shared/storage-refusal.ts';
 import { JobsFault, type JobsTrouble, openFaultOf } from './fault.ts';
 import type { JobsDb, JobsSchema } from './records.ts';
 import { withinTime } from './time-limit.ts';
@@ -43,7 +44,8 @@ const tell: Heard = (trouble) => {
 let opened: Promise<JobsDb> | undefined;
 
 const open = async (): Promise<JobsDb> => {
-  if (!('indexedDB' in globalThis)) throw new JobsFault('denied');
+  // Some browsers have none in a private window, others a name without a store behind it.
+  if (!globalThis.indexedDB) throw new JobsFault('denied');
   let held = false;
   // A browser that keeps nothing throws here at once, or answers with an error.
   const opening: Promise<JobsDb> = Promise.resolve().then(() =>
@@ -87,7 +89,7 @@ const asFarAsCan = async (work: () => Promise<unknown>): Promise<void> => {
   try {
     await work();
   } catch (error) {
-    if (!(error instanceof DOMException || error instanceof JobsFault)) reportError(error);
+    if (!(error instanceof JobsFault || refusalOf(error))) reportError(error);
   }
 };
 

@@ -1,13 +1,7 @@
+import { refusalOf, type StorageRefusal } from '../../shared/storage-refusal.ts';
+
 /** Why the cards can not be read or written just now. */
-export type JobsTrouble =
-  | 'full'
-  | 'denied'
-  | 'newer-site'
-  | 'deleted'
-  | 'blocked'
-  | 'cut-off'
-  | 'silent'
-  | 'unknown';
+export type JobsTrouble = StorageRefusal | 'deleted' | 'blocked';
 
 /** What is wrong, what is safe, what to do. */
 export const TROUBLE_SAYS: Readonly<Record<JobsTrouble, string>> = {
@@ -25,15 +19,6 @@ export const TROUBLE_SAYS: Readonly<Record<JobsTrouble, string>> = {
     'The storage of this browser does not answer, so nothing is shown as saved. Close other tabs of Halfdry and load this page again; where that does not help, close the browser and open it again. What was saved before stays where it is.',
   unknown:
     'Not saved: the browser could not write, and gives no reason that we know. What was saved before is safe. Save this card as a file and load the page again.',
-};
-
-const KINDS: Readonly<Record<string, JobsTrouble>> = {
-  QuotaExceededError: 'full',
-  SecurityError: 'denied',
-  NotAllowedError: 'denied',
-  VersionError: 'newer-site',
-  InvalidStateError: 'cut-off',
-  TimeoutError: 'silent',
 };
 
 /** An error of the store, sorted by what she can do about it. */
@@ -62,16 +47,18 @@ export class CardRefused extends Error {
 }
 
 /**
- * An error of the browser's storage as a `JobsFault`. Anything else, a bug or a fetch that failed, comes back as it is:
+ * What the browser's storage refused, as a `JobsFault`. Anything else, a bug or a fetch that failed, comes back as it is:
  * it is no word about what was saved.
  */
-export const faultOf = (error: unknown): unknown =>
-  error instanceof DOMException ? new JobsFault(KINDS[error.name] ?? 'unknown', error) : error;
+export const faultOf = (error: unknown): unknown => {
+  const refusal = refusalOf(error);
+  return refusal ? new JobsFault(refusal, error) : error;
+};
 
-/** An error while opening: where the store can not even be opened, whatever the browser throws, it is closed to us. */
-export const openFaultOf = (error: unknown): JobsFault => {
+/** An error while opening: a store that can not even be opened, whatever the browser refuses it by, is closed to us. */
+export const openFaultOf = (error: unknown): unknown => {
   const fault = faultOf(error);
-  return fault instanceof JobsFault && fault.trouble !== 'unknown' && fault.trouble !== 'cut-off'
-    ? fault
-    : new JobsFault('denied', error);
+  return fault instanceof JobsFault && (fault.trouble === 'unknown' || fault.trouble === 'cut-off')
+    ? new JobsFault('denied', error)
+    : fault;
 };

@@ -1,11 +1,11 @@
+import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { isRecord } from '#engine/plain/record.ts';
 
-const LONGEST_NAME = 80;
 /** The name on it, or one made of its id. */
 export const nameOn = (raw: unknown, id: string): string =>
   isRecord(raw) && typeof raw['name'] === 'string' && raw['name'].trim()
-    ? raw['name'].slice(0, LONGEST_NAME)
-    : `Card ${id}`.slice(0, LONGEST_NAME);
+    ? raw['name'].slice(0, MOST_LETTERS.name)
+    : `Card ${id}`.slice(0, MOST_LETTERS.name);
 
 /** When it was changed; long ago where it does not say. */
 export const changedOn = (raw: unknown): number =>

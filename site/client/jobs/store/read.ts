@@ -1,5 +1,6 @@
 import type { CardFault } from '#engine/jobs.ts';
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
+import { refusalOf } from '../../shared/storage-refusal.ts';
 import { jobsDb } from './db.ts';
 import { faultOf, JobsFault } from './fault.ts';
 import type { Listed } from './listed.ts';
@@ -37,7 +38,7 @@ const reading = async <T>(work: (db: JobsDb) => Promise<T>): Promise<T> => {
 
 /** One record that can not be read fails all that are read with it: then they are read one by one. */
 const isDamage = (error: unknown): boolean =>
-  error instanceof JobsFault ? error.trouble === 'unknown' : error instanceof DOMException;
+  (error instanceof JobsFault ? error.trouble : refusalOf(error)) === 'unknown';
 
 /** The first of the list, without the rest; nothing where the list does not stand for the cards. */
 const readFirst = (db: JobsDb): Promise<Omit<CardList, 'all'> | undefined> => {

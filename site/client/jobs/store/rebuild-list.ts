@@ -1,3 +1,4 @@
+import { refusalOf } from '../../shared/storage-refusal.ts';
 import { jobsDb } from './db.ts';
 import { faultOf } from './fault.ts';
 import { type Listed, listedOf, unreadableListed } from './listed.ts';
@@ -29,7 +30,7 @@ export const rebuildList = (): Promise<readonly Listed[]> =>
       await change.done;
     } catch (error) {
       // The next visit tries again.
-      if (!(error instanceof DOMException)) throw error;
+      if (!refusalOf(error)) throw error;
     }
     return list.sort((one, two) => one.order - two.order);
   });

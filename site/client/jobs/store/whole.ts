@@ -2,6 +2,7 @@
 import type { JobCard, RemovedCard } from '#engine/model/job-card.ts';
 import { canCopy, KEPT, readData, type Shelf, tryCopy } from '../../shared/second-copy.ts';
 import { keep, recall } from '../../shared/storage.ts';
+import { refusalOf } from '../../shared/storage-refusal.ts';
 import {
   asideOf,
   cardOf,
@@ -170,7 +171,7 @@ const asFarAsItGoes = async (work: () => Promise<void>): Promise<void> => {
   try {
     await work();
   } catch (error) {
-    if (!(error instanceof DOMException)) throw error;
+    if (!refusalOf(error)) throw error;
   }
 };
 

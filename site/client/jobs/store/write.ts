@@ -3,6 +3,7 @@ import { withoutPhoto } from '#engine/jobs/card.ts';
 import { type Clash, mergeChange, sameCard } from '#engine/jobs/three-way.ts';
 import { LATEST_INSTANT } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { causeOf, refusalOf } from '../../shared/storage-refusal.ts';
 import { clashesIn, keepClashes } from './clashes.ts';
 import { dropPhotoCopies, type Edited, followCopies, type Touched } from './copies.ts';
 import { jobsDb } from './db.ts';
@@ -34,6 +35,17 @@ const STRICT = { durability: 'strict' } as const;
 const ALL: StoreNames<JobsSchema>[] = ['cards', 'photos', 'summaries', 'removed', 'clashes', 'aside'];
 const begin = (db: JobsDb): Change => db.transaction(ALL, 'readwrite', STRICT);
 
+/** Takes a change back; false where it has ended by itself. */
+const abortedNow = (change: Change): boolean => {
+  try {
+    change.abort();
+    return true;
+  } catch (ended) {
+    if (ended instanceof DOMException && ended.name === 'InvalidStateError') return false;
+    throw ended;
+  }
+};
+
 /** Runs one change on a database that is open; all of it is on the disk when this resolves, or none. */
 export const wholly = async <T>(db: JobsDb, work: (change: Change) => Promise<T>): Promise<T> => {
   const change = begin(db);
@@ -46,13 +58,9 @@ export const wholly = async <T>(db: JobsDb, work: (change: Change) => Promise<T>
   try {
     result = await work(change);
   } catch (error) {
-    try {
-      change.abort();
-    } catch (ended) {
-      if (!(ended instanceof DOMException)) throw ended;
-    }
-    await done;
-    throw error;
+    const byUs = abortedNow(change);
+    const failed = await done;
+    throw byUs ? error : await causeOf(error, Promise.resolve(failed?.error));
   }
   const failed = await done;
   if (failed) throw failed.error;
@@ -70,8 +78,7 @@ const withRoom = async <T>(work: (change: Change) => Promise<T>): Promise<Writte
   try {
     return await withinTime(onDisk(work));
   } catch (error) {
-    const full = error instanceof DOMException && error.name === 'QuotaExceededError';
-    if (!full || !(await dropPhotoCopies())) throw error;
+    if (refusalOf(error) !== 'full' || !(await dropPhotoCopies())) throw error;
     return withinTime(onDisk(work));
   }
 };
@@ -124,7 +131,7 @@ export const stamped = (card: JobCard, ...before: readonly number[]): JobCard =>
   changedAt: Math.min(LATEST_INSTANT, Math.max(Date.now(), ...before.map((at) => at + 1))),
 });
 
-/** Keeps a new card. Throws a `JobsFault`, also where its id is taken, or a `CardRefused`. */
+/** Keeps a new card, whose id nobody has. Throws a `JobsFault` or a `CardRefused`. */
 export const addCard = async (card: JobCard): Promise<void> => {
   const read = await cardReader();
   await write({ cards: [card.id] }, async (change) => {
