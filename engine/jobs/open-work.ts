@@ -1,22 +1,15 @@
 import type { CardFlaw, CardRepair, JobCard } from '../model/job-card.ts';
 import type { Step } from '../model/step.ts';
-import { entryOf } from '../plain/entry-of.ts';
+import { entryOf, isOneOf } from '../plain/entry-of.ts';
 import { DAY_MS, HOUR_MS } from '../plain/time.ts';
 import { withRepair } from './card.ts';
 import { coatsInOrder } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
 
+/** Coats of the product that lies below. */
+const SAME_AS_BELOW = ['same', 'same-in-gloss', 'tinted-same', 'mist-of-same'] as const;
 /** Steps that leave a new top coat, whose time the clock has to count. */
-const TOP_COATS = [
-  'same',
-  'same-in-gloss',
-  'tinted-same',
-  'mist-of-same',
-  'dewaxed-shellac',
-  'water-based',
-  'wax',
-  'oil',
-] as const;
+const TOP_COATS = [...SAME_AS_BELOW, 'dewaxed-shellac', 'water-based', 'wax', 'oil'] as const;
 export type CoatOfRepair = (typeof TOP_COATS)[number];
 
 /** The last top coat that a repair lays; nothing where it lays none. */
@@ -24,9 +17,6 @@ export const coatOfRepair = (steps: readonly Step[]): CoatOfRepair | undefined =
   steps
     .flatMap((step) => (step.kind === 'coat' ? TOP_COATS.filter((coat) => coat === step.product) : []))
     .at(-1);
-
-/** What stands in the note of a repair that laid no coat this time. */
-const NO_COAT_LAID = 'No coat was laid.';
 
 /** Remedies that lay a top coat, and which. */
 export type Lays = Readonly<Record<string, CoatOfRepair>>;
@@ -47,7 +37,7 @@ const isOwed = (card: JobCard, repair: CardRepair): boolean => {
 /** The repair whose coat lies on the piece and is not on the card, unless she said that it laid none. */
 export const coatOwed = (card: JobCard, lays: Lays): CardRepair | undefined =>
   card.repairs.findLast(
-    (repair) => entryOf(lays, repair.remedy) && !repair.note?.endsWith(NO_COAT_LAID) && isOwed(card, repair),
+    (repair) => entryOf(lays, repair.remedy) && !repair.laidNoCoat && isOwed(card, repair),
   );
 
 /**
@@ -59,8 +49,9 @@ export const productOfRepair = (
   lays: CoatOfRepair,
 ): string | undefined => {
   const own = coatsInOrder(card).at(-1)?.product ?? card.product;
+  if (isOneOf<CoatOfRepair>(SAME_AS_BELOW, lays)) return own;
   const family = lays === 'dewaxed-shellac' ? 'shellac' : lays;
-  if (family.includes('same') || productOf(products, own)?.family === family) return own;
+  if (productOf(products, own)?.family === family) return own;
   const fitting = Object.keys(products).filter((id) => productOf(products, id)?.family === family);
   return fitting.length === 1 ? fitting[0] : undefined;
 };
@@ -74,4 +65,4 @@ export const isSameFlaw = (
 
 /** The card where a repair laid no coat this time, so that none is waited for. */
 export const withoutItsCoat = (card: JobCard, repair: CardRepair, now: number): JobCard =>
-  withRepair(card, { ...repair, note: [repair.note, NO_COAT_LAID].filter(Boolean).join('\n') }, now);
+  withRepair(card, { ...repair, laidNoCoat: true }, now);

@@ -1,9 +1,9 @@
 /**
  * The version of the card as it is written now. A change of shape raises it and adds a migration.
  * 1: the first. 2: what was taken off is noted with its time, entries tell when they were corrected, and the nights.
- * 3: a label holds no time that no can prints.
+ * 3: a label holds no time that no can prints. 4: that a repair laid no coat is a field of it, no sentence in its note.
  */
-export const CARD_VERSION = 3;
+export const CARD_VERSION = 4;
 
 /**
  * What one card may hold. Far more than any piece needs, since two cards that are merged keep all of both. Of what was

@@ -100,6 +100,7 @@ const Repair = z.strictObject({
   doneAt: Instant,
   remedy: Name.describe('The id of a remedy.'),
   flaw: Id.optional(),
+  laidNoCoat: z.literal(true).optional().describe('That it laid no coat this time, where its steps lay one.'),
   note: Words.optional(),
 });
 

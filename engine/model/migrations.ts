@@ -58,9 +58,33 @@ const withoutImpossibleTimes = (card: JsonRecord): JsonRecord => {
   };
 };
 
+/** What stood at the end of a note up to version 3 where a repair laid no coat. Frozen. */
+const NO_COAT_LAID_3 = 'No coat was laid.';
+
+/**
+ * Up to version 3 a repair laid no coat where its note ended with that sentence. It goes out of the note where it is a
+ * line of its own, as it was put there; within a line of hers it is hers.
+ */
+const withLaidNoCoat = (card: JsonRecord): JsonRecord => {
+  const { repairs } = card;
+  if (!Array.isArray(repairs)) return card;
+  return {
+    ...card,
+    repairs: repairs.map((repair: unknown) => {
+      const note = isRecord(repair) ? repair['note'] : undefined;
+      if (!isRecord(repair) || typeof note !== 'string' || !note.endsWith(NO_COAT_LAID_3)) return repair;
+      const { note: _note, ...rest } = repair;
+      const lines = note.split('\n');
+      const left = lines.at(-1) === NO_COAT_LAID_3 ? lines.slice(0, -1).join('\n') : note;
+      return { ...rest, laidNoCoat: true, ...(left && { note: left }) };
+    }),
+  };
+};
+
 /** By the version that they start from. None may ever change: it stands for what lies in browsers and files. */
 export const MIGRATIONS: Migrations = {
   // Version 2 only added fields that may be missing.
   1: (card) => card,
   2: withoutImpossibleTimes,
+  3: withLaidNoCoat,
 };

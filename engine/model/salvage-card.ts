@@ -3,6 +3,8 @@ import { isRecord } from '../plain/record.ts';
 import { type CardFault, cardFault, sayIssue } from './card-fault.ts';
 import { CARD_LISTS, CARD_VERSION } from './card-limits.ts';
 import { JobCard } from './job-card.ts';
+import { migrate } from './migrate.ts';
+import { MIGRATIONS } from './migrations.ts';
 import { readCard, refusalOfLabel, slipsOf } from './one-card.ts';
 
 /** What of a damaged record reads as a card, and what had to be left out for it. */
@@ -99,7 +101,8 @@ export const salvageCard = (raw: unknown, id: string, now: number): SalvagedCard
   if (!isRecord(raw) || typeof raw['version'] !== 'number' || raw['version'] > CARD_VERSION) return undefined;
   const copied = JSON.parse(JSON.stringify(raw));
   if (!isRecord(copied)) return undefined;
-  const card: Loose = { ...copied, id, version: CARD_VERSION };
+  const migrated = migrate(copied, CARD_VERSION, MIGRATIONS);
+  const card: Loose = { ...(migrated.ok ? migrated.value : copied), id, version: CARD_VERSION };
   const defaults = defaultsOf(id, now);
   const leftOut: CardFault[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {

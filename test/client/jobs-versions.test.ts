@@ -8,6 +8,7 @@ import { closeJobsDb, JOBS_DB_VERSION, jobsDb, onJobsTrouble } from '../../site/
 import { JobsFault, type JobsTrouble } from '../../site/client/jobs/store/fault.ts';
 import {
   addCard,
+  changeCard,
   listCards,
   putCards,
   readOne,
@@ -17,6 +18,7 @@ import {
   restoreCards,
 } from '../../site/client/jobs/store/index.ts';
 import { CARD_1 } from '../engine/jobs/version-1.ts';
+import { CARD_3 } from '../engine/jobs/version-3.ts';
 
 /** How version 1 made its stores. Never change this: it stands for what lies in browsers. */
 const VERSION_1 = (db: IDBDatabase) => {
@@ -32,6 +34,12 @@ const VERSION_2 = (db: IDBDatabase) => {
 const VERSION_3 = (db: IDBDatabase) => {
   VERSION_2(db);
   db.createObjectStore('removed', { keyPath: 'id' });
+};
+/** The store as it is. */
+const LATEST = (db: IDBDatabase) => {
+  VERSION_3(db);
+  db.createObjectStore('clashes', { keyPath: 'id' }).createIndex('card', 'card');
+  db.createObjectStore('aside', { keyPath: 'id' });
 };
 const PHOTO_1 = { id: 'p1', card: 'old-1', type: 'image/webp', bytes: new Uint8Array([7, 8]).buffer };
 
@@ -99,6 +107,19 @@ it('opens version 3 with its photos, which have a place of their own each card f
   await removeCard('old-1');
   expect(await bytesOf('old-1')).toEqual([]);
   expect(await bytesOf('other')).toEqual([['p1', 9]]);
+});
+
+it('reads a card that was stored at version 3 with what its note told, and keeps it so once it is changed', async () => {
+  await written(await open(JOBS_DB_VERSION, LATEST), { cards: CARD_3 });
+  const before = await readOne('old-3');
+  if (before.kind !== 'card') throw new Error(before.kind);
+  expect(before.card.repairs.map(({ laidNoCoat }) => laidNoCoat ?? false)).toEqual([
+    ...[true, true, true],
+    ...[false, false],
+  ]);
+  await changeCard(before.card, (card) => ({ ...card, notes: 'changed' }));
+  const raw: unknown = await (await jobsDb()).get('cards', 'old-3');
+  expect(raw).toMatchObject({ version: CARD_VERSION, repairs: before.card.repairs, notes: 'changed' });
 });
 
 it('opens version 1 with a damaged record beside a sound one', async () => {

@@ -103,7 +103,14 @@ const flaw = fc
   })
   .map(bare);
 const repair = fc
-  .record({ id, changedAt, doneAt: instant, remedy: fc.constant('shave-the-run'), flaw: maybe(id) })
+  .record({
+    id,
+    changedAt,
+    doneAt: instant,
+    remedy: fc.constant('shave-the-run'),
+    flaw: maybe(id),
+    laidNoCoat: maybe(fc.constant(true as const)),
+  })
   .map(bare);
 const photo = fc
   .record({ id, changedAt, takenAt: instant, width: fc.constant(1024), height: fc.constant(768) })

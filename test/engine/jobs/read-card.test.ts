@@ -1,15 +1,16 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CardFault, type JobFile, sayCardFault } from '#engine/jobs.ts';
+import { type CardFault, coatOwed, type JobFile, sayCardFault } from '#engine/jobs.ts';
 import { CARD_VERSION } from '#engine/model/card-limits.ts';
 import { JobCard } from '#engine/model/job-card.ts';
 import { migrate } from '#engine/model/migrate.ts';
-import { jobFileOf, jobFileSchema, readCard, readJobFile } from '#engine/model/read-card.ts';
+import { jobFileOf, jobFileSchema, readCard, readJobFile, salvageCard } from '#engine/model/read-card.ts';
 import type { JsonRecord } from '#engine/plain/record.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 import { CARD_1 } from './version-1.ts';
 import { CARD_2 } from './version-2.ts';
+import { CARD_3 } from './version-3.ts';
 
 const PICTURE = 'data:image/jpeg;base64,AAAA';
 const fileOf = (...cards: unknown[]) => ({ format: 'halfdry-jobs', version: 1, writtenAt: START, cards });
@@ -59,6 +60,39 @@ describe('reading a card', () => {
     // Whatever else is wrong stays wrong.
     for (const label of [7, null, { minutes: 7 }, { minutes: { cure: 'long' } }])
       expect(readCard({ ...CARD_2, label }).ok).toBe(false);
+  });
+
+  it('reads of a card of version 3 which repairs laid no coat, and leaves her own words to her', () => {
+    const read = readCard(CARD_3);
+    if (!read.ok) throw new Error(faultsOf(read).join());
+    expect(read.value.repairs).toEqual([
+      { ...CARD_3.repairs[0], laidNoCoat: true, note: 'Look at it again after a week.' },
+      { id: 'r2', doneAt: 1_795_400_000_000, remedy: 'full-panel-recoat', laidNoCoat: true },
+      { ...CARD_3.repairs[2], laidNoCoat: true },
+      CARD_3.repairs[3],
+      CARD_3.repairs[4],
+    ]);
+    expect(read.value.notes).toBe(CARD_3.notes);
+    // Of the five only the last two may owe their coats, as before.
+    const owed = (one: JobCard) => coatOwed(one, { 'full-panel-recoat': 'same' })?.id;
+    expect(owed(read.value)).toBe('r5');
+    expect(owed({ ...read.value, repairs: read.value.repairs.slice(0, 3) })).toBeUndefined();
+    // In a file of then, too; and what lies damaged is salvaged with it.
+    expect(readJobFile({ ...fileOf(CARD_3), version: 3 })).toMatchObject({
+      ok: true,
+      value: { version: CARD_VERSION, cards: [read.value] },
+    });
+    expect(salvageCard({ ...CARD_3, notes: 7 }, 'old-3', START)?.card.repairs).toEqual(read.value.repairs);
+  });
+
+  it('refuses a repair of which no such thing can be said, of whatever version', () => {
+    const repair = { id: 'r', doneAt: START, remedy: 'full-panel-recoat' };
+    for (const version of [3, CARD_VERSION])
+      for (const laidNoCoat of [false, 'yes', 1, null, {}])
+        expect(readCard({ ...card(), version, repairs: [{ ...repair, laidNoCoat }] }).ok).toBe(false);
+    // What is no list of repairs is no more one after the step from version 3.
+    for (const repairs of [7, null, 'No coat was laid.', [null], [7], { note: 'No coat was laid.' }])
+      expect(readCard({ ...card(), version: 3, repairs }).ok).toBe(false);
   });
 
   it('refuses a card of a newer version with what to do, and one of no version', () => {

@@ -142,6 +142,7 @@ export const RepairList = ({ card, data, takeOff }: Entries<CardRepair>) => (
                 {flaw && `, for ${nameIn(data.defects, flaw.defect).toLowerCase()}`}
               </span>
               {repair.note && <p class="small">{repair.note}</p>}
+              {repair.laidNoCoat && <p class="small">No coat was laid.</p>}
               <Act class="plain" act={() => takeOff(repair)}>
                 Take it off the card
               </Act>
