@@ -1,7 +1,7 @@
 /** `npm run hazards`: which steps can do what, which rules stand before them, and how many cases were looked at. */
 
 import { HAZARD_NAMES, HAZARDS } from '#engine/model/hazard.ts';
-import { CASES_OF_A_STEP, caseBook } from '#engine/prove/hazard-cases.ts';
+import { caseBook } from '#engine/prove/hazard-cases.ts';
 import { familiesByRemedy } from '#engine/prove/hazards-are-cautioned.ts';
 import { layingHazards } from '#engine/prove/laying-hazards.ts';
 import { hazardsOfLesson, lackedByLesson, rulesBefore } from '#engine/prove/lessons-are-cautioned.ts';
@@ -44,8 +44,8 @@ for (const hazard of HAZARD_NAMES) {
 }
 console.log(
   `\n${known.remedies.length} repairs, ${steps} steps, by every flaw that leads to them ${ways}; ` +
-    `${CASES_OF_A_STEP.toLocaleString('en-US')} cases of each, ` +
-    `${(ways * CASES_OF_A_STEP).toLocaleString('en-US')} in all. ` +
+    `${book.casesOfAStep.toLocaleString('en-US')} cases of each, ` +
+    `${(ways * book.casesOfAStep).toLocaleString('en-US')} in all. ` +
     `Equal ones are looked at once: ${book.looked.toLocaleString('en-US')}.`,
 );
 

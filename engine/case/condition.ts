@@ -69,10 +69,10 @@ export const holds = (condition: ConditionInput, lookup: Lookup): Truth => {
   return result;
 };
 
-/** Every fact that a condition speaks of, with the values that it names. */
+/** Every fact that a condition speaks of, with what it is compared with and the values that this names. */
 export function* factsIn(
   condition: ConditionInput,
-): Generator<{ fact: string; values: readonly string[]; path: (string | number)[] }> {
+): Generator<{ fact: string; wanted: Wanted; values: readonly string[]; path: (string | number)[] }> {
   for (const part of partsOf(condition)) {
     if (part.kind === 'any') {
       for (const [index, option] of part.options.entries())
@@ -82,7 +82,7 @@ export function* factsIn(
     } else {
       const { fact, wanted } = part;
       const values = typeof wanted === 'string' ? [wanted] : Array.isArray(wanted) ? wanted : [];
-      yield { fact, values, path: [fact] };
+      yield { fact, wanted, values, path: [fact] };
     }
   }
 }

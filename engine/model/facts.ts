@@ -92,6 +92,10 @@ export const CHOICES_OF_THE_PIECE = [
 ] as const satisfies readonly (keyof typeof FACTS)[];
 
 export type FactName = keyof typeof FACTS;
+
+/** Whether this is the name of a fact; else it is the id of a question, whose answer is one. */
+export const isFact = (name: string): name is FactName => Object.hasOwn(FACTS, name);
+
 type NumberName = { [F in FactName]: (typeof FACTS)[F]['kind'] extends 'number' ? F : never }[FactName];
 
 /** Whether a fact can have this value: one beyond its range says nothing, so it is not told. */

@@ -1,33 +1,16 @@
 import { lookupIn } from '../case/answers.ts';
 import { type Case, emptyCase, withFact } from '../case/case.ts';
-import { factsIn, holds } from '../case/condition.ts';
+import { holds } from '../case/condition.ts';
 import type { Weight } from '../faults/issue.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import { ASKED } from '../knowledge/known-questions.ts';
-import { FAMILIES, type Family } from '../model/family.ts';
+import type { ConditionInput } from '../model/condition.ts';
+import type { Family } from '../model/family.ts';
 import type { Hazard } from '../model/hazard.ts';
 import type { Step } from '../model/step.ts';
-import { factsOfStep, hazardRows, hazardsOf } from '../rules/hazards.ts';
+import { hazardRows, hazardsOf } from '../rules/hazards.ts';
 import { firedBefore, type RuleEntry } from '../rules/rules.ts';
+import { type CaseValue, comparedIn, countOfCases, valuesTold } from './case-values.ts';
 import { missing, NEEDS, needed, weightOf } from './needs.ts';
-
-/** The values of the facts that a caution can hang on; `undefined` is not told. */
-const MATTERS: Readonly<Record<string, readonly (string | number | undefined)[]>> = {
-  family: [undefined, ...FAMILIES],
-  applicator: [undefined, 'brush', 'cloth', 'spray-gun', 'aerosol'],
-  [ASKED.wasSprayed]: [undefined, 'yes', 'no'],
-  [ASKED.tinListsOil]: [undefined, 'yes', 'no'],
-  [ASKED.firstCoatOnBareWood]: [undefined, 'yes', 'no'],
-  age: [undefined, 'before-1993', 'since-1993', 'unknown'],
-  piece: [undefined, 'furniture', 'tabletop', 'food-surface', 'childs-item', 'crib', 'valuable'],
-  hardener: [undefined, 'none', 'isocyanate', 'acid'],
-  base: [undefined, 'oil-paint', 'stain', 'latex-paint', 'old-finish'],
-  'air-celsius': [undefined, 10, 20],
-  stage: [undefined, 'wet', 'cured'],
-};
-
-/** How many cases there are for one step: all values of all facts that matter, told and not told. */
-export const CASES_OF_A_STEP = Object.values(MATTERS).reduce((all, { length }) => all * length, 1);
 
 /** A step that lacks what its hazard calls for, in the first case where it does. */
 export type Hole = {
@@ -37,16 +20,18 @@ export type Hole = {
   readonly cases: number;
 };
 
-const productOf = (facts: readonly string[], at: Case): readonly Case[] =>
-  facts.reduce<readonly Case[]>(
-    (cases, fact) =>
-      cases.flatMap((one) =>
-        fact in at
-          ? [one]
-          : (MATTERS[fact] ?? [undefined]).map((value) =>
+type Values = ReadonlyMap<string, readonly CaseValue[]>;
+
+const productOf = (values: Values, at: Case): readonly Case[] =>
+  [...values].reduce<readonly Case[]>(
+    (cases, [fact, all]) =>
+      fact in at
+        ? cases
+        : cases.flatMap((one) =>
+            all.map((value) =>
               value === undefined ? one : { ...one, [fact]: { value, how: 'told' as const } },
             ),
-      ),
+          ),
     [at],
   );
 
@@ -62,7 +47,7 @@ const mayGuard = (rule: RuleEntry, hazard: Hazard) => rule.hazards.includes(haza
 type Book = {
   readonly known: Knowledge;
   readonly guarded: (hazard: Hazard) => Knowledge;
-  readonly casesOf: (facts: readonly string[], at: Case) => readonly Case[];
+  readonly casesOf: (values: Values, at: Case) => readonly Case[];
 };
 
 const madeOnce = <A extends readonly unknown[], T>(
@@ -78,16 +63,8 @@ const madeOnce = <A extends readonly unknown[], T>(
   };
 };
 
-/** Facts with those that answers among them follow from. */
-const withAnswers = (known: Knowledge, facts: readonly string[]): readonly string[] => {
-  const all = new Set(facts);
-  for (const fact of all)
-    if (known.has('question', fact))
-      for (const { when } of known.get('question', fact).known)
-        for (const { fact: other } of factsIn(when)) all.add(other);
-  // The stage is told by a film that is overdue as well.
-  return all.has('stage') ? [...all.add('overdue')] : [...all];
-};
+const whens = (all: readonly { readonly when?: ConditionInput | undefined }[]): readonly ConditionInput[] =>
+  all.flatMap(({ when }) => (when ? [when] : []));
 
 const bookOf = (known: Knowledge): Book => ({
   known,
@@ -95,12 +72,13 @@ const bookOf = (known: Knowledge): Book => ({
     (hazard) => ({ ...known, rules: known.rules.filter((rule) => mayGuard(rule, hazard)) }),
     (hazard) => hazard,
   ),
-  casesOf: madeOnce(productOf, (facts, at) => JSON.stringify([facts, at])),
+  casesOf: madeOnce(productOf, (values, at) => JSON.stringify([[...values], at])),
 });
 
 /**
  * Every case of one step: for each hazard that it can have, all values of the facts that the hazard, its rules and its
- * need hang on. Other facts change nothing for it, so their cases are the same and are looked at once.
+ * need hang on, and of those that answers among these follow from. Other facts change nothing for it, so their cases are
+ * the same and are looked at once.
  */
 const holesOfStep = (
   { known, guarded, casesOf }: Book,
@@ -109,25 +87,28 @@ const holesOfStep = (
   at: Case,
 ): { holes: readonly Hole[]; looked: number } => {
   const holes = new Map<string, Hole>();
-  const base = factsOfStep(step);
-  const hangsOn = withAnswers(known, ['family', ...[...base.values()].flat()]);
+  const rows = hazardRows(step);
+  const hangsOn = ['family', ...comparedIn(known, whens(rows)).keys()];
   const doesIn = madeOnce(
     (on: Case) => hazardsOf(known, on, step, families),
     (on) => hangsOn.map((fact) => on[fact]?.value).join('|'),
   );
   let looked = 0;
-  const hazards = new Set<Hazard>(base.keys());
-  for (const hazard of hazards) {
+  for (const hazard of new Set(rows.map((row) => row.hazard))) {
     const guards = guarded(hazard);
     const { rules } = guards;
-    const facts = [
-      ...new Set([
-        ...(base.get(hazard) ?? []),
+    // A rule of several hazards may stand before the step for another one.
+    const guardedBy = new Set<Hazard>([hazard, ...rules.flatMap(({ hazards }) => hazards)]);
+    const values = valuesTold(
+      known,
+      comparedIn(known, [
+        ...whens(rows.filter((row) => guardedBy.has(row.hazard))),
         ...NEEDS[hazard].on,
-        ...rules.flatMap(({ when }) => (when ? [...factsIn(when)].map(({ fact }) => fact) : [])),
+        ...whens(rules),
       ]),
-    ].filter((fact) => fact in MATTERS);
-    for (const on of casesOf(facts, at)) {
+    );
+    const facts = [...values.keys()];
+    for (const on of casesOf(values, at)) {
       looked++;
       const does = doesIn(on);
       const truth = does.get(hazard) ?? 'no';
@@ -158,8 +139,19 @@ const holesOfStep = (
 const signature = (step: Step, families: readonly Family[], at: Case): string =>
   JSON.stringify([hazardRows(step), families, Object.entries(at).map(([fact, { value }]) => [fact, value])]);
 
+/** All that a caution can hang on: what steps do, what that calls for, and when its rules fire. */
+export const conditionsThatMatter = (known: Knowledge): readonly ConditionInput[] => [
+  ...whens(known.remedies.flatMap(({ steps }) => steps.flatMap(hazardRows))),
+  ...Object.values(NEEDS).flatMap(({ on }) => on),
+  ...whens(known.rules.filter(({ hazards }) => hazards.length > 0)),
+];
+
 /** Looks at every case of a step once for all steps that do the same. */
 export const caseBook = (known: Knowledge) => {
+  const countOnce = madeOnce(
+    () => countOfCases(known, comparedIn(known, conditionsThatMatter(known))),
+    () => '',
+  );
   const seen = new Map<string, { holes: readonly Hole[]; looked: number }>();
   const book = bookOf(known);
   return {
@@ -172,6 +164,10 @@ export const caseBook = (known: Knowledge) => {
     /** Cases looked at one by one; all others are equal to one of them. */
     get looked() {
       return [...seen.values()].reduce((sum, { looked }) => sum + looked, 0);
+    },
+    /** How many cases there are for one step: all values of all facts that matter, told and not told. */
+    get casesOfAStep() {
+      return countOnce();
     },
   };
 };

@@ -5,7 +5,7 @@ import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import { factsOfStep } from '../rules/hazards.ts';
 import { rulesForStep } from '../rules/rules.ts';
-import { CASES_OF_A_STEP, type caseBook, type Hole } from './hazard-cases.ts';
+import type { caseBook, Hole } from './hazard-cases.ts';
 import { hazardsSaid } from './hazard-words.ts';
 
 type Book = ReturnType<typeof caseBook>;
@@ -79,7 +79,7 @@ export const layingHazards = (known: Knowledge, plan: Plan, book: Book) => {
   return {
     coats: coats.length,
     steps,
-    cases: steps * CASES_OF_A_STEP,
+    cases: steps * book.casesOfAStep,
     holes,
     untold: untoldRows(plan),
     silenced: coats.flatMap((coat) => silencedIn(plan, known, coat)),

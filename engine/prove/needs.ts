@@ -11,12 +11,22 @@ export const weightOf = ({ kind, level }: Pick<RuleEntry, 'kind' | 'level'>): We
 const NEW: ConditionInput = { age: 'since-1993' };
 const OLD: ConditionInput = { age: ['before-1993', 'unknown'] };
 const ON_BARE_WOOD: ConditionInput = { [ASKED.firstCoatOnBareWood]: 'yes' };
-const OLD_BELOW = ['age', ASKED.firstCoatOnBareWood];
+/**
+ * Bare wood with coats of a count that she told: those of this job, whichever is the last. What holds of the first coat
+ * holds of the second, since no layer grows older below it. Common practice, no source.
+ */
+const HER_COATS_ON_BARE_WOOD: ConditionInput = { base: 'bare-wood', 'coat-number': { above: 0 } };
+const OLD_BELOW = [NEW, OLD, ON_BARE_WOOD, HER_COATS_ON_BARE_WOOD];
 const WATER_BORNE: ConditionInput = { family: ['water-based', 'water-lacquer'] };
+const SPRAY_CAN: ConditionInput = { applicator: 'aerosol' };
+const ISOCYANATE: ConditionInput = { hardener: 'isocyanate' };
+const ACID: ConditionInput = { hardener: 'acid' };
+const OF_CHILDREN: ConditionInput = { piece: ['crib', 'childs-item'] };
+const OF_FOOD: ConditionInput = { piece: 'food-surface' };
 
 type Need = {
-  /** The facts that decide how much is asked. */
-  readonly on: readonly string[];
+  /** All that decides how much is asked: the cases that are looked at are taken from it. */
+  readonly on: readonly ConditionInput[];
   /** What must stand before a step that surely does it. Unknown counts as yes. */
   readonly surely: (is: (condition: ConditionInput) => boolean) => readonly Weight[];
   /** What must stand where the step may do it, by facts that are not known; as much as surely where left out. */
@@ -25,8 +35,12 @@ type Need = {
 
 const always = (...weights: readonly Weight[]): Need => ({ on: [], surely: () => weights });
 
-/** Nothing old lies below: so it was told, or it is the first coat on bare wood and nobody told of old paint. */
-const stopsUnlessNew: Need['surely'] = (is) => (is(NEW) || (is(ON_BARE_WOOD) && !is(OLD)) ? [] : ['stop']);
+/**
+ * Nothing old lies below: so it was told, or all coats are hers on bare wood and nobody told of old paint. Wood that old
+ * paint came off may hold its lead, so the age of that counts before the bare wood.
+ */
+const stopsUnlessNew: Need['surely'] = (is) =>
+  is(NEW) || ((is(ON_BARE_WOOD) || is(HER_COATS_ON_BARE_WOOD)) && !is(OLD)) ? [] : ['stop'];
 
 /** What each hazard calls for, written apart from the rules, so that a rule that fails it is found. */
 export const NEEDS: Readonly<Record<Hazard, Need>> = {
@@ -35,19 +49,19 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   'old-film-in-reach': { on: OLD_BELOW, surely: stopsUnlessNew },
   // The dust of a two-part film can still hold what its hardener is made of: not before full cure, and then as any dust.
   dust: {
-    on: ['hardener'],
-    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop', 'care', 'care'] : ['care']),
+    on: [ISOCYANATE],
+    surely: (is) => (is(ISOCYANATE) ? ['stop', 'care', 'care'] : ['care']),
   },
   blade: always('care'),
   mist: {
     // The gas of a spray can burns, whatever finish is in it.
-    on: ['family', 'applicator'],
-    surely: (is) => (is(WATER_BORNE) && !is({ applicator: 'aerosol' }) ? ['care'] : ['stop', 'care']),
+    on: [WATER_BORNE, SPRAY_CAN],
+    surely: (is) => (is(WATER_BORNE) && !is(SPRAY_CAN) ? ['care'] : ['stop', 'care']),
     maybe: ['care'],
   },
   'sprayed-coat': {
-    on: ['applicator'],
-    surely: (is) => (is({ applicator: 'aerosol' }) ? ['care'] : []),
+    on: [SPRAY_CAN],
+    surely: (is) => (is(SPRAY_CAN) ? ['care'] : []),
     maybe: [],
   },
   vapor: always('care'),
@@ -62,13 +76,12 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   'mold-spores': always('care'),
   waste: always('note'),
   'mouth-contact': {
-    on: ['piece'],
-    surely: (is) =>
-      is({ piece: ['crib', 'childs-item'] }) ? ['stop'] : is({ piece: 'food-surface' }) ? ['care'] : [],
+    on: [OF_CHILDREN, OF_FOOD],
+    surely: (is) => (is(OF_CHILDREN) ? ['stop'] : is(OF_FOOD) ? ['care'] : []),
   },
   hardener: {
-    on: ['hardener'],
-    surely: (is) => (is({ hardener: 'isocyanate' }) ? ['stop'] : is({ hardener: 'acid' }) ? ['care'] : []),
+    on: [ISOCYANATE, ACID],
+    surely: (is) => (is(ISOCYANATE) ? ['stop'] : is(ACID) ? ['care'] : []),
     maybe: ['care'],
   },
   tint: always('limit'),
@@ -76,15 +89,23 @@ export const NEEDS: Readonly<Record<Hazard, Need>> = {
   extend: always('limit'),
 };
 
-/** What a hazard calls for, by how sure it is and what is told. */
+/**
+ * What a hazard calls for, by how sure it is and what is told. Throws where a need hangs on what it does not name under
+ * `on`: its cases would not be looked at.
+ */
 export const needed = (
   hazard: Hazard,
   truth: Truth,
   is: (condition: ConditionInput) => boolean,
 ): readonly Weight[] => {
   if (truth === 'no') return [];
-  const { surely, maybe } = NEEDS[hazard];
-  return truth === 'unknown' && maybe ? maybe : surely(is);
+  const { on, surely, maybe } = NEEDS[hazard];
+  if (truth === 'unknown' && maybe) return maybe;
+  return surely((condition) => {
+    if (!on.includes(condition))
+      throw new Error(`what ${hazard} calls for hangs on ${JSON.stringify(condition)}; name it under "on"`);
+    return is(condition);
+  });
 };
 
 /** What is called for and not there; each rule answers once. */

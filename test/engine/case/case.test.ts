@@ -203,12 +203,12 @@ describe('a condition', () => {
       not: { f: 'u' },
     };
     expect([...factsIn(condition)]).toEqual([
-      { fact: 'a', values: ['x'], path: ['a'] },
-      { fact: 'b', values: ['y', 'z'], path: ['b'] },
-      { fact: 'c', values: [], path: ['c'] },
-      { fact: 'd', values: ['w'], path: ['any', 0, 'd'] },
-      { fact: 'e', values: ['v'], path: ['any', 1, 'not', 'e'] },
-      { fact: 'f', values: ['u'], path: ['not', 'f'] },
+      { fact: 'a', wanted: 'x', values: ['x'], path: ['a'] },
+      { fact: 'b', wanted: ['y', 'z'], values: ['y', 'z'], path: ['b'] },
+      { fact: 'c', wanted: { above: 3 }, values: [], path: ['c'] },
+      { fact: 'd', wanted: 'w', values: ['w'], path: ['any', 0, 'd'] },
+      { fact: 'e', wanted: ['v'], values: ['v'], path: ['any', 1, 'not', 'e'] },
+      { fact: 'f', wanted: 'u', values: ['u'], path: ['not', 'f'] },
     ]);
     expect(partsOf(condition).map(({ kind }) => kind)).toEqual(['fact', 'fact', 'fact', 'any', 'not']);
     expect(partsOf(condition)).toBe(partsOf(condition));

@@ -5,18 +5,17 @@
  */
 
 import { describe, expect, it } from 'vitest';
+import { holds } from '#engine/case/condition.ts';
 import type { Weight } from '#engine/faults/issue.ts';
 import type { ConditionInput } from '#engine/model/condition.ts';
 import { HAZARD_NAMES, type Hazard } from '#engine/model/hazard.ts';
 import { missing, NEEDS, needed, weightOf } from '#engine/prove/needs.ts';
 
-type Facts = Readonly<Record<string, string>>;
+type Facts = Readonly<Record<string, string | number>>;
 const isIn =
   (facts: Facts) =>
   (condition: ConditionInput): boolean =>
-    Object.entries(condition as Record<string, string | readonly string[]>).every(([name, wanted]) =>
-      [wanted].flat().includes(facts[name] ?? ''),
-    );
+    holds(condition, (fact) => facts[fact]) === 'yes';
 const surely = (hazard: Hazard, facts: Facts = {}) => needed(hazard, 'yes', isIn(facts));
 const maybe = (hazard: Hazard, facts: Facts = {}) => needed(hazard, 'unknown', isIn(facts));
 
@@ -29,6 +28,14 @@ describe('a step that surely does it', () => {
     ['old-film', { 'first-coat-on-bare-wood': 'yes' }, []],
     ['old-film', { 'first-coat-on-bare-wood': 'yes', age: 'before-1993' }, ['stop']],
     ['old-film', { 'first-coat-on-bare-wood': 'no' }, ['stop']],
+    // Her own coats on bare wood: the second stands on no older layer than the first. Common practice, no source.
+    ['old-film', { base: 'bare-wood', 'coat-number': 2 }, []],
+    ['old-film-in-reach', { base: 'bare-wood', 'coat-number': 1 }, []],
+    ['old-film', { base: 'bare-wood', 'coat-number': 2, age: 'before-1993' }, ['stop']],
+    ['old-film', { base: 'bare-wood', 'coat-number': 2, age: 'unknown' }, ['stop']],
+    ['old-film', { base: 'bare-wood' }, ['stop']],
+    ['old-film', { base: 'stain', 'coat-number': 2 }, ['stop']],
+    ['old-film', { base: 'old-finish', 'coat-number': 2 }, ['stop']],
     ['old-film-in-reach', {}, ['stop']],
     ['old-film-in-reach', { age: 'since-1993' }, []],
     ['dust', {}, ['care']],
@@ -89,16 +96,27 @@ describe('a step that may do it', () => {
   });
 });
 
-it('the facts that decide are named', () => {
-  const on = (hazard: Hazard) => NEEDS[hazard].on;
-  expect(on('old-film')).toEqual(['age', 'first-coat-on-bare-wood']);
-  expect(on('old-film-in-reach')).toEqual(['age', 'first-coat-on-bare-wood']);
+it('names what decides, so that its cases are looked at', () => {
+  const on = (hazard: Hazard) => [...new Set(NEEDS[hazard].on.flatMap((one) => Object.keys(one)))];
+  const oldFilm = ['age', 'first-coat-on-bare-wood', 'base', 'coat-number'];
+  expect(on('old-film')).toEqual(oldFilm);
+  expect(on('old-film-in-reach')).toEqual(oldFilm);
   expect(on('dust')).toEqual(['hardener']);
   expect(on('mist')).toEqual(['family', 'applicator']);
   expect(on('sprayed-coat')).toEqual(['applicator']);
   expect(on('mouth-contact')).toEqual(['piece']);
   expect(on('hardener')).toEqual(['hardener']);
   expect(on('vapor')).toEqual([]);
+});
+
+it('asks of nothing else', () => {
+  // Whatever is answered, so that every way through a need is gone.
+  for (const hazard of HAZARD_NAMES)
+    for (const answers of [[], [true], [false], [true, false], [false, true], [false, true, true]])
+      for (const other of [true, false]) {
+        let at = 0;
+        expect(() => needed(hazard, 'yes', () => answers[at++] ?? other)).not.toThrow();
+      }
 });
 
 it('a rule weighs by its kind and level', () => {
