@@ -138,7 +138,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
         ({ id, heard, 'at-once': cases }) =>
           [
             `danger ${id}`,
-            joined([...heard, ...cases.flatMap((one) => (one.calls ? one.heard : []))]),
+            joined([...heard, ...cases.flatMap((one) => (one.fires ? one.heard : []))]),
           ] as const,
       ),
       ...known.rules.flatMap(({ id, 'at-once': cases }) =>

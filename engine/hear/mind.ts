@@ -4,6 +4,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { ConditionInput } from '../model/condition.ts';
 import type { Question } from '../model/question.ts';
 import { STAGES, type Stage } from '../model/stage.ts';
+import type { Whom } from '../model/whom.ts';
 import { firstSentence } from '../plain/text.ts';
 import { SPRAYED } from '../rules/hazards.ts';
 import { isHeardAlone, type RuleEntry } from '../rules/rules.ts';
@@ -77,6 +78,10 @@ export type ToldRule = {
   readonly isStop: boolean;
   /** What saves first, case by case. */
   readonly atOnce?: readonly string[];
+  /** Whom to call: the film can wait, and nothing else is told before it. Of what is considered with those of its cases. */
+  readonly calls?: readonly Whom[];
+  /** Whom to call by each case of `atOnce`; nothing once the cases are those that are told. */
+  readonly callsAtOnce?: readonly (readonly Whom[])[];
   /** What is said in its place once the step is over. */
   readonly done?: string;
   /** The step is over for sure: it stands behind what to do. */
@@ -97,7 +102,7 @@ type FiredRule = ToldRule & {
 };
 
 const toldRule = (rule: RuleEntry): ToldRule => {
-  const { id, title, say, lead, done, defers, kind, checks, 'at-once': cases } = rule;
+  const { id, title, say, lead, done, defers, kind, checks, calls, 'at-once': cases } = rule;
   const waits = checks.flatMap(({ by, wait }) => (wait ? by : []));
   return {
     id,
@@ -108,6 +113,8 @@ const toldRule = (rule: RuleEntry): ToldRule => {
     defers,
     isStop: kind === 'stop',
     ...(cases.length && { atOnce: cases.map((one) => one.say) }),
+    ...(calls.length && { calls }),
+    ...(cases.some((one) => one.calls.length) && { callsAtOnce: cases.map((one) => one.calls) }),
     ...(waits.length && { waits }),
   };
 };
@@ -194,7 +201,7 @@ export const mindOf = (known: Knowledge): Mind => {
     dangers: known.rules
       .filter(
         ({ heard, 'at-once': cases }) =>
-          heard.length > 0 || cases.some(({ calls, across }) => calls || across),
+          heard.length > 0 || cases.some(({ fires, across }) => fires || across),
       )
       .sort((a, b) => rankOf(a) - rankOf(b))
       .map(toldRule),

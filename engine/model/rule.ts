@@ -5,8 +5,15 @@ import { Phrase } from './hear.ts';
 import { SENSES } from './question.ts';
 import { Claim } from './source.ts';
 import { STAGES } from './stage.ts';
+import { NUMBERS, numbersIn, WHOM, type Whom } from './whom.ts';
 
 const RULE_KINDS = ['hold', 'caution', 'adjustment', 'stop'] as const;
+
+const Calls = z
+  .array(z.enum(WHOM), {
+    error: `write whom its words say to call, in brackets: [${WHOM.join(', ')}]; what lets words call for the rule is fires: true`,
+  })
+  .default([]);
 
 /**
  * What the trade or safety demands whatever the tree says. A rule fires by facts (`when`), by what the steps ahead do
@@ -33,10 +40,13 @@ const Fields = z.strictObject({
     .array(
       z.strictObject({
         heard: z.array(Phrase).min(1).describe('What a post says of such a case.'),
-        calls: z
+        fires: z
           .boolean()
           .default(false)
           .describe('These words call for the rule by themselves, too; the search does not learn them.'),
+        calls: Calls.describe(
+          'Whom the words of this case say to call, each by the number: somebody has to be called, and the film can wait.',
+        ),
         across: z
           .strictObject({
             names: z.array(Phrase).min(1).describe('What does the harm, named anywhere in the post.'),
@@ -65,6 +75,9 @@ const Fields = z.strictObject({
     .string()
     .min(20)
     .describe('The caution, calm and short. Its first sentence must do alone: a short reply has no more.'),
+  calls: Calls.describe(
+    'Whom the words of the rule say to call, each by the number, where it is for what has happened already: the film can wait.',
+  ),
   lead: z
     .string()
     .min(20)
@@ -129,7 +142,35 @@ const Fields = z.strictObject({
   claims: z.array(Claim).min(1).describe('Every statement that matters, and how we know it.'),
 });
 
-export const Rule = Fields.superRefine(({ kind, level, open, when, hazards, heard, checks }, context) => {
+/** Whom to call is decided by `calls` alone, so it may neither lack a number that the words name nor name one more. */
+const calledFaults = (
+  { calls, say }: { readonly calls: readonly Whom[]; readonly say: string },
+  path: readonly PropertyKey[],
+): readonly { readonly path: PropertyKey[]; readonly message: string }[] => {
+  const named = numbersIn(say);
+  return [
+    ...named
+      .filter((whom) => !calls.includes(whom))
+      .map((whom) => ({
+        path: [...path, 'say'],
+        message: `these words name ${NUMBERS[whom]}; add a line calls: [${named.join(', ')}] beside them, so that the number stands first and the film can wait`,
+      })),
+    ...calls
+      .filter((whom) => !named.includes(whom))
+      .map((whom) => ({
+        path: [...path, 'calls'],
+        message: `say: beside it does not name the number of ${whom}; write ${NUMBERS[whom]} there, or take ${whom} out here`,
+      })),
+  ];
+};
+
+export const Rule = Fields.superRefine((rule, context) => {
+  const { kind, level, open, when, hazards, heard, checks } = rule;
+  for (const fault of [
+    ...calledFaults(rule, []),
+    ...rule['at-once'].flatMap((one, at) => calledFaults(one, ['at-once', at])),
+  ])
+    context.addIssue({ code: 'custom', ...fault });
   if (!when && !hazards.length && !heard.length)
     context.addIssue({
       code: 'custom',

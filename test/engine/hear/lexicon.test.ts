@@ -78,8 +78,8 @@ const lexicon = () =>
           id: 'rags',
           heard: ['oily rag'],
           'at-once': [
-            { heard: ['rag smokes'], calls: true, unless: ['under water'] },
-            { heard: ['rag warm'], calls: false, unless: [] },
+            { heard: ['rag smokes'], fires: true, unless: ['under water'] },
+            { heard: ['rag warm'], fires: false, unless: [] },
           ],
         },
         { id: 'quiet', heard: [], 'at-once': [] },

@@ -107,7 +107,7 @@ describe('the mind', () => {
       {
         id: 'e-calls',
         hazards: ['dust'],
-        'at-once': [{ heard: ['smoke'], say: 'Out with everyone, now.', calls: true }],
+        'at-once': [{ heard: ['smoke'], say: 'Out with everyone, now.', fires: true }],
       },
       { id: 'f-case', hazards: ['dust'], 'at-once': [{ heard: ['smoke'], say: 'Out with everyone, now.' }] },
     );
