@@ -35,8 +35,9 @@ const productOf = (values: Values, at: Case): readonly Case[] =>
     [at],
   );
 
+const ANY_CASE = 'any case';
 const sayCase = (on: Case, facts: readonly string[]): string =>
-  facts.map((fact) => `${fact} ${on[fact]?.value ?? 'not told'}`).join(', ') || 'any case';
+  facts.map((fact) => `${fact} ${on[fact]?.value ?? 'not told'}`).join(', ') || ANY_CASE;
 
 const mayGuard = (rule: RuleEntry, hazard: Hazard) => rule.hazards.includes(hazard);
 
@@ -108,7 +109,8 @@ const holesOfStep = (
       ]),
     );
     const facts = [...values.keys()];
-    for (const on of casesOf(values, at)) {
+    const cases = casesOf(values, at);
+    for (const on of cases) {
       looked++;
       const does = doesIn(on);
       const truth = does.get(hazard) ?? 'no';
@@ -120,7 +122,7 @@ const holesOfStep = (
       );
       if (!wanted.length) continue;
       const fired = Object.values(firedBefore(guards, on, [does], families)).flat();
-      for (const lacks of missing(wanted, fired.map(weightOf))) {
+      for (const lacks of new Set(missing(wanted, fired.map(weightOf)))) {
         const key = `${hazard} ${lacks}`;
         const before = holes.get(key);
         holes.set(
@@ -131,6 +133,10 @@ const holesOfStep = (
         );
       }
     }
+    // What is lacking everywhere hangs on none of the facts that were looked at.
+    for (const [key, hole] of holes)
+      if (hole.hazard === hazard && hole.cases === cases.length && !Object.keys(at).length)
+        holes.set(key, { ...hole, in: ANY_CASE });
   }
   return { holes: [...holes.values()], looked };
 };
