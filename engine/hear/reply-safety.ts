@@ -24,8 +24,9 @@ export type SafetySaid = {
 
 /** Rules and cases that a short reply tells of. */
 const TOLD = 2;
-/** Words of a rule that says whom to call. */
-const CALLS = /\b911\b/;
+
+/** Whether somebody has to be called: what has happened can not wait, and the film can. */
+export const isCall = ({ calls = [] }: Pick<ToldRule, 'calls'>): boolean => calls.length > 0;
 
 /** A rule in one sentence, where another stands before it. */
 const lineOf = ({ atOnce, lead, say }: ToldRule): string => firstSentence(atOnce?.[0] ?? lead ?? say);
@@ -46,7 +47,7 @@ export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 's
   const [rule, ...others] = warnings.filter((one) => !isOver(one));
   const over = warnings.filter(isOver);
   const urgent = rule?.atOnce ?? [];
-  const calls = urgent.length > 0 && CALLS.test(rule?.say ?? '');
+  const calls = rule !== undefined && isCall(rule);
   // What belongs to the same harm is said by the call for help already.
   const beside = others.filter(({ atOnce }) => !(calls && atOnce));
   return {

@@ -66,12 +66,18 @@ describe('what is said of rules', () => {
       ].slice(0, plain.all.length),
     );
     expect(plain.all).toHaveLength(6);
-    const call = said([{ ...harm, say: 'Call 911. Then wait.' }, other, rule('c')]);
+    const call = said([{ ...harm, calls: ['emergency'] }, other, rule('c')]);
     expect(call).toMatchObject({ calls: true, urgent: ['Save one. More.', 'Save two.'] });
     expect(call.besides).toEqual(['Say c one.']);
-    // 911 without a case that is under way calls nobody.
-    expect(said([rule('a', { say: 'Call 911.' })]).calls).toBe(false);
-    expect(said([rule('a', { say: 'Part 9113.', atOnce: ['x'] })]).calls).toBe(false);
+  });
+  it('whom to call is what the rule says of it, and no figure in its words', () => {
+    expect(said([rule('a', { calls: ['poison'] })]).calls).toBe(true);
+    expect(said([rule('a', { say: 'Call 911. Then wait.', atOnce: ['Out now. Call 911.'] })]).calls).toBe(
+      false,
+    );
+    expect(said([rule('a', { calls: [] })]).calls).toBe(false);
+    // Of a step that is over nobody is called.
+    expect(said([rule('a', { calls: ['emergency'], toldLast: true })]).calls).toBe(false);
   });
   it('what guards a step that is over comes behind what to do', () => {
     const over = rule('o', { isPast: true });

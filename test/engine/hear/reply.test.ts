@@ -293,7 +293,7 @@ describe('what hands ask for', () => {
 });
 
 describe('dangers', () => {
-  const harm = rule('h', { atOnce: ['Out now. Go.'], say: 'Call 911. Stay out.' });
+  const harm = rule('h', { atOnce: ['Out now. Go.'], say: 'Call 911. Stay out.', calls: ['emergency'] });
   const ruleAt = (id: string) => `#${id}`;
   it('a rule stands first, the flaw after it, and what is over after what to do', () => {
     const { short, long } = say({ warnings: [rule('a'), rule('b'), rule('o', { isPast: true })] });
