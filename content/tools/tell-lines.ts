@@ -1,5 +1,6 @@
-import type { Considered, Heard, NextAsked, Reply, Span } from '#engine/hear.ts';
+import { type Considered, type Heard, isCall, type NextAsked, type Reply, type Span } from '#engine/hear.ts';
 import type { Knowledge } from '#engine/index.ts';
+import type { Whom } from '#engine/model/whom.ts';
 
 const quoted = (text: string, spans: readonly Span[]): string =>
   spans.map(({ from, to }) => `"${text.slice(from, to).replaceAll(/\s+/g, ' ')}"`).join(', ');
@@ -51,9 +52,15 @@ const nextWords = (next: NextAsked): string =>
     question: () => (next.kind === 'question' ? `${next.ask} ${next.how}` : ''),
   })[next.kind]();
 
+/** Whom to call, by all that is told. */
+const callsOf = (warnings: Considered['warnings']): readonly Whom[] => [
+  ...new Set(warnings.flatMap(({ calls = [] }) => calls)),
+];
+
 const standing = ({ likely, warnings, now, next }: Considered): string[] => [
   'Likely:',
   ...likely.slice(0, LISTED).map(({ name, defect, chance }) => `  ${percent(chance)} ${name} (${defect})`),
+  ...(warnings.some(isCall) ? [`Call first: ${callsOf(warnings).join(', ')}. The film can wait.`] : []),
   ...warnings.map(({ title, say, isStop }) => `${isStop ? 'Stop' : 'Caution'}: ${title}. ${say}`),
   ...(now ? [`Now${now.sure ? '' : ', not sure'}: ${now.verdict}. ${now.say}`] : []),
   ...(next ? [`Next: ${nextWords(next)}`] : []),
@@ -72,6 +79,7 @@ export const tellJson = (
   likely: likely.slice(0, LISTED),
   stage,
   dangers,
+  calls: callsOf(warnings),
   stops: warnings.filter(({ isStop }) => isStop).map(({ id }) => id),
   cautions: warnings.filter(({ isStop }) => !isStop).map(({ id }) => id),
   now,

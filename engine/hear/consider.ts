@@ -9,6 +9,7 @@ import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked
 import type { Heard } from './heard.ts';
 import type { ActWords, FreshWay, Mind, ToldFacts, ToldRule } from './mind.ts';
 import { isSprayedAlready } from './past-step.ts';
+import { isCall } from './reply-safety.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
 export type NextAsked =
@@ -114,15 +115,21 @@ const questionNext = (mind: Mind, question: string | undefined): NextAsked | und
 const ageIsOpen = (told: ToldFacts): boolean =>
   told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
 
-/** How pressing a rule is: harm under way first, stops, cautions, and last what belongs to a step that is over. */
-const rankOf = (rule: ToldRule, isOver: boolean): number =>
-  rule.atOnce ? (rule.isStop ? 0 : 1) : isOver ? 4 : rule.isStop ? 2 : 3;
+/**
+ * How pressing a rule is: where somebody has to be called, then harm under way, stops, cautions, and last what belongs to
+ * a step that is over; of each the stops first.
+ */
+const rankOf = (rule: ToldRule, isOver: boolean): number => {
+  const pressing = isCall(rule) ? 0 : rule.atOnce ? 1 : isOver ? 3 : 2;
+  return 2 * pressing + (rule.isStop || pressing === 3 ? 0 : 1);
+};
 
 /** The step that the rule guards is told as over, and no harm of it is under way. */
 const isOverFor = (rule: ToldRule, heard: Heard | undefined, isDry: boolean): boolean =>
   heard !== undefined &&
   rule.done !== undefined &&
   !rule.atOnce &&
+  !isCall(rule) &&
   (rule.ofStep
     ? !isDry && isSprayedAlready(heard.text)
     : heard.dangers.some((one) => one.rule === rule.id && one.past === true));
@@ -152,10 +159,11 @@ const warningsOf = (mind: Mind, told: ToldFacts, heard: Heard | undefined): read
   // What words call for is told of, whatever else fires it.
   const called = new Set(said.map(({ id }) => id));
   return [...said, ...fired.filter(({ id }) => !called.has(id))]
-    .map(({ atOnce, ...rule }): ToldRule => {
-      const urgent = heard?.urgent.flatMap((one) => (one.rule === rule.id ? (atOnce?.[one.at] ?? []) : []));
-      const cases = urgent && [...new Set(urgent)];
-      return { ...rule, ...(cases?.length && { atOnce: cases }) };
+    .map(({ atOnce, calls: own = [], callsAtOnce, ...rule }): ToldRule => {
+      const told = heard?.urgent.filter((one) => one.rule === rule.id) ?? [];
+      const cases = [...new Set(told.flatMap(({ at }) => atOnce?.[at] ?? []))];
+      const calls = [...new Set([...own, ...told.flatMap(({ at }) => callsAtOnce?.[at] ?? [])])];
+      return { ...rule, ...(cases.length && { atOnce: cases }), ...(calls.length && { calls }) };
     })
     .map((rule) => (isOverFor(rule, heard, isDry) ? past(rule) : rule))
     .map((rule) => ({ rule, rank: rankOf(rule, isBehind(rule, isDry)) }))

@@ -1,10 +1,9 @@
 import type { CallPlace } from '#engine/model/calls.ts';
+import { NUMBERS } from '#engine/model/whom.ts';
 import { telOf } from './calls.ts';
 
 /** A number that is called in an emergency: the US one, or a free line with its area code. */
 const NUMBER = /(\b911\b|\b1(?:-\d{3}){2}-\d{4}\b)/;
-const EMERGENCY = '911';
-const POISON = '1-800-222-1222';
 
 /** A stretch of a text; a number that can be dialed has its address. */
 type Stretch = { readonly text: string; readonly tel?: string };
@@ -14,7 +13,12 @@ const insteadOf = (
   number: string,
   place: Pick<CallPlace, 'emergency' | 'poison'> | undefined,
 ): string | undefined => {
-  const own = number === EMERGENCY ? place?.emergency : number === POISON ? place?.poison?.number : undefined;
+  const own =
+    number === NUMBERS.emergency
+      ? place?.emergency
+      : number === NUMBERS.poison
+        ? place?.poison?.number
+        : undefined;
   return own === number ? undefined : own;
 };
 
@@ -31,12 +35,3 @@ export const dialedIn = (text: string, place?: Pick<CallPlace, 'emergency' | 'po
       { text: part, tel: telOf(part) },
     ];
   });
-
-/** Whom a text says to call: the emergency service, a poison line, or both. */
-export const callsIn = (text: string): { readonly emergency: boolean; readonly poison: boolean } => ({
-  emergency: new RegExp(`\\b${EMERGENCY}\\b`).test(text),
-  poison: text.includes(POISON),
-});
-
-/** Whether a text says whom to call: what it is about can not wait for a page to be read. */
-export const namesNumber = (text: string): boolean => NUMBER.test(text);

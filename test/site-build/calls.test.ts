@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readCalls } from '../../content/tools/calls.ts';
 import { regionOf } from '../../site/client/shared/zones.ts';
 import { telOf } from '../../site/shared/calls.ts';
-import { callsIn, dialedIn } from '../../site/shared/dialed.ts';
+import { dialedIn } from '../../site/shared/dialed.ts';
 import { leadOf, ordersIn, waysOf } from '../../site/shared/sentences.ts';
 
 const { places } = readCalls('.');
@@ -12,19 +12,6 @@ const placeOf = (zone: string, languages: readonly string[]) => {
   return places.find(({ regions }) => region !== undefined && regions.includes(region));
 };
 const placeAt = (zone: string, ...languages: string[]) => placeOf(zone, languages)?.place;
-
-it('knows whom a text says to call', () => {
-  expect(callsIn('Call 911 in the US, or Poison Help, 1-800-222-1222.')).toEqual({
-    emergency: true,
-    poison: true,
-  });
-  expect(callsIn('Call the fire department, 911 in the US.')).toEqual({ emergency: true, poison: false });
-  expect(callsIn('An animal poison line, in the US 1-888-426-4435.')).toEqual({
-    emergency: false,
-    poison: false,
-  });
-  expect(callsIn('Lay 9110 cloths flat.')).toEqual({ emergency: false, poison: false });
-});
 
 describe('where a device seems to be', () => {
   // Zones by the time zone database, regions by ISO 3166-1.

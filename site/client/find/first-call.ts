@@ -1,5 +1,6 @@
 import type { ToldRule } from '#engine/hear.ts';
 import type { CallPlace } from '#engine/model/calls.ts';
+import { numbersIn } from '#engine/model/whom.ts';
 import { dialedIn } from '../../shared/dialed.ts';
 import { sentencesOf } from '../../shared/sentences.ts';
 import { ruleUrl } from '../../shared/urls.ts';
@@ -11,12 +12,14 @@ const FEW = 2;
 
 /** What has happened already, before any page: the number, what to do at once, and the way to the rest. */
 export const firstCall = (
-  { id, say, title }: ToldRule,
+  { id, say, title, atOnce = [] }: ToldRule,
   places: readonly CallPlace[],
   few = FEW,
 ): HTMLElement => {
   const here = placeHere(places);
-  const orders = sentencesOf(say)
+  // Where only the words of a case tell whom to call, they come first.
+  const first = numbersIn(say).length ? say : [...atOnce, say].join(' ');
+  const orders = sentencesOf(first)
     .slice(0, few)
     .map((says) =>
       element(

@@ -1,8 +1,7 @@
 import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
 import { isSilent } from '#engine/hear/silent.ts';
-import { consider, flawWords, hear, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
+import { consider, flawWords, hear, isCall, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
 import { EAR } from '../../shared/data-files.ts';
-import { namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
 import { whichUrl } from '../shared/which-url.ts';
@@ -38,9 +37,12 @@ export const loadEar = fetchedOnce(EAR);
 export const hearWords = async (words: string): Promise<HeardWords> => {
   const [{ hearing, mind, places }, index] = await Promise.all([loadEar(), loadIndex()]);
   const heard = hear(hearing, words);
-  const called = mind.dangers.filter(({ id }) => heard.dangers.some(({ rule }) => rule === id));
-  const call = called.find(({ say }) => namesNumber(say));
-  const { likely } = consider(mind, { told: {}, heard, words: flawWords(index, mind, words, heard) });
+  const { likely, warnings } = consider(mind, {
+    told: {},
+    heard,
+    words: flawWords(index, mind, words, heard),
+  });
+  const call = warnings.find(isCall);
   const named = namedFlaws(mind, index, heard, likely).filter(({ denied }) => !denied);
   const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
   const isStory =

@@ -1,6 +1,7 @@
 import { createContext } from 'preact';
 import { useContext, useRef, useState } from 'preact/hooks';
 import type { CallPlace } from '#engine/model/calls.ts';
+import type { Whom } from '#engine/model/whom.ts';
 import { placeName, poisonName, telOf } from '../../shared/calls.ts';
 import { dialedIn } from '../../shared/dialed.ts';
 
@@ -25,13 +26,13 @@ export const Dialed = ({ text }: { readonly text: string }) => (
 /** Whom to call: the numbers of where she seems to be, with all others a tap away. Where that is not known, all stand. */
 export const Calls = ({
   places,
-  emergency,
-  poison,
+  whom,
 }: {
   readonly places: readonly CallPlace[];
-  readonly emergency: boolean;
-  readonly poison: boolean;
+  readonly whom: readonly Whom[];
 }) => {
+  const emergency = whom.includes('emergency');
+  const poison = whom.includes('poison');
   const here = useContext(Here);
   const [all, setAll] = useState(false);
   const list = useRef<HTMLUListElement>(null);

@@ -11,6 +11,7 @@ import {
   type Heard,
   type Hearing,
   hear,
+  isCall,
   type Mind,
   type Reply,
   reply,
@@ -18,7 +19,6 @@ import {
 } from '#engine/hear.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { EAR, FIND_INDEX } from '../../shared/data-files.ts';
-import { namesNumber } from '../../shared/dialed.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { defectUrl, hitUrl, nowUrl, ruleUrl, TELL } from '../../shared/urls.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
@@ -83,10 +83,7 @@ export const isWhich = ({
   named,
   considered,
 }: Pick<Understood, 'heard' | 'named' | 'considered'>): boolean =>
-  heard.asksWhich &&
-  !named.length &&
-  considered.stage === undefined &&
-  !considered.warnings.some(({ say }) => namesNumber(say));
+  heard.asksWhich && !named.length && considered.stage === undefined && !considered.warnings.some(isCall);
 
 /** Nothing of a coat, a flaw or a time was told, nor tapped: the words look for a page. */
 export const hearsNothing = ({ heard, named, considered, page }: Omit<Understood, 'answer'>): boolean =>

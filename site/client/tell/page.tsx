@@ -1,6 +1,5 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { answerTo, byTime } from '#engine/hear.ts';
-import { namesNumber } from '../../shared/dialed.ts';
+import { answerTo, byTime, isCall } from '#engine/hear.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
@@ -96,7 +95,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     answered({ ...state, told: rest, off: [...new Set([...state.off, name])] });
   };
   /** What has happened can not wait; the film can. */
-  const calls = found?.considered.warnings.some(({ say }) => namesNumber(say)) ?? false;
+  const calls = found?.considered.warnings.some(isCall) ?? false;
   const which = found !== undefined && isWhich(found);
   const page = which
     ? { url: whichUrl(found.heard.facts), title: 'Which top coat for it?', says: 'One kind, with its reason' }

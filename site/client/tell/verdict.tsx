@@ -1,6 +1,5 @@
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
-import type { Considered, Heard, Mind, ToldRule } from '#engine/hear.ts';
-import { callsIn, namesNumber } from '../../shared/dialed.ts';
+import { type Considered, type Heard, isCall, type Mind, type ToldRule } from '#engine/hear.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, ordersIn } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
@@ -11,9 +10,7 @@ import { LIKELY, thisMinute } from './words.ts';
 
 /** Whether what to do now is sure enough to be said: nothing is lost by leaving a film alone that is not dry. */
 export const isFirm = ({ now, stage, warnings }: Considered): boolean =>
-  now !== undefined &&
-  (now.sure || stage === 'wet' || stage === 'setting') &&
-  !warnings.some(({ say }) => namesNumber(say));
+  now !== undefined && (now.sure || stage === 'wet' || stage === 'setting') && !warnings.some(isCall);
 
 type Props = {
   readonly considered: Considered;
@@ -44,7 +41,7 @@ const AtOnce = ({ rule: { atOnce = [] } }: { readonly rule: ToldRule }) => (
 const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places: Ear['places'] }) => (
   <section class="stop-rule">
     <h2 class="unseen">{rule.title}</h2>
-    <Calls places={places} {...callsIn(rule.say)} />
+    <Calls places={places} whom={rule.calls ?? []} />
     <AtOnce rule={rule} />
     <ul class="orders stop">
       {ordersIn(rule.say).map((says) => {
@@ -120,7 +117,7 @@ const AlsoNamed = ({
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
 export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, coat }: Props) => {
   const { warnings, now, stage, likely } = considered;
-  const call = warnings.filter(({ say }) => namesNumber(say));
+  const call = warnings.filter(isCall);
   const fresh = stage === 'wet' || stage === 'setting';
   /** It only has to dry on: what she wants to know is when. */
   const dries = stage === 'dry-to-touch' && now !== undefined && !now.remedy;
