@@ -1,7 +1,13 @@
 import { REFERENCE_CLIMATE, sameClimate } from '../calc/drying/climate.ts';
 import { dryingOf } from '../calc/drying/figures.ts';
 import type { Label } from '../calc/drying/label.ts';
-import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
+import {
+  MILESTONE_WORDS,
+  MILESTONES,
+  type Milestone,
+  PRINTED,
+  type Printed,
+} from '../calc/drying/milestone.ts';
 import { sayDegrees } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
 import { sayShort } from '../plain/say-span.ts';
@@ -44,7 +50,7 @@ export const askAboutLabel = (product: ClockProduct, label: Label | undefined): 
 
 /** What a time on the can becomes in this air and film. */
 export type LabelHere = {
-  readonly milestone: Milestone;
+  readonly milestone: Printed;
   /** Minutes since the coat was laid, on the can and here. */
   readonly told: Span;
   readonly here: Span;
@@ -65,7 +71,7 @@ export const labelHere = (
   const where = coat.label?.climate
     ? `at the can’s ${can}`
     : `at ${can}, since the can’s own air is not told`;
-  return MILESTONES.flatMap((milestone) => {
+  return PRINTED.flatMap((milestone) => {
     const told = coat.label?.minutes[milestone];
     const moment = moments[milestone];
     if (!told || !moment) return [];

@@ -1,7 +1,7 @@
 import { AIR_CELSIUS } from '../calc/air.ts';
 import { outsideClimate } from '../calc/drying/climate.ts';
 import { outsideLabel } from '../calc/drying/label.ts';
-import { MILESTONE_WORDS, MILESTONES, type Milestone } from '../calc/drying/milestone.ts';
+import { MILESTONE_WORDS, PRINTED, type Printed } from '../calc/drying/milestone.ts';
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import { FACTS, isInFact } from '../model/facts.ts';
@@ -22,7 +22,7 @@ export type CoatField =
   | 'amount'
   | 'applicator'
   | 'night'
-  | `label-${Milestone}`;
+  | `label-${Printed}`;
 
 /** What is wrong with one field. Only a slip of the pen stops the clock; bad weather is told and no time promised. */
 export type CoatFault = { readonly field: CoatField; readonly says: string; readonly stops: boolean };
@@ -32,7 +32,7 @@ const FIELDS: Readonly<Record<string, CoatField>> = {
   'relative humidity': 'relativeHumidity',
   'surface temperature': 'surfaceCelsius',
   ...Object.fromEntries(
-    MILESTONES.map((milestone) => [MILESTONE_WORDS[milestone], `label-${milestone}` as const]),
+    PRINTED.map((milestone) => [MILESTONE_WORDS[milestone], `label-${milestone}` as const]),
   ),
 };
 

@@ -1,5 +1,6 @@
 import type { Widening } from '../calc/drying/coat.ts';
 import { dryingOf } from '../calc/drying/figures.ts';
+import { handling } from '../calc/drying/handling.ts';
 import { type History, steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
@@ -34,7 +35,11 @@ export type Running = {
   readonly stage: Stage;
   /** `probably` while it may already be one stage further. */
   readonly sureness: 'surely' | 'probably';
-  readonly moments: Readonly<Record<ChainMilestone, Moment>> & { readonly 'sand-if-beyond'?: Moment };
+  readonly moments: Readonly<Record<ChainMilestone, Moment>> & {
+    readonly 'sand-if-beyond'?: Moment;
+    /** From when it may be handled, where the can says so. */
+    readonly handle?: Moment;
+  };
   /** Until the film is dry to touch; nothing once it surely is. */
   readonly handsOff: Moment | undefined;
   /** False for a finish in the wood, which is buffed between coats. */
@@ -98,19 +103,24 @@ const airOf = (coat: LaidCoat): History =>
   coat.night ? airAfter(USUAL_NIGHT, coat, coat.night, calendarIn()) : steady(climateOf(coat));
 
 const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number, products: Products) => {
-  const found = drying({
+  const laid = {
     product: dryingOf(product),
     ...(coat.label && { label: coat.label }),
     history: airOf(coat),
     relativeThickness: filmOf(product, coat, products),
     elapsedMinutes: Math.max(0, now - coat.laidAt) / MINUTE_MS,
-  });
+  };
+  const found = drying(laid);
   if (!found.ok) return found;
+  const handled = handling(laid);
+  if (handled && !handled.ok) return handled;
   const moments = Object.fromEntries(
-    [...found.value.times].map(([milestone, { from, to, reasons }]) => [
-      milestone,
-      { from: coat.laidAt + from * MINUTE_MS, to: coat.laidAt + to * MINUTE_MS, reasons },
-    ]),
+    [...found.value.times, ...(handled ? [['handle', handled.value] as const] : [])].map(
+      ([milestone, { from, to, reasons }]) => [
+        milestone,
+        { from: coat.laidAt + from * MINUTE_MS, to: coat.laidAt + to * MINUTE_MS, reasons },
+      ],
+    ),
   ) as Running['moments'];
   return answer({ ...found.value, moments });
 };

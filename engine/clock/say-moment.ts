@@ -1,4 +1,4 @@
-import type { Milestone } from '../calc/drying/milestone.ts';
+import type { Printed } from '../calc/drying/milestone.ts';
 import type { Moment } from './reading.ts';
 import { sayInstant, saySpan, type TimeStyle } from './say-time.ts';
 
@@ -7,7 +7,7 @@ import { sayInstant, saySpan, type TimeStyle } from './say-time.ts';
  * the early end alone, which is the day to keep to.
  */
 export const sayMoment = (
-  milestone: Milestone,
+  milestone: Printed,
   { from, to }: Pick<Moment, 'from' | 'to'>,
   now: number,
   style: TimeStyle,

@@ -1,7 +1,7 @@
 import { AIR_CELSIUS } from '../calc/air.ts';
 import { type Label, LONGEST_LABEL_MINUTES } from '../calc/drying/label.ts';
 import { MECHANISMS } from '../calc/drying/mechanism.ts';
-import { MILESTONES } from '../calc/drying/milestone.ts';
+import { PRINTED } from '../calc/drying/milestone.ts';
 import { AMOUNT, LATEST_INSTANT, MOST } from '../model/card-limits.ts';
 import { FACTS } from '../model/facts.ts';
 import { FAMILIES } from '../model/family.ts';
@@ -59,7 +59,7 @@ const isLabel = (value: unknown): value is Label =>
   isRecord(value) &&
   isRecord(value['minutes']) &&
   Object.entries(value['minutes']).every(
-    ([milestone, span]) => isOneOf(MILESTONES, milestone) && isFromTo(span, 0, LONGEST_LABEL_MINUTES),
+    ([milestone, span]) => isOneOf(PRINTED, milestone) && isFromTo(span, 0, LONGEST_LABEL_MINUTES),
   ) &&
   maybe(value['climate'], isClimate) &&
   maybe(value['limits'], isLimits);

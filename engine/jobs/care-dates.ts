@@ -1,4 +1,5 @@
 import { dryingOf } from '../calc/drying/figures.ts';
+import { handling } from '../calc/drying/handling.ts';
 import { type History, steady } from '../calc/drying/history.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
@@ -8,7 +9,8 @@ import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from
 import { airAfter, type Calendar } from '../clock/nights.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
-import { DAY_MIN, MINUTE_MS, type Stretch } from '../plain/time.ts';
+import type { Span } from '../plain/span.ts';
+import { DAY_MIN, later, MINUTE_MS, type Stretch } from '../plain/time.ts';
 import { type Dates, datesOf } from '../schedule/dates.ts';
 import { coatsInOrder, laidCoatOf } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
@@ -32,21 +34,29 @@ export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing' | 'night'>;
 
 const none = (says: string): CareDates => ({ kind: 'none', says });
 
-type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>>;
+type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>> & {
+  /** From when it may be handled, where the can says so. */
+  readonly handle?: Stretch;
+};
 
 /** When one coat reaches each moment in this air. The label wins: its times are least ones, for an ordinary coat. */
 const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Result<Moments> => {
   const { label, laidAt } = coat;
-  const found = drying({
+  const laid = {
     product: dryingOf(product),
     ...(label && { label }),
     history,
     relativeThickness: relativeThicknessOf(product, coat),
     elapsedMinutes: 0,
-  });
+  };
+  const found = drying(laid);
   if (!found.ok) return found;
-  const moment = (which: keyof Moments): Stretch => {
-    const time = found.value.times.get(which) ?? { from: 0, to: 0 };
+  const handled = handling(laid);
+  if (handled && !handled.ok) return handled;
+  const moment = (
+    which: keyof Moments,
+    time: Span = (which !== 'handle' && found.value.times.get(which)) || { from: 0, to: 0 },
+  ): Stretch => {
     const least = label?.minutes[which];
     // As in the schedule: no warmth and no thin film brings full cure forward.
     const promised = which === 'cure' ? product['cure-days'][1] * DAY_MIN : 0;
@@ -55,16 +65,15 @@ const momentsIn = (history: History, coat: LaidCoat, product: ClockProduct): Res
       to: laidAt + Math.max(time.to, least?.to ?? promised) * MINUTE_MS,
     };
   };
-  return answer({ recoat: moment('recoat'), 'light-use': moment('light-use'), cure: moment('cure') });
+  return answer({
+    recoat: moment('recoat'),
+    'light-use': moment('light-use'),
+    cure: moment('cure'),
+    ...(handled && { handle: moment('handle', handled.value) }),
+  });
 };
 
-/** The later of both, at either end: a piece waits for all of its coats. */
-const latest = (one: Stretch, two: Stretch): Stretch => ({
-  from: Math.max(one.from, two.from),
-  to: Math.max(one.to, two.to),
-});
-
-/** When the piece reaches each moment: with its top coat, but used and cured no sooner than any coat below. */
+/** When the piece reaches each moment: with its top coat, but used and cured no sooner than any coat below: it waits for all. */
 const ofPiece = (
   air: (coat: LaidCoat) => History,
   top: LaidCoat,
@@ -79,9 +88,9 @@ const ofPiece = (
     const found = known && momentsIn(air(coat), coat, known);
     if (!found?.ok) continue;
     all = {
-      recoat: all.recoat,
-      'light-use': latest(all['light-use'], found.value['light-use']),
-      cure: latest(all.cure, found.value.cure),
+      ...all,
+      'light-use': later(all['light-use'], found.value['light-use']),
+      cure: later(all.cure, found.value.cure),
     };
   }
   return answer(all);
@@ -121,7 +130,14 @@ export const datesOfCard = (
   if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem, units)}`);
   const use = { kind: card.kind, trials: trialsOf(card), label };
   const dates = (at: Moments) =>
-    datesOf(plan, use, product.family, { to: last.laidAt, recoat: at.recoat }, at['light-use'], at.cure);
+    datesOf(
+      plan,
+      use,
+      product.family,
+      { to: last.laidAt, recoat: at.recoat, handle: at.handle },
+      at['light-use'],
+      at.cure,
+    );
   const [early, sure] = [dates(even.value), dates(late.value)];
   const wide = early.fullUse.to < sure.fullUse.to || early.lightUse.to < sure.lightUse.to;
   return {

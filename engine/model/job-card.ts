@@ -42,7 +42,10 @@ const Climate = z.strictObject({
 
 /** What the can says. Times in minutes since the coat was laid. */
 const CanLabel = z.strictObject({
-  minutes: z.partialRecord(z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond']), Span),
+  minutes: z.partialRecord(
+    z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond', 'handle']),
+    Span,
+  ),
   climate: Climate.optional(),
   limits: z.strictObject({ celsius: Span.optional(), relativeHumidity: Span.optional() }).optional(),
   squareMetersPerLiter: z.number().min(0.01).max(10_000).optional(),

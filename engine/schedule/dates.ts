@@ -27,7 +27,7 @@ export const datesOf = (
   plan: Pick<Plan, 'careful' | 'handle' | 'airing'>,
   job: Use,
   family: Family,
-  end: { readonly to: number; readonly recoat: Stretch },
+  end: { readonly to: number; readonly recoat: Stretch; readonly handle?: Stretch | undefined },
   light: Stretch,
   cure: Stretch,
 ): Dates => {
@@ -35,7 +35,7 @@ export const datesOf = (
   // A can that gives a cure time knows its film; without one the careful figure holds.
   const least = careful && !job.label?.minutes.cure ? end.to + plan.careful.days * DAY_MS : 0;
   const strict = job.trials.some((trial) => trial === 'child' || trial === 'food' || job.wear === 'high');
-  const handle = Math.max(end.to + plan.handle.hours * HOUR_MS, end.recoat.to);
+  const handle = Math.max(end.handle?.to ?? end.to + plan.handle.hours * HOUR_MS, end.recoat.to);
   // What may not be lifted yet is not used either, however early the film may be ready.
   const lightUse = noSooner(light, handle);
   const fullUse = noSooner(cure, Math.max(least, lightUse.from));

@@ -1,11 +1,13 @@
 import { dryingOf } from '../calc/drying/figures.ts';
-import type { ChainMilestone, Milestone } from '../calc/drying/milestone.ts';
+import { handling } from '../calc/drying/handling.ts';
+import type { ChainMilestone, Printed } from '../calc/drying/milestone.ts';
 import { slowing } from '../calc/drying/slowing.ts';
 import type { Slowing } from '../calc/drying/slowing-range.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Result } from '../calc/quantity.ts';
 import { relativeFilm } from '../clock/coat.ts';
 import { historyFrom, nightOf, nightsIn } from '../clock/nights.ts';
+import type { Span } from '../plain/span.ts';
 import { DAY_MIN, MINUTE_MS, type Stretch } from '../plain/time.ts';
 import type { Laying } from './layings.ts';
 import type { Planning } from './planning.ts';
@@ -13,7 +15,11 @@ import type { Planning } from './planning.ts';
 /** Days of day and night reckoned after a coat; what is still not over then goes on as by day. */
 const HORIZON = { between: 14, last: 90 } as const;
 
-export type Dried = Readonly<Record<ChainMilestone, Stretch>> & { readonly 'sand-if-beyond'?: Stretch };
+export type Dried = Readonly<Record<ChainMilestone, Stretch>> & {
+  readonly 'sand-if-beyond'?: Stretch;
+  /** From when it may be handled, where the can says so. */
+  readonly handle?: Stretch;
+};
 
 /** What a plan has told of a coat that dries: of the build the wet film alone, µm. */
 type Drying = Omit<Planning, 'build'> & { readonly build: Pick<Planning['build'], 'wet'> };
@@ -30,17 +36,23 @@ export const driedAt = (
 ): Result<Dried> => {
   const { label } = job;
   const thickness = relativeFilm(product, job.applicator, build.wet);
-  const found = drying({
+  const laid = {
     product: dryingOf(product),
     ...(label && { label }),
     history: historyFrom(plan, job, calendar, laidTo, HORIZON[which]),
     relativeThickness: Math.min(Math.max(thickness, 0.1), 10),
     elapsedMinutes: 0,
-  });
+  };
+  const found = drying(laid);
   if (!found.ok) return found;
-  const { times } = found.value;
-  const promised = (milestone: Milestone) => (milestone === 'cure' ? product['cure-days'][1] * DAY_MIN : 0);
-  const moments = [...times].map(([milestone, { from, to }]) => {
+  const handled = handling(laid);
+  if (handled && !handled.ok) return handled;
+  const times: readonly (readonly [Printed, Span])[] = [
+    ...found.value.times,
+    ...(handled ? [['handle', handled.value] as const] : []),
+  ];
+  const promised = (milestone: Printed) => (milestone === 'cure' ? product['cure-days'][1] * DAY_MIN : 0);
+  const moments = times.map(([milestone, { from, to }]) => {
     // A deadline must not move out; all else must not come in.
     const least =
       milestone === 'open' || milestone === 'sand-if-beyond' ? undefined : label?.minutes[milestone];

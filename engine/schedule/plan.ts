@@ -63,7 +63,14 @@ export const schedule = (
   if (!laid.ok) return refuse(laid.no);
   const { coats, nights, openMinutes, last, tops } = laid.value;
   const latest = (moment: 'light-use' | 'cure') => latestOf(tops.map(({ dried }) => dried[moment]));
-  const dates = datesOf(plan, job, product.family, last.coat, latest('light-use'), latest('cure'));
+  const dates = datesOf(
+    plan,
+    job,
+    product.family,
+    { ...last.coat, handle: last.dried.handle },
+    latest('light-use'),
+    latest('cure'),
+  );
   const steps = [...base.value.steps, ...laid.value.steps, ...stepsAfter(planning, last.coat, dates)];
   return {
     ...reckoned,

@@ -1,6 +1,6 @@
-import type { Label } from '../calc/drying/label.ts';
+import type { Printed } from '../calc/drying/milestone.ts';
 import { answer, type Result } from '../calc/quantity.ts';
-import { DAY_HOURS, type Stretch } from '../plain/time.ts';
+import { DAY_HOURS, later, type Stretch } from '../plain/time.ts';
 import { isFor } from './build.ts';
 import { type Dried, driedAt } from './dry.ts';
 import type { CanLabel, Turning } from './job.ts';
@@ -9,7 +9,7 @@ import type { Planning } from './planning.ts';
 type Ends = readonly [from: number, to: number];
 
 /** What the can says but for these moments. */
-const without = (label: CanLabel | undefined, ...moments: readonly (keyof Label['minutes'])[]) =>
+const without = (label: CanLabel | undefined, ...moments: readonly Printed[]) =>
   label && {
     ...label,
     minutes: Object.fromEntries(
@@ -35,16 +35,16 @@ const hardSooner = (planning: Planning, laidTo: number, [from, to]: Ends): Resul
 const hardLater = (planning: Planning, laidTo: number, [from, to]: Ends): Result<Stretch> => {
   const { job, product } = planning;
   const changed = { ...product, 'light-use-days': [from / DAY_HOURS, to / DAY_HOURS] as [number, number] };
-  const label = without(job.label, 'light-use', 'cure');
+  const label = without(job.label, 'light-use', 'cure', 'handle');
   const dried = driedAt({ ...planning, product: changed, job: { ...job, label } }, laidTo, 'between');
   return dried.ok ? answer(dried.value['light-use']) : dried;
 };
 
 /**
  * When a part can be turned so that this coat lies on points, epoch milliseconds: dry to the touch is not enough. After
- * each coat it is by what data sheets print for handling, else once it takes the next coat; a can that tells when it
- * does counts as it stands, and no table brings that forward. With all its coats a face lies longer, and waits longer.
- * What is wiped off has nothing that a point could print.
+ * each coat it is by what the can prints for handling, else by what data sheets do, else once it takes the next coat; a
+ * can that tells when it does counts as it stands, and no table brings that forward. With all its coats a face lies
+ * longer, and waits longer, whatever its can says of one coat. What is wiped off has nothing that a point could print.
  */
 export const turnableAt = (
   planning: Planning,
@@ -55,8 +55,10 @@ export const turnableAt = (
   const { plan, product } = planning;
   if (turned === 'each-face') {
     const { hours } = plan.turn['all-coats'];
-    return hardLater(planning, laidTo, [hours, hours]);
+    const hard = hardLater(planning, laidTo, [hours, hours]);
+    return hard.ok && dried.handle ? answer(later(hard.value, dried.handle)) : hard;
   }
+  if (dried.handle) return answer(dried.handle);
   const hours = plan.turn.handled.find((row) => isFor(row, product))?.hours;
   if (!hours) return answer(dried.recoat);
   if (hours[1] === 0) return answer({ from: laidTo, to: laidTo });

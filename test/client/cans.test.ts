@@ -61,6 +61,19 @@ it('goes from the clock into the plan and back, in the units of the form', () =>
   expect(asDraft(COAT_FIELDS, kept(CLOCK), { units: 'metric' })['label-air']).toBe('25');
 });
 
+it('carries the time to handle between clock and plan; one kept before there was such a field leaves it empty', () => {
+  const can = kept({ ...CLOCK, 'label-handle': '5', 'label-handle-to': '9' });
+  expect(asDraft(PLAN_FIELDS, can, { units: 'us' })['can-handle']).toBe('5');
+  expect(asDraft(COAT_FIELDS, can, { units: 'us' })).toMatchObject({
+    'label-handle': '5',
+    'label-handle-to': '9',
+  });
+  const plan = kept({ units: 'us', product: 'shellac', 'can-handle': '1' });
+  expect(asDraft(COAT_FIELDS, plan, { units: 'us' })['label-handle']).toBe('1');
+  const older = { ...can, says: { 'label-touch': '240' } };
+  expect(asDraft(PLAN_FIELDS, older, { units: 'us' })).toMatchObject({ 'can-handle': '' });
+});
+
 it('takes one of the same name for the same can, the newest on top', () => {
   const [one, two] = [kept(CLOCK, 'Blue'), { ...kept(CLOCK, 'Red'), id: 'b' }];
   const again = { ...kept({ ...CLOCK, 'label-touch': '60' }, 'blue'), id: 'c' };

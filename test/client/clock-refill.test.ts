@@ -39,6 +39,10 @@ it('changes what is typed over, and that alone', () => {
     coats: 3,
     minutes: { open: { from: 5, to: 9 }, recoat: { from: 180, to: 240 } },
   });
+  expect(typed(one, false, { 'label-handle': '2' }).label?.minutes).toEqual({
+    ...label.minutes,
+    handle: { from: 120, to: 120 },
+  });
   expect(typed(one, false, { hardener: 'isocyanate' })).toEqual({ ...one, hardener: 'isocyanate' });
   const hardened = { ...one, hardener: 'acid' as const };
   expect(typed(hardened, false, { air: '21.37' })).toEqual({ ...hardened, celsius: 21.37 });

@@ -43,6 +43,14 @@ describe('the form of a plan', () => {
     expect(faultsOf({ hardener: 'glue' })).toEqual(['hardener']);
   });
 
+  it('hands on from when the can lets it be handled, and tells of one that can not be', () => {
+    const { minutes } = readJob({ ...DRESSER, 'can-handle': '5' }, NOW).job?.label ?? {};
+    expect(minutes).toEqual({ handle: { from: 300, to: 300 } });
+    // Dry to the touch after ten hours, and handled after five.
+    expect(faultsOf({ 'can-touch': '600', 'can-handle': '5' })).toEqual(['can-handle']);
+    expect(faultsOf({ 'can-touch': '600', 'can-recoat': '5' })).toEqual(['can-recoat']);
+  });
+
   it('hands on which parts are coated on both faces, of those that are there', () => {
     const both = (change: Readonly<Record<string, string>>) =>
       readJob({ ...DRESSER, ...change }, NOW).job?.both;

@@ -3,18 +3,18 @@ import { DAY_MIN } from '../../plain/time.ts';
 import { outside, type Refused, refuse } from '../quantity.ts';
 import type { Climate } from './climate.ts';
 import type { DryingProduct, Figures, Limits } from './figures.ts';
-import { CHAIN, MILESTONE_WORDS, MILESTONES, type Milestone } from './milestone.ts';
+import { CHAIN, MILESTONE_WORDS, MILESTONES, type Printed } from './milestone.ts';
 
 /** What the can says. Its times win over the product's, and hold in its own climate, 23 °C and 50 % if not given. */
 export type Label = {
-  readonly minutes: Readonly<Partial<Record<Milestone, Span>>>;
+  readonly minutes: Readonly<Partial<Record<Printed, Span>>>;
   readonly climate?: Climate;
   readonly limits?: Partial<Limits>;
 };
 
 const refuseTime = (
   code: 'label-not-positive' | 'label-out-of-order',
-  milestone: Milestone,
+  milestone: Printed,
   value: number,
   min: number,
 ): Refused =>
@@ -29,44 +29,60 @@ const refuseTime = (
 
 /** No can prints a shorter time, minutes, nor a longer one for these. */
 const LEAST_MINUTES = 0.1;
-const MOST_LABEL_MINUTES: Readonly<Record<Milestone, number>> = {
+const MOST_LABEL_MINUTES: Readonly<Record<Printed, number>> = {
   open: 2 * DAY_MIN,
   touch: 30 * DAY_MIN,
   recoat: 90 * DAY_MIN,
   'light-use': 365 * DAY_MIN,
   cure: 1000 * DAY_MIN,
   'sand-if-beyond': 365 * DAY_MIN,
+  handle: 90 * DAY_MIN,
 };
 /** The longest time that any can prints, minutes. */
 export const LONGEST_LABEL_MINUTES = Math.max(...Object.values(MOST_LABEL_MINUTES));
 
 /** Refuses a time that no can prints; zero and less is told apart. */
-const beyondCans = (milestone: Milestone, { from, to }: Span): Refused | undefined => {
+const beyondCans = (milestone: Printed, { from, to }: Span): Refused | undefined => {
   const range = (value: number) =>
     outside([MILESTONE_WORDS[milestone], value, LEAST_MINUTES, MOST_LABEL_MINUTES[milestone], 'min']);
   return range(from) ?? range(to);
 };
+
+/** Refuses a time that is not above zero, that no can prints, or that is reversed. */
+const impossible = (moment: Printed, time: Span): Refused | undefined => {
+  if (!(time.from > 0)) return refuseTime('label-not-positive', moment, time.from, 0);
+  const beyond = beyondCans(moment, time);
+  if (beyond) return beyond;
+  return time.to >= time.from ? undefined : refuseTime('label-out-of-order', moment, time.to, time.from);
+};
+
+/** Refuses a time that comes before one that it can not come before. */
+const before = (moment: Printed, time: Span, floor: Span | undefined): Refused | undefined => {
+  if (!floor) return undefined;
+  if (time.from < floor.from) return refuseTime('label-out-of-order', moment, time.from, floor.from);
+  return time.to < floor.to ? refuseTime('label-out-of-order', moment, time.to, floor.to) : undefined;
+};
+
+/** What is handled is dry to the touch, and what is cured has long been handled. */
+const handledOutside = ({ handle, touch, cure }: Label['minutes']): Refused | undefined =>
+  handle &&
+  (impossible('handle', handle) ?? before('handle', handle, touch) ?? (cure && before('cure', cure, handle)));
 
 /**
  * Refuses a label time that no can prints, that is not above zero, is reversed, or comes before an earlier moment of
  * the same label.
  */
 export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
-  let before: Span | undefined;
+  let last: Span | undefined;
   for (const milestone of MILESTONES) {
     const time = minutes[milestone];
     if (!time) continue;
-    if (!(time.from > 0)) return refuseTime('label-not-positive', milestone, time.from, 0);
-    const beyond = beyondCans(milestone, time);
-    if (beyond) return beyond;
-    if (!(time.to >= time.from)) return refuseTime('label-out-of-order', milestone, time.to, time.from);
-    const floor = milestone === 'sand-if-beyond' ? minutes.recoat : before;
-    if (floor && time.from < floor.from)
-      return refuseTime('label-out-of-order', milestone, time.from, floor.from);
-    if (floor && time.to < floor.to) return refuseTime('label-out-of-order', milestone, time.to, floor.to);
-    before = time;
+    const floor = milestone === 'sand-if-beyond' ? minutes.recoat : last;
+    const refused = impossible(milestone, time) ?? before(milestone, time, floor);
+    if (refused) return refused;
+    last = time;
   }
-  return undefined;
+  return handledOutside(minutes);
 };
 
 const between = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);

@@ -9,12 +9,20 @@ export type Milestone = (typeof MILESTONES)[number];
 export const CHAIN = ['open', 'touch', 'recoat', 'light-use', 'cure'] as const satisfies readonly Milestone[];
 export type ChainMilestone = (typeof CHAIN)[number];
 
+/**
+ * What a can may print a time for: those, and from when it may be handled. That is no link of the chain: one can has it
+ * before the next coat, another behind.
+ */
+export const PRINTED = [...MILESTONES, 'handle'] as const;
+export type Printed = (typeof PRINTED)[number];
+
 /** What each moment is called in a sentence. */
-export const MILESTONE_WORDS: Readonly<Record<Milestone, string>> = {
+export const MILESTONE_WORDS: Readonly<Record<Printed, string>> = {
   open: 'end of open time',
   touch: 'time to dry to touch',
   recoat: 'time to recoat',
   'light-use': 'time to light use',
   cure: 'time to full cure',
   'sand-if-beyond': 'time beyond which to sand before recoating',
+  handle: 'time to handle',
 };

@@ -62,9 +62,13 @@ const namesOf = (running: Running, now: number) => {
     ['recoat', now >= moments.recoat.to ? next : `${next} from`],
     ['sand-if-beyond', isLateAtOnce(moments) ? always : isLate ? upper(late) : `Later than this, ${late}`],
   ] as const;
+  const handled = [['handle', 'Handle or turn it']] as const;
+  const handledLate = (moments.handle?.to ?? 0) > moments.recoat.to;
   return [
     ['touch', buff ? 'Dull: buff it' : 'Dry to the touch'],
+    ...(handledLate ? [] : handled),
     ...(last || pastMost !== undefined ? [] : coats),
+    ...(handledLate ? handled : []),
     ['light-use', 'Light use'],
     ['cure', 'Fully cured'],
   ] as const;

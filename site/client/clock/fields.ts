@@ -15,13 +15,14 @@ import {
 /** The unit that cans give each time in, its minutes, and the most of it that any can promises. */
 const ON_CAN = {
   touch: { unit: 'minutes', times: 1, most: 20_160 },
+  handle: { unit: 'hours', times: HOUR_MIN, most: 43_200 },
   recoat: { unit: 'hours', times: HOUR_MIN, most: 43_200 },
   'sand-if-beyond': { unit: 'hours', times: HOUR_MIN, most: 129_600 },
   'light-use': { unit: 'days', times: DAY_MIN, most: 129_600 },
   cure: { unit: 'days', times: DAY_MIN, most: 525_600 },
 } as const;
 type CanMilestone = keyof typeof ON_CAN;
-export const CAN_MILESTONES = ['touch', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;
+export const CAN_MILESTONES = ['touch', 'handle', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;
 
 const onCan = (milestone: CanMilestone): Field<number | undefined> => {
   const { times, ...rest } = ON_CAN[milestone];
@@ -59,6 +60,8 @@ export const COAT_FIELDS = {
   tone: maybeOneOf(FACTS['base-tone'].values),
   'label-touch': onCan('touch'),
   'label-touch-to': onCan('touch'),
+  'label-handle': onCan('handle'),
+  'label-handle-to': onCan('handle'),
   'label-recoat': onCan('recoat'),
   'label-recoat-to': onCan('recoat'),
   'label-sand-if-beyond': onCan('sand-if-beyond'),

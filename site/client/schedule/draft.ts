@@ -1,5 +1,5 @@
 import { outsideLabel } from '#engine/calc/drying/label.ts';
-import type { Milestone } from '#engine/calc/drying/milestone.ts';
+import { MILESTONE_WORDS, type Printed } from '#engine/calc/drying/milestone.ts';
 import { sayProblem } from '#engine/calc/say-problem.ts';
 import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
@@ -25,6 +25,7 @@ export const rounded = (at: number): number => Math.ceil(at / NEXT) * NEXT;
 const PARTS = ['top', 'side', 'front', 'leg'] as const satisfies readonly Part[];
 const ON_CAN = [
   ['touch', 'can-touch'],
+  ['handle', 'can-handle'],
   ['recoat', 'can-recoat'],
   ['light-use', 'can-light'],
   ['cure', 'can-cure'],
@@ -33,7 +34,7 @@ const ON_CAN = [
 const USUAL_LIMITS = { cold: 10, hot: 35, dry: 0.1 };
 
 const labelOf = (told: PlanValues): CanLabel => {
-  const minutes: Partial<Record<Milestone, { from: number; to: number }>> = {};
+  const minutes: Partial<Record<Printed, { from: number; to: number }>> = {};
   for (const [milestone, field] of ON_CAN) {
     const time = told[field];
     if (time !== undefined) minutes[milestone] = { from: time, to: time };
@@ -104,7 +105,11 @@ const contradictions = (
   if (cold !== undefined && hot !== undefined && cold >= hot)
     fault('can-hot', 'This must be above the least temperature. Check both.');
   const disorder = outsideLabel(label);
-  if (disorder) fault('can-recoat', sayProblem(disorder.problem));
+  if (disorder) {
+    const { quantity } = disorder.problem;
+    const field = ON_CAN.find(([moment]) => MILESTONE_WORDS[moment] === quantity)?.[1];
+    fault(field ?? 'can-recoat', sayProblem(disorder.problem));
+  }
   if (promised !== undefined && promised < start)
     fault('promised', 'Give a day that is not before the start, or leave it empty.');
   if (to <= from) fault('to', 'The hours must end after they begin, on the same day.');

@@ -102,6 +102,7 @@ export const PLAN_FIELDS = {
   'can-coats': optionalNumber(count('the number of coats', 12)),
   'can-per-day': optionalNumber(count('the coats a day', 12)),
   'can-touch': onCan(0.1, 20_160, 'minutes'),
+  'can-handle': onCan(0.1, 720, 'hours'),
   'can-recoat': onCan(0.1, 720, 'hours'),
   'can-light': onCan(0.04, 90, 'days'),
   'can-cure': onCan(0.04, 180, 'days'),

@@ -54,6 +54,41 @@ describe('minutes as people say them', () => {
   });
 });
 
+describe('from when it may be handled', () => {
+  const handled = (label: LaidCoat['label'], more: Partial<LaidCoat> = {}) =>
+    running(coat({ label, ...more })).moments.handle;
+  const minutes = { recoat: { from: 120, to: 120 }, handle: { from: 60, to: 90 } };
+
+  it('is told by the can alone, before the next coat or behind it', () => {
+    expect(handled(undefined)).toBeUndefined();
+    expect(handled({ minutes })).toMatchObject({ from: LAID + HOUR, to: LAID + 1.5 * HOUR });
+    const late = { ...minutes, handle: { from: 60, to: 600 } };
+    // Never before the next coat, where it may come behind it.
+    expect(handled({ minutes: late })).toMatchObject({ from: LAID + 2 * HOUR, to: LAID + 10 * HOUR });
+    const [says] = labelHere(coat({ label: { minutes } }), running(coat({ label: { minutes } }))).filter(
+      ({ milestone }) => milestone === 'handle',
+    );
+    expect(says?.says).toBe('By your can: 60–90 min.');
+  });
+
+  it('is put off by cold, and moves no other time', () => {
+    expect(handled({ minutes }, { celsius: 15 })?.to).toBeGreaterThan(LAID + 1.5 * HOUR);
+    const { handle: _, ...rest } = minutes;
+    const { handle: __, ...moments } = running(coat({ label: { minutes } })).moments;
+    expect(moments).toEqual(running(coat({ label: { minutes: rest } })).moments);
+  });
+
+  it('is refused before the touch and behind full cure', () => {
+    const faults = (more: object) =>
+      checkCoat(poly, coat({ label: { minutes: { ...minutes, ...more } } }), LAID, STYLE).map(
+        ({ field }) => field,
+      );
+    expect(faults({})).toEqual([]);
+    expect(faults({ touch: { from: 70, to: 100 } })).toEqual(['label-handle']);
+    expect(faults({ cure: { from: 120, to: 120 }, handle: { from: 200, to: 200 } })).toEqual(['label-cure']);
+  });
+});
+
 describe('a time typed from the can', () => {
   it('is asked about for each product and moment exactly where it is twice as far as all cans, by its own name', () => {
     for (const one of PRODUCTS.values()) {

@@ -61,6 +61,7 @@ const label = fc
     minutes: fc.constantFrom<object>(
       {},
       { recoat: { from: 120, to: 240 } },
+      { handle: { from: 300, to: 540 }, recoat: { from: 240, to: 240 } },
       { 'light-use': { from: 4320, to: 7200 }, cure: { from: 10080, to: 30240 } },
     ),
     squareMetersPerLiter: maybe(fc.double({ min: 2, max: 60, noNaN: true })),

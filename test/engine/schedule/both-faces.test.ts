@@ -271,6 +271,41 @@ describe('when a coat can be turned', () => {
     );
   });
 
+  // An alkyd enamel, as an advice page repeats the maker: touch 2 to 4 h, to handle 5 to 9 h, recoat after 24 h.
+  it('the can’s time to handle wins over its time to recoat and over every table', () => {
+    const label = { minutes: { touch: span(240), handle: { from: 300, to: 540 }, recoat: span(1440) } };
+    const enamel = { product: 'alkyd-varnish', applicator: 'brush', day: AIR, night: AIR } as const;
+    expect(turnedAfter({ ...enamel, label })).toBeCloseTo(9, 6);
+    const { handle: _, ...without } = label.minutes;
+    expect(turnedAfter({ ...enamel, label: { minutes: without } })).toBeCloseTo(24, 6);
+    // One that is handled later than it is coated, and one that is wiped off.
+    const water = { day: AIR, night: AIR };
+    const late = { minutes: { recoat: span(120), handle: span(600) } };
+    expect(turnedAfter({ ...water, label: late })).toBeCloseTo(10, 6);
+    const oiled = { product: 'drying-oil', applicator: 'cloth', wear: 'low', ...water } as const;
+    expect(turnedAfter({ ...oiled, label: { minutes: { handle: span(480) } } })).toBeCloseTo(8, 6);
+  });
+
+  it('the can’s time to handle is put off by cold, and brings forward no face with all its coats', () => {
+    const label = { minutes: { handle: span(120), recoat: span(240) } };
+    const cold = { celsius: 16, relativeHumidity: 0.5 };
+    expect(turnedAfter({ day: cold, night: cold, label })).toBeGreaterThan(2);
+    expect(turnedAfter({ day: AIR, night: AIR, label }, 'each-face')).toBeGreaterThanOrEqual(24);
+    const late = { minutes: { handle: span(40 * 60) } };
+    expect(turnedAfter({ day: AIR, night: AIR, label: late }, 'each-face')).toBeGreaterThanOrEqual(40);
+  });
+
+  it('the date to handle the piece with care is by the can, never before it takes a coat', () => {
+    const at = (minutes: NonNullable<Job['label']>['minutes']) => {
+      const { dates, coats } = planned(doors(undefined, { label: { ...CAN, minutes } }));
+      return (dates.handle - (coats.at(-1)?.to ?? 0)) / HOUR;
+    };
+    expect(at(CAN.minutes)).toBe(24);
+    expect(at({ ...CAN.minutes, handle: span(300) })).toBeCloseTo(5, 6);
+    expect(at({ ...CAN.minutes, handle: span(60) })).toBeCloseTo(2, 6);
+    expect(at({ ...CAN.minutes, handle: span(3 * 1440) })).toBeCloseTo(72, 6);
+  });
+
   it('what is wiped off is turned at once, a wax once it is buffed, and no wait is told', () => {
     const oiled = { product: 'drying-oil', applicator: 'cloth', wear: 'low', day: AIR, night: AIR } as const;
     expect(turnedAfter(oiled)).toBe(0);

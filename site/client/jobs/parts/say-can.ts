@@ -6,6 +6,7 @@ import { sayWholeDegrees } from '../../shared/say-units.ts';
 
 const TIMES = [
   ['touch', 'dry to the touch after'],
+  ['handle', 'handle or turn after'],
   ['recoat', 'recoat after'],
   ['sand-if-beyond', 'sand if later than'],
   ['light-use', 'light use after'],

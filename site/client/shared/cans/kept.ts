@@ -9,6 +9,7 @@ export const MOST_IN_NAME = 40;
 /** What the clock and the plan ask of a can under two names, in the same unit. */
 const SAME = [
   ['label-touch', 'can-touch'],
+  ['label-handle', 'can-handle'],
   ['label-recoat', 'can-recoat'],
   ['label-light-use', 'can-light'],
   ['label-cure', 'can-cure'],
