@@ -28,6 +28,14 @@ export const Act = z.strictObject({
   do: z.enum(DOINGS),
   say: z.string().min(12).describe('What to do now and why, in one or two short sentences.'),
   not: z.string().min(6).describe('What not to do now.'),
+  verdict: z
+    .string()
+    .min(4)
+    .max(40)
+    .optional()
+    .describe(
+      'The order in large type, where hands do it otherwise than such acts commonly say: "Buff it now".',
+    ),
   again: z
     .string()
     .min(12)

@@ -21,6 +21,7 @@ const SOFT: readonly (readonly [place: Stage | 'overdue', stage: Stage])[] = [
 
 /** What is said in an act, by field. */
 type Said = {
+  readonly verdict?: string | undefined;
   readonly say?: string | undefined;
   readonly not?: string | undefined;
   readonly again?: string | undefined;
@@ -31,7 +32,7 @@ export function* touchesIn(
   said: Said,
   born: readonly string[],
 ): Generator<{ readonly field: keyof Said; readonly order: string }> {
-  for (const field of ['say', 'not', 'again'] as const) {
+  for (const field of ['verdict', 'say', 'not', 'again'] as const) {
     const text = said[field];
     const order = text && (field === 'again' ? touchAgain : touchOrdered)(text, born);
     if (order) yield { field, order };

@@ -84,7 +84,7 @@ export const actionOf = (known: Knows<Pick<ActReads, 'doing'>>, acts: readonly A
   const alike = acts.every((act) => act.say === first.say);
   return {
     do: first.do,
-    verdict: words.verdict,
+    verdict: (alike && first.verdict) || words.verdict,
     say: alike ? first.say : words.say,
     not: alike ? first.not : words.not,
     again: (alike && first.again) || words.again,

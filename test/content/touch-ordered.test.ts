@@ -128,6 +128,9 @@ describe('a touch is refused', () => {
     expect(spoiled('wait', (data) => ({ ...data, say: 'It is nearly dry. Press it flat now.' }))).toEqual([
       `content/doings/wait.mdx:3: "Press it flat now" sends a hand to the film under the verdict "Leave it to dry"; ${MEND}`,
     ]);
+    expect(spoiled('wait', (data) => ({ ...data, verdict: 'Press it flat' }))).toEqual([
+      expect.stringContaining(': "Press it flat" sends a hand to the film'),
+    ]);
     expect(spoiled('wait', (data) => ({ ...data, again: 'Rub it down and look again.' }))).toEqual([
       expect.stringContaining(
         `: "Rub it down" sends a hand to the film under the verdict "Leave it to dry"; ${MEND}`,

@@ -13,6 +13,9 @@ it('answers a question in the box with one kind, and plans it', async () => {
   await page.waitForURL('**/which-coat/**');
   const verdict = page.locator('.chosen .verdict');
   await verdict.getByText('Water-based polyurethane').waitFor();
+  // The words tell the piece alone: what lies below is not hers yet, and it says so.
+  const example = page.locator('.chosen .example');
+  expect(await example.innerText()).toBe('For example, until you say yours: Latex paint, dark');
   await page.getByLabel('What lies below it?').selectOption('bare-wood');
   await page.getByLabel('What shows through?').selectOption('wood');
   await verdict.getByText('Oil-based polyurethane').waitFor();
@@ -21,6 +24,7 @@ it('answers a question in the box with one kind, and plans it', async () => {
   await caution.waitFor();
   await page.getByLabel('Is there older paint or varnish on it?').selectOption('none');
   await caution.waitFor({ state: 'detached' });
+  expect(await example.count()).toBe(0);
   expect(page.url()).toContain('base=bare-wood');
   await page.getByRole('link', { name: /^Plan it/ }).click();
   await page.waitForURL('**/schedule/**');

@@ -62,6 +62,16 @@ const toldIn = (form: HTMLFormElement): string => {
   return parts.filter(Boolean).join(' · ');
 };
 
+/** What stands in the form and was not said, in its words: a text or a link tells of some fields alone. */
+const exampleIn = (form: HTMLFormElement): string => {
+  const said = new URLSearchParams(location.hash.slice(1));
+  const open = (name: string) => !said.has(name) && !(name === 'preset' && said.has('piece'));
+  const words = [...form.querySelectorAll('select')].flatMap(({ name, value, selectedOptions: [one] }) =>
+    open(name) && value && one ? [one.text] : [],
+  );
+  return words.map((text, at) => (at ? text.toLowerCase() : text)).join(', ');
+};
+
 const familyNames = (families: readonly string[]): string =>
   Object.entries(choices.family.values)
     .filter(([family]) => families.includes(family))
@@ -72,8 +82,8 @@ type Props = {
   readonly choice: Choice;
   readonly told: string;
   readonly planLink: string;
-  /** Nothing was said yet: the answer is that for the piece that the form begins with. */
-  readonly example: boolean;
+  /** What nobody has said yet, as the form begins with it: the answer is an example for that. Nothing once all is said. */
+  readonly example: string;
   /** Nobody has said yet whether older paint lies below: the answer is that for a piece without. */
   readonly ageOpen: boolean;
 };
@@ -117,11 +127,7 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen, exa
     <>
       {/* The form stands beside it, or right above; paper has none. */}
       <p class="of for-paper">{told}</p>
-      {example && (
-        <p class="small example">
-          For example, until you say yours: {told.split(' · ').slice(0, 2).join(', ')}
-        </p>
-      )}
+      {example && <p class="small example">For example, until you say yours: {example}</p>}
       <h2 class="verdict repair">
         <span>{chosen.product.name}</span>
       </h2>
@@ -255,7 +261,7 @@ export class WhichElement extends HTMLElement {
         told={toldIn(form)}
         planLink={planLink}
         ageOpen={!draft['age']}
-        example={!location.hash}
+        example={exampleIn(form)}
       />,
       place,
     );

@@ -21,6 +21,12 @@ it('speaks for itself where all say the same', () => {
   expect(actionOf(known(), [own('Wait.')]).again).toBe('Look again later.');
 });
 
+it('has the order in large type of its own where all say the same, and the general one where they differ', () => {
+  const buff = { ...own('Buff it.'), verdict: 'Buff it now' };
+  expect(actionOf(known(), [buff, buff]).verdict).toBe('Buff it now');
+  expect(actionOf(known(), [buff, own('Let it dry.')]).verdict).toBe('Verdict wait');
+});
+
 it('takes the general words for all of it where they differ', () => {
   expect(actionOf(known(), [own('Wait.', 'Look at noon.'), own('Let it dry.', 'Look at noon.')])).toEqual({
     do: 'wait',
