@@ -66,6 +66,37 @@ export const takingOf = (
   return others.every((other) => other === first) ? first : 'unknown';
 };
 
+const idle = ({ kind }: Step): boolean => kind === 'wait' || kind === 'look';
+
+/**
+ * Whether a wait for the film that lies there is over, since that is told to be cured: it stands before all work, and
+ * asks for no hours of its own and no warmth. Where the wait is all that is done, it is the repair.
+ */
+const isOver = (on: Case, steps: readonly Step[], at: number): boolean => {
+  const step = steps[at];
+  if (step?.kind !== 'wait' || on.stage?.value !== 'cured' || step.does?.includes('heat')) return false;
+  const own = step.hours && (step.from !== 'coat' || typeof on['hours-since-coat']?.value === 'number');
+  if (!step.until || (own && hoursLeft(on, step))) return false;
+  return steps.slice(0, at).every(idle) && !steps.every(idle);
+};
+
+/** A step that is taken, or may be, with its place among all of a remedy. */
+type Taken = { readonly step: Step; readonly at: number; readonly fits: Exclude<Truth, 'no'> };
+
+/** The steps of a remedy that are taken in a case, or may be. */
+export const takenOf = (
+  known: Knows<AnswerReads & StepReads>,
+  on: Case,
+  remedy: string,
+  families: readonly Family[] = [],
+): readonly Taken[] => {
+  const { steps } = known.get('remedy', remedy);
+  return steps.flatMap((step, at) => {
+    const fits = takingOf(known, on, step, families);
+    return fits === 'no' || isOver(on, steps, at) ? [] : [{ step, at, fits }];
+  });
+};
+
 /**
  * A remedy's steps for a case: steps that the facts rule out are left out, cautions stand before their step. `families`
  * are the kinds of top coat that it can be, where the case does not tell; none named is any.
@@ -77,22 +108,18 @@ export const resolve = <R extends FiringRule>(
   families: readonly Family[] = [],
 ): readonly ResolvedStep<R>[] => {
   const told = new Set<string>();
-  return known.get('remedy', remedy).steps.flatMap((step, at) => {
-    const fits = takingOf(known, on, step, families);
-    if (fits === 'no') return [];
+  return takenOf(known, on, remedy, families).map(({ step, at, fits }) => {
     const rules = rulesForStep(known, on, step, families);
     const before = rules.filter((rule) => rule.kind !== 'adjustment' && !told.has(rule.id));
     for (const rule of before) told.add(rule.id);
-    return [
-      ready(
-        on,
-        step,
-        at,
-        before,
-        rules.filter((rule) => rule.kind === 'adjustment'),
-        fits === 'unknown',
-      ),
-    ];
+    return ready(
+      on,
+      step,
+      at,
+      before,
+      rules.filter((rule) => rule.kind === 'adjustment'),
+      fits === 'unknown',
+    );
   });
 };
 

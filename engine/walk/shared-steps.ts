@@ -3,7 +3,7 @@ import type { Case } from '../case/case.ts';
 import type { Knows } from '../knowledge/knowledge.ts';
 import type { Family } from '../model/family.ts';
 import type { Step } from '../model/step.ts';
-import { type StepReads, takingOf } from '../steps/resolve.ts';
+import { type StepReads, takenOf } from '../steps/resolve.ts';
 import type { Leaf } from './leaves.ts';
 
 /** The first steps that every repair still possible begins with, as the first of them tells these. */
@@ -40,12 +40,7 @@ export const sharedSteps = (
   const remedies = [...new Set(leaves.flatMap((leaf) => ('remedy' in leaf ? leaf.remedy : [])))];
   const [first] = remedies;
   if (!first || !leaves.every((leaf) => 'remedy' in leaf)) return undefined;
-  const each = remedies.map((remedy) =>
-    known
-      .get('remedy', remedy)
-      .steps.map((step, at) => ({ step, at }))
-      .filter(({ step }) => takingOf(known, on, step, families) !== 'no'),
-  );
+  const each = remedies.map((remedy) => takenOf(known, on, remedy, families));
   const [mine = [], ...others] = each;
   const end = mine.findIndex(
     ({ step }, index) =>

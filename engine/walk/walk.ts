@@ -8,7 +8,7 @@ import type { Doing } from '../model/remedy.ts';
 import type { Stage } from '../model/stage.ts';
 import type { Step } from '../model/step.ts';
 import { type FiredRules, type FiringRule, fire, type RuleEntry, type Rules } from '../rules/rules.ts';
-import { type StepReads, takingOf } from '../steps/resolve.ts';
+import { type StepReads, takenOf } from '../steps/resolve.ts';
 import {
   type Action,
   type ActReads,
@@ -285,9 +285,9 @@ const stepsAhead = (
     const does = (acts[0]?.does ?? []).filter((hazard) => acts.every((act) => act.does?.includes(hazard)));
     return stepsOfAct({ do: action.do, say: '', ...(does.length && { does }) });
   }
-  return leaves
-    .flatMap((leaf) => ('remedy' in leaf ? known.get('remedy', leaf.remedy).steps : []))
-    .filter((step) => takingOf(known, on, step, families) !== 'no');
+  return leaves.flatMap((leaf) =>
+    'remedy' in leaf ? takenOf(known, on, leaf.remedy, families).map(({ step }) => step) : [],
+  );
 };
 
 const traceOf = (on: Case, met: readonly MetQuestion[]): Used[] => {

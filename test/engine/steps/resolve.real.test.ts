@@ -30,7 +30,15 @@ const anyCase = (): Case => {
 const CASES: readonly Case[] = [emptyCase(), ...Array.from({ length: 5 }, anyCase)];
 
 /** By the file alone: what is told against it, what takes its place, what has passed. */
-const truthOf = (step: Step, on: Case) => {
+const truthOf = (step: Step, on: Case, before: readonly Step[], after: readonly Step[]) => {
+  if (step.kind === 'wait' && step.until && on.stage?.value === 'cured' && !step.does?.includes('heat')) {
+    const works = (one: Step) => !['wait', 'look'].includes(one.kind);
+    const counted = step.hours && step.from !== 'coat';
+    const left =
+      step.hours && Number(on['hours-since-coat']?.value ?? Number.POSITIVE_INFINITY) < step.hours[1];
+    if (!counted && !left && !before.some(works) && after.some(works)) return 'no';
+  }
+
   const lookup = lookupIn(known, on);
   const speaksAgainst = LEAVE_OUT.some(({ told, step: is }) =>
     Object.entries(told).every(([fact, { value }]) => is(step) && on[fact]?.value === value),
@@ -54,13 +62,14 @@ const hoursOf = (step: Step, on: Case) => {
 
 const check = ({ id, steps }: Entry<'remedy'>, on: Case) => {
   const ready = resolve(known, id, on);
-  const taken = steps.flatMap((step, at) => (truthOf(step, on) === 'no' ? [] : [at]));
+  const truth = steps.map((step, at) => truthOf(step, on, steps.slice(0, at), steps.slice(at)));
+  const taken = truth.flatMap((is, at) => (is === 'no' ? [] : [at]));
   expect(ready.map(({ at }) => at)).toEqual(taken);
   const told = new Set<string>();
   for (const one of ready) {
     const step = steps[one.at] as Step;
     expect([one.kind, one.say, one.workedIf]).toEqual([step.kind, step.say, step['worked-if']]);
-    expect(one.only).toBe(truthOf(step, on) === 'unknown');
+    expect(one.only).toBe(truth[one.at] === 'unknown');
     expect(one.grit).toBe(step.kind === 'sand' ? `P${step.grit}` : undefined);
     expect(one.strokes).toBe(step.kind === 'sand' ? step.strokes : undefined);
     expect(one.until).toBe(step.kind === 'wait' ? step.until : undefined);

@@ -52,6 +52,40 @@ describe('a wait that counts from the coat', () => {
   });
 });
 
+describe('a wait for the film that lies there', () => {
+  const steps = [
+    { kind: 'look', say: 'Look at it in low light.' },
+    { kind: 'wait', until: 'recoatable', say: 'Wait until it sands to powder.' },
+    { kind: 'wait', until: 'cured', hours: [24, 72], from: 'coat', say: 'Wait until it is cured.' },
+    { kind: 'wait', until: 'recoatable', hours: [24, 24], say: 'Let it rest for a day.' },
+    { kind: 'wait', until: 'recoatable', does: ['heat'], say: 'Warm the room until it is hard.' },
+    { kind: 'coat', product: 'same', say: 'Lay one thin coat.' },
+    { kind: 'wait', until: 'recoatable', say: 'Wait until that sands to powder.' },
+  ] as const;
+  const shaped = known(
+    remedy('waits', undefined, { steps: [...steps] }),
+    remedy('waits-alone', undefined, { steps: steps.slice(0, 2) }),
+    defect('streaks', { remedy: 'waits', cause: 'Soft' }),
+    defect('bands', { remedy: 'waits-alone', cause: 'Soft' }),
+  );
+  const at = (on: Parameters<typeof resolve>[2], of = 'waits') =>
+    resolve(shaped, of, on).map((step) => step.at);
+  const cured = withFact(emptyCase(), 'stage', 'cured');
+
+  it('is over once that is told to be cured; one of its own hours, with warmth or behind a coat is not', () => {
+    expect(at(cured)).toEqual([0, 3, 4, 5, 6]);
+    expect(at(withFact(cured, 'hours-since-coat', 80))).toEqual([0, 3, 4, 5, 6]);
+    expect(at(withFact(cured, 'hours-since-coat', 48))).toContain(2);
+  });
+
+  it('stays at every stage before, and where it is the repair', () => {
+    for (const stage of ['wet', 'setting', 'dry-to-touch', 'recoatable'] as const)
+      expect(at(withFact(emptyCase(), 'stage', stage))).toEqual([0, 1, 2, 3, 4, 5, 6]);
+    expect(at(emptyCase())).toHaveLength(7);
+    expect(at(cured, 'waits-alone')).toEqual([0, 1]);
+  });
+});
+
 describe('a step that something told speaks against', () => {
   it('is left out: a spray can is not stirred, and paint is not stained', () => {
     const kinds = (on: Parameters<typeof resolve>[2]) =>
