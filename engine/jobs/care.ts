@@ -43,8 +43,17 @@ type DateName = Care['not-yet'][number]['until'];
 
 const line = ({ say, grade, source }: Row): CareLine => ({ say, grade, ...(source && { source }) });
 
-/** What the buyer of this piece is told. Of a range of dates the late end is the one that is promised. */
-export const careOf = (card: JobCard, products: Products, care: Care, dates: CareDates): CareCard => {
+/**
+ * What the buyer of this piece is told. Of a range of dates the late end is the one that is promised. `both`: parts that
+ * come off are coated on both faces, of which the card notes one.
+ */
+export const careOf = (
+  card: JobCard,
+  products: Products,
+  care: Care,
+  dates: CareDates,
+  both = false,
+): CareCard => {
   const coats = coatsInOrder(card);
   const family = productOf(products, coats.at(-1)?.product)?.family;
   const below = coats.map(({ product }) => productOf(products, product)?.family);
@@ -54,6 +63,7 @@ export const careOf = (card: JobCard, products: Products, care: Care, dates: Car
     named(row.bases, card.base) &&
     named(row.kinds, card.kind) &&
     named(row.ages, card.age) &&
+    (!row.faces || both) &&
     (!row.trials || row.trials.some((trial) => trials.includes(trial)));
   const told = (rows: readonly Row[]) => rows.filter(fits).map(line);
 

@@ -13,6 +13,7 @@ const conditions = {
   bases: z.array(z.enum(FACTS.base.values)).min(1).optional().describe('Only over these.'),
   kinds: z.array(z.enum(FACTS.piece.values)).min(1).optional().describe('Only for these pieces.'),
   trials: z.array(z.enum(TRIALS)).min(1).optional().describe('Only where any of these is done to it.'),
+  faces: z.literal('both').optional().describe('Only where parts that come off are coated on both faces.'),
   ages: z
     .array(z.enum(FACTS.age.values))
     .min(1)

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { canOf, hardenerOf, notesOf, toolOf, withCan } from '../../site/client/jobs/parts/from-plan.ts';
+import { canOf, hardenerOf, notesOf, onBothFaces, toolOf, withCan } from '../../site/client/jobs/parts/from-plan.ts';
 import { sayCan } from '../../site/client/jobs/parts/say-can.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
@@ -26,6 +26,15 @@ it('lays the planned product with the tool of the plan', () => {
   expect(toolOf(cardOf(), 'shellac')).toBe('pad');
   expect(toolOf(cardOf({ plan: 'product=shellac&tool=spoon' }), 'shellac')).toBeUndefined();
   expect(toolOf(cardOf({ plan: undefined }), 'shellac')).toBeUndefined();
+});
+
+it('tells a piece whose fronts are coated on both faces from one that has none, or no such plan', () => {
+  const parts = { front: { count: 4, long: 600, wide: 200 } };
+  const turned = 'product=shellac&base=latex-paint&both=front&turned=each-coat';
+  expect(onBothFaces(cardOf({ parts, plan: turned }))).toBe(true);
+  expect(onBothFaces(cardOf({ parts }))).toBe(false);
+  expect(onBothFaces(cardOf({ plan: turned }))).toBe(false);
+  expect(onBothFaces(cardOf({ parts, plan: 'both=leg' }))).toBe(false);
 });
 
 it('does not lay another product with it', () => {

@@ -286,3 +286,15 @@ describe('the care card of a piece that can tip', () => {
       expect(wordsOf(card({ kind, coats: [coat({})] })), kind).toContain('to the wall');
   });
 });
+
+it('says of parts on both faces that their backs are as young as their fronts, with the dates of the last coat', () => {
+  const one = heated(card({ coats: [coat({ laidAt: START })] }));
+  const [single, both] = [false, true].map((faces) => careOf(one, products, care, datesFor(one), faces));
+  if (single?.kind !== 'care' || both?.kind !== 'care') throw new Error('no care card');
+  expect(both.dates).toEqual(single.dates);
+  const more = (of: 'madeOf' | 'notYet') =>
+    both[of].flatMap(({ say }) => (single[of].some((line) => line.say === say) ? [] : [say]));
+  expect(more('madeOf')).toEqual([expect.stringMatching(/both faces/)]);
+  expect(more('notYet')).toEqual([expect.stringMatching(/its back is as young as its front/)]);
+  expect(both.notYet.find(({ say }) => /as young/.test(say))?.until).toBe(both.dates?.fullUse);
+});

@@ -8,6 +8,7 @@ import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { CAN_FIELDS } from '../../clock/fields.ts';
 import { canDraft, labelOf } from '../../clock/refill.ts';
 import type { Touched } from '../../clock/standing.ts';
+import { LOOSE } from '../../schedule/both-faces.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
@@ -47,6 +48,12 @@ export const notesOf = ({ both }: Pick<Job, 'both'>): string =>
   both
     ? `Planned with ${sayBoth(both)}. Note the coats of the front here, and not those of the back: the film is counted on one face. When the backs are coated, and when it is turned, stands in the plan.`
     : '';
+
+/** Whether the plan of a card coats parts on both faces, of those that the piece has. */
+export const onBothFaces = ({ plan = '', parts }: Pick<JobCard, 'plan' | 'parts'>): boolean => {
+  const told = new URLSearchParams(plan).get('both')?.split(',') ?? [];
+  return LOOSE.some((part) => told.includes(part) && (parts?.[part]?.count ?? 0) > 0);
+};
 
 /** What its can says, in the same way. */
 export const canOf = ({ coats, product, label }: JobCard, laid: string | undefined): LaidCoat['label'] => {

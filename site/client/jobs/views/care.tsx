@@ -7,6 +7,7 @@ import { calendarAt } from '../../shared/calendar.ts';
 import { wear } from '../../shared/late-style.ts';
 import { pageUnits, sayLongDate } from '../../shared/say-date.ts';
 import { jobsData } from '../parts/data.ts';
+import { onBothFaces } from '../parts/from-plan.ts';
 import { nightOfCard, sayNights } from '../parts/night.ts';
 import { readOne } from '../store/index.ts';
 import { Act, LIST, useLoaded } from './controls.tsx';
@@ -116,7 +117,7 @@ export const CareView = ({ id }: { readonly id: string }) => {
     calendarAt,
     pageUnits(),
   );
-  const care = careOf(card, data.products, data.care, dates);
+  const care = careOf(card, data.products, data.care, dates, onBothFaces(card));
   if (care.kind === 'no')
     return (
       <>
