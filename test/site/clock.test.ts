@@ -1,13 +1,13 @@
 /** The coat clock in a real browser, with a clock that the test turns. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { HOUR_MS, MINUTE_MS } from '#engine/plain/time.ts';
 import { LOCAL_KEYS } from '../../site/shared/storage-keys.ts';
 import { itAtLength, someOf } from '../thorough.ts';
 import { expectQuiet, type Opened, openPage, PHONE, withoutPictures } from './browser.ts';
 
 withoutPictures();
 
-const MINUTE = 60_000;
 const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as const;
 
 const openAt = async (time: string, address = '/clock/'): Promise<Opened> => {
@@ -86,9 +86,9 @@ it('lives through a reload, a sleeping phone and midnight', async () => {
   await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
   await opened.page.reload();
   await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
-  await opened.page.clock.fastForward(45 * MINUTE);
+  await opened.page.clock.fastForward(45 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
-  await opened.page.clock.fastForward(20 * MINUTE);
+  await opened.page.clock.fastForward(20 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toContain('Leave it to dry until');
   expectQuiet(opened);
   await opened.close();
@@ -99,7 +99,7 @@ itAtLength('is not moved by the night when the clock goes back', async () => {
   const opened = await openAt('2026-11-01T07:40:00Z');
   await lay(opened, ['40', '59']);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM MST, perhaps from 1:20 AM MST');
-  await opened.page.clock.fastForward(45 * MINUTE);
+  await opened.page.clock.fastForward(45 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM MST');
   await opened.close();
 });
@@ -107,7 +107,7 @@ itAtLength('is not moved by the night when the clock goes back', async () => {
 itAtLength('runs several coats at once and lets one be taken off', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   await lay(opened, ['40', '60']);
-  await opened.page.clock.fastForward(6 * MINUTE);
+  await opened.page.clock.fastForward(6 * MINUTE_MS);
   await opened.page.locator('details.new > summary').click();
   await opened.page.fill('[name=piece]', 'Chair');
   await opened.page.locator('.go').tap();
@@ -254,7 +254,7 @@ itAtLength('leads from the first page to hands off until … in two taps at most
   await page.fill('[name=humidity]', '65');
   await page.locator('.go').tap();
   await page.locator('.on-clock').waitFor();
-  await page.clock.fastForward(12 * MINUTE);
+  await page.clock.fastForward(12 * MINUTE_MS);
   await page.goto('/');
   await page.locator('.first .in-band').getByText('setting').waitFor();
   await page.locator('.sights summary').getByText('White, milky or foggy').tap();
@@ -271,7 +271,7 @@ itAtLength('lets her word win over the clock until she takes it back', async () 
   const { page } = opened;
   await page.locator('.go').tap();
   await page.locator('.on-clock').waitFor();
-  await page.clock.fastForward(12 * MINUTE);
+  await page.clock.fastForward(12 * MINUTE_MS);
   await page.goto('/defects/cloudy-film/#how-dry');
   await page.locator('.by-clock').getByText('The clock says: setting').waitFor();
   // In its own place: the question about old paint stays.
@@ -371,7 +371,7 @@ it('tells a coat in a cold night to rest, and counts it anew where it is in the 
   await page.locator('.go').tap();
   await page.locator('[data-answer=lies]').tap();
   await expect.poll(() => verdict(opened)).toBe('Hands off, and no time can be told');
-  await page.clock.fastForward(16 * 60 * MINUTE);
+  await page.clock.fastForward(16 * HOUR_MS);
   await expect.poll(() => page.locator('.on-clock .why').innerText()).toContain('it rests until morning');
   expect(await page.locator('.on-clock').innerText()).not.toContain('Dry to the touch');
   await page.getByRole('button', { name: 'It is in the warm now' }).tap();

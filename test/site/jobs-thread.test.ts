@@ -1,16 +1,15 @@
 /** One piece from plan to hand-over: schedule, card, coat, milky, hold, dry, lap mark, repair, two more coats, cure, care card. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { DAY_MS, HOUR_MS } from '#engine/plain/time.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { cardsIn, layCoat, soon } from './jobs-hands.ts';
+import { sheetsOf } from './paper.ts';
 
 withoutPictures();
 
-const HOUR = 3_600_000;
-const DAY = 24 * HOUR;
 const DENVER = { ...PHONE, timezoneId: 'America/Denver', locale: 'en-US' } as const;
 const verdict = (page: Page) => page.locator('.verdict').first().innerText();
-const pagesOf = (pdf: Buffer): number => (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 
 it('goes from the plan to the care card', async () => {
   const opened = await openPage(DENVER);
@@ -48,7 +47,7 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('button', { name: 'Note this flaw on the card' }).click();
   await page.getByText('It stands on the card.').waitFor();
 
-  await page.clock.fastForward(6 * HOUR);
+  await page.clock.fastForward(6 * HOUR_MS);
   await page.goto(address);
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   // An open flaw comes before the coat that the clock is ready for, and leads to its page for the film of now.
@@ -89,7 +88,7 @@ it('goes from the plan to the care card', async () => {
     await layCoat(page, 'brush', undefined, coat === 2 ? 'Put its coat on the clock' : 'Lay a coat');
     expect(await page.locator('.laid > li').count()).toBe(coat);
     expect(await verdict(page)).toMatch(/^Hands off until/);
-    await page.clock.fastForward(26 * HOUR);
+    await page.clock.fastForward(26 * HOUR_MS);
   }
   await page.getByRole('button', { name: 'That was the last coat' }).click();
   await page.getByRole('button', { name: 'One more coat after all' }).waitFor();
@@ -102,7 +101,7 @@ it('goes from the plan to the care card', async () => {
     'Coat 3, water-based polyurethane',
   ])
     expect(told).toContain(part);
-  await page.clock.fastForward(45 * DAY);
+  await page.clock.fastForward(45 * DAY_MS);
   await page.reload();
   await page.getByRole('button', { name: 'One more coat', exact: true }).waitFor();
   expect(await verdict(page)).toMatch(/cured/i);
@@ -114,7 +113,7 @@ it('goes from the plan to the care card', async () => {
   expect(await page.locator('form.lay').filter({ visible: true }).count()).toBe(0);
   for (const part of ['Sealed with a clear water-based finish', 'Full use from', '2027', 'Cleaning'])
     expect(care).toContain(part);
-  for (const format of ['A4', 'Letter']) expect(pagesOf(await page.pdf({ format })), format).toBe(1);
+  for (const format of ['A4', 'Letter']) expect(sheetsOf(await page.pdf({ format })), format).toBe(1);
   await page.getByRole('link', { name: 'Back to the job card' }).click();
   await page.getByRole('button', { name: 'Handed over today' }).click();
   await soon(() => verdict(page)).toBe('Handed over');

@@ -2,8 +2,6 @@
 import type { Page } from 'playwright-core';
 
 export const PAGE = '/schedule/';
-export const pagesOf = (pdf: Buffer): number =>
-  (pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g) ?? []).length;
 
 export const AGE = 'Is there older paint or varnish on it?';
 export const plan = async (page: Page) => {

@@ -1,7 +1,8 @@
 /** Parts that are coated on both faces, in a real browser. */
 import { describe, expect, it } from 'vitest';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
-import { change, open, PAGE, pagesOf, verdict } from './plan-page.ts';
+import { sheetsOf } from './paper.ts';
+import { change, open, PAGE, verdict } from './plan-page.ts';
 
 withoutPictures();
 
@@ -64,7 +65,7 @@ describe('both faces', () => {
     expect(await again.page.locator('.plan .days').textContent()).toBe(
       await page.locator('.plan .days').textContent(),
     );
-    expect(pagesOf(await again.page.pdf({ format: 'Letter' }))).toBeLessThanOrEqual(2);
+    expect(sheetsOf(await again.page.pdf({ format: 'Letter' }))).toBeLessThanOrEqual(2);
     // Unticked it is the plan of one face again, and its address tells nothing of a turning.
     await change(page);
     await fronts.uncheck();

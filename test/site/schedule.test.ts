@@ -4,7 +4,8 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
-import { AGE, change, open, openWeather, PAGE, pagesOf, plan, verdict } from './plan-page.ts';
+import { sheetsOf } from './paper.ts';
+import { AGE, change, open, openWeather, PAGE, plan, verdict } from './plan-page.ts';
 
 withoutPictures();
 
@@ -106,8 +107,8 @@ describe('a dresser', () => {
       const { page, close } = await openPage();
       await page.goto(PAGE);
       await plan(page);
-      expect(pagesOf(await page.pdf({ format: 'A4' }))).toBe(1);
-      expect(pagesOf(await page.pdf({ format: 'Letter' }))).toBe(1);
+      expect(sheetsOf(await page.pdf({ format: 'A4' }))).toBe(1);
+      expect(sheetsOf(await page.pdf({ format: 'Letter' }))).toBe(1);
       // The plan is what she came for: the form folds, and its one button does not lie over it.
       expect(await page.getByRole('button', { name: 'Plan it' }).isVisible()).toBe(false);
       await change(page);
@@ -116,7 +117,7 @@ describe('a dresser', () => {
       await page.getByLabel('Dry for how many hours? Empty if it is old').fill('80');
       await plan(page);
       await page.getByText('Coat 5 of 5').first().waitFor();
-      expect(pagesOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
+      expect(sheetsOf(await page.pdf({ format: 'A4' }))).toBeLessThanOrEqual(2);
       await close();
     },
   );

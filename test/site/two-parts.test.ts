@@ -1,12 +1,12 @@
 /** A coat with isocyanate in it, on the clock, on a card and in a plan: asked, kept, and nothing makes dust or mist of it. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { HOUR_MS } from '#engine/plain/time.ts';
 import { expectQuiet, openPage, PHONE, withoutPictures } from './browser.ts';
 import { answer, cardsIn, makeCard, soon } from './jobs-hands.ts';
 
 withoutPictures();
 
-const HOUR = 3_600_000;
 const WORDS = /No dust of it before its can says fully cured/;
 const asked = (page: Page) => page.locator('[name=hardener]').isVisible();
 const titles = (page: Page) => page.locator('.plan .steps > li > b').allTextContents();
@@ -24,7 +24,7 @@ it('is asked on the clock of kinds that may come with a hardener, and kept', asy
   await page.selectOption('[name=hardener]', 'isocyanate');
   await page.locator('.go').tap();
   await page.locator('.on-clock').waitFor();
-  await page.clock.setSystemTime(new Date(Date.parse('2026-11-24T17:00:00Z') + 26 * HOUR));
+  await page.clock.setSystemTime(new Date(Date.parse('2026-11-24T17:00:00Z') + 26 * HOUR_MS));
   await page.reload();
   const verdict = () => page.locator('.on-clock .verdict').innerText();
   await soon(verdict).toMatch(/^No sanding before full cure/);

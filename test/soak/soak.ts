@@ -1,11 +1,11 @@
 /** The soak itself: acts by weight, what went wrong, and whether memory and storage stay as they are. */
+import { HOUR_MS } from '#engine/plain/time.ts';
 import { dice } from '../dice.ts';
 import { ACTS, type Done, draw } from './acts/index.ts';
 import { type Held, heldBy, storedBy } from './memory.ts';
 import { type Slope, slopeOf } from './slope.ts';
 import { type How, type Visit, visit } from './visit.ts';
 
-const HOUR = 3_600_000;
 /** Acts from one measurement of the memory to the next, going about. */
 const EVERY = 100;
 /** The same while one page stays open. */
@@ -80,7 +80,7 @@ const home = async ({ visit: { page, online } }: Run): Promise<void> => {
 
 /** What is held an hour later: what only waits for a timer to end is no leak. */
 const measured = async ({ visit: { page, session, jump } }: Run, act: number): Promise<Held> => {
-  await jump(HOUR);
+  await jump(HOUR_MS);
   await page.waitForTimeout(200);
   return heldBy(session, act);
 };

@@ -1,8 +1,7 @@
 /** Going about: addresses, links, back and forward, reloads, hours that pass, and spells without a network. */
 import { readdirSync } from 'node:fs';
+import { HOUR_MS } from '#engine/plain/time.ts';
 import { type Act, between, oneOf, tap, type User } from '../user.ts';
-
-const HOUR = 3_600_000;
 
 const PLACES = [
   '/',
@@ -75,7 +74,7 @@ export const moves: readonly Act[] = [
     name: 'hours',
     weight: 8,
     run: async (user) => {
-      await user.jump(Math.round(between(user, 2, 300) * 0.1 * HOUR));
+      await user.jump(Math.round(between(user, 2, 300) * 0.1 * HOUR_MS));
       return true;
     },
   },
