@@ -17,7 +17,7 @@ it('does not ask again what was answered, but shows it to someone who goes back'
   await page.waitForURL((url) => url.pathname !== START);
   const second = page.url();
   await page.goBack();
-  expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe(first);
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).textContent()).toBe(first);
   await page.goto('/');
   await page.goto(START);
   await page.waitForURL(second);
@@ -49,7 +49,7 @@ it.each(someOf(1, [true, false]))(
     expect(ways).toEqual([`${at}just-laid-yes/`, `${at}just-laid-no/`]);
     await page.locator('[data-answer=no]').tap();
     await page.waitForURL(`**${at}just-laid-unsure/easy-to-grip-no/`);
-    expect(await page.getByRole('heading', { name: 'Hands off' }).count()).toBe(1);
+    await expect.poll(() => page.getByRole('heading', { name: 'Hands off' }).count()).toBe(1);
     await page.getByText('What would tell the cause').tap();
     await page.getByText('What to do now is the same either way.').waitFor();
 
@@ -60,11 +60,13 @@ it.each(someOf(1, [true, false]))(
     await page.getByRole('heading', { name: 'Leave it for now' }).waitFor();
     const check = page.locator('.sure');
     await check.getByText('Only while the film still flows.').waitFor();
-    expect(await check.locator('a strong').allTextContents()).toEqual([
-      // Hands hang on what it turns out to be, so that is said in place of one thing to do.
-      expect.stringMatching(/^It may be: .+; or /),
-      'Then: Hands off.',
-    ]);
+    await expect
+      .poll(() => check.locator('a strong').allTextContents())
+      .toEqual([
+        // Hands hang on what it turns out to be, so that is said in place of one thing to do.
+        expect.stringMatching(/^It may be: .+; or /),
+        'Then: Hands off.',
+      ]);
     await check.locator('a').last().tap();
     await page.getByRole('heading', { name: 'Hands off' }).waitFor();
     expectQuiet(opened);

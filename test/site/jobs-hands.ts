@@ -65,9 +65,12 @@ export const layCoat = async (
   await page.locator('.told', { hasText: `Coat ${before + 1} is on the card.` }).waitFor();
 };
 
-/** Answers the question that stands on the page. */
-export const answer = (page: Page, name: string): Promise<void> =>
-  page.getByRole('dialog').getByRole('button', { name }).click();
+/** Answers the question that stands on the page, and waits until it has gone. */
+export const answer = async (page: Page, name: string): Promise<void> => {
+  const dialog = page.getByRole('dialog');
+  await dialog.getByRole('button', { name }).click();
+  await dialog.waitFor({ state: 'hidden' });
+};
 
 type Store = 'cards' | 'summaries' | 'photos';
 

@@ -7,7 +7,6 @@ import { answer, cardsIn, JOBS, layCoat, makeCard, openPiece, putRecords, soon }
 
 withoutPictures();
 
-const saved = (page: Page) => page.getByText(/^Saved \d/).waitFor();
 const trouble = (page: Page) => page.locator('.trouble').innerText();
 const told = (page: Page) => page.locator('[data-part=said]').innerText();
 
@@ -19,12 +18,14 @@ it('takes a year that is typed digit by digit, and refuses one that cannot be be
   const field = page.locator('.about [name=base-laid]');
   await field.fill('2026-11-01T09:30');
   await field.blur();
-  await saved(page);
+  // That something is saved may be said of what came before it.
+  await soon(async () => (await cardsIn(page))[0]?.baseLaidAt).toBeDefined();
   const [before] = await cardsIn(page);
   await field.focus();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await page.keyboard.type('202', { delay: 120 });
+  await soon(() => field.inputValue()).toBe('0202-11-01T09:30');
   expect((await cardsIn(page))[0]).toEqual(before);
   await page.keyboard.type('5');
   await soon(async () => new Date((await cardsIn(page))[0]?.baseLaidAt ?? 0).getFullYear()).toBe(2025);
@@ -32,7 +33,7 @@ it('takes a year that is typed digit by digit, and refuses one that cannot be be
   await field.fill('0202-11-01T09:30');
   await field.blur();
   await soon(() => page.locator('#plan-base-laid-fault').innerText()).toContain('four digits');
-  expect(await field.getAttribute('aria-invalid')).toBe('true');
+  await soon(() => field.getAttribute('aria-invalid')).toBe('true');
   expect((await cardsIn(page))[0]).toEqual(after);
   expect(readCard(after).ok).toBe(true);
   expectQuiet(opened);
@@ -73,7 +74,7 @@ it('refuses before the coat what a plan refuses, and notes it only where it lies
   await makeCard(page);
   await openPiece(page);
   await page.locator('.about [name=base]').selectOption('wax');
-  await saved(page);
+  await soon(async () => (await cardsIn(page))[0]?.base).toBe('wax');
   await page.getByRole('button', { name: 'Lay a coat' }).click();
   await soon(() => page.locator('.lay-coat .weather').innerText()).toMatch(/^Do not lay it[\s\S]*will peel/);
   await page.getByRole('button', { name: 'Coat laid: start the clock' }).click();
@@ -128,14 +129,14 @@ it('keeps every version of clashes in a row, also after the page is loaded again
   await page.evaluate(deaf);
   await other.evaluate(deaf);
   await page.locator('#job-notes').fill('first, here');
-  await saved(page);
+  await soon(async () => (await cardsIn(page))[0]?.notes).toBe('first, here');
   await other.locator('#job-notes').fill('first, there');
   await soon(() => other.locator('.clash > div').count()).toBe(1);
   await page.locator('#job-notes').fill('second, here');
   await soon(async () => (await cardsIn(page))[0]?.notes).toBe('second, here');
   await other.locator('#job-notes').fill('second, there');
   await soon(() => other.locator('.clash > div').count()).toBe(2);
-  expect(await told(other)).toContain('both versions are kept below');
+  await soon(() => told(other)).toContain('both versions are kept below');
   await other.reload();
   await soon(() => other.locator('.clash > div').count()).toBe(2);
   const texts = (await other.locator('.clash').innerText()).replace(/\s+/g, ' ');

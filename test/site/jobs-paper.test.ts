@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { itAtLength } from '../thorough.ts';
 import { expectQuiet, openPage, PHONE } from './browser.ts';
-import { JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
+import { cardsIn, JOBS, layCoat, makeCard, openPiece, soon } from './jobs-hands.ts';
 import { sheetsOf } from './paper.ts';
 
 itAtLength('shows on the empty shelf what a card is for, and prints the card to fill in alone', async () => {
@@ -54,8 +54,8 @@ itAtLength('has a care card without dates where the product is unknown, and none
   const { page } = opened;
   const id = await makeCard(page);
   // Nobody is handed a card of a piece without a coat; its address answers all the same.
+  await soon(() => page.locator('.card-acts').innerText()).toContain('comes with the first coat');
   expect(await page.getByRole('link', { name: 'Care card for the buyer' }).count()).toBe(0);
-  expect(await page.locator('.card-acts').innerText()).toContain('comes with the first coat');
   await page.goto(`${JOBS}#care-${id}`);
   await page.locator('.care .caution').waitFor();
   expect(await page.locator('.care').innerText()).toContain('there is no date');
@@ -63,7 +63,7 @@ itAtLength('has a care card without dates where the product is unknown, and none
   await page.getByRole('link', { name: 'Back to the job card' }).click();
   await openPiece(page);
   await page.locator('.about [name=kind]').selectOption('crib');
-  await page.getByText(/^Saved \d/).waitFor();
+  await soon(async () => (await cardsIn(page))[0]?.kind).toBe('crib');
   await page.goto(`${JOBS}#care-${id}`);
   await soon(() => page.locator('.verdict').first().innerText()).toBe('No care card');
   expectQuiet(opened);

@@ -19,7 +19,7 @@ it('goes from the plan to the care card', async () => {
   await page.locator('summary[data-part=piece]').click();
   await page.getByLabel('Its name').fill('Navy dresser');
   await page.getByRole('button', { name: 'Plan it' }).click();
-  expect(await page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
+  await soon(() => page.locator('#plan-age-fault').innerText()).toBe('Choose one of these.');
   await page.getByLabel('Is there older paint or varnish on it?').selectOption('none');
   await page.getByRole('button', { name: 'Plan it' }).click();
   await page.locator('.plan .verdict').waitFor();
@@ -31,18 +31,18 @@ it('goes from the plan to the care card', async () => {
   expect(await page.locator('[data-part=lay-coat]').isVisible()).toBe(false);
   expect((await cardsIn(page))[0]).toMatchObject({ name: 'Navy dresser', base: 'latex-paint', tone: 'dark' });
   await page.getByText('Paper and files').click();
-  expect(await page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
+  await soon(() => page.getByRole('link', { name: 'The plan of this piece' }).getAttribute('href')).toContain(
     'piece=Navy',
   );
 
   await layCoat(page);
-  expect(await verdict(page)).toMatch(/^Hands off until/);
+  await soon(() => verdict(page)).toMatch(/^Hands off until/);
   await page.getByRole('button', { name: 'Something looks wrong' }).click();
   await page.waitForURL('**/see/**');
   await page.goto('/defects/cloudy-film/#how-dry');
   await page.locator('.by-clock').click();
   await page.locator('#verdict').waitFor();
-  expect(await verdict(page)).toMatch(/^Hands off/);
+  await soon(() => verdict(page)).toMatch(/^Hands off/);
   expect(new URL(page.url()).pathname).toContain('stage-wet');
   await page.getByRole('button', { name: 'Note this flaw on the card' }).click();
   await page.getByText('It stands on the card.').waitFor();
@@ -51,10 +51,10 @@ it('goes from the plan to the care card', async () => {
   await page.goto(address);
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
   // An open flaw comes before the coat that the clock is ready for, and leads to its page for the film of now.
-  expect(await verdict(page)).toBe('First the flaw: milky, foggy or cloudy coat');
-  expect(await page.locator('.why').first().innerText()).toMatch(/By the clock: Ready for the next coat/);
+  await soon(() => verdict(page)).toBe('First the flaw: milky, foggy or cloudy coat');
+  await soon(() => page.locator('.why').first().innerText()).toMatch(/By the clock: Ready for the next coat/);
   const again = page.locator('.found').getByRole('link', { name: 'Milky, foggy or cloudy coat' });
-  expect(await again.getAttribute('href')).toContain('/defects/cloudy-film/stage-recoatable/');
+  await soon(() => again.getAttribute('href')).toContain('/defects/cloudy-film/stage-recoatable/');
   await page
     .locator('.found', { hasText: 'open' })
     .getByRole('button', { name: /^Settled/ })
@@ -66,6 +66,7 @@ it('goes from the plan to the care card', async () => {
   await page.goto('/defects/lap-marks/#how-dry');
   await soon(() => page.locator('.by-clock').innerText()).toContain('ready for a coat');
   await page.locator('.by-clock').click();
+  await page.waitForURL('**/defects/lap-marks/stage-*/**');
   while (await page.locator('[data-answer=yes]').count()) {
     const before = page.url();
     await page.locator('[data-answer=yes]').click();
@@ -81,13 +82,13 @@ it('goes from the plan to the care card', async () => {
   await page.getByText('The flaw is settled.').waitFor();
   await page.getByRole('link', { name: 'Put its coat on the clock, on the card' }).click();
   await page.getByRole('button', { name: 'Put its coat on the clock' }).waitFor();
-  expect(await verdict(page)).toBe('Hands off the coat of the repair');
+  await soon(() => verdict(page)).toBe('Hands off the coat of the repair');
 
   for (const coat of [2, 3]) {
     await page.goto(address);
     await layCoat(page, 'brush', undefined, coat === 2 ? 'Put its coat on the clock' : 'Lay a coat');
     expect(await page.locator('.laid > li').count()).toBe(coat);
-    expect(await verdict(page)).toMatch(/^Hands off until/);
+    await soon(() => verdict(page)).toMatch(/^Hands off until/);
     await page.clock.fastForward(26 * HOUR_MS);
   }
   await page.getByRole('button', { name: 'That was the last coat' }).click();
@@ -104,7 +105,7 @@ it('goes from the plan to the care card', async () => {
   await page.clock.fastForward(45 * DAY_MS);
   await page.reload();
   await page.getByRole('button', { name: 'One more coat', exact: true }).waitFor();
-  expect(await verdict(page)).toMatch(/cured/i);
+  await soon(() => verdict(page)).toMatch(/cured/i);
 
   await page.getByRole('link', { name: 'Care card for the buyer' }).click();
   await page.locator('.care').waitFor();
@@ -117,7 +118,11 @@ it('goes from the plan to the care card', async () => {
   await page.getByRole('link', { name: 'Back to the job card' }).click();
   await page.getByRole('button', { name: 'Handed over today' }).click();
   await soon(() => verdict(page)).toBe('Handed over');
-  expect((await cardsIn(page))[0]).toMatchObject({ coats: [{}, {}, {}], flaws: [{}, {}], repairs: [{}] });
+  await soon(async () => (await cardsIn(page))[0]).toMatchObject({
+    coats: [{}, {}, {}],
+    flaws: [{}, {}],
+    repairs: [{}],
+  });
   expectQuiet(opened);
   await opened.close();
 });

@@ -122,11 +122,21 @@ it('turns by the arrow keys and says where the light stands', async () => {
       .evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
   await slider.press('ArrowRight');
   await page.locator('.board canvas').waitFor();
-  expect(await slider.getAttribute('aria-valuetext')).toBe('low from the left');
-  await expect.poll(picture).not.toBe('');
+  await expect.poll(() => slider.getAttribute('aria-valuetext')).toBe('low from the left');
+  // In one frame the canvas is put into the page and drawn; before that it is of one color, clear.
+  const colors = () =>
+    page
+      .locator('.board canvas')
+      .first()
+      .evaluate((canvas: HTMLCanvasElement) => {
+        const { width, height } = canvas;
+        const data = canvas.getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
+        return new Set(data).size;
+      });
+  await expect.poll(colors).toBeGreaterThan(2);
   const low = await picture();
   await slider.press('End');
-  expect(await slider.getAttribute('aria-valuetext')).toBe('facing you');
+  await expect.poll(() => slider.getAttribute('aria-valuetext')).toBe('facing you');
   await expect.poll(picture).not.toBe(low);
 });
 

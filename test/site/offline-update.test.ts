@@ -11,6 +11,9 @@ const FIRST = 'The label on the can always wins.';
 const SECOND = 'The can’s own label always wins.';
 // Short links and answered questions move on by themselves and would cross the next step.
 const ADDRESSES = ['/', '/defects/lap-marks/', '/remedies/', '/glossary/', '/sources/', '/clock/'];
+/** Whether no other version is on its way or waits; to be asked on a page. */
+const NOTHING_NEW = () =>
+  navigator.serviceWorker.getRegistration().then((found) => !found?.installing && !found?.waiting);
 const kept: (() => unknown)[] = [];
 afterEach(async () => {
   for (const remove of kept.splice(0).reverse()) await remove();
@@ -73,7 +76,9 @@ it('keeps to one version while another is fetched, cut off, and fetched again', 
       .then((found) => found?.update())
       .catch(() => {}),
   );
+  await page.waitForFunction(NOTHING_NEW);
   expect(await versions()).toEqual([FIRST]);
+  await page.waitForFunction(() => customElements.get('hd-offline') !== undefined);
   expect(await page.getByRole('button', { name: /New knowledge/ }).count()).toBe(0);
 
   host.serve(two);
@@ -110,9 +115,7 @@ it('never installs a version that came half', async () => {
       .then((found) => found?.update())
       .catch(() => {}),
   );
-  await page.waitForFunction(() =>
-    navigator.serviceWorker.getRegistration().then((found) => !found?.installing && !found?.waiting),
-  );
+  await page.waitForFunction(NOTHING_NEW);
   await page.goto('/glossary/');
   expect(await page.locator('footer p').first().textContent()).toBe(FIRST);
 });

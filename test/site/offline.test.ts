@@ -72,7 +72,7 @@ it.each(
   const before = host.answered();
   await page.goto(address);
   if (heading) await page.getByRole('heading', { level: 1, name: heading }).waitFor();
-  expect(await page.locator('h1').count()).toBe(1);
+  await expect.poll(() => page.locator('h1').count()).toBe(1);
   expect(await page.getByRole('heading', { name: 'There is no page here' }).count()).toBe(0);
   const broken = await page.evaluate(async () => {
     const pictures = [...document.querySelectorAll('img')];
@@ -90,7 +90,7 @@ it('finds by words', async () => {
   await page.goto(`/search/?q=${encodeURIComponent('bubbels in my poly')}`);
   const first = page.locator('hd-results a').first();
   await first.waitFor();
-  expect(await first.getAttribute('href')).toBe('/defects/bubbles/');
+  await expect.poll(() => first.getAttribute('href')).toBe('/defects/bubbles/');
 });
 
 it('leads on from an address that never was, with what still fits', async () => {

@@ -3,7 +3,7 @@
  * line of a tree that hangs in the air, and a code that leads back to the very page.
  */
 import type { Page } from 'playwright-core';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { someOf } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
@@ -139,9 +139,9 @@ it.each([
   await came;
   await expect.poll(async () => new URL(await codeOn(page)).pathname).toBe(address);
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  expect(await page.locator('.qr').count()).toBe(1);
+  await expect.poll(() => page.locator('.qr').count()).toBe(1);
   await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-  expect(await page.locator('.qr').count()).toBe(0);
+  await expect.poll(() => page.locator('.qr').count()).toBe(0);
   await close();
 });
 
@@ -153,7 +153,7 @@ it('prints short links of flaws and repairs, and of a lesson its address', async
     ['/learn/wet-edge/', '/learn/wet-edge/'],
   ] as const) {
     await page.goto(address);
-    expect(new URL(await codeOn(page)).pathname).toBe(to);
+    await expect.poll(async () => new URL(await codeOn(page)).pathname).toBe(to);
   }
   await close();
 });
@@ -163,7 +163,7 @@ it('prints every code for the host that the site was built to stand on, whatever
   const hosts = new Set<string>();
   for (const address of ['/defects/blush/', '/learn/wet-edge/', '/safety/oily-rags/', '/first-coat/']) {
     await page.goto(address, { waitUntil: 'networkidle' });
-    hosts.add(new URL(await codeOn(page)).origin);
+    hosts.add(await vi.waitFor(async () => new URL(await codeOn(page)).origin, { timeout: 10_000 }));
     // What an address on paper begins with is the same.
     const host = await page.locator('html').evaluate((root) => root.style.getPropertyValue('--host'));
     hosts.add(`https://${JSON.parse(host)}`);
@@ -229,9 +229,13 @@ it.each([
 it('names the page at the head of each sheet after the first', async () => {
   const { page, close } = await openPage();
   await page.goto('/defects/cloudy-film/');
-  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  const name = await page.locator('html').evaluate((root) => root.style.getPropertyValue('--sheet'));
-  expect(JSON.parse(name)).toBe(await page.locator('h1').innerText());
+  // The part that names it comes late: then who asks asks again.
+  const name = () =>
+    page.locator('html').evaluate((root) => {
+      dispatchEvent(new Event('beforeprint'));
+      return root.style.getPropertyValue('--sheet');
+    });
+  await expect.poll(name).toBe(JSON.stringify(await page.locator('h1').innerText()));
   await close();
 });
 

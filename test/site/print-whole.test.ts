@@ -36,13 +36,15 @@ it('shows the story at once and nothing else, until it is heard', async () => {
   const line = page.locator('.told-line:visible');
   await line.waitFor();
   const before = await line.boundingBox();
-  expect(await line.innerText()).toMatch(/milky poly/);
+  await expect.poll(() => line.innerText()).toMatch(/milky poly/);
   expect(await page.getByRole('contentinfo').first().isVisible()).toBe(true);
-  expect((await page.getByRole('contentinfo').first().boundingBox())?.y).toBeGreaterThan(700);
+  await expect
+    .poll(async () => (await page.getByRole('contentinfo').first().boundingBox())?.y)
+    .toBeGreaterThan(700);
   release();
   await page.locator('.understood .verdict').waitFor();
-  expect(await page.locator('.told-line:visible').count()).toBe(1);
-  const after = await page.locator('.told-line:visible').boundingBox();
-  expect(Math.abs((after?.y ?? 0) - (before?.y ?? 99))).toBeLessThan(20);
+  await expect.poll(() => page.locator('.told-line:visible').count()).toBe(1);
+  const moved = async () => Math.abs(((await line.boundingBox())?.y ?? 0) - (before?.y ?? 99));
+  await expect.poll(moved).toBeLessThan(20);
   await close();
 });

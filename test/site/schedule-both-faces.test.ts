@@ -25,14 +25,14 @@ describe('both faces', () => {
     await change(page);
     await open(page, 'piece');
     const fronts = page.locator('[data-part=both]').getByLabel('Drawer fronts, doors');
-    expect(await fronts.isVisible()).toBe(true);
-    expect(await page.getByLabel('Loose tops').isVisible()).toBe(false);
-    expect(await page.getByLabel('Turn it').isVisible()).toBe(false);
+    await expect.poll(() => fronts.isVisible()).toBe(true);
+    await expect.poll(() => page.getByLabel('Loose tops').isVisible()).toBe(false);
+    await expect.poll(() => page.getByLabel('Turn it').isVisible()).toBe(false);
     await fronts.check();
-    expect(await page.getByLabel('Turn it').isVisible()).toBe(true);
-    expect(await page.locator('summary[data-part=piece]').textContent()).toMatch(
-      /Both faces of doors and fronts\.$/,
-    );
+    await expect.poll(() => page.getByLabel('Turn it').isVisible()).toBe(true);
+    await expect
+      .poll(() => page.locator('summary[data-part=piece]').textContent())
+      .toMatch(/Both faces of doors and fronts\.$/);
     await page.getByRole('button', { name: 'Plan it' }).click();
     await expect.poll(() => verdict(page)).toMatch(/^3 coats on each face, hand over /);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
@@ -49,29 +49,24 @@ describe('both faces', () => {
       'Turn it, front up',
       'Front: coat 3 of 3',
     ]);
-    expect(await page.locator('.plan svg.line .on').allTextContents()).toEqual([
-      'B',
-      'F',
-      'B',
-      'F',
-      'B',
-      'F',
-    ]);
-    expect(new URL(page.url()).hash).toMatch(/&both=front&.*&turned=each-coat&/);
+    await expect
+      .poll(() => page.locator('.plan svg.line .on').allTextContents())
+      .toEqual(['B', 'F', 'B', 'F', 'B', 'F']);
+    await expect.poll(() => new URL(page.url()).hash).toMatch(/&both=front&.*&turned=each-coat&/);
     // What is shared is what another reads.
     const again = await openPage();
     await again.page.goto(PAGE + new URL(page.url()).hash);
     await again.page.locator('.plan .verdict').waitFor();
-    expect(await again.page.locator('.plan .days').textContent()).toBe(
-      await page.locator('.plan .days').textContent(),
-    );
+    await expect
+      .poll(() => again.page.locator('.plan .days').textContent())
+      .toBe(await page.locator('.plan .days').textContent());
     expect(sheetsOf(await again.page.pdf({ format: 'Letter' }))).toBeLessThanOrEqual(2);
     // Unticked it is the plan of one face again, and its address tells nothing of a turning.
     await change(page);
     await fronts.uncheck();
     await page.getByRole('button', { name: 'Plan it' }).click();
     await expect.poll(() => verdict(page)).toBe(alone);
-    expect(page.url()).not.toMatch(/both=|turned=/);
+    await expect.poll(() => page.url()).not.toMatch(/both=|turned=/);
     expectQuiet(opened);
     expectQuiet(again);
     await opened.close();

@@ -19,7 +19,7 @@ describe('a dresser', () => {
     await openWeather(page);
     await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
-    expect(await verdict(page)).toMatch(/^3 coats, hand over /);
+    await expect.poll(() => verdict(page)).toMatch(/^3 coats, hand over /);
     const told = await page.locator('.plan').innerText();
     for (const part of [
       'Area',
@@ -40,12 +40,12 @@ describe('a dresser', () => {
     const again = await openPage();
     await again.page.goto(PAGE + new URL(page.url()).hash);
     await again.page.locator('.plan .verdict').waitFor();
-    expect(await verdict(again.page)).toBe(await verdict(page));
-    expect(await again.page.locator('.plan .days').innerText()).toBe(
-      await page.locator('.plan .days').innerText(),
-    );
-    expect(await again.page.locator('.plan').innerText()).toContain('From the link');
-    expect(await again.page.getByLabel('Its name').inputValue()).toBe('Navy dresser');
+    await expect.poll(() => verdict(again.page)).toBe(await verdict(page));
+    await expect
+      .poll(() => again.page.locator('.plan .days').innerText())
+      .toBe(await page.locator('.plan .days').innerText());
+    await expect.poll(() => again.page.locator('.plan').innerText()).toContain('From the link');
+    await expect.poll(() => again.page.getByLabel('Its name').inputValue()).toBe('Navy dresser');
     expectQuiet(opened);
     expectQuiet(again);
     await opened.close();
@@ -57,9 +57,9 @@ describe('a dresser', () => {
     const { page } = opened;
     await page.goto(PAGE);
     const needed = page.locator('.needed');
-    expect(await needed.isVisible()).toBe(true);
+    await expect.poll(() => needed.isVisible()).toBe(true);
     await page.getByLabel(AGE).selectOption('none');
-    expect(await needed.isVisible()).toBe(false);
+    await expect.poll(() => needed.isVisible()).toBe(false);
     // A unit stands in its field, and a fold that is filled in is not covered by the button.
     await page.getByText('My can says…').click();
     const [field, unit] = [
@@ -70,22 +70,22 @@ describe('a dresser', () => {
     expect(unit.x).toBeGreaterThan(field.x + field.width / 2);
     expect(unit.x + unit.width).toBeLessThan(field.x + field.width);
     const place = () => page.locator('.lay > .go').evaluate((button) => getComputedStyle(button).position);
-    expect(await place()).toBe('static');
+    await expect.poll(() => place()).toBe('static');
     await page.getByText('My can says…').click();
-    expect(await place()).toBe('sticky');
+    await expect.poll(() => place()).toBe('sticky');
     await openWeather(page);
     await page.getByLabel('Start, if not now').fill('2027-03-08T09:00');
     await plan(page);
     const days = page.locator('.of-day');
     expect(await days.count()).toBeGreaterThan(2);
     // All lies in the future: the first day is the next.
-    expect(await page.locator('.of-day[open]').count()).toBe(1);
-    expect(await days.first().getAttribute('open')).not.toBeNull();
+    await expect.poll(() => page.locator('.of-day[open]').count()).toBe(1);
+    await expect.poll(() => days.first().getAttribute('open')).not.toBeNull();
     const y = async (one: string) => (await page.locator('.plan').locator(one).first().boundingBox())?.y ?? 0;
     const tops = [await y('.numbers'), await y('svg.line'), await y('.acts'), await y('.days')];
     expect(tops).toEqual(tops.toSorted((a, b) => a - b));
-    expect(await page.locator('.plan .acts').count()).toBe(1);
-    expect(await page.locator('.plan .acts button').count()).toBe(5);
+    await expect.poll(() => page.locator('.plan .acts').count()).toBe(1);
+    await expect.poll(() => page.locator('.plan .acts button').count()).toBe(5);
     // The steps are counted through, day by day.
     const starts = await page
       .locator('.of-day ol')
@@ -110,7 +110,7 @@ describe('a dresser', () => {
       expect(sheetsOf(await page.pdf({ format: 'A4' }))).toBe(1);
       expect(sheetsOf(await page.pdf({ format: 'Letter' }))).toBe(1);
       // The plan is what she came for: the form folds, and its one button does not lie over it.
-      expect(await page.getByRole('button', { name: 'Plan it' }).isVisible()).toBe(false);
+      await expect.poll(() => page.getByRole('button', { name: 'Plan it' }).isVisible()).toBe(false);
       await change(page);
       await page.getByLabel('What piece is it?').selectOption('dining-table');
       await page.getByLabel('What lies below it?').selectOption('oil-paint');
@@ -162,7 +162,7 @@ describe('a no', () => {
     expect(told).not.toMatch(/Buy|Coats/);
     await page.getByRole('button', { name: 'Plan with water-based polyurethane' }).click();
     await expect.poll(() => verdict(page)).toMatch(/coats, hand over/);
-    expect(await page.getByLabel('Laid with').inputValue()).toBe('brush');
+    await expect.poll(() => page.getByLabel('Laid with').inputValue()).toBe('brush');
     expectQuiet(opened);
     await opened.close();
   });
@@ -195,7 +195,9 @@ describe('a no', () => {
     await page.getByRole('button', { name: /^Plan from/ }).click();
     await page.getByText('Coat 1 of 3').first().waitFor();
     // 72 h at 20 °C; day and night are 1.4 °C colder on average, and 10 °C double it.
-    expect(await page.getByLabel('Dry for how many hours? Empty if it is old').inputValue()).toBe('79');
+    await expect
+      .poll(() => page.getByLabel('Dry for how many hours? Empty if it is old').inputValue())
+      .toBe('79');
     expectQuiet(opened);
     await opened.close();
   });
@@ -209,26 +211,26 @@ describe('what is typed', () => {
     await open(page, 'piece');
     await page.getByLabel('Its name').fill('Old desk');
     await open(page, 'piece');
-    expect(await page.locator('summary[data-part=piece]').innerText()).toBe(
-      'Old desk: a dark color, dry for 24 hours, lies below.',
-    );
-    expect(await page.locator('#plan-weather > summary').innerText()).toMatch(/^70 °F, 50 %/);
+    await expect
+      .poll(() => page.locator('summary[data-part=piece]').innerText())
+      .toBe('Old desk: a dark color, dry for 24 hours, lies below.');
+    await expect.poll(() => page.locator('#plan-weather > summary').innerText()).toMatch(/^70 °F, 50 %/);
     await openWeather(page);
     await page.getByLabel(AGE).selectOption('none');
     await page.getByLabel('Air by day').fill('warm');
     await page.locator('[name=humidity]').fill('500');
     await openWeather(page);
-    expect(await page.getByLabel('Air by day').isVisible()).toBe(false);
+    await expect.poll(() => page.getByLabel('Air by day').isVisible()).toBe(false);
     await page.getByRole('button', { name: 'Plan it' }).click();
-    expect(await page.locator('#plan-air-fault').innerText()).toMatch(/number/);
-    expect(await page.locator('#plan-humidity-fault').innerText()).not.toBe('');
-    expect(await page.locator('.plan').isHidden()).toBe(true);
-    expect(await page.getByLabel('Its name').inputValue()).toBe('Old desk');
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('air');
+    await expect.poll(() => page.locator('#plan-air-fault').innerText()).toMatch(/number/);
+    await expect.poll(() => page.locator('#plan-humidity-fault').innerText()).not.toBe('');
+    await expect.poll(() => page.locator('.plan').isHidden()).toBe(true);
+    await expect.poll(() => page.getByLabel('Its name').inputValue()).toBe('Old desk');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('name'))).toBe('air');
     await page.getByLabel('Air by day').fill('70');
     await page.locator('[name=humidity]').fill('50');
     await plan(page);
-    expect(await page.locator('#plan-air-fault').innerText()).toBe('');
+    await expect.poll(() => page.locator('#plan-air-fault').innerText()).toBe('');
     expectQuiet(opened);
     await opened.close();
   });
@@ -242,12 +244,12 @@ describe('what is typed', () => {
     const coats = await verdict(page);
     await change(page);
     await page.getByLabel('°C, cm').check();
-    expect(await page.getByLabel('Air by day').inputValue()).toBe('21.1');
+    await expect.poll(() => page.getByLabel('Air by day').inputValue()).toBe('21.1');
     await plan(page);
     // The plan before stands until the new one does.
     await page.locator('.plan').getByText(/\d mL/).waitFor();
-    expect(await verdict(page)).toBe(coats);
-    expect(await page.locator('.plan').innerText()).toMatch(/mL[\s\S]*m²/);
+    await expect.poll(() => verdict(page)).toBe(coats);
+    await expect.poll(() => page.locator('.plan').innerText()).toMatch(/mL[\s\S]*m²/);
     expectQuiet(opened);
     await opened.close();
   });
@@ -257,14 +259,16 @@ describe('what is typed', () => {
     const { page } = opened;
     await page.goto(PAGE);
     await expect.poll(() => page.getByLabel('°C, cm').isChecked()).toBe(true);
-    expect(await page.getByLabel('Air by day').inputValue()).toBe('21');
+    await expect.poll(() => page.getByLabel('Air by day').inputValue()).toBe('21');
     // A standard dresser, as its file has it.
-    expect(Number(await page.locator('[name=top-long]').inputValue())).toBeGreaterThan(90);
+    await expect
+      .poll(async () => Number(await page.locator('[name=top-long]').inputValue()))
+      .toBeGreaterThan(90);
     await plan(page);
     expect(await page.locator('.plan').innerText()).toMatch(/mL|\d L[\s\S]*m²/);
     await page.goto(`${PAGE}#product=oil-based-polyurethane&base=bare-wood&air=70&units=us`);
     await expect.poll(() => page.getByLabel('Air by day').inputValue()).toBe('70');
-    expect(await page.getByLabel('°F, inches').isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel('°F, inches').isChecked()).toBe(true);
     expectQuiet(opened);
     await opened.close();
   });
@@ -274,15 +278,15 @@ describe('what is typed', () => {
     const { page } = opened;
     await page.goto(PAGE);
     const tone = () => page.locator('[name=tone]:checked').inputValue();
-    expect(await tone()).toBe('dark');
+    await expect.poll(() => tone()).toBe('dark');
     await page.getByLabel('What lies below it?').selectOption('bare-wood');
-    expect(await tone()).toBe('wood');
+    await expect.poll(() => tone()).toBe('wood');
     await page.getByLabel('What lies below it?').selectOption('milk-paint');
-    expect(await tone()).toBe('dark');
+    await expect.poll(() => tone()).toBe('dark');
     await open(page, 'piece');
     await page.getByLabel('Light color').check();
     await page.getByLabel('What lies below it?').selectOption('bare-wood');
-    expect(await tone()).toBe('light');
+    await expect.poll(() => tone()).toBe('light');
     expectQuiet(opened);
     await opened.close();
   });

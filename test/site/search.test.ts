@@ -13,13 +13,14 @@ it('finds a flaw by keyboard alone', async () => {
   await box.focus();
   await page.keyboard.type('cloudy');
   await page.getByRole('option').first().waitFor();
-  expect(await box.getAttribute('aria-expanded')).toBe('true');
+  await expect.poll(() => box.getAttribute('aria-expanded')).toBe('true');
   await page.keyboard.press('ArrowDown');
+  await expect.poll(() => box.getAttribute('aria-activedescendant')).not.toBeNull();
   const chosen = page.locator(`#${await box.getAttribute('aria-activedescendant')}`);
-  expect(await chosen.getAttribute('aria-selected')).toBe('true');
-  expect(await chosen.textContent()).toMatch(/cloudy/i);
+  await expect.poll(() => chosen.getAttribute('aria-selected')).toBe('true');
+  await expect.poll(() => chosen.textContent()).toMatch(/cloudy/i);
   await page.keyboard.press('Escape');
-  expect(await page.getByRole('option').count()).toBe(0);
+  await expect.poll(() => page.getByRole('option').count()).toBe(0);
   await page.keyboard.type(' ');
   await page.getByRole('option').first().waitFor();
   await page.keyboard.press('ArrowDown');
@@ -38,7 +39,7 @@ it('answers the form with the pages that fit', async () => {
   await page.waitForURL('**/search/?q=*');
   const first = page.locator('hd-results a').first();
   await first.waitFor();
-  expect(await first.getAttribute('href')).toBe('/defects/bubbles/');
+  await expect.poll(() => first.getAttribute('href')).toBe('/defects/bubbles/');
   expectQuiet(opened);
   await opened.close();
 });

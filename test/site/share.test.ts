@@ -31,6 +31,7 @@ it('hands a flaw to the phone by its short link', async () => {
   });
   await page.goto('/defects/lap-marks/');
   await page.getByRole('button', { name: 'Share' }).tap();
+  await page.locator('html[data-shared]').waitFor();
   const shared = JSON.parse((await page.locator('html').getAttribute('data-shared')) ?? 'null');
   expect(shared).toEqual({ text: 'Lap marks', url: `${inject('base')}/r/lap-marks/` });
   expectQuiet(opened);

@@ -39,7 +39,7 @@ it('says so when the storage is full, keeps what she typed, and writes it once t
   const notes = 'Left end stood in the draft. '.repeat(130);
   await page.locator('#job-notes').fill(notes);
   await soon(() => trouble(page)).toContain('storage of this browser is full');
-  expect(await page.getByText('Not saved yet.').count()).toBe(1);
+  await soon(() => page.getByText('Not saved yet.').count()).toBe(1);
   expect((await cardsIn(page))[0]?.notes).toBe('');
   const [download] = await Promise.all([
     page.waitForEvent('download'),
@@ -50,7 +50,7 @@ it('says so when the storage is full, keeps what she typed, and writes it once t
   await page.getByRole('button', { name: 'Try again' }).click();
   await saved(page);
   expect((await cardsIn(page))[0]?.notes).toBe(notes);
-  expect(await page.locator('.trouble').isVisible()).toBe(false);
+  await soon(() => page.locator('.trouble').isVisible()).toBe(false);
   await opened.close();
 });
 

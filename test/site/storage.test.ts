@@ -59,7 +59,7 @@ itAtLength('offers the second copy in the place of a damaged card', async () => 
   await page.reload();
   await page.getByRole('button', { name: 'Take the second copy' }).click();
   await page.getByRole('button', { name: 'Lay a coat' }).waitFor();
-  expect(await cardsIn(page)).toEqual(sound);
+  await soon(() => cardsIn(page)).toEqual(sound);
   await page.goto(JOBS);
   await page.getByText('Set aside: 1 damaged card').waitFor();
   expectQuiet(opened);
@@ -111,7 +111,7 @@ itAtLength(
     await other.locator('#job-notes').fill('from the other tab');
     await saved(other);
     await soon(() => page.locator('#job-notes').inputValue()).toBe('from the other tab');
-    expect(await page.locator('[data-part=said]').innerText()).toContain('this is the newer card');
+    await soon(() => page.locator('[data-part=said]').innerText()).toContain('this is the newer card');
 
     // A phone that slept does not hear the other tab: here it only hears nothing.
     await page.evaluate(() => {
@@ -121,10 +121,11 @@ itAtLength(
     await openPiece(other);
     await page.locator('.about [name=name]').fill('Blue dresser');
     await page.locator('.about [name=name]').blur();
-    await saved(page);
+    // That something is saved may be said of what came before it.
+    await soon(async () => (await cardsIn(page))[0]?.name).toBe('Blue dresser');
     await other.locator('.about [name=sheen]').selectOption('matte');
     await soon(() => other.locator('[data-part=said]').innerText()).toContain('with your change in it');
-    expect((await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
+    await soon(async () => (await cardsIn(page))[0]).toMatchObject({ name: 'Blue dresser', sheen: 'matte' });
 
     await page.evaluate(() => {
       BroadcastChannel.prototype.postMessage = () => undefined;
@@ -135,13 +136,13 @@ itAtLength(
       BroadcastChannel.prototype.postMessage = () => undefined;
     });
     await page.locator('#job-notes').fill('mine, first');
-    await saved(page);
+    await soon(async () => (await cardsIn(page))[0]?.notes).toBe('mine, first');
     await other.locator('#job-notes').fill('mine, second');
     const clash = other.locator('.clash');
     await clash.waitFor();
-    expect(await clash.innerText()).toMatch(/mine, first[\s\S]*mine, second/);
+    await soon(() => clash.innerText()).toMatch(/mine, first[\s\S]*mine, second/);
     expect((await cardsIn(page))[0]?.notes).toBe('mine, first');
-    expect(await other.locator('#job-notes').inputValue()).toBe('mine, first');
+    await soon(() => other.locator('#job-notes').inputValue()).toBe('mine, first');
     await other.getByRole('button', { name: 'Put mine in its place' }).click();
     await soon(async () => (await cardsIn(page))[0]?.notes).toBe('mine, second');
     expectQuiet(opened);
@@ -235,6 +236,7 @@ itAtLength(
       .setInputFiles({ name: 'flaw.png', mimeType: 'image/png', buffer });
     await page.locator('.photos img').waitFor();
     await saved(page);
+    await soon(async () => (await recordsIn(page, 'photos')).length).toBe(1);
     const [cards, photos] = [await cardsIn(page), await recordsIn<{ id: string }>(page, 'photos')];
     expect([cards.length, photos.length]).toEqual([1, 1]);
 
@@ -253,7 +255,7 @@ itAtLength(
     await page.locator('.photos img').waitFor();
     await page.goto('/clock/');
     await page.locator('[data-part=troubles]', { hasText: '1 coat was put back on the clock' }).waitFor();
-    expect(await page.locator('[data-part=coats]').innerText()).toContain('Navy dresser');
+    await soon(() => page.locator('[data-part=coats]').innerText()).toContain('Navy dresser');
 
     // Told once; and what lies there by now is copied again.
     await page.goto('/robots.txt');

@@ -13,7 +13,7 @@ it('begins with stories to tap, which are answered as her own and go once there 
   await page.getByRole('textbox', { name: /What it is/ }).waitFor();
   await page.locator('.begin a').first().tap();
   await page.getByRole('heading', { name: 'Hands off' }).waitFor();
-  expect(await page.locator('.begin').isVisible()).toBe(false);
+  await expect.poll(() => page.locator('.begin').isVisible()).toBe(false);
   expect(await page.locator('.of-others').count()).toBe(0);
   await page.goBack();
   await page.locator('.begin a').first().waitFor();
@@ -32,9 +32,9 @@ it('hears a story, asks one thing, and says what to do', async () => {
   await page.waitForURL('**/tell/**');
   await page.getByRole('heading', { name: 'Hands off' }).waitFor();
   await page.getByRole('button', { name: /Water-based clear.*not so/ }).waitFor();
-  expect(await page.locator('.likely a').first().getAttribute('href')).toBe(
-    '/defects/cloudy-film/stage-wet/',
-  );
+  await expect
+    .poll(() => page.locator('.likely a').first().getAttribute('href'))
+    .toBe('/defects/cloudy-film/stage-wet/');
   // The link carries what was said and tapped; what is taken off stays off.
   await page.getByRole('button', { name: /^Wet .*not so/ }).click();
   await page.getByRole('heading', { name: 'How dry is it?' }).waitFor();
@@ -47,7 +47,7 @@ it('hears a story, asks one thing, and says what to do', async () => {
   await other.page.getByRole('heading', { name: 'Hands off' }).waitFor();
   await other.page.locator('.of-others').getByRole('button', { name: 'Start your own' }).click();
   await expect.poll(() => other.page.locator('.understood').innerText()).toBe('');
-  expect(await other.page.getByRole('textbox', { name: /What it is/ }).inputValue()).toBe('');
+  await expect.poll(() => other.page.getByRole('textbox', { name: /What it is/ }).inputValue()).toBe('');
   expect(await other.page.locator('.of-others').count()).toBe(0);
   for (const one of [opened, other]) {
     expectQuiet(one);
@@ -76,7 +76,9 @@ it('says hands off before it is known how dry it is, and answers first what was 
     .locator('.heard .tape')
     .evaluateAll((strips) => strips.map((strip) => Math.round(strip.getBoundingClientRect().width)));
   expect(new Set(widths).size).toBeGreaterThan(2);
-  expect(await page.locator('.reply .post').first().textContent()).toMatch(/^No, do not wipe them yet\./);
+  await expect
+    .poll(() => page.locator('.reply .post').first().textContent())
+    .toMatch(/^No, do not wipe them yet\./);
   await page.getByRole('button', { name: /^Wet/ }).tap();
   await page.getByRole('heading', { name: 'Hands off', exact: true }).waitFor();
   expectQuiet(opened);
@@ -97,7 +99,7 @@ it('has the reply right below the verdict, whether or not it is known how dry it
   await page.getByLabel(/^What it is, what you did/).fill('milky over navy, wet');
   await page.getByRole('button', { name: 'Tell me' }).tap();
   await page.getByRole('heading', { name: 'Hands off', exact: true }).waitFor();
-  expect(await around()).toEqual(['Hands off', 'heard']);
+  await expect.poll(() => around()).toEqual(['Hands off', 'heard']);
   expect(await reply.getAttribute('open')).toBeNull();
   const post =
     'Hi all! My water-based poly over navy looks cloudy in spots and I have no idea why. What can I do? Thank you!';
@@ -105,14 +107,14 @@ it('has the reply right below the verdict, whether or not it is known how dry it
   await page.getByLabel(/^What it is, what you did/).fill(post);
   await page.getByRole('button', { name: 'Tell me' }).tap();
   await page.getByRole('heading', { name: 'If you know: how dry is it?' }).waitFor();
-  expect(await around()).toEqual(['Hands off until you know', 'next']);
+  await expect.poll(() => around()).toEqual(['Hands off until you know', 'next']);
   // It is open by itself, and the button says itself that it copied, aloud as well.
   await reply.getByRole('button', { name: 'Copy it' }).tap();
   await reply.getByRole('button', { name: 'Copied ✓' }).waitFor();
-  expect(await reply.getByRole('status').first().textContent()).toBe('Copied.');
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(
-    await reply.locator('.post').first().textContent(),
-  );
+  await expect.poll(() => reply.getByRole('status').first().textContent()).toBe('Copied.');
+  await expect
+    .poll(() => page.evaluate(() => navigator.clipboard.readText()))
+    .toBe(await reply.locator('.post').first().textContent());
   await reply.getByRole('button', { name: 'Copy it' }).waitFor();
   expectQuiet(opened);
   await opened.close();
@@ -130,7 +132,7 @@ it('offers the coat on the clock as the answer to how dry it is, and starts no s
   await page.getByRole('button', { name: /^It is My piece, now wet/ }).click();
   await page.getByRole('heading', { name: /^Hands off/ }).waitFor();
   const clock = page.locator('.understood').getByRole('link', { name: /Until when\?/ });
-  expect(await clock.innerText()).toMatch(/My piece is on the clock\s+Hands off until/);
+  await expect.poll(() => clock.innerText()).toMatch(/My piece is on the clock\s+Hands off until/);
   // Of somebody else's piece the own clock says nothing.
   await page.getByRole('button', { name: 'Start anew' }).click();
   await page.getByLabel(/^What it is, what you did/).fill('my sister says her poly went milky');
@@ -219,9 +221,9 @@ it('leads on to the flaw where only its cause tells what to do', async () => {
   const story = 'water based poly on a navy dresser last week, there are bubbles in it, it sands to powder';
   await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
   await page.getByRole('heading', { name: 'Most likely: Bubbles in the coat' }).waitFor();
-  expect(await page.getByRole('link', { name: /^What to do about it/ }).getAttribute('href')).toBe(
-    '/defects/bubbles/stage-recoatable/',
-  );
+  await expect
+    .poll(() => page.getByRole('link', { name: /^What to do about it/ }).getAttribute('href'))
+    .toBe('/defects/bubbles/stage-recoatable/');
   expectQuiet(opened);
   await opened.close();
 });
@@ -238,7 +240,7 @@ itAtLength('lets a caution that words called for be taken off, and keeps it off 
   expect(page.url()).toContain('off=rule-oily-rags');
   await page.reload();
   await page.getByRole('button', { name: /^Wax .*not so/ }).waitFor();
-  expect(await stop.count()).toBe(0);
+  await expect.poll(() => stop.count()).toBe(0);
   expectQuiet(opened);
   await opened.close();
 });
@@ -250,17 +252,17 @@ itAtLength('answers for every flaw that is named, and drops one only when told t
   await page.goto('/tell/#say=my+dresser+looks+milky+and+bubbly%2C+still+wet');
   await page.getByText('The same for both that you name.').waitFor();
   // On a phone the story is a line, and the verdict stands in the first view.
-  expect(await page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(false);
-  const verdict = await page.getByRole('heading', { name: 'Hands off' }).boundingBox();
-  expect(verdict?.y).toBeLessThan(400);
+  await expect.poll(() => page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(false);
+  const verdict = page.getByRole('heading', { name: 'Hands off' });
+  await expect.poll(async () => (await verdict.boundingBox())?.y).toBeLessThan(400);
   const flaws = () =>
     page.locator('.likely a').evaluateAll((links) => links.map((a) => a.getAttribute('href')));
-  expect(await flaws()).toEqual(
-    expect.arrayContaining(['/defects/cloudy-film/stage-wet/', '/defects/bubbles/stage-wet/']),
-  );
+  await expect
+    .poll(flaws)
+    .toEqual(expect.arrayContaining(['/defects/cloudy-film/stage-wet/', '/defects/bubbles/stage-wet/']));
   await page.getByRole('button', { name: /^Bubbles.*not so/ }).click();
   await page.getByText('The same for both that you name.').waitFor({ state: 'detached' });
-  expect(await flaws()).not.toContain('/defects/bubbles/stage-wet/');
+  await expect.poll(flaws).not.toContain('/defects/bubbles/stage-wet/');
   await page.getByRole('button', { name: 'Change' }).click();
   await expect.poll(() => page.getByRole('textbox', { name: /What it is/ }).isVisible()).toBe(true);
   expectQuiet(opened);
@@ -286,7 +288,7 @@ itAtLength('answers what is asked of a coat yet to be laid with its page', async
   await opened.page.goto('/tell/#say=what+coat+on+a+kitchen+table');
   const strip = opened.page.locator('.page-for a');
   await strip.waitFor();
-  expect(await strip.getAttribute('href')).toBe('/which-coat/#piece=tabletop');
+  await expect.poll(() => strip.getAttribute('href')).toBe('/which-coat/#piece=tabletop');
   expect(await opened.page.locator('.next, .likely').count()).toBe(0);
   expectQuiet(opened);
   await opened.close();
@@ -299,7 +301,7 @@ itAtLength(
     await own.page.goto('/see/');
     await own.page.locator('[data-answer=no]').click();
     await own.page.waitForURL(/\/see\/.+/);
-    expect(await own.page.locator('#trail').innerText()).toBe('So far');
+    await expect.poll(() => own.page.locator('#trail').innerText()).toBe('So far');
     const other = await openPage();
     await other.page.goto(own.page.url());
     await expect.poll(() => other.page.locator('#trail').innerText()).toBe('From the link');
@@ -327,7 +329,9 @@ it('goes back an answer at a time, and loses neither words nor the other answers
   await expect.poll(() => next.innerText()).not.toBe(second);
   await page.goBack();
   await expect.poll(() => next.innerText()).toBe(second);
-  expect(await page.locator('.told-line q').innerText()).toBe('there is something wrong with my finish');
+  await expect
+    .poll(() => page.locator('.told-line q').innerText())
+    .toBe('there is something wrong with my finish');
   await page.getByRole('button', { name: /^Cured.*not so/ }).waitFor();
   await page.goForward();
   await expect.poll(() => next.innerText()).not.toBe(second);
@@ -366,9 +370,9 @@ it.each([
   await page.getByRole('button', { name: new RegExp(`^${stage}`) }).tap();
   const heading = page.locator('.understood h2.verdict');
   await expect.poll(() => heading.first().innerText()).toMatch(verdict);
-  const box = await heading.first().boundingBox();
-  expect(box?.y).toBeGreaterThanOrEqual(0);
-  expect(box?.y).toBeLessThan(200);
+  const top = async () => (await heading.first().boundingBox())?.y;
+  await expect.poll(top).toBeLessThan(200);
+  expect(await top()).toBeGreaterThanOrEqual(0);
   // While anything is asked, that comes before an answer to send.
   const next = page.locator('.understood .next');
   if (await next.count())
@@ -386,9 +390,9 @@ it.each([
   await page.goto(`/tell/#say=${encodeURIComponent(story)}`);
   const verdict = page.locator('.understood h2.verdict');
   await verdict.waitFor();
-  expect(await verdict.getAttribute('class')).toBe(`verdict ${band}`);
+  await expect.poll(() => verdict.getAttribute('class')).toBe(`verdict ${band}`);
   const first = page.locator('.understood section').first();
-  expect(await first.innerText()).toMatch(says);
+  await expect.poll(() => first.innerText()).toMatch(says);
   expect(await first.innerText()).not.toMatch(/tweezers|No brush/);
   expectQuiet(opened);
   await opened.close();

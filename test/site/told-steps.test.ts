@@ -17,9 +17,9 @@ it.each(someOf(1, [true, false]))(
     await stop.waitFor();
     const seen = async () =>
       new Set(await Promise.all((await sanding.all()).map((step) => step.isVisible())));
-    expect(await seen()).toEqual(new Set([false]));
+    await expect.poll(seen).toEqual(new Set([false]));
     await page.emulateMedia({ media: 'print' });
-    expect(await seen()).toEqual(new Set([true]));
+    await expect.poll(seen).toEqual(new Set([true]));
     const boxes = [await stop.boundingBox(), await sanding.first().boundingBox()];
     expect((boxes[0]?.y ?? 0) + (boxes[0]?.height ?? 0)).toBeLessThan(boxes[1]?.y ?? 0);
     expect(
@@ -36,7 +36,7 @@ it.each(someOf(1, [true, false]))(
         .click();
     else await page.locator('.behind > details:not([open]) > summary').first().click();
     await sanding.first().waitFor();
-    expect(await seen()).toEqual(new Set([true]));
+    await expect.poll(() => seen()).toEqual(new Set([true]));
     await close();
   },
 );
@@ -49,12 +49,14 @@ it('opens the steps at her answer, keeps one line of the stop, and takes the ans
   await page.locator(SANDED).first().waitFor();
   const line = page.locator('[data-part=settled-line]');
   await line.waitFor();
-  expect(await line.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
-  expect((await line.boundingBox())?.height).toBeLessThan(130);
+  await expect.poll(() => line.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  await expect.poll(async () => (await line.boundingBox())?.height).toBeLessThan(130);
   await line.getByRole('button', { name: 'Change' }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor();
-  expect(await line.isVisible()).toBe(false);
-  expect(await page.evaluate(() => document.activeElement?.closest('[data-part=stops]') !== null)).toBe(true);
+  await expect.poll(() => line.isVisible()).toBe(false);
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest('[data-part=stops]') !== null))
+    .toBe(true);
   expectQuiet(one);
   await one.close();
 });
@@ -65,7 +67,7 @@ it('asks one question before the steps of a repair, and is one line above them o
   await page.goto('/remedies/sand-and-recoat/');
   const gate = page.locator('[data-gate]');
   const heading = page.locator('.procedure > h2');
-  expect(await heading.innerText()).toMatch(/^First a question, then \d+ steps$/);
+  await expect.poll(() => heading.innerText()).toMatch(/^First a question, then \d+ steps$/);
   // The reason of the lock is as large as the text round it.
   const sizeOf = (selector: string) =>
     page
@@ -76,31 +78,35 @@ it('asks one question before the steps of a repair, and is one line above them o
   // While it is asked, its answers are the only way on.
   const closed = page.locator('.behind > details:not([open]) > summary').first();
   await gate.locator('button.tape').first().waitFor();
-  expect(await closed.isVisible()).toBe(false);
+  await expect.poll(() => closed.isVisible()).toBe(false);
   expect(await page.getByRole('link', { name: 'Test it first' }).count()).toBe(0);
   await gate.getByRole('button', { name: choices.age.values.unknown }).tap();
   await closed.waitFor();
   await expect.poll(() => heading.innerText()).toMatch(/^First a test, then \d+ steps$/);
-  expect(await gate.getByRole('link', { name: 'Test it first' }).getAttribute('href')).toBe(
-    '/safety/lead-test-limits/',
-  );
+  await expect
+    .poll(() => gate.getByRole('link', { name: 'Test it first' }).getAttribute('href'))
+    .toBe('/safety/lead-test-limits/');
   await gate.getByRole('button', { name: 'Change' }).tap();
   await gate.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(SANDED).first().waitFor();
-  const numbered = await page
-    .locator('.steps > li:visible')
-    .evaluateAll(
-      (steps) => steps.filter((step) => getComputedStyle(step, '::before').content !== 'none').length,
-    );
-  expect(await heading.innerText()).toBe(`${numbered} steps`);
-  expect(await page.locator(`.behind ${LEAD}:visible`).count()).toBe(0);
-  expect(await gate.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
-  expect((await gate.boundingBox())?.height).toBeLessThan(110);
+  const numbered = () =>
+    page
+      .locator('.steps > li:visible')
+      .evaluateAll(
+        (steps) => steps.filter((step) => getComputedStyle(step, '::before').content !== 'none').length,
+      );
+  await expect.poll(() => heading.innerText()).toMatch(/^\d+ steps$/);
+  await expect.poll(async () => `${await numbered()} steps`).toBe(await heading.innerText());
+  await expect.poll(() => page.locator(`.behind ${LEAD}:visible`).count()).toBe(0);
+  await expect.poll(() => gate.innerText()).toContain(choices.age['as-told']?.['since-1993'] ?? 'the answer');
+  await expect.poll(async () => (await gate.boundingBox())?.height).toBeLessThan(110);
   // Of the pages of a repair the longest took 8,067 px so; what a thumb scrolls is less than nine screens.
-  expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4500);
+  await expect.poll(() => page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4500);
   await gate.getByRole('button', { name: 'Change' }).tap();
   await page.locator(`.behind ${LEAD}`).waitFor();
-  expect(await page.evaluate(() => document.activeElement?.closest('[data-gate]') !== null)).toBe(true);
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest('[data-gate]') !== null))
+    .toBe(true);
   expectQuiet(one);
   await one.close();
 });
@@ -113,25 +119,24 @@ it('folds how a step goes off the flat face until the part is told, then shows i
   const row = page.locator('[data-part=by-part]').first();
   const ways = row.locator('[data-step]');
   const onAnEdge = ways.filter({ hasText: choices.part.values.edge });
-  expect(await row.locator('summary').first().innerText()).toMatch(/On an edge, inside corner/);
-  expect(await ways.count()).toBe(4);
+  await expect.poll(() => row.locator('summary').first().innerText()).toMatch(/On an edge, inside corner/);
+  await expect.poll(() => ways.count()).toBe(4);
   expect(await onAnEdge.isVisible()).toBe(false);
   await page.emulateMedia({ media: 'print' });
-  expect(await onAnEdge.innerText()).toMatch(/one light pass along it/);
+  await expect.poll(() => onAnEdge.innerText()).toMatch(/one light pass along it/);
   await page.emulateMedia({ media: 'screen' });
   await row.locator('summary').first().tap();
-  expect(await onAnEdge.isVisible()).toBe(true);
+  await expect.poll(() => onAnEdge.isVisible()).toBe(true);
 
   await page.locator('[data-facts] summary').tap();
   await page.locator('[data-facts]').getByLabel(choices.part.ask).selectOption('leg');
   await onAnEdge.waitFor({ state: 'hidden' });
-  expect(await row.locator('summary').first().isVisible()).toBe(false);
-  expect(await row.locator('[data-step]:visible').innerText()).toMatch(/as a shoe is shined/);
+  await expect.poll(() => row.locator('summary').first().isVisible()).toBe(false);
+  await expect.poll(() => row.locator('[data-step]:visible').innerText()).toMatch(/as a shoe is shined/);
   // It is a step of the order now, with its number.
-  const number = await row
-    .locator('[data-step]:visible')
-    .evaluate((step) => getComputedStyle(step, '::before').content);
-  expect(number).toMatch(/counter/);
+  const number = () =>
+    row.locator('[data-step]:visible').evaluate((step) => getComputedStyle(step, '::before').content);
+  await expect.poll(number).toMatch(/counter/);
   expectQuiet(one);
   await one.close();
 });
@@ -141,7 +146,7 @@ it('says a stop once: the steps behind it are closed without its words', async (
   await one.page.goto(SANDING);
   await one.page.locator('.stops button').first().waitFor();
   const behind = one.page.locator('.behind[data-told] > details > summary').first();
-  expect(await behind.innerText()).toMatch(/^\s*Show the steps\s*$/);
+  await expect.poll(() => behind.innerText()).toMatch(/^\s*Show the steps\s*$/);
   expectQuiet(one);
   await one.close();
 });
@@ -169,7 +174,7 @@ it('folds the cautions of a step to a line each with one fold for all, asks abov
   // On a phone they are one line, so that the first step stands in sight.
   await page.locator('[data-facts] summary').tap();
   const asked = page.locator('[data-facts] select');
-  expect(await asked.count()).toBeGreaterThan(1);
+  await expect.poll(() => asked.count()).toBeGreaterThan(1);
   expect((await asked.last().boundingBox())?.y).toBeLessThan(
     (await page.locator('[data-step]:visible').first().boundingBox())?.y ?? 0,
   );
@@ -178,18 +183,18 @@ it('folds the cautions of a step to a line each with one fold for all, asks abov
     .locator('[data-step]:visible [data-part=cares]')
     .evaluateAll((all) => all.map((cares) => cares.querySelectorAll('details').length));
   expect(new Set(folds)).toEqual(new Set([1]));
-  expect(await page.locator('[data-step]:visible [data-part=cares] > [data-rule]').count()).toBeGreaterThan(
-    folds.length,
-  );
+  await expect
+    .poll(() => page.locator('[data-step]:visible [data-part=cares] > [data-rule]').count())
+    .toBeGreaterThan(folds.length);
   const fold = page
     .locator('[data-part=cares]', { has: page.locator('[data-rule=sanding-dust]') })
     .first()
     .locator('summary');
   await fold.tap();
-  expect(await whole.innerText()).toMatch(/never for paint that may hold lead/);
+  await expect.poll(() => whole.innerText()).toMatch(/never for paint that may hold lead/);
   await fold.tap();
   await page.emulateMedia({ media: 'print' });
-  expect(await dust.innerText()).toMatch(/never for paint that may hold lead/);
+  await expect.poll(() => dust.innerText()).toMatch(/never for paint that may hold lead/);
   expectQuiet(one);
   await one.close();
 });

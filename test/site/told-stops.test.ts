@@ -11,7 +11,7 @@ it('puts the stop for a crib before everything, with one heading', async () => {
   const one = await opened({ piece: { value: 'crib', how: 'told' } });
   await one.page.goto('/defects/cloudy-film/stage-wet/');
   await one.page.locator('.stops [data-rule=not-a-crib]').waitFor();
-  expect(await one.page.locator('h1:visible').allInnerTexts()).toEqual(['Stop first']);
+  await expect.poll(() => one.page.locator('h1:visible').allInnerTexts()).toEqual(['Stop first']);
   expect(await one.page.locator('.stops').textContent()).not.toMatch(/[{}]/);
   expectQuiet(one);
   await one.close();
@@ -22,8 +22,8 @@ itAtLength('puts the stop for a crib before the steps of a repair that no walk h
   await one.page.goto('/remedies/sand-and-recoat/');
   await one.page.locator('section [data-rule=not-a-crib]').waitFor();
   await one.page.locator('html:not([data-fit])').waitFor();
-  expect(await one.page.locator('section > [data-rule=not-a-crib]').isVisible()).toBe(true);
-  expect(await one.page.locator('section > details[data-rule]').first().isVisible()).toBe(true);
+  await expect.poll(() => one.page.locator('section > [data-rule=not-a-crib]').isVisible()).toBe(true);
+  await expect.poll(() => one.page.locator('section > details[data-rule]').first().isVisible()).toBe(true);
   expect(await one.page.locator('[data-step]:visible').count()).toBe(0);
   expectQuiet(one);
   await one.close();
@@ -32,8 +32,8 @@ itAtLength('puts the stop for a crib before the steps of a repair that no walk h
 itAtLength('keeps every caution where the facts kept here make no sense', async () => {
   const one = await opened({ age: { value: '<img src=x onerror=alert(1)>', how: 'told' } });
   await one.page.goto(SANDING);
-  await one.page.waitForLoadState('networkidle');
-  expect(await one.page.locator(`.stops ${LEAD}`).isVisible()).toBe(true);
+  await one.page.locator('html:not([data-fit])').waitFor();
+  await expect.poll(() => one.page.locator(`.stops ${LEAD}`).isVisible()).toBe(true);
   expectQuiet(one);
   await one.close();
 });
@@ -47,8 +47,8 @@ it('makes no check of a moldy piece: the mold comes first, at every question tha
   await one.page.goto(asks?.address ?? '');
   const first = one.page.locator('[data-part=at-check]');
   await first.waitFor();
-  expect(await first.innerText()).toMatch(/^Mold first/);
-  expect(await one.page.locator('[data-part=how]').isVisible()).toBe(false);
+  await expect.poll(() => first.innerText()).toMatch(/^Mold first/);
+  await expect.poll(() => one.page.locator('[data-part=how]').isVisible()).toBe(false);
   expectQuiet(one);
   await one.close();
   const dry = await opened();
@@ -99,12 +99,12 @@ it('asks no touch in the search for the flaw of a coat that is known to be wette
   expect(new URL(wet.page.url()).pathname).toMatch(/-unsure\/$/);
   await wet.page.goto(end.address);
   await wet.page.getByText('Your coat is setting now: do not touch it.').waitFor();
-  expect(await wet.page.locator('[data-part=how]').isVisible()).toBe(false);
+  await expect.poll(() => wet.page.locator('[data-part=how]').isVisible()).toBe(false);
   expectQuiet(wet);
   await wet.close();
 
   const dry = await opened({ stage: { value: 'cured', how: 'told' } });
-  await dry.page.goto(on.address);
+  await dry.page.goto(on.address, { waitUntil: 'networkidle' });
   await dry.page.locator('[data-part=how]').waitFor();
   expect(new URL(dry.page.url()).pathname).toBe(on.address);
   await dry.close();

@@ -46,10 +46,12 @@ itAtLength('has one heading at any moment, also where what it is fitted to comes
   await page.goto(SANDING);
   // Unfitted it holds for everyone, so it is shown after a while, stop and all.
   await page.locator('[data-fit] .stops h1').waitFor();
-  expect((await headingsSeen(page)).words).toEqual(['Fitting this page to your piece', 'Stop first']);
+  await expect
+    .poll(async () => (await headingsSeen(page)).words)
+    .toEqual(['Fitting this page to your piece', 'Stop first']);
   release();
   await page.locator('html:not([data-fit])').waitFor();
-  expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
+  await expect.poll(() => page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
   expect((await headingsSeen(page)).counts).toEqual([1]);
   expectQuiet(one);
   await one.close();
@@ -60,15 +62,15 @@ it('takes the stop for old paint away when she says that there is none, and reme
   const { page } = one;
   await watchHeadings(page);
   await page.goto(SANDING);
-  expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(true);
+  await expect.poll(() => page.locator(`.stops ${LEAD}`).isVisible()).toBe(true);
   await page.getByRole('button', { name: /only mine/ }).tap();
   await page.locator(`.stops ${LEAD}`).waitFor({ state: 'hidden' });
   expect((await headingsSeen(page)).counts).toEqual([1]);
-  expect(await page.locator('.stops').isVisible()).toBe(false);
+  await expect.poll(() => page.locator('.stops').isVisible()).toBe(false);
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('verdict');
   await page.reload();
   await page.locator('html:not([data-fit])').waitFor();
-  expect(await page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
+  await expect.poll(() => page.locator(`.stops ${LEAD}`).isVisible()).toBe(false);
   expect((await headingsSeen(page)).counts).toEqual([1]);
 
   // What hangs on facts alone comes and goes with them, before the steps, and the list stays under her finger.
@@ -86,23 +88,22 @@ it('takes the stop for old paint away when she says that there is none, and reme
   await page.locator('.aside hd-told summary').tap();
   const pieces = page.locator('.aside hd-told details').getByLabel('What piece is it?');
   await pieces.focus();
-  expect(await pieces.locator('option').allTextContents()).toEqual([
-    'Not told',
-    ...Object.values(choices.piece.values),
-  ]);
+  await expect
+    .poll(() => pieces.locator('option').allTextContents())
+    .toEqual(['Not told', ...Object.values(choices.piece.values)]);
   const top = (await pieces.boundingBox())?.y;
   await pieces.selectOption('food-surface');
   const food = page.locator('.outcome > .then > [data-rule=food-surface]');
   await food.waitFor();
-  expect((await pieces.boundingBox())?.y).toBeCloseTo(top ?? 0, 0);
-  expect(await food.textContent()).toMatch(/^\s*Food on it\?/);
+  await expect.poll(async () => (await pieces.boundingBox())?.y).toBeCloseTo(top ?? 0, 0);
+  await expect.poll(() => food.textContent()).toMatch(/^\s*Food on it\?/);
   expect(await food.textContent()).not.toMatch(/[{}]|Before this step/);
   await pieces.selectOption('furniture');
   await food.waitFor({ state: 'hidden' });
   await pieces.selectOption('food-surface');
   await food.waitFor();
-  expect(await food.count()).toBe(1);
-  expect((await pieces.boundingBox())?.y).toBeCloseTo(top ?? 0, 0);
+  await expect.poll(() => food.count()).toBe(1);
+  await expect.poll(async () => (await pieces.boundingBox())?.y).toBeCloseTo(top ?? 0, 0);
   // A caution comes before the steps, so what stands below it moves, and the page scrolls along; good is 0.1 or less
   // (web.dev, Cumulative Layout Shift, from memory).
   expect(await page.evaluate(() => (window as unknown as { moved: number }).moved)).toBeLessThan(0.02);

@@ -33,9 +33,9 @@ it('is asked on the clock of kinds that may come with a hardener, and kept', asy
   expect(coat).not.toMatch(/\b(dull it|always sand|sand before|light strokes)/i);
   // The next coat of the same can is asked with the same answer, another product anew.
   await page.locator('[data-act=next]').click();
-  expect(await page.locator('[name=hardener]').inputValue()).toBe('isocyanate');
+  await soon(() => page.locator('[name=hardener]').inputValue()).toBe('isocyanate');
   await page.selectOption('[name=product]', 'waterborne-acrylic');
-  expect(await page.locator('[name=hardener]').inputValue()).toBe('');
+  await soon(() => page.locator('[name=hardener]').inputValue()).toBe('');
   expectQuiet(opened);
   await opened.close();
 });
@@ -55,9 +55,9 @@ it('is no coat to spray on a card, and where it lies already its stop stands at 
   await soon(() => page.getByRole('dialog').innerText()).toContain('never sprayed at home');
   await answer(page, 'It lies already: note it');
   await soon(() => page.locator('.laid > li').count()).toBe(1);
-  expect((await cardsIn(page))[0]?.coats[0]?.hardener).toBe('isocyanate');
-  expect(await page.locator('.laid > li').innerText()).toContain('with isocyanate in it');
-  expect(await page.locator('main').innerText()).toContain('this hardener can give asthma for life');
+  await soon(async () => (await cardsIn(page))[0]?.coats[0]?.hardener).toBe('isocyanate');
+  await soon(() => page.locator('.laid > li').innerText()).toContain('with isocyanate in it');
+  await soon(() => page.locator('main').innerText()).toContain('this hardener can give asthma for life');
   expectQuiet(opened);
   await opened.close();
 });
@@ -69,7 +69,9 @@ it('is wiped, not sanded, in a plan, which is a no with a gun and offers a brush
     `/schedule/#product=water-based-polyurethane&base=latex-paint&age=none&start=2027-03-08T09:00${more}`;
   await page.goto(link('&tool=brush'));
   await page.locator('.plan .verdict').waitFor();
-  expect((await titles(page)).filter((title) => /if it is of one part/.test(title)).length).toBe(2);
+  await soon(
+    async () => (await titles(page)).filter((title) => /if it is of one part/.test(title)).length,
+  ).toBe(2);
   await page.goto(link('&tool=spray-gun&hardener=isocyanate'));
   await soon(() => page.locator('.plan .verdict').innerText()).toBe('No');
   expect(await page.locator('.plan').innerText()).toContain('never sprayed at home');

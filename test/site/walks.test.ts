@@ -48,11 +48,11 @@ describe.each([
       await page.locator(`[data-answer=${answer.slice(answer.lastIndexOf('-') + 1)}]`).tap();
       await page.waitForURL((url) => url.pathname.includes(answer));
     }
-    await expect(page.getByRole('heading', { name: verdict }).count()).resolves.toBe(1);
-    await expect(page.getByRole('heading', { name: known.get('remedy', remedy).name }).count()).resolves.toBe(
-      1,
-    );
-    expect(await page.locator('.steps > li').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.getByRole('heading', { name: verdict }).count()).toBe(1);
+    await expect
+      .poll(() => page.getByRole('heading', { name: known.get('remedy', remedy).name }).count())
+      .toBe(1);
+    await expect.poll(() => page.locator('.steps > li').count()).toBeGreaterThan(0);
     expectQuiet(opened);
     await opened.close();
   });

@@ -47,6 +47,7 @@ it('has room between the button that forgets and what follows', async () => {
   const button = page.getByRole('button', { name: /^Start/ });
   await button.waitFor();
   const below = page.locator('hd-told details').first();
+  await below.waitFor();
   const [above, next] = [await button.boundingBox(), await below.boundingBox()];
   expect((next?.y ?? 0) - (above?.y ?? 0) - (above?.height ?? 0)).toBeGreaterThanOrEqual(8);
   expectQuiet(opened);
@@ -63,8 +64,11 @@ it('covers the strip below the field whole while it suggests', async () => {
   const hits = page.locator('.hits:visible');
   await hits.waitFor();
   const strip = await page.getByRole('link', { name: /Walk me through it/ }).boundingBox();
-  const list = await hits.boundingBox();
-  expect((list?.y ?? 0) + (list?.height ?? 0)).toBeGreaterThanOrEqual((strip?.y ?? 0) + (strip?.height ?? 0));
+  const bottom = async () => {
+    const list = await hits.boundingBox();
+    return (list?.y ?? 0) + (list?.height ?? 0);
+  };
+  await expect.poll(bottom).toBeGreaterThanOrEqual((strip?.y ?? 0) + (strip?.height ?? 0));
   expectQuiet(opened);
   await opened.close();
 });
