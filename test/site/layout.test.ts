@@ -1,6 +1,7 @@
 /** What holds on a narrow screen, by keyboard alone, and with colors forced by the system. */
 import { expect, it } from 'vitest';
 import { itAtLength, someOf, THOROUGH } from '../thorough.ts';
+import { atRest } from './at-rest.ts';
 import { openPage, PHONE } from './browser.ts';
 import { builtPages } from './built.ts';
 import { onePerKind } from './kinds.ts';
@@ -32,6 +33,7 @@ it('has room for a thumb on every control, and no page wider than the screen', a
   const kinds = onePerKind().filter((_, index) => index % ONE_IN === 0);
   for (const { kind, address } of kinds) {
     await page.goto(address);
+    await atRest(page);
     const { small, wide, all } = await page.evaluate((least) => {
       const inText = (control: Element) => {
         const block = control.closest('p, li, dd, dt, td, th, figcaption');
@@ -152,8 +154,7 @@ it.runIf(THOROUGH)('reaches every control by Tab, and shows where it is', async 
   const found: string[] = [];
   for (const { kind, address } of onePerKind()) {
     await page.goto(address);
-    // Until it is known which numbers are hers all stand there.
-    await page.waitForFunction(() => !document.querySelector('hd-calls:not(:defined)'));
+    await atRest(page);
     const all = await page.evaluate(() => {
       const w = window as unknown as { stops: Set<Element>; faults: string[]; round: boolean };
       w.stops = new Set();
@@ -227,16 +228,17 @@ it.each(someOf(1, [320, 1280]))('draws every branch of a tree within the page, a
     await page.goto(address);
     await page.locator('.tree > summary').click();
     const branches = page.locator('hd-tree li');
-    expect(await branches.count()).toBeGreaterThan(20);
-    const outside = await branches.evaluateAll((all) =>
-      all
-        .filter((one) => {
-          const { left, right, width: wide } = one.getBoundingClientRect();
-          return left < 0 || right > innerWidth || wide < 100;
-        })
-        .map((one) => one.textContent),
-    );
-    expect(outside, address).toEqual([]);
+    await expect.poll(() => branches.count()).toBeGreaterThan(20);
+    const outside = () =>
+      branches.evaluateAll((all) =>
+        all
+          .filter((one) => {
+            const { left, right, width: wide } = one.getBoundingClientRect();
+            return left < 0 || right > innerWidth || wide < 100;
+          })
+          .map((one) => one.textContent),
+      );
+    await expect.poll(outside, { message: address }).toEqual([]);
   }
   await close();
 });
@@ -249,7 +251,7 @@ itAtLength('marks on the tree the way that her answers took', async () => {
   await page.waitForURL((url) => url.pathname !== '/defects/lap-marks/cause/');
   await page.goto('/defects/lap-marks/');
   const taken = page.locator('hd-tree li.taken');
-  expect(await taken.evaluateAll((all) => all.map((one) => one.dataset['said']))).toEqual(['no']);
-  expect(await page.locator('hd-tree ul').first().getAttribute('data-ask')).toBe(asked);
+  await expect.poll(() => taken.evaluateAll((all) => all.map((one) => one.dataset['said']))).toEqual(['no']);
+  await expect.poll(() => page.locator('hd-tree ul').first().getAttribute('data-ask')).toBe(asked);
   await close();
 });

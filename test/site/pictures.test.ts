@@ -7,6 +7,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, it } from 'vitest';
+import { atRest, movedOn } from './at-rest.ts';
 import { openPage } from './browser.ts';
 import { builtPages } from './built.ts';
 import { onePerKind } from './kinds.ts';
@@ -97,24 +98,10 @@ const shifts = async (options: BrowserContextOptions): Promise<string[]> => {
     if (options.storageState)
       await page.locator('hd-clock .tape, .first .in-band').waitFor({ state: 'attached' });
     if (kind === 'stale') await page.locator('hd-lost a').waitFor();
-    const measure = () =>
-      page.evaluate(
-        () =>
-          new Promise<{ score: number; what: string }>((done) => {
-            let score = 0;
-            const what: string[] = [];
-            new PerformanceObserver((list) => {
-              for (const entry of list.getEntries() as (PerformanceEntry & {
-                value: number;
-                sources: { node?: Element }[];
-              })[]) {
-                score += entry.value;
-                what.push(...entry.sources.map(({ node }) => node?.nodeName ?? ''));
-              }
-            }).observe({ type: 'layout-shift', buffered: true });
-            setTimeout(() => done({ score, what: what.join(' ') }), 150);
-          }),
-      );
+    const measure = async () => {
+      await atRest(page);
+      return movedOn(page);
+    };
     // A coat on the clock knows the stage, so that some pages lead on at once: then the next one is measured.
     const moved = await measure().catch(measure).catch(measure);
     if (moved.score > MOST_SHIFT) found.push(`${kind} ${address} ${moved.score.toFixed(3)} ${moved.what}`);
@@ -192,7 +179,7 @@ const STEP = 3;
 const MOST_LOOKS = 5;
 
 /** The text of a page and its picture without it, both of one moment: what comes late or moves is looked at anew. */
-const atRest = async (page: Page): Promise<{ written: Written[]; shot: Buffer }> => {
+const unchanged = async (page: Page): Promise<{ written: Written[]; shot: Buffer }> => {
   let written = await takeText(page);
   for (let looks = 0; looks < MOST_LOOKS; looks++) {
     const shot = await page.screenshot({ fullPage: true, animations: 'disabled' });
@@ -204,7 +191,7 @@ const atRest = async (page: Page): Promise<{ written: Written[]; shot: Buffer }>
 };
 
 const poor = async (page: Page): Promise<string[]> => {
-  const { written, shot } = await atRest(page);
+  const { written, shot } = await unchanged(page);
   const { data, info } = await sharp(shot).removeAlpha().raw().toBuffer({ resolveWithObject: true });
   return written.flatMap(({ words, rgb: [r = 0, g = 0, b = 0, opacity = 1], boxes }) => {
     const contrasts: number[] = [];

@@ -1,6 +1,7 @@
 /** Nothing is lost on 320 px, at 200 % zoom, and with type twice as large; with script and without. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { atRest } from './at-rest.ts';
 import { openPage, withoutPictures } from './browser.ts';
 import { onePerKind } from './kinds.ts';
 
@@ -77,13 +78,7 @@ it.each([
     const [all, ...views] = await Promise.all(
       [desk, narrow, large, phone].map(async ({ page }) => {
         await page.goto(address);
-        if (javaScriptEnabled)
-          await page.waitForFunction(
-            () =>
-              !document.querySelector(
-                'hd-told:not(:defined), hd-calls:not(:defined), .before-script, .chosen:empty, hd-coats[hidden], hd-coats .weather:not(:has(.caution))',
-              ),
-          );
+        if (javaScriptEnabled) await atRest(page);
         return look(page);
       }),
     );
