@@ -25,17 +25,18 @@ it('has the next board above the strip of a running coat, and first for keys', a
   await page.locator('.asked button').first().click();
   const next = page.getByRole('button', { name: 'Next board' });
   await next.waitFor();
-  const onTop = await next.evaluate((button) => {
-    const { left, top, width, height } = button.getBoundingClientRect();
-    return [0.1, 0.9].every((share) =>
-      button.contains(document.elementFromPoint(left + width / 2, top + height * share)),
-    );
-  });
-  expect(onTop).toBe(true);
+  const onTop = () =>
+    next.evaluate((button) => {
+      const { left, top, width, height } = button.getBoundingClientRect();
+      return [0.1, 0.9].every((share) =>
+        button.contains(document.elementFromPoint(left + width / 2, top + height * share)),
+      );
+    });
+  await expect.poll(onTop).toBe(true);
   // From what is said of the answer, which has the focus.
   await page.locator('.judged').focus();
   await page.keyboard.press('Tab');
-  expect(await next.evaluate((button) => button === document.activeElement)).toBe(true);
+  await expect.poll(() => next.evaluate((button) => button === document.activeElement)).toBe(true);
   await close();
 });
 
@@ -54,7 +55,7 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await page.locator('.judged').waitFor();
   await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toBe('judged');
   await page.getByRole('heading', { name: 'What decides' }).waitFor();
-  expect(await page.locator('.beside canvas').count()).toBe(2);
+  await expect.poll(() => page.locator('.beside canvas').count()).toBe(2);
   // What decides is read with the next board under the thumb.
   await page.locator('.decides').evaluate((part) => part.scrollIntoView());
   const onward = await page.getByRole('button', { name: 'Next board' }).boundingBox();
@@ -67,12 +68,14 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await expect
     .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))
     .toBe('A new board');
-  expect(
-    await page
-      .locator('.item canvas')
-      .first()
-      .evaluate((board) => board.getBoundingClientRect().top),
-  ).toBeGreaterThanOrEqual(0);
+  await expect
+    .poll(() =>
+      page
+        .locator('.item canvas')
+        .first()
+        .evaluate((board) => board.getBoundingClientRect().top),
+    )
+    .toBeGreaterThanOrEqual(0);
   // By keys the light turns: another picture, said in words, and still no word of what is on it.
   const lit = page.locator('.item canvas').first();
   const said = await lit.getAttribute('aria-label');
@@ -81,8 +84,10 @@ it('judges at once, shows what decides, and keeps what was missed', async () => 
   await expect
     .poll(() => lit.getAttribute('aria-label'))
     .toBe(said?.replace('low light from the side', 'light facing you'));
-  const kept = await page.evaluate(() => localStorage.getItem('halfdry.practice'));
-  expect(JSON.parse(kept ?? '{}')).toMatchObject({ kind: 'halfdry-practice', version: 1, boards: 1 });
+  const kept = () => page.evaluate(() => localStorage.getItem('halfdry.practice'));
+  await expect
+    .poll(async () => JSON.parse((await kept()) ?? '{}'))
+    .toMatchObject({ kind: 'halfdry-practice', version: 1, boards: 1 });
   // A link of which nothing is left says so, and does not pass for practice alone.
   await page.evaluate(() => {
     location.hash = 'class=Tuesday&boards=look.bub';
@@ -104,13 +109,14 @@ itAtLength(
       for (const [index, { ask, choices }] of item.asks.entries()) {
         const asked = page.locator('.asked').nth(index);
         await asked.getByRole('heading', { name: ask }).waitFor();
-        expect(await asked.locator('button b').allTextContents()).toEqual(choices.map(({ says }) => says));
+        await expect
+          .poll(() => asked.locator('button b').allTextContents())
+          .toEqual(choices.map(({ says }) => says));
         if (index === 0) {
           // The very pixels: drawn there and here by the same renderer.
           const there = await page
-            .locator('.item .look canvas')
-            .evaluate(async (canvas: HTMLCanvasElement) => {
-              await new Promise((done) => setTimeout(done, 1500));
+            .locator('.item .look canvas[data-drawn]')
+            .evaluate((canvas: HTMLCanvasElement) => {
               const data =
                 canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
               return { width: canvas.width, height: canvas.height, data: Array.from(data) };
@@ -128,6 +134,8 @@ itAtLength(
         await asked.getByRole('button', { name: right, exact: true }).click();
       }
       await page.locator('.onward .go').click();
+      // The board before has gone with it.
+      await page.locator('.onward .go').waitFor({ state: 'detached' });
     }
     await page.getByRole('heading', { name: '2 of 2 right at once' }).waitFor();
     const line = 'Halfdry results | Tuesday | Ann | 2/2 | + +';
@@ -177,13 +185,14 @@ it('says what is wrong with a number of boards, and keeps the set in the address
   const size = page.getByLabel('How many boards');
   for (const [typed, says] of [
     ['0', 'A set has 1 to 40 boards.'],
-    ['1000', 'A set has 1 to 40 boards.'],
+    // After another fault, so that what is said is of this number and not of the one before.
     ['1.5', 'Give a whole number of boards.'],
+    ['1000', 'A set has 1 to 40 boards.'],
   ] as const) {
     await size.fill(typed);
     await page.getByRole('button', { name: 'Make the set' }).click();
     await expect.poll(() => page.locator('#set-size-fault').textContent()).toBe(says);
-    expect(await size.inputValue()).toBe(typed);
+    await expect.poll(() => size.inputValue()).toBe(typed);
     expect(await page.locator('.made').count()).toBe(0);
   }
   await size.fill('6');
@@ -197,14 +206,16 @@ it('says what is wrong with a number of boards, and keeps the set in the address
   await page.locator('.stage .acts').waitFor();
   await page.goBack();
   await expect.poll(() => page.locator('.made .post').textContent()).toBe(link);
-  expect(await page.getByLabel('Title').inputValue()).toBe('Tuesday');
-  expect(await page.getByLabel('Level').inputValue()).toBe('stage');
-  expect(await size.inputValue()).toBe('6');
-  expect(
-    await page
-      .getByRole('listbox')
-      .evaluate((list: HTMLSelectElement) => [...list.selectedOptions].map(({ value }) => value).sort()),
-  ).toEqual(['bubbles', 'runs-and-sags']);
+  await expect.poll(() => page.getByLabel('Title').inputValue()).toBe('Tuesday');
+  await expect.poll(() => page.getByLabel('Level').inputValue()).toBe('stage');
+  await expect.poll(() => size.inputValue()).toBe('6');
+  await expect
+    .poll(() =>
+      page
+        .getByRole('listbox')
+        .evaluate((list: HTMLSelectElement) => [...list.selectedOptions].map(({ value }) => value).sort()),
+    )
+    .toEqual(['bubbles', 'runs-and-sags']);
   expectQuiet(opened);
   await opened.close();
 });
@@ -217,6 +228,7 @@ it('has all of the big screen within 320 px, with type twice as large', async ()
     document.documentElement.style.fontSize = '200%';
   });
   await page.getByRole('button', { name: 'Show the answer' }).click();
+  await page.getByRole('button', { name: 'Hide the answer' }).waitFor();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   await close();
 });
