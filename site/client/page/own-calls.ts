@@ -1,3 +1,4 @@
+import { CALL_WORDS } from '../../shared/calls.ts';
 import { dialedIn } from '../../shared/dialed.ts';
 import { button, element } from '../shared/element.ts';
 import { placeHere } from '../shared/place-here.ts';
@@ -19,7 +20,7 @@ class CallsElement extends HTMLElement {
     own.dataset['own'] = '';
     this.dataset['one'] = '';
     const others = button(
-      'Somewhere else? All countries',
+      CALL_WORDS.others,
       () => {
         delete this.dataset['one'];
         others.remove();

@@ -2,7 +2,7 @@ import { createContext } from 'preact';
 import { useContext, useRef, useState } from 'preact/hooks';
 import type { CallPlace } from '#engine/model/calls.ts';
 import type { Whom } from '#engine/model/whom.ts';
-import { placeName, poisonName, telOf } from '../../shared/calls.ts';
+import { CALL_WORDS, callHeads, callRows } from '../../shared/calls.ts';
 import { dialedIn } from '../../shared/dialed.ts';
 
 /** The place where this device seems to be; nothing where it is not known. */
@@ -31,40 +31,36 @@ export const Calls = ({
   readonly places: readonly CallPlace[];
   readonly whom: readonly Whom[];
 }) => {
-  const emergency = whom.includes('emergency');
-  const poison = whom.includes('poison');
   const here = useContext(Here);
   const [all, setAll] = useState(false);
   const list = useRef<HTMLUListElement>(null);
-  const asked = places.filter((place) => emergency || (poison && place.poison));
-  const first = asked.find((place) => place === here);
-  const rows = first ? [first, ...asked.filter((place) => place !== first)] : asked;
+  const asked = callRows(places, whom);
+  const first = asked.find(({ place }) => place === here);
+  const rows = first ? [first, ...asked.filter((row) => row !== first)] : asked;
   return (
     <>
       <ul class="calls" ref={list}>
         {(!first || all) && (
           <li data-head>
-            <span>Where you are</span>
-            {emergency && <b>Emergency</b>}
-            {poison && <b>Poison line</b>}
+            <span>{CALL_WORDS.where}</span>
+            {callHeads(whom).map((head) => (
+              <b key={head}>{head}</b>
+            ))}
           </li>
         )}
-        {rows.slice(0, first && !all ? 1 : rows.length).map((place) => (
-          <li key={place.place} {...(place === first && { 'data-own': '' })}>
-            <span>{placeName(place)}</span>
-            {emergency && (
-              <a href={telOf(place.emergency)}>
-                <i class="unseen">Call </i>
-                {place.emergency}
-              </a>
+        {rows.slice(0, first && !all ? 1 : rows.length).map((row) => (
+          <li key={row.place.place} {...(row === first && { 'data-own': '' })}>
+            <span>{row.name}</span>
+            {row.cells.map((cell) =>
+              cell ? (
+                <a key={cell.says} href={cell.tel}>
+                  <i class="unseen">{cell.says}</i>
+                  {cell.number}
+                </a>
+              ) : (
+                row !== first && <b key="none" />
+              ),
             )}
-            {poison && place.poison && (
-              <a href={telOf(place.poison.number)}>
-                <i class="unseen">{poisonName(place.poison)} </i>
-                {place.poison.number}
-              </a>
-            )}
-            {poison && !place.poison && place !== first && <b />}
           </li>
         ))}
       </ul>
@@ -77,7 +73,7 @@ export const Calls = ({
             list.current?.querySelector('a')?.focus();
           }}
         >
-          Somewhere else? All countries
+          {CALL_WORDS.others}
         </button>
       )}
     </>

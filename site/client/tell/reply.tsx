@@ -14,9 +14,9 @@ export const ReplyToCopy = ({ answer, open }: Props) => (
     <p class="post">{answer.short}</p>
     <CopyButton says="Copy it" text={answer.short} what="text" />
     <details>
-      <summary>A longer one</summary>
+      <summary>A longer answer</summary>
       <p class="post">{answer.long}</p>
-      <CopyButton says="Copy the long one" text={answer.long} what="text" />
+      <CopyButton says="Copy the longer answer" text={answer.long} what="text" />
     </details>
   </details>
 );
