@@ -59,7 +59,7 @@ it('keeps a card and lists it, the last changed first', async () => {
 
 it('refuses a second card of the same id and leaves the first', async () => {
   await addCard(cardOf('one', 'Chair'));
-  await expect(addCard(cardOf('one', 'Other'))).rejects.toThrow('Not saved');
+  await expect(addCard(cardOf('one', 'Other'))).rejects.toMatchObject({ name: 'ConstraintError' });
   expect((await kept('one')).name).toBe('Chair');
 });
 
