@@ -52,7 +52,7 @@ const started = async (
           return offered.find(([value]) => value === answer?.gives)?.[0];
         },
       },
-      style: { locale: 'en-US', timeZone: 'UTC', units: 'us' },
+      style: { timeZone: 'UTC', hour12: true, units: 'us' },
       now: () => NOW + DAY,
     },
   );
