@@ -22,9 +22,9 @@ export {
   type HeardSign,
   SURE,
 } from './hear/heard.ts';
+export { isCall } from './hear/is-call.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
 export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
 export { answerTo, type Reply, reply } from './hear/reply.ts';
-export { isCall } from './hear/reply-safety.ts';
 export { type Waits, waitsOf } from './hear/waits.ts';
 export type { Span } from './hear/words.ts';

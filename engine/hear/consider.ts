@@ -7,9 +7,9 @@ import { entryOf } from '../plain/entry-of.ts';
 import { YES_CHANCE } from '../see/matrix.ts';
 import { type Bears, type Belief, believe, bent, type Evidence, isFit, nextAsked, toldBy } from './belief.ts';
 import type { Heard } from './heard.ts';
+import { isCall } from './is-call.ts';
 import type { ActWords, FreshWay, Mind, ToldFacts, ToldRule } from './mind.ts';
 import { isSprayedAlready } from './past-step.ts';
-import { isCall } from './reply-safety.ts';
 
 /** What to ask next. `stage`: how dry it is. `age`: how old the paint below is, where a stop may lie ahead. */
 export type NextAsked =

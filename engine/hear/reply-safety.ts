@@ -1,6 +1,7 @@
 import { reached } from '../model/stage.ts';
 import { ended, firstSentence } from '../plain/text.ts';
 import type { Considered } from './consider.ts';
+import { isCall } from './is-call.ts';
 import type { ToldRule } from './mind.ts';
 
 /** What a reply says of rules. */
@@ -24,9 +25,6 @@ export type SafetySaid = {
 
 /** Rules and cases that a short reply tells of. */
 const TOLD = 2;
-
-/** Whether somebody has to be called: what has happened can not wait, and the film can. */
-export const isCall = ({ calls = [] }: Pick<ToldRule, 'calls'>): boolean => calls.length > 0;
 
 /** A rule in one sentence, where another stands before it. */
 const lineOf = ({ atOnce, lead, say }: ToldRule): string => firstSentence(atOnce?.[0] ?? lead ?? say);
