@@ -1,5 +1,6 @@
 import { factsIn } from './case/condition.ts';
 import type { Fault, Issue, Result } from './faults/issue.ts';
+import { faultOfGround, faultOfReference, type There, thereIn } from './faults/references.ts';
 import { schemaFaults } from './faults/schema-faults.ts';
 import { type Knowledge, knowledgeOf } from './knowledge/knowledge.ts';
 import { isAsk, visits } from './knowledge/tree.ts';
@@ -9,12 +10,12 @@ import { FACTS } from './model/facts.ts';
 import { ID_PATTERN, SCHEMAS } from './model/index.ts';
 import type { EntryKind } from './model/kinds.ts';
 import type { AnyEntry, Entry, RawEntry } from './model/knowledge.ts';
+import type { Retired } from './model/retired.ts';
 import type { Claim } from './model/source.ts';
 import { entryOf } from './plain/entry-of.ts';
-import { nearest, nearestId } from './plain/nearest.ts';
+import { nearest } from './plain/nearest.ts';
 
-/** Ids that moved or merged: `kind/old` → new id. */
-export type Retired = Readonly<Record<string, string>>;
+export type { Retired } from './model/retired.ts';
 
 type Report = (entry: AnyEntry, path: readonly PropertyKey[], fault: Fault) => void;
 type Reference = { kind: EntryKind; id: string; path: readonly PropertyKey[] };
@@ -26,26 +27,25 @@ type Reference = { kind: EntryKind; id: string; path: readonly PropertyKey[] };
 export const link = (raw: readonly RawEntry[], retired: Retired = {}): Result<Knowledge> => {
   const issues: Issue[] = [];
   const entries = raw.flatMap((entry) => shape(entry, issues));
-  // A file with a fault of shape still counts as existing, or each link to it would be told as dead too.
-  const known = new Map<EntryKind, Set<string>>();
-  for (const entry of raw) known.set(entry.kind, (known.get(entry.kind) ?? new Set()).add(entry.id));
-
-  const titles = new Map(
-    raw.flatMap(({ kind, id, data }) => (kind === 'source' ? [[id, titleIn(data)]] : [])),
-  );
+  const there = thereIn(raw, retired);
   const report: Report = (entry, path, fault) =>
     issues.push({ file: entry.file, line: entry.lineOf(path), ...fault } as Issue);
   for (const entry of entries) {
-    for (const reference of references(entry))
-      checkReference(entry, reference, { known, titles, retired }, report);
-    for (const { condition, path } of conditions(entry)) checkFacts(entry, condition, path, known, report);
-    for (const { claim, path } of claims(entry)) checkSource(entry, claim, path, report);
+    for (const { kind, id, path } of references(entry)) {
+      const fault = faultOfReference(there, kind, id);
+      if (fault) report(entry, path, fault);
+    }
+    for (const { condition, path } of conditions(entry)) checkFacts(entry, condition, path, there, report);
+    for (const { claim, path } of claims(entry)) {
+      const fault = faultOfGround(claim.says, claim);
+      if (fault) report(entry, path, fault);
+    }
   }
   for (const cycle of handoverCycles(entries)) issues.push(cycle);
 
   issues.sort((a, b) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1));
   const [first, ...rest] = issues;
-  return first ? { ok: false, issues: [first, ...rest] } : { ok: true, value: knowledgeOf(entries) };
+  return first ? { ok: false, issues: [first, ...rest] } : { ok: true, value: knowledgeOf(entries, retired) };
 };
 
 const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
@@ -74,9 +74,6 @@ const shape = (raw: RawEntry, issues: Issue[]): AnyEntry[] => {
   }
   return [{ ...parsed.data, kindOf: raw.kind, id: raw.id, file: raw.file, lineOf: raw.lineOf } as AnyEntry];
 };
-
-const titleIn = (data: unknown): string | undefined =>
-  typeof data === 'object' && data !== null && 'title' in data ? String(data.title) : undefined;
 
 const isKind = <K extends EntryKind>(entry: AnyEntry, kind: K): entry is Extract<AnyEntry, Entry<K>> =>
   entry.kindOf === kind;
@@ -129,37 +126,14 @@ function* claims(entry: AnyEntry): Generator<{ claim: Claim; path: PropertyKey[]
   if (isKind(entry, 'defect')) yield { claim: wetClaim(entry), path: ['while-wet-rests-on'] };
 }
 
-/** What a link may lead to. */
-type There = {
-  readonly known: ReadonlyMap<EntryKind, ReadonlySet<string>>;
-  /** Of sources, whose names tell nothing of them. */
-  readonly titles: ReadonlyMap<string, string | undefined>;
-  readonly retired: Retired;
-};
-
-const checkReference = (
-  entry: AnyEntry,
-  { kind, id, path }: Reference,
-  { known, titles, retired }: There,
-  report: Report,
-) => {
-  const ids = known.get(kind) ?? new Set<string>();
-  if (ids.has(id)) return;
-  const now = retired[`${kind}/${id}`];
-  if (now) return report(entry, path, { code: 'retired-link', kind, id, now });
-  const near = nearestId(id, ids);
-  const title = kind === 'source' && near ? titles.get(near) : undefined;
-  report(entry, path, { code: 'dead-link', kind, id, nearest: near, title });
-};
-
 const checkFacts = (
   entry: AnyEntry,
   condition: ConditionInput,
   prefix: PropertyKey[],
-  known: ReadonlyMap<EntryKind, ReadonlySet<string>>,
+  there: There,
   report: Report,
 ) => {
-  const questions = known.get('question') ?? new Set<string>();
+  const questions = there.idsOf('question');
   for (const { fact, values, path } of factsIn(condition)) {
     const shape = entryOf<{ readonly kind: string; readonly values?: readonly string[] }>(FACTS, fact);
     const allowed = shape ? shape.values : questions.has(fact) ? ['yes', 'no'] : undefined;
@@ -180,12 +154,6 @@ const checkFacts = (
             allowed: allowed ?? ['a number'],
           });
   }
-};
-
-const checkSource = (entry: AnyEntry, claim: Claim, path: PropertyKey[], report: Report) => {
-  const needs = claim.grade === 'published' || claim.grade === 'from-memory';
-  if (needs && !claim.source)
-    report(entry, path, { code: 'no-source', says: claim.says, grade: claim.grade });
 };
 
 /** Trees that hand over to each other in a circle would walk for ever. One issue per circle found. */

@@ -1,15 +1,15 @@
 import { z } from 'zod';
 import type { Fault } from '#engine/faults/issue.ts';
+import { faultOfReference } from '#engine/faults/references.ts';
 import { say } from '#engine/faults/say.ts';
 import { schemaFaults } from '#engine/faults/schema-faults.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { SIGNS } from '#engine/model/defect.ts';
 import { FAMILIES } from '#engine/model/family.ts';
 import { FREQUENCY } from '#engine/model/frequency.ts';
-import type { EntryKind } from '#engine/model/kinds.ts';
 import { keysOf } from '#engine/plain/entry-of.ts';
-import { nearestId } from '#engine/plain/nearest.ts';
 import { parseFrontMatter } from './read.ts';
+import { type Mention, thereOf } from './table.ts';
 
 const Signs = z.record(z.string(), z.enum(SIGNS));
 
@@ -29,17 +29,12 @@ const AnswersFile = z.strictObject({
 });
 type AnswersFile = z.infer<typeof AnswersFile>;
 
-type Mention = { readonly kind: EntryKind; readonly id: string; readonly path: readonly PropertyKey[] };
-
 /** Every id in the answers that must be there. A repair may be new and told in words. */
 const mentions = (told: AnswersFile): readonly Mention[] => [
   ...told.alike.map((id, at): Mention => ({ kind: 'defect', id, path: ['alike', at] })),
   ...Object.keys(told.signs).map((id): Mention => ({ kind: 'question', id, path: ['signs', id] })),
   ...Object.keys(told.mirrors ?? {}).map((id): Mention => ({ kind: 'defect', id, path: ['mirrors', id] })),
 ];
-
-const idsOf = (known: Knowledge, kind: EntryKind): readonly string[] =>
-  (kind === 'defect' ? known.defects : known.questions).map(({ id }) => id);
 
 /** The answers of a file, or every fault of it with its line: nothing is written on half of them. */
 export const readAnswers = (
@@ -58,12 +53,10 @@ export const readAnswers = (
         tell(lineOf(path, atKey), fault),
       ),
     };
-  const dead = mentions(parsed.data).filter(({ kind, id }) => !known.has(kind, id));
-  if (dead.length)
-    return {
-      faults: dead.map(({ kind, id, path }) =>
-        tell(lineOf(path), { code: 'dead-link', kind, id, nearest: nearestId(id, idsOf(known, kind)) }),
-      ),
-    };
-  return { told: parsed.data };
+  const there = thereOf(known);
+  const faults = mentions(parsed.data).flatMap(({ kind, id, path }) => {
+    const fault = faultOfReference(there, kind, id);
+    return fault ? [tell(lineOf(path), fault)] : [];
+  });
+  return faults.length ? { faults } : { told: parsed.data };
 };

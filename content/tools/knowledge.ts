@@ -3,16 +3,17 @@ import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { link, type Retired } from '#engine/link.ts';
 import { prove } from '#engine/prove/prove.ts';
 import { undated } from './dated.ts';
-import { type ContentRoot, textOf } from './files.ts';
+import { type ContentRoot, filesIn, textOf } from './files.ts';
 import { tooHard } from './hard-words.ts';
 import { leftOver } from './left-over.ts';
 import { proseFaults } from './prose/check.ts';
 import { lostAddresses, toldOfTheNew } from './published.ts';
-import { readContent } from './read.ts';
+import { readContent, readTableText } from './read.ts';
 import { retiredFaults, retiredTable } from './retired.ts';
 import { sharedFaults } from './shared.ts';
 import { needlessSigns } from './signs-told.ts';
 import { strayFiles } from './stray.ts';
+import { sourcesIn } from './table.ts';
 
 /** Ids that moved or merged, from content/retired.yaml. */
 export const readRetired = (root: ContentRoot): Retired => {
@@ -20,14 +21,21 @@ export const readRetired = (root: ContentRoot): Retired => {
   return table.ok ? table.value : {};
 };
 
-const TABLES = ['plan.yaml', 'care.yaml'];
+const FOLDERS_OF_TABLES = ['content', 'content/hear', 'content/practice'];
 
-/** Sources that the tables rest on; they count as used though no entry names them. */
-const citedInTables = (root: ContentRoot): ReadonlySet<string> => {
-  const texts = TABLES.map((name) => textOf(root, `content/${name}`) ?? '');
-  const cited = texts.flatMap((text) => [...text.matchAll(/source: ([a-z0-9-]+)/g)]);
-  return new Set(cited.map(([, id]) => id ?? ''));
-};
+/** Sources that any table rests on; they count as used though no entry names them. */
+export const citedInTables = (root: ContentRoot): ReadonlySet<string> =>
+  new Set(
+    FOLDERS_OF_TABLES.flatMap((folder) =>
+      filesIn(root, folder, '.yaml').flatMap((name) => {
+        const file = `${folder}/${name}`;
+        // The long tables of what people say cite nothing, and are not parsed for it.
+        return /\bsource\b["']?\s*:/.test(textOf(root, file) ?? '')
+          ? sourcesIn(readTableText(root, file).data)
+          : [];
+      }),
+    ),
+  );
 
 /** The knowledge read and linked, or every issue found. The proofs take as long again and are left to `check`. */
 export const linkedKnowledge = (root: ContentRoot): { known?: Knowledge; issues: readonly Issue[] } => {

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import type { Issue } from '#engine/faults/issue.ts';
+import { faultOfReference, thereIn } from '#engine/faults/references.ts';
 import { knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { ENTRY_KINDS, ID_PATTERN } from '#engine/model/index.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { STARTS } from '#engine/model/starts.ts';
 import { isOneOf } from '#engine/plain/entry-of.ts';
-import { nearestId } from '#engine/plain/nearest.ts';
 import { type ContentRoot, textOf } from './files.ts';
 import { readTable, type Table } from './table.ts';
 
@@ -30,17 +30,14 @@ export const retiredTable = (root: ContentRoot): Table<Readonly<Record<string, s
 export const retiredFaults = (entries: readonly RawEntry[], root: ContentRoot): readonly Issue[] => {
   const table = retiredTable(root);
   if (!table.ok) return table.issues;
-  const ids = new Map<string, Set<string>>();
-  for (const { kind, id } of entries) ids.set(kind, (ids.get(kind) ?? new Set()).add(id));
+  const there = thereIn(entries, table.value);
   return Object.entries(table.value).flatMap(([moved, now]): Issue[] => {
     const [kind, old = ''] = moved.split('/');
     // The table was read by its schema, which names the kinds.
     if (!isOneOf(ENTRY_KINDS, kind)) return [];
-    const known = ids.get(kind) ?? new Set<string>();
     const where = { file: FILE, line: table.lineOf([moved], true) };
-    if (known.has(old)) return [{ ...where, code: 'still-there', kind, id: old }];
-    return known.has(now)
-      ? []
-      : [{ ...where, code: 'dead-link', kind, id: now, nearest: nearestId(now, known) }];
+    if (there.idsOf(kind).has(old)) return [{ ...where, code: 'still-there', kind, id: old }];
+    const fault = faultOfReference(there, kind, now);
+    return fault ? [{ ...where, ...fault }] : [];
   });
 };

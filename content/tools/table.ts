@@ -1,11 +1,12 @@
 import type { z } from 'zod';
 import type { Fault, Issue } from '#engine/faults/issue.ts';
+import { faultOfGround, faultOfReference, type There } from '#engine/faults/references.ts';
 import { say } from '#engine/faults/say.ts';
 import { schemaFaults } from '#engine/faults/schema-faults.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { type EntryKind, FOLDERS } from '#engine/model/index.ts';
 import type { LineOf } from '#engine/model/knowledge.ts';
-import { nearestId } from '#engine/plain/nearest.ts';
+import type { Grade } from '#engine/model/source.ts';
 import type { ContentRoot } from './files.ts';
 import { readTableText } from './read.ts';
 
@@ -45,17 +46,22 @@ function* rowsIn(
   const inner = Array.isArray(value) ? [...value.entries()] : Object.entries(value);
   for (const [key, item] of inner) yield* rowsIn(item, [...path, key]);
 }
-type Row = { readonly grade: string; readonly source?: string; readonly say?: string; readonly why?: string };
+type Row = { readonly grade: Grade; readonly source?: string; readonly say?: string; readonly why?: string };
 
-const deadLink = (known: Knowledge, kind: EntryKind, id: string): Fault => {
-  const there = known[FOLDERS[kind]] as readonly { id: string }[];
-  const nearest = nearestId(
-    id,
-    there.map((entry) => entry.id),
+/** All sources that are named in the data of a table, read or not yet looked at. */
+export const sourcesIn = (data: unknown): readonly string[] => {
+  if (typeof data !== 'object' || data === null) return [];
+  return Object.entries(data).flatMap(([key, value]) =>
+    key === 'source' && typeof value === 'string' ? [value] : sourcesIn(value),
   );
-  const title = kind === 'source' && nearest ? known.get('source', nearest).title : undefined;
-  return { code: 'dead-link', kind, id, nearest, title };
 };
+
+/** What links lead to from outside of the entries. */
+export const thereOf = (known: Knowledge): There => ({
+  idsOf: (kind) => new Set((known[FOLDERS[kind]] as readonly { id: string }[]).map(({ id }) => id)),
+  titleOf: (source) => known.get('source', source).title,
+  retired: known.retired,
+});
 
 /**
  * A YAML file of tables against its schema and the knowledge: every id in it must be there, and every row that is
@@ -86,15 +92,13 @@ export const readTable = <T>(
   const links = [...mentions(parsed.data)];
   for (const [row, path] of rowsIn(parsed.data)) {
     if (row.source) links.push({ kind: 'source', id: row.source, path: [...path, 'source'] });
-    else if (row.grade === 'published' || row.grade === 'from-memory')
-      tell(lineAt(path), {
-        code: 'no-source',
-        says: row.say ?? row.why ?? path.map(String).join('.'),
-        grade: row.grade,
-      });
+    const fault = faultOfGround(row.say ?? row.why ?? path.map(String).join('.'), row);
+    if (fault) tell(lineAt(path), fault);
   }
-  for (const { kind, id, path } of links)
-    if (!known.has(kind, id)) tell(lineAt(path), deadLink(known, kind, id));
+  for (const { kind, id, path } of links) {
+    const fault = known.has(kind, id) ? undefined : faultOfReference(thereOf(known), kind, id);
+    if (fault) tell(lineAt(path), fault);
+  }
   issues.sort((one, two) => one.line - two.line);
   return issues.length ? { ok: false, issues } : { ok: true, value: parsed.data, lineOf: lineAt };
 };

@@ -1,5 +1,6 @@
 import type { EntryKind } from '../model/kinds.ts';
 import type { AnyEntry, Entry } from '../model/knowledge.ts';
+import type { Retired } from '../model/retired.ts';
 
 type Plural<K extends EntryKind> = K extends 'remedy' ? 'remedies' : `${K}s`;
 
@@ -9,6 +10,8 @@ export type Knowledge = {
 } & {
   readonly get: <K extends EntryKind>(kind: K, id: string) => Entry<K>;
   readonly has: (kind: EntryKind, id: string) => boolean;
+  /** What stood for something once: a table that still names it is told what to name. */
+  readonly retired: Retired;
 };
 
 type AllOf<U> = (U extends unknown ? (one: U) => void : never) extends (all: infer All) => void ? All : never;
@@ -64,7 +67,7 @@ export function partOf(lists: Lists): object {
 }
 
 /** Knowledge from linked entries. */
-export const knowledgeOf = (entries: readonly AnyEntry[]): Knowledge => {
+export const knowledgeOf = (entries: readonly AnyEntry[], retired: Retired = {}): Knowledge => {
   const of = <K extends EntryKind>(kind: K) =>
     entries
       .filter((entry): entry is Extract<AnyEntry, Entry<K>> => entry.kindOf === kind)
@@ -80,5 +83,5 @@ export const knowledgeOf = (entries: readonly AnyEntry[]): Knowledge => {
     terms: of('term'),
     doings: of('doing'),
   };
-  return { ...lists, ...lookUpIn(lists) } as Knowledge;
+  return { ...lists, ...lookUpIn(lists), retired } as Knowledge;
 };

@@ -56,6 +56,24 @@ describe('the tables', () => {
     ]);
   });
 
+  it('tell what stands for a source that was retired, with its line', () => {
+    const { told, line } = spoiled('plan', 'source: film-s135 }', 'source: wax-w4 }');
+    expect(told).toEqual([
+      `content/plan.yaml:${line}: the source "wax-w4" was retired; write "safety-s69" instead`,
+    ]);
+  });
+
+  it('tell what stands for a page that was retired', () => {
+    const { told, line } = spoiled(
+      'hear/language',
+      'page: lesson/take-the-old-finish-off',
+      'page: remedy/clear-the-mold-first',
+    );
+    expect(told).toEqual([
+      `content/hear/language.yaml:${line}: the remedy "clear-the-mold-first" was retired; write "dry-out-the-mold" instead`,
+    ]);
+  });
+
   it('tell a page that an answer leads to and that is not there', () => {
     const dead = spoiled(
       'hear/language',
