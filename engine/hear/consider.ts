@@ -116,12 +116,12 @@ const ageIsOpen = (told: ToldFacts): boolean =>
   told['age'] === undefined && (told['base'] === 'old-finish' || told['piece'] === 'valuable');
 
 /**
- * How pressing a rule is: where somebody has to be called, then harm under way, stops, cautions, and last what belongs to
- * a step that is over; of each the stops first.
+ * How pressing a rule is: where somebody has to be called, a case that is told before what has happened at large, then
+ * harm under way, stops, cautions, and last what belongs to a step that is over; of each the stops first.
  */
 const rankOf = (rule: ToldRule, isOver: boolean): number => {
-  const pressing = isCall(rule) ? 0 : rule.atOnce ? 1 : isOver ? 3 : 2;
-  return 2 * pressing + (rule.isStop || pressing === 3 ? 0 : 1);
+  const pressing = isCall(rule) ? (rule.atOnce ? 0 : 1) : rule.atOnce ? 2 : isOver ? 4 : 3;
+  return 2 * pressing + (rule.isStop || pressing === 4 ? 0 : 1);
 };
 
 /** The step that the rule guards is told as over, and no harm of it is under way. */
