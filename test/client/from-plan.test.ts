@@ -2,7 +2,14 @@
 import { expect, it } from 'vitest';
 import { newCard } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
-import { canOf, hardenerOf, notesOf, onBothFaces, toolOf, withCan } from '../../site/client/jobs/parts/from-plan.ts';
+import {
+  canOf,
+  hardenerOf,
+  notesOf,
+  onBothFaces,
+  toolOf,
+  withCan,
+} from '../../site/client/jobs/parts/from-plan.ts';
 import { sayCan } from '../../site/client/jobs/parts/say-can.ts';
 
 const NOW = Date.UTC(2026, 10, 23, 17);
