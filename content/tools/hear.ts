@@ -18,6 +18,11 @@ export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLa
       ...mentionOf(page, ['asks-for', at, 'page']),
       ...beside.map((id, i) => ({ kind: 'question' as const, id, path: ['asks-for', at, 'beside', i] })),
     ]),
+    ...tables.window.beside.map((id, at) => ({
+      kind: 'question' as const,
+      id,
+      path: ['tables', 'window', 'beside', at],
+    })),
     ...keysOf(tables).flatMap((key) => {
       const said = tables[key];
       return typeof said === 'string' ? [] : mentionOf(said.page, ['tables', key, 'page']);

@@ -11,6 +11,18 @@ const isOutdone = ({ from, to, size }: Match, matches: readonly Match[]): boolea
     (other) => other.kind === 'danger' && other.from === from && other.to === to && other.size > size,
   );
 
+const isOver = (a: Match, b: Match): boolean => a.from < b.to && b.from < a.to;
+
+/** "A 2k conversion varnish" is no isocyanate; a "2k or a conversion varnish" may be: no word stands between. */
+const soundsLike = (match: Match, matches: readonly Match[]): boolean =>
+  matches.some(
+    (other) =>
+      other.kind === 'no-danger' &&
+      other.size === other.to - other.from &&
+      other.of[0] === match.of[0] &&
+      isOver(other, match),
+  );
+
 /** What people and furniture both have. */
 const LIMBS = oneOf('arms?|legs?|face|foot|feet|hands?|back|head|neck|skin|shoulders?|knees?');
 
@@ -45,6 +57,16 @@ const isWithin = ({ of, from, to, size }: Match, matches: readonly Match[]): boo
       other.size > size,
   );
 
+/** "A two part poly or conversion varnish": other words of the sentence call for the rule all the same. */
+const isCalledElsewhere = (match: Match, words: readonly Word[], matches: readonly Match[]): boolean =>
+  matches.some(
+    (other) =>
+      other.kind === 'danger' &&
+      other.of[0] === match.of[0] &&
+      words[other.from]?.sentence === words[match.from]?.sentence &&
+      !soundsLike(other, matches),
+  );
+
 /** Cases of rules that can not wait, where they are told; what takes one back in the same sentence takes it back. */
 const urgentIn = (words: readonly Word[], matches: readonly Match[], manner: Manner): readonly Match[] => {
   const keyOf = ({ of, from }: Match): string => `${of.join(' ')} ${words[from]?.sentence}`;
@@ -54,7 +76,11 @@ const urgentIn = (words: readonly Word[], matches: readonly Match[], manner: Man
   const once = matches
     .filter((match) => match.kind === 'urgent' && manner.denied(match) === undefined)
     .filter((match) => !isWithin(match, matches) && !isOfPiece(words, match, matches));
-  return [...once, ...acrossOf(words, matches, manner)].filter((match) => !calm.has(keyOf(match)));
+  const isNone = (match: Match): boolean =>
+    soundsLike(match, matches) && !isCalledElsewhere(match, words, matches);
+  return [...once, ...acrossOf(words, matches, manner)].filter(
+    (match) => !calm.has(keyOf(match)) && !isNone(match),
+  );
 };
 
 /** "The rags are in a bucket of water": a rule is not called for where its case is taken back, and no other is told. */
@@ -82,6 +108,7 @@ export const dangersOf = (
     (match) =>
       match.kind === 'danger' &&
       !isOutdone(match, matches) &&
+      !soundsLike(match, matches) &&
       !isOfPiece(words, match, matches) &&
       manner.denied(match) === undefined,
   );

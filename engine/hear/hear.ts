@@ -7,8 +7,9 @@ import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
 import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
-import { hoursAsked } from './hours-asked.ts';
+import { asksForTime, hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
+import { labelWindow } from './label-window.ts';
 import type { TableAnswer } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
@@ -56,9 +57,8 @@ const isOutOfRange = (
 const hoursBefore = (
   hours: TableAnswer | undefined,
   isWait: boolean,
-  isSeenBeside: (asking: readonly Span[]) => boolean,
-): AskedFor | undefined =>
-  hours?.isWait === isWait && !isSeenBeside(hours.asking) ? hours.asked : undefined;
+  isSeenBeside: (answer: TableAnswer) => boolean,
+): AskedFor | undefined => (hours?.isWait === isWait && !isSeenBeside(hours) ? hours.asked : undefined);
 
 /** Coats that are asked about are not laid, and a coat is at no stage that is asked for. */
 const isAskedAbout = ({ fact, rests }: HeardFact, asking: readonly Span[]): boolean =>
@@ -100,13 +100,18 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const seesNothing =
     !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(waits, families, told);
   const hours = seesNothing
-    ? (hoursAsked(ear, waits, text, words, matches) ?? rowsAsked(ear, waits, text, words, matches))
+    ? (labelWindow(ear, words, told, asksForTime(text)) ??
+      hoursAsked(ear, waits, text, words, matches) ??
+      rowsAsked(ear, waits, text, words, matches))
     : undefined;
   const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
   // What was done, and what is to come, is nothing that is seen.
-  const seen = (asking: readonly Span[]): boolean =>
+  const seen = ({ asking, asked: { beside = '' } }: TableAnswer): boolean =>
     signs.some(
-      (sign) => !ear.ofWork.has(sign.question) && isSeen(sign, [...toldIn, ...asking, ...apart], named),
+      (sign) =>
+        !ear.ofWork.has(sign.question) &&
+        !beside.split(',').includes(sign.question) &&
+        isSeen(sign, [...toldIn, ...asking, ...apart], named),
     );
   const asks =
     hoursBefore(hours, true, seen) ??

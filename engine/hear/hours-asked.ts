@@ -73,6 +73,10 @@ const led = (why: string): string =>
 
 const isAsking = (sentence: string): boolean => ASKS.test(sentence) || LATE.test(sentence);
 
+/** Whether a text asks for a time at all. */
+export const asksForTime = (text: string): boolean =>
+  sentencesOf(text).some(({ from, to }) => isAsking(text.slice(from, to)));
+
 /**
  * The hours that a text asks for, from the tables: until the next coat, until a coat is dry or cured, and how long what lies
  * below waits. Only what is asked in a sentence of its own; of what is wrong with a coat the flaws tell.

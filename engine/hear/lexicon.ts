@@ -18,7 +18,7 @@ export type HearContent = {
 
 /**
  * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
- * `sign still-tacky yes`, `flaw peeling`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back) or `cue not-yet`; its phrases are joined by commas, their words are stems.
+ * `sign still-tacky yes`, `flaw peeling`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back), `no-danger hardener-isocyanate` (what only sounds like it) or `cue not-yet`; its phrases are joined by commas, their words are stems.
  */
 export type Lexicon = {
   readonly senses: readonly (readonly [sense: string, phrases: string])[];
@@ -141,6 +141,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
             joined([...heard, ...cases.flatMap((one) => (one.fires ? one.heard : []))]),
           ] as const,
       ),
+      ...known.rules.map((rule) => [`no-danger ${rule.id}`, joined(rule['not-heard'])] as const),
       ...known.rules.flatMap(({ id, 'at-once': cases }) =>
         cases.flatMap(({ heard, across, unless }, at) => [
           [`urgent ${id} ${at}`, joined(heard)] as const,

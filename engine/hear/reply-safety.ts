@@ -14,6 +14,8 @@ export type SafetySaid = {
   readonly urgent: readonly string[];
   /** Where nothing is that pressing, the rule and its first sentence. */
   readonly first: string;
+  /** The same in one line, to leave room for an answer. */
+  readonly line: string;
   /** The next ones, a whole sentence each. */
   readonly besides: readonly string[];
   /** What guards a step that is over, said after what to do. */
@@ -53,6 +55,7 @@ export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 's
     calls,
     urgent: urgent.slice(0, calls ? TOLD : 1),
     first: rule && !urgent.length ? `First: ${headOf(rule)}` : '',
+    line: rule && !urgent.length ? `First: ${lineOf(rule)}` : '',
     besides: beside.slice(0, TOLD).map(lineOf),
     later: over.map(lineOf),
     all: [

@@ -173,8 +173,16 @@ export const answerTo = (considered: Considered, heard: Heard | undefined): stri
 const withoutFlaw = (
   considered: Considered,
   { ruleAt, whichAt, page, tellAt, heard, linkTo }: ReplyOptions,
-): { readonly says: readonly string[]; readonly last: string; readonly answer?: string } | undefined => {
-  const { rule, calls } = safetySaid(considered);
+):
+  | {
+      readonly says: readonly string[];
+      readonly last: string;
+      readonly answer?: string;
+      /** What a short one says of a stop where an answer stands right behind it. */
+      readonly stop?: string;
+    }
+  | undefined => {
+  const { rule, calls, line } = safetySaid(considered);
   if (heard && tellAt && !rule && isContent(heard))
     return {
       says: [
@@ -189,7 +197,8 @@ const withoutFlaw = (
   const more = rule && ruleAt ? `Why, and what to do: ${ruleAt(rule.id)}` : '';
   const answer = answerTo(considered, heard);
   // A stop goes before any answer, and leads to its own page.
-  if (heard?.asksFor && rule?.isStop && more && !calls) return { says: answer ? [answer] : [], last: more };
+  if (heard?.asksFor && rule?.isStop && more && !calls)
+    return answer ? { says: [answer], last: more, stop: line } : { says: [], last: more };
   if (heard?.asksFor && page && answer) return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
     return { says: [], last: more };
@@ -264,7 +273,9 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     const denied = alone.answer ? '' : no;
     return {
       short: fitted(
-        [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
+        alone.stop
+          ? [alone.stop, ...alone.says, ...besides]
+          : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
         alone.last,
         SHORT,
       ),

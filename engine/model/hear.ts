@@ -25,6 +25,16 @@ const span = z
 const leads = (of: string) =>
   z.strictObject({ lead: z.string().min(8).max(90), page: PageName }).describe(of);
 const sentence = z.string().min(8).max(160);
+/** Whole sentences with names in braces, in whose place a time is said. */
+const filled = (...names: readonly string[]) =>
+  z
+    .string()
+    .min(20)
+    .max(220)
+    .refine(
+      (says) => [...says.matchAll(/\{([^}]*)\}/g)].every(([, name = '']) => names.includes(name)),
+      `in braces write ${names.join(', ')} alone`,
+    );
 
 /** content/hear/language.yaml: how people say no, when, how warm and of which layer. */
 export const HearLanguage = z.strictObject({
@@ -84,6 +94,18 @@ export const HearLanguage = z.strictObject({
       coats: leads('How many coats.'),
       layers: leads('What goes over what.'),
       sanding: leads('What is sanded between coats.'),
+      window: z
+        .strictObject({
+          ...leads('').shape,
+          beside: z.array(z.string()).describe('Questions whose answers may stand beside it.'),
+          within: filled('within', 'from').describe('No time is told, or the earlier one is not over.'),
+          between: filled('within', 'from', 'age').describe('It is in between: nothing goes on.'),
+          waited: filled('from').describe('The later one is over, or the can names one time alone.'),
+          'too-soon': filled('from', 'age').describe('The can names one time alone, and it is not over.'),
+        })
+        .describe(
+          'The next coat by the times of her own can: `{within}` and `{from}` are these, `{age}` how old the coat is.',
+        ),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
       can: sentence.describe('Whose word wins.'),
       thin: sentence.describe('Behind a number of coats.'),

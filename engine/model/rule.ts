@@ -36,6 +36,12 @@ const Fields = z.strictObject({
     .describe(
       'What a post says that calls for this rule, whatever else it tells. A rule with neither facts nor hazards is called for by these words alone.',
     ),
+  'not-heard': z
+    .array(Phrase)
+    .default([])
+    .describe(
+      'What only sounds like it: over these words, where no other stands between, nothing of this rule is heard.',
+    ),
   'at-once': z
     .array(
       z.strictObject({

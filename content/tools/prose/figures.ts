@@ -7,7 +7,7 @@ const FIGURE = new RegExp(
 );
 const CLAIMS = /^claims:.*\n(?:[ -].*\n)*/m;
 /** Pictures have measures of their own, and what people type is no advice. */
-const NO_ADVICE = /^(?:boards|also|heard|limits|best):.*\n(?:[ -].*\n)*/gm;
+const NO_ADVICE = /^(?:boards|also|heard|not-heard|limits|best):.*\n(?:[ -].*\n)*/gm;
 
 const SAME: Readonly<Record<string, string>> = { percent: '%', K: '°C' };
 type Found = { readonly figure: string; readonly at: number; readonly ends: readonly string[] };

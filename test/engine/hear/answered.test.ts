@@ -31,7 +31,7 @@ describe('a reply', () => {
     ['Can I put poly over mineral oil on my butcher block?', 'Mineral oil never dries'],
     [
       'can I keep the mixed 2k overnight',
-      'First: Two-part: .* Once the parts are mixed the can sets the time',
+      'First: Do not spray a two-part .* Once the parts are mixed the can sets the time',
     ],
     ['is 55 degrees too cold to brush poly in the garage', 'Most coats dry as the can says at 65 to 75'],
     ['we’re at 40 percent humidity and 65 degrees, is it fine to spray lacquer today?', 'Most coats dry'],

@@ -77,12 +77,13 @@ const lexicon = () =>
         {
           id: 'rags',
           heard: ['oily rag'],
+          'not-heard': ['oily rag doll'],
           'at-once': [
             { heard: ['rag smokes'], fires: true, unless: ['under water'] },
             { heard: ['rag warm'], fires: false, unless: [] },
           ],
         },
-        { id: 'quiet', heard: [], 'at-once': [] },
+        { id: 'quiet', heard: [], 'not-heard': [], 'at-once': [] },
       ],
     } as never,
     {
@@ -156,6 +157,8 @@ describe('the lexicon', () => {
     expect(of('urgent rags 1')).toHaveLength(1);
     expect(of('danger rags')).toContain(of('urgent rags 0')?.[0]);
     expect(of('danger rags')).not.toContain(of('urgent rags 1')?.[0]);
+    expect(of('no-danger rags')).toEqual(['oi rag dol']);
+    expect(of('no-danger quiet')).toBeUndefined();
     expect(of('calm rags 0')).toEqual(['under water']);
     expect(of('calm rags 1')).toBeUndefined();
   });

@@ -23,6 +23,7 @@ describe('what is said of rules', () => {
       calls: false,
       urgent: [],
       first: '',
+      line: '',
       besides: [],
       later: [],
       all: [],

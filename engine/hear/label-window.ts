@@ -1,0 +1,111 @@
+import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
+import { type HeardFact, SURE } from './heard.ts';
+import { labelTime } from './label-time.ts';
+import type { TableAnswer } from './layers-asked.ts';
+import type { Lexicon } from './lexicon.ts';
+import type { Ear } from './match.ts';
+import { oneOf } from './one-of.ts';
+import { countAt, spanAt } from './spans.ts';
+import type { Word } from './words.ts';
+
+/** Hours in which a label lets the next coat go on: within the first of the last coat, or from the second on. */
+type Window = { readonly within: number | undefined; readonly from: number; readonly at: Word };
+
+const WITHIN = oneOf('within|in|inside|under|before|by');
+const AFTER = oneOf('after|past|beyond|over');
+const FILLER = oneOf('or|else|then|wait|waiting|until|at|least|only|not');
+/** "Wait 4 hours between coats": the time on the label is that of the next coat. */
+const OF_NEXT = oneOf('recoat|recoats|recoated|recoating|coats|coat|layers');
+const BETWEEN = oneOf('between|next|second|another|recoat|recoats|recoated|recoating|apart');
+const NEAR = 7;
+
+/** The hours of a time from word `at` on; a bare number takes the unit of the time before it. */
+const hoursAt = (
+  ear: Ear,
+  words: readonly Word[],
+  at: number,
+  unit: number,
+): { readonly hours: number; readonly to: number } | undefined => {
+  const span = spanAt(ear, words, at);
+  if (span) return { hours: span.high, to: span.to };
+  const count = unit ? countAt(ear, words, at) : undefined;
+  return count && { hours: count.value * unit, to: count.to };
+};
+
+/** "Within 1 hour or after 48": the coat waits in between. */
+const windowIn = (ear: Ear, words: readonly Word[]): Window | undefined => {
+  for (const [at, here] of words.entries()) {
+    if (!WITHIN.test(here.word)) continue;
+    const first = spanAt(ear, words, at + 1);
+    if (!first || words[first.to]?.word !== 'or') continue;
+    let next = first.to;
+    while (FILLER.test(words[next]?.word ?? '')) next++;
+    if (!AFTER.test(words[next]?.word ?? '')) continue;
+    const last = hoursAt(ear, words, next + 1, ear.units.get(first.unit) ?? 0);
+    if (last && last.hours > first.high && words[next]?.sentence === here.sentence)
+      return { within: first.high, from: last.hours, at: here };
+  }
+  return undefined;
+};
+
+/** "The label says wait 4 hours between coats". */
+const waitIn = (ear: Ear, words: readonly Word[]): Window | undefined => {
+  const label = labelTime(ear, words);
+  const here = label && words[label.at - 1];
+  if (!label || !here) return undefined;
+  const near = words
+    .slice(Math.max(0, label.at - NEAR), label.at + NEAR)
+    .filter(({ part }) => part === here.part);
+  const isOfNext = near.some(({ word }) => OF_NEXT.test(word)) && near.some(({ word }) => BETWEEN.test(word));
+  return isOfNext ? { within: undefined, from: label.hours, at: here } : undefined;
+};
+
+const sayHours = (hours: number): string => {
+  const [count, unit] =
+    hours < 1
+      ? [hours * HOUR_MIN, 'minute']
+      : hours <= 3 * DAY_HOURS
+        ? [hours, 'hour']
+        : [hours / DAY_HOURS, 'day'];
+  const said = Number(count.toFixed(count < 10 ? 1 : 0));
+  return `${said} ${unit}${said === 1 ? '' : 's'}`;
+};
+
+const filled = (says: string, parts: Readonly<Record<string, string>>): string =>
+  says.replaceAll(/\{(\w+)\}/g, (_, name: string) => parts[name] ?? '');
+
+const saysOf = ({ window: says }: Lexicon['tables'], { within, from }: Window, age: number | undefined) => {
+  if (within === undefined) return age === undefined || age >= from ? says.waited : says['too-soon'];
+  if (age === undefined || age <= within) return says.within;
+  return age < from ? says.between : says.waited;
+};
+
+/**
+ * When the next coat goes on by the label that a text tells of, which goes before every table. Where the time on it is
+ * that of a dry film, or a single time with neither the age of the coat nor a question, nothing.
+ */
+export const labelWindow = (
+  ear: Ear,
+  words: readonly Word[],
+  facts: readonly HeardFact[],
+  isAsked: boolean,
+): TableAnswer | undefined => {
+  const two = windowIn(ear, words);
+  const window = two ?? waitIn(ear, words);
+  if (!window) return undefined;
+  const told = facts.find(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE)?.value;
+  const age = told === undefined ? undefined : Number(told);
+  if (!two && !isAsked && age === undefined) return undefined;
+  const { lead, page, beside } = ear.lexicon.tables.window;
+  const answer = filled(saysOf(ear.lexicon.tables, window, age), {
+    within: sayHours(window.within ?? window.from),
+    from: sayHours(window.from),
+    age: sayHours(age ?? window.from),
+  });
+  const { from, to } = window.at;
+  return {
+    asked: { answer, lead, page, beside: beside.join(',') },
+    isWait: true,
+    asking: [{ from, to }],
+  };
+};
