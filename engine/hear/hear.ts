@@ -100,7 +100,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const seesNothing =
     !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(waits, families, told);
   const hours = seesNothing
-    ? (labelWindow(ear, words, told, asksForTime(text)) ??
+    ? (labelWindow(ear, words, told, asksForTime(ear, text)) ??
       hoursAsked(ear, waits, text, words, matches) ??
       rowsAsked(ear, waits, text, words, matches))
     : undefined;

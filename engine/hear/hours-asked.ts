@@ -1,4 +1,5 @@
 import { type Family, WITH_FILM } from '../model/family.ts';
+import type { WordingKind } from '../model/wordings.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { lower } from '../plain/text.ts';
 import { each, type Layers, layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
@@ -6,27 +7,6 @@ import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
 import type { Word } from './words.ts';
 
-/** "how long", "when can I", "drying time": a time is asked for. */
-const ASKS =
-  /\bhow (?:long|soon|much (?:time|longer)|many (?:hours|days|weeks))\b|\bwhen (?:(?:i|we|she|he|they|it|you) )?(?:can|may|should|could|do|does|is|will|would|to)\b|\b(?:dry|drying|cure|curing|re-?coat|wait(?:ing)?) times?\b|\btime between\b|\b(?:can|should|may|could) (?:i|we) (?:already )?(?:re-?coat|(?:put|lay|brush|spray|roll|wipe|apply|add|do) (?:on )?(?:the|a|another|my) (?:\w+ )?coat|sand)\b.*\b(?:today|tonight|tomorrow|after|in|yet|now|already)\b/i;
-/** What is waited for. The first that is found is meant. */
-const RECOAT =
-  /\bre-?coat|\b(?:second|next|another|more|third|fourth|2nd|3rd|final|last|new|following|additional) coats?\b|\bbetween (?:\w+ ){0,2}(?:coats|layers)\b|\bcoats apart\b|\bbefore (?:(?:i|we|you) (?:can )?)?(?:lightly )?sand(?:ing)?\b|\bwhen (?:can|may|should|could|do) (?:i|we|you) (?:lightly )?sand\b|\bsand(?:ed|ing)? (?:it|between)\b/i;
-/** "how long after the last coat till it is cured": no other coat follows. */
-const AFTER_LAST = /\b(?:after|since) (?:the |my |our )?(?:last|final) (?:coat|layer)\b/i;
-const LATE =
-  /\btoo (?:late|long)\b|\bhow late\b|\bwaited (?:too|so) long\b|\b(?:missed|miss|past|outside) the (?:recoat )?window\b/i;
-const CURES =
-  /\bcur(?:e|es|ed|ing)\b|\b(?:fully|completely|all the way|rock|through(?:ly)?) (?:hard|dry|set)\b|\bharden(?:s|ed|ing)?\b|\b(?:put|set|place) (?:\w+ ){1,5}back\b|\b(?:put|set|stand|place) (?:hot|dishes|plates|cups|mugs|things|stuff|books|anything)\b|\buse (?:it|the|my|this)\b|\bready (?:to|for) use\b/i;
-const DRIES = /\bdr(?:y|ies|ied|ying)\b/i;
-/** A wait for what lies below is asked for by its drying or by what comes over it. */
-const GOES_OVER =
-  /\b(?:dr(?:y|ies|ied|ying)|wait|before|after|over|under|until|spray|brush|wipe|seal|top ?coat|finish|coat|cure)/i;
-/** Times of other things: of a can, of a mixture, of a stripper, of work, and of what is wrong. */
-const OF_ELSE =
-  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|stripper|strip|shelf|lasts|lasted|(?:will|does|do|to|it) last|keep|store|stored|smell\w*|odou?r|still|won[’']?t|never|brushes|rags?|steam|clean(?:ed|ing)?|glue|filler|putty|primer|caulk|not (?:dry|drying|cur))\b/i;
-/** Where no kind of top coat is named, these tell of another coat. */
-const OF_PAINT = /\b(?:paint(?:s|ed|ing)?|enamel|stain(?:s|ed|ing)?|primer|dye)\b/i;
 /** The kinds that are told of where none is named. */
 const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
 /** So many kinds or rows are told of at most. */
@@ -71,11 +51,12 @@ const waitsBelow = ({ below, over }: Waits, { tops, belows, bases }: Layers): re
 const led = (why: string): string =>
   /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
 
-const isAsking = (sentence: string): boolean => ASKS.test(sentence) || LATE.test(sentence);
+const isAsking = (ear: Ear, sentence: string): boolean =>
+  ear.says('time', sentence) || ear.says('late', sentence);
 
 /** Whether a text asks for a time at all. */
-export const asksForTime = (text: string): boolean =>
-  sentencesOf(text).some(({ from, to }) => isAsking(text.slice(from, to)));
+export const asksForTime = (ear: Ear, text: string): boolean =>
+  sentencesOf(text).some(({ from, to }) => isAsking(ear, text.slice(from, to)));
 
 /**
  * The hours that a text asks for, from the tables: until the next coat, until a coat is dry or cured, and how long what lies
@@ -88,9 +69,9 @@ export const hoursAsked = (
   words: readonly Word[],
   matches: readonly Match[],
 ): TableAnswer | undefined => {
-  const asking = sentencesOf(text).filter(({ from, to }) => isAsking(text.slice(from, to)));
-  if (!asking.length || OF_ELSE.test(text)) return undefined;
-  const asks = (what: RegExp) => asking.some(({ from, to }) => what.test(text.slice(from, to)));
+  const asking = sentencesOf(text).filter(({ from, to }) => isAsking(ear, text.slice(from, to)));
+  if (!asking.length || ear.says('not-time', text)) return undefined;
+  const asks = (what: WordingKind) => asking.some(({ from, to }) => ear.says(what, text.slice(from, to)));
   const { tables } = ear.lexicon;
   const said = (answer: string, on: 'clock' | 'waits', isWait: boolean): TableAnswer => ({
     asked: { answer, ...tables[on] },
@@ -99,22 +80,22 @@ export const hoursAsked = (
   });
   const { tops, belows, bases } = layersOf(ear, words, matches);
   const named = tops.length ? tops : belows;
-  const again = asks(RECOAT) && !asks(AFTER_LAST);
+  const again = asks('next-coat') && !asks('after-last');
   const below = tops.length && again ? [] : waitsBelow(waits, { tops, belows, bases });
-  if (below.length && asks(GOES_OVER)) {
+  if (below.length && asks('goes-over')) {
     // Where the kind on top is told its own row comes first, and what holds for many is no softer word behind it.
     const rows = below.slice(0, tops.length ? 1 : MOST_ROWS);
     return said(`${rows.map(led).join(' ')} ${tables.can}`, 'waits', true);
   }
   // Of paint and stain the tables know no coats.
-  if ((bases.length || OF_PAINT.test(text)) && !tops.length) return undefined;
+  if ((bases.length || ear.says('of-paint', text)) && !tops.length) return undefined;
   if (!named.length && !again) return undefined;
   const kinds = (named.length ? named : WITHOUT_KIND).slice(0, MOST_KINDS);
   const told = kinds.flatMap((kind) => entryOf(waits.kinds, kind) ?? []);
   if (!told.length) return undefined;
   const air = `${tables.air} ${tables.can}`;
   const hasFilm = kinds.some((kind) => (WITH_FILM as readonly string[]).includes(kind));
-  if (asks(LATE) && kinds.length && told.some(({ dull }) => dull))
+  if (asks('late') && kinds.length && told.some(({ dull }) => dull))
     return said(
       `Not too late: ${lower(
         each(
@@ -133,7 +114,7 @@ export const hoursAsked = (
       'clock',
       true,
     );
-  if (asks(CURES))
+  if (asks('cured'))
     return said(
       `${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${air}`,
       'clock',
@@ -144,6 +125,6 @@ export const hoursAsked = (
     told.length > 1
       ? `dry to the touch after ${saidEnds(touch)}, coated after ${saidEnds(recoat)}`
       : `dry to the touch after ${saidEnds(touch)}, ready for the next coat after ${saidEnds(recoat)}, cured after ${saidEnds(cure, true)}`;
-  if (asks(DRIES)) return said(`${each(told, 'is', dries)}, ${air}`, 'clock', false);
+  if (asks('dry')) return said(`${each(told, 'is', dries)}, ${air}`, 'clock', false);
   return undefined;
 };

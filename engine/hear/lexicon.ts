@@ -3,8 +3,10 @@ import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import type { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '../model/hear.ts';
 import type { SearchWords } from '../model/search-words.ts';
 import type { WordKind } from '../model/word-kinds.ts';
+import type { WordingKind } from '../model/wordings.ts';
 import { keysOf } from '../plain/entry-of.ts';
 import { senseOfSign } from './sense.ts';
+import { patternOfWordings } from './wordings.ts';
 import { stemOf } from './words.ts';
 
 /** What the ear knows, as an author writes it. */
@@ -29,6 +31,8 @@ export type Lexicon = {
   readonly ofWork: string;
   /** What is asked while nothing is wrong, in the order of its cues. */
   readonly asksFor: readonly AskedFor[];
+  /** Wordings of each kind, as patterns. */
+  readonly wordings: Readonly<Record<WordingKind, string>>;
   /** What stands around figures of the tables. */
   readonly tables: HearLanguage['tables'];
   readonly stillDrying: StillDrying;
@@ -168,6 +172,9 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
     stillDrying: language['still-drying'],
+    wordings: Object.fromEntries(
+      keysOf(language.wordings).map((kind) => [kind, patternOfWordings(language.wordings[kind])]),
+    ) as Lexicon['wordings'],
     tables: language.tables,
     asksFor: language['asks-for'].map(({ answer, lead, page, beside, sands, 'though-told': thoughTold }) => ({
       answer,

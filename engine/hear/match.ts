@@ -1,5 +1,6 @@
 import { slips } from '../find/slips.ts';
 import type { WordKind } from '../model/word-kinds.ts';
+import type { WordingKind } from '../model/wordings.ts';
 import { keysOf } from '../plain/entry-of.ts';
 import type { Lexicon } from './lexicon.ts';
 import { oneOf } from './one-of.ts';
@@ -56,6 +57,8 @@ export type Ear = Vocabulary & {
   readonly was: ReadonlySet<string>;
   readonly numbers: ReadonlyMap<string, number>;
   readonly units: ReadonlyMap<string, number>;
+  /** Whether a text as it is typed holds a wording of a kind. */
+  readonly says: (kind: WordingKind, text: string) => boolean;
 };
 
 const kindsOfWords = ({ kinds }: Lexicon): ReadonlyMap<string, KindsOfWord> => {
@@ -123,6 +126,12 @@ export const earOf = (lexicon: Lexicon): Ear => {
     return meant;
   };
   const set = (words: string) => new Set(words.split(','));
+  const wordings = new Map<WordingKind, RegExp>();
+  const wordingOf = (kind: WordingKind): RegExp => {
+    const found = wordings.get(kind) ?? new RegExp(lexicon.wordings[kind], 'i');
+    wordings.set(kind, found);
+    return found;
+  };
   const fresh: Ear = {
     lexicon,
     stems,
@@ -142,6 +151,7 @@ export const earOf = (lexicon: Lexicon): Ear => {
     was: set(lexicon.was),
     numbers: new Map(Object.entries(lexicon.numbers)),
     units: new Map(Object.entries(lexicon.units)),
+    says: (kind, text) => wordingOf(kind).test(text),
   };
   ears.set(lexicon, fresh);
   return fresh;

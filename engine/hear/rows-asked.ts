@@ -1,3 +1,4 @@
+import type { WordingKind } from '../model/wordings.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { lower } from '../plain/text.ts';
 import { layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
@@ -5,19 +6,6 @@ import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
 import type { Span, Word } from './words.ts';
 
-const HOW_MANY = /\bhow many (?:\w+ )?(?:coats|layers)\b|\bnumber of coats\b/i;
-const SANDS =
-  /\b(?:do|does|should|must|need|have|necessary|required|supposed|can|may|what|which|ok|okay|fine)\b[^.?!]*\b(?:sand(?:ing|ed|paper)?|grit|scuff(?:ing)?)\b[^.?!]*\b(?:between|before (?:the |a )?(?:next|second|last|final|another))\b|\bbetween coats\b[^.?!]*\b(?:what grit|which grit|sand)\b/i;
-const OVER =
-  /\b(?:can|should|may|could|ok|okay|safe|possible|will|would|does|is it)\b[^.?!]*\b(?:over|on top of|under|onto)\b/i;
-/** With two parts other rules hold, and no coat counts for color. */
-const OF_ELSE =
-  /\b(?:2k|two[- ](?:part|pack|component)|hardener|catal[yi]\w*|epoxy|resin|conversion|paint|stain|primer)\b/i;
-const PAINTS = /\b(?:paint|prime|chalk paint) (?:\w+ ){0,2}(?:over|on top of)\b/i;
-/** Coats of one day, or those that are left: how many in all is no answer. */
-const OF_A_DAY =
-  /\b(?:in (?:a|one|1|the same) day|(?:a|per|each|same) day|today|tonight|at once|still|more|left)\b/i;
-const FROM_CANS = /\b(?:aerosol|rattle ?cans?|spray(?:ed)? (?:from )?(?:a )?cans?)\b/i;
 const MOST_KINDS = 3;
 
 type Row = { readonly families: readonly string[] };
@@ -71,22 +59,22 @@ export const rowsAsked = (
   matches: readonly Match[],
 ): TableAnswer | undefined => {
   const { tables } = ear.lexicon;
-  const asks = (what: RegExp): readonly Span[] =>
-    sentencesOf(text).filter(({ from, to }) => what.test(text.slice(from, to)));
-  const [coats, sanding, over] = [asks(HOW_MANY), asks(SANDS), asks(OVER)];
+  const asks = (what: WordingKind): readonly Span[] =>
+    sentencesOf(text).filter(({ from, to }) => ear.says(what, text.slice(from, to)));
+  const [coats, sanding, over] = [asks('how-many'), asks('sands'), asks('over')];
   const { tops, belows } = layersOf(ear, words, matches);
   // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
-  if (!tops.length && belows.length && over.some(({ from, to }) => PAINTS.test(text.slice(from, to))))
+  if (!tops.length && belows.length && over.some(({ from, to }) => ear.says('paints', text.slice(from, to))))
     return overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over);
-  if (!(coats.length || sanding.length || over.length) || OF_ELSE.test(text)) return undefined;
+  if (!(coats.length || sanding.length || over.length) || ear.says('not-rows', text)) return undefined;
   const kinds = tops.slice(0, MOST_KINDS);
   const nameOf = (kind: string) =>
     entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
   // What lies below decides before any paper does.
   if (over.length && belows.length) return overSaid(ear, waits, kinds, belows, over);
   if (coats.length) {
-    if (coats.some(({ from, to }) => OF_A_DAY.test(text.slice(from, to)))) return undefined;
-    const ofCans = FROM_CANS.test(text);
+    if (coats.some(({ from, to }) => ear.says('of-a-day', text.slice(from, to)))) return undefined;
+    const ofCans = ear.says('from-cans', text);
     const fit = waits.coats.filter((row) => !row.ofCans || ofCans);
     const told = rowsOf(fit, kinds).map(([kind, row]) => `${nameOf(kind)}: ${coatsSaid(row)}.`);
     if (!told.length) return undefined;

@@ -3,6 +3,7 @@ import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { PageName } from './said.ts';
 import { WORD_KINDS, type WordKind } from './word-kinds.ts';
+import { Wordings } from './wordings.ts';
 
 /**
  * Words in lower case without apostrophes; `a|b` means either word, `=word` this form of it alone. Up to two words may
@@ -87,6 +88,7 @@ export const HearLanguage = z.strictObject({
       }),
     )
     .describe('What is asked while nothing is wrong, with its answer and its page.'),
+  wordings: Wordings.describe('Wordings that ask for figures of products and plan.'),
   tables: z
     .strictObject({
       clock: leads('Hours of a coat.'),

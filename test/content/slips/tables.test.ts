@@ -127,7 +127,16 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
   [
     'hear/language.yaml',
     of(languageTable),
-    [[/^not-denying:/, 'not-denyin:', /no field "not-denyin" here; did you mean "not-denying"\?/]],
+    [
+      [/^not-denying:/, 'not-denyin:', /no field "not-denyin" here; did you mean "not-denying"\?/],
+      [/^ {2}next-coat:/, '  next-coats:', /no field "next-coats" here; did you mean "next-coat"\?/],
+      [
+        /^ {4}- how long\|soon$/,
+        '    - How (long|soon)',
+        /write words in small letters: a\|b is either word/,
+      ],
+      [/^ {4}too-soon: .*$/, '    too-soon: "Wait {hours} more, please."', /in braces write from, age alone/],
+    ],
   ],
   [
     'hear/facts.yaml',

@@ -27,6 +27,7 @@ const LANGUAGE = {
     { heard: ['how clean'], unless: [], answer: 'Soap.', lead: 'Care:', page: 'q' },
   ],
   'one-slip': ['lacquer', 'shellac'],
+  wordings: { time: ['how long', 'when i|we? can', "won't ... dry*"] },
   'still-drying': { answer: 'It dries.', lead: 'Later:' },
   alone: { wet: ['wet'], cured: ['hard'] },
   times: { overnight: [8, 12, 16] },

@@ -91,6 +91,7 @@ const LEXICON: Lexicon = {
   oneSlip: 'lacquer,shellac',
   ofWork: 'laid',
   asksFor: [],
+  wordings: hearing.lexicon.wordings,
   tables: {
     clock: { lead: 'On the clock:', page: 'page/clock' },
     waits: { lead: 'In the plan:', page: 'page/schedule' },

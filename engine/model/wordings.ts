@@ -1,0 +1,43 @@
+import { z } from 'zod';
+
+/**
+ * Wordings that are looked for in a sentence as it is typed, word beside word. `a|b` is either word, `word*` one that
+ * begins so, `a|b?` may be missing, `_` is any word, and `...` stands for all words up to the next one that is named.
+ */
+const WORD = String.raw`[a-z0-9][a-z0-9'-]*\*?`;
+const STEP = String.raw`(?:_|${WORD}(?:\|${WORD})*)\??`;
+export const Wording = z.coerce
+  .string()
+  .regex(
+    new RegExp(String.raw`^${STEP}(?: (?:\.\.\. )?${STEP})*$`),
+    'write words in small letters: a|b is either word, word* one that begins so, a|b? may be missing, _ is any word, ... any words in between',
+  )
+  .refine((wording) => !/\?$/.test(wording), 'the last word must not be one that may be missing');
+
+/** What the wordings of each kind ask for or tell of. */
+export const WORDINGS = {
+  time: 'What asks for a time.',
+  'next-coat': 'The time until the next coat, or until it is sanded.',
+  'after-last': 'After the last coat: no other follows.',
+  late: 'Whether it is too late for the next coat.',
+  cured: 'The time until it is hard.',
+  dry: 'The time until it is dry.',
+  'goes-over': 'A wait for what lies below: it dries, or something comes over it.',
+  'not-time': 'Times of something else: of a can, a mixture, a stripper, of what is wrong.',
+  'of-paint': 'Where no kind of top coat is named: another coat.',
+  'how-many': 'How many coats.',
+  sands: 'Whether and how it is sanded between coats.',
+  over: 'What goes over what.',
+  paints: 'Paint over a top coat.',
+  'not-rows': 'With these other rules hold, and no coat counts for color.',
+  'of-a-day': 'Coats of one day, or those that are left.',
+  'from-cans': 'Coats from spray cans.',
+} as const;
+export type WordingKind = keyof typeof WORDINGS;
+
+export const Wordings = z.strictObject(
+  Object.fromEntries(
+    Object.entries(WORDINGS).map(([kind, what]) => [kind, z.array(Wording).min(1).describe(what)]),
+  ) as Record<WordingKind, z.ZodArray<typeof Wording>>,
+);
+export type Wordings = z.infer<typeof Wordings>;
