@@ -18,14 +18,16 @@ export const languageTable = (known: Knowledge, root: ContentRoot): Table<HearLa
       ...mentionOf(page, ['asks-for', at, 'page']),
       ...beside.map((id, i) => ({ kind: 'question' as const, id, path: ['asks-for', at, 'beside', i] })),
     ]),
-    ...tables.window.beside.map((id, at) => ({
+    ...tables.beside.map((id, at) => ({
       kind: 'question' as const,
       id,
-      path: ['tables', 'window', 'beside', at],
+      path: ['tables', 'beside', at],
     })),
     ...keysOf(tables).flatMap((key) => {
       const said = tables[key];
-      return typeof said === 'string' ? [] : mentionOf(said.page, ['tables', key, 'page']);
+      return typeof said === 'string' || !('page' in said)
+        ? []
+        : mentionOf(said.page, ['tables', key, 'page']);
     }),
   ]);
 export const factsTable = (known: Knowledge, root: ContentRoot): Table<HearFacts> =>

@@ -47,6 +47,10 @@ if (!known) {
     heard,
     ruleAt: (rule) => `/safety/${rule}/`,
     tellAt: '/tell/',
+    pageAt: (asked) => {
+      const hit = pageAsked(index, text, asked);
+      return hit && ROOMS[hit.kind] !== undefined ? `${ROOMS[hit.kind]}/${hit.id}/` : undefined;
+    },
     ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
     ...(page &&
       room !== undefined && {

@@ -17,8 +17,11 @@ export const isSeen = (sign: HeardSign, told: readonly Span[], named: readonly S
       !told.some((span) => overlaps(rest, span)),
   );
 
+/** What is asked for, and the words that ask. */
+export type Asked = { readonly asked: AskedFor; readonly asking: readonly Span[] };
+
 /**
- * What a text asks for that has an answer of its own: a day to be ready by, how to clean it, how to strip it. Not where
+ * All that a text asks for that has an answer of its own: a day to be ready by, how to clean it, how to strip it. Not where
  * it tells of anything that is seen, or of a coat that is drying.
  */
 export const asksFor = (
@@ -29,17 +32,19 @@ export const asksFor = (
   among: readonly Span[],
   signs: readonly HeardSign[],
   named: readonly Span[],
-): AskedFor | undefined => {
+): readonly Asked[] => {
   const isTold = (fact: string) => facts.some((one) => one.fact === fact && one.sure >= SURE);
   const isLaid = isTold('hours-since-coat');
-  return list.find(({ thoughTold, beside = '' }, at) => {
-    if (isLaid && !thoughTold) return false;
+  return list.flatMap((asked, at) => {
+    const { thoughTold, beside = '' } = asked;
+    if (isLaid && !thoughTold) return [];
     const asks = matches.filter(({ sense }) => sense === `cue asks-for ${at}`);
-    if (!asks.length || matches.some(({ sense }) => sense === `cue not-for ${at}`)) return false;
+    if (!asks.length || matches.some(({ sense }) => sense === `cue not-for ${at}`)) return [];
     // "can I put hot plates on the waxed table": what is asked about is not seen.
     const own = asks.map((match) => spanOf(words, match));
     const told = [...facts.flatMap(({ rests }) => rests), ...among, ...own];
     const mayBeTold = beside.split(',');
-    return !signs.some((sign) => !mayBeTold.includes(sign.question) && isSeen(sign, told, named));
+    const sees = signs.some((sign) => !mayBeTold.includes(sign.question) && isSeen(sign, told, named));
+    return sees ? [] : [{ asked, asking: own }];
   });
 };

@@ -10,7 +10,6 @@ import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
 import { asksForTime, hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
 import { labelWindow } from './label-window.ts';
-import type { TableAnswer } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
@@ -24,6 +23,7 @@ import { type DryHours, stageFacts } from './stage.ts';
 import { isStillDrying } from './still-drying.ts';
 import { hoursOf } from './times.ts';
 import { isTopNoun } from './top-words.ts';
+import { twoAsked } from './two-asked.ts';
 import type { Waits } from './waits.ts';
 import { type Span, wordsIn } from './words.ts';
 
@@ -52,13 +52,6 @@ const isOutOfRange = (
       outside(told('air-celsius'), air.celsius) || outside(told('relative-humidity'), air.humidity),
   );
 };
-
-/** The hours that are asked for: a wait goes before other answers, the rest behind them. */
-const hoursBefore = (
-  hours: TableAnswer | undefined,
-  isWait: boolean,
-  isSeenBeside: (answer: TableAnswer) => boolean,
-): AskedFor | undefined => (hours?.isWait === isWait && !isSeenBeside(hours) ? hours.asked : undefined);
 
 /** Coats that are asked about are not laid, and a coat is at no stage that is asked for. */
 const isAskedAbout = ({ fact, rests }: HeardFact, asking: readonly Span[]): boolean =>
@@ -99,48 +92,51 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
   const seesNothing =
     !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(waits, families, told);
-  const hours = seesNothing
-    ? (labelWindow(ear, words, told, asksForTime(ear, text)) ??
-      hoursAsked(ear, waits, text, words, matches) ??
-      rowsAsked(ear, waits, text, words, matches))
-    : undefined;
-  const toldIn = [...told.flatMap(({ rests }) => rests), ...among.flatMap(({ rests }) => rests)];
+  const tables = seesNothing
+    ? [
+        labelWindow(ear, words, told, asksForTime(ear, text)) ?? hoursAsked(ear, waits, text, words, matches),
+        ...rowsAsked(ear, waits, text, words, matches),
+      ].flatMap((one) => one ?? [])
+    : [];
+  const asking = tables.flatMap((one) => one.asking);
+  const dangers = dangersOf(words, matches, manner);
+  const toldIn = [...told, ...among, ...dangers].flatMap(({ rests }) => rests);
   // What was done, and what is to come, is nothing that is seen.
-  const seen = ({ asking, asked: { beside = '' } }: TableAnswer): boolean =>
-    signs.some(
-      (sign) =>
-        !ear.ofWork.has(sign.question) &&
-        !beside.split(',').includes(sign.question) &&
-        isSeen(sign, [...toldIn, ...asking, ...apart], named),
-    );
-  const asks =
-    hoursBefore(hours, true, seen) ??
-    asksFor(
-      lexicon.asksFor,
-      words,
-      matches,
-      told,
-      among.flatMap(({ rests }) => rests),
-      signs,
-      named,
-    ) ??
-    hoursBefore(hours, false, seen);
-  const askedFor = asks?.sands && !maySand(text, told) ? undefined : asks;
+  const sees = signs.some(
+    (sign) =>
+      !ear.ofWork.has(sign.question) &&
+      !lexicon.tables.beside.includes(sign.question) &&
+      isSeen(sign, [...toldIn, ...asking, ...apart], named),
+  );
+  const listed = asksFor(
+    lexicon.asksFor,
+    words,
+    matches,
+    told,
+    among.flatMap(({ rests }) => rests),
+    signs,
+    named,
+  );
+  const [first, second] = twoAsked(ear, text, sees ? [] : tables, listed);
+  const isMeant = (asked: AskedFor | undefined): asked is AskedFor =>
+    asked !== undefined && (!asked.sands || maySand(text, told));
+  const askedFor = isMeant(first?.asked) ? first.asked : undefined;
+  const alsoAsks = askedFor && isMeant(second?.asked) ? second.asked : undefined;
+  const askedIn = askedFor && tables.some(({ asked }) => asked === askedFor) ? asking : [];
   return {
     text,
-    facts: askedFor
-      ? told.filter((one) => !isAskedAbout(one, hours?.asked === askedFor ? hours.asking : []))
-      : told,
+    facts: askedFor ? told.filter((one) => !isAskedAbout(one, askedIn)) : told,
     among,
     signs,
     names,
     ...(feared.length && { feared }),
     named,
     ...(askedFor && { asksFor: askedFor }),
+    ...(alsoAsks && { alsoAsks }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {
       stillDrying: lexicon.stillDrying,
     }),
-    dangers: dangersOf(words, matches, manner),
+    dangers,
     urgent: urgentOf(words, matches, manner),
     asksWhich: asksWhich(matches),
     otherTongue: isOtherTongue(lexicon.otherTongue, text),

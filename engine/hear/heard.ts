@@ -66,6 +66,8 @@ export type Heard = {
   readonly stillDrying?: StillDrying | undefined;
   /** It asks for what has an answer of its own, and tells of nothing that is seen. */
   readonly asksFor?: AskedFor | undefined;
+  /** What it asks for besides, in another question. */
+  readonly alsoAsks?: AskedFor | undefined;
   /** Some of it is told in another language than English: what is understood may be the least of it. */
   readonly otherTongue: boolean;
 };

@@ -2,57 +2,19 @@ import { type Family, WITH_FILM } from '../model/family.ts';
 import type { WordingKind } from '../model/wordings.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { lower } from '../plain/text.ts';
-import { each, type Layers, layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
+import { each, layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
 import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
+import { waitAsked } from './waits-asked.ts';
 import type { Word } from './words.ts';
 
 /** The kinds that are told of where none is named. */
 const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
-/** So many kinds or rows are told of at most. */
+/** So many kinds are told of at most. */
 const MOST_KINDS = 3;
-const MOST_ROWS = 2;
-
-/** The sentences of the plan for what lies below, of those that hold for a kind on top, or of all where none is named. */
-const rowsFor = (
-  rows: readonly {
-    readonly families: readonly string[];
-    readonly why: string;
-    readonly under: readonly string[];
-  }[],
-  under: readonly string[],
-  tops: readonly string[],
-): readonly string[] => [
-  ...new Set(
-    rows
-      .filter((row) => row.under.some((one) => under.includes(one)))
-      .filter((row) => !tops.length || row.families.some((one) => tops.includes(one)))
-      .map(({ why }) => why),
-  ),
-];
-
-/** The sentences of the plan for all that is named below. */
-const waitsBelow = ({ below, over }: Waits, { tops, belows, bases }: Layers): readonly string[] => [
-  ...rowsFor(
-    below.map((row) => ({ ...row, under: row.bases })),
-    bases,
-    tops,
-  ),
-  ...(tops.length
-    ? rowsFor(
-        over.map((row) => ({ ...row, under: row.below })),
-        belows,
-        tops,
-      )
-    : []),
-];
-
-/** A row that begins with its time says nothing of what it is before. */
-const led = (why: string): string =>
-  /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
 
 const isAsking = (ear: Ear, sentence: string): boolean =>
-  ear.says('time', sentence) || ear.says('late', sentence);
+  (['time', 'late', 'use'] as const).some((kind) => ear.says(kind, sentence));
 
 /** Whether a text asks for a time at all. */
 export const asksForTime = (ear: Ear, text: string): boolean =>
@@ -78,18 +40,16 @@ export const hoursAsked = (
     isWait,
     asking,
   });
-  const { tops, belows, bases } = layersOf(ear, words, matches);
-  const named = tops.length ? tops : belows;
+  const layers = layersOf(ear, words, matches);
+  const { tops, belows, bases } = layers;
   const again = asks('next-coat') && !asks('after-last');
-  const below = tops.length && again ? [] : waitsBelow(waits, { tops, belows, bases });
-  if (below.length && asks('goes-over')) {
-    // Where the kind on top is told its own row comes first, and what holds for many is no softer word behind it.
-    const rows = below.slice(0, tops.length ? 1 : MOST_ROWS);
-    return said(`${rows.map(led).join(' ')} ${tables.can}`, 'waits', true);
-  }
-  // Of paint and stain the tables know no coats.
-  if ((bases.length || ear.says('of-paint', text)) && !tops.length) return undefined;
-  if (!named.length && !again) return undefined;
+  const isUse = asks('use') && !again;
+  const below = (tops.length && again) || isUse ? undefined : waitAsked(ear, waits, layers, asks);
+  if (below) return said(`${below} ${tables.can}`, 'waits', true);
+  const named = tops.length ? tops : belows;
+  // Of paint and stain the tables know no coats; what may be used wears a top coat.
+  if ((bases.length || ear.says('of-paint', text)) && !tops.length && !isUse) return undefined;
+  if (!named.length && !again && !isUse) return undefined;
   const kinds = (named.length ? named : WITHOUT_KIND).slice(0, MOST_KINDS);
   const told = kinds.flatMap((kind) => entryOf(waits.kinds, kind) ?? []);
   if (!told.length) return undefined;
@@ -114,9 +74,9 @@ export const hoursAsked = (
       'clock',
       true,
     );
-  if (asks('cured'))
+  if (isUse || asks('cured'))
     return said(
-      `${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${air}`,
+      `${named.length ? '' : `${tables.unsaid} `}${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${air}`,
       'clock',
       false,
     );

@@ -96,7 +96,7 @@ export const labelWindow = (
   const told = facts.find(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE)?.value;
   const age = told === undefined ? undefined : Number(told);
   if (!two && !isAsked && age === undefined) return undefined;
-  const { lead, page, beside } = ear.lexicon.tables.window;
+  const { lead, page } = ear.lexicon.tables.window;
   const answer = filled(saysOf(ear.lexicon.tables, window, age), {
     within: sayHours(window.within ?? window.from),
     from: sayHours(window.from),
@@ -104,7 +104,7 @@ export const labelWindow = (
   });
   const { from, to } = window.at;
   return {
-    asked: { answer, lead, page, beside: beside.join(',') },
+    asked: { answer, lead, page },
     isWait: true,
     asking: [{ from, to }],
   };

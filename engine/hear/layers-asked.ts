@@ -28,6 +28,10 @@ export type Layers = {
   readonly tops: readonly string[];
   readonly belows: readonly string[];
   readonly bases: readonly string[];
+  /** The kinds that are named, in their order. */
+  readonly named: readonly string[];
+  /** The kind on top is left open: any clear coat. */
+  readonly isOpen: boolean;
 };
 
 const DRIES_BELOW = /^(?:stain|latex-paint|chalk-paint|milk-paint|oil-paint)$/;
@@ -65,6 +69,8 @@ export const layersOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
     tops: told.length ? told : [...open].filter(isOnTop),
     belows: [...belows],
     bases: [...bases],
+    named: [...earlier],
+    isOpen: !told.length && open.size > 0,
   };
 };
 

@@ -23,6 +23,8 @@ export type ReplyOptions = {
   readonly page?:
     | { readonly title: string; readonly at: string; readonly says?: string | undefined }
     | undefined;
+  /** The address of a page by its name, for what is asked besides. */
+  readonly pageAt?: ((page: string) => string | undefined) | undefined;
   /** The address where what is seen can be told anew. */
   readonly tellAt?: string | undefined;
 };
@@ -169,10 +171,16 @@ export const answerTo = (considered: Considered, heard: Heard | undefined): stri
   return heard.asksFor.answer;
 };
 
+/** What is asked besides, and where that is answered. */
+const alsoOf = ({ alsoAsks }: Heard, pageAt: ReplyOptions['pageAt']) => {
+  const at = alsoAsks && pageAt?.(alsoAsks.page);
+  return at ? { also: { answer: alsoAsks.answer, last: `${alsoAsks.lead} ${at}` } } : {};
+};
+
 /** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
 const withoutFlaw = (
   considered: Considered,
-  { ruleAt, whichAt, page, tellAt, heard, linkTo }: ReplyOptions,
+  { ruleAt, whichAt, page, pageAt, tellAt, heard, linkTo }: ReplyOptions,
 ):
   | {
       readonly says: readonly string[];
@@ -180,6 +188,8 @@ const withoutFlaw = (
       readonly answer?: string;
       /** What a short one says of a stop where an answer stands right behind it. */
       readonly stop?: string;
+      /** What is asked besides: its answer, and the words before the address that goes on from there. */
+      readonly also?: { readonly answer: string; readonly last: string };
     }
   | undefined => {
   const { rule, calls, line } = safetySaid(considered);
@@ -198,8 +208,11 @@ const withoutFlaw = (
   const answer = answerTo(considered, heard);
   // A stop goes before any answer, and leads to its own page.
   if (heard?.asksFor && rule?.isStop && more && !calls)
-    return answer ? { says: [answer], last: more, stop: line } : { says: [], last: more };
-  if (heard?.asksFor && page && answer) return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer };
+    return answer
+      ? { says: [answer], last: more, stop: line, ...alsoOf(heard, pageAt) }
+      : { says: [], last: more };
+  if (heard?.asksFor && page && answer)
+    return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer, ...alsoOf(heard, pageAt) };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
     return { says: [], last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
@@ -271,20 +284,26 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   if (alone) {
     // What is asked for has its own answer.
     const denied = alone.answer ? '' : no;
+    const { also, last } = alone;
+    // The short one keeps the first answer, and names the other question by its page.
+    const second = also && `And: ${lower(also.last)}`;
+    const room = SHORT - (second ? second.length + 1 : 0);
+    const short = fitted(
+      alone.stop
+        ? [alone.stop, ...alone.says, ...besides]
+        : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
+      last,
+      room,
+    );
     return {
-      short: fitted(
-        alone.stop
-          ? [alone.stop, ...alone.says, ...besides]
-          : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
-        alone.last,
-        SHORT,
-      ),
+      short: second ? `${short} ${second}` : short,
       long: [
         ...(urgent.length ? all : [denied, alone.answer ?? '', ...all]),
         ...allLater,
         urgent.length ? denied : '',
         alone.says.join(' '),
-        alone.last,
+        last,
+        ...(also ? [also.answer, also.last] : []),
       ]
         .filter(Boolean)
         .join('\n\n'),

@@ -50,43 +50,16 @@ const overSaid = (
     : undefined;
 };
 
-/** How many coats of a kind are laid, what does not go over what, and what is done between them, where that is asked. */
-export const rowsAsked = (
-  ear: Ear,
+const listed = (answer: TableAnswer | undefined): readonly TableAnswer[] => (answer ? [answer] : []);
+
+/** What is done to a coat of these kinds before the next. */
+const sandingSaid = (
+  { lexicon: { tables } }: Ear,
   waits: Waits,
-  text: string,
-  words: readonly Word[],
-  matches: readonly Match[],
+  kinds: readonly string[],
+  nameOf: (kind: string) => string,
+  sanding: readonly Span[],
 ): TableAnswer | undefined => {
-  const { tables } = ear.lexicon;
-  const asks = (what: WordingKind): readonly Span[] =>
-    sentencesOf(text).filter(({ from, to }) => ear.says(what, text.slice(from, to)));
-  const [coats, sanding, over] = [asks('how-many'), asks('sands'), asks('over')];
-  const { tops, belows } = layersOf(ear, words, matches);
-  // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
-  if (!tops.length && belows.length && over.some(({ from, to }) => ear.says('paints', text.slice(from, to))))
-    return overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over);
-  if (!(coats.length || sanding.length || over.length) || ear.says('not-rows', text)) return undefined;
-  const kinds = tops.slice(0, MOST_KINDS);
-  const nameOf = (kind: string) =>
-    entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
-  // What lies below decides before any paper does.
-  if (over.length && belows.length) return overSaid(ear, waits, kinds, belows, over);
-  if (coats.length) {
-    if (coats.some(({ from, to }) => ear.says('of-a-day', text.slice(from, to)))) return undefined;
-    const ofCans = ear.says('from-cans', text);
-    const fit = waits.coats.filter((row) => !row.ofCans || ofCans);
-    const told = rowsOf(fit, kinds).map(([kind, row]) => `${nameOf(kind)}: ${coatsSaid(row)}.`);
-    if (!told.length) return undefined;
-    return {
-      asked: {
-        answer: `${told.join(' ')} ${tables.thin}`,
-        ...tables.coats,
-      },
-      isWait: true,
-      asking: coats,
-    };
-  }
   if (!sanding.length) return undefined;
   const rows = rowsOf(waits.between, kinds);
   const told = rows.map(([kind, { grit, say }]) => {
@@ -105,4 +78,49 @@ export const rowsAsked = (
     isWait: true,
     asking: sanding,
   };
+};
+
+/** How many coats of a kind are laid, what does not go over what, and what is done between them, where that is asked. */
+export const rowsAsked = (
+  ear: Ear,
+  waits: Waits,
+  text: string,
+  words: readonly Word[],
+  matches: readonly Match[],
+): readonly TableAnswer[] => {
+  const { tables } = ear.lexicon;
+  const asks = (what: WordingKind): readonly Span[] =>
+    sentencesOf(text).filter(({ from, to }) => ear.says(what, text.slice(from, to)));
+  const [coats, sanding, over] = [asks('how-many'), asks('sands'), asks('over')];
+  const { tops, belows, named } = layersOf(ear, words, matches);
+  // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
+  if (!tops.length && belows.length && over.some(({ from, to }) => ear.says('paints', text.slice(from, to))))
+    return listed(overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over));
+  if (!(coats.length || sanding.length || over.length) || ear.says('not-rows', text)) return [];
+  const kinds = tops.slice(0, MOST_KINDS);
+  const nameOf = (kind: string) =>
+    entryOf(waits.kinds, kind as keyof Waits['kinds'])?.name.replace(/,.*/, '') ?? kind;
+  // What lies below decides before any paper does.
+  if (over.length && belows.length) return listed(overSaid(ear, waits, kinds, belows, over));
+  const coatsTold = (): TableAnswer | undefined => {
+    if (!coats.length || coats.some(({ from, to }) => ear.says('of-a-day', text.slice(from, to))))
+      return undefined;
+    const ofCans = ear.says('from-cans', text);
+    const fit = waits.coats.filter((row) => !row.ofCans || ofCans);
+    // "Coats of shellac first, then lacquer": each kind has its number, in the order in which they are laid.
+    const each = asks('in-order').length && belows.length ? named.slice(0, MOST_KINDS) : kinds;
+    const told = rowsOf(fit, each).map(([kind, row]) => `${nameOf(kind)}: ${coatsSaid(row)}.`);
+    if (!told.length) return undefined;
+    return {
+      asked: {
+        answer: `${told.join(' ')} ${tables.thin}`,
+        ...tables.coats,
+      },
+      isWait: true,
+      asking: coats,
+    };
+  };
+  // Coats of one day are another matter than how a coat is sanded.
+  if (coats.length && !coatsTold()) return [];
+  return [...listed(coatsTold()), ...listed(sandingSaid(ear, waits, kinds, nameOf, sanding))];
 };

@@ -27,6 +27,8 @@ export type Waits = {
       >
     >
   >;
+  /** What each base is called. */
+  readonly bases: Choices['base']['values'];
   /** How long what lies below dries before these kinds, in a sentence of the plan. */
   readonly below: readonly {
     readonly bases: readonly string[];
@@ -89,6 +91,7 @@ export const waitsOf = (
       return [[family, times] as const];
     }),
   ),
+  bases: choices.base.values,
   below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
   coats: plan.coats.map(({ families, products, wear, most }) => ({
     families,

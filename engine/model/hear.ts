@@ -96,10 +96,12 @@ export const HearLanguage = z.strictObject({
       coats: leads('How many coats.'),
       layers: leads('What goes over what.'),
       sanding: leads('What is sanded between coats.'),
+      beside: z
+        .array(z.string())
+        .describe('Questions whose answers may stand beside what is asked: they tell of no flaw.'),
       window: z
         .strictObject({
           ...leads('').shape,
-          beside: z.array(z.string()).describe('Questions whose answers may stand beside it.'),
           within: filled('within', 'from').describe('No time is told, or the earlier one is not over.'),
           between: filled('within', 'from', 'age').describe('It is in between: nothing goes on.'),
           waited: filled('from').describe('The later one is over, or the can names one time alone.'),
@@ -109,6 +111,8 @@ export const HearLanguage = z.strictObject({
           'The next coat by the times of her own can: `{within}` and `{from}` are these, `{age}` how old the coat is.',
         ),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
+      unsaid: sentence.describe('Before hours of several kinds, where none is told.'),
+      'wax-waits': sentence.describe('Before the hours of what lies below wax.'),
       can: sentence.describe('Whose word wins.'),
       thin: sentence.describe('Behind a number of coats.'),
       powders: sentence.describe('Behind hours or a grit: when a film can be sanded.'),

@@ -27,7 +27,8 @@ const TABLES: Readonly<Record<string, Prose['read']>> = {
   sights: 'words',
 };
 /** Fields that hold what people type, or what belongs to someone else. */
-const NOT_OURS = /^( *)(?:- )?(?:also|heard|not-heard|covers|standard|for|link|source|at):.*\n(?:\1(?:[ -]).*\n)*/gm;
+const NOT_OURS =
+  /^( *)(?:- )?(?:also|heard|not-heard|covers|standard|for|link|source|at):.*\n(?:\1(?:[ -]).*\n)*/gm;
 const NO_PROSE =
   /\bhttps?:\/\/\S+|<[A-Za-z][^<>\n]*>|^ *#.*$|^[ -]*[a-z][a-z-]*:(?= |$)|(?<=[{,] ?)[a-z][a-z-]*:(?= )/gm;
 const SOURCES = `content/${FOLDERS.source}/`;

@@ -94,8 +94,9 @@ const pageFor = (
   index: FindIndex,
   mind: Mind,
   { text, otherTongue, asksFor }: Heard,
+  asked = asksFor?.page,
 ): PageFor | undefined => {
-  const hit = text.trim() && !otherTongue ? pageAsked(index, text, asksFor?.page) : undefined;
+  const hit = text.trim() && !otherTongue ? pageAsked(index, text, asked) : undefined;
   const url = hit && hitUrl(hit.kind, hit.id);
   if (!hit || !url) return undefined;
   const first = hit.kind === 'rule' ? firstOfRule(mind, hit.id) : undefined;
@@ -163,6 +164,10 @@ export const understand = ({ ear, index }: Listening, state: TellState): Underst
         heard,
         ruleAt: (rule) => at(ruleUrl(rule)),
         tellAt: at(TELL),
+        pageAt: (asked) => {
+          const also = pageFor(index, mind, heard, asked);
+          return also && at(also.url);
+        },
         ...(which && { whichAt: at(whichUrl(heard.facts)) }),
         ...(page && { page: { title: page.title, at: at(page.url), says: page.first } }),
       }),

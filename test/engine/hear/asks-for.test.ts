@@ -41,7 +41,7 @@ describe('what is asked for', () => {
     facts: readonly HeardFact[] = [],
     signs: readonly HeardSign[] = [],
     among: readonly { from: number; to: number }[] = [],
-  ) => asksFor(LIST, words, matches, facts, among, signs, words.filter(isTopNoun))?.page;
+  ) => asksFor(LIST, words, matches, facts, among, signs, words.filter(isTopNoun))[0]?.asked.page;
   it('is the first of the list that the words ask for', () => {
     expect(asked([cue('asks-for 0')])).toBe('p');
     expect(asked([cue('asks-for 1')])).toBe('q');
