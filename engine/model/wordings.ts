@@ -15,7 +15,7 @@ export const Wording = z.coerce
   .refine((wording) => !/\?$/.test(wording), 'the last word must not be one that may be missing');
 
 /** What the wordings of each kind ask for or tell of. */
-export const WORDINGS = {
+const WORDINGS = {
   time: 'What asks for a time.',
   'next-coat': 'The time until the next coat, or until it is sanded.',
   'after-last': 'After the last coat: no other follows.',
