@@ -61,14 +61,15 @@ export const everyFault = (
 ): { readonly known?: Knowledge; readonly figures?: Survey; readonly issues: readonly Issue[] } => {
   const { known, issues } = provenKnowledge(root);
   if (!known) return { issues };
-  const figures = survey(matrixOf(known));
+  const matrix = matrixOf(known);
+  const figures = survey(matrix);
   const tables = tableFaults(known, root);
   const more = tables.length
     ? tables
     : [
         ...untoldMarks(known, root),
         ...signsThatStandAlone(known, root),
-        ...reachable(known, figures, readIndex(known, root)),
+        ...reachable(known, matrix, figures, readIndex(known, root)),
       ];
   return { known, figures, issues: [...issues, ...more] };
 };

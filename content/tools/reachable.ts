@@ -1,14 +1,19 @@
 import type { Issue } from '#engine/faults/issue.ts';
 import { type FindIndex, type FindKind, find, isNamedInSight } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
-import { matrixOf } from '#engine/see/matrix.ts';
+import type { SignMatrix } from '#engine/see/matrix.ts';
 import { firstInsteadOf, type Survey } from '#engine/see/survey.ts';
 
 /** Hits within which a page must stand when one of its own names is typed. */
 const IN_SIGHT = 3;
 
 /** Defects that she could not come to from what she sees or from any look-alike, and names that do not find their page. */
-export function* reachable(known: Knowledge, survey: Survey, index: FindIndex): Generator<Issue> {
+export function* reachable(
+  known: Knowledge,
+  matrix: SignMatrix,
+  survey: Survey,
+  index: FindIndex,
+): Generator<Issue> {
   const alike = new Set<string>(known.defects.flatMap((defect) => defect['look-alikes']));
   for (const defect of known.defects) {
     const tell = (by: 'signs' | 'look-alike'): Issue => ({
@@ -17,7 +22,7 @@ export function* reachable(known: Knowledge, survey: Survey, index: FindIndex): 
       code: 'unreachable-defect',
       by,
       defect: defect.id,
-      other: firstInsteadOf(matrixOf(known), defect.id),
+      other: firstInsteadOf(matrix, defect.id),
     });
     if (survey.neverFirst.includes(defect.id)) yield tell('signs');
     if (!alike.has(defect.id)) yield tell('look-alike');

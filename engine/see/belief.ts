@@ -4,7 +4,7 @@ import { NO, type SignMatrix, YES, YES_CHANCE } from './matrix.ts';
 export type Seen = ReadonlyMap<string, Answer>;
 
 /** How likely an answer is for a sign. */
-const chance = (sign: number, answer: 'yes' | 'no'): number => {
+export const chance = (sign: number, answer: 'yes' | 'no'): number => {
   const yes = YES_CHANCE[sign] ?? 0.5;
   return answer === 'yes' ? yes : 1 - yes;
 };

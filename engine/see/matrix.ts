@@ -1,9 +1,9 @@
 import { holds } from '../case/condition.ts';
 import type { Knows } from '../knowledge/knowledge.ts';
-import { signOf } from '../knowledge/sign.ts';
 import type { Defect, Sign } from '../model/defect.ts';
 import { FREQUENCY } from '../model/frequency.ts';
 import type { Question } from '../model/question.ts';
+import { keysOf } from '../plain/entry-of.ts';
 
 /** What a defect shows for a question, as a code. Only NO and YES can rule a defect out. */
 export const NO = 0;
@@ -42,38 +42,60 @@ const CODE: Record<Sign, number> = {
   'mostly-no': MOSTLY_NO,
 };
 
-/**
- * What a defect shows for a question: what its author says; else what its kinds of top coat settle; else what
- * flaws usually show; else either.
- */
-const shownBy = (defect: SeeReads['defect'], question: Asked): Sign =>
-  signOf(defect, question.id) ?? byFamilies(defect, question) ?? question.usually ?? 'either';
-
-const byFamilies = (defect: SeeReads['defect'], question: Asked): Sign | undefined => {
+/** What kinds of top coat settle of a question, where they settle the same. */
+const byFamilies = (families: SeeReads['defect']['families'], { known }: Asked): Sign | undefined => {
   const answers = new Set(
-    defect.families.map(
+    families.map(
       (family) =>
-        question.known.find(
-          (rule) => holds(rule.when, (fact) => (fact === 'family' ? family : undefined)) === 'yes',
-        )?.answer,
+        known.find((rule) => holds(rule.when, (fact) => (fact === 'family' ? family : undefined)) === 'yes')
+          ?.answer,
     ),
   );
   const [only] = answers;
   return answers.size === 1 ? only : undefined;
 };
 
-/** The table of the whole knowledge: the questions that tell at least two defects apart. */
+/** What authors say of each question: the rows of defects, each with its sign. */
+const toldOf = (defects: readonly SeeReads['defect'][]): ReadonlyMap<string, (readonly [number, Sign])[]> => {
+  const told = new Map<string, (readonly [number, Sign])[]>();
+  for (const [row, { signs }] of defects.entries())
+    for (const question of keysOf(signs)) {
+      const sign = signs[question];
+      if (!sign) continue;
+      const of = told.get(question);
+      if (of) of.push([row, sign]);
+      else told.set(question, [[row, sign]]);
+    }
+  return told;
+};
+
+/**
+ * The table of the whole knowledge: the questions that tell at least two defects apart. What a defect shows for one is
+ * what its author says; else what its kinds of top coat settle, which is asked once for all that are met on the same;
+ * else what flaws usually show; else either.
+ */
 export const matrixOf = (known: Knows<SeeReads>): SignMatrix => {
   const defects = known.defects;
   const total = defects.reduce((sum, defect) => sum + FREQUENCY[defect.often], 0);
+  const told = toldOf(defects);
+  const kinds = new Map(defects.map(({ families }) => [families.join(), families]));
+  const met = [...kinds.keys()];
+  const metOf = defects.map(({ families }) => met.indexOf(families.join()));
   const rows = known.questions
-    .map((question) => ({ question, signs: defects.map((defect) => shownBy(defect, question)) }))
-    .filter(({ signs }) => signs.includes('yes') && signs.includes('no'));
+    .map((question) => {
+      const untold = [...kinds.values()].map(
+        (families) => CODE[byFamilies(families, question) ?? question.usually ?? 'either'],
+      );
+      const codes = metOf.map((kind) => untold[kind]);
+      for (const [row, sign] of told.get(question.id) ?? []) codes[row] = CODE[sign];
+      return { question, signs: codes.join('') };
+    })
+    .filter(({ signs }) => signs.includes(String(YES)) && signs.includes(String(NO)));
   return {
     defects: defects.map((defect) => defect.id),
     questions: rows.map(({ question }) => question.id),
     prior: defects.map((defect) => FREQUENCY[defect.often] / total),
     effort: rows.map(({ question }) => question.effort),
-    signs: rows.map(({ signs }) => signs.map((sign) => CODE[sign]).join('')),
+    signs: rows.map(({ signs }) => signs),
   };
 };

@@ -1,6 +1,6 @@
-import { after } from './belief.ts';
+import { afterAnswer, type Left, leftOf } from './left.ts';
 import { type SignMatrix, YES_CHANCE } from './matrix.ts';
-import { MOST_ASKED, nextQuestion, telling } from './plan.ts';
+import { MOST_ASKED, nextOf, tellingOf } from './plan.ts';
 
 /** What the search for the defect costs, exactly: expectations over the prior, 'either' answered both ways alike. */
 export type Survey = {
@@ -18,30 +18,48 @@ export type Survey = {
   readonly alphabetical: number;
 };
 
-type Choose = (weights: Float64Array, open: readonly number[]) => number | undefined;
+/** Answers on the way so far, a letter each. */
+type Way = string;
+type Choose = (left: Left, open: readonly number[], way: Way) => number | undefined;
 type Tally = { questions: number; worst: number; first: Float64Array };
+
+const MARK = { yes: 'y', no: 'n' } as const;
 
 const tally = (matrix: SignMatrix, choose: Choose, limit = matrix.questions.length): Tally => {
   const total: Tally = { questions: 0, worst: 0, first: new Float64Array(matrix.defects.length) };
-  const go = (weights: Float64Array, open: readonly number[], depth: number): void => {
-    const question = depth < limit ? choose(weights, open) : undefined;
+  const go = (left: Left, open: readonly number[], way: Way): void => {
+    const depth = way.length;
+    const question = depth < limit ? choose(left, open, way) : undefined;
     if (question === undefined) {
       total.worst = Math.max(total.worst, depth);
-      const most = Math.max(...weights);
-      for (const [defect, weight] of weights.entries()) {
+      const most = Math.max(...left.weights);
+      for (const [at, defect] of left.flaws.entries()) {
+        const weight = left.weights[at] ?? 0;
         total.questions += weight * depth;
-        if (weight > 0 && weight >= most - 1e-12) total.first[defect] = (total.first[defect] ?? 0) + weight;
+        if (weight >= most - 1e-12) total.first[defect] = (total.first[defect] ?? 0) + weight;
       }
       return;
     }
     const rest = open.filter((other) => other !== question);
     for (const answer of ['yes', 'no'] as const) {
-      const next = after(matrix, weights, question, answer);
-      if (next.some((weight) => weight > 0)) go(next, rest, depth + 1);
+      const next = afterAnswer(matrix.signs[question] ?? '', left, answer);
+      if (next.flaws.length) go(next, rest, way + MARK[answer]);
     }
   };
-  go(Float64Array.from(matrix.prior), [...matrix.questions.keys()], 0);
+  go(leftOf(Float64Array.from(matrix.prior)), [...matrix.questions.keys()], '');
   return total;
+};
+
+const plans = new WeakMap<SignMatrix, Map<Way, number | undefined>>();
+
+/** The next question on a way through the whole table; each way of a table is planned once. */
+const plannedIn = (matrix: SignMatrix): Choose => {
+  const kept = plans.get(matrix) ?? new Map<Way, number | undefined>();
+  plans.set(matrix, kept);
+  return (left, open, way) => {
+    if (!kept.has(way)) kept.set(way, nextOf(matrix, left, open));
+    return kept.get(way);
+  };
 };
 
 /**
@@ -50,26 +68,35 @@ const tally = (matrix: SignMatrix, choose: Choose, limit = matrix.questions.leng
  */
 export const firstInsteadOf = (matrix: SignMatrix, defect: string): string | undefined => {
   const own = matrix.defects.indexOf(defect);
-  let weights: Float64Array = Float64Array.from(matrix.prior);
+  const choose = plannedIn(matrix);
+  let left = leftOf(Float64Array.from(matrix.prior));
   let open: readonly number[] = [...matrix.questions.keys()];
-  for (let asked = 0; asked < MOST_ASKED; asked++) {
-    const question = nextQuestion(matrix, weights, open);
+  let way = '';
+  while (way.length < MOST_ASKED) {
+    const question = choose(left, open, way);
     if (question === undefined) break;
-    const sign = Number(matrix.signs[question]?.[own]);
-    weights = after(matrix, weights, question, (YES_CHANCE[sign] ?? 0) >= 0.5 ? 'yes' : 'no');
+    const signs = matrix.signs[question] ?? '';
+    const answer = (YES_CHANCE[Number(signs[own])] ?? 0) >= 0.5 ? 'yes' : 'no';
+    left = afterAnswer(signs, left, answer);
     open = open.filter((other) => other !== question);
+    way += MARK[answer];
   }
-  weights[own] = 0;
-  const most = Math.max(...weights);
-  return most > 0 ? matrix.defects[weights.indexOf(most)] : undefined;
+  let first: number | undefined;
+  let most = 0;
+  for (const [at, flaw] of left.flaws.entries())
+    if (flaw !== own && (left.weights[at] ?? 0) > most) {
+      first = flaw;
+      most = left.weights[at] ?? 0;
+    }
+  return first === undefined ? undefined : matrix.defects[first];
 };
 
 /** The figures of the whole table of signs. */
 export const survey = (matrix: SignMatrix): Survey => {
-  const planned = tally(matrix, (weights, open) => nextQuestion(matrix, weights, open), MOST_ASKED);
-  const order = telling(matrix, Float64Array.from(matrix.prior), [...matrix.questions.keys()]);
-  const fixed = tally(matrix, (weights, open) => {
-    const useful = new Set(telling(matrix, weights, open));
+  const planned = tally(matrix, plannedIn(matrix), MOST_ASKED);
+  const order = tellingOf(matrix, leftOf(Float64Array.from(matrix.prior)), [...matrix.questions.keys()]);
+  const fixed = tally(matrix, (left, open) => {
+    const useful = new Set(tellingOf(matrix, left, open));
     return order.find((question) => useful.has(question));
   });
   const last = matrix.prior.length - 1;

@@ -144,9 +144,15 @@ describe('faults of content', () => {
     } as const;
     const linked = link([...sound, ...doings, scorch]);
     if (!linked.ok) throw new Error('the knowledge does not link');
-    const figures = { ...survey(matrixOf(linked.value)), neverFirst: ['scorch'] };
+    const matrix = matrixOf(linked.value);
+    const figures = { ...survey(matrix), neverFirst: ['scorch'] };
     const told = [
-      ...reachable(linked.value, figures, buildIndex(documentsOf(linked.value), readSearchWords(root))),
+      ...reachable(
+        linked.value,
+        matrix,
+        figures,
+        buildIndex(documentsOf(linked.value), readSearchWords(root)),
+      ),
     ]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
@@ -172,7 +178,8 @@ describe('faults of content', () => {
       readSearchWords(root),
       [],
     );
-    const told = [...reachable(linked.value, survey(matrixOf(linked.value)), index)].map(say);
+    const matrix = matrixOf(linked.value);
+    const told = [...reachable(linked.value, matrix, survey(matrix), index)].map(say);
     expect(told).toContainEqual(
       expect.stringMatching(
         /spot\.mdx:\d+: whoever types "A spot" into the search does not find this page among the first three, which are [a-z]+, [a-z]+, [a-z]+; put a word into it that is said of this page alone$/,
