@@ -103,6 +103,21 @@ const vocabulary = (examples: readonly Example[]): Map<string, number> => {
 };
 
 /**
+ * What is learned of one feature: the documents that it was ever pulled to or from, each with its weight and the sum of its
+ * squared slopes. Of all documents these are few.
+ */
+type Cells = { readonly of: number[]; readonly weights: number[]; readonly slopes: number[] };
+
+/** The cells that stand far enough from nothing to be kept. */
+const strongOf = ({ of, weights, slopes }: Cells): Cells => {
+  const isStrong = (_: unknown, at: number): boolean => {
+    const weight = weights[at]!;
+    return weight >= LEAST_FOR || weight <= -LEAST_AGAINST;
+  };
+  return { of: of.filter(isStrong), weights: weights.filter(isStrong), slopes: slopes.filter(isStrong) };
+};
+
+/**
  * A multinomial logistic model over `classes` documents, learned by stochastic descent with a rate of its own for each
  * weight (Duchi, Hazan and Singer 2011). `prior` is added to what is learned of each document whatever the words.
  * Deterministic.
@@ -113,11 +128,7 @@ export const learn = (
   prior: readonly number[],
 ): LinearModel => {
   const vocabularyOf = vocabulary(examples);
-  const size = vocabularyOf.size;
-  const weights = new Float64Array(size * classes);
-  const slopes = new Float64Array(size * classes);
-  // Of all weights of a feature most are never pulled and stay nothing: only the others are read.
-  const pulled: number[][] = Array.from({ length: size }, () => []);
+  let table = Array.from({ length: vocabularyOf.size }, (): Cells => ({ of: [], weights: [], slopes: [] }));
   const bias = new Float64Array(classes);
   const biasSlopes = new Float64Array(classes).fill(FIRST_SLOPE);
   const known = examples.map(({ features }) => features.filter((feature) => vocabularyOf.has(feature)));
@@ -127,22 +138,18 @@ export const learn = (
   const shuffle = shuffled(order.length);
   const chances = new Float64Array(classes);
   const steepest = new Int32Array(classes);
+  // Which documents are followed in this step, and which of them a feature knows: each by the number of its turn.
+  const followed = new Int32Array(classes);
+  const met = new Int32Array(classes);
+  let step = 0;
+  let turn = 0;
   let isClosed = false;
-  const keepTheStrong = (): void => {
-    isClosed = true;
-    pulled.forEach((cells, feature) => {
-      const start = feature * classes;
-      const kept = cells.filter((c) => {
-        const weight = weights[start + c]!;
-        return weight >= LEAST_FOR || weight <= -LEAST_AGAINST;
-      });
-      for (const c of cells) if (!kept.includes(c)) weights[start + c] = slopes[start + c] = 0;
-      pulled[feature] = kept;
-    });
-  };
   const rounds = examples.length < FEW ? ROUNDS_OF_FEW : ROUNDS;
   for (let round = 0; round < rounds.all + rounds.kept; round++) {
-    if (round === rounds.all) keepTheStrong();
+    if (round === rounds.all) {
+      isClosed = true;
+      table = table.map(strongOf);
+    }
     shuffle(order);
     for (const at of order) {
       const row = rows[at] ?? [];
@@ -152,7 +159,11 @@ export const learn = (
       chances.set(bias);
       row.forEach((feature, i) => {
         const value = worth[i]!;
-        for (const c of pulled[feature]!) chances[c] = chances[c]! + weights[feature * classes + c]! * value;
+        const { of, weights } = table[feature]!;
+        for (let k = 0; k < of.length; k++) {
+          const c = of[k]!;
+          chances[c] = chances[c]! + weights[k]! * value;
+        }
       });
       let most = Number.NEGATIVE_INFINITY;
       for (let c = 0; c < classes; c++) if (chances[c]! > most) most = chances[c]!;
@@ -172,58 +183,66 @@ export const learn = (
       });
       const trust = examples[at]?.weight ?? 1;
       const flat = (FLAT * total) / trust;
-      let steep = 0;
-      for (let c = 0; c < classes; c++) if (Math.abs(chances[c]!) >= flat) steepest[steep++] = c;
       const part = trust / total;
-      for (let i = 0; i < steep; i++) {
-        const c = steepest[i]!;
+      let steep = 0;
+      step += 1;
+      for (let c = 0; c < classes; c++) {
+        if (Math.abs(chances[c]!) < flat) continue;
+        steepest[steep++] = c;
+        followed[c] = step;
         const slope = chances[c]! * part;
         biasSlopes[c] = biasSlopes[c]! + slope * slope;
         bias[c] = bias[c]! - (RATE * slope) / Math.sqrt(biasSlopes[c]!);
       }
       row.forEach((feature, which) => {
-        const start = feature * classes;
+        const { of, weights, slopes } = table[feature]!;
         const counts = part * worth[which]!;
+        turn += 1;
+        let found = 0;
+        for (let k = 0; k < of.length; k++) {
+          const c = of[k]!;
+          if (followed[c] !== step) continue;
+          met[c] = turn;
+          found += 1;
+          const weight = weights[k]!;
+          const pull = chances[c]! * counts + SHRINK * weight;
+          const slopeSum = slopes[k]! + pull * pull;
+          slopes[k] = slopeSum;
+          weights[k] = weight - (RATE * pull) / Math.sqrt(slopeSum);
+        }
+        if (isClosed || found === steep) return;
         for (let i = 0; i < steep; i++) {
           const c = steepest[i]!;
-          const cell = start + c;
-          const weight = weights[cell]!;
-          const pull = chances[c]! * counts + SHRINK * weight;
-          const before = slopes[cell]!;
-          if (before === 0) {
-            if (isClosed) continue;
-            pulled[feature]?.push(c);
-          }
-          const slopeSum = (before || FIRST_SLOPE) + pull * pull;
-          slopes[cell] = slopeSum;
-          weights[cell] = weight - (RATE * pull) / Math.sqrt(slopeSum);
+          if (met[c] === turn) continue;
+          const pull = chances[c]! * counts;
+          const slopeSum = FIRST_SLOPE + pull * pull;
+          of.push(c);
+          slopes.push(slopeSum);
+          weights.push(-(RATE * pull) / Math.sqrt(slopeSum));
         }
       });
     }
   }
-  return packed(vocabularyOf, weights, bias, prior);
+  return packed(vocabularyOf, table, bias, prior);
 };
 
 const packed = (
   features: ReadonlyMap<string, number>,
-  weights: Float64Array,
+  learned: readonly Cells[],
   bias: Float64Array,
   prior: readonly number[],
 ): LinearModel => {
-  const classes = bias.length;
   const kept: string[] = [];
   const table: number[][] = [];
   for (const [feature, row] of features) {
-    const cells: number[] = [];
-    for (let c = 0; c < classes; c++) {
-      const weight = weights[row * classes + c] ?? 0;
-      const sent = Math.round(weight * WEIGHT_UNIT);
-      if (Math.abs(sent) > 1) cells.push(c, sent);
-    }
-    if (cells.length) {
-      kept.push(feature);
-      table.push(cells);
-    }
+    const { of, weights } = learned[row]!;
+    const cells = of
+      .map((c, k) => [c, Math.round(weights[k]! * WEIGHT_UNIT)] as const)
+      .filter(([, sent]) => Math.abs(sent) > 1)
+      .sort(([a], [b]) => a - b);
+    if (!cells.length) continue;
+    kept.push(feature);
+    table.push(cells.flat());
   }
   return {
     features: kept,
