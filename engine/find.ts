@@ -1,9 +1,10 @@
 /** The search: an index made at build time, and one function that page and terminal share. */
-export { buildIndex } from './find/build.ts';
+export { buildIndex, indexNames } from './find/build.ts';
 export {
   type FindDocument,
   type FindIndex,
   type FindKind,
+  type FindNames,
   type Hit,
   pageName,
   type SaidPhrase,

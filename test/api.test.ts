@@ -9,7 +9,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/calc.ts':
     'bubbleRise cie76 ciede2000 clearTransmittance coatsFor dewPoint dewPointMargin dryFilmMicrometers drying fallingFilm gradesOf grainMicrometers hazeDifference humidityRatio labFromHex labFromXyz levelingSeconds litersFor nearestP quickestLevelingSeconds reflectanceOver sagLimitMicrometers saturationPressure sayGrit sayProblem sayValue sayWeather scratchDepth squareMetersPerLiter vaporPressureDeficit water waterSurfaceTension weatherVerdict wetBulb wetFilmFromCoverage wetFilmMicrometers woodMoisturePercent woodMoistureRange yellowness',
   'engine/link.ts': 'link',
-  'engine/find.ts': 'buildIndex documentsOf find isNamedInSight pageName stem',
+  'engine/find.ts': 'buildIndex documentsOf find indexNames isNamedInSight pageName stem',
   'engine/hear.ts':
     'SURE answerTo buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns isCall mindOf reply waitsOf',
   'engine/clock.ts':

@@ -3,7 +3,7 @@
 import { say } from '#engine/faults/say.ts';
 import { everyFault } from './every-fault.ts';
 
-const { known, figures, issues } = everyFault(process.cwd());
+const { known, figures, issues, untried = 0 } = everyFault(process.cwd());
 for (const issue of issues) console.error(say(issue));
 if (issues.length) {
   console.error(`\n${issues.length} ${issues.length === 1 ? 'fault' : 'faults'}.`);
@@ -14,6 +14,10 @@ if (known && figures) {
     `${known.defects.length} defects, ${known.questions.length} questions, ${known.remedies.length} remedies, ` +
       `${known.rules.length} rules, ${known.products.length} products, ${known.sources.length} sources.`,
   );
+  if (untried)
+    console.log(
+      `${untried} names that more pages bear than stand in sight were not tried in the search: with so many pages its words are learned by the build alone.`,
+    );
   const { entropy, questions, worst, rightFirst, fixedOrder, alphabetical } = figures;
   console.log(
     `From what is seen to the flaw: ${questions.toFixed(2)} questions on average (entropy ${entropy.toFixed(2)}), ` +

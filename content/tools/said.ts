@@ -1,5 +1,5 @@
 import type { SaidPhrase } from '#engine/find.ts';
-import { buildIndex, documentsOf, type FindIndex } from '#engine/find.ts';
+import { buildIndex, documentsOf, type FindIndex, type FindNames, indexNames } from '#engine/find.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { type ContentRoot, textOf } from './files.ts';
@@ -46,6 +46,10 @@ export const readSaid = (
       : [];
   return { phrases: [...phrasesOf(pages), ...imagined, ...collected], tools: pages.tools };
 };
+
+/** The names of all pages, as the search knows them; nothing is learned for it. */
+export const readNames = (known: Knowledge, root: ContentRoot): FindNames =>
+  indexNames(documentsOf(known, readSaid(known, root).tools), readSearchWords(root));
 
 const indexes = new WeakMap<Knowledge, FindIndex>();
 

@@ -1,7 +1,7 @@
 import type { Kin } from '../model/kin.ts';
 import type { SearchWords } from '../model/search-words.ts';
 import { keysOf } from '../plain/entry-of.ts';
-import { type FindDocument, type FindIndex, pageName, type SaidPhrase } from './document.ts';
+import { type FindDocument, type FindIndex, type FindNames, pageName, type SaidPhrase } from './document.ts';
 import { type KinOf, kinOf } from './kin.ts';
 import { type Language, language, phrasebook } from './language.ts';
 import { type Example, featuresOf, learn } from './learn.ts';
@@ -124,6 +124,15 @@ const mostSaidFirst = (
   return documents.toSorted((a, b) => said(b) - said(a));
 };
 
+const listed = (documents: readonly FindDocument[]): FindIndex['documents'] =>
+  documents.map(({ id, kind, title, says = '' }) => ({ id, kind, title, says }));
+
+/** The names of all documents, without a word being learned. */
+export const indexNames = (documents: readonly FindDocument[], lay: SearchWords): FindNames => {
+  const book = phrasebook(lay);
+  return { documents: listed(documents), names: packNames(documents, language(book)), book };
+};
+
 /** The index of all documents, and of what people said of them: plain data, same input same bytes. */
 export const buildIndex = (
   given: readonly FindDocument[],
@@ -162,7 +171,7 @@ export const buildIndex = (
     priorOf(documents, phrases, rowOf),
   );
   return {
-    documents: documents.map(({ id, kind, title, says = '' }) => ({ id, kind, title, says })),
+    documents: listed(documents),
     terms: packTerms(
       stems.map((stem) => [stem, ...[...(forms.get(stem) ?? [])].filter((form) => form !== stem).sort()]),
     ),

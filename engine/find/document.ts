@@ -74,3 +74,6 @@ export interface FindIndex {
 /** The name of a page in phrases and labels: the id of a flaw, else `kind/id`. */
 export const pageName = ({ kind, id }: { readonly kind: FindKind; readonly id: string }): string =>
   kind === 'defect' ? id : `${kind === 'glossary' ? 'term' : kind}/${id}`;
+
+/** As much of an index as tells whose name was typed. */
+export type FindNames = Pick<FindIndex, 'documents' | 'names' | 'book'>;

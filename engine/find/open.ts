@@ -1,5 +1,5 @@
 import { type Corrector, corrector } from './correct.ts';
-import type { FindIndex } from './document.ts';
+import type { FindIndex, FindNames } from './document.ts';
 import { type Language, language } from './language.ts';
 import { type Model, unpackModel } from './model.ts';
 import { unpackNames } from './names.ts';
@@ -46,13 +46,26 @@ const whenNeeded = (make: () => Corrector): Corrector => {
   };
 };
 
+export type OpenNames = Pick<OpenIndex, 'say' | 'names'>;
+
+const openedNames = new WeakMap<FindNames, OpenNames>();
+
+/** Opens the names of an index, once each. */
+export const openNames = (index: FindNames): OpenNames => {
+  const known = openedNames.get(index);
+  if (known) return known;
+  const fresh = { say: language(index.book), names: unpackNames(index.names) };
+  openedNames.set(index, fresh);
+  return fresh;
+};
+
 const opened = new WeakMap<FindIndex, OpenIndex>();
 
 /** Opens an index, once each. */
 export const open = (index: FindIndex): OpenIndex => {
   const known = opened.get(index);
   if (known) return known;
-  const say = language(index.book);
+  const { say, names } = openNames(index);
   const words = new Map<string, number>();
   const rows = new Map<string, number>();
   const stems = new Map<string, string>();
@@ -74,7 +87,7 @@ export const open = (index: FindIndex): OpenIndex => {
     words,
     term: (part) => rows.get(part),
     postings,
-    names: unpackNames(index.names),
+    names,
     rareness: postings.map((posting) => {
       const holders = posting.length / 2;
       return Math.log(1 + (count - holders + 0.5) / (holders + 0.5));

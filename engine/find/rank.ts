@@ -1,7 +1,7 @@
-import type { FindIndex, FindKind, Hit } from './document.ts';
+import type { FindIndex, FindKind, FindNames, Hit } from './document.ts';
 import type { Token } from './language.ts';
 import { nameMark } from './names.ts';
-import { type OpenIndex, open } from './open.ts';
+import { type OpenIndex, type OpenNames, open, openNames } from './open.ts';
 import { read } from './read.ts';
 import { learnedChances, mixed } from './voices.ts';
 import { ABOUT, KIND, POSTING_UNIT } from './weights.ts';
@@ -97,7 +97,7 @@ type Weighed = {
 };
 
 /** The rows whose whole name was typed, `~row` where it is their title. */
-const namedIn = ({ say, names }: OpenIndex, typed: string): readonly number[] => {
+const namedIn = ({ say, names }: OpenNames, typed: string): readonly number[] => {
   const mark = nameMark(say, typed);
   return mark === undefined ? [] : (names.get(mark) ?? []);
 };
@@ -222,8 +222,8 @@ export const find = (
  * Whether a page is among the first three of `find` because its whole name was typed, whatever else the words tell. No
  * stands for not known: other words may bring it there.
  */
-export const isNamedInSight = (index: FindIndex, query: string, kind: FindKind, id: string): boolean => {
-  const named = namedIn(open(index), query);
+export const isNamedInSight = (index: FindNames, query: string, kind: FindKind, id: string): boolean => {
+  const named = namedIn(openNames(index), query);
   const pages = named.flatMap((name) => index.documents[name < 0 ? ~name : name] ?? []);
   // Where only words of the trade bear it, what is likeliest stands above them.
   const above = pages.length > 0 && pages.every((page) => page.kind === 'glossary') ? 1 : 0;

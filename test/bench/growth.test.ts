@@ -4,7 +4,7 @@ import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import { link } from '#engine/link.ts';
 import { readContent } from '../../content/tools/read.ts';
 import { exponentOf } from './growth/fit.ts';
-import { grown, renamed } from './growth/knowledge.ts';
+import { grown, grownRoot, renamed } from './growth/knowledge.ts';
 import { plot } from './growth/plot.ts';
 import { wordsOfCopy } from './growth/words.ts';
 
@@ -51,6 +51,23 @@ it('links a copy within itself, with as many ends in another order', () => {
       else if (isAsk(branch)) expect(known.has('question', branch.ask)).toBe(true);
   }
   expect(moved).toBeGreaterThan(10);
+});
+
+it('writes copies as files of content that read as they are, each under its own name', () => {
+  const root = grownRoot(process.cwd(), 2);
+  const two = readContent(root);
+  const [one, named] = [entries.length, new Set(two.map(({ kind, id }) => `${kind}/${id}`))];
+  expect(two).toHaveLength(one + root.texts.size);
+  expect(named.size).toBe(two.length);
+  expect(two.filter(({ broken }) => broken)).toEqual([]);
+  const linked = link(two);
+  expect(linked.ok ? [] : linked.issues).toEqual([]);
+  if (!linked.ok) return;
+  const { defects } = linked.value;
+  expect(new Set(defects.map(({ name }) => name)).size).toBe(defects.length);
+  const aliases = defects.filter(({ id }) => id.endsWith('-c2')).flatMap(({ also }) => also);
+  expect(aliases.length).toBeGreaterThan(50);
+  expect(aliases.every((name) => name.endsWith(' 2'))).toBe(true);
 });
 
 it('takes other words in a copy, of the same length, the same at each run', () => {

@@ -13,7 +13,7 @@ import { matrixOf } from '#engine/see/matrix.ts';
 import { survey } from '#engine/see/survey.ts';
 import { tooHard } from '../../content/tools/hard-words.ts';
 import { readSearchWords } from '../../content/tools/hear.ts';
-import { reachable } from '../../content/tools/reachable.ts';
+import { lostNames, reachable, sharedNames } from '../../content/tools/reachable.ts';
 import { readContent, readEntry } from '../../content/tools/read.ts';
 import { known as real } from './real/knowledge.ts';
 
@@ -146,14 +146,7 @@ describe('faults of content', () => {
     if (!linked.ok) throw new Error('the knowledge does not link');
     const matrix = matrixOf(linked.value);
     const figures = { ...survey(matrix), neverFirst: ['scorch'] };
-    const told = [
-      ...reachable(
-        linked.value,
-        matrix,
-        figures,
-        buildIndex(documentsOf(linked.value), readSearchWords(root)),
-      ),
-    ]
+    const told = [...reachable(linked.value, matrix, figures)]
       .filter((issue) => issue.file.includes('scorch'))
       .map(say);
     expect(told).toEqual([
@@ -178,8 +171,7 @@ describe('faults of content', () => {
       readSearchWords(root),
       [],
     );
-    const matrix = matrixOf(linked.value);
-    const told = [...reachable(linked.value, matrix, survey(matrix), index)].map(say);
+    const told = [...lostNames(sharedNames(linked.value, index), index)].map(say);
     expect(told).toContainEqual(
       expect.stringMatching(
         /spot\.mdx:\d+: whoever types "A spot" into the search does not find this page among the first three, which are [a-z]+, [a-z]+, [a-z]+; put a word into it that is said of this page alone$/,

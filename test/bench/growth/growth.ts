@@ -1,6 +1,6 @@
 /**
  * The same figures while the knowledge grows a hundredfold. What takes too long at a size is not tried at the next; so
- * each curve ends where it does, and its exponent says what the next would cost.
+ * each curve ends where it does, and its exponent says what the next would cost. What `check` does is tried at every size.
  */
 
 import { writeFileSync } from 'node:fs';

@@ -2,8 +2,11 @@
  * As much knowledge again as there is, and again: each copy has flaws, questions, repairs, cautions, lessons, words and
  * sources of its own, linked among themselves. First questions, which are asked of every flaw, are the same for all.
  */
-import type { EntryKind } from '#engine/model/kinds.ts';
+import { dump } from 'js-yaml';
+import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
+import { type ContentRoot, filesIn, textOf } from '../../../content/tools/files.ts';
+import { dataOf, yamlOf } from '../../../content/tools/front-matter.ts';
 import { chanceFrom } from '../chance.ts';
 import { wordsOfCopy } from './words.ts';
 
@@ -110,13 +113,13 @@ const relinked = (
 /** The name of an entry in a copy, 1 the first. */
 export const renamed = (id: string, copy: number): string => (copy === 1 ? id : `${id}-c${copy}`);
 
-/** The entries `times` over, the first as they are. */
-export const grown = (entries: readonly RawEntry[], times: number): RawEntry[] => {
+/** All copies of the entries but the first, the names of those that are shared left as they are. */
+const copiesOf = (entries: readonly RawEntry[], times: number, say: typeof inWords): RawEntry[] => {
   const isShared = ({ kind, data }: RawEntry): boolean =>
     SHARED.includes(kind) || (kind === 'question' && isData(data) && data['every-flaw'] !== undefined);
   const own = entries.filter((entry) => !isShared(entry));
   const names = new Set(own.map(({ kind, id }) => `${kind}/${id}`));
-  const all = [...entries];
+  const all: RawEntry[] = [];
   for (let copy = 2; copy <= times; copy++) {
     const { shuffled } = chanceFrom(20_261_131 + copy);
     const rename: Rename = (kind, id) => (names.has(`${kind}/${id}`) ? renamed(id, copy) : id);
@@ -126,10 +129,55 @@ export const grown = (entries: readonly RawEntry[], times: number): RawEntry[] =
         kind,
         id: named,
         file: file.replace(`/${id}.mdx`, `/${named}.mdx`),
-        data: relinked(isData(data) ? inWords(data, copy) : data, rename, shuffled),
+        data: relinked(isData(data) ? say(data, copy) : data, rename, shuffled),
         lineOf: () => 1,
       });
     }
   }
   return all;
+};
+
+/** The entries `times` over, the first as they are. */
+export const grown = (entries: readonly RawEntry[], times: number): RawEntry[] => [
+  ...entries,
+  ...copiesOf(entries, times, inWords),
+];
+
+/** Names of its own, all else in the words of the first: what an author writes is spelled right. */
+const inItsNames = (data: Data, copy: number): Data =>
+  Object.fromEntries(
+    Object.entries(data).map(([field, value]) => {
+      const say = (text: unknown): unknown =>
+        typeof text !== 'string'
+          ? text
+          : field === 'ask'
+            ? text.replace(/\?$/, ` (${copy})?`)
+            : `${text} ${copy}`;
+      if (field !== 'ask' && field !== 'also' && !NAMES.has(field)) return [field, value];
+      return [field, Array.isArray(value) ? value.map(say) : say(value)];
+    }),
+  );
+
+/** The content below a folder with all copies of its entries as files beside them, in memory. */
+export const grownRoot = (folder: string, times: number): Exclude<ContentRoot, string> => {
+  const files = ENTRY_KINDS.flatMap((kind) =>
+    filesIn(folder, `content/${FOLDERS[kind]}`, '.mdx').map((name) => ({
+      kind,
+      id: name.slice(0, -'.mdx'.length),
+      file: `content/${FOLDERS[kind]}/${name}`,
+    })),
+  );
+  const bodies = new Map<string, string>();
+  const entries = files.map(({ kind, id, file }): RawEntry => {
+    const text = textOf(folder, file) ?? '';
+    const yaml = yamlOf(text) ?? '';
+    bodies.set(`${kind}/${id}`, text.slice(text.indexOf('\n---', 3) + '\n---'.length));
+    return { kind, id, file, data: dataOf(yaml), lineOf: () => 1 };
+  });
+  const texts = new Map<string, string>();
+  for (const { kind, id, file, data } of copiesOf(entries, times, inItsNames)) {
+    const body = bodies.get(`${kind}/${id.replace(/-c\d+$/, '')}`) ?? '';
+    texts.set(file, `---\n${dump(data, { lineWidth: -1, noRefs: true })}---${body}`);
+  }
+  return { folder, texts };
 };

@@ -1,4 +1,5 @@
 /** What is looked at while the knowledge grows. */
+import { execFileSync } from 'node:child_process';
 import { gzipSync } from 'node:zlib';
 import { emptyCase, withFact } from '#engine/case/case.ts';
 import { rulesOf, treesOf } from '#engine/compiled/compiled.ts';
@@ -87,7 +88,14 @@ export const sized = (first: Knowledge, entries: readonly RawEntry[], size: numb
   };
 };
 
+/** Of the processor: what else runs on the machine makes it hardly longer. */
 const ms = (work: () => unknown): number => {
+  const began = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(began);
+  return (user + system) / 1000;
+};
+const lasted = (work: () => unknown): number => {
   const began = performance.now();
   work();
   return performance.now() - began;
@@ -98,7 +106,7 @@ const SAMPLE = 60;
 /** The median of a sample, after a round that warms up. */
 const each = <T>(all: readonly T[], work: (one: T) => unknown): number => {
   for (const one of all) work(one);
-  return median(all.map((one) => ms(() => work(one))));
+  return median(all.map((one) => lasted(() => work(one))));
 };
 const sampleOf = <T>(all: readonly T[]): readonly T[] => {
   const { pick } = chanceFrom(20_261_132);
@@ -120,20 +128,51 @@ type Subject = {
   readonly upTo?: number;
 };
 
+/** The whole of `npm run check`, in a process of its own. */
+const checkedAt = (size: number): { readonly ms: number; readonly memory: number } =>
+  JSON.parse(
+    execFileSync(process.execPath, ['test/bench/growth/check-one.ts', String(size)], { encoding: 'utf8' }),
+  );
+const checks = new Map<number, ReturnType<typeof checkedAt>>();
+const checked = (size: number): ReturnType<typeof checkedAt> => {
+  const found = checks.get(size) ?? checkedAt(size);
+  checks.set(size, found);
+  return found;
+};
+
 /** Of the pages at 1× one in so many are built; at every size as many. */
 const BUILT_ONE_IN = 15;
 
 export const SUBJECTS: readonly Subject[] = [
-  { what: 'check: link', unit: 'ms', of: (at) => ms(() => at.known()) },
-  { what: 'check: proofs', unit: 'ms', of: (at) => ms(() => prove(at.known())) },
+  {
+    what: 'check, the whole of it',
+    unit: 'ms',
+    of: ({ size }) => checked(size).ms,
+    patience: Number.POSITIVE_INFINITY,
+  },
+  {
+    what: 'check, the whole of it: memory',
+    unit: 'bytes',
+    of: ({ size }) => checked(size).memory,
+    patience: Number.POSITIVE_INFINITY,
+  },
+  { what: 'check: link', unit: 'ms', of: (at) => ms(() => at.known()), patience: Number.POSITIVE_INFINITY },
+  {
+    what: 'check: proofs',
+    unit: 'ms',
+    of: (at) => ms(() => prove(at.known())),
+    patience: Number.POSITIVE_INFINITY,
+  },
   {
     what: 'check: the search for the flaw planned',
     unit: 'ms',
+    patience: Number.POSITIVE_INFINITY,
     of: (at) => ms(() => survey(matrixOf(at.known()))),
   },
   {
     what: 'search index learned, from a tenth of what was said',
     unit: 'ms',
+    patience: 60_000,
     of: (at) => ms(() => at.index()),
   },
   {
