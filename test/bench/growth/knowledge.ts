@@ -7,6 +7,7 @@ import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from '../../../content/tools/files.ts';
 import { dataOf, yamlOf } from '../../../content/tools/front-matter.ts';
+import { HOUSE_STYLE } from '../../../content/tools/prose/house-style.ts';
 import { chanceFrom } from '../chance.ts';
 import { wordsOfCopy } from './words.ts';
 
@@ -143,6 +144,10 @@ export const grown = (entries: readonly RawEntry[], times: number): RawEntry[] =
   ...copiesOf(entries, times, inWords),
 ];
 
+/** A word that no text has, for a copy: a search hardly reads bare figures. */
+const markOf = (copy: number): string =>
+  `z${[...copy.toString(20)].map((digit) => `${'bcdfghjklmnpqrstvwxz'[Number.parseInt(digit, 20)]}a`).join('')}`;
+
 /** Names of its own, all else in the words of the first: what an author writes is spelled right. */
 const inItsNames = (data: Data, copy: number): Data =>
   Object.fromEntries(
@@ -151,8 +156,8 @@ const inItsNames = (data: Data, copy: number): Data =>
         typeof text !== 'string'
           ? text
           : field === 'ask'
-            ? text.replace(/\?$/, ` (${copy})?`)
-            : `${text} ${copy}`;
+            ? text.replace(/\?$/, ` (${markOf(copy)})?`)
+            : `${text} ${markOf(copy)}`;
       if (field !== 'ask' && field !== 'also' && !NAMES.has(field)) return [field, value];
       return [field, Array.isArray(value) ? value.map(say) : say(value)];
     }),
@@ -179,5 +184,11 @@ export const grownRoot = (folder: string, times: number): Exclude<ContentRoot, s
     const body = bodies.get(`${kind}/${id.replace(/-c\d+$/, '')}`) ?? '';
     texts.set(file, `---\n${dump(data, { lineWidth: -1, noRefs: true })}---${body}`);
   }
+  const marks = Array.from({ length: Math.max(0, times - 1) }, (_, at) => markOf(at + 2));
+  const style = textOf(folder, HOUSE_STYLE) ?? '';
+  texts.set(
+    HOUSE_STYLE,
+    style.replace(/^spelled:\n/m, (line) => line + marks.map((mark) => `  - ${mark}\n`).join('')),
+  );
   return { folder, texts };
 };
