@@ -2,7 +2,9 @@
 import { expect, it } from 'vitest';
 import { isAsk, visits } from '#engine/knowledge/tree.ts';
 import { link } from '#engine/link.ts';
+import { everyFault } from '../../content/tools/every-fault.ts';
 import { readContent } from '../../content/tools/read.ts';
+import { itAtLength } from '../thorough.ts';
 import { exponentOf } from './growth/fit.ts';
 import { grown, grownRoot, renamed } from './growth/knowledge.ts';
 import { plot } from './growth/plot.ts';
@@ -68,6 +70,14 @@ it('writes copies as files of content that read as they are, each under its own 
   const aliases = defects.filter(({ id }) => id.endsWith('-c2')).flatMap(({ also }) => also);
   expect(aliases.length).toBeGreaterThan(50);
   expect(aliases.every((name) => name.endsWith(' zda'))).toBe(true);
+});
+
+itAtLength('comes to the end of the whole check, and says which names it did not try', () => {
+  const { figures, issues, untried = 0 } = everyFault(grownRoot(process.cwd(), 3));
+  expect(figures?.worst).toBeLessThanOrEqual(10);
+  expect(untried).toBeGreaterThan(0);
+  // Trees with their ends in another order tell faults that the first knowledge has not.
+  expect(issues.length).toBeLessThan(200);
 });
 
 it('takes other words in a copy, of the same length, the same at each run', () => {

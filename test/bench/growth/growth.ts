@@ -6,7 +6,7 @@
 import { writeFileSync } from 'node:fs';
 import { link } from '#engine/link.ts';
 import { readContent } from '../../../content/tools/read.ts';
-import type { Measured } from '../figures.ts';
+import { type Measured, readFigures } from '../figures.ts';
 import type { Grown } from './figures.ts';
 import { exponentOf } from './fit.ts';
 import { grown } from './knowledge.ts';
@@ -18,17 +18,27 @@ const SIZES = [1, 3, 10, 30, 100];
 const PATIENCE = 8_000;
 export const PLOT = 'test/bench/growth.svg';
 
+/** `--rows=check`: rows that begin so are measured; the others stay as they were measured last. */
+const ROWS = process.argv.flatMap((word) =>
+  word.startsWith('--rows=') ? word.slice('--rows='.length) : [],
+)[0];
+
+const measured = ({ what }: { readonly what: string }): boolean =>
+  ROWS === undefined || what.startsWith(ROWS);
+
 export const growth = async (): Promise<Measured> => {
+  const last = ROWS === undefined ? undefined : readFigures().growth;
+  const subjects = SUBJECTS.filter(measured);
   const entries = readContent(process.cwd());
   const linked = link(entries);
   if (!linked.ok) throw new Error('the content does not link; npm run check tells why');
   const first = linked.value;
-  const points = new Map<string, [number, number][]>(SUBJECTS.map(({ what }) => [what, []]));
+  const points = new Map<string, [number, number][]>(subjects.map(({ what }) => [what, []]));
   const given = new Set<string>();
   for (const size of SIZES) {
     const at = sized(first, grown(entries, size), size);
     const late = new Set<string>();
-    for (const { what, of, patience = PATIENCE, upTo = size } of SUBJECTS) {
+    for (const { what, of, patience = PATIENCE, upTo = size } of subjects) {
       if (given.has(what) || size > upTo) continue;
       const began = performance.now();
       points.get(what)?.push([size, of(at)]);
@@ -41,7 +51,7 @@ export const growth = async (): Promise<Measured> => {
       for (const { what } of SUBJECTS) if (what.includes('search i')) given.add(what);
   }
   const all = SUBJECTS.map(({ what, unit }): Grown => {
-    const found = points.get(what) ?? [];
+    const found = points.get(what) ?? last?.growth?.grown.find((one) => one.what === what)?.points ?? [];
     return { what, unit, points: found, exponent: exponentOf(found) };
   });
   const flaws = first.defects.length;
@@ -49,6 +59,15 @@ export const growth = async (): Promise<Measured> => {
   writeFileSync(PLOT, plot(all, flaws));
   return {
     rows: [],
-    growth: { sizes: SIZES, flaws, grown: all, memory: 1024 * process.resourceUsage().maxRSS, nLogN },
+    ...(last && {
+      notes: `Only rows that begin with “${ROWS}” were measured then, the others on ${last.on}.`,
+    }),
+    growth: {
+      sizes: SIZES,
+      flaws,
+      grown: all,
+      memory: Math.max(1024 * process.resourceUsage().maxRSS, last?.growth?.memory ?? 0),
+      nLogN,
+    },
   };
 };
