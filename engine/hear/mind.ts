@@ -211,10 +211,21 @@ export const mindOf = (known: Knowledge): Mind => {
 /** What is known for certain: facts and answers by name. */
 export type ToldFacts = Readonly<Record<string, string | number>>;
 
+const places = new WeakMap<readonly string[], ReadonlyMap<string, number>>();
+
+/** Where each question stands in the table: all of them are looked up for each belief. */
+const placesOf = (questions: readonly string[]): ReadonlyMap<string, number> => {
+  const known = places.get(questions);
+  if (known) return known;
+  const fresh = new Map(questions.map((question, at) => [question, at]));
+  places.set(questions, fresh);
+  return fresh;
+};
+
 /** The answer to a question of the table as far as what is told gives it, by the same rule as in a walk. */
 export const answerTold = (mind: Mind, told: ToldFacts, question: string): Answer | undefined =>
   answerBy(
-    (id) => mind.questions[mind.matrix.questions.indexOf(id)]?.known,
+    (id) => mind.questions[placesOf(mind.matrix.questions).get(id) ?? -1]?.known,
     (fact) => told[fact],
     question,
   );
