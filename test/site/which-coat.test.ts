@@ -15,7 +15,7 @@ it('answers a question in the box with one kind, and plans it', async () => {
   await verdict.getByText('Water-based polyurethane').waitFor();
   // The words tell the piece alone: what lies below is not hers yet, and it says so.
   const example = page.locator('.chosen .example');
-  expect(await example.innerText()).toBe('For example, until you say yours: Latex paint, dark');
+  expect(await example.innerText()).toBe('For example, until you say yours: Latex paint, dark color');
   await page.getByLabel('What lies below it?').selectOption('bare-wood');
   await page.getByLabel('What shows through?').selectOption('wood');
   await verdict.getByText('Oil-based polyurethane').waitFor();

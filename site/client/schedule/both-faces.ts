@@ -3,9 +3,7 @@ import type { LoosePart, Turning } from '#engine/schedule.ts';
 import { asPart, element, partIn } from '../shared/element.ts';
 import type { Draft } from '../shared/form/form.ts';
 import { readNumber } from '../shared/form/number.ts';
-
-/** What may be taken off and turned, by the part whose sizes are asked. */
-export const LOOSE = ['front', 'top'] as const satisfies readonly LoosePart[];
+import { LOOSE } from '../shared/say-both-faces.ts';
 
 /** Parts of which there is at least one. */
 const thereIs = (draft: Draft, part: LoosePart): boolean =>

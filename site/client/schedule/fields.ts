@@ -17,7 +17,7 @@ import {
 } from '../shared/form/fields.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { TRIALS } from '../shared/form/trials.ts';
-import { LOOSE } from './both-faces.ts';
+import { LOOSE } from '../shared/say-both-faces.ts';
 
 const WEARS = ['low', 'normal', 'high'] as const satisfies readonly Wear[];
 

@@ -1,5 +1,8 @@
 import type { BothFaces, LoosePart, Turning } from '#engine/schedule.ts';
 
+/** What may be taken off and turned, by the part whose sizes are asked. */
+export const LOOSE = ['front', 'top'] as const satisfies readonly LoosePart[];
+
 const LOOSE_WORDS: Readonly<Record<LoosePart, string>> = { front: 'doors and fronts', top: 'loose tops' };
 const TURNED_WORDS: Readonly<Record<Turning, string>> = {
   'each-coat': 'turned after each coat',

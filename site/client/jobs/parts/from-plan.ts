@@ -8,11 +8,10 @@ import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { CAN_FIELDS } from '../../clock/fields.ts';
 import { canDraft, labelOf } from '../../clock/refill.ts';
 import type { Touched } from '../../clock/standing.ts';
-import { LOOSE } from '../../schedule/both-faces.ts';
 import { newId } from '../../shared/id.ts';
 import { onlyDefined } from '../../shared/only-defined.ts';
 import { askForLastingStorage } from '../../shared/persist.ts';
-import { sayBoth } from '../../shared/say-both-faces.ts';
+import { LOOSE, sayBoth } from '../../shared/say-both-faces.ts';
 import { addCard } from '../store/index.ts';
 
 /**
