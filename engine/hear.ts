@@ -4,6 +4,7 @@
  */
 export type { Evidence } from './hear/belief.ts';
 export { type ByTime, byTime, type LateHours } from './hear/by-time.ts';
+export { type Carried, carriedTo } from './hear/carried.ts';
 export {
   type ActNow,
   type Considered,
@@ -26,5 +27,19 @@ export { isCall } from './hear/is-call.ts';
 export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
 export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
 export { answerTo, type Reply, reply } from './hear/reply.ts';
+export { type AtOnceLines, atOnceOf, LIKELY, thisMinute } from './hear/this-minute.ts';
+export {
+  answerFor,
+  dangerName,
+  flawName,
+  hearsNothing,
+  type Links,
+  LONGEST,
+  type OfferedPage,
+  type Understanding,
+  type Understood,
+  understand,
+  weigh,
+} from './hear/understand.ts';
 export { type Waits, waitsOf } from './hear/waits.ts';
 export type { Span } from './hear/words.ts';

@@ -11,7 +11,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/link.ts': 'link',
   'engine/find.ts': 'buildIndex documentsOf find indexNames isNamedInSight pageName stem',
   'engine/hear.ts':
-    'SURE answerTo buildLexicon byTime consider dryHoursOf firstOfRule flawWords hear hearSigns isCall mindOf reply waitsOf',
+    'LIKELY LONGEST SURE answerFor answerTo atOnceOf buildLexicon byTime carriedTo consider dangerName dryHoursOf firstOfRule flawName flawWords hear hearSigns hearsNothing isCall mindOf reply thisMinute understand waitsOf weigh',
   'engine/clock.ts':
     'LATE_WORDS MOST_ON_CLOCK PERHAPS_TWO_PART TWO_PART_WORDS adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt layOnClock lifeLine mayHoldLead onOnePiece readStore remindersOf replaceOnClock rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil takeOffClock touchBounds unsandedFor untilOf wetFilmOf withLaid',
   'engine/jobs.ts':

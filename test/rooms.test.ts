@@ -102,7 +102,7 @@ const ENGINE: Readonly<Record<string, readonly string[]>> = {
   walk: ['case', 'compiled', 'knowledge', 'model', 'rules', 'steps'],
   see: ['case', 'knowledge', 'model', 'plain'],
   find: ['knowledge', 'model', 'plain'],
-  hear: ['case', 'find', 'knowledge', 'model', 'plain', 'rules', 'see', 'walk'],
+  hear: ['calc', 'case', 'find', 'knowledge', 'model', 'plain', 'rules', 'see', 'walk'],
   clock: ['calc', 'case', 'model', 'plain'],
   fitness: ['calc', 'case', 'clock', 'model', 'plain', 'rules'],
   schedule: ['calc', 'case', 'clock', 'fitness', 'model', 'plain', 'rules'],

@@ -2,12 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { say } from '#engine/faults/say.ts';
-import { pageAsked } from '#engine/find/page-asked.ts';
-import type { FindKind } from '#engine/find.ts';
-import { namedFlaws } from '#engine/hear/named-flaws.ts';
-import { withNamed } from '#engine/hear/with-named.ts';
-import { consider, firstOfRule, flawWords, hear, mindOf, reply } from '#engine/hear.ts';
-import type { Stage } from '#engine/model/stage.ts';
+import { atOnceOf, mindOf, understand } from '#engine/hear.ts';
+import { answerLinks } from './answer-links.ts';
 import { readHearing } from './hear.ts';
 import { linkedKnowledge } from './knowledge.ts';
 import { readIndex } from './said.ts';
@@ -17,8 +13,6 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { json: { type: 'boolean', default: false } },
 });
-/** Where pages of each kind stand on the site. */
-const ROOMS: Readonly<Partial<Record<FindKind, string>>> = { rule: '/safety', lesson: '/learn', page: '' };
 const root = process.cwd();
 const given = positionals.join(' ').trim();
 const text = given === '-' ? readFileSync(0, 'utf8') : given;
@@ -33,36 +27,13 @@ if (!known) {
   );
   process.exitCode = 1;
 } else {
-  const mind = mindOf(known);
-  const heard = hear(readHearing(known, root), text);
-  const index = readIndex(known, root);
-  const words = flawWords(index, mind, text, heard);
-  const considered = consider(mind, { told: {}, heard, words });
-  const page = pageAsked(index, text, heard.asksFor?.page);
-  const room = page && ROOMS[page.kind];
-  const linkTo = (defect: string, stage?: Stage) =>
-    `/defects/${defect}/${stage && !considered.overdue ? `stage-${stage}/` : ''}`;
-  const named = namedFlaws(mind, index, heard, considered.likely).filter(({ denied }) => !denied);
-  const first = reply(considered, {
-    heard,
-    ruleAt: (rule) => `/safety/${rule}/`,
-    tellAt: '/tell/',
-    pageAt: (asked) => {
-      const hit = pageAsked(index, text, asked);
-      return hit && ROOMS[hit.kind] !== undefined ? `${ROOMS[hit.kind]}/${hit.id}/` : undefined;
-    },
-    ...(heard.asksWhich && considered.stage === undefined && { whichAt: '/which-coat/' }),
-    ...(page &&
-      room !== undefined && {
-        page: {
-          title: page.title,
-          at: `${room}/${page.id}/`,
-          says: page.kind === 'rule' ? firstOfRule(mind, page.id) : undefined,
-        },
-      }),
-    linkTo,
-  });
-  const answer = withNamed(first, page ? [] : named, considered, linkTo);
+  const by = {
+    hearing: readHearing(known, root),
+    mind: mindOf(known),
+    index: readIndex(known, root),
+    atOnce: atOnceOf(known),
+  };
+  const { heard, considered, answer } = understand(by, { text }, answerLinks);
   console.log(
     values.json
       ? JSON.stringify(tellJson(heard, considered, answer))

@@ -29,6 +29,12 @@ export type Waits = {
   >;
   /** What each base is called. */
   readonly bases: Choices['base']['values'];
+  /** The cans by their kind, each with what it is called. */
+  readonly cans: readonly {
+    readonly id: string;
+    readonly family: string;
+    readonly names: readonly string[];
+  }[];
   /** How long what lies below dries before these kinds, in a sentence of the plan. */
   readonly below: readonly {
     readonly bases: readonly string[];
@@ -92,6 +98,7 @@ export const waitsOf = (
     }),
   ),
   bases: choices.base.values,
+  cans: known.products.map(({ id, family, name, also }) => ({ id, family, names: [name, ...also] })),
   below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
   coats: plan.coats.map(({ families, products, wear, most }) => ({
     families,

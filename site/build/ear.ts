@@ -1,4 +1,4 @@
-import { mindOf } from '#engine/hear.ts';
+import { atOnceOf, mindOf } from '#engine/hear.ts';
 import { readHearing } from '../../content/tools/hear.ts';
 import type { Ear } from '../shared/ear.ts';
 import { questionBoards } from './boards.ts';
@@ -25,11 +25,7 @@ export const ear = (): Ear => ({
       ] as const;
     }),
   ),
-  atOnce: Object.fromEntries(
-    knowledge.defects.flatMap(({ id, 'at-once': says, 'at-once-for': of = 'spill' }) =>
-      says ? [[id, { says, of }]] : [],
-    ),
-  ),
+  atOnce: atOnceOf(knowledge),
   whileSetting: Object.fromEntries(
     knowledge.defects.flatMap(({ id, 'while-setting': says }) => (says ? [[id, says]] : [])),
   ),

@@ -1,8 +1,5 @@
-import type { Hearing, LateHours, Mind } from '#engine/hear.ts';
+import type { AtOnceLines, Hearing, LateHours, Mind } from '#engine/hear.ts';
 import type { CallPlace } from '#engine/model/calls.ts';
-
-/** What can not wait for any question, and of what a story must tell for it. */
-export type AtOnce = { readonly says: string; readonly of: 'spill' | 'coat' };
 
 /** The data behind the page that listens. */
 export type Ear = {
@@ -14,7 +11,7 @@ export type Ear = {
   /** Hours after which every can of a kind is dry to the touch, ready for a coat, and cured. */
   readonly dries: LateHours;
   /** What is done this minute where such a flaw is named, before anything is asked. */
-  readonly atOnce: Readonly<Record<string, AtOnce>>;
+  readonly atOnce: AtOnceLines;
   /** What she must hear of a flaw while the coat is wet or setting. */
   readonly whileWet: Readonly<Record<string, string>>;
   /** The same of a coat that sets, where it is not the same. */

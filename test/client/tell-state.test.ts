@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { withNamed } from '#engine/hear/with-named.ts';
-import { HELD, LONGEST, readState, writeState } from '../../site/client/tell/state.ts';
-import { chanceSaid, factWords, tellsOfAnother, thisMinute } from '../../site/client/tell/words.ts';
+import { LONGEST, thisMinute } from '#engine/hear.ts';
+import { HELD, readState, writeState } from '../../site/client/tell/state.ts';
+import { chanceSaid, factWords, tellsOfAnother } from '../../site/client/tell/words.ts';
 
 const name = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/).filter((word) => word !== 'constructor');
 

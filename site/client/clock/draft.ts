@@ -2,7 +2,14 @@ import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
-import { type Draft, type FieldFault, readForm, unitsIn, type Values } from '../shared/form/form.ts';
+import {
+  type Draft,
+  type FieldFault,
+  LONGEST_TEXT,
+  readForm,
+  unitsIn,
+  type Values,
+} from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 
@@ -118,4 +125,26 @@ export const faultsOf = (
     stops,
   }));
   return [...unread, ...wrong.filter(({ field }) => !named.has(field))];
+};
+
+/** What a link may tell: the coat, and the air that it lies in. */
+const TOLD_IN_LINK: readonly string[] = [
+  'product',
+  'coat',
+  'tool',
+  'when',
+  'ago',
+  'units',
+  'air',
+  'humidity',
+];
+
+/** The coat that a link tells of, as a reply carries it; nothing where it tells of none. */
+export const toldInLink = (fragment: string): Draft | undefined => {
+  const told = [...new URLSearchParams(fragment.replace(/^#/, ''))].filter(([name]) =>
+    TOLD_IN_LINK.includes(name),
+  );
+  return told.length
+    ? Object.fromEntries(told.map(([name, text]) => [name, text.slice(0, LONGEST_TEXT)]))
+    : undefined;
 };

@@ -25,7 +25,7 @@ import { wear } from '../shared/late-style.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { BeforeCoat } from './before-coat.tsx';
-import { coatIn, type DraftFault, faultsOf, twiceIn } from './draft.ts';
+import { coatIn, type DraftFault, faultsOf, toldInLink, twiceIn } from './draft.ts';
 import { CAN_FIELDS, COAT_FIELDS, OF_ONE_COAT } from './fields.ts';
 import { canDraft } from './refill.ts';
 import { type CorrectedCoat, offerProduct, readStanding, type Touched, withdrawProduct } from './standing.ts';
@@ -165,7 +165,10 @@ export class CoatForm {
   }
 
   #recall(): void {
-    const kept = recall('clock-form')?.draft ?? {};
+    const told = toldInLink(location.hash);
+    // Another can was meant by what was typed before: its times and its pieces are no times of this one.
+    const before = recall('clock-form')?.draft ?? {};
+    const kept: Draft = { ...before, ...(told && { ...OF_ANOTHER_CAN, night: '', ...told }) };
     this.#units = unitsIn(this.#draft);
     if (!kept['units'] && unitsOf(navigator.language) === 'metric') {
       fillForm(this.#form, { units: 'metric' });

@@ -1,10 +1,10 @@
-import { type NamedFlaw, namedFlaws } from '#engine/hear/named-flaws.ts';
+import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
 import { isSilent } from '#engine/hear/silent.ts';
-import { consider, flawWords, hear, isCall, type LikelyFlaw, SURE, type ToldRule } from '#engine/hear.ts';
+import { carriedTo, isCall, type LikelyFlaw, SURE, type ToldRule, weigh } from '#engine/hear.ts';
 import { EAR } from '../../shared/data-files.ts';
 import type { Ear } from '../../shared/ear.ts';
+import { answerLinks } from '../shared/answer-links.ts';
 import { fetchedOnce } from '../shared/fetch-json.ts';
-import { whichUrl } from '../shared/which-url.ts';
 import { loadIndex } from './pages.ts';
 
 /** What tells more than what is seen: how dry it is, or when it was laid. */
@@ -36,14 +36,12 @@ export const loadEar = fetchedOnce(EAR);
 /** Listens to a few words as the page that listens does. */
 export const hearWords = async (words: string): Promise<HeardWords> => {
   const [{ hearing, mind, places }, index] = await Promise.all([loadEar(), loadIndex()]);
-  const heard = hear(hearing, words);
-  const { likely, warnings } = consider(mind, {
-    told: {},
+  const {
     heard,
-    words: flawWords(index, mind, words, heard),
-  });
+    named,
+    considered: { likely, warnings },
+  } = weigh({ hearing, mind, index }, { text: words });
   const call = warnings.find(isCall);
-  const named = namedFlaws(mind, index, heard, likely).filter(({ denied }) => !denied);
   const tells = heard.facts.some(({ fact, sure }) => TELLING.includes(fact) && sure >= SURE);
   const isStory =
     call !== undefined || named.length > 1 || (tells && words.trim().split(/\s+/).length >= WORDS);
@@ -53,7 +51,7 @@ export const hearWords = async (words: string): Promise<HeardWords> => {
     places,
     isStory,
     isSilent: !named.length && isSilent(heard),
-    which: asks ? whichUrl(heard.facts) : undefined,
+    which: asks ? answerLinks('').which(carriedTo(hearing.waits, 'page/which-coat', heard)) : undefined,
     named,
     likely,
   };

@@ -203,6 +203,16 @@ export const readLink = (fragment: string): { readonly draft: Draft; readonly cu
   return { draft, cut };
 };
 
+/** What a link tells that names no whole plan, by the names of the form; nothing where it tells of none. */
+export const toldInLink = (fragment: string): Draft | undefined => {
+  const told = [...new URLSearchParams(fragment.replace(/^#/, ''))].filter(
+    ([name]) => name === 'units' || Object.hasOwn(PLAN_FIELDS, name),
+  );
+  return told.length
+    ? Object.fromEntries(told.map(([name, text]) => [name, text.slice(0, LONGEST_TEXT)]))
+    : undefined;
+};
+
 /** Choices that a link names and the form does not offer: what stands there instead was not asked for. */
 const MUST_BE_OFFERED = 'both turned base product tool tone wear age sheen hardener'.split(' ');
 /** Ticks in any order say the same. */

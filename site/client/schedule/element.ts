@@ -26,7 +26,7 @@ import { sayLength } from '../shared/say-units.ts';
 import { keep, recall } from '../shared/storage.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import { addBothFaces, askBothFaces } from './both-faces.ts';
-import { linkOf, notOffered, readJob, readLink, rounded } from './draft.ts';
+import { linkOf, notOffered, readJob, readLink, rounded, toldInLink } from './draft.ts';
 import { PLAN_FIELDS } from './fields.ts';
 import { coatLine, pieceLine, useLine, weatherLine } from './fold-lines.ts';
 import { nightFollowing, usualNight } from './night.ts';
@@ -255,7 +255,8 @@ export class ScheduleElement extends HTMLElement {
       return this.#plan(true, cut);
     }
     const kept = recall('schedule-form');
-    if (kept) this.#fill(kept.draft);
+    const told = toldInLink(location.hash);
+    if (kept || told) this.#fill({ ...kept?.draft, ...told });
     else this.#turnToHers({});
     return undefined;
   }

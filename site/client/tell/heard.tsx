@@ -1,9 +1,8 @@
 import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
-import type { Heard as HeardText, Mind } from '#engine/hear.ts';
+import { dangerName, flawName, type Heard as HeardText, type Mind } from '#engine/hear.ts';
 import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { choices } from '../../shared/choices.ts';
 import { TOLD } from '../../shared/told.ts';
-import { dangerName, flawName } from './state.ts';
 import { factWords, isTaken } from './words.ts';
 
 type Strip = { readonly name: string; readonly says: string; readonly rests: string };

@@ -1,10 +1,10 @@
+import type { Understood } from '#engine/hear.ts';
 import { type Mind, SURE } from '#engine/hear.ts';
 import { type Answer, type Case, withAnswer } from '#engine/index.ts';
 import { CHOICES_OF_THE_PIECE } from '#engine/model/facts.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { YES_CHANCE } from '#engine/see/matrix.ts';
 import { keepCase, readCase } from '../case/store.ts';
-import type { Understood } from './listen.ts';
 import type { TellState } from './state.ts';
 
 /** How dry it is stands in the address; times and weather are the clock's. */

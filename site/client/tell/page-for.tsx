@@ -1,4 +1,4 @@
-import type { PageFor as Page } from './listen.ts';
+import type { OfferedPage as Page } from '#engine/hear.ts';
 
 type Props = Page & {
   /** What is said first of what was asked. */

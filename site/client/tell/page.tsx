@@ -1,19 +1,18 @@
 import { useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { answerTo, byTime, isCall } from '#engine/hear.ts';
+import { answerTo, byTime, hearsNothing, isCall, LONGEST } from '#engine/hear.ts';
 import { ruleUrl } from '../../shared/urls.ts';
 import { coatMayRun } from '../clock/key.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
-import { whichUrl } from '../shared/which-url.ts';
 import { Heard } from './heard.tsx';
 import { keepTold } from './keep-case.ts';
 import { LikelyFlaws } from './likely.tsx';
-import { hearsNothing, isWhich, type Listening, understand } from './listen.ts';
+import { type Listening, listenTo } from './listen.ts';
 import { LeadOn, NextQuestion, SearchFor } from './next.tsx';
 import { isOfSomebodyElse, markAsOwn } from './own.ts';
 import { PageFor } from './page-for.tsx';
 import { ReplyToCopy } from './reply.tsx';
 import type { RunningCoat } from './running.ts';
-import { LONGEST, NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
+import { NOTHING_TOLD, readState, type TellState, writeState } from './state.ts';
 import { isFirm, Verdict } from './verdict.tsx';
 import { tellsOfAnother, wantsReply } from './words.ts';
 
@@ -54,7 +53,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   /** Her own coat says nothing of somebody else's. */
   const coat = others || tellsOfAnother(state.text) ? undefined : running;
   const told = Boolean(state.text.trim()) || Object.keys(state.told).length > 0;
-  const found = useMemo(() => (told ? understand(listening, state) : undefined), [listening, state, told]);
+  const found = useMemo(() => (told ? listenTo(listening, state) : undefined), [listening, state, told]);
   const empty = () => {
     if (field.current) field.current.value = '';
     setOthers(false);
@@ -96,9 +95,9 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   };
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(isCall) ?? false;
-  const which = found !== undefined && isWhich(found);
+  const which = found?.which !== undefined;
   const page = which
-    ? { url: whichUrl(found.heard.facts), title: 'Which top coat for it?', says: 'One kind, with its reason' }
+    ? { url: found.which ?? '', title: 'Which top coat for it?', says: 'One kind, with its reason' }
     : found?.page;
   const answer = found && !which ? answerTo(found.considered, found.heard) : undefined;
   /** A stop stands before any page; the page that tells of it is linked in it. */

@@ -9,19 +9,11 @@ export type TellState = {
   readonly off: readonly string[];
 };
 
-/** As much of a post as is read; the page says where there is more. */
-export const LONGEST = 4000;
 /** As much as an address is asked to hold. */
 export const HELD = 20_000;
 const NAME = /^[a-z][a-z0-9-]{0,60}$/;
 
 export const NOTHING_TOLD: TellState = { text: '', told: {}, off: [] };
-
-/** What a danger is called among facts and questions, whose ids may be the same as that of its rule. */
-export const dangerName = (rule: string): string => `rule-${rule}`;
-
-/** What a flaw that was named is called among them. */
-export const flawName = (defect: string): string => `flaw-${defect}`;
 
 export const readState = (hash: string): TellState => {
   const given = new URLSearchParams(hash.replace(/^#/, ''));

@@ -1,12 +1,11 @@
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { type Considered, type Heard, isCall, type Mind, type ToldRule } from '#engine/hear.ts';
+import { type Considered, type Heard, isCall, LIKELY, type Mind, type ToldRule, thisMinute } from '#engine/hear.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, ordersIn } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Calls, Dialed, Here } from '../shared/dialed.tsx';
 import { placeHere } from '../shared/place-here.ts';
 import type { RunningCoat } from './running.ts';
-import { LIKELY, thisMinute } from './words.ts';
 
 /** Whether what to do now is sure enough to be said: nothing is lost by leaving a film alone that is not dry. */
 export const isFirm = ({ now, stage, warnings }: Considered): boolean =>

@@ -1,10 +1,8 @@
-import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { type Considered, type Heard, type HeardFact, SURE } from '#engine/hear.ts';
+import { type HeardFact, SURE } from '#engine/hear.ts';
 import type { Choices } from '#engine/model/choices.ts';
 import { entryOf, isKeyOf } from '#engine/plain/entry-of.ts';
 import { inUnit, sayLong } from '#engine/plain/say-span.ts';
 import { HOUR_MIN } from '#engine/plain/time.ts';
-import type { AtOnce } from '../../shared/ear.ts';
 import { STAGE_WORDS } from '../../shared/stages.ts';
 
 /** The facts that are told by a choice, as the forms word them. */
@@ -80,33 +78,3 @@ const GREETS =
 export const wantsReply = (text: string, pasted: boolean): boolean =>
   text.trim().split(/\s+/).length > POST &&
   (tellsOfAnother(text) || ((pasted || GREETS.test(text)) && ASKS.test(text)));
-
-/** From here on what is said of one flaw may calm her, or send her at once. */
-export const LIKELY = 0.5;
-
-/** Words of something that happens now: a ring from last year needs no cloth this minute. */
-const JUST_NOW =
-  /\bjust\b|\b(?:right|even|only) now\b|\bon (?:it|there|the \w+) now\b|\bthis (?:minute|moment|second)\b|\b(?:seconds?|minutes?|moment) ago\b|\bspil(?:l|t)|\bknocked over\b|\bpuddle/i;
-/** After so many hours no oil flows any more. */
-const FLOWS = 12;
-
-/** Whether a story tells of what the line is for: a fresh spill, or a coat that may still be fresh. */
-const isNow = ({ of }: AtOnce, { text, facts }: Pick<Heard, 'text' | 'facts'>): boolean => {
-  if (of === 'spill') return JUST_NOW.test(text);
-  const laid = facts.find(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE);
-  return laid === undefined || Number(laid.value) < FLOWS;
-};
-
-/** What is done before the first question of all: a spill that stands there does not wait for it. */
-export const thisMinute = (
-  atOnce: Readonly<Record<string, AtOnce>>,
-  { likely: [first], stage, warnings }: Considered,
-  named: readonly NamedFlaw[],
-  heard: Pick<Heard, 'text' | 'facts'>,
-): string | undefined =>
-  // Harm that is under way comes before any film: hot rags before the oil that is still open.
-  stage === 'wet' || stage === 'setting' || warnings.some((rule) => rule.atOnce?.length)
-    ? undefined
-    : [...named.map(({ defect }) => defect), first && first.chance >= LIKELY ? first.defect : '']
-        .flatMap((defect) => entryOf(atOnce, defect) ?? [])
-        .find((line) => isNow(line, heard))?.says;

@@ -1,28 +1,10 @@
 /** Letters that ask for one thing, or for nothing, and what a reply says first. Letters of our own, invented. */
 import { describe, expect, it } from 'vitest';
-import { namedFlaws } from '#engine/hear/named-flaws.ts';
-import { withNamed } from '#engine/hear/with-named.ts';
-import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
-import { readIndex } from '../../../content/tools/said.ts';
-import { heard as hearText, known } from './hearing.ts';
+import { understand } from '#engine/hear.ts';
+import { understanding } from './hearing.ts';
+import { links } from './links.ts';
 
-const mind = mindOf(known);
-const index = readIndex(known, process.cwd());
-const linkTo = (defect: string) => `/d/${defect}/`;
-const short = (text: string): string => {
-  const heard = hearText(text);
-  const considered = consider(mind, { told: {}, heard, words: flawWords(index, mind, text, heard) });
-  const page = heard.asksFor && { title: 'Page', at: `/${heard.asksFor.page}/` };
-  const first = reply(considered, {
-    heard,
-    linkTo,
-    tellAt: '/tell/',
-    ruleAt: (id) => `/safety/${id}/`,
-    ...(page && { page }),
-  });
-  const named = namedFlaws(mind, index, heard, considered.likely).filter(({ denied }) => !denied);
-  return withNamed(first, page ? [] : named, considered, linkTo).short;
-};
+const short = (text: string): string => understand(understanding, { text }, links).answer.short;
 
 describe('a reply', () => {
   it.each([
@@ -85,7 +67,7 @@ describe('a reply', () => {
       /^No, do not scrape it yet\./,
     ));
   it('says what is open: how dry it is, or the cause', () => {
-    expect(short('I spilled water on my new lacquer table, white ring')).toContain(
+    expect(short('there is a white ring on the lacquer of my new table')).toContain(
       'Until we know how dry it is',
     );
     expect(short('put oil on my desk, did not wipe it off, after four days it is a sticky mess')).toContain(

@@ -1,7 +1,8 @@
-import { type Heard, hear } from '#engine/hear.ts';
+import { atOnceOf, type Heard, hear, mindOf, type Understanding } from '#engine/hear.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { readHearing } from '../../../content/tools/hear.ts';
 import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
+import { readIndex } from '../../../content/tools/said.ts';
 
 const linked = (): Knowledge => {
   const { known: found } = linkedKnowledge(process.cwd());
@@ -11,6 +12,14 @@ const linked = (): Knowledge => {
 
 export const known = linked();
 export const hearing = readHearing(known, process.cwd());
+
+/** All that it takes to understand a post. */
+export const understanding: Understanding = {
+  hearing,
+  mind: mindOf(known),
+  index: readIndex(known, process.cwd()),
+  atOnce: atOnceOf(known),
+};
 
 export const heard = (text: string): Heard => hear(hearing, text);
 export const fact = (text: string, name: string) => heard(text).facts.find((one) => one.fact === name);
