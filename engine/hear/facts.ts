@@ -1,6 +1,7 @@
 import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
 import { ageOf } from './age-told.ts';
 import { familyOf, type HeardChoices } from './family.ts';
+import { isCan } from './laying.ts';
 import type { Manner } from './manner.ts';
 import { type Ear, type Match, spanOf } from './match.ts';
 import { EACH_WORD, type Mention, PLAIN, settled, withoutBeaten } from './mention.ts';
@@ -125,6 +126,23 @@ const isTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
   );
 };
 
+/** "a sealed can": no "can I". */
+const isSealed = (words: readonly Word[], at: number): boolean =>
+  words[at]?.word === 'can' &&
+  (/^(sealed|unopened|closed|half|one)$/.test(words[at - 1]?.word ?? '') || words[at + 1]?.word === 'of');
+
+/** "an unopened can of 1985": the sentence is of a can, and of no piece that is as old. */
+const isAgeOfTheCan = (words: readonly Word[], matches: readonly Match[], { from }: Span): boolean => {
+  const sentence = words.findLast((word) => word.from <= from)?.sentence;
+  const isOfIt = (at: number) => words[at]?.sentence === sentence;
+  return (
+    words.some((_, at) => isOfIt(at) && (isCan(words, at) || isSealed(words, at))) &&
+    !matches.some(
+      ({ kind, of, from: at }) => kind === 'fact' && of[0] === 'piece' && of[1] !== 'valuable' && isOfIt(at),
+    )
+  );
+};
+
 const PRIMER = oneOf('primer|primed');
 
 /** Whether only a primer is named between the commas where a tool stands. */
@@ -236,7 +254,8 @@ export const choicesOf = (
   );
   const choices = CHOICES_OF_THE_PIECE.flatMap((fact) => {
     let told = mentions.get(fact) ?? [];
-    if (fact === 'age') told = [...told, ...ageOf(text)];
+    if (fact === 'age')
+      told = [...told, ...ageOf(text)].filter(({ span }) => !isAgeOfTheCan(words, matches, span));
     if (fact === 'base-tone' && isPainted(words)) told = told.filter(({ value }) => value !== 'wood');
     // "refinishing" tells of an old finish only where nothing else is told
     if (fact === 'base' && told.some(({ value }) => value !== 'old-finish'))

@@ -6,10 +6,12 @@ import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import { choicesOf } from './facts.ts';
+import { dewPointAsked, filmAsked } from './figures-asked.ts';
 import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
 import { asksForTime, hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
 import { labelWindow } from './label-window.ts';
+import { layersOf } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn } from './match.ts';
@@ -90,8 +92,12 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
-  const seesNothing =
-    !names.some(({ denied }) => !denied) && !isOverdue(told) && !isOutOfRange(waits, families, told);
+  const isOutside = isOutOfRange(waits, families, told);
+  const namesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
+  const seesNothing = namesNothing && !isOutside;
+  const figures =
+    filmAsked(lexicon.tables, text) ??
+    dewPointAsked(lexicon.tables, text, family ? families : layersOf(ear, words, matches).tops);
   const tables = seesNothing
     ? [
         labelWindow(ear, words, told, asksForTime(ear, text)) ?? hoursAsked(ear, waits, text, words, matches),
@@ -120,12 +126,20 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const [first, second] = twoAsked(ear, text, sees ? [] : tables, listed);
   const isMeant = (asked: AskedFor | undefined): asked is AskedFor =>
     asked !== undefined && (!asked.sands || maySand(text, told));
-  const askedFor = isMeant(first?.asked) ? first.asked : undefined;
-  const alsoAsks = askedFor && isMeant(second?.asked) ? second.asked : undefined;
-  const askedIn = askedFor && tables.some(({ asked }) => asked === askedFor) ? asking : [];
+  const answered = figures?.asked ?? (isMeant(first?.asked) ? first.asked : undefined);
+  const alsoAsks = answered && !figures && isMeant(second?.asked) ? second.asked : undefined;
+  const isAhead =
+    namesNothing &&
+    !feared.length &&
+    !sees &&
+    !told.some(({ fact, sure }) => sure >= SURE && (fact === 'stage' || fact === 'hours-since-coat')) &&
+    ear.says('ahead', text);
+  const ahead = isOutside ? lexicon.tables.outside : { ...lexicon.tables.ahead, perhaps: true as const };
+  const askedFor: AskedFor | undefined = answered ?? (isAhead ? ahead : undefined);
+  const askedIn = answered && tables.some(({ asked }) => asked === answered) ? asking : [];
   return {
     text,
-    facts: askedFor ? told.filter((one) => !isAskedAbout(one, askedIn)) : told,
+    facts: answered ? told.filter((one) => !isAskedAbout(one, askedIn)) : told,
     among,
     signs,
     names,

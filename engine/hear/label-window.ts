@@ -1,3 +1,4 @@
+import { filled } from '../plain/filled.ts';
 import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { labelTime } from './label-time.ts';
@@ -70,9 +71,6 @@ const sayHours = (hours: number): string => {
   const said = Number(count.toFixed(count < 10 ? 1 : 0));
   return `${said} ${unit}${said === 1 ? '' : 's'}`;
 };
-
-const filled = (says: string, parts: Readonly<Record<string, string>>): string =>
-  says.replaceAll(/\{(\w+)\}/g, (_, name: string) => parts[name] ?? '');
 
 const saysOf = ({ window: says }: Lexicon['tables'], { within, from }: Window, age: number | undefined) => {
   if (within === undefined) return age === undefined || age >= from ? says.waited : says['too-soon'];

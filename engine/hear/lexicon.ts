@@ -66,6 +66,8 @@ export type AskedFor = {
   readonly thoughTold?: true;
   /** Questions whose answers may stand beside it, joined by commas. */
   readonly beside?: string;
+  /** Said only where the words lead to no page. */
+  readonly perhaps?: true;
   /** It says how to sand. */
   readonly sands?: true;
 };

@@ -39,14 +39,14 @@ const figuresFirst = (figures: readonly Reading[], worded: readonly Reading[]): 
 
 /** Temperature and humidity of the air, that of a measured surface, and how thick the dry film is. */
 export const airOf = (
-  { lexicon }: Ear,
+  { lexicon, says }: Ear,
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
   const digits = nearUnits(inDigits(text), lexicon.airUnits);
-  const { air, surface } = temperatures(digits);
+  const { air, surface } = temperatures(digits, says('hot', text));
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [
     ...settledReading(digits, 'air-celsius', figuresFirst(air, worded('air-celsius')), tenth, 50),

@@ -1,9 +1,10 @@
 import type { WordingKind } from '../model/wordings.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import { lower } from '../plain/text.ts';
-import { layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
+import { type Layers, layersOf, saidEnds, sentencesOf, type TableAnswer } from './layers-asked.ts';
 import type { Ear, Match } from './match.ts';
 import type { Waits } from './waits.ts';
+import { led } from './waits-asked.ts';
 import type { Span, Word } from './words.ts';
 
 const MOST_KINDS = 3;
@@ -48,6 +49,35 @@ const overSaid = (
         asking,
       }
     : undefined;
+};
+
+/** Paints that a clear coat is laid over. */
+const PAINTS: readonly string[] = ['chalk-paint', 'milk-paint', 'latex-paint', 'oil-paint'];
+
+/** A top coat over paint: what the plan says of the two, how long the paint waits, and of wax between them. */
+const paintedSaid = (
+  { lexicon: { tables } }: Ear,
+  { onBase, below, over }: Waits,
+  { tops, belows, bases }: Layers,
+): string | undefined => {
+  const paints = bases.filter((base) => PAINTS.includes(base));
+  // "or do I need wax first": wax is meant as what lies between.
+  const films = tops.filter((kind) => kind !== 'wax');
+  const [top = tops[0]] = films;
+  if (!paints.length || top === undefined) return undefined;
+  const isOf = (row: { readonly families: readonly string[] }) => row.families.includes(top);
+  const isOn = (row: { readonly bases: readonly string[] }) =>
+    row.bases.some((base) => paints.includes(base));
+  const row = onBase.find((one) => isOf(one) && isOn(one));
+  const wait = below.find((one) => isOf(one) && isOn(one));
+  const isWaxed = films.length > 0 && (tops.includes('wax') || belows.includes('wax'));
+  const wax = isWaxed ? over.find((one) => isOf(one) && one.below.includes('wax')) : undefined;
+  return [
+    ...(wax ? [wax.why, wax.instead] : []),
+    ...(row ? [row.why, row.instead] : [tables.painted]),
+    ...(wait ? [led(wait.why)] : []),
+    tables.can,
+  ].join(' ');
 };
 
 const listed = (answer: TableAnswer | undefined): readonly TableAnswer[] => (answer ? [answer] : []);
@@ -96,6 +126,8 @@ export const rowsAsked = (
   // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
   if (!tops.length && belows.length && over.some(({ from, to }) => ear.says('paints', text.slice(from, to))))
     return listed(overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over));
+  const onPaint = over.length ? paintedSaid(ear, waits, layersOf(ear, words, matches)) : undefined;
+  if (onPaint) return [{ asked: { answer: onPaint, ...tables.layers }, isWait: true, asking: over }];
   if (!(coats.length || sanding.length || over.length) || ear.says('not-rows', text)) return [];
   const kinds = tops.slice(0, MOST_KINDS);
   const nameOf = (kind: string) =>

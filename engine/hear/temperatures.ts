@@ -28,6 +28,9 @@ const BARE_NEAR = 24;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 /** Bare degrees from here on are Fahrenheit: nobody coats at 45 °C. */
 const SURELY_FAHRENHEIT = 38;
+/** Where it is said to be hot, or a coat sets too fast, bare degrees like these are Celsius: no such place is at freezing. */
+const HOT_CELSIUS = 28;
+const MOST_CELSIUS = 48;
 /** A thermometer is read to the degree, and told in either unit. */
 const READ_TO = 0.6;
 
@@ -49,7 +52,7 @@ const NO_AIR =
 
 /** What reads a surface, or is one: "52 w/ my IR gun", "the panel itself read 58", "110 on the surface". */
 const OF_SURFACE =
-  /\b(?:laser|infra-?red|ir(?: (?:gun|thermometer))?|pyrometer|surface|(?:wood|panel|board|slab|top|steel|metal|iron|legs?|piece|glass|marble|stone)(?: \w+)?(?: itself)? (?:read|reads|reading|measured|temp\w*|was (?:only |at |about )?\d)|touch(?:ing)? the wood)\b/i;
+  /\b(?:laser|infra-?red|ir(?: (?:gun|thermometer))?|pyrometer|surface|(?:wood|panel|board|slab|top|steel|metal|iron|legs?|piece|glass|marble|stone)(?: \w+)?(?: itself)? (?:read|reads|reading|measures|measured|temp\w*|was (?:only |at |about )?\d)|touch(?:ing)? the wood)\b/i;
 const IN_THE_AIR = /\b(?:air|room|weather|thermostat|outside|shop|garage)\b/i;
 
 /** A figure as it is told: in its own unit, as the text has it, and whether the unit is sure. */
@@ -66,7 +69,7 @@ const lowAndHigh = (text: string, match: RegExpMatchArray): readonly [number, nu
 };
 
 /** Numbers that name a degree, and bare ones beside words of the air or of a surface. */
-const figures = (text: string): Told[] => {
+const figures = (text: string, isHot: boolean): Told[] => {
   const found: Told[] = [];
   for (const match of text.matchAll(DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
@@ -76,7 +79,8 @@ const figures = (text: string): Told[] => {
   for (const match of text.matchAll(BARE_DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
-    if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
+    if (isHot && low >= HOT_CELSIUS && high <= MOST_CELSIUS) add(found, spanOf(match), low, high, PLAINLY);
+    else if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
     else if (low >= 8) add(found, spanOf(match), low, high, HALF);
   }
   for (const match of text.matchAll(BARE)) {
@@ -111,8 +115,11 @@ const decades = (text: string): Reading[] =>
   });
 
 /** The temperatures of a text: of the air, and of a surface that was measured. */
-export const temperatures = (text: string): { readonly air: Reading[]; readonly surface: Reading[] } => {
-  const told = figures(text).filter(({ low, high }) => low >= -20 && high <= 60);
+export const temperatures = (
+  text: string,
+  isHot = false,
+): { readonly air: Reading[]; readonly surface: Reading[] } => {
+  const told = figures(text, isHot).filter(({ low, high }) => low >= -20 && high <= 60);
   const isOfFilm = (one: Told) => isOfSurface(text, one);
   return {
     air: [...told.filter((one) => !isOfFilm(one)), ...decades(text)].filter(({ high }) => high <= 50),

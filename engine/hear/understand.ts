@@ -38,6 +38,8 @@ export type Links = {
 
 /** A page as it is offered. */
 export type OfferedPage = Pick<Hit, 'title' | 'says'> & {
+  /** Its kind and id. */
+  readonly id: string;
   readonly url: string;
   /** What a rule says first: it does alone. */
   readonly first?: string | undefined;
@@ -151,12 +153,16 @@ const offered = (
   links: Links,
   asked = heard.asksFor?.page,
 ): OfferedPage | undefined => {
-  const { text, otherTongue } = heard;
-  const hit = text.trim() && !otherTongue ? pageAsked(index, text, asked) : undefined;
+  const { text, otherTongue, asksFor } = heard;
+  // An answer that stands only where no page answers better does not ask for its own first.
+  const hit =
+    text.trim() && !otherTongue
+      ? ((asksFor?.perhaps ? pageAsked(index, text) : undefined) ?? pageAsked(index, text, asked))
+      : undefined;
   const url = hit && links.page(hit.kind, hit.id, carriedTo(hearing.waits, `${hit.kind}/${hit.id}`, heard));
   if (!hit || !url) return undefined;
   const first = hit.kind === 'rule' ? firstOfRule(mind, hit.id) : undefined;
-  return { title: hit.title, says: first ?? hit.says, url, first };
+  return { id: `${hit.kind}/${hit.id}`, title: hit.title, says: first ?? hit.says, url, first };
 };
 
 const unreadOf = (hearing: Hearing, given: string): Understood['unread'] => {
@@ -167,14 +173,19 @@ const unreadOf = (hearing: Hearing, given: string): Understood['unread'] => {
 
 /** The page that answers what was weighed, and a reply. */
 export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links: Links): Understood => {
-  const { heard, named, considered } = weighed;
+  const { named, considered } = weighed;
   // What is soft long past its time is at no stage of its page: there it is chosen among the answers to how dry it is.
   const linkTo = (defect: string, stage?: Stage) =>
     links.defect(defect, stage && (considered.overdue ? 'overdue' : stage));
   const which = isWhich(weighed)
-    ? links.which(carriedTo(by.hearing.waits, 'page/which-coat', heard))
+    ? links.which(carriedTo(by.hearing.waits, 'page/which-coat', weighed.heard))
     : undefined;
-  const page = which || Object.keys(post.told ?? {}).length ? undefined : offered(by, heard, links);
+  const page = which || Object.keys(post.told ?? {}).length ? undefined : offered(by, weighed.heard, links);
+  const isItsOwn = page?.id === weighed.heard.asksFor?.page;
+  const heard =
+    weighed.heard.asksFor?.perhaps && (!isItsOwn || named.length)
+      ? { ...weighed.heard, asksFor: undefined }
+      : weighed.heard;
   const first = reply(considered, {
     linkTo,
     atOnce: thisMinute(by.atOnce, considered, named, heard),
@@ -187,6 +198,7 @@ export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links
   });
   return {
     ...weighed,
+    heard,
     which,
     page,
     unread: unreadOf(by.hearing, post.text),

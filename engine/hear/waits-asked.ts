@@ -55,7 +55,7 @@ const waitsBelow = ({ below, over }: Waits, { tops, belows, bases, isOpen }: Lay
 ];
 
 /** A row that begins with its time says nothing of what it is before. */
-const led = (why: string): string =>
+export const led = (why: string): string =>
   /^(?:A day|Overnight)/.test(why) ? `Before the next layer: ${lower(why)}` : why;
 
 /** As many rows as a short reply has room for. */

@@ -48,6 +48,13 @@ export type Waits = {
     readonly why: string;
     readonly instead: string;
   }[];
+  /** What is said of a kind over a base that is no top coat. */
+  readonly onBase: readonly {
+    readonly bases: readonly string[];
+    readonly families: readonly string[];
+    readonly why: string;
+    readonly instead: string;
+  }[];
   /** How many coats, by wear, and at most. */
   readonly coats: readonly {
     readonly families: readonly string[];
@@ -100,6 +107,12 @@ export const waitsOf = (
   bases: choices.base.values,
   cans: known.products.map(({ id, family, name, also }) => ({ id, family, names: [name, ...also] })),
   below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
+  // A row that hangs on more than the kind and the base says nothing of the two alone.
+  onBase: plan.fitness.flatMap(({ bases, families, why, instead, ...more }) =>
+    bases && families && !('trials' in more && more.trials) && !('hardener' in more && more.hardener)
+      ? [{ bases, families, why, instead }]
+      : [],
+  ),
   coats: plan.coats.map(({ families, products, wear, most }) => ({
     families,
     ofCans: products !== undefined,

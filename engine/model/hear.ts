@@ -110,6 +110,32 @@ export const HearLanguage = z.strictObject({
         .describe(
           'The next coat by the times of her own can: `{within}` and `{from}` are these, `{age}` how old the coat is.',
         ),
+      ahead: leads('A question before the work that no page answers.').extend({
+        answer: sentence.describe('What is said of it.'),
+      }),
+      outside: leads('The same in air that no can of the kinds allows.').extend({
+        answer: sentence.describe('What is said of it.'),
+      }),
+      dew: z
+        .strictObject({
+          ...leads('').shape,
+          no: filled('gap').describe('It is too near.'),
+          yes: filled('gap').describe('It is far enough.'),
+          fast: sentence.describe('Of finishes that dry fast.'),
+        })
+        .describe('A surface that was measured beside the dew point: `{gap}` is how far it is above it.'),
+      film: z
+        .strictObject({
+          ...leads('').shape,
+          leaves: filled('wet', 'solids', 'dry').describe('What a wet film leaves.'),
+          heavy: filled('target', 'aim', 'share').describe('It is heavier than the can asks for.'),
+          thin: filled('target', 'aim', 'share').describe('It is thinner.'),
+          fits: filled('target', 'aim').describe('It is as the can asks for.'),
+        })
+        .describe(
+          'A wet film that was measured, and the can: `{wet}`, `{dry}`, the `{target}` dry film of the can and the `{aim}`, the wet one that it takes.',
+        ),
+      painted: sentence.describe('Of a top coat over paint that no row of the plan keeps apart.'),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
       unsaid: sentence.describe('Before hours of several kinds, where none is told.'),
       'wax-waits': sentence.describe('Before the hours of what lies below wax.'),

@@ -1,6 +1,6 @@
-import type { OfferedPage as Page } from '#engine/hear.ts';
+import type { OfferedPage } from '#engine/hear.ts';
 
-type Props = Page & {
+type Props = Omit<OfferedPage, 'id'> & {
   /** What is said first of what was asked. */
   readonly answer?: string | undefined;
 };
