@@ -133,7 +133,8 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     !feared.length &&
     !sees &&
     !told.some(({ fact, sure }) => sure >= SURE && (fact === 'stage' || fact === 'hours-since-coat')) &&
-    ear.says('ahead', text);
+    ear.says('ahead', text) &&
+    !ear.says('done', text);
   const ahead = isOutside ? lexicon.tables.outside : { ...lexicon.tables.ahead, perhaps: true as const };
   const askedFor: AskedFor | undefined = answered ?? (isAhead ? ahead : undefined);
   const askedIn = answered && tables.some(({ asked }) => asked === answered) ? asking : [];

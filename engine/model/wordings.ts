@@ -38,6 +38,7 @@ const WORDINGS = {
   'of-a-day': 'Coats of one day, or those that are left.',
   'from-cans': 'Coats from spray cans.',
   hot: 'It is hot where the work is done, or a coat dries too fast: bare degrees that may be either are °C.',
+  done: 'Some of it is done already.',
   ahead: 'What is asked or planned is not done yet: no flaw of it is there.',
 } as const;
 export type WordingKind = keyof typeof WORDINGS;

@@ -292,7 +292,6 @@ describe('what is asked while nothing is wrong', () => {
     'the poly is sticky, will it be dry by friday',
     'how do i clean the white ring off my shellac table',
     'how do i strip it, the poly is peeling',
-    'what do i clean the brush with',
     'will it be dry by friday, brushed the poly an hour ago',
     'how do I clean it before painting',
   ])('is not heard where something is told: %s', (text) => expect(heard(text).asksFor).toBeUndefined());
