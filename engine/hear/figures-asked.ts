@@ -82,8 +82,9 @@ const NEAR = 0.15;
 
 /** What a wet film that was measured leaves, and whether that is what the can asks for. */
 export const filmAsked = ({ film: says }: Tables, text: string): TableAnswer | undefined => {
-  const wet = filmIn(WET, text);
+  // Hardly any text names solids: the others cost no search.
   const solids = SOLIDS.exec(text);
+  const wet = solids ? filmIn(WET, text) : undefined;
   const share = Number(solids?.[1] ?? solids?.[2]) / 100;
   const dry = wet && solids ? dryFilmMicrometers(wet.value, share) : undefined;
   if (!wet || !solids || !dry?.ok) return undefined;
