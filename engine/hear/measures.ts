@@ -46,7 +46,7 @@ export const airOf = (
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
   const digits = nearUnits(inDigits(text), lexicon.airUnits);
-  const { air, surface } = temperatures(digits, says('hot', text));
+  const { air, surface } = temperatures(digits, () => says('hot', text));
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [
     ...settledReading(digits, 'air-celsius', figuresFirst(air, worded('air-celsius')), tenth, 50),

@@ -69,7 +69,7 @@ const lowAndHigh = (text: string, match: RegExpMatchArray): readonly [number, nu
 };
 
 /** Numbers that name a degree, and bare ones beside words of the air or of a surface. */
-const figures = (text: string, isHot: boolean): Told[] => {
+const figures = (text: string, isHot: () => boolean): Told[] => {
   const found: Told[] = [];
   for (const match of text.matchAll(DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
@@ -79,7 +79,7 @@ const figures = (text: string, isHot: boolean): Told[] => {
   for (const match of text.matchAll(BARE_DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
-    if (isHot && low >= HOT_CELSIUS && high <= MOST_CELSIUS) add(found, spanOf(match), low, high, PLAINLY);
+    if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && isHot()) add(found, spanOf(match), low, high, PLAINLY);
     else if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
     else if (low >= 8) add(found, spanOf(match), low, high, HALF);
   }
@@ -117,7 +117,7 @@ const decades = (text: string): Reading[] =>
 /** The temperatures of a text: of the air, and of a surface that was measured. */
 export const temperatures = (
   text: string,
-  isHot = false,
+  isHot: () => boolean = () => false,
 ): { readonly air: Reading[]; readonly surface: Reading[] } => {
   const told = figures(text, isHot).filter(({ low, high }) => low >= -20 && high <= 60);
   const isOfFilm = (one: Told) => isOfSurface(text, one);
