@@ -137,10 +137,7 @@ export const weigh = (
 
 /** Nothing is wrong yet: what is asked is which top coat to take. */
 const isWhich = ({ heard, named, considered }: Weighed): boolean =>
-  heard.asksWhich &&
-  !named.length &&
-  considered.stage === undefined &&
-  !considered.warnings.some(isCall);
+  heard.asksWhich && !named.length && considered.stage === undefined && !considered.warnings.some(isCall);
 
 /** Nothing of a coat, a flaw or a time was told, nor tapped: the words look for a page. */
 export const hearsNothing = ({ heard, named, considered, page }: Omit<Understood, 'answer'>): boolean =>

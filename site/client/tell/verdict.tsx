@@ -1,5 +1,13 @@
 import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { type Considered, type Heard, isCall, LIKELY, type Mind, type ToldRule, thisMinute } from '#engine/hear.ts';
+import {
+  type Considered,
+  type Heard,
+  isCall,
+  LIKELY,
+  type Mind,
+  type ToldRule,
+  thisMinute,
+} from '#engine/hear.ts';
 import type { Ear } from '../../shared/ear.ts';
 import { forbids, leadOf, ordersIn } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
