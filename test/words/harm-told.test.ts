@@ -7,10 +7,9 @@ import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { buildIndex, documentsOf } from '#engine/find.ts';
-import { consider, flawWords, mindOf, reply } from '#engine/hear.ts';
-import { readSearchWords } from '../../content/tools/hear.ts';
-import { heard, known } from '../engine/hear/hearing.ts';
+import { understand } from '#engine/hear.ts';
+import { understanding } from '../engine/hear/hearing.ts';
+import { links } from '../engine/hear/links.ts';
 
 const Told = z.array(
   z.strictObject({
@@ -25,15 +24,7 @@ const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.
 const URGENT =
   /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool)/;
 
-const mind = mindOf(known);
-const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
-const answer = (text: string): string =>
-  reply(consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text) }), {
-    linkTo: (defect) => `/defects/${defect}/`,
-    ruleAt: (rule) => `/safety/${rule}/`,
-    tellAt: '/tell/',
-    heard: heard(text),
-  }).short;
+const answer = (text: string): string => understand(understanding, { text }, links).answer.short;
 
 describe.each(classes)('$told', ({ first, harm, near }) => {
   it('comes first', () => {
