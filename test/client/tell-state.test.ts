@@ -84,7 +84,7 @@ describe('what is done this minute', () => {
     thisMinute(
       LINES,
       { likely: [], stage: undefined, warnings: [] } as unknown as Parameters<typeof thisMinute>[1],
-      [{ defect, name: defect, span: { from: 0, to: 1 }, denied: false }],
+      [{ defect }],
       {
         text,
         facts: hours === undefined ? [] : [{ fact: 'hours-since-coat', value: hours, rests: [], sure: 0.9 }],

@@ -107,6 +107,24 @@ const LEXICON: Lexicon = {
       waited: 'After {from}.',
       'too-soon': 'Not at {age}: after {from}.',
     },
+    ahead: { answer: 'It is a plan.', lead: 'In the plan:', page: 'page/schedule' },
+    outside: { answer: 'Not in that air.', lead: 'Of air:', page: 'lesson/can-and-weather' },
+    dew: {
+      no: '{gap} above it: not yet.',
+      yes: '{gap} above it: yes.',
+      fast: 'More for lacquer.',
+      lead: 'Of air:',
+      page: 'lesson/garage-weather',
+    },
+    film: {
+      leaves: '{wet} at {solids} leaves {dry}.',
+      heavy: '{target} asks for {aim}: {share} over.',
+      thin: '{target} asks for {aim}: {share} under.',
+      fits: '{target} asks for {aim}: so it is.',
+      lead: 'Of film:',
+      page: 'lesson/thin-coats',
+    },
+    painted: 'Over dry paint.',
     air: 'in mild air.',
     can: 'The can wins.',
     unsaid: 'It hangs on the kind.',
@@ -173,7 +191,20 @@ export const mannerIn = (text: string) => {
 };
 export const heardBySmall = (text: string) =>
   hear(
-    { lexicon: LEXICON, dry: {}, waits: { kinds: {}, below: [], over: [], coats: [], between: [] } },
+    {
+      lexicon: LEXICON,
+      dry: {},
+      waits: {
+        ...hearing.waits,
+        kinds: {},
+        below: [],
+        over: [],
+        coats: [],
+        between: [],
+        cans: [],
+        onBase: [],
+      },
+    },
     text,
   );
 
