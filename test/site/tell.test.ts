@@ -68,6 +68,8 @@ it('says hands off before it is known how dry it is, and answers first what was 
     await page.getByRole('heading', { name: 'How dry is it?' }).boundingBox(),
   ];
   expect(above?.y).toBeLessThan(below?.y ?? 0);
+  // What is usual of it while it dries, in the words of its page.
+  await page.getByText('While it dries: The bubbles of a stroke have mostly broken by now.').waitFor();
   // The verdict heads the page; the name of the page is only read out.
   expect((await page.locator('h1').boundingBox())?.height).toBeLessThan(2);
   // Six kinds are told as what they have in common, and each strip is only as wide as its words.

@@ -93,6 +93,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
     const { [name]: _, ...rest } = state.told;
     answered({ ...state, told: rest, off: [...new Set([...state.off, name])] });
   };
+  const time = found && byTime(found.heard, listening.ear.dries);
   /** What has happened can not wait; the film can. */
   const calls = found?.considered.warnings.some(isCall) ?? false;
   const which = found?.which !== undefined;
@@ -206,6 +207,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
               ear={listening.ear}
               coat={coat}
               ofFilm={!page && (found.named.length > 0 || found.heard.signs.length > 0)}
+              mayDry={!time}
             />
             {page && !calls && stops && !isTold && <PageFor {...page} answer={answer} />}
             {first && reply}
@@ -218,7 +220,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 coat={coat}
                 takePiece={takePiece}
                 tellMore={tellMore}
-                time={byTime(found.heard, listening.ear.dries)}
+                time={time}
                 ofAnother={toSend}
               />
             )}

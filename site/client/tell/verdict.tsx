@@ -27,6 +27,8 @@ type Props = {
   readonly ear: Pick<Ear, 'whileWet' | 'whileSetting' | 'atOnce' | 'places'>;
   /** Something is told of the film, so what hands do meanwhile can be said before it is known how dry it is. */
   readonly ofFilm: boolean;
+  /** By what was told it may still be drying. */
+  readonly mayDry: boolean;
   /** The coat on the clock: where it is as dry as what is told, its own time stands here. */
   readonly coat: RunningCoat | undefined;
 };
@@ -122,7 +124,7 @@ const AlsoNamed = ({
 );
 
 /** Stops first, then cautions that her words call for, then what to do now; nothing where it is not known yet how dry the film is. */
-export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, coat }: Props) => {
+export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, mayDry, coat }: Props) => {
   const { warnings, now, stage, likely } = considered;
   const call = warnings.filter(isCall);
   const fresh = stage === 'wet' || stage === 'setting';
@@ -166,6 +168,12 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, coat }: P
           <h2 class="verdict leave">
             <span>Hands off until you know</span>
           </h2>
+          {mayDry &&
+            calming.map((defect) => (
+              <p key={defect} class="calm">
+                <b>While it dries:</b> {ear.whileSetting[defect] ?? ear.whileWet[defect]}
+              </p>
+            ))}
           <p class="why">No brush, no finger and no new coat before you know how dry it is.</p>
         </section>
       )}
