@@ -1,7 +1,7 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Family } from '../model/family.ts';
 import { HOUR_MIN } from '../plain/time.ts';
-import type { DryHours } from './stage.ts';
+import type { DryHours } from './dry-hours.ts';
 
 /** The slow end of the times of the products of each kind, hours at 23 °C and 50 %. */
 export const dryHoursOf = (known: Knowledge): DryHours => {

@@ -1,8 +1,8 @@
 import { type Family, WIPED_OFF } from '../model/family.ts';
 import { isSeen } from './asks-for.ts';
+import { type DryHours, UNKNOWN_AIR } from './dry-hours.ts';
 import type { Heard } from './heard.ts';
 import { type Match, spanOf } from './match.ts';
-import { type DryHours, UNKNOWN_AIR } from './stage.ts';
 import type { Word } from './words.ts';
 
 /**
