@@ -1,10 +1,10 @@
 import { HEDGE, isElapsed } from './elapsed.ts';
-import type { Match } from './match.ts';
 import { isOfAnotherStory } from './other-story.ts';
 import { isElse } from './other-times.ts';
 import { ordinalSpan, spanAt } from './spans.ts';
 import type { SpokenSpan } from './spoken-span.ts';
 import { spreadOf } from './spread.ts';
+import { stretch } from './stretch.ts';
 import { HALF, JUST, OF_THE_LAST, OUTRIGHT, SAID } from './sure.ts';
 import type { Telling } from './telling.ts';
 import {
@@ -136,16 +136,14 @@ const any = (words: readonly Word[], from: number, to: number, set: ReadonlySet<
 const isNearLaying = ({ words, at, to }: Counted, { ear }: Telling): boolean =>
   any(words, at - 4, to + 4, ear.laid) || any(words, at - 3, to + 2, ear.ago);
 
-/** "a two day old can": of a thing, where no film is named. */
+/** "a two day old board": of a thing, where no film is named. */
 const isOfNewThing = ({ words, at, old, long, elapsed }: Counted): boolean =>
   old && !long && !elapsed && !namesFilm(words, at);
-
-const asMatch = ({ at, to }: Counted): Match => ({ sense: '', kind: '', of: [], from: at, to, size: 2 });
 
 /** Whether a time that is told is that of no coat: one of a thing, planned, of the can, or of another story. */
 const isOfNoCoat = (time: Counted, { words, matches, manner }: Telling): boolean =>
   isOfNewThing(time) ||
-  manner.notYet(asMatch(time)) ||
+  manner.notYet(stretch(time.at, time.to)) ||
   isElse(words, matches, time.at, time.to) ||
   (time.ago && time.long && isOfAnotherStory(words, time.to + 1));
 
@@ -156,7 +154,7 @@ const isOfTheLast = ({ words, at, to, after }: Counted): boolean =>
   (words.slice(to + 1, to + 4).some(({ word }) => /^(last|final|coat|second|third)$/.test(word)) ||
     isAfterTop(words, to));
 
-/** "we bought the table ten years ago": its coat need not be so old. */
+/** "we bought the table ten years ago and brushed poly on it": the coat is not so old. */
 const isOfPiece = ({ words, at, to, long, elapsed, old, ago }: Counted, telling: Telling): boolean =>
   long && (old || !elapsed) && isDoubted(words, telling.matches, at, to, { old, ago }, telling.manner);
 

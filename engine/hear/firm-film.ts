@@ -62,7 +62,7 @@ const judged = (film: FilmTold): FirmFilm => {
 const spansOf = ({ said }: FirmFilm, of: Stage): Span[] =>
   said.filter(({ stage }) => stage === of).map(({ span }) => span);
 
-/** "the dresser I bought": no work on it is told, and its film is old, whatever else dried on it. */
+/** "a hot mug left a white ring": the piece is in use and no work on it is told, so its film is old, whatever else dried on it. */
 const ofOldPiece = ({ time, most, bars, matches, owned, byTime, spoken }: FirmFilm): Finding | undefined => {
   const isUsed = matches.some(({ sense }) => sense === senseOfSign(ASKED.cameInUse, 'yes'));
   const isNew = time !== undefined && most < bars.cured && !isUsed;
@@ -91,7 +91,7 @@ const byBoth = (film: FirmFilm): Finding | undefined => {
   };
 };
 
-/** "hard after three hours": words of a hard film beside too short a time; no more than dry is sure. */
+/** "oil-based poly, hard after three hours": words of a hard film beside too short a time; no more than dry is sure. */
 const hardTooSoon = (film: FirmFilm): Finding | undefined => {
   const { spoken, timed, most, bars } = film;
   return spoken && timed && most < bars.cured && rank(spoken) > rank('dry-to-touch')

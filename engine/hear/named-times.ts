@@ -23,7 +23,7 @@ type Named = Span & {
   readonly least: number;
   readonly likely: number;
   readonly most: number;
-  /** "it has been a while" */
+  /** "been a week or so" */
   readonly been: boolean;
 };
 

@@ -82,7 +82,7 @@ const stillWet = ({ mentions, words, overdue }: SoftFilm): Finding | undefined =
 /** "it is sticky": what is so long past its time no longer sets; it is judged as an overdue film. */
 const sticky = (film: SoftFilm): Finding => {
   const { mentions, timed, least, bars, overdue } = film;
-  // "my nail leaves a mark": there is a skin that is dry
+  // "laid 3 days ago, my nail leaves a mark": there is a skin that is dry
   const isSkinned = timed !== undefined && least > BY_HOURS * bars.touch && isOnlyDented(film);
   return {
     stage: overdue === 'yes' || isSkinned ? 'dry-to-touch' : 'setting',
