@@ -48,7 +48,6 @@ const isLayer = (longer: Match, match: Match): boolean =>
   (longer.of[0] === 'base' && (match.of[0] === 'family' || match.kind === 'among')) ||
   (longer.of[0] === 'family' && match.of[0] === 'base');
 
-/** Facts of one choice each, but for the kind of top coat and the stage. */
 /** Where several pieces are named, the one that demands most care is meant. */
 const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
 

@@ -54,10 +54,10 @@ export type Lexicon = {
   readonly units: Readonly<Record<string, number>>;
 };
 
-/** An answer of its own, and the page that goes on from there. */
 /** What a reply says of a coat that is soft within its time, and what stands before the page of its flaw. */
 export type StillDrying = { readonly answer: string; readonly lead: string };
 
+/** An answer of its own, and the page that goes on from there. */
 export type AskedFor = {
   readonly answer: string;
   readonly lead: string;
