@@ -2,7 +2,9 @@
  * As much knowledge again as there is, and again: each copy has flaws, questions, repairs, cautions, lessons, words and
  * sources of its own, linked among themselves. First questions, which are asked of every flaw, are the same for all.
  */
+
 import { dump } from 'js-yaml';
+import { ASKED } from '#engine/knowledge/known-questions.ts';
 import { ENTRY_KINDS, type EntryKind, FOLDERS } from '#engine/model/kinds.ts';
 import type { RawEntry } from '#engine/model/knowledge.ts';
 import { type ContentRoot, filesIn, textOf } from '../../../content/tools/files.ts';
@@ -116,8 +118,11 @@ export const renamed = (id: string, copy: number): string => (copy === 1 ? id : 
 
 /** All copies of the entries but the first, the names of those that are shared left as they are. */
 const copiesOf = (entries: readonly RawEntry[], times: number, say: typeof inWords): RawEntry[] => {
-  const isShared = ({ kind, data }: RawEntry): boolean =>
-    SHARED.includes(kind) || (kind === 'question' && isData(data) && data['every-flaw'] !== undefined);
+  // A question that the engine asks by its name is one, however much there is to know.
+  const isShared = ({ kind, id, data }: RawEntry): boolean =>
+    SHARED.includes(kind) ||
+    (kind === 'question' &&
+      ((isData(data) && data['every-flaw'] !== undefined) || Object.values<string>(ASKED).includes(id)));
   const own = entries.filter((entry) => !isShared(entry));
   const names = new Set(own.map(({ kind, id }) => `${kind}/${id}`));
   const all: RawEntry[] = [];
