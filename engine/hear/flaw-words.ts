@@ -2,6 +2,7 @@ import type { FindIndex } from '../find/document.ts';
 import { weighed } from '../find/rank.ts';
 import type { Heard } from './heard.ts';
 import type { Mind } from './mind.ts';
+import type { Span } from './words.ts';
 
 /** The chance of each flaw of the table by some words alone. */
 const chancesOf = (index: FindIndex, mind: Mind, text: string): Float64Array => {
@@ -25,11 +26,15 @@ const LEAST = 1e-3;
 /** What tells of the flaw as much as of the state of the coat. */
 const OF_THE_FLAW = ['stage', 'overdue'];
 
+const without = (text: string, spans: readonly Span[]): string =>
+  spans.reduce((left, { from, to }) => left.slice(0, from) + ' '.repeat(to - from) + left.slice(to), text);
+
 /** The text with blanks where it tells what was laid, on what and in which air. */
 const withoutFacts = (text: string, { facts, among }: Pick<Heard, 'facts' | 'among'>): string =>
-  [...facts.filter(({ fact }) => !OF_THE_FLAW.includes(fact)), ...among]
-    .flatMap(({ rests }) => rests)
-    .reduce((left, { from, to }) => left.slice(0, from) + ' '.repeat(to - from) + left.slice(to), text);
+  without(
+    text,
+    [...facts.filter(({ fact }) => !OF_THE_FLAW.includes(fact)), ...among].flatMap(({ rests }) => rests),
+  );
 
 /**
  * The chance of each flaw of the table by the words of a text alone, as the search weighs it. In a short text the kind of
@@ -39,9 +44,10 @@ const withoutFacts = (text: string, { facts, among }: Pick<Heard, 'facts' | 'amo
 export const flawWords = (
   index: FindIndex,
   mind: Mind,
-  text: string,
-  heard?: Pick<Heard, 'facts' | 'among'>,
+  typed: string,
+  heard?: Pick<Heard, 'facts' | 'among' | 'aside'>,
 ): Float64Array => {
+  const text = heard?.aside ? without(typed, heard.aside) : typed;
   const whole = chancesOf(index, mind, text);
   const rest = heard && text.length <= SHORT ? withoutFacts(text, heard) : text;
   if (rest === text || !rest.trim()) return whole;

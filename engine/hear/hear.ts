@@ -15,7 +15,7 @@ import { labelWindow } from './label-window.ts';
 import { layersOf } from './layers-asked.ts';
 import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
-import { earOf, matchesIn } from './match.ts';
+import { earOf, matchesIn, spanOf } from './match.ts';
 import { maySand } from './may-sand.ts';
 import { airOf } from './measures.ts';
 import { namesOf } from './names.ts';
@@ -92,6 +92,13 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   ];
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
+  // "I don't want my kid to get scratched": these words tell of no coat, so no flaw is weighed by them either.
+  const aside = matches
+    .filter(
+      ({ kind, of: [what], from, to, size }) =>
+        kind === 'no-sign' && what === 'of-bodies' && to - from === size,
+    )
+    .map((match) => spanOf(words, match));
   const { names, feared, apart } = namesOf(ear.small, words, matches, manner);
   const isOutside = isOutOfRange(waits, families, told);
   const namesNothing = !names.some(({ denied }) => !denied) && !isOverdue(told);
@@ -147,6 +154,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     names,
     ...(feared.length && { feared }),
     named,
+    ...(aside.length && { aside }),
     ...(askedFor && { asksFor: askedFor }),
     ...(alsoAsks && { alsoAsks }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {

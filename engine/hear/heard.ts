@@ -58,6 +58,8 @@ export type Heard = {
   readonly feared?: readonly string[] | undefined;
   /** Where a top coat is named. */
   readonly named: readonly Span[];
+  /** Words that tell of a person or an animal, where the same words may name a flaw. */
+  readonly aside?: readonly Span[] | undefined;
   readonly dangers: readonly HeardDanger[];
   readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */

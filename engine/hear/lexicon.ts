@@ -131,6 +131,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       ...among.map(({ say, values }) => [`among family ${values.join('|')}`, joined([say])] as const),
       ['none', joined(facts['no-fact'])],
       ['no-sign', joined(language['no-sign'])],
+      ['no-sign of-bodies', joined(language['of-bodies'])],
       ['whole', joined(flaws.whole)],
       ...flaws.names.flatMap(({ is, say, alone }) => [
         [`flaw ${is.join('|')}`, joined(say)] as const,

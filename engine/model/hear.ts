@@ -49,6 +49,7 @@ export const HearLanguage = z.strictObject({
   feared: phrases.describe('What is only feared or guarded against: no sign.'),
   was: phrases.describe('Words of the past.'),
   'no-sign': phrases.describe('What sounds like a sign of a flaw and is none.'),
+  'of-bodies': phrases.describe('What is told of a person or an animal and sounds like a sign of a flaw.'),
   'is-over': phrases.describe('Words that tell that what was said before is over.'),
   below: phrases.describe('Words before a layer that lies below the top one.'),
   'on-top': phrases.describe('Words before the top layer.'),
