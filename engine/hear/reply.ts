@@ -177,6 +177,10 @@ const alsoOf = ({ alsoAsks }: Heard, pageAt: ReplyOptions['pageAt']) => {
   return at ? { also: { answer: alsoAsks.answer, last: `${alsoAsks.lead} ${at}` } } : {};
 };
 
+/** What hands do to a coat that still moves, whatever else is said of it. */
+const handsOff = ({ stage, now }: Considered): readonly string[] =>
+  (stage === 'wet' || stage === 'setting') && now ? [ordersOf(now, true, '').short] : [];
+
 /** A reply that tells of no flaw: of a danger alone, of a coat that is yet to be chosen, or that the words say too little. */
 const withoutFlaw = (
   considered: Considered,
@@ -214,10 +218,10 @@ const withoutFlaw = (
   if (heard?.asksFor && page && answer)
     return { says: [], last: `${heard.asksFor.lead} ${page.at}`, answer, ...alsoOf(heard, pageAt) };
   if (rule && (calls || page?.at === ruleAt?.(rule.id) || (!seen && chance < BESIDE_DANGER)) && more)
-    return { says: [], last: more };
+    // "Look after the child" takes nothing back from hands off a coat that still moves.
+    return { says: calls ? [] : handsOff(considered), last: more };
   if (whichAt) return { says: [], last: `Which top coat fits it, with the reason: ${whichAt}` };
-  const fresh = considered.stage === 'wet' || considered.stage === 'setting';
-  const hands = fresh && considered.now ? [ordersOf(considered.now, true, '').short] : [];
+  const hands = handsOff(considered);
   // A rule that is told already is led to, and not said again.
   const isToldOf = considered.warnings.some(({ id }) => ruleAt && page?.at === ruleAt(id));
   if (page && rule?.isStop && more) return { says: hands, last: more };

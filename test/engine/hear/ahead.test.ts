@@ -83,6 +83,14 @@ describe('a child in a later clause', () => {
   ])('keeps its caution: %s', (text) =>
     expect(heard(text).dangers.map(({ rule }) => rule)).toContain('cure-before-use'),
   );
+  it.each([
+    'the oil based clear is soft yet, what can I lay on it so my toddler does not breathe the fumes',
+    'shellac still tacky, can I seal it in so the kids wont get chemicals',
+  ])('and the coat its hands off, both in a short reply: %s', (text) => {
+    expect(short(text)).toMatch(/30 days for a child/);
+    expect(short(text)).toMatch(/Hands off/);
+    expect(short(text).length).toBeLessThanOrEqual(500);
+  });
 });
 
 describe('a question of the job finds its page', () => {
