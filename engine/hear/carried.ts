@@ -23,10 +23,12 @@ const canOf = (waits: Waits, text: string, told: Told): string | undefined => {
   return named[0]?.id ?? (ofKind.length === 1 ? ofKind[0]?.id : undefined);
 };
 
-/** Whether the figure of the air was told in °C; else the form is filled in °F. */
+/** Whether the figure of the air was told in °C, or taken so; else the form is filled in °F. */
 const isMetric = (text: string, air: HeardFact | undefined): boolean =>
-  (air?.rests ?? []).some(({ from, to }) =>
-    /\d\s*(?:°|º|deg\w*)?\s*c(?:elsius)?\b/i.test(text.slice(from, to + 10)),
+  (air?.rests ?? []).some(
+    ({ from, to }) =>
+      /\d\s*(?:°|º|deg\w*)?\s*c(?:elsius)?\b/i.test(text.slice(from, to + 10)) ||
+      Math.abs(Number.parseFloat(text.slice(from, to)) - Number(air?.value)) < 1,
   );
 
 const airOf = (text: string, told: Told): Carried => {

@@ -8,7 +8,7 @@ import { dangersOf, urgentOf } from './dangers.ts';
 import type { DryHours } from './dry-hours.ts';
 import { choicesOf } from './facts.ts';
 import { dewPointAsked, filmAsked } from './figures-asked.ts';
-import { type Heard, type HeardFact, type HeardSign, SURE } from './heard.ts';
+import { type Heard, type HeardFact, type HeardName, type HeardSign, SURE } from './heard.ts';
 import { asksForTime, hoursAsked } from './hours-asked.ts';
 import { labelTime } from './label-time.ts';
 import { labelWindow } from './label-window.ts';
@@ -17,7 +17,7 @@ import type { AskedFor, Lexicon } from './lexicon.ts';
 import { mannerOf } from './manner.ts';
 import { earOf, matchesIn, spanOf } from './match.ts';
 import { maySand } from './may-sand.ts';
-import { airOf } from './measures.ts';
+import { airOf, takenAs } from './measures.ts';
 import { namesOf } from './names.ts';
 import { isOtherTongue } from './other-tongue.ts';
 import { rowsAsked } from './rows-asked.ts';
@@ -56,6 +56,12 @@ const isOutOfRange = (
   );
 };
 
+/** A name that rests on no words but those of a film that sets: "tacky". */
+const isStageAlone = ({ rests }: HeardName, facts: readonly HeardFact[]): boolean => {
+  const stage = facts.find(({ fact, value }) => fact === 'stage' && value === 'setting')?.rests ?? [];
+  return rests.every((one) => stage.some(({ from, to }) => from < one.to && one.from < to));
+};
+
 /** Coats that are asked about are not laid, and a coat is at no stage that is asked for. */
 const isAskedAbout = ({ fact, rests }: HeardFact, asking: readonly Span[]): boolean =>
   fact === 'coat-number' ||
@@ -90,6 +96,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
       labelTime(ear, words)?.hours,
     ),
   ];
+  const taken = takenAs(lexicon.tables, text, air);
   const signs = signsOf(ear, words, matches, manner);
   const named = words.filter(isTopNoun).map(({ from, to }) => ({ from, to }));
   // "I don't want my kid to get scratched": these words tell of no coat, so no flaw is weighed by them either.
@@ -106,9 +113,15 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const figures =
     filmAsked(lexicon.tables, text) ??
     dewPointAsked(lexicon.tables, text, family ? families : layersOf(ear, words, matches).tops);
-  const tables = seesNothing
+  // "Still tacky, the label says 24 hours, it has been 16": what is named is how dry it is, and the can answers it.
+  const isSoftAlone =
+    !seesNothing && !isOutside && !isOverdue(told) && names.every((one) => one.denied || isStageAlone(one, told));
+  const ofLabel = () => labelWindow(ear, words, told, asksForTime(ear, text));
+  const tables = isSoftAlone
+    ? [ofLabel() ?? []].flat()
+    : seesNothing
     ? [
-        labelWindow(ear, words, told, asksForTime(ear, text)) ?? hoursAsked(ear, waits, text, words, matches),
+        ofLabel() ?? hoursAsked(ear, waits, text, words, matches),
         ...rowsAsked(ear, waits, text, words, matches),
       ].flatMap((one) => one ?? [])
     : [];
@@ -155,6 +168,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     ...(feared.length && { feared }),
     named,
     ...(aside.length && { aside }),
+    ...(taken && { taken }),
     ...(askedFor && { asksFor: askedFor }),
     ...(alsoAsks && { alsoAsks }),
     ...(isStillDrying(words, matches, { facts: told, among, signs, named }, families, dry) && {

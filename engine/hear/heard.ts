@@ -60,6 +60,8 @@ export type Heard = {
   readonly named: readonly Span[];
   /** Words that tell of a person or an animal, where the same words may name a flaw. */
   readonly aside?: readonly Span[] | undefined;
+  /** As what degrees without a unit were taken, in a sentence. */
+  readonly taken?: string | undefined;
   readonly dangers: readonly HeardDanger[];
   readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */

@@ -42,7 +42,9 @@ export const hoursAsked = (
   });
   const layers = layersOf(ear, words, matches);
   const { tops, belows, bases } = layers;
-  const again = asks('next-coat') && !asks('after-last');
+  // "When can the baby use it, last coat on Sunday" asks for no next coat, and no hour but the last counts for a child.
+  const ofChild = ear.says('of-child', text);
+  const again = asks('next-coat') && !asks('after-last') && !(ofChild && asks('use'));
   const isUse = asks('use') && !again;
   const below = (tops.length && again) || isUse ? undefined : waitAsked(ear, waits, layers, asks);
   if (below) return said(`${below} ${tables.can}`, 'waits', true);
@@ -74,12 +76,17 @@ export const hoursAsked = (
       'clock',
       true,
     );
-  if (isUse || asks('cured'))
-    return said(
-      `${named.length ? '' : `${tables.unsaid} `}${each(told, 'takes', ({ use, cure }) => `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`)}, ${air}`,
-      'clock',
-      false,
-    );
+  if (isUse || asks('cured')) {
+    const cured = ofChild
+      ? each(told, 'is', ({ cure }) => `cured after ${saidEnds(cure, true)}`)
+      : each(
+          told,
+          'takes',
+          ({ use, cure }) =>
+            `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`,
+        );
+    return said(`${named.length ? '' : `${tables.unsaid} `}${cured}, ${air}`, 'clock', false);
+  }
   // Of several kinds less is said of each, so that a short reply holds them all.
   const dries = ({ touch, recoat, cure }: (typeof told)[number]): string =>
     told.length > 1

@@ -1,11 +1,14 @@
+import { toFahrenheit } from '../calc/units.ts';
+import { filled } from '../plain/filled.ts';
 import { inDigits } from './digits.ts';
 import { filmOf } from './film.ts';
-import type { HeardFact } from './heard.ts';
+import { type HeardFact, SURE } from './heard.ts';
+import type { Lexicon } from './lexicon.ts';
 import { humidities } from './humidity.ts';
 import type { Ear, Match } from './match.ts';
 import { nearUnits } from './near-units.ts';
 import { type Reading, settledReading } from './reading.ts';
-import { temperatures } from './temperatures.ts';
+import { bareDegrees, temperatures } from './temperatures.ts';
 import type { Word } from './words.ts';
 
 const tenth = (value: number): number => Math.round(value * 10) / 10;
@@ -46,7 +49,10 @@ export const airOf = (
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
   const digits = nearUnits(inDigits(text), lexicon.airUnits);
-  const { air, surface } = temperatures(digits, () => says('hot', text));
+  const { air, surface } = temperatures(digits, {
+    isHot: () => says('hot', text),
+    isMetric: () => says('metric', text),
+  });
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [
     ...settledReading(digits, 'air-celsius', figuresFirst(air, worded('air-celsius')), tenth, 50),
@@ -60,4 +66,19 @@ export const airOf = (
     ),
     ...filmOf(digits),
   ];
+};
+
+/** As what bare degrees were taken that may be °F or °C: "38 degrees" is said back with its unit. */
+export const takenAs = (
+  { degrees: says }: Lexicon['tables'],
+  text: string,
+  facts: readonly HeardFact[],
+): string | undefined => {
+  const air = facts.find(({ fact, sure }) => fact === 'air-celsius' && sure >= SURE);
+  const told = air?.rests.flatMap((span) => bareDegrees(text, span) ?? [])[0];
+  if (!air || told === undefined) return undefined;
+  const celsius = Number(air.value);
+  const [metric, us] = [`${Math.round(celsius)} °C`, `${Math.round(toFahrenheit(celsius))} °F`];
+  const isMetric = Math.abs(Number.parseFloat(told) - celsius) < 1;
+  return filled(says, { told, degrees: isMetric ? `${metric} (${us})` : `${us} (${metric})` });
 };

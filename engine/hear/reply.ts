@@ -284,6 +284,8 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const firm = now !== undefined && (now.sure || fresh);
   // "No, do not sand it yet" is no answer to "do I have to sand between coats".
   const no = options.page && !fresh ? '' : denials(considered, firm, atOnce, heard);
+  // What hangs on a unit that was not told is said, so that a reader can put it right.
+  const taken = heard?.taken ?? '';
   const alone = withoutFlaw(considered, options);
   if (alone) {
     // What is asked for has its own answer.
@@ -294,8 +296,8 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     const room = SHORT - (second ? second.length + 1 : 0);
     const short = fitted(
       alone.stop
-        ? [alone.stop, ...alone.says, ...besides]
-        : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says],
+        ? [alone.stop, ...alone.says, ...besides, taken]
+        : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says, taken],
       last,
       room,
     );
@@ -306,6 +308,7 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
         ...allLater,
         urgent.length ? denied : '',
         alone.says.join(' '),
+        taken,
         last,
         ...(also ? [also.answer, also.last] : []),
       ]
@@ -340,13 +343,13 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   const named = isSaid && [...before, what, `${way} ${link}`].join(' ').length <= SHORT;
   return {
     short: fitted(
-      [...before, ...(named ? [what, doing.short, again, kept, shortCheck, ...later] : [])],
+      [...before, ...(named ? [what, taken, doing.short, again, kept, shortCheck, ...later] : [])],
       link && `${named ? way : 'On the coat itself, after that:'} ${link}`,
       SHORT,
     ),
     long: [
       ...(urgent.length ? [...all, no] : [no, ...all]),
-      what,
+      [what, taken].filter(Boolean).join(' '),
       doing.long,
       [again, kept].filter(Boolean).join(' '),
       check,

@@ -68,8 +68,12 @@ const lowAndHigh = (text: string, match: RegExpMatchArray): readonly [number, nu
   return isWayTo(text, match.index ?? 0) ? [last, last] : [first, last];
 };
 
+/** What the text tells of the place beside its figures, looked up only where a figure asks for it. */
+type Place = { readonly isHot: () => boolean; readonly isMetric: () => boolean };
+const NO_PLACE: Place = { isHot: () => false, isMetric: () => false };
+
 /** Numbers that name a degree, and bare ones beside words of the air or of a surface. */
-const figures = (text: string, isHot: () => boolean): Told[] => {
+const figures = (text: string, { isHot, isMetric }: Place): Told[] => {
   const found: Told[] = [];
   for (const match of text.matchAll(DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
@@ -79,9 +83,9 @@ const figures = (text: string, isHot: () => boolean): Told[] => {
   for (const match of text.matchAll(BARE_DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
-    if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && isHot()) add(found, spanOf(match), low, high, PLAINLY);
+    if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && (isHot() || isMetric())) add(found, spanOf(match), low, high, PLAINLY);
     else if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
-    else if (low >= 8) add(found, spanOf(match), low, high, HALF);
+    else if (low >= 8) add(found, spanOf(match), low, high, isMetric() ? PLAINLY : HALF);
   }
   for (const match of text.matchAll(BARE)) {
     const [low, high] = lowAndHigh(text, match);
@@ -117,12 +121,23 @@ const decades = (text: string): Reading[] =>
 /** The temperatures of a text: of the air, and of a surface that was measured. */
 export const temperatures = (
   text: string,
-  isHot: () => boolean = () => false,
+  place: Place = NO_PLACE,
 ): { readonly air: Reading[]; readonly surface: Reading[] } => {
-  const told = figures(text, isHot).filter(({ low, high }) => low >= -20 && high <= 60);
+  const told = figures(text, place).filter(({ low, high }) => low >= -20 && high <= 60);
   const isOfFilm = (one: Told) => isOfSurface(text, one);
   return {
     air: [...told.filter((one) => !isOfFilm(one)), ...decades(text)].filter(({ high }) => high <= 50),
     surface: told.filter(isOfFilm),
   };
+};
+
+const NAMES_UNIT = /[fc]$|(?:fahrenheit|celsius|centigrade)$/i;
+/** Up to here a bare figure may be either: at 50 and more nobody means °C. */
+const EITHER_MOST = 48;
+
+/** Bare degrees that may be either unit, as they stand in the text; nothing where the figure names its own. */
+export const bareDegrees = (text: string, { from, to }: Span): string | undefined => {
+  const said = text.slice(from, to).trim();
+  const number = /^\d+(?:\.\d+)?/.exec(said)?.[0];
+  return number !== undefined && !NAMES_UNIT.test(said) && Number(number) <= EITHER_MOST ? said : undefined;
 };

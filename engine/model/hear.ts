@@ -136,6 +136,7 @@ export const HearLanguage = z.strictObject({
         .describe(
           'A wet film that was measured, and the can: `{wet}`, `{dry}`, the `{target}` dry film of the can and the `{aim}`, the wet one that it takes.',
         ),
+      degrees: filled('told', 'degrees').describe('As what degrees without a unit were taken.'),
       painted: sentence.describe('Of a top coat over paint that no row of the plan keeps apart.'),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
       unsaid: sentence.describe('Before hours of several kinds, where none is told.'),

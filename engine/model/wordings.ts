@@ -22,6 +22,7 @@ const WORDINGS = {
   late: 'Whether it is too late for the next coat.',
   cured: 'The time until it is hard.',
   use: 'Whether it may be used, or things stand on it, by a day or an hour.',
+  'of-child': 'A child uses it: it waits until it is cured, and no earlier hour is told.',
   dry: 'The time until it is dry.',
   'goes-over': 'A wait for what lies below: it dries, or something comes over it.',
   'not-time': 'Times of something else: of a can, a mixture, a stripper, of what is wrong.',
@@ -38,6 +39,7 @@ const WORDINGS = {
   'of-a-day': 'Coats of one day, or those that are left.',
   'from-cans': 'Coats from spray cans.',
   hot: 'It is hot where the work is done, or a coat dries too fast: bare degrees that may be either are °C.',
+  metric: 'Somebody tells in metric units: bare degrees that may be either are °C.',
   done: 'Some of it is done already.',
   ahead: 'What is asked or planned is not done yet: no flaw of it is there.',
 } as const;

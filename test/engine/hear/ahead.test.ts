@@ -76,6 +76,27 @@ describe('bare degrees', () => {
   });
 });
 
+describe('degrees whose unit is not told', () => {
+  it.each([
+    [
+      '37 degrees in the shed, the varnish dries too fast, lap marks on every board',
+      'I took 37 degrees as 37 °C (99 °F).',
+    ],
+    ['40 degrees in the basement, the poly is milky', 'I took 40 degrees as 40 °F (4 °C).'],
+    [
+      'two litres of water based varnish going on thursday, 16 degrees, will it be dry by saturday',
+      'I took 16 degrees as 16 °C (61 °F).',
+    ],
+  ])('are said back with one: %s', (text, says) => {
+    expect(short(text)).toContain(says);
+    expect(short(text).length).toBeLessThanOrEqual(500);
+  });
+  it.each(['37 °C in the shed, lap marks', '85 degrees, lap marks on the poly', 'mitered at 45 degrees, lap marks'])(
+    'and nothing is said where only one can be meant: %s',
+    (text) => expect(short(text)).not.toContain('I took'),
+  );
+});
+
 describe('a child in a later clause', () => {
   it.each([
     'the clear is tacky yet and my toddler licks it',
@@ -84,7 +105,7 @@ describe('a child in a later clause', () => {
     expect(heard(text).dangers.map(({ rule }) => rule)).toContain('cure-before-use'),
   );
   it.each([
-    'the oil based clear is soft yet, what can I lay on it so my toddler does not breathe the fumes',
+    'the oil based clear is soft yet, what can I lay on it so my toddler doesnt breathe the fumes',
     'shellac still tacky, can I seal it in so the kids wont get chemicals',
   ])('and the coat its hands off, both in a short reply: %s', (text) => {
     expect(short(text)).toMatch(/30 days for a child/);

@@ -28,6 +28,11 @@ describe('a link to the clock', () => {
       units: 'metric',
       air: '17',
     }));
+  it('takes degrees without a unit as the ear does', () =>
+    expect(carried('page/clock', 'two litres of shellac, 16 degrees this evening')).toMatchObject({
+      units: 'metric',
+      air: '16',
+    }));
   it('names no can where the words leave open which it is', () => {
     expect(carried('page/clock', 'poly, laid an hour ago')).not.toHaveProperty('product');
     expect(carried('page/clock', 'lacquer, laid an hour ago')).not.toHaveProperty('product');

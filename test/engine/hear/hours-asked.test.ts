@@ -99,3 +99,24 @@ describe('hours that are asked for', () => {
     expect(stage).toBeUndefined();
   });
 });
+
+describe('what a child uses', () => {
+  it.each([
+    ['how soon can my toddler use the desk, last coat of oil based poly went on yesterday', 'oil-based'],
+    ['how long until the kids can sit on the stool, I did the final coat of shellac on monday', 'shellac'],
+    ['how long before my daughter can play at the table, water based poly, last coat saturday', 'water-based'],
+  ])('waits for cure, and no earlier hour is told: %s', (text, family) => {
+    expect(told(text)).toContain(ends(family, 'cure-days'));
+    expect(told(text)).not.toMatch(/next coat|light use/);
+  });
+});
+
+describe('a coat by its number', () => {
+  it.each([
+    'first coat of shellac at 8, it is 11 now, can I do coat 2',
+    'shellac, first coat is 2 hours old, ok for coat two?',
+    'laid shellac at 8 this morning, can I brush the second now that it is 10',
+  ])('is the next coat: %s', (text) => {
+    expect(told(text)).toContain(`Shellac takes the next coat after ${ends('shellac', 'recoat-hours')}`);
+  });
+});
