@@ -84,7 +84,10 @@ const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told) =>
 };
 
 /** What is told for sure, as the form of a page takes it; nothing for a page without one. */
-export const carriedTo = (waits: Waits, page: string, { text, facts }: Heard): Carried => {
+export const carriedTo = (waits: Waits, page: string, { text, facts, asksFor }: Heard): Carried => {
   const form = Object.hasOwn(FORMS, page) ? FORMS[page] : undefined;
-  return form?.(waits, text, (name) => facts.find(({ fact, sure }) => fact === name && sure >= SURE)) ?? {};
+  return {
+    ...form?.(waits, text, (name) => facts.find(({ fact, sure }) => fact === name && sure >= SURE)),
+    ...(asksFor?.page === page && asksFor.carries),
+  };
 };

@@ -1,4 +1,5 @@
 import { FAMILIES } from '../model/family.ts';
+import { amountAsked } from './amounts-asked.ts';
 import { asksFor, isSeen } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
 import { inTyped, plainBlanks } from './blanks.ts';
@@ -122,6 +123,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     : seesNothing
     ? [
         ofLabel() ?? hoursAsked(ear, waits, text, words, matches),
+        amountAsked(ear, waits, text, words, matches),
         ...rowsAsked(ear, waits, text, words, matches),
       ].flatMap((one) => one ?? [])
     : [];

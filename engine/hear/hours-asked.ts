@@ -9,7 +9,7 @@ import { waitAsked } from './waits-asked.ts';
 import type { Word } from './words.ts';
 
 /** The kinds that are told of where none is named. */
-const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
+export const WITHOUT_KIND: readonly Family[] = ['water-based', 'oil-based', 'lacquer'];
 /** So many kinds are told of at most. */
 const MOST_KINDS = 3;
 

@@ -68,6 +68,8 @@ export type AskedFor = {
   readonly beside?: string;
   /** Said only where the words lead to no page. */
   readonly perhaps?: true;
+  /** What its page takes along, by the names of its form. */
+  readonly carries?: Readonly<Record<string, string>>;
   /** It says how to sand. */
   readonly sands?: true;
 };

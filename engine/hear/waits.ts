@@ -21,6 +21,8 @@ export type Waits = {
           readonly dull: Ends | undefined;
           readonly use: Ends;
           readonly cure: Ends;
+          /** What a liter covers in one coat, m². */
+          readonly covers: Ends;
           /** The air in which any of its cans is laid: °C, and humidity, 0 to 1. */
           readonly air: { readonly celsius: Ends; readonly humidity: Ends };
         }
@@ -96,6 +98,7 @@ export const waitsOf = (
           : undefined,
         use: ends((can) => can['light-use-days'], DAY_HOURS),
         cure: ends((can) => can['cure-days'], DAY_HOURS),
+        covers: ends((can) => can['square-meters-per-liter'], 1),
         air: {
           celsius: ends((can) => can.limits.celsius, 1),
           humidity: ends((can) => can.limits.humidity, 1),

@@ -136,6 +136,13 @@ export const HearLanguage = z.strictObject({
         .describe(
           'A wet film that was measured, and the can: `{wet}`, `{dry}`, the `{target}` dry film of the can and the `{aim}`, the wet one that it takes.',
         ),
+      amount: z
+        .strictObject({
+          ...leads('').shape,
+          covers: z.string().min(8).max(160).describe('What a coat covers: `{kinds}` is each kind with its figures.'),
+          rest: sentence.describe('How an amount comes of it.'),
+        })
+        .describe('How much of a coat is needed.'),
       degrees: filled('told', 'degrees').describe('As what degrees without a unit were taken.'),
       painted: sentence.describe('Of a top coat over paint that no row of the plan keeps apart.'),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),

@@ -38,6 +38,8 @@ const WORDINGS = {
   'not-rows': 'With these other rules hold, and no coat counts for color.',
   'of-a-day': 'Coats of one day, or those that are left.',
   'from-cans': 'Coats from spray cans.',
+  amount: 'How much of a coat is needed, or how far a can goes.',
+  'not-amount': 'An amount of something else: of flakes, thinner, a mixture.',
   hot: 'It is hot where the work is done, or a coat dries too fast: bare degrees that may be either are °C.',
   metric: 'Somebody tells in metric units: bare degrees that may be either are °C.',
   done: 'Some of it is done already.',

@@ -124,6 +124,8 @@ const LEXICON: Lexicon = {
       lead: 'Of film:',
       page: 'lesson/thin-coats',
     },
+    amount: { covers: '{kinds} a coat.', rest: 'And more.', lead: 'In the plan:', page: 'page/schedule' },
+    degrees: '{told} is {degrees}.',
     painted: 'Over dry paint.',
     air: 'in mild air.',
     can: 'The can wins.',
