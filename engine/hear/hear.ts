@@ -116,17 +116,20 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     dewPointAsked(lexicon.tables, text, family ? families : layersOf(ear, words, matches).tops);
   // "Still tacky, the label says 24 hours, it has been 16": what is named is how dry it is, and the can answers it.
   const isSoftAlone =
-    !seesNothing && !isOutside && !isOverdue(told) && names.every((one) => one.denied || isStageAlone(one, told));
+    !seesNothing &&
+    !isOutside &&
+    !isOverdue(told) &&
+    names.every((one) => one.denied || isStageAlone(one, told));
   const ofLabel = () => labelWindow(ear, words, told, asksForTime(ear, text));
   const tables = isSoftAlone
     ? [ofLabel() ?? []].flat()
     : seesNothing
-    ? [
-        ofLabel() ?? hoursAsked(ear, waits, text, words, matches),
-        amountAsked(ear, waits, text, words, matches),
-        ...rowsAsked(ear, waits, text, words, matches),
-      ].flatMap((one) => one ?? [])
-    : [];
+      ? [
+          ofLabel() ?? hoursAsked(ear, waits, text, words, matches),
+          amountAsked(ear, waits, text, words, matches),
+          ...rowsAsked(ear, waits, text, words, matches),
+        ].flatMap((one) => one ?? [])
+      : [];
   const asking = tables.flatMap((one) => one.asking);
   const dangers = dangersOf(words, matches, manner);
   const toldIn = [...told, ...among, ...dangers].flatMap(({ rests }) => rests);

@@ -83,7 +83,8 @@ const figures = (text: string, { isHot, isMetric }: Place): Told[] => {
   for (const match of text.matchAll(BARE_DEGREES)) {
     const [low, high] = lowAndHigh(text, match);
     if (NO_AIR.test(text.slice(Math.max(0, match.index - 60), match.index))) continue;
-    if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && (isHot() || isMetric())) add(found, spanOf(match), low, high, PLAINLY);
+    if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && (isHot() || isMetric()))
+      add(found, spanOf(match), low, high, PLAINLY);
     else if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
     else if (low >= 8) add(found, spanOf(match), low, high, isMetric() ? PLAINLY : HALF);
   }

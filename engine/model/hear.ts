@@ -139,7 +139,11 @@ export const HearLanguage = z.strictObject({
       amount: z
         .strictObject({
           ...leads('').shape,
-          covers: z.string().min(8).max(160).describe('What a coat covers: `{kinds}` is each kind with its figures.'),
+          covers: z
+            .string()
+            .min(8)
+            .max(160)
+            .describe('What a coat covers: `{kinds}` is each kind with its figures.'),
           rest: sentence.describe('How an amount comes of it.'),
         })
         .describe('How much of a coat is needed.'),

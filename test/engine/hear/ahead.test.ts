@@ -91,9 +91,12 @@ describe('degrees whose unit is not told', () => {
     expect(short(text)).toContain(says);
     expect(short(text).length).toBeLessThanOrEqual(500);
   });
-  it.each(['37 °C in the shed, lap marks', '85 degrees, lap marks on the poly', 'mitered at 45 degrees, lap marks'])(
-    'and nothing is said where only one can be meant: %s',
-    (text) => expect(short(text)).not.toContain('I took'),
+  it.each([
+    '37 °C in the shed, lap marks',
+    '85 degrees, lap marks on the poly',
+    'mitered at 45 degrees, lap marks',
+  ])('and nothing is said where only one can be meant: %s', (text) =>
+    expect(short(text)).not.toContain('I took'),
   );
 });
 
@@ -123,5 +126,30 @@ describe('a question of the job finds its page', () => {
   it('the weight of a thing waits for cure', () =>
     expect(short('When is shellac safe to set a heavy vase on? I do not want to dent it.')).toMatch(
       /light use after .* cured after/,
+    ));
+});
+
+describe('a room with a fresh coat', () => {
+  it.each([
+    'varnished the lamp table on monday, can our kids sleep in the bedroom with it',
+    'the dresser smells of lacquer yet, is it ok for my baby to nap in that room',
+  ])('is not slept in: %s', (text) => {
+    expect(short(text)).toContain('Not while it smells');
+    expect(short(text)).toContain('/rule/cure-before-use/');
+  });
+});
+
+describe('what a coat is cleaned with', () => {
+  it.each([
+    'the bookcase is finished, may we use antibacterial wipes on it',
+    'is bleach ok on the table now that it is done',
+    'can I wipe the high chair down with disinfectant',
+  ])('is no bleach, and that is mixed with nothing: %s', (text) => {
+    expect(heard(text).asksFor?.page).toBe('rule/bleach-and-cleaners');
+    expect(short(text)).toContain('never mixed with another cleaner');
+  });
+  it('and a stain in the wood is another thing', () =>
+    expect(heard('can I use wood bleach on the black stain before I varnish').asksFor?.page).not.toBe(
+      'rule/bleach-and-cleaners',
     ));
 });

@@ -9,7 +9,9 @@ const told = (text: string) => heard(text).asksFor?.answer ?? '';
 const short = (text: string) => understand(understanding, { text }, links).answer.short;
 /** From the product that covers least to the one that covers most, m² a liter. */
 const covers = (family: string): readonly [number, number] => {
-  const all = known.products.filter((one) => one.family === family).map((one) => one['square-meters-per-liter']);
+  const all = known.products
+    .filter((one) => one.family === family)
+    .map((one) => one['square-meters-per-liter']);
   return [Math.min(...all.map(([from]) => from)), Math.max(...all.map(([, to]) => to))];
 };
 

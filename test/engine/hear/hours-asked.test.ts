@@ -104,7 +104,10 @@ describe('what a child uses', () => {
   it.each([
     ['how soon can my toddler use the desk, last coat of oil based poly went on yesterday', 'oil-based'],
     ['how long until the kids can sit on the stool, I did the final coat of shellac on monday', 'shellac'],
-    ['how long before my daughter can play at the table, water based poly, last coat saturday', 'water-based'],
+    [
+      'how long before my daughter can play at the table, water based poly, last coat saturday',
+      'water-based',
+    ],
   ])('waits for cure, and no earlier hour is told: %s', (text, family) => {
     expect(told(text)).toContain(ends(family, 'cure-days'));
     expect(told(text)).not.toMatch(/next coat|light use/);

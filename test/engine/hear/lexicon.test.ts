@@ -13,6 +13,7 @@ const LANGUAGE = {
   feared: ['afraid'],
   was: ['was'],
   'no-sign': ['bubble wrap'],
+  'of-bodies': [],
   'is-over': ['gone'],
   below: ['over'],
   'on-top': ['with'],
