@@ -192,6 +192,7 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, mayDry, c
           </h2>
           {together && <p class="of">The same for {named.length > 2 ? 'all' : 'both'} that you name.</p>}
           {fresh &&
+            (now.do === 'leave' || now.hangs) &&
             calming.map((defect, at) => (
               <p key={defect} class={at ? 'why' : 'calm'}>
                 {(stage === 'setting' && ear.whileSetting[defect]) || ear.whileWet[defect]}
