@@ -136,7 +136,7 @@ class ResultsElement extends HTMLElement {
       this.append(
         element(
           'ol',
-          { className: 'answers' },
+          { className: found[0]?.perhaps ? 'answers perhaps' : 'answers' },
           // Where all that was told has its answer above, no flaw asks for it anew.
           ...found.map((one, at) => asHit(one, at === 0 && !heard?.isStory)),
         ),
