@@ -341,6 +341,28 @@ it('goes back an answer at a time, and loses neither words nor the other answers
   await opened.close();
 });
 
+it('guesses no flaw where none is told: the groups of pictures ask what looks wrong', async () => {
+  const opened = await openPage(PHONE);
+  const { page } = opened;
+  await page.goto('/tell/');
+  const field = page.getByRole('textbox', { name: /What it is/ });
+  await field.fill('hello everyone love this group, my grandma left me a chair');
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  await page.getByRole('heading', { name: 'What looks wrong with it?' }).waitFor();
+  expect(await page.locator('.likely').count()).toBe(0);
+  await page.getByText('Spots, bubbles and craters').tap();
+  await page.getByRole('link', { name: 'Bubbles in the coat' }).waitFor();
+  expect(await page.locator('.stories').isVisible()).toBe(false);
+  // What looks wrong is told: the groups go.
+  await page.getByRole('button', { name: 'Change' }).tap();
+  await field.fill('my grandma left me a chair, and the varnish is full of bubbles');
+  await page.getByRole('button', { name: 'Tell me' }).tap();
+  await page.locator('.likely a').first().waitFor();
+  expect(await page.locator('.begin').isVisible()).toBe(false);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('does not ask on the page of the flaw what was told here', async () => {
   const opened = await openPage(PHONE);
   const { page } = opened;

@@ -110,9 +110,20 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
   /** What is settled can be sent on at once; where she is asked something yet, that comes first. */
   const first = (firm && !found.considered.next) || toSend || calls || Boolean(page);
   const silent = found !== undefined && !which && hearsNothing(found);
+  const { questions } = listening.ear.mind.matrix;
+  /** Something is told of what the film shows: a flaw, a sign in the words, or an answer that was tapped. */
+  const sees =
+    found !== undefined &&
+    (found.named.length > 0 ||
+      found.heard.signs.length > 0 ||
+      found.heard.stillDrying !== undefined ||
+      found.considered.overdue ||
+      questions.some((question) => question in state.told));
+  /** What is wrong was not told: every flaw would be a guess, so the groups of the first page ask what she sees. */
+  const unseen = found !== undefined && !sees && !calls && !page && !silent && !which;
   /** Flaws that are named and have no verdict in common stand before any question that would tell one from the other. */
   const each = found !== undefined && found.named.length > 1 && !firm && !page;
-  const flaws = found && !calls && !page && !silent && (
+  const flaws = found && sees && !calls && !page && !silent && (
     <LikelyFlaws
       considered={found.considered}
       named={found.named}
@@ -224,7 +235,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
                 ofAnother={toSend}
               />
             )}
-            {!calls && !page && !silent && !each && !firm && !found.considered.next && (
+            {sees && !calls && !page && !silent && !each && !firm && !found.considered.next && (
               <LeadOn considered={found.considered} />
             )}
             <Heard
@@ -236,6 +247,7 @@ export const TellPage = ({ listening }: { readonly listening: Listening }) => {
             />
             {!each && flaws}
             {!first && !silent && reply}
+            {unseen && <h2 class="what-looks-wrong">What looks wrong with it?</h2>}
           </>
         )}
       </div>
