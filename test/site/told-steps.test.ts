@@ -156,7 +156,11 @@ it('opens the steps of a walk when she says that its stop is settled', async () 
   await one.page.goto(SANDING);
   await one.page.locator('.stops button').first().waitFor();
   expect(await one.page.locator(SANDED).first().isVisible()).toBe(false);
-  await one.page.getByRole('link', { name: 'That is settled: go on' }).tap();
+  // Not before it is answered.
+  const on = one.page.getByRole('link', { name: 'That is settled: go on' });
+  expect(await on.isVisible()).toBe(false);
+  await one.page.locator('.stops button', { hasText: choices.age.values['before-1993'] }).tap();
+  await on.tap();
   await one.page.locator(SANDED).first().waitFor();
   expectQuiet(one);
   await one.close();
