@@ -102,7 +102,7 @@ const goesOnByItself = (defect: string, stage: Stage): boolean => {
   return openedAfresh() && !location.hash && from !== defect && !reached(stage, 'recoatable');
 };
 
-/** The clock's time in the verdict, and when to look again. */
+/** The clock's time in the verdict, told once: its strip goes (see by-clock.css). */
 const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   const verdict = document.getElementById('verdict');
   const { touch: leave, recoat } = running.moments;
@@ -111,9 +111,7 @@ const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   const moment = entryOf(ends, verdict?.dataset['do']);
   dropParts(document, 'clock-time');
   if (!moment || now >= moment.to) return;
-  const until = sayUntil(moment.from, moment.to, now, style);
-  verdict?.firstElementChild?.append(timeLine(` until ${until}`));
-  partIn(document, 'again')?.append(timeLine(` By the clock: ${until}.`));
+  verdict?.firstElementChild?.append(timeLine(` until ${sayUntil(moment.from, moment.to, now, style)}`));
 };
 
 /** On a page for another stage than the clock's, no time of the clock stands; it is said instead. */

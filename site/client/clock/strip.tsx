@@ -12,6 +12,7 @@ import { standingNow } from '../../shared/stages.ts';
 import { partIn } from '../shared/element.ts';
 import { everyTick } from '../shared/tick.ts';
 import { timeStyle } from '../shared/time-style.ts';
+import { toldOnce } from '../shared/told-once.ts';
 import { piecesApart } from './apart.ts';
 import { showClockOnWalk } from './on-walk.ts';
 import { showStepTimes } from './step-times.ts';
@@ -88,6 +89,7 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     const product = entryOf(store.products, coat.product);
     const doubt = clockDoubt(store.seenAt, now, style);
     const reading = product && !doubt ? clockNow(product, coat, now, store.products) : undefined;
+    toldOnce('of', coat.id);
     const place = placeFor(host);
     if (place === host) {
       host.setAttribute('role', 'region');

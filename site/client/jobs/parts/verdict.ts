@@ -16,12 +16,18 @@ export type CardVerdict = {
   readonly why: string;
   /** The film is thicker than it should be: no other coat is offered. */
   readonly enough?: boolean;
+  /** The coat that this is said of. */
+  readonly coat?: string;
   /** The flaw that is asked after: was it repaired for good? */
   readonly gone?: CardFlaw;
 };
 
 /** Whether no other coat is laid as long as this is said. */
 export const isNotYet = (doing: string): boolean => ['leave', 'wait', 'wipe-back'].includes(doing);
+
+/** What the clock says of a coat alone, on a card that has many: by its number. */
+const ofCoat = (number: number, why: string): string =>
+  why.startsWith('It ') ? `Coat ${number} ${why.slice('It '.length)}` : `Coat ${number}. ${why}`;
 
 /** What is to do with the piece by its last coat alone. */
 const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
@@ -37,7 +43,8 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
       now,
       { ...timeStyle(), units: pageUnits() },
     );
-    return { ...said, enough: pastMost !== undefined, why: `Coat ${last.coat.coatNumber}. ${why}` };
+    const { id: coat, coatNumber } = last.coat;
+    return { ...said, coat, enough: pastMost !== undefined, why: ofCoat(coatNumber, why) };
   }
   return card.coats.length
     ? {

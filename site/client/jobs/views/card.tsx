@@ -6,6 +6,7 @@ import { tellFlaw } from '../../clock/open-flaw.ts';
 import { DefinitionRows } from '../../shared/definition-rows.tsx';
 import { wear } from '../../shared/late-style.ts';
 import { pageUnits } from '../../shared/say-date.ts';
+import { toldOnce } from '../../shared/told-once.ts';
 import { lastCoatNow } from '../parts/clock.ts';
 import { CoatOnCard } from '../parts/coat-form.tsx';
 import { CoatList } from '../parts/coats.tsx';
@@ -91,6 +92,10 @@ const OpenCard = ({ first, data, found }: OpenProps) => {
       withFlaw(there, settledAt === undefined ? { ...one, settledAt: Date.now() } : one, Date.now()),
     );
   const verdict = cardVerdict(card, data, now);
+  useLayoutEffect(() => {
+    toldOnce('head', verdict.coat);
+    return () => toldOnce('head', undefined);
+  }, [verdict.coat]);
   return (
     <>
       <p class="back">
