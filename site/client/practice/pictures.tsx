@@ -131,6 +131,9 @@ export const PicturesPage = ({ dealer }: { readonly dealer: Dealer }) => {
       <div class="preview">
         <canvas
           ref={canvas}
+          // As it will be once it is drawn, so that nothing below it moves.
+          width={POST_SIZES[size].width}
+          height={POST_SIZES[size].height}
           role="img"
           aria-label={`${line} ${
             choice?.pictures
