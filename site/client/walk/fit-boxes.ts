@@ -35,7 +35,7 @@ const fitStep = (step: HTMLElement, rules: readonly AdviceRule[]): void =>
   fitBoxes(
     boxesIn(step, '[data-rule]'),
     rules.filter(({ level, kind }) => level !== 'note' && kind !== 'stop'),
-    (rule) => caresOf(step).firstElementChild?.after(boxOf('care', rule)),
+    (rule) => caresOf(step).prepend(boxOf('care', rule)),
   );
 
 /** A stop that stands at the head of the page is not told again before the steps. */
