@@ -113,7 +113,7 @@ const sayReady = (running: Running, now: number, style: TimeStyle): NowWords => 
   const unsanded = unsandedFor(running);
   if (unsanded) return plain(sayUnsanded(unsanded, moments['sand-if-beyond'], late, cure, now, style));
   const said = saySanded(running, late, cure, now, style);
-  return plain(twoPart ? { ...said, why: `${PERHAPS_TWO_PART} ${said.why}` } : said);
+  return plain(twoPart ? { ...said, why: `${said.why} ${PERHAPS_TWO_PART}` } : said);
 };
 
 const INTO_RIGHT_AIR =

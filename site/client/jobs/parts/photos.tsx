@@ -17,11 +17,13 @@ type PhotoProps = {
   readonly photo: CardPhoto;
   /** Nothing where the picture is not here. */
   readonly kept: KeptPhoto | undefined;
+  /** Its place among several: before and after. */
+  readonly place: string | undefined;
   readonly caption: (text: string) => Promise<unknown>;
   readonly takeAway: () => Promise<unknown>;
 };
 
-const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
+const Photo = ({ photo, kept, place, caption, takeAway }: PhotoProps) => {
   const [address, setAddress] = useState<string>();
   const [lost, setLost] = useState(!kept);
   useLayoutEffect(() => {
@@ -41,7 +43,10 @@ const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
           onError={() => setLost(true)}
         />
       )}
-      <p class="small">{taken}</p>
+      <p class="small">
+        {place && <b>{place}, </b>}
+        {taken}
+      </p>
       <input
         type="text"
         value={photo.caption ?? ''}
@@ -54,6 +59,14 @@ const Photo = ({ photo, kept, caption, takeAway }: PhotoProps) => {
       </Act>
     </li>
   );
+};
+
+/** The first and the latest of several are what is compared. */
+const placeOf = ({ takenAt }: CardPhoto, all: readonly CardPhoto[]): string | undefined => {
+  const times = all.map((one) => one.takenAt);
+  const [first, latest] = [Math.min(...times), Math.max(...times)];
+  if (first === latest) return undefined;
+  return takenAt === first ? 'First' : takenAt === latest ? 'Latest' : undefined;
 };
 
 /** The photos of a card, and the way to add one. They are on this device only. */
@@ -119,6 +132,7 @@ export const PhotoBoard = ({ card, hands }: { readonly card: JobCard; readonly h
               key={photo.id}
               photo={photo}
               kept={kept.find(({ id }) => id === photo.id)}
+              place={placeOf(photo, card.photos)}
               caption={caption(photo)}
               takeAway={takeAway(photo)}
             />
