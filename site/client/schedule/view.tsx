@@ -102,7 +102,7 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
         </button>
       ))}
       {other && (
-        <button type="button" class="quiet" onClick={() => planWith(other)}>
+        <button type="button" class="go" onClick={() => planWith(other)}>
           Plan with {other.name.toLowerCase()}
         </button>
       )}
