@@ -28,7 +28,7 @@ const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
 const productOf = ({ job, data }: PlanAsked) => data.products.find(({ id }) => id === job.product);
 
 const summaryOf = (asked: PlanAsked): string => {
-  const { job, us, linked, cut } = asked;
+  const { job, us } = asked;
   const product = productOf(asked)?.name ?? job.product;
   const both = sayBoth(job.both);
   const told = [
@@ -43,8 +43,19 @@ const summaryOf = (asked: PlanAsked): string => {
   ].join(', ');
   const air = `${sayWholeDegrees(job.day.celsius, us)} by day, ${sayWholeDegrees(job.night.celsius, us)} by night.`;
   const ofNight = sayOfNight(job.day, job.night, asked.data.plan.night['supposed-colder'], us);
-  return `${linked ? `From the link, reckoned anew here${cut ? ', its long name cut' : ''}. ` : ''}${told}; ${air}${ofNight ? ` ${ofNight}` : ''}${linked ? ' Change anything above.' : ''}`;
+  return `${told}; ${air}${ofNight ? ` ${ofNight}` : ''}`;
 };
+
+/** What is planned; how it came here, and where it is changed, is for a screen alone. */
+const OfPlan = (asked: PlanAsked) => (
+  <p class="of">
+    {asked.linked && (
+      <span class="on-screen">From the link, reckoned anew here{asked.cut && ', its long name cut'}. </span>
+    )}
+    {summaryOf(asked)}
+    {asked.linked && <span class="on-screen"> Change anything above.</span>}
+  </p>
+);
 
 /** The rule that no finish with isocyanate is sprayed at home, by its id, and what sprays. */
 const NOT_SPRAYED = 'not-sprayed-at-home';
@@ -67,7 +78,7 @@ const RefusalView = (shown: PlanShown<Refusal>) => {
   return (
     <>
       <h2 class="verdict stop">{passes ? 'No, not now' : 'No'}</h2>
-      <p class="of">{summaryOf(shown)}</p>
+      <OfPlan {...shown} />
       {outcome.why.map(({ says, instead, earliest, rule }) => (
         <>
           <p class="why">{says}</p>
@@ -134,7 +145,7 @@ const PlannedView = (shown: PlannedShown) => {
           sooner.
         </p>
       )}
-      <p class="of">{summaryOf(shown)}</p>
+      <OfPlan {...shown} />
       <div class="answer">
         <div>
           <DateList {...shown} />
