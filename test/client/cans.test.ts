@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { COAT_FIELDS } from '../../site/client/clock/fields.ts';
 import { PLAN_FIELDS } from '../../site/client/schedule/fields.ts';
-import { asDraft, canIn, MOST_CANS, withCan } from '../../site/client/shared/cans/kept.ts';
+import { asDraft, canIn, MOST_CANS, nameOfCan, withCan } from '../../site/client/shared/cans/kept.ts';
 import type { Draft } from '../../site/client/shared/form/form.ts';
 
 const CLOCK: Draft = {
@@ -72,6 +72,18 @@ it('carries the time to handle between clock and plan; one kept before there was
   expect(asDraft(COAT_FIELDS, plan, { units: 'us' })['label-handle']).toBe('1');
   const older = { ...can, says: { 'label-touch': '240' } };
   expect(asDraft(PLAN_FIELDS, older, { units: 'us' })).toMatchObject({ 'can-handle': '' });
+});
+
+it('names the can that a form holds to the last figure, in either units, and none once a figure differs', () => {
+  const can = kept({ units: 'us', product: 'shellac', 'can-cold': '50', 'can-recoat': '2' });
+  const filled = asDraft(PLAN_FIELDS, can, { units: 'metric' });
+  const draft = { units: 'metric', air: '20', ...filled };
+  expect(nameOfCan(PLAN_FIELDS, [can], draft)).toBe('Blue can, satin');
+  expect(nameOfCan(PLAN_FIELDS, [can], { ...draft, 'can-recoat': '3' })).toBeUndefined();
+  expect(nameOfCan(PLAN_FIELDS, [can], { ...draft, product: 'alkyd-varnish' })).toBeUndefined();
+  // A can of which this form asks nothing is no can of it.
+  const empty = { ...can, says: {} };
+  expect(nameOfCan(PLAN_FIELDS, [empty], { units: 'us', product: 'shellac' })).toBeUndefined();
 });
 
 it('takes one of the same name for the same can, the newest on top', () => {

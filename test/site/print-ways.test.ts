@@ -53,7 +53,7 @@ it.each(['/clock/', '/schedule/', '/jobs/'])('cuts no bullet of a table by hand 
   const { page, close } = await openPage(LETTER);
   await page.goto(address);
   await page.emulateMedia({ media: 'print' });
-  // What hangs out of columns is cut off at their edge: a bullet stands an em to the left of its item.
+  // What hangs out of columns is cut off at their edge: a bullet begins up to 1.4 em to the left of its item, as measured on the print.
   const cut = await page.locator('.by-hand ul').evaluateAll((lists) =>
     lists.flatMap((list) => {
       const edge = list.getBoundingClientRect().left + Number.parseFloat(getComputedStyle(list).paddingLeft);
@@ -62,7 +62,8 @@ it.each(['/clock/', '/schedule/', '/jobs/'])('cuts no bullet of a table by hand 
         .filter((item) => columned && item.getBoundingClientRect().height > 0)
         .filter(
           (item) =>
-            item.getBoundingClientRect().left - edge < Number.parseFloat(getComputedStyle(item).fontSize),
+            item.getBoundingClientRect().left - edge <
+            1.4 * Number.parseFloat(getComputedStyle(item).fontSize),
         )
         .map((item) => item.textContent);
     }),
@@ -118,5 +119,33 @@ it.each([
   const found = page.locator(selector);
   expect(await found.count()).toBeGreaterThan(0);
   expect(await found.filter({ visible: true }).count()).toBe(0);
+  await close();
+});
+
+it('prints which coat with what was told, and a plan from a link without what serves a screen', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.goto('/which-coat/');
+  await page.locator('.chosen .verdict').waitFor();
+  const told = page.locator('.chosen > .for-paper');
+  expect(await told.isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  expect(await told.isVisible()).toBe(true);
+  expect((await told.innerText()).toLowerCase()).toContain('dining table');
+  await page.emulateMedia({ media: null });
+  const way = await page.locator('.chosen a.strip').getAttribute('href');
+  await page.goto(way ?? '');
+  await page.locator('.plan .verdict').waitFor();
+  const of = page.locator('.plan > .of');
+  expect(await of.innerText()).toContain('Change anything above.');
+  await page.emulateMedia({ media: 'print' });
+  const words = await of.innerText();
+  expect(words).toContain('by day');
+  expect(words).not.toMatch(/From the link|Change anything above/);
+  // What is read before the first step stands before it.
+  const [mind, step] = await Promise.all([
+    page.locator('.plan > .sheet').boundingBox(),
+    page.locator('.plan .steps').first().boundingBox(),
+  ]);
+  expect(mind?.y ?? Number.NaN).toBeLessThan(step?.y ?? Number.NaN);
   await close();
 });

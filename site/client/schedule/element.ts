@@ -4,6 +4,7 @@ import { HOUR_MS } from '#engine/plain/time.ts';
 import type { Job } from '#engine/schedule.ts';
 import ownCans from '../../styles/own-cans.css?inline';
 import planResult from '../../styles/plan-result.css?inline';
+import { nameOfCan } from '../shared/cans/kept.ts';
 import { wireCans } from '../shared/cans/wire.ts';
 import { late, NetworkFault, unlessOffline } from '../shared/fetch-json.ts';
 import { type Draft, draftTurner, type FieldFault, keepable, unitsIn } from '../shared/form/form.ts';
@@ -293,6 +294,7 @@ export class ScheduleElement extends HTMLElement {
         job,
         data,
         us,
+        can: nameOfCan(PLAN_FIELDS, recall('cans')?.cans ?? [], this.#draft),
         linked,
         cut,
         link,

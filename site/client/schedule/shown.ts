@@ -9,6 +9,8 @@ export type PlanAsked = {
   readonly job: Job;
   readonly data: PlanData;
   readonly us: boolean;
+  /** What she calls the can that she kept, where its figures are those of the plan. */
+  readonly can: string | undefined;
   /** Read from a link, not from the form. */
   readonly linked: boolean;
   /** The link held a longer name than a piece may have. */

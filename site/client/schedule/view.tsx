@@ -28,12 +28,12 @@ const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
 const productOf = ({ job, data }: PlanAsked) => data.products.find(({ id }) => id === job.product);
 
 const summaryOf = (asked: PlanAsked): string => {
-  const { job, us } = asked;
+  const { job, us, can } = asked;
   const product = productOf(asked)?.name ?? job.product;
   const both = sayBoth(job.both);
   const told = [
     `${job.piece}: ${plainId(job.base)}`,
-    product.toLowerCase(),
+    `${product.toLowerCase()}${can ? ` “${can}”` : ''}`,
     job.sheen,
     `by ${plainId(job.applicator)}`,
     ...(both ? [both] : []),

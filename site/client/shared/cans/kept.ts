@@ -47,6 +47,23 @@ export const asDraft = <F extends AnyFields<F>>(fields: F, can: KeptCan, draft: 
   return { product: can.product, ...Object.fromEntries(names.map((name) => [name, says[name] ?? ''])) };
 };
 
+/**
+ * The name of the kept can that a form holds, to the last figure; nothing once one of them was changed, or where the form
+ * holds no figure of it.
+ */
+export const nameOfCan = <F extends AnyFields<F>>(
+  fields: F,
+  cans: readonly KeptCan[],
+  draft: Draft,
+): string | undefined =>
+  cans.find((can) => {
+    const filled = Object.entries(asDraft(fields, can, draft));
+    return (
+      filled.some(([name, text]) => name !== 'product' && text) &&
+      filled.every(([name, text]) => (draft[name] ?? '') === text)
+    );
+  })?.name;
+
 /** The cans with one more on top; one of the same name is taken for the same can. */
 export const withCan = (cans: readonly KeptCan[], can: KeptCan): readonly KeptCan[] =>
   [can, ...cans.filter(({ name }) => name.toLowerCase() !== can.name.toLowerCase())].slice(0, MOST_CANS);
