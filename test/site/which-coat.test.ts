@@ -17,7 +17,16 @@ it('answers a question in the box with one kind, and plans it', async () => {
   const example = page.locator('.chosen .example');
   expect(await example.innerText()).toBe('For example, until you say yours: Latex paint, dark color');
   await page.getByLabel('What lies below it?').selectOption('bare-wood');
-  await page.getByLabel('What shows through?').selectOption('wood');
+  // Bare wood shows wood, as long as nobody said what shows through.
+  const tone = page.getByLabel('What shows through?');
+  expect(await tone.inputValue()).toBe('wood');
+  await verdict.getByText('Oil-based polyurethane').waitFor();
+  await page.getByLabel('What lies below it?').selectOption('latex-paint');
+  expect(await tone.inputValue()).toBe('dark');
+  await tone.selectOption('light');
+  await page.getByLabel('What lies below it?').selectOption('bare-wood');
+  expect(await tone.inputValue()).toBe('light');
+  await tone.selectOption('wood');
   await verdict.getByText('Oil-based polyurethane').waitFor();
   // Nothing is answered for her that a stop hangs on.
   const caution = page.getByText('Only where nothing older lies below.');

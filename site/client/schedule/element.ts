@@ -19,6 +19,7 @@ import {
 } from '../shared/form/in-page.ts';
 import { localText } from '../shared/form/local-time.ts';
 import { readNumber, writeNumber } from '../shared/form/number.ts';
+import { saidTone, toneOver } from '../shared/form/tone-over.ts';
 import { wear } from '../shared/late-style.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
@@ -41,8 +42,6 @@ const PRESETS = v.record(
   v.string(),
   v.tupleWithRest([v.string(), v.string(), v.array(v.string())], v.array(v.number())),
 );
-/** What shows through where nobody said: wood where no paint lies on it, a dark color else, which asks for most care. */
-const toneOver = (base: string): string => (['stain', 'bare-wood'].includes(base) ? 'wood' : 'dark');
 const PARTS = ['top', 'side', 'front', 'leg'];
 /** What a plan does without. */
 const MAY_BE_EMPTY = ['base-age', 'night-humidity', 'start', 'promised', 'hardener'];
@@ -138,7 +137,7 @@ export class ScheduleElement extends HTMLElement {
       ...draft,
     });
     this.#toolHers = false;
-    this.#toneHers = draft['tone'] !== undefined;
+    this.#toneHers = saidTone({ base: 'latex-paint', ...draft });
     nameUnits(this.#form, unitsIn(this.#draft));
   }
 

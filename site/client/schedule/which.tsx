@@ -9,6 +9,7 @@ import { ruleUrl, SAFETY, SCHEDULE } from '../../shared/urls.ts';
 import { statusLine } from '../shared/element.ts';
 import { NetworkFault } from '../shared/fetch-json.ts';
 import { draftIn, fillForm } from '../shared/form/in-page.ts';
+import { saidTone, toneOver } from '../shared/form/tone-over.ts';
 import { TRIALS } from '../shared/form/trials.ts';
 import { readPageData } from '../shared/page-data.ts';
 import { planTables } from '../shared/plan-tables.ts';
@@ -180,6 +181,8 @@ const Chosen = ({ choice: { chosen, noes, others }, told, planLink, ageOpen, exa
 export class WhichElement extends HTMLElement {
   #stop = new AbortController();
   #data: PlanData | undefined;
+  /** She chose what shows through herself: another base does not change it. */
+  #toneHers = false;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -215,7 +218,10 @@ export class WhichElement extends HTMLElement {
   #follow(form: HTMLFormElement, presets: readonly Preset[], place: HTMLElement): void {
     const { piece, ...told } = Object.fromEntries(new URLSearchParams(location.hash.slice(1)));
     const preset = piece === undefined ? told['preset'] : presetOf(presets, piece);
-    this.#put(form, presets, { ...told, ...(preset !== undefined && { preset }) });
+    this.#toneHers = saidTone({ ...draftIn(form), ...told });
+    // A text or a link may tell of the base alone.
+    const tone = this.#toneHers || !told['base'] ? {} : { tone: toneOver(told['base']) };
+    this.#put(form, presets, { ...tone, ...told, ...(preset !== undefined && { preset }) });
     this.#show(form, presets, place);
   }
 
@@ -235,7 +241,9 @@ export class WhichElement extends HTMLElement {
     place: HTMLElement,
   ): void {
     if (!(target instanceof HTMLInputElement || target instanceof HTMLSelectElement)) return;
-    this.#put(form, presets, target.name === 'preset' ? { preset: target.value } : {});
+    if (target.name === 'tone') this.#toneHers = true;
+    const tone = target.name === 'base' && !this.#toneHers ? { tone: toneOver(target.value) } : {};
+    this.#put(form, presets, target.name === 'preset' ? { preset: target.value } : tone);
     history.replaceState(history.state, '', `#${new URLSearchParams(this.#draft(form))}`);
     this.#show(form, presets, place);
   }
