@@ -29,3 +29,4 @@ export { sayInstant, saySpan, sayUntil, type TimeStyle, type UntilWords, untilOf
 export { type ClockStore, emptyStore, MOST_ON_CLOCK, readStore } from './clock/store.ts';
 export { type TouchBounds, touchBounds } from './clock/touch-bounds.ts';
 export { unsandedFor } from './clock/unsanded.ts';
+export { unreadyOf, wettestFirst } from './clock/wettest.ts';

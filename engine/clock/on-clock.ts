@@ -12,7 +12,7 @@ const withProductOf = (store: ClockStore, { coat, products }: ForClock): Product
   return product ? { ...store.products, [coat.product]: product } : store.products;
 };
 
-/** Puts a coat on the clock: over the one that lies below it on its piece, and in front of her. */
+/** Puts a coat on the clock: over the one that lies below it on its piece. Which one was chosen before is over. */
 export const layOnClock = (
   store: ClockStore,
   laid: ForClock & { /** Epoch milliseconds. */ readonly now: number },
@@ -20,7 +20,7 @@ export const layOnClock = (
   ...store,
   coats: withLaid(store.coats, laid.coat),
   products: withProductOf(store, laid),
-  current: laid.coat.id,
+  current: undefined,
   seenAt: laid.now,
 });
 

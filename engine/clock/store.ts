@@ -14,7 +14,7 @@ export type ClockStore = {
   readonly version: 1;
   readonly coats: readonly LaidCoat[];
   readonly products: Readonly<Record<string, ClockProduct>>;
-  /** The piece that she is looking at: its coat answers in the walks. */
+  /** The coat that she chose to answer in the walks; where she chose none, it is the wettest. */
   readonly current: string | undefined;
   /** When the clock of the device was last read. */
   readonly seenAt: number;

@@ -514,3 +514,35 @@ it('says where what could not be read can not be let go, and where that is a fau
   await expect.poll(() => says.innerText()).toBe('');
   await opened.close();
 });
+
+it('goes by the wettest of two coats, says whose time it is, and lets her choose the other', async () => {
+  const opened = await openAt('2026-11-25T01:00:00Z');
+  const { page } = opened;
+  await lay(opened, ['40', '60'], 'Wet chair');
+  await page.locator('.on-clock').waitFor();
+  await page.locator('details.new > summary').click();
+  await page.fill('[name=piece]', 'Side table');
+  await page.selectOption('[name=product]', 'shellac');
+  await page.fill('[name=label-touch]', '');
+  await page.fill('[name=label-touch-to]', '');
+  await page.locator('.go').tap();
+  await expect.poll(() => page.locator('.on-clock').count()).toBe(2);
+  await page.clock.fastForward(35 * MINUTE_MS);
+  await page.goto('/');
+  // All that bear no other coat yet, the wettest first.
+  await expect.poll(() => page.locator('.in-band b').allTextContents()).toEqual(['Wet chair', 'Side table']);
+  await page.goto('/defects/bubbles/');
+  await page.waitForURL(/stage-(wet|setting)/);
+  const whose = page.locator('[data-part=whose]');
+  await whose.getByText('By the clock of Wet chair.').waitFor();
+  await whose.getByRole('button', { name: 'It is Side table' }).tap();
+  await page.waitForURL('**/stage-dry-to-touch/**');
+  await whose.getByText('By the clock of Side table.').waitFor();
+  // The clock knows a time, so nobody is told tomorrow.
+  await page.goto('/defects/bubbles/stage-dry-to-touch/');
+  await expect
+    .poll(() => page.locator('[data-part=again]').innerText())
+    .toMatch(/^Look again from [\w ]*\d+:\d\d [AP]M on, and try a hidden spot/);
+  expectQuiet(opened);
+  await opened.close();
+});

@@ -28,6 +28,7 @@ import { Questions } from './question.tsx';
 import { startCoat } from './start-coat.ts';
 import {
   changeClock,
+  chooseCoat,
   currentCoat,
   dropAside,
   loadClock,
@@ -207,10 +208,7 @@ export class CoatsElement extends HTMLElement {
       this.#open(true);
       this.#form?.fromNow();
     },
-    look: (coat) => {
-      keepCase(without(readCase(), 'stage'));
-      void this.#change((store) => ({ ...store, current: coat.id }));
-    },
+    look: (coat) => void this.#write(() => chooseCoat(coat)),
     off: (coat) => void this.#off(coat),
     remind: (coat, reading) => void this.#remind(coat, reading),
   };
@@ -264,7 +262,7 @@ export class CoatsElement extends HTMLElement {
     const now = Date.now();
     const style = { ...timeStyle(), units: this.#units };
     const doubt = clockDoubt(store.seenAt, now, style);
-    const current = currentCoat(store);
+    const current = currentCoat(store, now);
     const rest = store.coats.length - this.#shown;
     const [troubles, coats] = [partIn(this, 'troubles'), partIn(this, 'coats')];
     const says = partIn(this, 'new-says');

@@ -7,7 +7,7 @@ import { currentCoat, loadClock } from './store.ts';
 /** What the clock knows of the coat in hand; nothing once it is cured or where its time can not be right. */
 export const clockFacts = async (now = Date.now()): Promise<Case> => {
   const { store } = await loadClock();
-  const coat = currentCoat(store);
+  const coat = currentCoat(store, now);
   const product = entryOf(store.products, coat?.product);
   if (!coat || !product || laidBeforeClocks(coat.laidAt) || clockDoubt(store.seenAt, now, timeStyle()))
     return emptyCase();

@@ -1,4 +1,4 @@
-import { type Running, sayNow, sayUntil, type TimeStyle } from '#engine/clock.ts';
+import { type LaidCoat, type Running, sayNow, sayUntil, type TimeStyle, untilOf } from '#engine/clock.ts';
 import {
   reached,
   STAGES,
@@ -9,6 +9,7 @@ import {
   withStanding,
 } from '#engine/index.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import type { Stretch } from '#engine/plain/time.ts';
 import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
@@ -19,6 +20,7 @@ import { wear } from '../shared/late-style.ts';
 import { openedAfresh } from '../shared/opened-afresh.ts';
 import { walkKnowledge } from '../shared/walk-knowledge.ts';
 import { caseNow } from './case-now.ts';
+import { chooseCoat } from './store.ts';
 
 wear(looks);
 
@@ -102,7 +104,19 @@ const goesOnByItself = (defect: string, stage: Stage): boolean => {
   return openedAfresh() && !location.hash && from !== defect && !reached(stage, 'recoatable');
 };
 
-/** The clock's time in the verdict, told once: its strip goes (see by-clock.css). */
+/** A page that knows no time says tomorrow; the clock knows one. What it read before the clock is kept for the next tick. */
+const sayAgain = (moment: Stretch, now: number, style: TimeStyle): void => {
+  const again = partIn(document, 'again');
+  if (!again) return;
+  const words = again.dataset['words'] ?? again.textContent;
+  again.dataset['words'] = words;
+  again.textContent = words.replace(
+    'tomorrow',
+    `from ${untilOf(moment.from, moment.to, now, style).late} on`,
+  );
+};
+
+/** The clock's time in the verdict, told once: its strip goes (see by-clock.css). When to look again is told by it as well. */
 const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   const verdict = document.getElementById('verdict');
   const { touch: leave, recoat } = running.moments;
@@ -112,6 +126,7 @@ const tellVerdict = (running: Running, now: number, style: TimeStyle): void => {
   dropParts(document, 'clock-time');
   if (!moment || now >= moment.to) return;
   verdict?.firstElementChild?.append(timeLine(` until ${sayUntil(moment.from, moment.to, now, style)}`));
+  sayAgain(moment, now, style);
 };
 
 /** On a page for another stage than the clock's, no time of the clock stands; it is said instead. */
@@ -123,8 +138,40 @@ const tellOther = (defect: string, running: Running): void => {
   partIn(document, 'now')?.append(other);
 };
 
+/** The coat that answers, the others on the clock that are not cured, and how each is called. */
+type Whose = {
+  readonly coat: LaidCoat;
+  readonly others: readonly LaidCoat[];
+  readonly nameOf: (coat: LaidCoat) => string;
+};
+
+/** From now on this coat answers, on the page for how dry it is. */
+const goBy = async (coat: LaidCoat, defect: string): Promise<void> => {
+  await chooseCoat(coat);
+  const said = (await caseNow()).stage?.value;
+  const stage = STAGES.find((one) => one === said);
+  location.assign(stage ? await wayOn(defect, stage) : howDryUrl(defect));
+};
+
+/** Of several coats: whose time it is, and a way to go by another. */
+const sayWhose = (defect: string, { coat, others, nameOf }: Whose): void => {
+  const there = partIn(document, 'whose');
+  if (!others.length || there?.dataset['coat'] !== coat.id) dropParts(document, 'whose');
+  if (!others.length || there?.dataset['coat'] === coat.id) return;
+  const whose = element(
+    'p',
+    { className: 'acts' },
+    element('b', {}, `By the clock of ${nameOf(coat)}.`),
+    ...others.map((other) => button(`It is ${nameOf(other)}`, () => void goBy(other, defect), 'quiet')),
+  );
+  whose.dataset['coat'] = coat.id;
+  const place = partIn(document, 'now') ?? partIn(document, 'start');
+  place?.append(asPart('whose', whose));
+};
+
 /** Tells the pages of a walk what the clock knows of the film. */
 export const showClockOnWalk = (
+  whose: Whose,
   running: Running,
   now: number,
   style: TimeStyle,
@@ -132,6 +179,7 @@ export const showClockOnWalk = (
 ): void => {
   const node = readNodePath(location.pathname);
   if (!node) return;
+  sayWhose(node.defect, whose);
   if (!node.segments.length) {
     answerStage(node.defect, running, now, style, signal);
     return;

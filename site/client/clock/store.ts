@@ -1,5 +1,8 @@
-import { type ClockStore, emptyStore, type LaidCoat, readStore } from '#engine/clock.ts';
+import { type ClockStore, emptyStore, type LaidCoat, readStore, wettestFirst } from '#engine/clock.ts';
+import { without } from '#engine/index.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
+import { cardInHand, dropCardInHand } from '../case/card-in-hand.ts';
+import { keepCase, readCase } from '../case/store.ts';
 import { forget, keep, lookUp } from '../shared/storage.ts';
 import { causeOf, refusalOf } from '../shared/storage-refusal.ts';
 import { type Clock, copiedClock, copyClock, knownUncopied } from './copy.ts';
@@ -205,9 +208,22 @@ export const onClockChange = (listener: () => void, signal: AbortSignal): void =
   signal.addEventListener('abort', () => heard.close());
 };
 
-/** The coat of the piece that she is looking at: the one she chose, else the one laid last. */
-export const currentCoat = ({ coats, current }: ClockStore): LaidCoat | undefined =>
-  coats.find(({ id }) => id === current) ?? coats.toSorted((one, two) => two.laidAt - one.laidAt)[0];
+/** The coat that answers: the one of the card in hand, else the one she chose, else the wettest. */
+export const currentCoat = (store: ClockStore, now: number): LaidCoat | undefined => {
+  const card = cardInHand()?.id;
+  return (
+    store.coats.find((coat) => card && coat.card === card) ??
+    store.coats.find(({ id }) => id === store.current) ??
+    wettestFirst(store, now)[0]
+  );
+};
+
+/** From now on this coat answers. What she said of the other film, and the card of the other piece, are over. */
+export const chooseCoat = ({ id, card }: LaidCoat): Promise<OnClock> => {
+  keepCase(without(readCase(), 'stage'));
+  if (cardInHand()?.id !== card) dropCardInHand();
+  return changeClock((store) => ({ ...store, current: id }));
+};
 
 const SEEN_EVERY = MINUTE_MS;
 

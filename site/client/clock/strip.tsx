@@ -6,6 +6,8 @@ import {
   type LaidCoat,
   type Reading,
   sayNow,
+  unreadyOf,
+  wettestFirst,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
 import { standingNow } from '../../shared/stages.ts';
@@ -28,6 +30,12 @@ type Props = {
   /** What tells it from others of its name. */
   readonly apart: string | undefined;
 };
+
+/** So many coats stand in the band; the clock has the rest. */
+const IN_BAND = 4;
+
+const isDrying = (reading: Reading | undefined): boolean =>
+  reading?.kind === 'refused' || (reading?.kind === 'running' && reading.stage !== 'cured');
 
 /** From so many letters on the band of a phone has two lines for the verdict, in smaller type, and the same room. */
 const LONG = 34;
@@ -79,37 +87,47 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
   const tell = async (): Promise<void> => {
     const { store } = await loadClock();
     if (signal.aborted) return;
-    const coat = currentCoat(store);
+    const coat = currentCoat(store, Date.now());
     if (!coat) {
       leave(host);
       return;
     }
     const now = Date.now();
     const style = timeStyle();
-    const product = entryOf(store.products, coat.product);
     const doubt = clockDoubt(store.seenAt, now, style);
-    const reading = product && !doubt ? clockNow(product, coat, now, store.products) : undefined;
     toldOnce('of', coat.id);
     const place = placeFor(host);
     if (place === host) {
       host.setAttribute('role', 'region');
       host.setAttribute('aria-label', 'Coat clock');
     }
+    const read = (one: LaidCoat): Reading | undefined => {
+      const known = entryOf(store.products, one.product);
+      return known && !doubt ? clockNow(known, one, now, store.products) : undefined;
+    };
+    const reading = read(coat);
+    const apart = piecesApart(store.coats, store.products, now, style);
+    const unready = place === host ? [] : unreadyOf(store, now);
     render(
-      <Strip
-        url={url}
-        coat={coat}
-        product={product}
-        reading={reading}
-        now={now}
-        inBand={place !== host}
-        apart={piecesApart(store.coats, store.products, now, style).get(coat.id)}
-      />,
+      (unready.length ? unready.slice(0, IN_BAND) : [coat]).map((one) => (
+        <Strip
+          key={one.id}
+          url={url}
+          coat={one}
+          product={entryOf(store.products, one.product)}
+          reading={read(one)}
+          now={now}
+          inBand={place !== host}
+          apart={apart.get(one.id)}
+        />
+      )),
       place,
     );
     if (reading?.kind === 'running' && reading.stage !== 'cured') {
+      const others = wettestFirst(store, now).filter((one) => one !== coat && isDrying(read(one)));
+      const nameOf = ({ id, piece }: LaidCoat) => [piece, apart.get(id)].filter(Boolean).join(', ');
       showStepTimes(reading, now, style);
-      showClockOnWalk(reading, now, style, signal);
+      showClockOnWalk({ coat, others, nameOf }, reading, now, style, signal);
     }
     if (!doubt) await noteSeen(store, now);
   };

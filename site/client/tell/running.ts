@@ -19,9 +19,9 @@ export type RunningCoat = {
 /** The coat in hand while its clock runs; nothing of one that is cured, or whose time is to be doubted. */
 export const runningCoat = async (): Promise<RunningCoat | undefined> => {
   const { store } = await loadClock();
-  const coat = currentCoat(store);
-  const product = coat && entryOf(store.products, coat.product);
   const now = Date.now();
+  const coat = currentCoat(store, now);
+  const product = coat && entryOf(store.products, coat.product);
   const style = timeStyle();
   if (!product || clockDoubt(store.seenAt, now, style)) return undefined;
   const reading = clockNow(product, coat, now, store.products);

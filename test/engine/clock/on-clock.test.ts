@@ -19,10 +19,10 @@ const coat = (id: string, more: Partial<LaidCoat> = {}): LaidCoat => ({
 const on = { ...emptyStore(), coats: [coat('a'), coat('b'), coat('c')], current: 'b', seenAt: 5 };
 
 describe('a coat that is laid', () => {
-  it('lies on top, is looked at, and brings its own product and no other', () => {
+  it('lies on top, ends the choice of another, and brings its own product and no other', () => {
     const after = layOnClock(on, { coat: coat('d'), products, now: NOW });
     expect(after.coats.map(({ id }) => id)).toEqual(['d', 'a', 'b', 'c']);
-    expect(after).toMatchObject({ current: 'd', seenAt: NOW });
+    expect(after).toMatchObject({ current: undefined, seenAt: NOW });
     expect(Object.keys(after.products)).toEqual([POLY]);
   });
   it('buries the one below, and keeps the products that are there where its own is not known', () => {
