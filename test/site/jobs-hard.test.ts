@@ -55,14 +55,14 @@ it('tells a failed fetch as one, not as cards that are lost', async () => {
 it('hands nothing over without a coat, or with a wet one', async () => {
   const opened = await openPage();
   const { page } = opened;
-  // It is said beside the button.
-  const beside = page.locator('section > .told');
+  // It says why in place of the button.
+  const why = page.locator('[data-part=early]');
+  const button = page.getByRole('button', { name: 'Handed over today' });
   await makeCard(page);
-  await page.getByRole('button', { name: 'Handed over today' }).click();
-  await soon(() => beside.innerText()).toContain('no coat is on the card yet');
+  await soon(() => why.innerText()).toContain('no coat is on the card yet');
   await layCoat(page);
-  await page.getByRole('button', { name: 'Handed over today' }).click();
-  await soon(() => beside.innerText()).toMatch(/hands off until/);
+  await soon(() => why.innerText()).toMatch(/hands off until/);
+  expect(await button.count()).toBe(0);
   expect((await cardsIn(page))[0]?.handedOverAt).toBeUndefined();
   expectQuiet(opened);
   await opened.close();

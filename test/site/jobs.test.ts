@@ -388,7 +388,11 @@ it('does not call for a coat over one that is wet, says why before its form, and
     ];
     expect((other?.y ?? 0) - (one?.y ?? 0) - (one?.height ?? 0)).toBeLessThan(24);
   };
-  await near('Handed over today', /^Not noted as handed over: hands off until/);
+  // What may not be touched is not carried away: it says why, and offers no button for it.
+  expect(await page.getByRole('button', { name: 'Handed over today' }).count()).toBe(0);
+  await soon(() => page.locator('[data-part=early]').innerText()).toMatch(
+    /^Not to be handed over yet: hands off until/,
+  );
   await near('That was the last coat', /^Noted: the last coat/);
   // A line that belongs to the head comes along to where she is.
   await page.getByRole('button', { name: 'Take it off the card' }).last().tap();

@@ -11,19 +11,19 @@ import { cardVerdict } from './verdict.ts';
 export const handOverRefusal = (card: JobCard, data: JobsData, now: number): string | undefined => {
   const dates = datesOfCard(card, data.products, data.plan, calendarAt);
   const care = careOf(card, data.products, data.care, dates);
-  if (care.kind === 'no') return `Not noted as handed over. ${care.why.map(({ say }) => say).join(' ')}`;
+  if (care.kind === 'no') return `Not to be handed over. ${care.why.map(({ say }) => say).join(' ')}`;
   if (!card.coats.length)
-    return 'Not noted as handed over: no coat is on the card yet. Note the coats first, so that the care card tells the right dates.';
+    return 'Not to be handed over yet: no coat is on the card. Note the coats first, so that the care card tells the right dates.';
   const { doing, verdict } = cardVerdict(card, data, now);
   return doing === 'leave' || doing === 'wipe-back'
-    ? `Not noted as handed over: ${lower(verdict)}. A film that may not be touched is not carried away.`
+    ? `Not to be handed over yet: ${lower(verdict)}. A film that may not be touched is not carried away.`
     : undefined;
 };
 
-/** What is asked once more of a piece that is handed over before its day; nothing where it is not. */
+/** Why a piece is better not handed over yet, though it may be; nothing from its day on. */
 export const handOverDoubt = (card: JobCard, data: JobsData, now: number): string | undefined => {
   const dates = datesOfCard(card, data.products, data.plan, calendarAt);
   return dates.kind === 'dates' && now < dates.handOver
-    ? `By its dates it is ready to hand over on ${sayLongDate(dates.handOver)}. Until then wrapping, stacking and loads mark the film. Was it handed over all the same?`
+    ? `By its dates it is ready to hand over on ${sayLongDate(dates.handOver)}. Until then wrapping, stacking and loads mark the film.`
     : undefined;
 };

@@ -54,8 +54,9 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
     const refusal = handOverRefusal(latest, data, Date.now());
     if (refusal) return setSaid(refusal);
     setSaid('');
-    const says = handOverDoubt(latest, data, Date.now());
-    if (says && !(await frame.ask({ says, yes: 'Yes, it is with the buyer', no: 'No, not yet' }))) return;
+    const doubt = handOverDoubt(latest, data, Date.now());
+    const says = `${doubt} Was it handed over all the same?`;
+    if (doubt && !(await frame.ask({ says, yes: 'Yes, it is with the buyer', no: 'No, not yet' }))) return;
     await setHandedOver(false)();
   };
   /** The clock, too, leads on to no other coat. */
@@ -98,6 +99,8 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
   };
   const last = coatsInOrder(card).at(-1)?.laidAt;
   const over = card.handedOverAt !== undefined;
+  const refusal = over ? undefined : handOverRefusal(card, data, Date.now());
+  const early = over ? undefined : (refusal ?? handOverDoubt(card, data, Date.now()));
   const finished = card.finishedAt !== undefined && last !== undefined && card.finishedAt >= last;
   return (
     <div class="card-acts">
@@ -116,10 +119,17 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
               {finished ? 'One more coat after all' : 'That was the last coat'}
             </Act>
           )}
-          <Act act={over ? setHandedOver(true) : handOver}>
-            {over ? 'Not handed over after all' : 'Handed over today'}
-          </Act>
+          {!refusal && (
+            <Act act={over ? setHandedOver(true) : handOver}>
+              {over ? 'Not handed over after all' : early ? 'The buyer has it already' : 'Handed over today'}
+            </Act>
+          )}
         </div>
+        {early && (
+          <p class="small" data-part="early">
+            {early}
+          </p>
+        )}
         <p class="told" role="status">
           {said}
         </p>
