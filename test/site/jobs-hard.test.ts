@@ -59,7 +59,7 @@ it('hands nothing over without a coat, or with a wet one', async () => {
   const why = page.locator('[data-part=early]');
   const button = page.getByRole('button', { name: 'Handed over today' });
   await makeCard(page);
-  await soon(() => why.innerText()).toContain('no coat is on the card yet');
+  await soon(() => why.innerText()).toContain('yet: no coat is on the card');
   await layCoat(page);
   await soon(() => why.innerText()).toMatch(/hands off until/);
   expect(await button.count()).toBe(0);
