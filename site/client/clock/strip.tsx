@@ -31,9 +31,6 @@ type Props = {
   readonly apart: string | undefined;
 };
 
-/** So many coats stand in the band; the clock has the rest. */
-const IN_BAND = 4;
-
 const isDrying = (reading: Reading | undefined): boolean =>
   reading?.kind === 'refused' || (reading?.kind === 'running' && reading.stage !== 'cured');
 
@@ -107,20 +104,18 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     };
     const reading = read(coat);
     const apart = piecesApart(store.coats, store.products, now, style);
-    const unready = place === host ? [] : unreadyOf(store, now);
+    // The band has the room of one coat: the wettest, which hands stay off longest.
+    const shown = (place === host ? undefined : unreadyOf(store, now)[0]) ?? coat;
     render(
-      (unready.length ? unready.slice(0, IN_BAND) : [coat]).map((one) => (
-        <Strip
-          key={one.id}
-          url={url}
-          coat={one}
-          product={entryOf(store.products, one.product)}
-          reading={read(one)}
-          now={now}
-          inBand={place !== host}
-          apart={apart.get(one.id)}
-        />
-      )),
+      <Strip
+        url={url}
+        coat={shown}
+        product={entryOf(store.products, shown.product)}
+        reading={read(shown)}
+        now={now}
+        inBand={place !== host}
+        apart={apart.get(shown.id)}
+      />,
       place,
     );
     if (reading?.kind === 'running' && reading.stage !== 'cured') {
