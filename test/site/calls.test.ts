@@ -15,7 +15,7 @@ it('puts the numbers of where she is before all others, which stand a tap away',
   const rows = page.locator('.calls [data-regions]');
   const seen = rows.filter({ visible: true });
   await expect.poll(() => seen.count()).toBe(1);
-  expect(await seen.locator('a').evaluateAll(addresses)).toEqual(['tel:999', 'tel:111']);
+  await expect.poll(() => seen.locator('a').evaluateAll(addresses)).toEqual(['tel:999', 'tel:111']);
   expect(await seen.innerText()).toMatch(/UK\s+Call 999\s+NHS 111/);
   await page.getByRole('button', { name: 'Somewhere else? All countries' }).tap();
   await expect.poll(() => seen.count()).toBe(await rows.count());

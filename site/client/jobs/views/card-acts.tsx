@@ -125,14 +125,14 @@ export const CardActs = ({ card, data, hands, written }: Props) => {
             </Act>
           )}
         </div>
+        <p class="told" role="status">
+          {said}
+        </p>
         {early && (
           <p class="small" data-part="early">
             {early}
           </p>
         )}
-        <p class="told" role="status">
-          {said}
-        </p>
       </section>
       <section>
         <h2>Another like this</h2>
