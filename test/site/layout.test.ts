@@ -141,7 +141,7 @@ itAtLength('prints a flaw on one sheet, and gives the longest tree a sheet of it
   expect(await sheets('/defects/cloudy-film/')).toBe(2);
   // Front and back: on one sheet its cautions were set in 7.5 pt.
   expect(await sheets('/safety/')).toBe(2);
-  expect(await sheets('/learn/')).toBe(2);
+  expect(await sheets('/learn/')).toBe(1);
   await close();
 });
 
