@@ -24,7 +24,7 @@ export {
   SURE,
 } from './hear/heard.ts';
 export { isCall } from './hear/is-call.ts';
-export { buildLexicon, type HearContent, type Lexicon } from './hear/lexicon.ts';
+export { buildLexicon, type Lexicon } from './hear/lexicon.ts';
 export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from './hear/mind.ts';
 export { answerTo, type Reply, reply } from './hear/reply.ts';
 export { type AtOnceLines, atOnceOf, LIKELY, thisMinute } from './hear/this-minute.ts';
@@ -43,3 +43,4 @@ export {
 } from './hear/understand.ts';
 export { type Waits, waitsOf } from './hear/waits.ts';
 export type { Span } from './hear/words.ts';
+export type { HearContent } from './model/hear.ts';

@@ -1,29 +1,15 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import { CHOICES_OF_THE_PIECE } from '../model/facts.ts';
-import type { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '../model/hear.ts';
+import type { HearContent, HearLanguage } from '../model/hear.ts';
 import type { SearchWords } from '../model/search-words.ts';
 import type { WordKind } from '../model/word-kinds.ts';
 import type { WordingKind } from '../model/wordings.ts';
 import { keysOf } from '../plain/entry-of.ts';
-import { senseOfSign } from './sense.ts';
+import { type Sense, sensesOf } from './senses.ts';
 import { patternOfWordings } from './wordings.ts';
-import { stemOf } from './words.ts';
 
-/** What the ear knows, as an author writes it. */
-export type HearContent = {
-  readonly language: HearLanguage;
-  readonly facts: HearFacts;
-  readonly questions: HearQuestions;
-  readonly flaws: HearFlaws;
-  readonly kinds: HearWordKinds;
-};
-
-/**
- * What the ear knows, made at build time: plain data. A sense is `fact family water-based`, `among family poly…`,
- * `sign still-tacky yes`, `flaw peeling`, `danger oily-rags`, `urgent oily-rags 0` (its first case), `harm emergency 0` (what `harms emergency 0` did, told in another sentence), `calm oily-rags 0` (what takes it back), `no-danger hardener-isocyanate` (what only sounds like it) or `cue not-yet`; its phrases are joined by commas, their words are stems.
- */
+/** What the ear knows, made at build time: plain data. */
 export type Lexicon = {
-  readonly senses: readonly (readonly [sense: string, phrases: string])[];
+  readonly senses: readonly Sense[];
   readonly spellings: Readonly<Record<string, string>>;
   /** Names of coats that are understood with one slip. */
   readonly oneSlip: string;
@@ -74,103 +60,11 @@ export type AskedFor = {
   readonly sands?: true;
 };
 
-const stemmed = (phrase: string): string =>
-  phrase
-    .split(' ')
-    .map((word) =>
-      [...new Set(word.split('|').map((one) => (one.startsWith('=') ? one : stemOf(one))))].join('|'),
-    )
-    .join(' ');
-
-const joined = (phrases: readonly string[]): string => [...new Set(phrases.map(stemmed))].join(',');
-
-const plain = (name: string): string =>
-  name
-    .toLowerCase()
-    .replaceAll(/[^a-z0-9]+/g, ' ')
-    .trim();
-
-/** The lexicon of the content. Kinds of top coat are also heard by the names of the products. */
+/** The lexicon of the content. */
 export const buildLexicon = (known: Knowledge, content: HearContent, words: SearchWords): Lexicon => {
-  const { language, facts, questions, flaws, kinds } = content;
-  const { among = [], ...families } = facts.family as Record<string, string[]> & {
-    among?: { say: string; values: string[] }[];
-  };
-  const products = new Map<string, string[]>();
-  for (const { family, name, also } of known.products)
-    products.set(family, [...(products.get(family) ?? []), plain(name), ...also.map(plain)]);
-  const told: [string, Record<string, readonly string[]>][] = [
-    [
-      'family',
-      Object.fromEntries(
-        Object.entries(families).map(([family, say]) => [family, [...say, ...(products.get(family) ?? [])]]),
-      ),
-    ],
-    ...[...CHOICES_OF_THE_PIECE, 'stage' as const, 'overdue' as const].map(
-      (fact): [string, Record<string, readonly string[]>] => [
-        fact,
-        facts[fact] as Record<string, readonly string[]>,
-      ],
-    ),
-  ];
-  const cues = [
-    'not-denying',
-    'not-yet',
-    'feared',
-    'is-over',
-    'other-time',
-    'other-layer',
-    'owned',
-    'asks-which',
-    'not-which',
-  ] as const;
-  const measured = ['times', 'air-celsius', 'relative-humidity'] as const;
+  const { language, questions, flaws, kinds } = content;
   return {
-    senses: [
-      ...told.flatMap(([fact, values]) =>
-        Object.entries(values).map(([value, say]) => [`fact ${fact} ${value}`, joined(say)] as const),
-      ),
-      ...among.map(({ say, values }) => [`among family ${values.join('|')}`, joined([say])] as const),
-      ['none', joined(facts['no-fact'])],
-      ['no-sign', joined(language['no-sign'])],
-      ['no-sign of-bodies', joined(language['of-bodies'])],
-      ['whole', joined(flaws.whole)],
-      ...flaws.names.flatMap(({ is, say, alone }) => [
-        [`flaw ${is.join('|')}`, joined(say)] as const,
-        [`flaw-alone ${is.join('|')}`, joined(alone)] as const,
-      ]),
-      ...Object.entries(questions).flatMap(([question, { yes, no }]) => [
-        [senseOfSign(question, 'yes'), joined(yes)] as const,
-        [senseOfSign(question, 'no'), joined(no)] as const,
-      ]),
-      ...known.rules.map(
-        ({ id, heard, 'at-once': cases }) =>
-          [
-            `danger ${id}`,
-            joined([...heard, ...cases.flatMap((one) => (one.fires ? one.heard : []))]),
-          ] as const,
-      ),
-      ...known.rules.map((rule) => [`no-danger ${rule.id}`, joined(rule['not-heard'])] as const),
-      ...known.rules.flatMap(({ id, 'at-once': cases }) =>
-        cases.flatMap(({ heard, across, unless }, at) => [
-          [`urgent ${id} ${at}`, joined(heard)] as const,
-          [`harm ${id} ${at}`, joined(across?.heard ?? [])] as const,
-          [`harms ${id} ${at}`, joined(across?.names ?? [])] as const,
-          [`calm ${id} ${at}`, joined(unless)] as const,
-        ]),
-      ),
-      ...cues.map((cue) => [`cue ${cue}`, joined(language[cue])] as const),
-      ...language['asks-for'].flatMap(({ heard, unless }, at) => [
-        [`cue asks-for ${at}`, joined(heard)] as const,
-        [`cue not-for ${at}`, joined(unless)] as const,
-      ]),
-      ...Object.entries(language.alone).map(([stage, say]) => [`alone ${stage}`, joined(say)] as const),
-      ...measured.flatMap((name) =>
-        Object.entries(language[name]).map(
-          ([say, value]) => [`${name} ${[value].flat().join(' ')}`, joined([say])] as const,
-        ),
-      ),
-    ].filter(([, say]) => say) as [string, string][],
+    senses: sensesOf(known, content),
     spellings: words.spellings,
     oneSlip: language['one-slip'].join(','),
     ofWork: Object.keys(questions)

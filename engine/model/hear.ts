@@ -250,3 +250,12 @@ export const HearFlaws = z.strictObject({
     .min(1),
 });
 export type HearFlaws = z.infer<typeof HearFlaws>;
+
+/** What the ear knows, as an author writes it. */
+export type HearContent = {
+  readonly language: HearLanguage;
+  readonly facts: HearFacts;
+  readonly questions: HearQuestions;
+  readonly flaws: HearFlaws;
+  readonly kinds: HearWordKinds;
+};
