@@ -3,11 +3,11 @@ import { amountAsked } from './amounts-asked.ts';
 import { asksFor, isSeen } from './asks-for.ts';
 import { asksWhich } from './asks-which.ts';
 import { inTyped, plainBlanks } from './blanks.ts';
+import { choicesOf } from './choices.ts';
 import { hoursByClock } from './clock-times.ts';
 import { coatNumberOf } from './coats.ts';
 import { dangersOf, urgentOf } from './dangers.ts';
 import type { DryHours } from './dry-hours.ts';
-import { choicesOf } from './facts.ts';
 import { dewPointAsked, filmAsked } from './figures-asked.ts';
 import { type Heard, type HeardFact, type HeardName, type HeardSign, SURE } from './heard.ts';
 import { asksForTime, hoursAsked } from './hours-asked.ts';
@@ -73,7 +73,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const words = wordsIn(text, ear);
   const matches = matchesIn(ear, words);
   const manner = mannerOf(ear, words, matches);
-  const { facts, among } = choicesOf(ear, text, words, matches, manner);
+  const { facts, among } = choicesOf(text, { ear, words, matches, manner });
   const spans = hoursOf(ear, words, matches, manner);
   // "at seven this morning, now it is noon" is nearer than the morning alone.
   const clock = hoursByClock(text);

@@ -2,7 +2,7 @@ import type { Family } from '../model/family.ts';
 import { sayEnds } from '../plain/span.ts';
 import { lower } from '../plain/text.ts';
 import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
-import { claimed } from './facts.ts';
+import { claimed } from './claimed.ts';
 import type { AskedFor } from './lexicon.ts';
 import type { Ear, Match } from './match.ts';
 import { isOfBelow, placeOf } from './place.ts';

@@ -3,12 +3,12 @@
  * Sentences of our own.
  */
 import { describe, expect, it } from 'vitest';
-import { choicesOf } from '#engine/hear/facts.ts';
+import { choicesOf } from '#engine/hear/choices.ts';
 import { ear, mannerIn } from './small-ear.ts';
 
 const told = (text: string, name: string): string => {
   const { words, matches, manner } = mannerIn(text);
-  const found = choicesOf(ear, text, words, matches, manner);
+  const found = choicesOf(text, { ear, words, matches, manner });
   const fact = found.facts.find((one) => one.fact === name && one.sure >= 0.7);
   const among = found.among.find((one) => one.fact === name);
   return String(fact?.value ?? among?.values.join('|') ?? 'none');
