@@ -117,6 +117,144 @@ const strongOf = ({ of, weights, slopes }: Cells): Cells => {
   return { of: of.filter(isStrong), weights: weights.filter(isStrong), slopes: slopes.filter(isStrong) };
 };
 
+/** What is learned so far, and the room that each step reckons in. */
+type State = {
+  table: readonly Cells[];
+  /** Only what was kept learns on; no feature is pulled to a document that is new to it. */
+  isClosed: boolean;
+  readonly bias: Float64Array;
+  readonly biasSlopes: Float64Array;
+  /** Of each document: its score, then its chance, then what is wrong with that chance. */
+  readonly chances: Float64Array;
+  /** The documents that are followed in this step. */
+  readonly steepest: Int32Array;
+  /** The step in which each document was followed last, and the turn in which a feature knew it. */
+  readonly followed: Int32Array;
+  readonly met: Int32Array;
+  step: number;
+  turn: number;
+};
+
+const stateOf = (features: number, classes: number): State => ({
+  table: Array.from({ length: features }, (): Cells => ({ of: [], weights: [], slopes: [] })),
+  isClosed: false,
+  bias: new Float64Array(classes),
+  biasSlopes: new Float64Array(classes).fill(FIRST_SLOPE),
+  chances: new Float64Array(classes),
+  steepest: new Int32Array(classes),
+  followed: new Int32Array(classes),
+  met: new Int32Array(classes),
+  step: 0,
+  turn: 0,
+});
+
+/** Scores of all documents for an example's features, into `chances`. */
+const score = ({ table, bias, chances }: State, row: readonly number[], worth: Float64Array): void => {
+  chances.set(bias);
+  row.forEach((feature, i) => {
+    const value = worth[i]!;
+    const { of, weights } = table[feature]!;
+    for (let k = 0; k < of.length; k++) {
+      const c = of[k]!;
+      chances[c] = chances[c]! + weights[k]! * value;
+    }
+  });
+};
+
+/** Turns scores into shares, and gives what they add up to. */
+const toShares = (chances: Float64Array): number => {
+  let most = Number.NEGATIVE_INFINITY;
+  for (let c = 0; c < chances.length; c++) if (chances[c]! > most) most = chances[c]!;
+  let total = 0;
+  for (let c = 0; c < chances.length; c++) {
+    const below = chances[c]! - most;
+    const value = below < HOPELESS ? 0 : Math.exp(below);
+    chances[c] = value;
+    total += value;
+  }
+  return total;
+};
+
+/** Any right page is an answer: each is pulled up by its share in the chance that all of them have together. */
+const minusRight = (chances: Float64Array, right: readonly number[], total: number): void => {
+  const shares = right.map((document, i) => (i ? OTHERS : 1) * chances[document]!);
+  const all = shares.reduce((sum, share) => sum + share, 0);
+  right.forEach((document, i) => {
+    const share = all > 0 ? shares[i]! / all : 1 / right.length;
+    chances[document] = chances[document]! - share * total;
+  });
+};
+
+/** Moves the bias of each document that is steep enough to be followed; gives how many are. */
+const pullBias = (state: State, part: number, flat: number): number => {
+  const { bias, biasSlopes, chances, steepest, followed } = state;
+  let steep = 0;
+  state.step += 1;
+  for (let c = 0; c < chances.length; c++) {
+    if (Math.abs(chances[c]!) < flat) continue;
+    steepest[steep++] = c;
+    followed[c] = state.step;
+    const slope = chances[c]! * part;
+    biasSlopes[c] = biasSlopes[c]! + slope * slope;
+    bias[c] = bias[c]! - (RATE * slope) / Math.sqrt(biasSlopes[c]!);
+  }
+  return steep;
+};
+
+/** Moves the weights of a feature for what is followed, and begins those that it did not know. */
+const pullFeature = (state: State, { of, weights, slopes }: Cells, counts: number, steep: number): void => {
+  const { chances, followed, met, step, steepest } = state;
+  state.turn += 1;
+  const { turn } = state;
+  let found = 0;
+  for (let k = 0; k < of.length; k++) {
+    const c = of[k]!;
+    if (followed[c] !== step) continue;
+    met[c] = turn;
+    found += 1;
+    const weight = weights[k]!;
+    const pull = chances[c]! * counts + SHRINK * weight;
+    const slopeSum = slopes[k]! + pull * pull;
+    slopes[k] = slopeSum;
+    weights[k] = weight - (RATE * pull) / Math.sqrt(slopeSum);
+  }
+  if (state.isClosed || found === steep) return;
+  for (let i = 0; i < steep; i++) {
+    const c = steepest[i]!;
+    if (met[c] === turn) continue;
+    const pull = chances[c]! * counts;
+    const slopeSum = FIRST_SLOPE + pull * pull;
+    of.push(c);
+    slopes.push(slopeSum);
+    weights.push(-(RATE * pull) / Math.sqrt(slopeSum));
+  }
+};
+
+/** An example as the table has it: its features by row, what each counts, and what is right of it. */
+type Lesson = {
+  readonly row: readonly number[];
+  readonly worth: Float64Array;
+  readonly right: readonly number[];
+  readonly trust: number;
+};
+
+const lessonsOf = (examples: readonly Example[], rowOf: ReadonlyMap<string, number>): readonly Lesson[] =>
+  examples.map(({ features, right, weight }) => {
+    const known = features.filter((feature) => rowOf.has(feature));
+    return { row: known.map((feature) => rowOf.get(feature)!), worth: valuesOf(known), right, trust: weight };
+  });
+
+const learnFrom = (state: State, { row, worth, right, trust }: Lesson): void => {
+  if (!row.length || !right.length) return;
+  score(state, row, worth);
+  const total = toShares(state.chances);
+  minusRight(state.chances, right, total);
+  const part = trust / total;
+  const steep = pullBias(state, part, (FLAT * total) / trust);
+  for (const [i, feature] of row.entries())
+    pullFeature(state, state.table[feature]!, part * worth[i]!, steep);
+};
+
 /**
  * A multinomial logistic model over `classes` documents, learned by stochastic descent with a rate of its own for each
  * weight (Duchi, Hazan and Singer 2011). `prior` is added to what is learned of each document whatever the words.
@@ -127,103 +265,21 @@ export const learn = (
   classes: number,
   prior: readonly number[],
 ): LinearModel => {
-  const vocabularyOf = vocabulary(examples);
-  let table = Array.from({ length: vocabularyOf.size }, (): Cells => ({ of: [], weights: [], slopes: [] }));
-  const bias = new Float64Array(classes);
-  const biasSlopes = new Float64Array(classes).fill(FIRST_SLOPE);
-  const known = examples.map(({ features }) => features.filter((feature) => vocabularyOf.has(feature)));
-  const rows = known.map((features) => features.map((feature) => vocabularyOf.get(feature) as number));
-  const values = known.map(valuesOf);
-  const order = [...examples.keys()];
+  const rowOf = vocabulary(examples);
+  const lessons = lessonsOf(examples, rowOf);
+  const state = stateOf(rowOf.size, classes);
+  const order = [...lessons.keys()];
   const shuffle = shuffled(order.length);
-  const chances = new Float64Array(classes);
-  const steepest = new Int32Array(classes);
-  // Which documents are followed in this step, and which of them a feature knows: each by the number of its turn.
-  const followed = new Int32Array(classes);
-  const met = new Int32Array(classes);
-  let step = 0;
-  let turn = 0;
-  let isClosed = false;
-  const rounds = examples.length < FEW ? ROUNDS_OF_FEW : ROUNDS;
+  const rounds = lessons.length < FEW ? ROUNDS_OF_FEW : ROUNDS;
   for (let round = 0; round < rounds.all + rounds.kept; round++) {
     if (round === rounds.all) {
-      isClosed = true;
-      table = table.map(strongOf);
+      state.isClosed = true;
+      state.table = state.table.map(strongOf);
     }
     shuffle(order);
-    for (const at of order) {
-      const row = rows[at] ?? [];
-      const right = examples[at]?.right ?? [];
-      if (!row.length || !right.length) continue;
-      const worth = values[at]!;
-      chances.set(bias);
-      row.forEach((feature, i) => {
-        const value = worth[i]!;
-        const { of, weights } = table[feature]!;
-        for (let k = 0; k < of.length; k++) {
-          const c = of[k]!;
-          chances[c] = chances[c]! + weights[k]! * value;
-        }
-      });
-      let most = Number.NEGATIVE_INFINITY;
-      for (let c = 0; c < classes; c++) if (chances[c]! > most) most = chances[c]!;
-      let total = 0;
-      for (let c = 0; c < classes; c++) {
-        const below = chances[c]! - most;
-        const value = below < HOPELESS ? 0 : Math.exp(below);
-        chances[c] = value;
-        total += value;
-      }
-      // Any right page is an answer: each is pulled up by its share in the chance that all of them have together.
-      const shares = right.map((document, i) => (i ? OTHERS : 1) * chances[document]!);
-      const all = shares.reduce((sum, share) => sum + share, 0);
-      right.forEach((document, i) => {
-        const share = all > 0 ? shares[i]! / all : 1 / right.length;
-        chances[document] = chances[document]! - share * total;
-      });
-      const trust = examples[at]?.weight ?? 1;
-      const flat = (FLAT * total) / trust;
-      const part = trust / total;
-      let steep = 0;
-      step += 1;
-      for (let c = 0; c < classes; c++) {
-        if (Math.abs(chances[c]!) < flat) continue;
-        steepest[steep++] = c;
-        followed[c] = step;
-        const slope = chances[c]! * part;
-        biasSlopes[c] = biasSlopes[c]! + slope * slope;
-        bias[c] = bias[c]! - (RATE * slope) / Math.sqrt(biasSlopes[c]!);
-      }
-      row.forEach((feature, which) => {
-        const { of, weights, slopes } = table[feature]!;
-        const counts = part * worth[which]!;
-        turn += 1;
-        let found = 0;
-        for (let k = 0; k < of.length; k++) {
-          const c = of[k]!;
-          if (followed[c] !== step) continue;
-          met[c] = turn;
-          found += 1;
-          const weight = weights[k]!;
-          const pull = chances[c]! * counts + SHRINK * weight;
-          const slopeSum = slopes[k]! + pull * pull;
-          slopes[k] = slopeSum;
-          weights[k] = weight - (RATE * pull) / Math.sqrt(slopeSum);
-        }
-        if (isClosed || found === steep) return;
-        for (let i = 0; i < steep; i++) {
-          const c = steepest[i]!;
-          if (met[c] === turn) continue;
-          const pull = chances[c]! * counts;
-          const slopeSum = FIRST_SLOPE + pull * pull;
-          of.push(c);
-          slopes.push(slopeSum);
-          weights.push(-(RATE * pull) / Math.sqrt(slopeSum));
-        }
-      });
-    }
+    for (const at of order) learnFrom(state, lessons[at]!);
   }
-  return packed(vocabularyOf, table, bias, prior);
+  return packed(rowOf, state.table, state.bias, prior);
 };
 
 const packed = (
