@@ -1,42 +1,14 @@
 import { useState } from 'preact/hooks';
-import { type ImportRow, previewShelves } from '#engine/jobs/preview.ts';
-import type { JobCard, JobFile } from '#engine/model/job-card.ts';
-import { entryOf } from '#engine/plain/entry-of.ts';
+import type { ImportRow } from '#engine/jobs/preview.ts';
 import { counted } from '../../shared/counted.ts';
-import { bringDeck, deckIn } from '../../shared/decks.ts';
+import { bringDeck } from '../../shared/decks.ts';
 import { partIn } from '../../shared/element.ts';
 import { FaultList } from '../parts/fault-list.tsx';
-import { photoOf } from '../parts/photo.ts';
-import { mendCard, putCards, readOne, readRemoved, restoreCards } from '../store/index.ts';
-import type { KeptPhoto } from '../store/records.ts';
+import { restoreCards } from '../store/index.ts';
 import { Act } from '../views/controls.tsx';
 import type { JobsFrame } from '../views/frame.ts';
-import { importCards } from './import-cards.ts';
+import { bringOne, bringWanted, type ImportPlan, planImport } from './import-plan.ts';
 import { sayRow } from './import-words.ts';
-
-const CHANGES: readonly ImportRow['kind'][] = ['new', 'theirs-newer', 'both-changed', 'goes'];
-
-/** The cards of the file that stand here too, and which of those here can not be read. */
-const standing = async (ids: readonly string[]) => {
-  const mine: JobCard[] = [];
-  const broken = new Set<string>();
-  for (const id of ids) {
-    const read = await readOne(id);
-    if (read.kind === 'card') mine.push(read.card);
-    else if (read.kind === 'unreadable') broken.add(id);
-  }
-  return { mine, broken };
-};
-
-const photosOf = ({ cards, photos = {} }: JobFile, ids: ReadonlySet<string>): readonly KeptPhoto[] =>
-  cards
-    .filter(({ id }) => ids.has(id))
-    .flatMap((card) =>
-      card.photos.flatMap(({ id }) => {
-        const address = entryOf(photos, id);
-        return (address && photoOf(id, card.id, address)) || [];
-      }),
-    );
 
 type RowProps = {
   readonly row: ImportRow;
@@ -69,6 +41,82 @@ const Row = ({ row, broken, bring }: RowProps) => {
   );
 };
 
+type RowsProps = {
+  readonly plan: ImportPlan;
+  readonly of: readonly ImportRow[];
+  readonly done: () => Promise<void>;
+};
+
+const Rows = ({ plan, of, done }: RowsProps) => {
+  const bring = async (id: string) => {
+    await bringOne(plan, id);
+    await done();
+  };
+  return (
+    <ul class="preview">
+      {of.map((row) => (
+        <Row key={row.id} row={row} broken={plan.broken.has(row.id)} bring={() => bring(row.id)} />
+      ))}
+    </ul>
+  );
+};
+
+const summary = (come: readonly [number, string], go: readonly [number, string]): string =>
+  [come, go].flatMap(([count, says]) => (count ? [says] : [])).join(', ');
+
+const KEEPS_NO_PRACTICE = 'This browser keeps no practice.';
+
+/** Brings in what is wanted, and says what came and what went, with the way back. */
+const bringIn = async (plan: ImportPlan, frame: JobsFrame, done: () => Promise<void>): Promise<void> => {
+  const { deck, coming, wanted } = plan;
+  const gone = await bringWanted(plan);
+  const brought = !deck ? '' : bringDeck(deck) ? ' The practice came with them.' : ` ${KEEPS_NO_PRACTICE}`;
+  await done();
+  const putBack = async () => {
+    await restoreCards(gone, true);
+    await done();
+    frame.say('It is back.');
+  };
+  const says = summary(
+    [coming.size, `${counted(coming.size, 'card')} brought in`],
+    [gone.length, `${counted(gone.length, 'card')} taken away`],
+  );
+  frame.say(
+    <>
+      {`${says}.${brought}`}
+      <Rows plan={plan} of={wanted} done={done} />
+      {gone.length > 0 && <Act act={putBack}>Put back what went</Act>}
+    </>,
+  );
+};
+
+/** What can be done with the file. */
+const Choice = ({ plan, frame, done }: { plan: ImportPlan; frame: JobsFrame; done: () => Promise<void> }) => {
+  const { deck, wanted, coming, going } = plan;
+  if (wanted.length)
+    return (
+      <Act class="go" act={() => bringIn(plan, frame, done)}>
+        {summary(
+          [coming.size, `Bring in ${counted(coming.size, 'card')}`],
+          [going.length, `${coming.size ? 'take' : 'Take'} ${counted(going.length, 'card')} away`],
+        )}
+      </Act>
+    );
+  return (
+    <>
+      <p>So there is no card to bring in.</p>
+      {deck && (
+        <Act
+          class="go"
+          act={() => frame.say(bringDeck(deck) ? 'The practice was brought in.' : KEEPS_NO_PRACTICE)}
+        >
+          Bring in the practice
+        </Act>
+      )}
+    </>
+  );
+};
+
 /** Shows what a file would change here, and changes it only when she says so. */
 export const previewFile = async (file: File, frame: JobsFrame, done: () => Promise<void>): Promise<void> => {
   const { readJobFile } = await import('../store/schema.ts');
@@ -82,90 +130,16 @@ export const previewFile = async (file: File, frame: JobsFrame, done: () => Prom
     );
     return;
   }
-  const { cards, removed = [] } = read.value;
-  const deck = deckIn(read.value.practice);
-  const { mine, broken } = await standing([...new Set([...cards, ...removed].map(({ id }) => id))]);
-  const rows = previewShelves({ cards: mine, removed: await readRemoved() }, { cards, removed });
-  const wanted = rows.filter(({ id, kind }) => CHANGES.includes(kind) && !broken.has(id));
-  const going = wanted.filter(({ kind }) => kind === 'goes');
-  const coming = new Set(wanted.flatMap(({ id, kind }) => (kind === 'goes' ? [] : id)));
-
-  /** From now on it is the later word, against a removal or a damaged record. */
-  const bringOne = async ({ id }: ImportRow): Promise<void> => {
-    const card = cards.find((one) => one.id === id);
-    if (!card) return;
-    const photos = photosOf(read.value, new Set([id]));
-    if (broken.has(id)) await mendCard(card, photos);
-    else await putCards([{ ...card, changedAt: Date.now() }], photos);
-    await done();
-  };
-  const Rows = ({ of }: { readonly of: readonly ImportRow[] }) => (
-    <ul class="preview">
-      {of.map((row) => (
-        <Row key={row.id} row={row} broken={broken.has(row.id)} bring={() => bringOne(row)} />
-      ))}
-    </ul>
-  );
-  const summary = (come: string, go: string): string =>
-    [...(coming.size ? [come] : []), ...(going.length ? [go] : [])].join(', ');
-
-  const learned = deck && ` It also holds practice on ${counted(deck.boards, 'board')}.`;
-  const bringLearned = (): string =>
-    !deck ? '' : bringDeck(deck) ? ' The practice came with them.' : ' This browser keeps no practice.';
-  const confirm = async () => {
-    const gone = await importCards({
-      cards: cards.filter(({ id }) => coming.has(id)),
-      photos: photosOf(read.value, coming),
-      removed,
-      rows: going,
-    });
-    const brought = bringLearned();
-    await done();
-    const putBack = async () => {
-      await restoreCards(gone, true);
-      await done();
-      frame.say('It is back.');
-    };
-    const [come, go] = [counted(coming.size, 'card'), counted(gone.length, 'card')];
-    frame.say(
-      <>
-        {`${summary(`${come} brought in`, `${go} taken away`)}.${brought}`}
-        <Rows of={wanted} />
-        {gone.length > 0 && <Act act={putBack}>Put back what went</Act>}
-      </>,
-    );
-  };
-  const [come, go] = [counted(coming.size, 'card'), counted(going.length, 'card')];
+  const plan = await planImport(read.value);
   frame.say(
     <>
       <b>{`“${file.name}”`}</b>
-      {` holds ${counted(cards.length, 'card')} that can be read.`}
+      {` holds ${counted(read.value.cards.length, 'card')} that can be read.`}
       {read.leftOut > 0 && ` ${read.leftOut} could not be read and would be left out:`}
       <FaultList faults={read.faults} />
-      {learned}
-      <Rows of={rows} />
-      {wanted.length ? (
-        <Act class="go" act={confirm}>
-          {summary(`Bring in ${come}`, `${coming.size ? 'take' : 'Take'} ${go} away`)}
-        </Act>
-      ) : (
-        <>
-          <p>So there is no card to bring in.</p>
-          {deck && (
-            <Act
-              class="go"
-              act={() =>
-                frame.say(
-                  bringDeck(deck) ? 'The practice was brought in.' : 'This browser keeps no practice.',
-                )
-              }
-            >
-              Bring in the practice
-            </Act>
-          )}
-        </>
-      )}{' '}
-      <Act act={() => frame.say()}>Leave all as it is</Act>
+      {plan.deck && ` It also holds practice on ${counted(plan.deck.boards, 'board')}.`}
+      <Rows plan={plan} of={plan.rows} done={done} />
+      <Choice plan={plan} frame={frame} done={done} /> <Act act={() => frame.say()}>Leave all as it is</Act>
     </>,
   );
   partIn(frame.host, 'said')?.scrollIntoView({ block: 'start' });
