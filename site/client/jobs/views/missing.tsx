@@ -3,7 +3,7 @@ import { sayDateTime } from '../../shared/say-date.ts';
 import { saveFound } from '../files/export.ts';
 import { FaultList } from '../parts/fault-list.tsx';
 import { mendCard, type Read, removeCard, setCardAside } from '../store/index.ts';
-import { offerBack } from './card-acts.tsx';
+import { offerBack } from './card-files.tsx';
 import { Act, LIST, useLoaded } from './controls.tsx';
 import { useFrame } from './frame.ts';
 
