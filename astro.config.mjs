@@ -2,7 +2,7 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { FOLDER, ORIGIN } from './site/build/address.ts';
-import { choices } from './site/tools/choices.ts';
+import { contentModules } from './site/tools/content-modules.ts';
 import { csp } from './site/tools/csp.ts';
 import { liveContent } from './site/tools/live-content.ts';
 
@@ -20,8 +20,9 @@ export default defineConfig({
   compressHTML: true,
   build: { format: 'directory', inlineStylesheets: 'always', concurrency: 4 },
   devToolbar: { enabled: false },
-  integrations: [mdx(), choices(), liveContent(), csp()],
+  integrations: [mdx(), liveContent(), csp()],
   vite: {
+    plugins: [contentModules()],
     build: { rolldownOptions: { checks: { moduleLevelDirective: false } } },
     // Each page names its scripts: a name of the framework's making is as long as three lines of text.
     environments: {

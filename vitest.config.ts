@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import { contentModules } from './site/tools/content-modules.ts';
 
 /** Minutes long or in need of a quiet machine, so they stand apart: two whole builds, spoiled copies of the content, … */
 const SLOW = [
@@ -97,6 +98,7 @@ export default defineConfig({
     sequence: { sequencer: LongestFirst },
     projects: [
       {
+        plugins: [contentModules()],
         test: {
           name: 'unit',
           // Pure functions share nothing, so a file need not read the content again.

@@ -2,13 +2,12 @@
 export { askAboutLabel, type LabelAsk, type LabelHere, labelHere } from './clock/can.ts';
 export { type CoatFault, type CoatField, checkCoat } from './clock/check.ts';
 export { type ClockProduct, clockProduct, type LaidCoat, type Products, wetFilmOf } from './clock/coat.ts';
-export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks } from './clock/doubt.ts';
+export { type ClockDoubt, clockDoubt, jumpedBack, laidBeforeClocks, sayDoubt } from './clock/doubt.ts';
 export { type Due, dueOf } from './clock/due.ts';
 export { caseFromClock, type FilmNow, factsOf } from './clock/facts.ts';
 export { dateFormat } from './clock/format.ts';
-export { PERHAPS_TWO_PART, TWO_PART_WORDS } from './clock/hardener.ts';
 export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
-export { LATE_WORDS, type Late, lateAt } from './clock/late.ts';
+export { type Late, lateAt } from './clock/late.ts';
 export { mayHoldLead } from './clock/lead.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
 export type { NowWords } from './clock/now-words.ts';
@@ -30,3 +29,4 @@ export { type ClockStore, emptyStore, MOST_ON_CLOCK, readStore } from './clock/s
 export { type TouchBounds, touchBounds } from './clock/touch-bounds.ts';
 export { unsandedFor } from './clock/unsanded.ts';
 export { unreadyOf, wettestFirst } from './clock/wettest.ts';
+export type { ClockWords } from './model/clock-words.ts';

@@ -23,6 +23,7 @@ export type { Face } from './schedule/layings.ts';
 export type { CoatTimes, Outcome, Planned, Refusal } from './schedule/outcome.ts';
 export { areaOf, largestFace } from './schedule/piece.ts';
 export { schedule } from './schedule/plan.ts';
+export { sayStep } from './schedule/say-step.ts';
 export type { PlanStep } from './schedule/steps.ts';
 export { type WetEdge, wetEdgeOf } from './schedule/wet-edge.ts';
 export { firstFit } from './schedule/windows.ts';

@@ -13,11 +13,11 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/hear.ts':
     'LIKELY LONGEST SURE answerFor answerTo atOnceOf buildLexicon byTime carriedTo consider dangerName dryHoursOf firstOfRule flawName flawWords hear hearSigns hearsNothing isCall mindOf reply thisMinute understand waitsOf weigh',
   'engine/clock.ts':
-    'LATE_WORDS MOST_ON_CLOCK PERHAPS_TWO_PART TWO_PART_WORDS adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt layOnClock lifeLine mayHoldLead onOnePiece readStore remindersOf replaceOnClock rightAgain sayInstant sayMoment sayNow sayReasons saySpan sayUntil takeOffClock touchBounds unreadyOf unsandedFor untilOf wetFilmOf wettestFirst withLaid',
+    'MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt layOnClock lifeLine mayHoldLead onOnePiece readStore remindersOf replaceOnClock rightAgain sayDoubt sayInstant sayMoment sayNow sayReasons saySpan sayUntil takeOffClock touchBounds unreadyOf unsandedFor untilOf wetFilmOf wettestFirst withLaid',
   'engine/jobs.ts':
     'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':
-    'areaOf buildOf cansFor datesOf firstFit fitnessOf largestFace litersOf nightOf schedule wetEdgeOf',
+    'areaOf buildOf cansFor datesOf firstFit fitnessOf largestFace litersOf nightOf sayStep schedule wetEdgeOf',
   'engine/fitness.ts':
     'chooseCoat judgeLaying layingOfCase layingOfCoat noesOfAll overCoat pieceOf pieceOfCase underCan',
   'engine/practice.ts':

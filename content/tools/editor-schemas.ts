@@ -4,6 +4,7 @@ import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Calls } from '#engine/model/calls.ts';
 import { Care } from '#engine/model/care.ts';
 import { Choices } from '#engine/model/choices.ts';
+import { ClockTable } from '#engine/model/clock-words.ts';
 import { FirstCoat } from '#engine/model/first-coat.ts';
 import { Hands } from '#engine/model/hands.ts';
 import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
@@ -28,6 +29,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'calls.yaml': Calls,
   'care.yaml': Care,
   'choices.yaml': Choices,
+  'clock.yaml': ClockTable,
   'first-coat.yaml': FirstCoat,
   'hands.yaml': Hands,
   'hard-words.yaml': HardWords,

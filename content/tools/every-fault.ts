@@ -5,6 +5,7 @@ import { type Survey, survey } from '#engine/see/survey.ts';
 import { callsTable } from './calls.ts';
 import { careTable } from './care.ts';
 import { choicesTable } from './choices.ts';
+import { clockTable } from './clock-words.ts';
 import type { ContentRoot } from './files.ts';
 import { firstCoatTable } from './first-coat.ts';
 import { handsTable } from './hands.ts';
@@ -31,6 +32,7 @@ const TABLES = [
   callsTable,
   careTable,
   choicesTable,
+  clockTable,
   handsTable,
   firstCoatTable,
   sightsTable,

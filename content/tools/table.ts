@@ -63,6 +63,20 @@ export const thereOf = (known: Knowledge): There => ({
   retired: known.retired,
 });
 
+/** A YAML file of tables against its schema alone. */
+export const shapedTable = <T>(root: ContentRoot, file: string, schema: Schema<T>): Table<T> => {
+  // The reader of front matter knows the lines; the fence that it needs stands one line above the first.
+  const { data, lineOf, broken } = readTableText(root, file);
+  const lineAt: LineOf = (path, atKey) => Math.max(1, lineOf(path, atKey) - 1);
+  if (broken) return { ok: false, issues: [{ file, line: Math.max(1, broken.line - 1), ...broken.fault }] };
+  const parsed = shapedOnce(schema, data ?? {});
+  if (parsed.success) return { ok: true, value: parsed.data, lineOf: lineAt };
+  const issues = schemaFaults(parsed.error, data ?? {}, schema).map(
+    ({ path, atKey, fault }): Issue => ({ file, line: lineAt(path, atKey), ...fault }),
+  );
+  return { ok: false, issues };
+};
+
 /**
  * A YAML file of tables against its schema and the knowledge: every id in it must be there, and every row that is
  * published or remembered must name its source. All faults come back at once.
@@ -74,33 +88,22 @@ export const readTable = <T>(
   schema: Schema<T>,
   mentions: (value: T) => readonly Mention[] = () => [],
 ): Table<T> => {
-  // The reader of front matter knows the lines; the fence that it needs stands one line above the first.
-  const { data, lineOf, broken } = readTableText(root, file);
-  const lineAt: LineOf = (path, atKey) => Math.max(1, lineOf(path, atKey) - 1);
+  const table = shapedTable(root, file, schema);
+  if (!table.ok) return table;
+  const { value, lineOf } = table;
   const issues: Issue[] = [];
-  const tell = (line: number, fault: Fault) => issues.push({ file, line, ...fault });
-  if (broken) {
-    tell(Math.max(1, broken.line - 1), broken.fault);
-    return { ok: false, issues };
-  }
-  const parsed = shapedOnce(schema, data ?? {});
-  if (!parsed.success) {
-    for (const { path, atKey, fault } of schemaFaults(parsed.error, data ?? {}, schema))
-      tell(lineAt(path, atKey), fault);
-    return { ok: false, issues };
-  }
-  const links = [...mentions(parsed.data)];
-  for (const [row, path] of rowsIn(parsed.data)) {
+  const tell = (path: readonly PropertyKey[], fault: Fault | undefined) => {
+    if (fault) issues.push({ file, line: lineOf(path), ...fault });
+  };
+  const links = [...mentions(value)];
+  for (const [row, path] of rowsIn(value)) {
     if (row.source) links.push({ kind: 'source', id: row.source, path: [...path, 'source'] });
-    const fault = faultOfGround(row.say ?? row.why ?? path.map(String).join('.'), row);
-    if (fault) tell(lineAt(path), fault);
+    tell(path, faultOfGround(row.say ?? row.why ?? path.map(String).join('.'), row));
   }
-  for (const { kind, id, path } of links) {
-    const fault = known.has(kind, id) ? undefined : faultOfReference(thereOf(known), kind, id);
-    if (fault) tell(lineAt(path), fault);
-  }
+  for (const { kind, id, path } of links)
+    tell(path, known.has(kind, id) ? undefined : faultOfReference(thereOf(known), kind, id));
   issues.sort((one, two) => one.line - two.line);
-  return issues.length ? { ok: false, issues } : { ok: true, value: parsed.data, lineOf: lineAt };
+  return issues.length ? { ok: false, issues } : table;
 };
 
 /** The table, for those who can not go on without it; throws every fault as a line. */

@@ -10,6 +10,8 @@ import {
 } from '../calc/drying/milestone.ts';
 import { sayDegrees } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
+import type { ClockWords } from '../model/clock-words.ts';
+import { filled } from '../plain/filled.ts';
 import { sayShort } from '../plain/say-span.ts';
 import type { Span } from '../plain/span.ts';
 import { MINUTE_MS } from '../plain/time.ts';
@@ -29,7 +31,11 @@ export type LabelAsk = {
 };
 
 /** The times of a label to ask about: less than half of the soonest or more than twice the latest of their kind. */
-export const askAboutLabel = (product: ClockProduct, label: Label | undefined): readonly LabelAsk[] => {
+export const askAboutLabel = (
+  { can }: Pick<ClockWords, 'can'>,
+  product: ClockProduct,
+  label: Label | undefined,
+): readonly LabelAsk[] => {
   const { figures } = dryingOf(product);
   return MILESTONES.flatMap((milestone) => {
     const told = label?.minutes[milestone];
@@ -42,7 +48,12 @@ export const askAboutLabel = (product: ClockProduct, label: Label | undefined): 
         milestone,
         told,
         usual,
-        says: `${product.name}: the ${MILESTONE_WORDS[milestone]} is ${sayShort(usual)} on most cans, and you typed ${sayShort(told)}. Is it this can, and this unit?`,
+        says: filled(can.far, {
+          product: product.name,
+          moment: MILESTONE_WORDS[milestone],
+          usual: sayShort(usual),
+          typed: sayShort(told),
+        }),
       },
     ];
   });
@@ -62,15 +73,14 @@ const changed = (told: Span, here: Span): boolean =>
 
 /** Each time of the can with what becomes of it here; unchanged where the can's own air and film are at hand. */
 export const labelHere = (
+  { can }: Pick<ClockWords, 'can'>,
   coat: LaidCoat,
   { moments }: Running,
   units: Units = 'metric',
 ): readonly LabelHere[] => {
   const climate = coat.label?.climate ?? REFERENCE_CLIMATE;
-  const can = `${sayDegrees(climate.celsius, units)}, ${Math.round(climate.relativeHumidity * 100)} %`;
-  const where = coat.label?.climate
-    ? `at the can’s ${can}`
-    : `at ${can}, since the can’s own air is not told`;
+  const air = `${sayDegrees(climate.celsius, units)}, ${Math.round(climate.relativeHumidity * 100)} %`;
+  const where = filled(can[coat.label?.climate ? 'in-its-air' : 'in-usual-air'], { air });
   return PRINTED.flatMap((milestone) => {
     const told = coat.label?.minutes[milestone];
     const moment = moments[milestone];
@@ -79,10 +89,11 @@ export const labelHere = (
       from: (moment.from - coat.laidAt) / MINUTE_MS,
       to: (moment.to - coat.laidAt) / MINUTE_MS,
     };
-    const air = sameClimate(climate, climateOf(coat)) ? 'with this film' : 'in this air';
+    const by = can[sameClimate(climate, climateOf(coat)) ? 'by-film' : 'by-air'];
+    const parts = { can: sayShort(told), where, here: sayShort(here), by };
     const says = changed(told, here)
-      ? `Your can’s ${sayShort(told)} (${where}) ${told.to > told.from ? 'become' : 'becomes'} ${sayShort(here)} ${air}.`
-      : `By your can: ${sayShort(told)}.`;
+      ? filled(can[told.to > told.from ? 'become' : 'becomes'], parts)
+      : filled(can.same, { can: parts.can });
     return [{ milestone, told, here, says }];
   });
 };

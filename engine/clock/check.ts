@@ -4,7 +4,9 @@ import { outsideLabel } from '../calc/drying/label.ts';
 import { MILESTONE_WORDS, PRINTED, type Printed } from '../calc/drying/milestone.ts';
 import { outside, type Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
+import type { ClockWords } from '../model/clock-words.ts';
 import { FACTS, isInFact } from '../model/facts.ts';
+import { filled } from '../plain/filled.ts';
 import { DAY_MS } from '../plain/time.ts';
 import { type ClockProduct, type LaidCoat, relativeThicknessOf } from './coat.ts';
 import { AHEAD_MILLISECONDS, clockNow } from './reading.ts';
@@ -42,17 +44,24 @@ const fieldOf = ({ quantity }: Problem, coat: LaidCoat): CoatField => {
   return field === 'surfaceCelsius' && coat.surfaceCelsius === undefined ? 'celsius' : field;
 };
 
-const whenLaid = (laidAt: number, now: number, style: TimeStyle): string | undefined => {
-  if (!Number.isFinite(laidAt)) return 'Give the day and the time when the coat was laid.';
+const whenLaid = (
+  { form }: ClockWords,
+  laidAt: number,
+  now: number,
+  style: TimeStyle,
+): string | undefined => {
+  if (!Number.isFinite(laidAt)) return form['no-time'];
   if (laidAt > now + AHEAD_MILLISECONDS)
-    return `The coat would be laid ${sayInstant(laidAt, now, style)}, and it is only ${sayInstant(now, now, style)}. Check the day and the time, or the clock of this device.`;
-  if (laidAt < now - OLDEST_DAYS * DAY_MS)
-    return `The coat would be more than ${OLDEST_DAYS} days old. Check the day; a coat that old is cured.`;
-  return undefined;
+    return filled(form.ahead, {
+      laid: sayInstant(laidAt, now, style),
+      now: sayInstant(now, now, style),
+    });
+  return laidAt < now - OLDEST_DAYS * DAY_MS ? filled(form.old, { days: String(OLDEST_DAYS) }) : undefined;
 };
 
 /** Every field that can not be right, each in a sentence that says what to do. */
 export const checkCoat = (
+  words: ClockWords,
   product: ClockProduct,
   coat: LaidCoat,
   now: number,
@@ -60,7 +69,7 @@ export const checkCoat = (
 ): readonly CoatFault[] => {
   const faults: CoatFault[] = [];
   const stop = (field: CoatField, says: string) => faults.push({ field, says, stops: true });
-  const when = whenLaid(coat.laidAt, now, style);
+  const when = whenLaid(words, coat.laidAt, now, style);
   if (when) stop('laidAt', when);
   const air = outsideClimate({ celsius: coat.celsius, relativeHumidity: 0.5 });
   if (air) stop('celsius', sayProblem({ ...air.problem, quantity: 'air temperature' }, style.units));
@@ -73,13 +82,10 @@ export const checkCoat = (
   const night = coat.night && outside(['coldest night', coat.night.celsius, ...AIR_CELSIUS.laid, '°C']);
   if (night) stop('night', sayProblem(night.problem, style.units));
   if (!Number.isInteger(coat.coatNumber) || !isInFact('coat-number', coat.coatNumber))
-    stop('coatNumber', `Give the coat a number from 1 to ${FACTS['coat-number'].max}.`);
+    stop('coatNumber', filled(words.form.number, { most: String(FACTS['coat-number'].max) }));
   const thickness = relativeThicknessOf(product, coat);
   if (coat.amount && outside(['film against the usual', thickness, 0.1, 10, '']))
-    stop(
-      'amount',
-      'That amount on that area is not a coat: less than a tenth or more than ten times the usual film. Check both numbers and their units.',
-    );
+    stop('amount', words.form.amount);
   const label = coat.label && outsideLabel(coat.label);
   if (label) stop(fieldOf(label.problem, coat), sayProblem(label.problem, style.units));
   if (faults.length) return faults;

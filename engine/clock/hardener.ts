@@ -35,18 +35,3 @@ export const hardenerOf = (
   if (two) return two === 'surely' ? 'isocyanate' : undefined;
   return coats.some(({ hardener }) => hardener === 'acid') ? 'acid' : coats[0]?.hardener;
 };
-
-/**
- * What stands in the place of every word on sanding while isocyanate is in the film, the same on the clock, on a card, in
- * a reminder and in a plan. The rule, and how it is known, is content/rules/not-sanded-before-full-cure.mdx.
- */
-export const TWO_PART_WORDS = {
-  soft: 'It is dry to the touch, but soft inside. No dust of it before its can says fully cured: the dust can hold isocyanate.',
-  ready:
-    'No dust of it before its can says fully cured: the dust can hold isocyanate. Lay the next coat unsanded, within the time that the can gives for this; later, wait for full cure.',
-  late: 'No dust of it before its can says fully cured: the dust can hold isocyanate. A coat unsanded only while the can still gives time for one; else wait for full cure.',
-  film: 'No dust of it, not even lightly, before its can says fully cured: the dust can hold isocyanate. Until then coat it unsanded, within the time that the can gives for this, or leave it.',
-} as const;
-
-/** Said beside every word on sanding where nobody has told whether isocyanate is in the film. */
-export const PERHAPS_TWO_PART = 'Two parts mixed in? No dust of it before full cure.';

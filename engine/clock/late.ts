@@ -7,13 +7,6 @@ import { HOUR_MS } from '../plain/time.ts';
  */
 export type Late = 'always' | 'perhaps' | 'surely';
 
-/** The same on the clock, on a card and in a plan. */
-export const LATE_WORDS: Readonly<Record<Late, string>> = {
-  always: 'Before it is surely ready it may have dried too long for a coat to hold by itself: cans differ.',
-  perhaps: 'It may have dried too long for the next coat to hold by itself.',
-  surely: 'It has dried too long for the next coat to hold by itself.',
-};
-
 /** To look, rub, wipe and lay takes about so long: a shorter time for an unsanded coat is none. Common practice, no source. */
 const LEAST_WINDOW = HOUR_MS;
 

@@ -5,6 +5,7 @@ import { type History, steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
+import type { ClockWords } from '../model/clock-words.ts';
 import { UNSANDED, WIPED_OFF } from '../model/family.ts';
 import type { Stage } from '../model/stage.ts';
 import { entryOf } from '../plain/entry-of.ts';
@@ -192,10 +193,13 @@ const restsBelow = (product: ClockProduct, { label }: LaidCoat): number =>
   label?.limits?.celsius?.from ?? product.limits.celsius[0];
 
 /** What is to be said of a coat once it stands where its time can be told: too cold is the usual case. */
-export const rightAgain = ({ problem, night }: Extract<Reading, { kind: 'refused' }>): string =>
+export const rightAgain = (
+  { 'no-time': words }: Pick<ClockWords, 'no-time'>,
+  { problem, night }: Extract<Reading, { kind: 'refused' }>,
+): string =>
   night !== undefined || (typeof problem.value === 'number' && problem.value < problem.min)
-    ? 'It is in the warm now'
-    : 'It is in the right air now';
+    ? words['now-warm']
+    : words['now-right'];
 
 /** Whether the next coat needs a dulled film however early it comes. */
 export const isLateAtOnce = ({ recoat, 'sand-if-beyond': deadline }: Running['moments']): boolean =>

@@ -1,7 +1,7 @@
+import type { ClockWords } from '../model/clock-words.ts';
+import { filled, inARow } from '../plain/filled.ts';
 import type { LaidCoat } from './coat.ts';
-import { PERHAPS_TWO_PART } from './hardener.ts';
 import { isLateAtOnce, type Running } from './reading.ts';
-import { THIN_WORDS } from './thin.ts';
 import { unsandedFor } from './unsanded.ts';
 
 export type Reminder = {
@@ -12,61 +12,65 @@ export type Reminder = {
   readonly detail: string;
 };
 
+/** The title and the detail of a reminder. */
+type Words = readonly [title: string, detail: string];
+
+/** When a coat bears the next one, and how that is tried. */
+const coatAgain = (words: ClockWords, { sanded, thin, moments }: Running, more: More): Words => {
+  const { rings } = words;
+  const when = isLateAtOnce(moments) ? 'late' : 'ready';
+  if (more.unsanded) return [rings.coat, more.unsanded[when]];
+  if (!sanded) return [rings.buff, rings['buff-how']];
+  return [
+    thin ? rings.coat : rings.sand,
+    inARow(rings['sand-how'], thin ? words.thin[when] : undefined, more.perhaps),
+  ];
+};
+
+/** From when on a film has to be dulled. */
+const tooHard = ({ rings }: ClockWords, thin: boolean, { unsanded, perhaps }: More): Words => [
+  filled(rings.late, { what: unsanded?.due ?? rings[thin ? 'late-dull' : 'late-sand'] }),
+  inARow(rings['late-why'], unsanded ? unsanded.late : perhaps),
+];
+
+/** What is said in the place of words on sanding, or beside them. */
+type More = {
+  readonly unsanded: ReturnType<typeof unsandedFor>;
+  readonly perhaps: string | undefined;
+};
+
 /** What is worth ringing for, soonest first; what has passed is left out. */
-export const remindersOf = (running: Running, coat: LaidCoat, now: number): readonly Reminder[] => {
+export const remindersOf = (
+  words: ClockWords,
+  running: Running,
+  coat: LaidCoat,
+  now: number,
+): readonly Reminder[] => {
   const { moments, sanded, thin, buff, pastMost, twoPart } = running;
-  const { touch, recoat, cure } = moments;
-  const unsanded = unsandedFor(running);
-  const perhaps = twoPart && sanded && !unsanded ? ` ${PERHAPS_TWO_PART}` : '';
-  const reminder = (key: string, at: number, title: string, detail: string): Reminder => ({
+  const { rings, wax } = words;
+  const unsanded = unsandedFor(words, running);
+  const perhaps = twoPart && sanded && !unsanded ? words['two-part'].perhaps : undefined;
+  const more = { unsanded, perhaps };
+  const reminder = (key: string, at: number, [title, detail]: Words): Reminder => ({
     key,
     at,
     title: `${coat.piece}: ${title}`,
     detail,
   });
   const deadline = moments['sand-if-beyond'];
-  const coatAgain = reminder(
-    'recoat',
-    recoat.to,
-    thin || unsanded
-      ? 'ready for the next coat'
-      : sanded
-        ? 'ready to sand and recoat'
-        : 'ready to buff and recoat',
-    unsanded
-      ? unsanded[isLateAtOnce(moments) ? 'late' : 'ready']
-      : sanded
-        ? `A light stroke with fine paper must make dry powder.${thin ? ` ${THIN_WORDS[isLateAtOnce(moments) ? 'late' : 'ready']}` : ''}${perhaps}`
-        : 'A clean cloth must slide over it and take nothing off.',
-  );
   return [
     // A wax that has set drags: it is looked at from the early end on.
     buff
-      ? reminder(
-          'touch',
-          buff.from,
-          'look whether the wax is dull',
-          'Once it is dull all over and no longer feels cool, buff it with clean dry cotton. Until then look again every few minutes.',
-        )
-      : reminder(
-          'touch',
-          touch.to,
-          'dry to the touch, look again',
-          'Look in low light. Do not sand or coat yet.',
-        ),
-    ...(pastMost === undefined ? [coatAgain] : []),
-    ...(pastMost === undefined && deadline && !isLateAtOnce(moments)
-      ? [
-          reminder(
-            'sand-if-beyond',
-            deadline.from,
-            `from now on ${unsanded ? unsanded.due : `${thin ? 'dull it' : 'sand'} before the next coat`}`,
-            `The film is getting too hard for the next coat to hold on unsanded.${unsanded ? ` ${unsanded.late}` : perhaps}`,
-          ),
-        ]
+      ? reminder('touch', buff.from, [wax.ring, wax['ring-how']])
+      : reminder('touch', moments.touch.to, [rings.touch, rings['touch-how']]),
+    ...(pastMost === undefined
+      ? [reminder('recoat', moments.recoat.to, coatAgain(words, running, more))]
       : []),
-    reminder('light-use', moments['light-use'].to, 'light use', 'With care: no water, no heavy things.'),
-    reminder('cure', cure.to, 'fully cured', 'Ready for use, washing and the buyer.'),
+    ...(pastMost === undefined && deadline && !isLateAtOnce(moments)
+      ? [reminder('sand-if-beyond', deadline.from, tooHard(words, thin, more))]
+      : []),
+    reminder('light-use', moments['light-use'].to, [rings.use, rings['use-how']]),
+    reminder('cure', moments.cure.to, [rings.cure, rings['cure-how']]),
   ]
     .filter(({ at }) => at > now)
     .sort((one, two) => one.at - two.at);

@@ -1,216 +1,196 @@
 import type { Problem } from '../calc/quantity.ts';
 import { sayDegrees, sayProblem } from '../calc/say-problem.ts';
-import { PERHAPS_TWO_PART } from './hardener.ts';
-import { LATE_WORDS, type Late, lateAt } from './late.ts';
+import type { ClockWords } from '../model/clock-words.ts';
+import { filled, inARow } from '../plain/filled.ts';
+import { type Late, lateAt } from './late.ts';
 import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
 import { sayWax } from './say-wax.ts';
-import { sayThick, THICK_ENOUGH } from './thick.ts';
-import { THIN_WORDS } from './thin.ts';
+import { sayThick } from './thick.ts';
 import { type Unsanded, unsandedFor } from './unsanded.ts';
 
+/** The sentences of the clock, and how times are printed now. */
+type Saying = { readonly words: ClockWords; readonly now: number; readonly style: TimeStyle };
+
+/** A coat that is ready for the next one, and what holds of that. */
+type Ready = {
+  readonly deadline: Running['moments']['sand-if-beyond'];
+  readonly late: Late | undefined;
+  readonly cure: string;
+};
+
+const isReady = (verdict: string, ...why: readonly (string | undefined)[]): Said => ({
+  doing: 'repair',
+  verdict,
+  why: inARow(...why),
+});
+
 /** What is left of dry film has the word on sanding: a thin one is coated, not sanded. */
-const sayThin = (
-  deadline: Running['moments']['sand-if-beyond'],
-  late: Late | undefined,
-  cure: string,
-  now: number,
-  style: TimeStyle,
-): Said => {
-  if (late)
-    return {
-      doing: 'repair',
-      verdict: 'Dull it before the next coat',
-      why: `${LATE_WORDS[late]} ${THIN_WORDS.late} ${cure}`,
-    };
-  return {
-    doing: 'repair',
-    verdict: deadline
-      ? `Ready for the next coat until ${sayInstant(deadline.from, now, style)}`
-      : 'Ready for the next coat',
-    why: `${THIN_WORDS.ready} ${deadline ? 'Later than that, dull it first.' : cure}`,
-  };
+const sayThin = ({ deadline, late, cure }: Ready, { words, now, style }: Saying): Said => {
+  const { ready, thin } = words;
+  if (late) return isReady(ready['coat-late'], words.late[late], thin.late, cure);
+  if (!deadline) return isReady(ready.coat, thin.ready, cure);
+  const by = sayInstant(deadline.from, now, style);
+  return isReady(filled(ready['coat-until'], { until: by }), thin.ready, ready['coat-later']);
 };
 
 /** What is never sanded as it is, is coated while that needs no sanding, and else left alone. */
 const sayUnsanded = (
-  words: Unsanded,
-  deadline: Running['moments']['sand-if-beyond'],
-  late: Late | undefined,
-  cure: string,
-  now: number,
-  style: TimeStyle,
-): Said =>
-  late
-    ? {
-        doing: 'wait',
-        verdict: words.stop,
-        why: `${LATE_WORDS[late]} ${words.late} ${cure}`,
-      }
-    : {
-        doing: 'repair',
-        verdict: deadline
-          ? `Ready for the next coat until ${sayInstant(deadline.from, now, style)}, unsanded`
-          : 'Ready for the next coat, unsanded',
-        why: `${words.ready} ${cure}`,
-      };
+  unsanded: Unsanded,
+  { deadline, late, cure }: Ready,
+  { words, now, style }: Saying,
+): Said => {
+  if (late)
+    return { doing: 'wait', verdict: unsanded.stop, why: inARow(words.late[late], unsanded.late, cure) };
+  const verdict = deadline
+    ? filled(words.ready['unsanded-until'], { until: sayInstant(deadline.from, now, style) })
+    : words.ready.unsanded;
+  return isReady(verdict, unsanded.ready, cure);
+};
+
+const sayFullCure = ({ cure }: Running['moments'], { words, now, style }: Saying): string =>
+  filled(words.cure.full, { cure: sayUntil(cure.from, cure.to, now, style) });
 
 /** Of the last coat nothing is left but to wait. */
-const sayCuring = ({ 'light-use': use, cure }: Running['moments'], now: number, style: TimeStyle): Said => ({
-  doing: 'accept',
-  verdict: 'Leave it to cure',
-  why:
-    now < use.to
-      ? `It was the last coat. Light use: ${sayUntil(use.from, use.to, now, style)}. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`
-      : `It was the last coat, and bears light use. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
-});
+const sayCuring = ({ 'light-use': use, cure }: Running['moments'], { words, now, style }: Saying): Said => {
+  const cured = sayUntil(cure.from, cure.to, now, style);
+  return {
+    doing: 'accept',
+    verdict: words.cure.leave,
+    why:
+      now < use.to
+        ? filled(words.cure.last, { use: sayUntil(use.from, use.to, now, style), cure: cured })
+        : filled(words.cure['last-used'], { cure: cured }),
+  };
+};
 
 /** Nor of one that made the film thicker than it should be. */
-const sayThickEnough = ({ cure }: Running['moments'], most: number, now: number, style: TimeStyle): Said => ({
-  doing: 'accept',
-  verdict: THICK_ENOUGH,
-  why: `${sayThick(most, style.units)} Leave it to cure. Full cure: ${sayUntil(cure.from, cure.to, now, style)}.`,
-});
-
-const BEFORE_WORK = {
-  sanded: 'It is dry to the touch, but soft inside. Fine paper must make dry powder before you sand or coat.',
-  buffed:
-    'It is dry to the touch, but soft inside. A clean cloth must slide over it before you buff or coat.',
-} as const;
+const sayThickEnough = (moments: Running['moments'], most: number, saying: Saying): Said => {
+  const { words, style } = saying;
+  return {
+    doing: 'accept',
+    verdict: words.thick.enough,
+    why: inARow(sayThick(words, most, style.units), words.cure['leave-thick'], sayFullCure(moments, saying)),
+  };
+};
 
 /** What is done to a film that may be sanded before the next coat, by its thickness and the time. */
-const saySanded = (
-  { moments, thin }: Running,
-  late: Late | undefined,
-  cure: string,
-  now: number,
-  style: TimeStyle,
-): Said => {
+const saySanded = (thin: boolean, ready: Ready, saying: Saying): Said => {
+  if (thin) return sayThin(ready, saying);
+  const { deadline, late, cure } = ready;
+  const { words, now, style } = saying;
+  if (late) return isReady(words.ready['sand-late'], words.late[late], cure);
+  if (!deadline) return isReady(words.ready.sand, cure);
+  const by = sayInstant(deadline.from, now, style);
+  return isReady(filled(words.ready['sand-until'], { until: by }), words.ready['sand-later']);
+};
+
+const sayReady = (running: Running, saying: Saying): NowWords => {
+  const { moments, sanded, thin, twoPart } = running;
+  const { words, now } = saying;
+  const cure = sayFullCure(moments, saying);
+  if (!sanded) return plain(isReady(words.ready.buff, words.ready['buff-how'], cure));
   const deadline = moments['sand-if-beyond'];
-  if (thin) return sayThin(deadline, late, cure, now, style);
-  if (late)
-    return { doing: 'repair', verdict: 'Sand before the next coat', why: `${LATE_WORDS[late]} ${cure}` };
-  if (deadline)
-    return {
-      doing: 'repair',
-      verdict: `Ready to sand and recoat until ${sayInstant(deadline.from, now, style)}`,
-      why: 'Later than that, always sand before the next coat.',
-    };
-  return { doing: 'repair', verdict: 'Ready to sand and recoat', why: cure };
+  const ready = { deadline, late: lateAt(now, deadline, moments.recoat), cure };
+  const unsanded = unsandedFor(words, running);
+  if (unsanded) return plain(sayUnsanded(unsanded, ready, saying));
+  const said = saySanded(thin, ready, saying);
+  return plain(twoPart ? { ...said, why: inARow(said.why, words['two-part'].perhaps) } : said);
 };
 
-const sayReady = (running: Running, now: number, style: TimeStyle): NowWords => {
-  const { moments, sanded, twoPart } = running;
-  const cure = `Full cure: ${sayUntil(moments.cure.from, moments.cure.to, now, style)}.`;
-  if (!sanded)
-    return plain({
-      doing: 'repair',
-      verdict: 'Ready to buff and recoat',
-      why: `Buff it with a clean cloth; this finish is not sanded. ${cure}`,
-    });
-  const late = lateAt(now, moments['sand-if-beyond'], moments.recoat);
-  const unsanded = unsandedFor(running);
-  if (unsanded) return plain(sayUnsanded(unsanded, moments['sand-if-beyond'], late, cure, now, style));
-  const said = saySanded(running, late, cure, now, style);
-  return plain(twoPart ? { ...said, why: `${said.why} ${PERHAPS_TWO_PART}` } : said);
-};
+/** Where the air is to blame that no time can be told, something leads on. */
+const COMES_BACK: readonly Problem['code'][] = [
+  'outside-product-limits',
+  'surface-below-dew-point',
+  'below-film-formation',
+];
 
-const INTO_RIGHT_AIR =
-  'Bring the piece, held where it is bare, slowly into air that is right for it. No heat on the film; if it smells of solvent, no flame, pilot light or spark in there, and a door open. Count its time anew from when it is there. A film that dried outside of it may stay weak or cloudy: try a hidden spot before the next coat.';
-/** What leads on where the air is to blame that no time can be told. */
-const COMES_BACK: Partial<Record<Problem['code'], string>> = {
-  'outside-product-limits': INTO_RIGHT_AIR,
-  'surface-below-dew-point': INTO_RIGHT_AIR,
-  'below-film-formation': INTO_RIGHT_AIR,
+/** Why no time can be told, and what leads on. */
+const sayRefused = (
+  { problem, night }: Extract<Reading, { kind: 'refused' }>,
+  { words, style }: Saying,
+): string => {
+  const { move, flame, anew, warmer, cold } = words['no-time'];
+  const why = sayProblem(problem, style.units);
+  if (night !== undefined) return inARow(sayRests(words, night, style), why, warmer, cold);
+  return COMES_BACK.includes(problem.code) ? inARow(why, move, flame, anew) : why;
 };
 
 /** What is minded of a film that is dry to the touch and soft inside. */
-const softInside = (running: Running): string => {
-  if (!running.sanded) return BEFORE_WORK.buffed;
-  const { soft } = unsandedFor(running) ?? { soft: undefined };
-  return soft ?? `${BEFORE_WORK.sanded}${running.twoPart ? ` ${PERHAPS_TWO_PART}` : ''}`;
+const softInside = (running: Running, { words }: Saying): string => {
+  if (!running.sanded) return words.soft.buffed;
+  return (
+    unsandedFor(words, running)?.soft ??
+    inARow(words.soft.sanded, running.twoPart && words['two-part'].perhaps)
+  );
 };
 
 /** What a night does that is too cold to count on any drying. */
-const sayRests = (celsius: number, { units }: TimeStyle): string =>
-  `Your coldest night is ${sayDegrees(celsius, units)}: it rests until morning.`;
-const KEEP_WARMER =
-  'Before evening bring the piece, held where it is bare, slowly to where the nights stay warmer, with house heating, never a flame, and correct the night: its time is told then. A film that was cold while it set may stay weak or cloudy: try a hidden spot before the next coat.';
+const sayRests = (words: ClockWords, celsius: number, { units }: TimeStyle): string =>
+  filled(words['no-time'].rests, { degrees: sayDegrees(celsius, units) });
 
 /** What the nights do to a wait that is told; nothing where they only slow it. */
-const ofNight = ({ night }: Running, style: TimeStyle): string =>
-  night?.rests ? ` ${sayRests(night.celsius, style)}` : '';
+const ofNight = ({ night }: Running, { words, style }: Saying): string | undefined =>
+  night?.rests ? sayRests(words, night.celsius, style) : undefined;
 
-/** An open flaw comes before the next coat; what hands must not do to a film that sets comes before the flaw. */
-const FLAW_FIRST = {
-  open: {
-    verdict: 'First the flaw that is open',
-    why: 'It is noted on the job card of this piece. No coat over it before its own page says so.',
-  },
-  repaired: {
-    verdict: 'Look: is the flaw gone?',
-    why: 'Its repair is noted on the job card of this piece.',
-  },
-} as const;
-
-/** The verdict of the clock in words: first what hands do, then until when. Of a range the late end stands first. */
-export const sayNow = (reading: Reading, now: number, style: TimeStyle): NowWords => {
-  const said = byTime(reading, now, style);
+/**
+ * The verdict of the clock in words: first what hands do, then until when. Of a range the late end stands first. An open
+ * flaw comes before the next coat; what hands must not do to a film that sets comes before the flaw.
+ */
+export const sayNow = (words: ClockWords, reading: Reading, now: number, style: TimeStyle): NowWords => {
+  const said = byTime(reading, { words, now, style });
   const flaw = reading.kind === 'running' && reading.flaw;
   if (!flaw || ['leave', 'stop', 'wipe-back'].includes(said.doing)) return said;
-  const { verdict, why } = FLAW_FIRST[flaw];
-  return plain({ doing: 'wait', verdict, why: `${why} By the clock: ${said.verdict}.` });
+  const byClock = filled(words.flaw['by-clock'], { verdict: said.verdict });
+  return plain({ doing: 'wait', verdict: words.flaw[flaw], why: inARow(words.flaw[`${flaw}-why`], byClock) });
 };
 
-const byTime = (reading: Reading, now: number, style: TimeStyle): NowWords => {
+const byTime = (reading: Reading, saying: Saying): NowWords => {
+  const { words, now, style } = saying;
   if (reading.kind === 'future')
     return plain({
       doing: 'stop',
-      verdict: 'This coat is laid in the future',
-      why: `It says ${sayInstant(reading.laidAt, now, style)}, and this device says ${sayInstant(now, now, style)}. One of the two is wrong, so no time is told. Correct the coat or the clock of the device.`,
+      verdict: words.future.verdict,
+      why: filled(words.future.why, {
+        laid: sayInstant(reading.laidAt, now, style),
+        now: sayInstant(now, now, style),
+      }),
     });
   if (reading.kind === 'refused')
-    return plain({
-      doing: 'leave',
-      verdict: 'Hands off, and no time can be told',
-      why: (reading.night === undefined
-        ? [sayProblem(reading.problem, style.units), COMES_BACK[reading.problem.code]]
-        : [sayRests(reading.night, style), sayProblem(reading.problem, style.units), KEEP_WARMER]
-      )
-        .filter(Boolean)
-        .join(' '),
-    });
+    return plain({ doing: 'leave', verdict: words['no-time'].verdict, why: sayRefused(reading, saying) });
   const { moments, handsOff, stage, wipeOff, buff, last, pastMost } = reading;
-  if (buff && now < moments.recoat.to) return sayWax(reading, buff, now, style);
-  if (wipeOff)
-    return plain({
-      doing: 'wipe-back',
-      verdict: `Wipe the surplus off by ${sayInstant(wipeOff.to, now, style)}`,
-      why: `From ${sayInstant(wipeOff.from, now, style)} on, or when the can says: wipe until a fresh cloth comes away dry. What the wood has not taken in by then turns sticky. Lay each cloth flat and single outdoors, or in a metal tin under water, lid on: oily cloths catch fire by themselves. Once it is off: hands off until ${untilOf(moments.touch.from, moments.touch.to, now, style).late}.`,
-    });
-  if (handsOff)
-    return until(
-      'leave',
-      'Hands off',
-      handsOff,
-      `Then look again in low light.${ofNight(reading, style)}`,
-      now,
-      style,
-    );
-  if (now < moments.recoat.to)
-    return until(
-      'wait',
-      'Leave it to dry',
-      moments.recoat,
+  if (buff && now < moments.recoat.to) return sayWax(words, reading, buff, now, style);
+  if (wipeOff) return plain(sayWipeOff(moments, wipeOff, saying));
+  if (handsOff) {
+    const off = words['hands-off'];
+    return until('leave', off.verdict, handsOff, inARow(off.next, ofNight(reading, saying)), now, style);
+  }
+  if (now < moments.recoat.to) {
+    const why =
       pastMost === undefined
-        ? `${softInside(reading)}${ofNight(reading, style)}`
-        : `It is dry to the touch, but soft inside. ${THICK_ENOUGH}. ${sayThick(pastMost, style.units)}`,
-      now,
-      style,
-    );
-  if (stage === 'cured') return plain({ doing: 'accept', verdict: 'Cured', why: 'Ready for use.' });
-  if (last) return plain(sayCuring(moments, now, style));
-  if (pastMost !== undefined) return plain(sayThickEnough(moments, pastMost, now, style));
-  return sayReady(reading, now, style);
+        ? inARow(softInside(reading, saying), ofNight(reading, saying))
+        : inARow(words.soft.inside, `${words.thick.enough}.`, sayThick(words, pastMost, style.units));
+    return until('wait', words.soft.verdict, moments.recoat, why, now, style);
+  }
+  if (stage === 'cured')
+    return plain({ doing: 'accept', verdict: words.cure.cured, why: words.cure['cured-why'] });
+  if (last) return plain(sayCuring(moments, saying));
+  if (pastMost !== undefined) return plain(sayThickEnough(moments, pastMost, saying));
+  return sayReady(reading, saying);
+};
+
+/** Of a finish that is wiped off, until its time is over. */
+const sayWipeOff = (
+  { touch }: Running['moments'],
+  { from, to }: NonNullable<Running['wipeOff']>,
+  { words, now, style }: Saying,
+): Said => {
+  const { by, how, cloths, next } = words['wipe-off'];
+  const { late } = untilOf(touch.from, touch.to, now, style);
+  return {
+    doing: 'wipe-back',
+    verdict: filled(by, { by: sayInstant(to, now, style) }),
+    why: inARow(filled(how, { from: sayInstant(from, now, style) }), cloths, filled(next, { late })),
+  };
 };

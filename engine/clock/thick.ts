@@ -1,7 +1,9 @@
 import { sayFilmInBoth } from '../calc/say-film.ts';
 import type { Units } from '../calc/units.ts';
+import type { ClockWords } from '../model/clock-words.ts';
 import { type Family, UNSANDED } from '../model/family.ts';
 import { entryOf } from '../plain/entry-of.ts';
+import { filled } from '../plain/filled.ts';
 import type { ClockProduct, LaidCoat } from './coat.ts';
 import { leastDry } from './thin.ts';
 
@@ -11,10 +13,12 @@ export type Film = { readonly micrometers: number; readonly families: readonly F
 /** Past this a film may turn brittle, µm dry, as the table of sanding in the plan has it; with lacquer in it past less. */
 export const MOST_FILM = { lacquer: 100, any: 125 } as const;
 
-/** What is said of such a film: the same on the clock and on a card. */
-export const THICK_ENOUGH = 'Thick enough: lay no further coat';
-export const sayThick = (most: number, units: Units = 'metric'): string =>
-  `The film is thicker than ${sayFilmInBoth(most, most, units)}: it may turn brittle and crack.`;
+/** Why such a film bears no further coat. */
+export const sayThick = (
+  { thick }: Pick<ClockWords, 'thick'>,
+  most: number,
+  units: Units = 'metric',
+): string => filled(thick.why, { most: sayFilmInBoth(most, most, units) });
 
 /** The film of this coat and of those below it that are known. */
 export const filmUpTo = (coat: LaidCoat, products: Readonly<Record<string, ClockProduct>>): Film => {

@@ -4,12 +4,6 @@ import { type ClockProduct, type LaidCoat, type Products, wetFilmOf } from './co
 /** Below this a clear film is thin, as the table of sanding in the plan has it: coats, and µm dry. */
 export const THIN = { coats: 2, micrometers: 25 } as const;
 
-/** What is said of sanding between coats while the film is thin: the same on the clock, on a card and in a plan. */
-export const THIN_WORDS = {
-  ready: 'The clear film is thin: sand only what stands up, by hand, and no edge.',
-  late: 'The clear film is thin: a few light strokes by hand until it is dull, and no edge.',
-} as const;
-
 /** The least dry film of one coat, µm. */
 export const leastDry = (product: ClockProduct, coat: LaidCoat): number =>
   (wetFilmOf(product, coat) ?? product['reference-wet-film-micrometers']) * product['volume-solids'][0];

@@ -1,10 +1,11 @@
 import type { Case } from '../case/case.ts';
-import { PERHAPS_TWO_PART, TWO_PART_WORDS } from '../clock/hardener.ts';
-import { LEAD_WORDS, mayHoldLead } from '../clock/lead.ts';
+import { mayHoldLead } from '../clock/lead.ts';
 import { filmTold, riskOfFilm, type SandRisk, tooThick } from '../fitness/film-risk.ts';
+import type { ClockWords } from '../model/clock-words.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Sanding } from '../model/plan.ts';
 import { isOneOf } from '../plain/entry-of.ts';
+import { inARow } from '../plain/filled.ts';
 import { filmOf, type Layers } from './layers.ts';
 
 /** How we know a statement. */
@@ -17,6 +18,9 @@ export type FilmAdvice = {
   readonly says: string;
   readonly grounds: readonly Ground[];
 };
+
+/** What is said of a film that is never sanded as it is. */
+export type UnsandedWords = Pick<ClockWords, 'lead' | 'two-part'>;
 
 const liesInTheWood = (sanding: Sanding, family: unknown): boolean => isOneOf(sanding['in-the-wood'], family);
 
@@ -35,6 +39,7 @@ const riskOf = (sanding: Sanding, { layers, total, unknown }: Layers): SandRisk 
  */
 export const filmToSand = (
   sanding: Sanding,
+  words: UnsandedWords,
   on: Case,
 ): { readonly risk: SandRisk; readonly first: boolean; readonly says: string } | undefined => {
   const film = on['film-micrometers']?.value;
@@ -44,12 +49,12 @@ export const filmToSand = (
   const risk = riskOfFilm(sanding, coats, film);
   const most = tooThick(sanding, filmTold(film, on));
   const twoPart = on['hardener']?.value === 'isocyanate';
-  const say = twoPart ? TWO_PART_WORDS.film : sanding.says[risk].say;
-  const words = most && risk !== 'low' && !twoPart ? most.say : [say, most?.say].filter(Boolean).join(' ');
+  const say = twoPart ? words['two-part'].film : sanding.says[risk].say;
+  const told = most && risk !== 'low' && !twoPart ? most.say : inARow(say, most?.say);
   return {
     risk,
     first: twoPart || risk === 'high',
-    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${words}`,
+    says: `About ${Math.round(film)} µm dry, ${coats === 1 ? '1 coat' : `${coats} coats`}. ${told}`,
   };
 };
 
@@ -57,7 +62,7 @@ export const filmToSand = (
 const unsanded = (says: string, risk: SandRisk, most: ReturnType<typeof tooThick>): FilmAdvice => ({
   risk,
   pastMost: most?.micrometers,
-  says: [says, most?.say].filter(Boolean).join(' '),
+  says: inARow(says, most?.say),
   grounds: [{ grade: 'common-practice' }],
 });
 
@@ -65,14 +70,19 @@ const unsanded = (says: string, risk: SandRisk, most: ReturnType<typeof tooThick
  * What the film allows, in plain words, by its least thickness, by how old the oldest paint below may be, and by what was
  * mixed into it. Where the can says otherwise, the can wins.
  */
-export const adviceOf = (sanding: Sanding, film: Layers, age: JobCard['age']): FilmAdvice => {
+export const adviceOf = (
+  sanding: Sanding,
+  words: UnsandedWords,
+  film: Layers,
+  age: JobCard['age'],
+): FilmAdvice => {
   const risk = riskOf(sanding, film);
   const most = tooThick(sanding, filmOf(film));
-  if (mayHoldLead(age)) return unsanded(LEAD_WORDS.film, risk, most);
-  if (film.twoPart === 'surely' && risk !== 'no-film') return unsanded(TWO_PART_WORDS.film, risk, most);
+  if (mayHoldLead(age)) return unsanded(words.lead.film, risk, most);
+  if (film.twoPart === 'surely' && risk !== 'no-film') return unsanded(words['two-part'].film, risk, most);
   const { say, grounds } = sanding.says[risk];
-  const perhaps = film.twoPart && risk !== 'no-film' ? PERHAPS_TWO_PART : undefined;
-  const says = (...words: readonly (string | undefined)[]) => [...words, perhaps].filter(Boolean).join(' ');
+  const perhaps = film.twoPart && risk !== 'no-film' ? words['two-part'].perhaps : undefined;
+  const says = (...told: readonly (string | undefined)[]) => inARow(...told, perhaps);
   if (!most) return { risk, pastMost: undefined, says: says(say), grounds };
   const { grade, source } = most;
   const why = { grade, ...(source && { source }) };

@@ -3,7 +3,7 @@ import type { Units } from '../calc/units.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Sanding } from '../model/plan.ts';
 import type { Span } from '../plain/span.ts';
-import { adviceOf, type FilmAdvice } from './advice.ts';
+import { adviceOf, type FilmAdvice, type UnsandedWords } from './advice.ts';
 import type { Layers } from './layers.ts';
 import { type BaseWords, sayBase } from './say-card.ts';
 
@@ -79,14 +79,18 @@ const heightAt = (
   return height;
 };
 
-/** The tables that a section rests on: what a film allows, and what the bases are called. */
-export type SectionTables = { readonly sanding: Sanding; readonly bases: BaseWords };
+/** The tables that a section rests on: what a film allows, what is said of one that is not sanded, and what the bases are called. */
+export type SectionTables = {
+  readonly sanding: Sanding;
+  readonly words: UnsandedWords;
+  readonly bases: BaseWords;
+};
 
 /** The layers of a card as a drawn section: numbers and words only. It grows in height where many coats need it. */
 export const sectionOf = (
   card: JobCard,
   film: Layers,
-  { sanding, bases }: SectionTables,
+  { sanding, words, bases }: SectionTables,
   size: SectionSize = USUAL,
   units: Units = 'metric',
 ): Section => {
@@ -121,7 +125,7 @@ export const sectionOf = (
     detail: 'Not drawn in proportion.',
     known: false,
   };
-  const advice = adviceOf(sanding, film, card.age);
+  const advice = adviceOf(sanding, words, film, card.age);
   const thin = advice.risk === 'high' || advice.risk === 'some';
   const scale = films.map((one, index) => (one ? (heights[index] ?? 0) / one : undefined));
   const scales = scale.filter((one) => one !== undefined);

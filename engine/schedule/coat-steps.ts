@@ -1,6 +1,5 @@
-import { PERHAPS_TWO_PART, TWO_PART_WORDS, twoPartIn } from '../clock/hardener.ts';
+import { twoPartIn } from '../clock/hardener.ts';
 import { lateAt } from '../clock/late.ts';
-import { THIN_WORDS } from '../clock/thin.ts';
 import { riskOfFilm } from '../fitness/film-risk.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import type { Laying } from './layings.ts';
@@ -67,7 +66,6 @@ export const stepsOf = (
   const thin = below && riskOfFilm(plan.sanding, below.number, below.number * build.dry.from) === 'high';
   const twoPart = below && twoPartOf(planning);
   const unsanded = twoPart === 'surely' && row?.grit !== undefined;
-  const words = thin ? THIN_WORDS[must ? 'late' : 'ready'] : (row?.say ?? '');
   const edges = frontSays(planning, coat);
   return [
     ...(work.turn
@@ -94,7 +92,7 @@ export const stepsOf = (
             from: rubFrom,
             to: wipeFrom,
             grit: row.grit,
-            say: twoPart ? `${PERHAPS_TWO_PART} ${words}` : words,
+            say: row.say,
             does: row.does,
             must,
           },
@@ -107,7 +105,7 @@ export const stepsOf = (
       from: wipeFrom,
       to: wipeFrom + work.wipe * MINUTE_MS,
       ...(unsanded
-        ? { unsanded, say: TWO_PART_WORDS[must ? 'late' : 'ready'] }
+        ? { unsanded: must ? ('late' as const) : ('ready' as const) }
         : work.rub
           ? {}
           : { say: row?.say }),

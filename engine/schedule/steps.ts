@@ -37,8 +37,8 @@ export type Raw = Stretch & {
   readonly thin?: boolean;
   /** Nobody has said whether isocyanate is in the film below: it is sanded only if not. */
   readonly ifOnePart?: true;
-  /** The film below is not sanded as it is, with isocyanate in it: only wiped. */
-  readonly unsanded?: true;
+  /** The film below is not sanded as it is, with isocyanate in it: only wiped. `late`: a coat may not hold on it any more. */
+  readonly unsanded?: 'ready' | 'late';
   /** Why it can not be left out; nothing where it could. */
   readonly must?: Late | undefined;
   readonly final?: boolean;

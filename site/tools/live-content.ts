@@ -28,8 +28,9 @@ const forget = (server: ViteDevServer, edited: string): void => {
   for (const { moduleGraph } of Object.values(server.environments))
     for (const module of moduleGraph.idToModuleMap.values())
       if (
-        module.file?.includes('/site/') &&
-        [...module.importedModules].some(({ file }) => file?.includes('/content/tools/'))
+        module.id?.startsWith('\0virtual:') ||
+        (module.file?.includes('/site/') &&
+          [...module.importedModules].some(({ file }) => file?.includes('/content/tools/')))
       )
         moduleGraph.invalidateModule(module);
 };

@@ -21,6 +21,7 @@ const TABLES: Readonly<Record<string, Prose['read']>> = {
   steps: 'all',
   care: 'words',
   choices: 'words',
+  clock: 'words',
   'first-coat': 'words',
   hands: 'words',
   plan: 'words',

@@ -1,4 +1,5 @@
 import { dueOf, type LaidCoat, sayNow } from '#engine/clock.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import looks from '../../styles/many-clocks.css?inline';
 import { wear } from '../shared/late-style.ts';
 import { piecesApart } from './apart.ts';
@@ -9,9 +10,9 @@ wear(looks);
 /** What hands do now with a coat, and what comes next of it. */
 const lineOf = (coat: LaidCoat, { now, style, ...shown }: Omit<Shown, 'coat' | 'rank' | 'acts'>) => {
   const { reading } = readCoat({ coat, now, ...shown });
-  const said = reading && sayNow(reading, now, style);
-  const state = said?.large ?? 'Hands off, and no time can be told';
-  return { coat, state, due: dueOf(reading, now, style) };
+  const said = reading && sayNow(clockWords, reading, now, style);
+  const state = said?.large ?? clockWords['no-time'].verdict;
+  return { coat, state, due: dueOf(clockWords, reading, now, style) };
 };
 
 type Shown = Parameters<typeof CoatOnClock>[0];

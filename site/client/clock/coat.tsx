@@ -4,7 +4,6 @@ import {
   type ClockProduct,
   clockNow,
   isLateAtOnce,
-  LATE_WORDS,
   type LaidCoat,
   labelHere,
   laidBeforeClocks,
@@ -20,6 +19,7 @@ import {
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
 import { upper } from '#engine/plain/text.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
@@ -49,7 +49,7 @@ type Props = {
 /** What each time is called; once it is over it says since when. Over the last coat, and over a film that is thick enough, comes no other. */
 const namesOf = (running: Running, now: number) => {
   const { sanded, thin, last, pastMost, buff, moments } = running;
-  const unsanded = unsandedFor(running);
+  const unsanded = unsandedFor(clockWords, running);
   const next = thin || buff || unsanded ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
   const late = unsanded ? unsanded.due : thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
@@ -97,7 +97,7 @@ type TimesProps = {
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
 const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
   const common = sayReasons(reading.moments.touch.reasons);
-  const can = labelHere(coat, reading, style.units);
+  const can = labelHere(clockWords, coat, reading, style.units);
   const anyway = (milestone: string) => milestone === 'sand-if-beyond' && isLateAtOnce(reading.moments);
   return (
     <>
@@ -113,7 +113,7 @@ const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
               <dd>
                 <b>{anyway(milestone) ? 'in any case' : sayMoment(milestone, moment, now, style)}</b>{' '}
                 <span class="small">
-                  {[byCan, anyway(milestone) ? LATE_WORDS.always : reasons === common ? '' : reasons]
+                  {[byCan, anyway(milestone) ? clockWords.late.always : reasons === common ? '' : reasons]
                     .filter(Boolean)
                     .join(' ')}
                 </span>
@@ -150,17 +150,17 @@ const InTheWarm = ({
   anew,
 }: {
   readonly coat: LaidCoat;
-  readonly reading: Parameters<typeof rightAgain>[0];
+  readonly reading: Parameters<typeof rightAgain>[1];
   readonly anew: CoatActs['anew'];
 }) => (
   <p class="acts">
     {coat.card ? (
       <a class="quiet" href={jobCardUrl(coat.card)}>
-        {rightAgain(reading)}: say so on its card
+        {rightAgain(clockWords, reading)}: say so on its card
       </a>
     ) : (
       <button type="button" class="quiet" data-act="anew" onClick={() => anew(coat)}>
-        {rightAgain(reading)}: count from now
+        {rightAgain(clockWords, reading)}: count from now
       </button>
     )}
   </p>
@@ -185,7 +185,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
   const { product, why, reading } = readCoat({ coat, products, now, doubt });
   const running = reading?.kind === 'running' ? reading : undefined;
   const said = reading
-    ? sayNow(reading, now, style)
+    ? sayNow(clockWords, reading, now, style)
     : { doing: 'leave', large: 'Hands off, and no time can be told', perhaps: undefined, why };
   const weather = product && weatherVerdict(product, coat);
   // What no time can be told for is said above, with what leads on.

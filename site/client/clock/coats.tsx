@@ -7,10 +7,12 @@ import {
   onOnePiece,
   type Running,
   remindersOf,
+  sayDoubt,
   takeOffClock,
 } from '#engine/clock.ts';
 import { type Judgement, type Laying, layingOfCoat, overCoat, pieceOfCase } from '#engine/fitness.ts';
 import { without } from '#engine/index.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { keepCase, readCase } from '../case/store.ts';
 import { partIn } from '../shared/element.ts';
 import { unitsIn } from '../shared/form/form.ts';
@@ -126,7 +128,7 @@ export class CoatsElement extends HTMLElement {
     this.#noteBack();
     this.#draw();
     const now = Date.now();
-    if (!clockDoubt(seen.store.seenAt, now, timeStyle())) await noteSeen(seen.store, now);
+    if (!clockDoubt(seen.store.seenAt, now)) await noteSeen(seen.store, now);
   }
 
   /** What was put back, here or on a page before, is told until she leaves this one. */
@@ -252,7 +254,7 @@ export class CoatsElement extends HTMLElement {
     saveFile(
       'halfdry-coat.ics',
       'text/calendar',
-      reminderFile(remindersOf(reading, coat, now), coat.id, now),
+      reminderFile(remindersOf(clockWords, reading, coat, now), coat.id, now),
     );
   }
 
@@ -261,7 +263,8 @@ export class CoatsElement extends HTMLElement {
     const { store, aside, onDisk } = this.#seen;
     const now = Date.now();
     const style = { ...timeStyle(), units: this.#units };
-    const doubt = clockDoubt(store.seenAt, now, style);
+    const found = clockDoubt(store.seenAt, now);
+    const doubt = found && { kind: found.kind, says: sayDoubt(clockWords, found, now, style) };
     const current = currentCoat(store, now);
     const rest = store.coats.length - this.#shown;
     const [troubles, coats] = [partIn(this, 'troubles'), partIn(this, 'coats')];

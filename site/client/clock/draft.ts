@@ -2,6 +2,7 @@ import { REFERENCE_CLIMATE } from '#engine/calc/drying/climate.ts';
 import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import {
   type Draft,
   type FieldFault,
@@ -66,9 +67,7 @@ const missing = (told: CoatValues, draft: Draft): readonly FieldFault[] => [
   ...(draft['when'] === 'ago' && !draft['ago']?.trim()
     ? [{ field: 'ago', says: 'Give the minutes since it was laid.' }]
     : []),
-  ...(draft['when'] === 'at' && !draft['at']
-    ? [{ field: 'at', says: 'Give the day and the time when the coat was laid.' }]
-    : []),
+  ...(draft['when'] === 'at' && !draft['at'] ? [{ field: 'at', says: clockWords.form['no-time'] }] : []),
   ...(twiceIn(draft).length && !told['at-hour']
     ? [
         {
@@ -119,7 +118,7 @@ export const faultsOf = (
 ): readonly DraftFault[] => {
   const named = new Set(unread.map(({ field }) => field));
   if (named.has('ago')) named.add('at');
-  const wrong = checkCoat(product, coat, now, style).map(({ field, says, stops }) => ({
+  const wrong = checkCoat(clockWords, product, coat, now, style).map(({ field, says, stops }) => ({
     field: FIELD_NAMES[field] ?? field,
     says,
     stops,

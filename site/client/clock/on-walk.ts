@@ -10,6 +10,7 @@ import {
 } from '#engine/index.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
 import type { Stretch } from '#engine/plain/time.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { STAGE_WORDS, standingNow } from '../../shared/stages.ts';
 import { howDryUrl, nodeUrl, readNodePath } from '../../shared/urls.ts';
 import { addressFor } from '../../shared/way.ts';
@@ -51,7 +52,8 @@ const sayStage = (link: Element, running: Running, now: number, style: TimeStyle
   const [stage, go] = link.children;
   if (stage) stage.textContent = says(running);
   const own = ownStage();
-  const verdict = own && own !== running.stage ? 'Your word counts' : sayNow(running, now, style).verdict;
+  const verdict =
+    own && own !== running.stage ? 'Your word counts' : sayNow(clockWords, running, now, style).verdict;
   if (go) go.textContent = `${verdict}. Go on, or correct it below.`;
 };
 

@@ -15,6 +15,7 @@ import {
 import { canonical } from '#engine/jobs/canonical.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import type { ClockQuestion, Questions } from './question.tsx';
 
 /** The coat by whose button the form was filled: for the next one over it, or for itself, counted anew. */
@@ -145,7 +146,7 @@ const isSure = async ({ coat, against }: CoatStart, { questions, products }: Clo
     if (lies !== 'lies') return false;
   }
   const product = entryOf(products, coat.product);
-  const odd = product ? askAboutLabel(product, coat.label) : [];
+  const odd = product ? askAboutLabel(clockWords, product, coat.label) : [];
   if (!odd.length) return true;
   const sure = await questions.ask({
     title: 'Is that what this can says?',

@@ -10,6 +10,7 @@ import {
   wettestFirst,
 } from '#engine/clock.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { partIn } from '../shared/element.ts';
 import { everyTick } from '../shared/tick.ts';
@@ -38,7 +39,7 @@ const isDrying = (reading: Reading | undefined): boolean =>
 const LONG = 34;
 
 const Strip = ({ url, coat, product, reading, now, inBand, apart }: Props) => {
-  const said = reading && sayNow(reading, now, timeStyle());
+  const said = reading && sayNow(clockWords, reading, now, timeStyle());
   const verdict = said
     ? // The band has the late end alone: hands stay off until then.
       said[inBand ? 'large' : 'verdict']
@@ -91,7 +92,7 @@ export const runStrip = (host: HTMLElement, signal: AbortSignal): void => {
     }
     const now = Date.now();
     const style = timeStyle();
-    const doubt = clockDoubt(store.seenAt, now, style);
+    const doubt = clockDoubt(store.seenAt, now);
     toldOnce('of', coat.id);
     const place = placeFor(host);
     if (place === host) {

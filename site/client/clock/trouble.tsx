@@ -3,7 +3,7 @@ import { counted } from '../shared/counted.ts';
 import { saveFile } from '../shared/save-file.ts';
 
 type Props = {
-  readonly doubt: ClockDoubt | undefined;
+  readonly doubt: (Pick<ClockDoubt, 'kind'> & { readonly says: string }) | undefined;
   /** What could not be read and is kept aside. */
   readonly aside: readonly unknown[];
   readonly onDisk: boolean;

@@ -1,5 +1,7 @@
 import { saySpan, type TimeStyle } from '#engine/clock.ts';
-import type { PlanStep } from '#engine/schedule.ts';
+import { inARow } from '#engine/plain/filled.ts';
+import { type PlanStep, sayStep } from '#engine/schedule.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { defectUrl } from '../../shared/urls.ts';
 import { Caution } from '../shared/caution.tsx';
 import { plainId } from '../shared/plain-id.ts';
@@ -18,9 +20,11 @@ const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style:
 };
 
 const wordsOf = (step: PlanStep, how: string): string =>
-  [step.say, step.must && sayMust(step.must, step.thin), isFirstCoat(step) && `${FIRST_COAT} ${how}`]
-    .filter(Boolean)
-    .join(' ');
+  inARow(
+    sayStep(clockWords, step),
+    step.must && sayMust(step.must, step.thin),
+    isFirstCoat(step) ? `${FIRST_COAT} ${how}` : undefined,
+  );
 
 type Numbered = ReturnType<typeof linesOf>[number] & { readonly number: number };
 type Day = { readonly date: string; readonly from: number; readonly lines: Numbered[] };

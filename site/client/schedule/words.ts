@@ -1,7 +1,8 @@
-import { LATE_WORDS, type Late } from '#engine/clock.ts';
+import type { Late } from '#engine/clock.ts';
 import type { Family } from '#engine/model/family.ts';
 import { lower, upper } from '#engine/plain/text.ts';
-import type { Face, Job, Planned, PlanStep } from '#engine/schedule.ts';
+import { type Face, type Job, type Planned, type PlanStep, sayStep } from '#engine/schedule.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import type { PlanData } from '../../shared/plan-data.ts';
 
 /** One step in words. */
@@ -82,7 +83,7 @@ export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family 
 
 /** Why a film is dulled before this coat in any case, as the clock says it. */
 export const sayMust = (must: Late, thin = false): string =>
-  `${thin ? 'Dull it' : 'Sand it'} in any case. ${LATE_WORDS[must]}`;
+  `${thin ? 'Dull it' : 'Sand it'} in any case. ${clockWords.late[must]}`;
 
 /** The coat before which the can is stirred and how it is laid is told: the first of all. */
 export const isFirstCoat = ({ kind, coat, face }: PlanStep): boolean =>
@@ -97,7 +98,7 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
     notes: [
       ...step.before.map(({ title, say }) => `${title}: ${say}`),
       ...step.again.flatMap(({ lead }) => lead ?? []),
-      ...(step.say ? [step.say] : []),
+      ...[sayStep(clockWords, step)].filter(Boolean),
       ...(step.must ? [sayMust(step.must, step.thin)] : []),
       ...(isFirstCoat(step)
         ? [

@@ -1,6 +1,7 @@
 import { clockDoubt, clockNow, sayNow } from '#engine/clock.ts';
 import type { Stage } from '#engine/model/stage.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { standingNow } from '../../shared/stages.ts';
 import { currentCoat, loadClock } from '../clock/store.ts';
 import { timeStyle } from '../shared/time-style.ts';
@@ -23,7 +24,7 @@ export const runningCoat = async (): Promise<RunningCoat | undefined> => {
   const coat = currentCoat(store, now);
   const product = coat && entryOf(store.products, coat.product);
   const style = timeStyle();
-  if (!product || clockDoubt(store.seenAt, now, style)) return undefined;
+  if (!product || clockDoubt(store.seenAt, now)) return undefined;
   const reading = clockNow(product, coat, now, store.products);
   if (reading.kind !== 'running' || reading.stage === 'cured') return undefined;
   return {
@@ -31,6 +32,6 @@ export const runningCoat = async (): Promise<RunningCoat | undefined> => {
     card: coat.card,
     stage: reading.stage,
     standing: standingNow(reading.stage, reading.sureness),
-    verdict: sayNow(reading, now, style).verdict,
+    verdict: sayNow(clockWords, reading, now, style).verdict,
   };
 };

@@ -6,6 +6,7 @@ import type { Step } from '#engine/model/step.ts';
 import { byHand } from '#engine/steps/hands.ts';
 import type { AdviceData } from '../../shared/advice-data.ts';
 import type { SheetKnowledge } from '../../shared/advice-knowledge.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import { asPart, dropParts, element, partIn } from '../shared/element.ts';
 import { unlessOffline } from '../shared/fetch-json.ts';
 import { noesOfKind } from '../shared/judge.ts';
@@ -16,7 +17,7 @@ const SHOWN_STEPS = '[data-step]:not([hidden])';
 /** The film that lies there, before the first step that sands it; of a stripped face nothing is known. */
 const tellFilm = (sanding: AdviceData['sanding'], procedure: ParentNode, on: Case): void => {
   dropParts(procedure, 'film-so-far');
-  const found = filmToSand(sanding, on);
+  const found = filmToSand(sanding, clockWords, on);
   const first = procedure.querySelector('[data-kind=sand]:not([hidden]), [data-kind=strip]:not([hidden])');
   if (!found || !first?.matches('[data-kind=sand]')) return;
   const film = element(
@@ -59,7 +60,7 @@ const tellHands = (
   procedure: HTMLElement,
   on: Case,
 ): void => {
-  const unsanded = filmToSand(sanding, on)?.first;
+  const unsanded = filmToSand(sanding, clockWords, on)?.first;
   for (const old of procedure.querySelectorAll('[data-hand]')) old.remove();
   const steps = stepsOf(known, procedure);
   for (const item of procedure.querySelectorAll<HTMLElement>(SHOWN_STEPS)) {

@@ -5,6 +5,7 @@ import type { Issue } from '#engine/faults/issue.ts';
 import { say } from '#engine/faults/say.ts';
 import { careTable } from '../../../content/tools/care.ts';
 import { choicesTable } from '../../../content/tools/choices.ts';
+import { clockTable } from '../../../content/tools/clock-words.ts';
 import type { ContentRoot } from '../../../content/tools/files.ts';
 import { hardWordsTable } from '../../../content/tools/hard-words.ts';
 import {
@@ -179,6 +180,36 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
         /^ {2}page\/clock: /,
         (line) => line.replace('clock', 'clok'),
         /"page\/clok" cannot stand here as a name; did you mean "page\/clock"\?/,
+      ],
+    ],
+  ],
+  [
+    'clock.yaml',
+    of(clockTable),
+    [
+      [/^thin:/, 'thinn:', /no field "thinn" here; did you mean "thin"\?/],
+      [
+        /^ {2}full: /,
+        '  full: "Full cure: {cured}."',
+        /\{cured\} is no place of this sentence, .*; write \{cure\}$/,
+      ],
+      [
+        /^ {2}due: "buff it from/,
+        '  due: "buff it"',
+        /\{from\} is missing in this sentence, .*; write it where/,
+      ],
+      [/^ {2}touch: "dry to/, '  touch: "dry at {time}"', /\{time\} is no place .*nothing is filled in here/],
+      [/^ {2}cloths: /, (line) => line.replace('safety-s6', 'safety-s66666'), /no source "safety-s66666"/],
+      [/^ {2}cloths: /, (line) => line.replace(', source: safety-s6', ''), /published.* no source/],
+      [
+        /^ {2}verdict: \{ say: "Hands off", /,
+        '  verdict: { say: "Wipe it with a cloth", grade: common-practice }',
+        /"Wipe it with a cloth".* where hands are off the film/,
+      ],
+      [
+        /^ {2}cured-why: /,
+        '  cured-why: "Utilization of refinished furniture is unconditionally permissible."',
+        /reads at US grade/,
       ],
     ],
   ],

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { askAboutLabel, checkCoat, type LaidCoat } from '#engine/clock.ts';
 import { product } from '../calc/products.ts';
+import { WORDS } from './words.ts';
 
 const DAY = 86_400_000;
 const NOW = Date.UTC(2026, 10, 24, 17);
@@ -17,7 +18,8 @@ const coat = (more: Partial<LaidCoat> = {}): LaidCoat => ({
   coatNumber: 1,
   ...more,
 });
-const faults = (more: Partial<LaidCoat>) => checkCoat(poly, coat(more), NOW, STYLE).map(({ field }) => field);
+const faults = (more: Partial<LaidCoat>) =>
+  checkCoat(WORDS, poly, coat(more), NOW, STYLE).map(({ field }) => field);
 
 describe('a coat', () => {
   it.each<[string, Partial<LaidCoat>]>([
@@ -51,7 +53,7 @@ describe('a coat', () => {
 describe('a time from the can', () => {
   const [soonest, latest] = poly['recoat-hours'].map((hours) => hours * 60) as [number, number];
   const asked = (from: number, to = from) =>
-    askAboutLabel(poly, { minutes: { recoat: { from, to } } }).map(({ milestone }) => milestone);
+    askAboutLabel(WORDS, poly, { minutes: { recoat: { from, to } } }).map(({ milestone }) => milestone);
   it('is asked about below half of the soonest and beyond twice the latest, and not at these', () => {
     expect(asked(soonest / 2 - 1)).toEqual(['recoat']);
     expect(asked(soonest / 2)).toEqual([]);

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { caseFromClock, checkCoat, clockNow, factsOf, lifeLine, remindersOf, sayNow } from '#engine/clock.ts';
 import { coat, HOUR, LAID, MINUTE, poly, running, STYLE } from './running-coat.ts';
+import { WORDS } from './words.ts';
 
 it('gives the product’s own times in its own weather', () => {
   const { moments } = running();
@@ -31,7 +32,7 @@ it('holds hands off until the film is surely dry to the touch', () => {
 it('lets the label win', () => {
   const label = { minutes: { touch: { from: 40, to: 55 }, recoat: { from: 60, to: 60 } } };
   const reading = running({ label }, 12);
-  expect(sayNow(reading, LAID + 12 * MINUTE, STYLE).verdict).toBe(
+  expect(sayNow(WORDS, reading, LAID + 12 * MINUTE, STYLE).verdict).toBe(
     'Hands off until 10:55 AM, perhaps from 10:40 AM',
   );
   expect(reading.moments.recoat).toEqual({ from: LAID + HOUR, to: LAID + HOUR, reasons: [] });
@@ -41,8 +42,8 @@ it('reckons nothing from a coat laid in the future', () => {
   const now = LAID - 24 * HOUR;
   expect(clockNow(poly, coat, now)).toEqual({ kind: 'future', laidAt: LAID });
   expect(factsOf(poly, coat, now)['stage']).toBeUndefined();
-  expect(checkCoat(poly, coat, now, STYLE)).toMatchObject([{ field: 'laidAt', stops: true }]);
-  expect(sayNow(clockNow(poly, coat, now), now, STYLE).why).toContain('tomorrow 10:00 AM');
+  expect(checkCoat(WORDS, poly, coat, now, STYLE)).toMatchObject([{ field: 'laidAt', stops: true }]);
+  expect(sayNow(WORDS, clockNow(poly, coat, now), now, STYLE).why).toContain('tomorrow 10:00 AM');
 });
 
 it('promises no time below the dew point, and gives no stage', () => {
@@ -75,11 +76,11 @@ it('knows what no walk has to ask', () => {
 });
 
 it('rings at the late end, and for the deadline at the early one', () => {
-  const rings = remindersOf(running(), coat, LAID);
+  const rings = remindersOf(WORDS, running(), coat, LAID);
   expect(rings.map(({ key }) => key)).toEqual(['touch', 'recoat', 'sand-if-beyond', 'light-use', 'cure']);
   expect(rings[1]?.at).toBeCloseTo(LAID + 4 * HOUR, 0);
   expect(rings[2]?.at).toBeCloseTo(LAID + 24 * HOUR, 0);
-  expect(remindersOf(running(), coat, LAID + 5 * HOUR).map(({ key }) => key)).not.toContain('recoat');
+  expect(remindersOf(WORDS, running(), coat, LAID + 5 * HOUR).map(({ key }) => key)).not.toContain('recoat');
 });
 
 it('draws the life of the film in order, with now moving on', () => {

@@ -1,7 +1,8 @@
 /** What comes from the device: its clock, what was typed into the form, and what was kept. */
 import { expect, it } from 'vitest';
-import { checkCoat, clockDoubt, jumpedBack, laidBeforeClocks, readStore } from '#engine/clock.ts';
+import { checkCoat, clockDoubt, jumpedBack, laidBeforeClocks, readStore, sayDoubt } from '#engine/clock.ts';
 import { coat, HOUR, LAID, MINUTE, poly, STYLE } from './running-coat.ts';
+import { WORDS } from './words.ts';
 
 it('tells a clock of the device that went back, but not a small correction', () => {
   expect(jumpedBack(LAID, LAID - 90 * MINUTE)).toBe(90);
@@ -19,7 +20,7 @@ it.each([
   [{ amount: { milliliters: 1000, squareMeters: 0.1 } }, 'amount', true],
   [{ label: { minutes: { recoat: { from: 0, to: 0 } } } }, 'label-recoat', true],
 ] as const)('finds the fault of %j beside its field', (over, field, stops) => {
-  const faults = checkCoat(poly, { ...coat, ...over }, LAID, STYLE);
+  const faults = checkCoat(WORDS, poly, { ...coat, ...over }, LAID, STYLE);
   expect(faults.map((fault) => [fault.field, fault.stops])).toContainEqual([field, stops]);
   for (const { says } of faults) expect(says.length).toBeGreaterThan(20);
 });
@@ -42,12 +43,13 @@ it('keeps the coats that read and counts those that do not', () => {
 });
 
 it('doubts a device whose clock went back, far ahead or was never set', () => {
-  expect(clockDoubt(LAID, LAID - 5 * HOUR, STYLE)).toMatchObject({ kind: 'back', minutes: 300 });
-  expect(clockDoubt(LAID, LAID + 400 * 24 * HOUR, STYLE)).toMatchObject({ kind: 'ahead' });
-  expect(clockDoubt(LAID, LAID + 400 * 24 * HOUR, STYLE)?.says).toContain('2027');
-  expect(clockDoubt(1000, LAID, STYLE)).toMatchObject({ kind: 'ahead' });
-  expect(clockDoubt(0, 1000, STYLE)).toMatchObject({ kind: 'unset' });
-  expect(clockDoubt(0, LAID, STYLE)).toBeUndefined();
-  expect(clockDoubt(LAID, LAID + 30 * 24 * HOUR, STYLE)).toBeUndefined();
+  expect(clockDoubt(LAID, LAID - 5 * HOUR)).toMatchObject({ kind: 'back', minutes: 300 });
+  expect(clockDoubt(LAID, LAID + 400 * 24 * HOUR)).toMatchObject({ kind: 'ahead' });
+  const ahead = clockDoubt(LAID, LAID + 400 * 24 * HOUR);
+  expect(ahead && sayDoubt(WORDS, ahead, LAID + 400 * 24 * HOUR, STYLE)).toContain('2027');
+  expect(clockDoubt(1000, LAID)).toMatchObject({ kind: 'ahead' });
+  expect(clockDoubt(0, 1000)).toMatchObject({ kind: 'unset' });
+  expect(clockDoubt(0, LAID)).toBeUndefined();
+  expect(clockDoubt(LAID, LAID + 30 * 24 * HOUR)).toBeUndefined();
   expect([laidBeforeClocks(1000), laidBeforeClocks(LAID)]).toEqual([true, false]);
 });

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { clockNow, dueOf, type LaidCoat, sayInstant } from '#engine/clock.ts';
 import { product } from '../calc/products.ts';
+import { WORDS } from './words.ts';
 
 const HOUR = 3_600_000;
 const LAID = Date.parse('2026-11-24T17:00:00Z');
@@ -18,7 +19,7 @@ const chair: LaidCoat = {
 };
 const due = (hours: number, more: Partial<LaidCoat> = {}) => {
   const now = LAID + hours * HOUR;
-  return dueOf(clockNow(poly, { ...chair, ...more }, now), now, STYLE);
+  return dueOf(WORDS, clockNow(poly, { ...chair, ...more }, now), now, STYLE);
 };
 
 describe('what comes next of a coat', () => {

@@ -5,33 +5,34 @@ import { weatherVerdict } from '#engine/calc/weather.ts';
 import { clockNow, isLateAtOnce, type Running, remindersOf, sayMoment, sayNow } from '#engine/clock.ts';
 import { product } from '../calc/products.ts';
 import { coat, HOUR, LAID, MINUTE, poly, running, STYLE } from './running-coat.ts';
+import { WORDS } from './words.ts';
 
 it('has the surplus of an oil wiped off while it is open, and then hands off', () => {
   const oil = product('drying-oil');
   const [, open] = oil['open-minutes'];
   const at = (minutes: number) => {
     const now = LAID + minutes * MINUTE;
-    return sayNow(clockNow(oil, { ...coat, product: 'drying-oil' }, now), now, STYLE);
+    return sayNow(WORDS, clockNow(oil, { ...coat, product: 'drying-oil' }, now), now, STYLE);
   };
   expect(at(open / 2)).toMatchObject({ doing: 'wipe-back', verdict: 'Wipe the surplus off by 11:00 AM' });
   expect(at(open + 1)).toMatchObject({ doing: 'leave' });
-  expect(sayNow(clockNow(poly, coat, LAID + MINUTE), LAID + MINUTE, STYLE).doing).toBe('leave');
+  expect(sayNow(WORDS, clockNow(poly, coat, LAID + MINUTE), LAID + MINUTE, STYLE).doing).toBe('leave');
 });
 
 it('leads on to no other coat over the last one', () => {
   const now = LAID + 30 * HOUR;
-  const said = (last: boolean) => sayNow(clockNow(poly, { ...coat, last }, now), now, STYLE);
+  const said = (last: boolean) => sayNow(WORDS, clockNow(poly, { ...coat, last }, now), now, STYLE);
   expect(said(false).doing).toBe('repair');
   expect(said(true)).toMatchObject({ doing: 'accept', verdict: 'Leave it to cure' });
-  expect(sayNow(clockNow(poly, { ...coat, last: true }, LAID + MINUTE), LAID + MINUTE, STYLE).doing).toBe(
-    'leave',
-  );
+  expect(
+    sayNow(WORDS, clockNow(poly, { ...coat, last: true }, LAID + MINUTE), LAID + MINUTE, STYLE).doing,
+  ).toBe('leave');
 });
 
 it('says what leads on where the air is to blame that no time can be told', () => {
   const cold = clockNow(poly, { ...coat, celsius: 4 }, LAID + HOUR);
   expect(cold.kind).toBe('refused');
-  expect(sayNow(cold, LAID + HOUR, STYLE).why).toMatch(
+  expect(sayNow(WORDS, cold, LAID + HOUR, STYLE).why).toMatch(
     /Bring the piece, held where it is bare, slowly into air that is right for it/,
   );
 });
@@ -39,7 +40,7 @@ it('says what leads on where the air is to blame that no time can be told', () =
 it('buffs a finish in the wood and sands none; a deadline is told by its early end', () => {
   const wax = product('soft-wax');
   const reading = clockNow(wax, { ...coat, product: 'soft-wax' }, LAID + 60 * HOUR);
-  expect(sayNow(reading, LAID + 60 * HOUR, STYLE).verdict).toBe('Ready to buff and recoat');
+  expect(sayNow(WORDS, reading, LAID + 60 * HOUR, STYLE).verdict).toBe('Ready to buff and recoat');
   const deadline = running().moments['sand-if-beyond'];
   if (!deadline) throw new Error('no deadline');
   expect(sayMoment('sand-if-beyond', deadline, LAID, STYLE)).toBe('tomorrow 10:00 AM');
@@ -53,7 +54,7 @@ it.each(['paste-wax', 'soft-wax'])(
     const wax = product(id);
     const at = (minutes: number) => {
       const now = LAID + minutes * MINUTE;
-      return sayNow(clockNow(wax, { ...coat, product: id }, now), now, STYLE);
+      return sayNow(WORDS, clockNow(wax, { ...coat, product: id }, now), now, STYLE);
     };
     expect(at(1)).toMatchObject({ doing: 'wipe-back', verdict: 'Wipe the surplus off now' });
     expect(at(1).why).toMatch(/10:1\d–11:00 AM, and buff it/);
@@ -64,7 +65,7 @@ it.each(['paste-wax', 'soft-wax'])(
       large: 'Buff it, then leave it until Thu, Nov 26, 10:00 AM',
     });
     expect(at(48 * 60).verdict).toBe('Ready to buff and recoat');
-    const [first] = remindersOf(clockNow(wax, { ...coat, product: id }, LAID) as Running, coat, LAID);
+    const [first] = remindersOf(WORDS, clockNow(wax, { ...coat, product: id }, LAID) as Running, coat, LAID);
     expect(first).toMatchObject({ title: 'Navy dresser: look whether the wax is dull' });
     expect(first && first.at - LAID).toBeLessThanOrEqual(15 * MINUTE);
   },
@@ -75,7 +76,7 @@ it('opens no window that has closed before: slow varnish is dulled in any case, 
     const cool = { ...coat, product: id, celsius };
     const reading = clockNow(product(id), cool, LAID);
     if (reading.kind !== 'running') throw new Error('not running');
-    return { late: isLateAtOnce(reading.moments), rings: remindersOf(reading, cool, LAID) };
+    return { late: isLateAtOnce(reading.moments), rings: remindersOf(WORDS, reading, cool, LAID) };
   };
   // Surely ready after 24 h and to be sanded from 24 h on (film-s140): no time between the two, however warm. A
   // water-based coat is ready after 4 h and sanded from 24 h on.
@@ -101,7 +102,7 @@ it.each([
     const of = product(id);
     const reading = clockNow(of, { ...coat, product: id, celsius, relativeHumidity }, LAID);
     if (reading.kind !== 'refused') throw new Error('not refused');
-    const { why } = sayNow(reading, LAID, { ...STYLE, units: 'us' });
+    const { why } = sayNow(WORDS, reading, LAID, { ...STYLE, units: 'us' });
     expect(why).toMatch(/Bring the piece, held where it is bare, slowly into air that is right for it/);
     const weather = weatherVerdict(of, { celsius, relativeHumidity });
     if (!weather.ok) throw new Error('no weather');

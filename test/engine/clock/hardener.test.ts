@@ -4,20 +4,12 @@
  * content/rules/not-sanded-before-full-cure.mdx. The pieces are invented.
  */
 import { describe, expect, it } from 'vitest';
-import {
-  clockNow,
-  dueOf,
-  factsOf,
-  type LaidCoat,
-  PERHAPS_TWO_PART,
-  remindersOf,
-  sayNow,
-  TWO_PART_WORDS,
-} from '#engine/clock.ts';
+import { clockNow, dueOf, factsOf, type LaidCoat, remindersOf, sayNow } from '#engine/clock.ts';
 import { filmToSand } from '#engine/jobs/advice.ts';
 import { adviceOf, factsOfCard, laidCoatOf, layersOf } from '#engine/jobs.ts';
 import { card, coat, DAY, HOUR, known, PRODUCTS, plan, products, START } from '../jobs/cards.ts';
 import { productOf } from '../schedule/sheet.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'America/Denver', hour12: true };
 type Told = LaidCoat['hardener'];
@@ -49,12 +41,12 @@ const spoken = (product: string, hardeners: readonly Told[]) => {
     const now = top.laidAt + hours * HOUR;
     const laid = laidCoatOf(on, top);
     const reading = clockNow(productOf(product), laid, now, products);
-    const { verdict, why } = sayNow(reading, now, STYLE);
+    const { verdict, why } = sayNow(WORDS, reading, now, STYLE);
     const rings =
       reading.kind === 'running'
-        ? remindersOf(reading, laid, now).map((one) => `${one.title} ${one.detail}`)
+        ? remindersOf(WORDS, reading, laid, now).map((one) => `${one.title} ${one.detail}`)
         : [];
-    return [{ hours, texts: [`${verdict}. ${why}`, dueOf(reading, now, STYLE).says, ...rings] }];
+    return [{ hours, texts: [`${verdict}. ${why}`, dueOf(WORDS, reading, now, STYLE).says, ...rings] }];
   });
 };
 
@@ -84,13 +76,13 @@ describe('isocyanate in the film', () => {
     const at = (hours: number) => {
       const now = START + hours * HOUR;
       const reading = clockNow(productOf('water-based-polyurethane'), first, now, products);
-      return { ...sayNow(reading, now, STYLE), due: dueOf(reading, now, STYLE).says };
+      return { ...sayNow(WORDS, reading, now, STYLE), due: dueOf(WORDS, reading, now, STYLE).says };
     };
-    expect(at(1).why).toContain(TWO_PART_WORDS.soft);
+    expect(at(1).why).toContain(WORDS['two-part'].soft);
     expect(at(6).verdict).toMatch(/^Ready for the next coat until .*, unsanded$/);
-    expect(at(6).why).toContain(TWO_PART_WORDS.ready);
+    expect(at(6).why).toContain(WORDS['two-part'].ready);
     expect(at(26).verdict).toBe('No sanding before full cure: coat it only if its can still allows');
-    expect(at(26).why).toContain(TWO_PART_WORDS.late);
+    expect(at(26).why).toContain(WORDS['two-part'].late);
     expect(at(26)).toMatchObject({ doing: 'wait', due: 'no sanding before full cure' });
   });
 
@@ -119,10 +111,10 @@ describe('isocyanate in the film', () => {
         coat({ id: `c${at}`, laidAt: START + at * DAY, hardener: at ? 'none' : 'isocyanate' }),
       );
       const on = card({ coats });
-      const { says } = adviceOf(plan.sanding, layersOf(on, products), on.age);
-      expect(says).toContain(TWO_PART_WORDS.film);
+      const { says } = adviceOf(plan.sanding, WORDS, layersOf(on, products), on.age);
+      expect(says).toContain(WORDS['two-part'].film);
       expect(without(says)).not.toMatch(ORDERS);
-      const walked = filmToSand(plan.sanding, factsOfCard(on, products, START + 10 * DAY));
+      const walked = filmToSand(plan.sanding, WORDS, factsOfCard(on, products, START + 10 * DAY));
       expect(walked?.first).toBe(true);
       expect(without(walked?.says ?? 'sand')).not.toMatch(ORDERS);
     }
@@ -131,7 +123,7 @@ describe('isocyanate in the film', () => {
   it('is said as its rule says it', () => {
     const rule = known.rules.find(({ id }) => id === 'not-sanded-before-full-cure');
     for (const words of ['unsanded', 'its can says fully cured', 'isocyanate'])
-      for (const said of [rule?.say, TWO_PART_WORDS.ready]) expect(said).toContain(words);
+      for (const said of [rule?.say, WORDS['two-part'].ready]) expect(said).toContain(words);
     expect(rule?.claims.map(({ grade }) => grade)).toEqual(['common-practice', 'common-practice']);
   });
 });
@@ -143,7 +135,7 @@ describe('not said', () => {
         for (const text of texts.filter((one) =>
           /A light stroke|[Ss]and (only|and recoat|or coat|before)|few light strokes/.test(without(one)),
         ))
-          expect(text, `${told.join()} at ${hours} h`).toContain(PERHAPS_TWO_PART);
+          expect(text, `${told.join()} at ${hours} h`).toContain(WORDS['two-part'].perhaps);
   });
 
   it('is no line where it was said, nor of a kind that comes with none', () => {
@@ -159,7 +151,12 @@ describe('not said', () => {
   it('gives way to the lead below, which sands nothing at all', () => {
     const laid = { ...laidCoatOf(card(), coat()), age: 'unknown' as const };
     const now = START + 6 * HOUR;
-    const { why } = sayNow(clockNow(productOf('water-based-polyurethane'), laid, now, products), now, STYLE);
+    const { why } = sayNow(
+      WORDS,
+      clockNow(productOf('water-based-polyurethane'), laid, now, products),
+      now,
+      STYLE,
+    );
     expect(why).toContain('may hold lead');
     expect(why).not.toContain('Two parts');
   });

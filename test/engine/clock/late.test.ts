@@ -5,10 +5,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { hasNoWindow } from '#engine/clock/late.ts';
-import { clockNow, isLateAtOnce, LATE_WORDS, type LaidCoat, lateAt, sayNow } from '#engine/clock.ts';
+import { clockNow, isLateAtOnce, type LaidCoat, lateAt, sayNow } from '#engine/clock.ts';
 import { sayMust } from '../../../site/client/schedule/words.ts';
 import { HOUR, products, START } from '../jobs/cards.ts';
 import { job, planned } from '../schedule/sheet.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const POLY = 'oil-based-polyurethane';
@@ -87,16 +88,16 @@ describe('oil-based polyurethane at 58 °F', () => {
     for (const coatNumber of [1, 3]) {
       const reading = readAt(COOL, ready + HOUR, { coatNumber });
       expect(isLateAtOnce(reading.moments)).toBe(true);
-      const { verdict, why } = sayNow(reading, ready + HOUR, STYLE);
+      const { verdict, why } = sayNow(WORDS, reading, ready + HOUR, STYLE);
       expect(verdict).toBe(coatNumber === 1 ? 'Dull it before the next coat' : 'Sand before the next coat');
-      expect(why).toContain(LATE_WORDS.always);
-      expect(why).not.toContain(LATE_WORDS.surely);
+      expect(why).toContain(WORDS.late.always);
+      expect(why).not.toContain(WORDS.late.surely);
     }
-    expect(sayMust('always', true)).toBe(`Dull it in any case. ${LATE_WORDS.always}`);
-    expect(sayMust('surely')).toBe(`Sand it in any case. ${LATE_WORDS.surely}`);
+    expect(sayMust('always', true)).toBe(`Dull it in any case. ${WORDS.late.always}`);
+    expect(sayMust('surely')).toBe(`Sand it in any case. ${WORDS.late.surely}`);
     const { moments } = readAt(COOL, START);
     const end = moments['sand-if-beyond']?.to ?? 0;
-    expect(sayNow(readAt(COOL, end), end, STYLE).why).toContain(LATE_WORDS.surely);
+    expect(sayNow(WORDS, readAt(COOL, end), end, STYLE).why).toContain(WORDS.late.surely);
   });
 });
 
@@ -106,5 +107,5 @@ it('leaves a time for an unsanded coat where the can prints a quick recoat', () 
   const label = { minutes: { recoat: hours(10), 'sand-if-beyond': hours(24) } };
   const reading = readAt(23, START + 11 * HOUR, { label, coatNumber: 3 });
   expect(isLateAtOnce(reading.moments)).toBe(false);
-  expect(sayNow(reading, START + 11 * HOUR, STYLE).verdict).toMatch(/^Ready to sand and recoat until/);
+  expect(sayNow(WORDS, reading, START + 11 * HOUR, STYLE).verdict).toMatch(/^Ready to sand and recoat until/);
 });

@@ -7,6 +7,7 @@ import { clockNow, dueOf, type LaidCoat, remindersOf, sayNow } from '#engine/clo
 import { adviceOf, laidCoatOf, layersOf } from '#engine/jobs.ts';
 import { card, coat, DAY, HOUR, PRODUCTS, products, START } from '../jobs/cards.ts';
 import { plan, productOf } from '../schedule/sheet.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'America/Denver', hour12: true };
 const AGES = ['before-1993', 'unknown'] as const;
@@ -25,12 +26,12 @@ const spoken = (product: string, age: LaidCoat['age'], coats: number): string[] 
     const now = top.laidAt + hours * HOUR;
     const laid = laidCoatOf(on, top);
     const reading = clockNow(productOf(product), laid, now, products);
-    const { verdict, why } = sayNow(reading, now, STYLE);
+    const { verdict, why } = sayNow(WORDS, reading, now, STYLE);
     const rings =
       reading.kind === 'running'
-        ? remindersOf(reading, laid, now).flatMap(({ title, detail }) => [title, detail])
+        ? remindersOf(WORDS, reading, laid, now).flatMap(({ title, detail }) => [title, detail])
         : [];
-    return [verdict, why, dueOf(reading, now, STYLE).says, ...rings];
+    return [verdict, why, dueOf(WORDS, reading, now, STYLE).says, ...rings];
   });
 };
 
@@ -38,8 +39,8 @@ it('allows no further coat where one holds on a dulled film alone', () => {
   const laid = { ...laidCoatOf(card(), coat()), age: 'unknown' as const };
   const now = START + 3 * DAY;
   const reading = clockNow(productOf('water-based-polyurethane'), laid, now, products);
-  expect(sayNow(reading, now, STYLE).verdict).toContain('no further coat');
-  expect(dueOf(reading, now, STYLE).says).toContain('no further coat');
+  expect(sayNow(WORDS, reading, now, STYLE).verdict).toContain('no further coat');
+  expect(dueOf(WORDS, reading, now, STYLE).says).toContain('no further coat');
 });
 
 describe('old paint that may hold lead', () => {
@@ -62,7 +63,7 @@ describe('old paint that may hold lead', () => {
         coat({ id: `c${at}`, laidAt: START + at * DAY }),
       );
       const on = card({ coats, age });
-      const { says } = adviceOf(plan.sanding, layersOf(on, products), on.age);
+      const { says } = adviceOf(plan.sanding, WORDS, layersOf(on, products), on.age);
       expect(without(says)).not.toMatch(ORDERS);
       expect(says).toContain('may hold lead');
     }

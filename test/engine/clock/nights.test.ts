@@ -10,6 +10,7 @@ import { judgeLaying, layingOfCoat } from '#engine/fitness.ts';
 import { laidCoatOf, layingOfCard } from '#engine/jobs.ts';
 import { card, coat, products } from '../jobs/cards.ts';
 import { HOUR, job, known, MINUTE, outcome, plan, productOf } from '../schedule/sheet.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { hour12: true, units: 'us' } as const;
 const OIL = 'oil-based-polyurethane';
@@ -39,7 +40,7 @@ describe('the coldest night', () => {
     expect(warm).toMatchObject({ kind: 'running', stage: 'dry-to-touch' });
     const cold = clockNow(poly, laid({ night: COLD }), NEXT_MORNING);
     expect(cold).toMatchObject({ kind: 'refused', night: 4.4 });
-    const { doing, why } = sayNow(cold, NEXT_MORNING, STYLE);
+    const { doing, why } = sayNow(WORDS, cold, NEXT_MORNING, STYLE);
     expect(doing).toBe('leave');
     expect(why).toContain('Your coldest night is 40 °F (4 °C): it rests until morning.');
   });
@@ -61,7 +62,7 @@ describe('the coldest night', () => {
     // Ten hours of night in which nothing is counted on.
     expect(cold.moments.recoat.to - warm.moments.recoat.to).toBeGreaterThanOrEqual(10 * HOUR);
     expect(cold.night).toEqual({ celsius: 4.4, rests: true });
-    expect(sayNow(cold, noon, STYLE).why).toContain(
+    expect(sayNow(WORDS, cold, noon, STYLE).why).toContain(
       'Your coldest night is 40 °F (4 °C): it rests until morning.',
     );
   });

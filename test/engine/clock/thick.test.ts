@@ -6,7 +6,7 @@
  * two of them 128 µm. The cards are invented.
  */
 import { describe, expect, it } from 'vitest';
-import { MOST_FILM, THICK_ENOUGH } from '#engine/clock/thick.ts';
+import { MOST_FILM } from '#engine/clock/thick.ts';
 import { clockNow, type LaidCoat, remindersOf, sayNow } from '#engine/clock.ts';
 import { LEANEST } from '#engine/fitness/film-risk.ts';
 import { judgeLaying, layingOfCase, overCoat } from '#engine/fitness.ts';
@@ -16,6 +16,7 @@ import { adviceOf, filmBelow, laidCoatOf, layersOf, layingOfCard } from '#engine
 import { WITH_FILM } from '#engine/model/family.ts';
 import { card, coat, known as content, DAY, HOUR, plan, products, START } from '../jobs/cards.ts';
 import { known, productOf } from '../schedule/sheet.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const POLY = 'oil-based-polyurethane';
@@ -40,8 +41,8 @@ const clockOf = (on: ReturnType<typeof laid>, after: number) => {
   const reading = clockNow(product, last, top.laidAt + after, products);
   if (reading.kind !== 'running') throw new Error('it runs');
   return {
-    said: sayNow(reading, top.laidAt + after, STYLE),
-    rings: remindersOf(reading, last, top.laidAt),
+    said: sayNow(WORDS, reading, top.laidAt + after, STYLE),
+    rings: remindersOf(WORDS, reading, last, top.laidAt),
     reading,
   };
 };
@@ -82,7 +83,7 @@ describe.each([
   ],
 ])('%s', (_, on, most) => {
   it('reads alike on card and clock', () => {
-    expect(adviceOf(plan.sanding, layersOf(on, products), on.age).pastMost).toBe(most);
+    expect(adviceOf(plan.sanding, WORDS, layersOf(on, products), on.age).pastMost).toBe(most);
     expect(clockOf(on, DAY).reading.pastMost).toBe(most);
   });
 
@@ -93,7 +94,7 @@ describe.each([
       expect(said.verdict).toMatch(/before the next coat/);
       expect(keys).toContain('recoat');
     } else {
-      expect(said).toMatchObject({ doing: 'accept', verdict: THICK_ENOUGH });
+      expect(said).toMatchObject({ doing: 'accept', verdict: WORDS.thick.enough });
       expect(said.why).toContain(`${most} µm`);
       expect(keys).toEqual(['touch', 'light-use', 'cure']);
     }
@@ -115,13 +116,13 @@ it('has hands off a thick film while it is soft, and calls nobody to sand it', (
   expect(clockOf(laid(12), HOUR).said.doing).toBe('leave');
   const { said } = clockOf(laid(12), 14 * HOUR);
   expect(said.doing).toBe('wait');
-  expect(said.why).toContain(THICK_ENOUGH);
+  expect(said.why).toContain(WORDS.thick.enough);
   expect(said.why).not.toMatch(/before you sand or coat/);
 });
 
 it('counts no oil or wax, of which no film stays', () => {
   const oiled = laid(30, { product: 'drying-oil', applicator: 'cloth' });
-  expect(adviceOf(plan.sanding, layersOf(oiled, products), oiled.age).pastMost).toBeUndefined();
+  expect(adviceOf(plan.sanding, WORDS, layersOf(oiled, products), oiled.age).pastMost).toBeUndefined();
   expect(clockOf(oiled, DAY).reading.pastMost).toBeUndefined();
 });
 
@@ -141,11 +142,11 @@ describe('a walk', () => {
   };
 
   it('says the same of a film that is surely too thick, unless it is taken off first', () => {
-    expect(filmToSand(plan.sanding, told(540))?.says).toMatch(/Lay no further coat/);
+    expect(filmToSand(plan.sanding, WORDS, told(540))?.says).toMatch(/Lay no further coat/);
     expect(refused(540, true)).toEqual(['film']);
     expect(refused(540, false)).toEqual([]);
     // Three coats of it, 129 µm in the middle, are what a plan lays.
-    expect(filmToSand(plan.sanding, told(129))?.says).not.toMatch(/Lay no further coat/);
+    expect(filmToSand(plan.sanding, WORDS, told(129))?.says).not.toMatch(/Lay no further coat/);
     expect(refused(129, true)).toEqual([]);
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { THIN } from '#engine/clock/thin.ts';
 import { clockNow, type LaidCoat, type Reading, remindersOf, sayNow } from '#engine/clock.ts';
 import { HOUR, plan, products, START } from '../jobs/cards.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const coat = (more: Partial<LaidCoat> = {}): LaidCoat => ({
@@ -51,14 +52,14 @@ describe('a film is thin', () => {
 
 it('says of a thin film to coat it, never to sand it over the whole face', () => {
   const first = read(coat());
-  const said = sayNow(first, START + 6 * HOUR, STYLE);
+  const said = sayNow(WORDS, first, START + 6 * HOUR, STYLE);
   expect(said.verdict).toMatch(/^Ready for the next coat/);
   expect(said.why).toContain('sand only what stands up');
   if (first.kind !== 'running') throw new Error('it runs');
-  const titles = remindersOf(first, coat(), START).map(({ title }) => title);
+  const titles = remindersOf(WORDS, first, coat(), START).map(({ title }) => title);
   expect(titles).toContain('Chest: ready for the next coat');
   expect(titles.join()).not.toMatch(/\bsand\b/);
-  const second = sayNow(read(coat({ coatNumber: 2 })), START + 6 * HOUR, STYLE);
+  const second = sayNow(WORDS, read(coat({ coatNumber: 2 })), START + 6 * HOUR, STYLE);
   expect(second.verdict).toMatch(/^Ready to sand and recoat/);
 });
 
@@ -66,7 +67,7 @@ it('has a thin film dulled, not sanded, once the next coat would not hold by its
   const reading = read(coat());
   const deadline = reading.kind === 'running' ? reading.moments['sand-if-beyond']?.from : undefined;
   if (deadline === undefined) throw new Error('this kind has a deadline');
-  const said = sayNow(read(coat(), deadline + HOUR - START), deadline + HOUR, STYLE);
+  const said = sayNow(WORDS, read(coat(), deadline + HOUR - START), deadline + HOUR, STYLE);
   expect(said.verdict).toBe('Dull it before the next coat');
   expect(said.why).toContain('no edge');
 });

@@ -15,6 +15,7 @@ import { STAGES } from '#engine/model/stage.ts';
 import { sayShort } from '#engine/plain/say-span.ts';
 import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS, product } from '../calc/products.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const LAID = Date.UTC(2026, 10, 24, 9);
@@ -65,9 +66,11 @@ describe('from when it may be handled', () => {
     const late = { ...minutes, handle: { from: 60, to: 600 } };
     // Never before the next coat, where it may come behind it.
     expect(handled({ minutes: late })).toMatchObject({ from: LAID + 2 * HOUR, to: LAID + 10 * HOUR });
-    const [says] = labelHere(coat({ label: { minutes } }), running(coat({ label: { minutes } }))).filter(
-      ({ milestone }) => milestone === 'handle',
-    );
+    const [says] = labelHere(
+      WORDS,
+      coat({ label: { minutes } }),
+      running(coat({ label: { minutes } })),
+    ).filter(({ milestone }) => milestone === 'handle');
     expect(says?.says).toBe('By your can: 60–90 min.');
   });
 
@@ -80,7 +83,7 @@ describe('from when it may be handled', () => {
 
   it('is refused before the touch and behind full cure', () => {
     const faults = (more: object) =>
-      checkCoat(poly, coat({ label: { minutes: { ...minutes, ...more } } }), LAID, STYLE).map(
+      checkCoat(WORDS, poly, coat({ label: { minutes: { ...minutes, ...more } } }), LAID, STYLE).map(
         ({ field }) => field,
       );
     expect(faults({})).toEqual([]);
@@ -104,7 +107,7 @@ describe('a time typed from the can', () => {
       };
       for (const milestone of MILESTONES) {
         const asked = (minutes: number) =>
-          askAboutLabel(one, { minutes: { [milestone]: { from: minutes, to: minutes } } });
+          askAboutLabel(WORDS, one, { minutes: { [milestone]: { from: minutes, to: minutes } } });
         const usual = figures[milestone];
         if (!usual) {
           expect(asked(1)).toEqual([]);
@@ -139,18 +142,21 @@ describe('a time of the can, here', () => {
   it('is as it stands in the air that it holds for, which is 23 °C and 50 % where the can is silent', () => {
     const label = { minutes: { touch: at(40), recoat: at(120, 240) } };
     expect(
-      labelHere(coat({ label }), running(coat({ label }))).map(({ milestone, says }) => [milestone, says]),
+      labelHere(WORDS, coat({ label }), running(coat({ label }))).map(({ milestone, says }) => [
+        milestone,
+        says,
+      ]),
     ).toEqual([
       ['touch', 'By your can: 40 min.'],
       ['recoat', 'By your can: 2–4 h.'],
     ]);
-    expect(labelHere(coat(), running(coat()))).toEqual([]);
+    expect(labelHere(WORDS, coat(), running(coat()))).toEqual([]);
   });
 
   it('is told with the air of the can, and what slows it', () => {
     const label = { minutes: { touch: at(40), recoat: at(120, 240) } };
     const cold = coat({ label, celsius: 15 });
-    const [touch, recoat] = labelHere(cold, running(cold));
+    const [touch, recoat] = labelHere(WORDS, cold, running(cold));
     expect(touch?.says).toMatch(
       /^Your can’s 40 min \(at 23 °C \(73 °F\), 50 %, since the can’s own air is not told\) becomes .+ in this air\.$/,
     );
@@ -171,11 +177,11 @@ describe('a time of the can, here', () => {
       relativeHumidity: 0.6,
       amount: { milliliters: 400, squareMeters: 1 },
     });
-    for (const { says } of labelHere(thick, running(thick), 'us'))
+    for (const { says } of labelHere(WORDS, thick, running(thick), 'us'))
       expect(says).toMatch(
         /^Your can’s .+ \(at the can’s 59 °F \(15 °C\), 60 %\) becomes? .+ with this film\.$/,
       );
-    expect(labelHere(thick, running(thick))).toHaveLength(2);
+    expect(labelHere(WORDS, thick, running(thick))).toHaveLength(2);
   });
 });
 
@@ -183,6 +189,7 @@ describe('a slip of the pen', () => {
   it('in a time of the can is told beside that time', () => {
     for (const milestone of MILESTONES) {
       const faults = checkCoat(
+        WORDS,
         poly,
         coat({ label: { minutes: { [milestone]: { from: 0, to: 5 } } } }),
         LAID,
@@ -195,7 +202,7 @@ describe('a slip of the pen', () => {
 
   it('is told each in a sentence of its own, with what is allowed', () => {
     const said = (more: Partial<LaidCoat>) => {
-      const [fault, ...others] = checkCoat(poly, coat(more), LAID, STYLE);
+      const [fault, ...others] = checkCoat(WORDS, poly, coat(more), LAID, STYLE);
       expect(others).toEqual([]);
       return fault?.says ?? '';
     };
@@ -222,6 +229,7 @@ describe('a slip of the pen', () => {
 
   it('of several fields is told of each; what only weather spoils stops nothing', () => {
     const faults = checkCoat(
+      WORDS,
       poly,
       coat({ laidAt: Number.NaN, coatNumber: 0, relativeHumidity: 2 }),
       LAID,
@@ -234,7 +242,7 @@ describe('a slip of the pen', () => {
       [{ celsius: 30, surfaceCelsius: 3, relativeHumidity: 0.3 }, 'surfaceCelsius'],
       [{ relativeHumidity: 0.86 }, 'relativeHumidity'],
     ] as const)
-      expect(checkCoat(poly, coat(more), LAID, STYLE).map((one) => [one.field, one.stops])).toEqual([
+      expect(checkCoat(WORDS, poly, coat(more), LAID, STYLE).map((one) => [one.field, one.stops])).toEqual([
         [field, false],
       ]);
   });

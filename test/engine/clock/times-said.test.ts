@@ -2,11 +2,12 @@
 import { expect, it } from 'vitest';
 import { clockNow, type LaidCoat, sayInstant, sayNow, sayReasons, saySpan, sayUntil } from '#engine/clock.ts';
 import { coat, HOUR, LAID, MINUTE, poly, running, STYLE } from './running-coat.ts';
+import { WORDS } from './words.ts';
 
 it('says until when in one line, noon, midnight and the early end behind it', () => {
   const label = (from: number, to: number) => ({ minutes: { touch: { from, to } } });
   const said = (over: Partial<LaidCoat>, now: number) =>
-    sayNow(clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
+    sayNow(WORDS, clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
   expect(said({ label: label(100, 125) }, LAID + 12 * MINUTE)).toBe(
     'Hands off until 12:05 PM, perhaps from 11:40 AM',
   );
@@ -21,6 +22,7 @@ it('says until when in one line, noon, midnight and the early end behind it', ()
 it('is not moved by a change to or from daylight-saving time', () => {
   const said = (laidAt: number, from: number, to: number) =>
     sayNow(
+      WORDS,
       clockNow(poly, { ...coat, laidAt, label: { minutes: { touch: { from, to } } } }, laidAt),
       laidAt,
       STYLE,
@@ -43,7 +45,7 @@ it('joins the reasons into one sentence', () => {
 
 it('gives the late end in large letters and the early one behind it', () => {
   const label = { minutes: { touch: { from: 100, to: 125 } } };
-  const said = sayNow(running({ label }), LAID, STYLE);
+  const said = sayNow(WORDS, running({ label }), LAID, STYLE);
   expect(said.large).toBe('Hands off until 12:05 PM');
   expect(said.perhaps).toBe('perhaps from 11:40 AM');
 });

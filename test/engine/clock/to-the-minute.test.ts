@@ -13,6 +13,7 @@ import {
   type LaidCoat,
   laidBeforeClocks,
   onOnePiece,
+  sayDoubt,
   withLaid,
 } from '#engine/clock.ts';
 import { filmTold, tooThick } from '#engine/fitness/film-risk.ts';
@@ -20,6 +21,7 @@ import { emptyCase, withFact } from '#engine/index.ts';
 import type { FAMILIES } from '#engine/model/family.ts';
 import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS, product } from '../calc/products.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const LAID = Date.UTC(2026, 10, 24, 9);
@@ -36,36 +38,49 @@ const coat = (more: Partial<LaidCoat> = {}): LaidCoat => ({
 });
 const amount = (micrometers: number) => ({ milliliters: micrometers, squareMeters: 1 });
 
+const doubted = (seenAt: number, now: number): string | undefined => {
+  const doubt = clockDoubt(seenAt, now);
+  return doubt && sayDoubt(WORDS, doubt, now, STYLE);
+};
+
 describe('the clock of a device', () => {
   it('may be two minutes behind what it was, and not more', () => {
     expect(jumpedBack(LAID, LAID)).toBe(0);
     expect(jumpedBack(LAID + 2 * MINUTE, LAID)).toBe(0);
     expect(jumpedBack(LAID + 2 * MINUTE + 1, LAID)).toBe(2);
     expect(jumpedBack(LAID + 150 * MINUTE, LAID)).toBe(150);
-    expect(clockDoubt(LAID + 2 * MINUTE, LAID, STYLE)).toBeUndefined();
-    expect(clockDoubt(LAID + 3 * MINUTE, LAID, STYLE)).toEqual({
+    expect(clockDoubt(LAID + 2 * MINUTE, LAID)).toBeUndefined();
+    expect(clockDoubt(LAID + 3 * MINUTE, LAID)).toEqual({
       kind: 'back',
       minutes: 3,
-      says: 'The clock of this device has gone back: it was 9:03 AM already. Set it right, or say that it is right now; until then no time is told.',
+      seenAt: LAID + 3 * MINUTE,
     });
+    expect(doubted(LAID + 3 * MINUTE, LAID)).toBe(
+      'The clock of this device has gone back: it was 9:03 AM already. Set it right, or say that it is right now; until then no time is told.',
+    );
   });
   it('is doubted after sixty days in which nobody looked', () => {
-    expect(clockDoubt(LAID - 60 * DAY + 1, LAID, STYLE)).toBeUndefined();
-    expect(clockDoubt(LAID - 60 * DAY, LAID, STYLE)).toEqual({
+    expect(clockDoubt(LAID - 60 * DAY + 1, LAID)).toBeUndefined();
+    expect(clockDoubt(LAID - 60 * DAY, LAID)).toEqual({
       kind: 'ahead',
       minutes: 60 * 1440,
-      says: 'The clock of this device was last read on Fri, Sep 25, 9:00 AM, and now it says Tue, Nov 24, 2026, 9:00 AM. Is that right? If it is not, set it; until then no time is told.',
+      seenAt: LAID - 60 * DAY,
     });
+    expect(doubted(LAID - 60 * DAY, LAID)).toBe(
+      'The clock of this device was last read on Fri, Sep 25, 9:00 AM, and now it says Tue, Nov 24, 2026, 9:00 AM. Is that right? If it is not, set it; until then no time is told.',
+    );
     // Never read before: nothing to compare it with.
-    expect(clockDoubt(0, LAID, STYLE)).toBeUndefined();
+    expect(clockDoubt(0, LAID)).toBeUndefined();
   });
   it('that shows a time before 2020 was never set', () => {
     const first = Date.UTC(2020, 0, 1);
-    expect(clockDoubt(0, first, STYLE)).toBeUndefined();
-    expect(clockDoubt(0, first - 1, STYLE)).toEqual({
+    expect(clockDoubt(0, first)).toBeUndefined();
+    expect(clockDoubt(0, first - 1)).toEqual({
       kind: 'unset',
-      says: 'This device says it is Tue, Dec 31, 2019, 11:59 PM. Set its clock first; until then no time is told.',
     });
+    expect(doubted(0, first - 1)).toBe(
+      'This device says it is Tue, Dec 31, 2019, 11:59 PM. Set its clock first; until then no time is told.',
+    );
     expect([laidBeforeClocks(first), laidBeforeClocks(first - 1)]).toEqual([false, true]);
   });
   it('may be a minute behind the one that laid the coat', () => {
@@ -118,8 +133,12 @@ describe('a film on the clock', () => {
     expect(thickerThan(film(100, 'lacquer'))).toBeUndefined();
     expect(thickerThan(film(100.1, 'oil-based', 'lacquer'))).toBe(100);
     // 100 µm are 3.9 mil, 125 µm 4.9 (25.4 µm a mil).
-    expect(sayThick(100)).toBe('The film is thicker than 100 µm (3.9 mil): it may turn brittle and crack.');
-    expect(sayThick(125)).toBe('The film is thicker than 125 µm (4.9 mil): it may turn brittle and crack.');
+    expect(sayThick(WORDS, 100)).toBe(
+      'The film is thicker than 100 µm (3.9 mil): it may turn brittle and crack.',
+    );
+    expect(sayThick(WORDS, 125)).toBe(
+      'The film is thicker than 125 µm (4.9 mil): it may turn brittle and crack.',
+    );
   });
   it('adds up over the coats below that are known and make a film', () => {
     const below = [

@@ -9,7 +9,6 @@ import {
   isLateAtOnce,
   type LaidCoat,
   type NowWords,
-  PERHAPS_TWO_PART,
   type Reading,
   type Running,
   remindersOf,
@@ -21,6 +20,7 @@ import {
 import { UNSANDED, WIPED_OFF } from '#engine/model/family.ts';
 import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS } from '../calc/products.ts';
+import { WORDS } from './words.ts';
 
 const STYLE = { timeZone: 'UTC', hour12: true } as const;
 const LAID = Date.UTC(2026, 10, 24, 9);
@@ -55,7 +55,7 @@ const seenOf = (coat: LaidCoat): readonly Seen[] => {
             coat,
             now,
             name: `${coat.product} after ${(now - LAID) / MINUTE} min`,
-            said: sayNow(reading, now, STYLE),
+            said: sayNow(WORDS, reading, now, STYLE),
           },
         ]
       : [];
@@ -171,7 +171,7 @@ describe('what the clock says', () => {
       else
         same(
           name,
-          [why.replace(` ${PERHAPS_TWO_PART}`, '').endsWith(`Full cure: ${until(moments.cure)}.`)],
+          [why.replace(` ${WORDS['two-part'].perhaps}`, '').endsWith(`Full cure: ${until(moments.cure)}.`)],
           [true],
         );
       expect(/\bsand\b|\bSand\b|not sanded/.test(`${verdict} ${why}`) || /^Dull it/.test(verdict)).toBe(true);
@@ -220,7 +220,7 @@ describe('what the clock says', () => {
 describe('what rings', () => {
   it('is whole, of its piece, soonest first, and nothing that has passed', () => {
     for (const { reading, coat, now, name } of seen) {
-      const rings = remindersOf(reading, coat, now);
+      const rings = remindersOf(WORDS, reading, coat, now);
       const times = rings.map(({ at }) => at);
       expect(times).toEqual(times.toSorted((one, two) => one - two));
       expect(new Set(rings.map(({ key }) => key)).size).toBe(rings.length);
@@ -245,7 +245,7 @@ describe('what rings', () => {
         cure: moments.cure.to,
       };
       const ahead = Object.entries(wanted).filter(([, at]) => at > now);
-      const rings = remindersOf(reading, coat, now);
+      const rings = remindersOf(WORDS, reading, coat, now);
       same(name, [Object.fromEntries(rings.map(({ key, at }) => [key, at]))], [Object.fromEntries(ahead)]);
       const again = rings.find(({ key }) => key === 'recoat');
       if (!again) continue;
@@ -278,7 +278,7 @@ describe('why a time is a range', () => {
 
 it('a coat that is laid in the future, or in air that spoils it, is told in whole sentences', () => {
   for (const [id, product] of PRODUCTS) {
-    const future = sayNow(clockNow(product, coatOf(id), LAID - DAY), LAID - DAY, STYLE);
+    const future = sayNow(WORDS, clockNow(product, coatOf(id), LAID - DAY), LAID - DAY, STYLE);
     expect([id, future.doing, isWhole(future.why)]).toEqual([id, 'stop', true]);
     expect(future).toMatchObject({
       verdict: 'This coat is laid in the future',
@@ -287,6 +287,7 @@ it('a coat that is laid in the future, or in air that spoils it, is told in whol
     expect(future.why).toContain(`It says ${sayInstant(LAID, LAID - DAY, STYLE)}`);
     expect(future.why).toContain(`this device says ${sayInstant(LAID - DAY, LAID - DAY, STYLE)}`);
     const wet = sayNow(
+      WORDS,
       clockNow(product, coatOf(id, { surfaceCelsius: 3, relativeHumidity: 0.9 }), LAID),
       LAID,
       STYLE,

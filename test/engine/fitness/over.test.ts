@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { clockNow, sayNow } from '#engine/clock.ts';
 import { judgeLaying, overCoat } from '#engine/fitness.ts';
 import { laidCoatOf, layingOfCard } from '#engine/jobs.ts';
+import { WORDS } from '../clock/words.ts';
 import { card, coat, HOUR, products, START } from '../jobs/cards.ts';
 import { known, plan, productOf } from '../schedule/sheet.ts';
 
@@ -82,7 +83,7 @@ describe('a coat over a flaw that is open', () => {
     const laying = overCoat(layingOfCard(on, coat({ id: 'next', laidAt: at })), laid, at, products);
     const { noes } = judgeLaying(plan, known, laying, productOf('water-based-polyurethane'), { at });
     const now = clockNow(productOf('water-based-polyurethane'), laid, at, products);
-    return { no: noes.find(({ code }) => code === 'flaw'), said: sayNow(now, at, STYLE) };
+    return { no: noes.find(({ code }) => code === 'flaw'), said: sayNow(WORDS, now, at, STYLE) };
   };
 
   it('is a no in its form, and the clock says so, until the flaw is settled', () => {
@@ -100,7 +101,12 @@ describe('a coat over a flaw that is open', () => {
   it('keeps hands off a film that sets, whatever is open', () => {
     const laid = laidCoatOf(card({ flaws: [flaw] }), coat());
     const at = START + 60_000;
-    const said = sayNow(clockNow(productOf('water-based-polyurethane'), laid, at, products), at, STYLE);
+    const said = sayNow(
+      WORDS,
+      clockNow(productOf('water-based-polyurethane'), laid, at, products),
+      at,
+      STYLE,
+    );
     expect(said.doing).toBe('leave');
   });
 });

@@ -7,10 +7,11 @@ import { describe, expect, it } from 'vitest';
 import { adviceOf, filmBelow, layersOf, sectionOf } from '#engine/jobs.ts';
 import { FAMILIES, UNSANDED } from '#engine/model/family.ts';
 import { readChoices } from '../../../content/tools/choices.ts';
+import { WORDS } from '../clock/words.ts';
 import { card, coat, HOUR, PRODUCTS, plan, products, START } from './cards.ts';
 
 const bases = readChoices(process.cwd()).base.values;
-const tables = { sanding: plan.sanding, bases };
+const tables = { sanding: plan.sanding, words: WORDS, bases };
 const { applicator: _brush, ...bare } = coat();
 const wet = (milliliters: number, index = 0, more: object = {}) => ({
   ...bare,
@@ -222,7 +223,7 @@ describe('what the film allows', () => {
   // Of one part, so that its thickness alone has the word (test/engine/clock/hardener.test.ts has the rest).
   const advice = ({ coats: laid, ...one }: ReturnType<typeof card>) => {
     const ofOnePart = laid.map((coat) => ({ ...coat, hardener: 'none' as const }));
-    return adviceOf(plan.sanding, layersOf({ ...one, coats: ofOnePart }, products), one.age);
+    return adviceOf(plan.sanding, WORDS, layersOf({ ...one, coats: ofOnePart }, products), one.age);
   };
   it('goes by the limits of the table, at these and beside them', () => {
     expect([thin.micrometers, bears.micrometers, coats.least]).toEqual([25, 50, 2]);

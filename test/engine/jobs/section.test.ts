@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviceOf, type JobCard, layersOf, sectionOf } from '#engine/jobs.ts';
 import { readChoices } from '../../../content/tools/choices.ts';
+import { WORDS } from '../clock/words.ts';
 import { anyCard, card, coat, known, plan, products } from './cards.ts';
 
-const tables = { sanding: plan.sanding, bases: readChoices(process.cwd()).base.values };
+const tables = { sanding: plan.sanding, words: WORDS, bases: readChoices(process.cwd()).base.values };
 const drawn = (one: JobCard) => sectionOf(one, layersOf(one, products), tables);
 const coats = (...amounts: number[]) =>
   card({
@@ -75,7 +76,8 @@ describe('the drawn section', () => {
   it('names only sources that are there', () => {
     fc.assert(
       fc.property(anyCard, (one) => {
-        for (const { grade, source } of adviceOf(plan.sanding, layersOf(one, products), one.age).grounds) {
+        for (const { grade, source } of adviceOf(plan.sanding, WORDS, layersOf(one, products), one.age)
+          .grounds) {
           expect(grade === 'published').toBe(source !== undefined);
           if (source) expect(known.has('source', source)).toBe(true);
         }

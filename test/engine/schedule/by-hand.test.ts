@@ -3,7 +3,8 @@
  * times. Invented jobs; common practice, no source, but for what the tables name.
  */
 import { describe, expect, it } from 'vitest';
-import type { Job } from '#engine/schedule.ts';
+import { type Job, sayStep } from '#engine/schedule.ts';
+import { WORDS } from '../clock/words.ts';
 import { codes, DAY, HOUR, job, MINUTE, outcome, plan, planned } from './sheet.ts';
 
 /** The air of the can's own climate by day and by night, so that its times hold as they stand. */
@@ -155,7 +156,7 @@ describe('a dresser in three coats that are ready in two hours', () => {
     expect(rubs[0]?.say).toContain('do not cut through the color');
     // One coat is a thin film (film-s113): over it the film has the word, over two such coats the table has.
     expect(rubs.map(({ thin }) => thin)).toEqual([undefined, true, undefined]);
-    expect(rubs[1]?.say).toContain('sand only what stands up');
+    expect(rubs[1] && sayStep(WORDS, rubs[1])).toContain('sand only what stands up');
     expect(rubs[2]?.say).toContain('fresh paper');
     const bare = planned(byCan({ base: 'bare-wood', baseHours: undefined }));
     expect(bare.steps.filter(({ kind }) => kind === 'sand').map(({ grit }) => grit)).toEqual([180, 320, 320]);

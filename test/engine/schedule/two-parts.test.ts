@@ -4,10 +4,11 @@
  * the jobs are invented.
  */
 import { describe, expect, it } from 'vitest';
-import { PERHAPS_TWO_PART, TWO_PART_WORDS } from '#engine/clock.ts';
-import type { Job, Planned } from '#engine/schedule.ts';
+import { type Job, type Planned, sayStep } from '#engine/schedule.ts';
+import { WORDS } from '../clock/words.ts';
 import { job, known, outcome, planned, productOf } from './sheet.ts';
 
+const PERHAPS = WORDS['two-part'].perhaps;
 const MAY = known.products.filter(({ hardeners }) => hardeners?.includes('isocyanate')).map(({ id }) => id);
 /** With a tool that is no spray, where there is one, over bare wood, which bears every finish. */
 const of = (product: string, hardener: Job['hardener'], more: Partial<Job> = {}): Job => {
@@ -32,7 +33,8 @@ describe.each(MAY)('%s', (product) => {
     expect(between(got)).toEqual([]);
     const unsanded = got.steps.filter((step) => step.unsanded);
     expect(unsanded.map(({ kind }) => kind)).toEqual(got.coats.slice(1).map(() => 'wipe'));
-    for (const { say } of unsanded) expect([TWO_PART_WORDS.ready, TWO_PART_WORDS.late]).toContain(say);
+    for (const step of unsanded)
+      expect([WORDS['two-part'].ready, WORDS['two-part'].late]).toContain(sayStep(WORDS, step));
     expect(ruleIds(got)).toContain('hardener-isocyanate');
     // The base is sanded before the first coat: none of it lies there yet.
     expect(got.steps.some(({ kind, coat }) => kind === 'sand' && coat === 1)).toBe(true);
@@ -43,8 +45,9 @@ describe.each(MAY)('%s', (product) => {
     const got = planned(of(product, undefined));
     const sanded = between(got);
     expect(sanded.length).toBe(got.coats.length - 1);
-    for (const { say } of sanded) expect(say).toContain(PERHAPS_TWO_PART);
-    for (const { say } of between(planned(of(product, 'none')))) expect(say).not.toContain(PERHAPS_TWO_PART);
+    for (const step of sanded) expect(sayStep(WORDS, step)).toContain(PERHAPS);
+    for (const step of between(planned(of(product, 'none'))))
+      expect(sayStep(WORDS, step)).not.toContain(PERHAPS);
   });
 });
 

@@ -17,7 +17,6 @@ import type { JobCard } from '#engine/model/job-card.ts';
 import { entryOf } from '#engine/plain/entry-of.ts';
 import { keepCase, readCase } from '../../case/store.ts';
 import { changeClock } from '../../clock/store.ts';
-import { timeStyle } from '../../shared/time-style.ts';
 
 /** The card's uppermost coat as the clock reads it, with what the clock says of it now. */
 export const lastCoatNow = (
@@ -32,8 +31,7 @@ export const lastCoatNow = (
   return { coat, reading: clockNow(product, coat, now, products) };
 };
 
-const isDoubted = ({ seenAt }: ClockStore, now: number): boolean =>
-  clockDoubt(seenAt, now, timeStyle()) !== undefined;
+const isDoubted = ({ seenAt }: ClockStore, now: number): boolean => clockDoubt(seenAt, now) !== undefined;
 
 /**
  * Puts a coat on the clock in place of the piece's last. True once it is on the disk; false where the browser does not

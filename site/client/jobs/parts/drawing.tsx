@@ -1,6 +1,7 @@
 import { withFilmIn } from '#engine/calc/say-film.ts';
 import { layersOf, sectionOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { clockWords } from '../../../shared/clock-words.ts';
 import { sourceUrl } from '../../../shared/urls.ts';
 import type { JobsData } from './data.ts';
 import './film-look.ts';
@@ -29,7 +30,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
   const { width, height, rects, warn, inProportion, advice, says } = sectionOf(
     card,
     layers,
-    data,
+    { ...data, words: clockWords },
     sizeOf(layers.layers.length),
     units,
   );

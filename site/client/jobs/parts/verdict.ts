@@ -1,6 +1,7 @@
 import { sayNow } from '#engine/clock.ts';
 import { adviceOf, coatOwed, layersOf, openFlaw } from '#engine/jobs.ts';
 import type { CardFlaw, JobCard } from '#engine/model/job-card.ts';
+import { clockWords } from '../../../shared/clock-words.ts';
 import type { JobsData } from '../../../shared/jobs-data.ts';
 import { pageUnits, sayDate } from '../../shared/say-date.ts';
 import { timeStyle } from '../../shared/time-style.ts';
@@ -35,9 +36,10 @@ const byCoat = (card: JobCard, data: JobsData, now: number): CardVerdict => {
   if (last) {
     const { reading } = last;
     // The card knows the film of every coat, which the clock can only count.
-    const { risk, pastMost } = adviceOf(data.sanding, layersOf(card, data.products), card.age);
+    const { risk, pastMost } = adviceOf(data.sanding, clockWords, layersOf(card, data.products), card.age);
     const thin = risk === 'high';
     const { why, ...said } = sayNow(
+      clockWords,
       // The flaw is named below.
       reading.kind === 'running' ? { ...reading, thin, pastMost, flaw: undefined } : reading,
       now,

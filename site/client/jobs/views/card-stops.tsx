@@ -1,6 +1,7 @@
 import { mayHoldLead, type Reading, rightAgain } from '#engine/clock.ts';
 import { coatsInOrder, layersOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { clockWords } from '../../../shared/clock-words.ts';
 import { LEAD } from '../../../shared/lead.ts';
 import { ruleUrl } from '../../../shared/urls.ts';
 import { Caution } from '../../shared/caution.tsx';
@@ -48,7 +49,7 @@ export const CardStops = ({ card, data, verdict, reading, about, coat }: Props) 
           {reading.night !== undefined && (
             <Act act={() => toNight(about)}>The nights are not so cold: correct them</Act>
           )}
-          <Act act={() => coat.fromNow(top)}>{`${rightAgain(reading)}: count from now`}</Act>
+          <Act act={() => coat.fromNow(top)}>{`${rightAgain(clockWords, reading)}: count from now`}</Act>
         </p>
       )}
       {mayHoldLead(card.age) && <LeadStop rule={data.lead} />}

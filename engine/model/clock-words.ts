@@ -1,0 +1,255 @@
+import { z } from 'zod';
+import { placesIn, type Saying } from '../plain/filled.ts';
+import { SourceId } from './ids.ts';
+import { GRADES } from './source.ts';
+
+/** A sentence of the clock: when it is said, and the places in it that are filled in. */
+type Said<P extends string = string> = {
+  readonly when: string;
+  readonly places: readonly P[];
+  /** Whether it tells what is so, or what hands do: then it names its ground. */
+  readonly grounded: boolean;
+  /** Whether hands are off the film while it is said: then it orders no touch. */
+  readonly handsOff: boolean;
+};
+
+/** What is so, or what hands do. */
+const told = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
+  when,
+  places,
+  grounded: true,
+  handsOff: false,
+});
+
+/** The same, said while hands are off the film. */
+const off = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
+  ...told(when, ...places),
+  handsOff: true,
+});
+
+/** A heading, a time, or what to do in a form. */
+const named = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
+  when,
+  places,
+  grounded: false,
+  handsOff: false,
+});
+
+/** What stands in the place of every word on sanding, where a film is never sanded as it is. */
+const unsanded = {
+  soft: off('Dry to the touch, and not ready for the next coat.'),
+  ready: told('While the next coat holds on it as it is.'),
+  late: told('Once a coat may hold on a dulled film alone.'),
+  stop: told('The same, in large.'),
+  due: told('The same in a few words, behind the name of the piece.'),
+  film: told('On a card and at the steps of a repair, of the film that lies there.'),
+};
+
+/** Every sentence of the clock. One row says the same on the clock, on a card, in a reminder and in a plan. */
+const CLOCK_WORDS = {
+  lead: unsanded,
+  'two-part': {
+    ...unsanded,
+    perhaps: told('Beside every word on sanding, where nobody has said what was mixed in.'),
+  },
+  thin: {
+    ready: told('Of a thin film, while the next coat holds on it as it is.'),
+    late: told('Of a thin film that has to be dulled.'),
+  },
+  late: {
+    always: told('A coat has to be dulled, however early the next one comes.'),
+    perhaps: told('It may have to be dulled.'),
+    surely: told('It has to be dulled.'),
+  },
+  thick: {
+    enough: told('Of a film that bears no further coat, in large.'),
+    why: told('Why it bears none.', 'most'),
+  },
+  'wipe-off': {
+    by: told('Of a finish that is wiped off, in large.', 'by'),
+    how: told('How, and from when on.', 'from'),
+    cloths: told('What is done with the cloths.'),
+    next: named('Until when hands are off once it is wiped.', 'late'),
+    due: named('In a few words, behind the name of the piece.', 'by'),
+  },
+  wax: {
+    wipe: told('Of a wax that was just laid, in large.'),
+    'wipe-how': told('How, and when it is dull.', 'dull'),
+    'hands-off': off('While hands are off it.'),
+    buff: told('Once it is dull, in large.'),
+    'buff-how': told('How.'),
+    due: named('In a few words, behind the name of the piece.', 'from'),
+    ring: named('The title of its reminder.'),
+    'ring-how': told('What to do when that rings.'),
+  },
+  'no-time': {
+    verdict: off('No time can be told, in large.'),
+    move: off('The air is to blame: where the piece goes.'),
+    flame: off('What is minded while it is warmed.'),
+    anew: off('How its time is counted then.'),
+    rests: off('The coldest night is to blame, or dries nothing.', 'degrees'),
+    warmer: off('Where the piece goes before such a night.'),
+    cold: off('What a film may be that was cold while it set.'),
+    'now-warm': named('On the button that counts anew: it was too cold.'),
+    'now-right': named('The same, of any other air.'),
+    due: named('In a few words, behind the name of the piece.'),
+  },
+  'hands-off': {
+    verdict: off('Of a film that is wet or setting, in large.'),
+    next: off('What comes once it is dry to the touch.'),
+    due: named('In a few words, behind the name of the piece.', 'late'),
+  },
+  soft: {
+    verdict: off('Dry to the touch, and not ready for the next coat, in large.'),
+    inside: off('Why, of a film that bears no further coat.'),
+    sanded: off('Why, of a film that is sanded.'),
+    buffed: off('Why, of a finish that is buffed.'),
+    due: named('In a few words, behind the name of the piece.', 'late'),
+  },
+  ready: {
+    sand: named('Ready for the next coat, in large.'),
+    'sand-until': named('The same, where there is an end to it.', 'until'),
+    'sand-later': told('What holds after that end.'),
+    'sand-late': told('After that end, in large.'),
+    coat: named('Of a thin film, in large.'),
+    'coat-until': named('The same, where there is an end to it.', 'until'),
+    'coat-later': told('What holds after that end.'),
+    'coat-late': told('After that end, in large.'),
+    unsanded: named('Of a film that is never sanded as it is, in large.'),
+    'unsanded-until': named('The same, where there is an end to it.', 'until'),
+    buff: named('Of a finish that is buffed, in large.'),
+    'buff-how': told('How.'),
+    due: named('In a few words, behind the name of the piece.'),
+    'due-until': named('The same, where there is an end to it.', 'until'),
+  },
+  cure: {
+    leave: named('Nothing is left to do but to wait, in large.'),
+    'leave-thick': named('The same as a sentence, where the film bears no further coat.'),
+    full: named('When it is fully cured.', 'cure'),
+    last: named('Of the last coat.', 'use', 'cure'),
+    'last-used': named('Of the last coat, once it bears light use.', 'cure'),
+    cured: named('It is fully cured, in large.'),
+    'cured-why': named('What that means.'),
+    'due-use': named('In a few words, behind the name of the piece: light use.', 'late'),
+    'due-cure': named('The same: fully cured.', 'late'),
+    due: named('The same, once it is.'),
+  },
+  flaw: {
+    open: named('A flaw is open on the card of the piece, in large.'),
+    'open-why': told('What that means.'),
+    repaired: named('Its repair is noted, in large.'),
+    'repaired-why': named('Why it is asked after.'),
+    'by-clock': named('What the clock says of the coat all the same.', 'verdict'),
+    due: named('In a few words, behind the name of the piece.'),
+  },
+  future: {
+    verdict: named('A coat that is laid later than now, in large.'),
+    why: named('What is wrong, and what to do.', 'laid', 'now'),
+  },
+  rings: {
+    touch: named('The title of a reminder: dry to the touch.'),
+    'touch-how': off('What to do when that rings.'),
+    sand: named('The title: ready to be sanded.'),
+    'sand-how': told('How that is tried.'),
+    coat: named('The title, of a film that is not sanded whole.'),
+    buff: named('The title, of a finish that is buffed.'),
+    'buff-how': told('How that is tried.'),
+    late: named('The title: what holds from now on.', 'what'),
+    'late-sand': told('What that is: it is sanded.'),
+    'late-dull': told('What that is, of a thin film.'),
+    'late-why': told('Why.'),
+    use: named('The title: light use.'),
+    'use-how': told('What that is.'),
+    cure: named('The title: fully cured.'),
+    'cure-how': named('What that means.'),
+  },
+  device: {
+    unset: named('The clock of the device was never set.', 'now'),
+    back: named('It has gone back.', 'seen'),
+    ahead: named('It was not read for long.', 'seen', 'now'),
+  },
+  form: {
+    'no-time': named('No time is given.'),
+    ahead: named('The time is yet to come.', 'laid', 'now'),
+    old: named('It is too long ago.', 'days'),
+    number: named('The number of the coat.', 'most'),
+    amount: named('More or less than a coat can be.'),
+  },
+  can: {
+    far: named('A time that no can of this kind has.', 'product', 'moment', 'usual', 'typed'),
+    'in-its-air': named('The air of the can, where that is told.', 'air'),
+    'in-usual-air': named('The same where it is not.', 'air'),
+    become: named('What a range of the can becomes here.', 'can', 'where', 'here', 'by'),
+    becomes: named('What one time of the can becomes here.', 'can', 'where', 'here', 'by'),
+    'by-air': named('By what: the air.'),
+    'by-film': named('By what: the film alone.'),
+    same: named('A time of the can that holds here as it is.', 'can'),
+  },
+} satisfies Readonly<Record<string, Readonly<Record<string, Said>>>>;
+
+type All = typeof CLOCK_WORDS;
+
+/** The sentences of the clock by group and id, as the engine says them. */
+export type ClockWords = {
+  readonly [G in keyof All]: {
+    readonly [I in keyof All[G]]: All[G][I] extends Said<infer P> ? Saying<P> : never;
+  };
+};
+
+/** Each place stands in its sentence, and no other does. */
+const sentence = ({ when, places }: Said) => {
+  const list = places.map((place) => `{${place}}`).join(', ');
+  return z
+    .string()
+    .min(3)
+    .describe(`What is said: ${when}${list && ` Filled in: ${list}.`}`)
+    .superRefine((text, context) => {
+      const there = placesIn(text);
+      const strange = there.find((place) => !places.includes(place));
+      const missing = places.find((place) => !there.includes(place));
+      const told = strange
+        ? `{${strange}} is no place of this sentence; write ${list || 'it out, for nothing is filled in here'}`
+        : missing && `{${missing}} is missing in this sentence; write it where it is filled in`;
+      if (told) context.addIssue({ code: 'custom', message: told });
+    });
+};
+
+const grounds = {
+  grade: z.enum(GRADES).describe('How we know it.'),
+  source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
+};
+
+const written = (said: Said) =>
+  said.grounded ? z.strictObject({ say: sentence(said), ...grounds }) : sentence(said);
+
+/** content/clock.yaml: every sentence of the clock; what tells what is so, or what hands do, with its ground. */
+export const ClockTable = z.strictObject(
+  Object.fromEntries(
+    Object.entries(CLOCK_WORDS).map(([group, rows]) => [
+      group,
+      z.strictObject(Object.fromEntries(Object.entries(rows).map(([id, said]) => [id, written(said)]))),
+    ]),
+  ),
+);
+export type ClockTable = z.infer<typeof ClockTable>;
+
+/** What is said while hands are off the film: each is a row with its ground. */
+export const SAID_HANDS_OFF: readonly (readonly [group: string, id: string])[] = Object.entries(
+  CLOCK_WORDS,
+).flatMap(([group, rows]) =>
+  Object.entries(rows).flatMap(([id, { handsOff }]) => (handsOff ? [[group, id] as const] : [])),
+);
+
+/** The sentences of a table alone: how we know them stays at home. */
+export const clockWordsOf = (table: ClockTable): ClockWords =>
+  Object.fromEntries(
+    Object.entries(table).map(([group, rows]) => [
+      group,
+      Object.fromEntries(
+        Object.entries(rows as Readonly<Record<string, string | { readonly say: string }>>).map(
+          ([id, row]) => [id, typeof row === 'string' ? row : row.say],
+        ),
+      ),
+    ]),
+    // The schema has every group and id, and each place of each sentence.
+  ) as ClockWords;

@@ -1,3 +1,0 @@
-declare module 'virtual:choices' {
-  export const CHOICES: import('../../engine/model/choices.ts').Choices;
-}
