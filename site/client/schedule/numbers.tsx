@@ -5,13 +5,24 @@ import { sayDay, sayTime } from '../shared/say-date.ts';
 import { sayArea, sayFilm, sayLiters, sayWholeDegrees } from '../shared/say-units.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown, PlanShown } from './shown.ts';
+import { SPRAYS } from './words.ts';
 
+/** A tool that touches the film lays strokes, one that sprays lays passes. */
+const LAID = { strokes: 'stroke', passes: 'pass' } as const;
 const EDGE = {
-  fits: 'it fits: lay it in one go.',
-  split:
-    'not all of it stays open. Full-length strokes, each on the wet edge of the last, no pause; if you must stop, stop at an edge.',
-  slower:
-    'not even one stroke stays open. Take a slower product, a little extender if the can allows it, a wider tool, or a second pair of hands.',
+  strokes: {
+    fits: 'It fits: lay it in one go.',
+    split:
+      'Not all of it stays open. Full-length strokes, each on the wet edge of the last, no pause; if you must stop, stop at an edge.',
+    slower:
+      'Not even one stroke stays open. Take a slower product, a little extender if the can allows it, a wider tool, or a second pair of hands.',
+  },
+  passes: {
+    fits: 'It fits: lay it in one go, each pass half over the last.',
+    split:
+      'Not all of it stays open. Full-length passes, each half over the last while that is wet, no pause; if you must stop, stop at an edge.',
+    slower: 'Not even one pass stays open. Take a slower product, or lay it with another tool.',
+  },
 } as const;
 
 /** A figure is never torn from its unit. */
@@ -48,14 +59,6 @@ const buyRows = ({ outcome: { liters }, job, us, data }: PlanShown): readonly De
   return [['Buy', `${sayLiters(liters, us)}, loss included; with a tenth to spare: ${list}`]];
 };
 
-const edgeRows = ({ outcome: { wetEdge }, us }: PlanShown): readonly DefinitionRow[] => {
-  if (!wetEdge) return [];
-  const { part, faceMinutes, strokeMinutes, openMinutes, verdict, loadSquareMeters } = wetEdge;
-  const times = `${sayMinutes(faceMinutes)} to lay, one stroke ${sayMinutes(strokeMinutes)}, open ${sayMinutes(openMinutes)}`;
-  const load = `One load covers about ${sayArea(loadSquareMeters, us)}.`;
-  return [['Wet edge', `Largest face, the ${part}: ${times}: ${EDGE[verdict]} ${load}`]];
-};
-
 const areaWords = ({ outcome: { squareMeters, areas }, us }: PlanShown): string => {
   const all = sayArea(squareMeters, us);
   if (!areas.back) return all;
@@ -70,10 +73,19 @@ export const PlanNumbers = (shown: PlanShown) => (
   />
 );
 
-/** What counts while she lays it: nobody reads it before the day. */
-export const LayNumbers = (shown: PlanShown) => {
-  const rows = shown.outcome.build ? edgeRows(shown) : [];
-  return rows.length ? <DefinitionRows class="numbers" of={rows} /> : null;
+/** What counts while she lays it: nobody reads it before the day. What a load covers is told of what loses none of it. */
+export const LayNumbers = ({ outcome: { build, wetEdge }, job: { applicator }, us }: PlanShown) => {
+  if (!build || !wetEdge) return null;
+  const { part, faceMinutes, strokeMinutes, openMinutes, verdict, loadSquareMeters } = wetEdge;
+  const how = SPRAYS.includes(applicator) ? 'passes' : 'strokes';
+  return (
+    <p>
+      <b>{`Wet edge of the largest face, the ${part}. `}</b>
+      {`${sayMinutes(faceMinutes)} to lay, one ${LAID[how]} ${sayMinutes(strokeMinutes)}, open ${sayMinutes(openMinutes)}. `}
+      {EDGE[how][verdict]}
+      {how === 'strokes' && ` One load covers about ${sayArea(loadSquareMeters, us)}.`}
+    </p>
+  );
 };
 
 export const CareList = ({ outcome: { care, weatherCare } }: Pick<PlanShown, 'outcome'>) => {

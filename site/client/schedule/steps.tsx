@@ -1,5 +1,6 @@
 import { saySpan, type TimeStyle } from '#engine/clock.ts';
 import { inARow } from '#engine/plain/filled.ts';
+import { ended, firstSentence } from '#engine/plain/text.ts';
 import { type PlanStep, sayStep } from '#engine/schedule.ts';
 import { clockWords } from '../../shared/clock-words.ts';
 import { defectUrl } from '../../shared/urls.ts';
@@ -48,6 +49,35 @@ const daysOf = (lines: ReturnType<typeof linesOf>): readonly Day[] => {
 const wantedOf = (days: readonly Day[], now: number): Day | undefined =>
   days.find(({ date }) => date === sayDay(now)) ?? days.find(({ from }) => from > now) ?? days.at(-1);
 
+/** So many cautions of one step are read whole; of more each stands in one line, and the rest of it opens below. */
+const READ_WHOLE = 2;
+
+/** What is cautioned before a step. A stop is first, and never folded. */
+const Before = ({ of }: { readonly of: PlanStep['before'] }) => {
+  const cautions = of.filter(({ kind }) => kind !== 'stop');
+  return (
+    <>
+      {of
+        .filter(({ kind }) => kind === 'stop')
+        .map((rule) => (
+          <Caution key={rule.id} rule={rule} />
+        ))}
+      {cautions.map((rule) =>
+        cautions.length > READ_WHOLE ? (
+          <details key={rule.id} class="caution">
+            <summary>
+              <b>{ended(rule.title)}</b> <span class="on-screen">{rule.lead ?? firstSentence(rule.say)}</span>
+            </summary>
+            <p>{rule.say}</p>
+          </details>
+        ) : (
+          <Caution key={rule.id} rule={rule} lead="Before this step: " />
+        ),
+      )}
+    </>
+  );
+};
+
 /** The steps in order, a fold for each day, each step with its time, its cautions before it, and what to look for. */
 export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
   const style = timeStyle();
@@ -80,9 +110,7 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
               return (
                 <li key={number} class={step.kind}>
                   <b>{title}</b> <span class="when">{timeOf(step, now, style)}</span>
-                  {step.before.map((rule) => (
-                    <Caution key={rule.id} rule={rule} lead="Before this step: " />
-                  ))}
+                  <Before of={step.before} />
                   {step.again.map(({ id, lead }) => (
                     <p key={id}>
                       <b>{lead}</b>

@@ -21,6 +21,7 @@ import { CareList, DateList, LayNumbers, NightList, PlanNumbers } from './number
 import { otherCoat } from './other-coat.ts';
 import type { PlanAsked, PlannedShown, PlanShown } from './shown.ts';
 import { StepList } from './steps.tsx';
+import { SPRAYS } from './words.ts';
 
 const USED = { low: 'little', normal: 'normally', high: 'hard' } as const;
 
@@ -57,9 +58,8 @@ const OfPlan = (asked: PlanAsked) => (
   </p>
 );
 
-/** The rule that no finish with isocyanate is sprayed at home, by its id, and what sprays. */
+/** The rule that no finish with isocyanate is sprayed at home, by its id. */
 const NOT_SPRAYED = 'not-sprayed-at-home';
-const SPRAYS: readonly string[] = ['spray-gun', 'aerosol'];
 
 /** What a job can wait for; all else no later start mends. */
 const PASSES = ['base', 'weather', 'drying'];
@@ -165,11 +165,11 @@ const PlannedView = (shown: PlannedShown) => {
       <StepList {...shown} />
       <div class="sheet">
         <div>
-          <h3>While you lay it</h3>
+          {outcome.wetEdge && <h3>While you lay it</h3>}
           <LayNumbers {...shown} />
+          <CareList outcome={outcome} />
         </div>
         <div>
-          <CareList outcome={outcome} />
           <NightList {...shown} />
         </div>
       </div>

@@ -61,6 +61,9 @@ export const familyOf = ({ product }: Job, data: PlanData): Family | undefined =
 /** What is spread, left to soak and wiped off again: no film of it may be left standing. */
 const isOil = (family: Family | undefined): boolean => family === 'oil' || family === 'hardwax-oil';
 
+/** What lays a film without touching it. */
+export const SPRAYS: readonly string[] = ['spray-gun', 'aerosol'];
+
 /** How a coat is laid with what was chosen, in a sentence. */
 export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family | undefined): string => {
   if (isOil(family))
