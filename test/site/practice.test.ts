@@ -198,7 +198,9 @@ it('says what is wrong with a number of boards, and keeps the set in the address
   await size.fill('6');
   await page.getByLabel('Title').fill('Tuesday');
   await page.getByLabel('Level').selectOption('stage');
-  await page.getByRole('listbox').selectOption(['bubbles', 'runs-and-sags']);
+  await page.getByText('Of which flaws?').click();
+  for (const flaw of ['Bubbles in the coat', 'Runs and sags'])
+    await page.getByLabel(flaw, { exact: true }).check();
   await page.getByRole('button', { name: 'Make the set' }).click();
   const link = (await page.locator('.made .post').textContent()) ?? '';
   expect(link.match(/stage\.(bubbles|runs-and-sags)\.\d+/g)?.length).toBe(6);
@@ -209,13 +211,9 @@ it('says what is wrong with a number of boards, and keeps the set in the address
   await expect.poll(() => page.getByLabel('Title').inputValue()).toBe('Tuesday');
   await expect.poll(() => page.getByLabel('Level').inputValue()).toBe('stage');
   await expect.poll(() => size.inputValue()).toBe('6');
-  await expect
-    .poll(() =>
-      page
-        .getByRole('listbox')
-        .evaluate((list: HTMLSelectElement) => [...list.selectedOptions].map(({ value }) => value).sort()),
-    )
-    .toEqual(['bubbles', 'runs-and-sags']);
+  await expect.poll(() => page.locator('.which-flaws summary').textContent()).toContain('Of 2 flaws alone');
+  for (const flaw of ['Bubbles in the coat', 'Runs and sags'])
+    expect(await page.getByLabel(flaw, { exact: true }).isChecked()).toBe(true);
   expectQuiet(opened);
   await opened.close();
 });

@@ -3,8 +3,8 @@ import { isOneOf } from '#engine/plain/entry-of.ts';
 import { drawSet, PRACTICE_LEVELS, type PracticeKey, type PracticeLevel } from '#engine/practice.ts';
 import { PRACTICE, SHOW } from '../../shared/urls.ts';
 import { CopyButton } from '../shared/copy-button.tsx';
+import { counted } from '../shared/counted.ts';
 import { Choice } from './choice.tsx';
-import { FlawOptions } from './flaw-options.tsx';
 import type { Dealer } from './load.ts';
 import { newSeed } from './seed.ts';
 import { setSize } from './set-size.ts';
@@ -47,6 +47,8 @@ export const MakeClass = ({ dealer, link: { title: was, boards: made, making } }
     setBoards(drawn);
     return keep({ boards: drawn });
   };
+  const turn = (id: string) =>
+    setFlaws(flaws.includes(id) ? flaws.filter((one) => one !== id) : [...flaws, id]);
   return (
     <details class="fold make-class" open={making !== undefined}>
       <summary>For a class: make a set by link</summary>
@@ -86,30 +88,28 @@ export const MakeClass = ({ dealer, link: { title: was, boards: made, making } }
       <p class="fault" id="set-size-fault" role="status">
         {fault}
       </p>
-      <label>
-        Only these flaws (none chosen: any, as often as they are met)
-        <select
-          multiple
-          size={6}
-          ref={(list) => {
-            if (list && !list.selectedOptions.length)
-              for (const option of list.options) option.selected = flaws.includes(option.value);
-          }}
-          onChange={({ currentTarget }) =>
-            setFlaws([...currentTarget.selectedOptions].map(({ value }) => value))
-          }
-        >
-          <FlawOptions of={dealer} />
-        </select>
-      </label>
-      <button type="button" class="go" onClick={make}>
-        Make the set
+      <details class="which-flaws">
+        <summary>
+          <b>Of which flaws?</b>{' '}
+          {flaws.length ? `Of ${counted(flaws.length, 'flaw')} alone` : 'Of any, as often as they are met'}
+        </summary>
+        <fieldset>
+          <legend class="unseen">Only these flaws</legend>
+          {dealer.known.defects.map(({ id, name }) => (
+            <label key={id}>
+              <input type="checkbox" checked={flaws.includes(id)} onChange={() => turn(id)} /> {name}
+            </label>
+          ))}
+        </fieldset>
+      </details>
+      <button type="button" class={boards.length ? 'quiet' : 'go'} onClick={make}>
+        {boards.length ? 'Make another set' : 'Make the set'}
       </button>
       {boards.length > 0 && (
         <div class="made" role="status">
-          <p class="post">{link}</p>
+          <h3>{`${title || 'Your set'}: ${counted(boards.length, 'board')}`}</h3>
           <p class="acts">
-            <CopyButton says="Copy the link" text={link} what="link" />
+            <CopyButton look="go" says="Copy the link" text={link} what="link" />
             <a class="quiet" href={`${PRACTICE}#${hash}`}>
               <b>Open the set</b>
             </a>
@@ -117,6 +117,10 @@ export const MakeClass = ({ dealer, link: { title: was, boards: made, making } }
               <b>Show it on a big screen</b>
             </a>
           </p>
+          <details>
+            <summary>The link itself</summary>
+            <p class="post">{link}</p>
+          </details>
         </div>
       )}
     </details>
