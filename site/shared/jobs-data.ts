@@ -18,8 +18,19 @@ const laysOf = (known: Knowledge): Lays =>
     }),
   );
 
+const sourcesOf = ({ says, 'too-thick': tooThick }: Plan['sanding']): readonly string[] =>
+  [...Object.values(says).flatMap(({ grounds }) => grounds), ...tooThick].flatMap(
+    ({ source }) => source ?? [],
+  );
+
 /** What the job cards need beside the cards: figures of the products and what everything is called. */
-export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choices['base']['values']) => ({
+export const jobsData = (
+  known: Knowledge,
+  plan: Plan,
+  care: Care,
+  bases: Choices['base']['values'],
+  titleOf: (source: string) => string,
+) => ({
   products: Object.fromEntries(
     known.products.map((product) => [product.id, { ...clockProduct(product), ambering: product.ambering }]),
   ),
@@ -27,6 +38,7 @@ export const jobsData = (known: Knowledge, plan: Plan, care: Care, bases: Choice
   plan: { handle: plan.handle, airing: plan.airing, careful: plan.careful, night: plan.night },
   /** What the drawn film rests on. */
   sanding: plan.sanding,
+  sources: Object.fromEntries(sourcesOf(plan.sanding).map((source) => [source, titleOf(source)])),
   bases,
   /** What stands at the head of a card with old paint that may hold lead. */
   lead: pick(known.get('rule', LEAD), 'kind', 'title', 'say'),

@@ -1,8 +1,10 @@
 import { withFilmIn } from '#engine/calc/say-film.ts';
 import { layersOf, sectionOf } from '#engine/jobs.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
+import { lower } from '#engine/plain/text.ts';
 import { clockWords } from '../../../shared/clock-words.ts';
 import { sourceUrl } from '../../../shared/urls.ts';
+import { plainId } from '../../shared/plain-id.ts';
 import type { JobsData } from './data.ts';
 import './film-look.ts';
 
@@ -81,7 +83,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
             .map((source, index) => (
               <>
                 {index ? ', ' : ' From: '}
-                <a href={sourceUrl(source)}>published</a>
+                <a href={sourceUrl(source)}>{lower(data.sources[source] ?? plainId(source))}</a>
               </>
             ))}
         </span>

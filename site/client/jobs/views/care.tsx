@@ -27,6 +27,20 @@ const Lines = ({ title, lines }: { readonly title: string; readonly lines: reado
     </section>
   ) : null;
 
+type Care = Extract<ReturnType<typeof careOf>, { kind: 'care' }>;
+
+/** What is not done yet, each date once; nothing for one where none is promised. */
+const byDate = (notYet: Care['notYet']): readonly (readonly [until: string, say: string])[] => {
+  const days = new Map<string, string[]>();
+  for (const { until, say } of notYet) {
+    const day = until === undefined ? '' : sayLongDate(until);
+    days.set(day, [...(days.get(day) ?? []), say]);
+  }
+  return [...days].flatMap(([day, all]) =>
+    day ? [[day, all.join(' ')] as const] : all.map((say) => ['', say] as const),
+  );
+};
+
 const Moment = ({ name, at }: { readonly name: string; readonly at: number }) => (
   <div class="tape">
     <dt>{name}</dt>
@@ -37,13 +51,22 @@ const Moment = ({ name, at }: { readonly name: string; readonly at: number }) =>
 /** What paper alone has. */
 const TO_FILL_IN = ['Shop', 'Telephone', 'Handed over on', 'Signed'];
 
-const Paper = ({ care }: { readonly care: Extract<ReturnType<typeof careOf>, { kind: 'care' }> }) => (
+const Paper = ({ care }: { readonly care: Care }) => (
   <article class="care">
     <p class="made-of">{care.madeOf.map(({ say }) => say).join(' ')}</p>
     {care.dates ? (
       <dl class="dates">
-        {care.dates.handOver !== undefined && <Moment name="Ready to hand over" at={care.dates.handOver} />}
-        <Moment name="Light, careful use from" at={care.dates.lightUse} />
+        {care.dates.handOver !== undefined && care.dates.handOver !== care.dates.lightUse && (
+          <Moment name="Ready to hand over" at={care.dates.handOver} />
+        )}
+        <Moment
+          name={
+            care.dates.handOver === care.dates.lightUse
+              ? 'Ready; light, careful use from'
+              : 'Light, careful use from'
+          }
+          at={care.dates.lightUse}
+        />
         <Moment name="Full use from" at={care.dates.fullUse} />
       </dl>
     ) : (
@@ -54,9 +77,9 @@ const Paper = ({ care }: { readonly care: Extract<ReturnType<typeof careOf>, { k
         <section>
           <h2>Not yet</h2>
           <ul>
-            {care.notYet.map(({ say, until }) => (
+            {byDate(care.notYet).map(([until, say]) => (
               <li key={say}>
-                {until !== undefined && <b>{`Until ${sayLongDate(until)}: `}</b>}
+                {until && <b>{`Until ${until}: `}</b>}
                 {say}
               </li>
             ))}
