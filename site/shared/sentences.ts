@@ -1,3 +1,4 @@
+import { numbersIn } from '#engine/model/whom.ts';
 import { ended, upper } from '#engine/plain/text.ts';
 
 const SENTENCES = new Intl.Segmenter('en', { granularity: 'sentence' });
@@ -15,6 +16,13 @@ export const ordersIn = (text: string): readonly string[] => {
     return before?.endsWith('?') ? [`${before} ${sentence}`] : [sentence];
   });
 };
+
+/** The orders below the numbers to call: what names those again is not said twice. */
+export const ordersBelowCalls = (text: string): readonly string[] =>
+  ordersIn(text).filter((says) => {
+    const inIt = numbersIn(says);
+    return !(inIt.includes('emergency') && inIt.includes('poison'));
+  });
 
 /** The longest beginning that is still a heading: `Swallowed:`, `Before you leave, every time:`, `Sanded already?` */
 const LEAD = /^([^:.?]{2,60}[:?]) (.+)$/s;

@@ -9,7 +9,7 @@ import {
   thisMinute,
 } from '#engine/hear.ts';
 import type { Ear } from '../../shared/ear.ts';
-import { forbids, leadOf, ordersIn } from '../../shared/sentences.ts';
+import { forbids, leadOf, ordersBelowCalls } from '../../shared/sentences.ts';
 import { CLOCK, nowUrl, remedyUrl, ruleUrl } from '../../shared/urls.ts';
 import { Calls, Dialed, Here } from '../shared/dialed.tsx';
 import { placeHere } from '../shared/place-here.ts';
@@ -53,7 +53,7 @@ const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places:
     <Calls places={places} whom={rule.calls ?? []} />
     <AtOnce rule={rule} />
     <ul class="orders stop">
-      {ordersIn(rule.say).map((says) => {
+      {ordersBelowCalls(rule.say).map((says) => {
         const { lead, rest } = leadOf(says);
         return (
           <li key={says} class={forbids(says) ? 'forbids' : ''}>
@@ -69,9 +69,9 @@ const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places:
   </section>
 );
 
-/** A stop or a caution that her words call for. */
-const Warning = ({ rule }: { readonly rule: ToldRule }) =>
-  rule.isStop ? (
+/** A stop or a caution that her words call for; `behind` what to do, it does not head the page. */
+const Warning = ({ rule, behind = false }: { readonly rule: ToldRule; readonly behind?: boolean }) =>
+  rule.isStop && !behind ? (
     <section class="stop-rule">
       <h2 class="verdict stop">
         <span>{rule.title}</span>
@@ -83,7 +83,7 @@ const Warning = ({ rule }: { readonly rule: ToldRule }) =>
       </p>
     </section>
   ) : (
-    <section class="caution">
+    <section class={rule.isStop ? 'caution stop' : 'caution'}>
       <h2 class="label">{rule.title}</h2>
       <AtOnce rule={rule} />
       <p>
@@ -148,6 +148,9 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, mayDry, c
       ? [first.defect]
       : [];
   const open = ofFilm && considered.next?.kind === 'stage' && !minute && !call.length;
+  /** What nobody told of, as heating the room: the answer to what she asks stands before it, where there is one. */
+  const answered = open || asks || isFirm(considered);
+  const isBehind = ({ isPast, toldLast }: ToldRule): boolean => isPast ?? (answered && toldLast === true);
   return (
     <Here.Provider value={placeHere(ear.places)}>
       {minute && !isFirm(considered) && !call.length && (
@@ -159,7 +162,7 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, mayDry, c
         <Emergency key={rule.id} rule={rule} places={ear.places} />
       ))}
       {warnings
-        .filter((rule) => !call.includes(rule) && !rule.isPast)
+        .filter((rule) => !call.includes(rule) && !isBehind(rule))
         .map((rule) => (
           <Warning key={rule.id} rule={rule} />
         ))}
@@ -238,9 +241,9 @@ export const Verdict = ({ considered, named, heard, mind, ear, ofFilm, mayDry, c
         </section>
       )}
       {warnings
-        .filter(({ isPast }) => isPast)
+        .filter((rule) => !call.includes(rule) && isBehind(rule))
         .map((rule) => (
-          <Warning key={rule.id} rule={rule} />
+          <Warning key={rule.id} rule={rule} behind />
         ))}
     </Here.Provider>
   );
