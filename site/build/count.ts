@@ -48,6 +48,9 @@ const counting = (known: Knowledge): CountsFrom => {
 
 const kept = new WeakMap<Knowledge, CountsFrom>();
 
+/** The longest way is seldom gone: while it is longer than this it would only frighten. */
+const FEW_LEFT = 4;
+
 /** Where she is in a conversation: "Question 2, up to 4 in all", which no Yes and no No makes more. "Can’t tell" keeps both ways open and asks more. */
 export const countOf = (known: Knowledge, defect: string, node: TreeNode): string => {
   const countsFrom = kept.get(known) ?? counting(known);
@@ -56,7 +59,7 @@ export const countOf = (known: Knowledge, defect: string, node: TreeNode): strin
   const here = `Question ${asked + 1}`;
   const counts = countsFrom(defect, node);
   const [fewest, most] = [asked + Math.min(...counts), asked + Math.max(...counts)];
-  if (most <= 1) return here;
+  if (most <= 1 || most - asked > FEW_LEFT) return here;
   if (most === asked + 1) return `${here}, the last`;
   return fewest === most ? `${here} of ${most}` : `${here}, up to ${most} in all`;
 };

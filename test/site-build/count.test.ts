@@ -4,7 +4,7 @@ import { addressOf, nodesOf, readAddress, type TreeNode } from '#engine/index.ts
 import { countOf } from '../../site/build/count.ts';
 import { known } from '../content/real/knowledge.ts';
 
-/** The most that a page names: "up to 4 in all", "Question 2 of 4", "the last". */
+/** The most that a page names: "up to 4 in all", "Question 2 of 4", "the last"; nothing while many may be left. */
 const mostOf = (count: string, number: number): number | undefined => {
   if (count.endsWith(', the last')) return number;
   const [, most] = /, up to (\d+) in all$/.exec(count) ?? / of (\d+)$/.exec(count) ?? [];
@@ -55,6 +55,7 @@ it('never says more after a Yes or a No than it said before', () => {
     ({ walked, handover, address }) =>
       walked.kind === 'question' && !handover && !address.join().includes('unsure'),
   );
+  let compared = 0;
   for (const node of nodes) {
     const { stage, answers } = readAddress(known, node.address);
     const before = nodes.find(
@@ -65,8 +66,11 @@ it('never says more after a Yes or a No than it said before', () => {
     const [was, is] = [before, node].map((one) =>
       mostOf(countOf(known, 'bubbles', one), readAddress(known, one.address).answers.length + 1),
     );
-    expect(is, node.address.join('/')).toBeLessThanOrEqual(was ?? 0);
+    if (was === undefined) continue;
+    expect(is, node.address.join('/')).toBeLessThanOrEqual(was);
+    compared += 1;
   }
+  expect(compared).toBeGreaterThan(10);
 });
 
 it('counts what a flaw asks to which another leads', () => {
@@ -77,8 +81,8 @@ it('counts what a flaw asks to which another leads', () => {
   const leading = at('stage-recoatable/there-while-coating-yes/drew-back-yes');
   const third = at('stage-recoatable/there-while-coating-yes/drew-back-no');
   expect(leading?.handover).toBe('fisheyes');
-  expect(first && countOf(known, 'bubbles', first)).toMatch(/^Question 1, up to \d+ in all$/);
+  expect(first && countOf(known, 'bubbles', first)).toBe('Question 1');
   expect(third && countOf(known, 'bubbles', third)).toMatch(
-    /^Question 3(?:, up to \d+ in all|, the last| of \d+)$/,
+    /^Question 3(?:|, up to \d+ in all|, the last| of \d+)$/,
   );
 });
