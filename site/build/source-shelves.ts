@@ -63,6 +63,7 @@ export const sourceFacts = ({ author, edition, year }: Entry<'source'>): string 
   [author, edition, year === 'undated' ? 'no date' : year].filter(Boolean).join(', ');
 
 const letters = (text: string): string => text.replace(/^[^A-Za-z0-9]+|^(a|an|the) /gi, '').toLowerCase();
+const initial = (source: Entry<'source'>): string => upper(letters(sourceTitle(source)).charAt(0));
 
 /** A list of more is cut into pages, so that none is heavy; the first keeps the address of the kind. */
 const MOST = 180;
@@ -84,10 +85,17 @@ export const SOURCE_SHELVES = Object.entries(SHELVES)
   .flatMap((shelf) => {
     const pages = Math.ceil(shelf.sources.length / MOST);
     const each = Math.ceil(shelf.sources.length / pages);
-    return Array.from({ length: pages }, (_, at) => ({
-      ...shelf,
-      kind: at ? `${shelf.kind}-${at + 1}` : shelf.kind,
-      title: pages > 1 ? `${shelf.title}, ${at + 1} of ${pages}` : shelf.title,
-      sources: shelf.sources.slice(at * each, (at + 1) * each),
-    }));
+    return Array.from({ length: pages }, (_, at) => {
+      const sources = shelf.sources.slice(at * each, (at + 1) * each);
+      // What begins with a figure stands before A.
+      const from = at && sources[0] ? initial(sources[0]) : 'A';
+      const last = sources.at(-1);
+      const to = at < pages - 1 && last ? initial(last) : 'Z';
+      return {
+        ...shelf,
+        kind: at ? `${shelf.kind}-${at + 1}` : shelf.kind,
+        title: pages > 1 ? `${shelf.title}, ${from} to ${to}` : shelf.title,
+        sources,
+      };
+    });
   });
