@@ -234,14 +234,14 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
             Look at this one in the questions
           </button>
         )}
-        <button type="button" class="quiet" data-act="off" onClick={() => acts.off(coat)}>
-          Stop this clock
-        </button>
         {coat.card && (
           <a class="quiet" href={jobCardUrl(coat.card)}>
             Its job card
           </a>
         )}
+        <button type="button" class="plain" data-act="off" onClick={() => acts.off(coat)}>
+          Stop this clock
+        </button>
       </p>
     </article>
   );
