@@ -6,9 +6,10 @@ const LENGTHS = [
   ['brief', 1300],
   ['short', 2100],
   ['middle', 3480],
-  ['whole', 4500],
-  ['full', 6070],
-  ['long', 6900],
+  ['whole', 4150],
+  ['full', 4500],
+  ['long', 5400],
+  ['longer', 6300],
   ['longest', Number.POSITIVE_INFINITY],
 ] as const;
 /** A step is set larger than what is cautioned before it; a stop has a frame, a head and two boxes to tick. */
@@ -32,7 +33,7 @@ const roomOf = (
 
 /**
  * How long the steps of a repair are on paper, from their letters: a short one is set as large as its sheet has room for,
- * one that just fits is set closer, and one that needs two sheets has the room of both.
+ * one that just fits is set closer, and one that would have to be set too small for a bench has the room of two sheets.
  */
 export const paperLength = (remedy: Entry<'remedy'>, steps: readonly ResolvedStep[]): string => {
   const rooms = stepRows(steps, remedy.steps).flatMap((row) =>
