@@ -6,9 +6,12 @@ import { ownOrigin } from './own-host.ts';
 const MANY = 4;
 const SVG = 'http://www.w3.org/2000/svg';
 
-/** What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device. */
+/**
+ * What the code leads to: this page, and of a plan the very plan, which stands in its address. A card stays on its device.
+ * A page that only hands over to another flaw leads there.
+ */
 const address = (): URL => {
-  const { pathname, search, hash } = location;
+  const { pathname, search, hash } = document.querySelector<HTMLAnchorElement>('.handover .answers a') ?? location;
   const here = new URL(pathname + search + hash, ownOrigin());
   if (!document.querySelector('[data-part=plan]:not([hidden])')) here.hash = '';
   return here;
