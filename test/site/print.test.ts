@@ -103,9 +103,11 @@ it('prints a set for a class itself, once each of its boards is drawn, and not w
   await page.getByRole('link', { name: 'Open the set' }).click();
   await page.getByRole('button', { name: 'Print the set' }).click();
   await page.locator('html[data-printed]').waitFor();
-  expect(await page.locator('html').getAttribute('data-printed')).toBe('3 of 3');
+  expect(await page.locator('html').getAttribute('data-printed')).toBe('6 of 6');
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('.paper canvas').filter({ visible: true }).count()).toBe(3);
+  // Each once with its choices, and once with its answer.
+  for (const list of ['.on-paper', '.of-answers'])
+    expect(await page.locator(`${list} canvas`).filter({ visible: true }).count()).toBe(3);
   expect(await page.locator('main > .for-paper').isVisible()).toBe(false);
   expect(await page.getByRole('heading', { name: 'the answers' }).isVisible()).toBe(true);
   await close();

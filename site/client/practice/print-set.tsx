@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PracticeItem, PracticeKey } from '#engine/practice.ts';
 import { PracticeBoard } from './board.tsx';
+import { practiceSize } from './draw.ts';
 import { type Dealer, deal } from './load.ts';
 
 const LETTERS = 'ABCDE';
@@ -48,9 +49,14 @@ export const PrintSet = ({ dealer, title, boards }: Props) => {
 
 const PaperSet = ({ dealer, title, boards }: Props) => {
   const items = useMemo(() => boards.map((key) => deal(dealer, key)), [dealer, boards]);
+  const { width, height } = practiceSize();
   return (
     <section aria-label="The set on paper">
       <h2>{title}</h2>
+      <p>
+        Each is seen in low light from the upper left. Tick what it is. The answers stand on the last sheet.
+      </p>
+      <p class="whose">Name</p>
       <ol class="on-paper">
         {items.map((item) => (
           <li key={item.id}>
@@ -77,10 +83,21 @@ const PaperSet = ({ dealer, title, boards }: Props) => {
         ))}
       </ol>
       <h2 class="back">{title}: the answers</h2>
-      <ol>
+      <ol class="of-answers">
         {items.map((item) => (
           <li key={item.id}>
-            {rightLetters(item)} {item.name}. {item.rivals[0].sign.here}
+            <PracticeBoard recipe={item.board} turn={0} called={item.name} width={width / 2} height={height / 2} />
+            <div>
+              <b>
+                {rightLetters(item)} {item.name}
+              </b>
+              <p>
+                {item.rivals[0].sign.ask} {item.rivals[0].sign.here}
+              </p>
+              <p>
+                <i>{item.rivals[0].name}:</i> {item.rivals[0].sign.there}
+              </p>
+            </div>
           </li>
         ))}
       </ol>
