@@ -31,10 +31,11 @@ const isMetric = (text: string, air: HeardFact | undefined): boolean =>
       Math.abs(Number.parseFloat(text.slice(from, to)) - Number(air?.value)) < 1,
   );
 
-const airOf = (text: string, told: Told): Carried => {
+/** The figures of the air, in the units that the form has already. */
+const airOf = (text: string, told: Told, units?: string): Carried => {
   const [air, humidity] = [told('air-celsius'), told('relative-humidity')];
   if (!air && !humidity) return {};
-  const metric = isMetric(text, air);
+  const metric = units ? units === 'metric' : isMetric(text, air);
   const celsius = Number(air?.value);
   return {
     ...(air && {
@@ -51,7 +52,7 @@ const only = (fields: Readonly<Record<string, string | number | undefined>>): Ca
   );
 
 /** The form that a page has for what is told. */
-const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told) => Carried>> = {
+const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told, units?: string) => Carried>> = {
   'page/clock': (waits, text, told) => {
     const hours = told('hours-since-coat')?.value;
     return {
@@ -64,7 +65,7 @@ const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told) =>
       ...airOf(text, told),
     };
   },
-  'page/schedule': (waits, text, told) => ({
+  'page/schedule': (waits, text, told, units) => ({
     ...only({
       product: canOf(waits, text, told),
       kind: told('piece')?.value,
@@ -72,7 +73,7 @@ const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told) =>
       tone: told('base-tone')?.value,
       age: told('age')?.value,
     }),
-    ...airOf(text, told),
+    ...airOf(text, told, units),
   }),
   'page/which-coat': (_, __, told) =>
     only({
@@ -86,8 +87,7 @@ const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told) =>
 /** What is told for sure, as the form of a page takes it; nothing for a page without one. */
 export const carriedTo = (waits: Waits, page: string, { text, facts, asksFor }: Heard): Carried => {
   const form = Object.hasOwn(FORMS, page) ? FORMS[page] : undefined;
-  return {
-    ...form?.(waits, text, (name) => facts.find(({ fact, sure }) => fact === name && sure >= SURE)),
-    ...(asksFor?.page === page && asksFor.carries),
-  };
+  const carries = asksFor?.page === page ? asksFor.carries : undefined;
+  const told: Told = (name) => facts.find(({ fact, sure }) => fact === name && sure >= SURE);
+  return { ...form?.(waits, text, told, carries?.['units']), ...carries };
 };

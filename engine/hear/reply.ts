@@ -294,10 +294,13 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
     // The short one keeps the first answer, and names the other question by its page.
     const second = also && `And: ${lower(also.last)}`;
     const room = SHORT - (second ? second.length + 1 : 0);
+    // Behind a long link an answer keeps what it says first.
+    const answer = alone.answer ?? '';
+    const answers = answer.length + last.length < room ? [answer] : answer.split(/(?<=\.) (?=[A-Z\d])/);
     const short = fitted(
       alone.stop
         ? [alone.stop, ...alone.says, ...besides, taken]
-        : [...urgent, denied, alone.answer ?? '', caution, ...besides, ...alone.says, taken],
+        : [...urgent, denied, ...answers, caution, ...besides, ...alone.says, taken],
       last,
       room,
     );

@@ -1,5 +1,6 @@
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Choices } from '../model/choices.ts';
+import type { ValueOf } from '../model/facts.ts';
 import { FAMILIES, type Family } from '../model/family.ts';
 import type { Plan } from '../model/plan.ts';
 import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
@@ -57,6 +58,8 @@ export type Waits = {
     readonly why: string;
     readonly instead: string;
   }[];
+  /** What each tool loses at most, 0 to 1. */
+  readonly losses: Readonly<Partial<Record<ValueOf<'applicator'>, number>>>;
   /** How many coats, by wear, and at most. */
   readonly coats: readonly {
     readonly families: readonly string[];
@@ -76,7 +79,7 @@ export type Waits = {
 export const waitsOf = (
   known: Knowledge,
   choices: Choices,
-  plan: Pick<Plan, 'waits' | 'over' | 'fitness' | 'coats' | 'between'>,
+  plan: Pick<Plan, 'waits' | 'over' | 'fitness' | 'coats' | 'between' | 'tools'>,
 ): Waits => ({
   kinds: Object.fromEntries(
     FAMILIES.flatMap((family) => {
@@ -116,6 +119,7 @@ export const waitsOf = (
       ? [{ bases, families, why, instead }]
       : [],
   ),
+  losses: Object.fromEntries(plan.tools.map(({ applicator, loss: [, most] }) => [applicator, most])),
   coats: plan.coats.map(({ families, products, wear, most }) => ({
     families,
     ofCans: products !== undefined,

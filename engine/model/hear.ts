@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { PageName } from './said.ts';
+import { LENGTH_UNITS, Sizes } from './sizes.ts';
 import { WORD_KINDS, type WordKind } from './word-kinds.ts';
 import { Wordings } from './wordings.ts';
 
@@ -36,6 +37,18 @@ const filled = (...names: readonly string[]) =>
       (says) => [...says.matchAll(/\{([^}]*)\}/g)].every(([, name = '']) => names.includes(name)),
       `in braces write ${names.join(', ')} alone`,
     );
+
+/** A part of a sentence with names in braces. */
+const part = (...names: readonly string[]) =>
+  z
+    .string()
+    .min(4)
+    .max(80)
+    .refine(
+      (says) => [...says.matchAll(/\{([^}]*)\}/g)].every(([, name = '']) => names.includes(name)),
+      `in braces write ${names.join(', ')} alone`,
+    );
+const fewWords = z.string().min(2).max(30);
 
 /** content/hear/language.yaml: how people say no, when, how warm and of which layer. */
 export const HearLanguage = z.strictObject({
@@ -145,8 +158,30 @@ export const HearLanguage = z.strictObject({
             .max(160)
             .describe('What a coat covers: `{kinds}` is each kind with its figures.'),
           rest: sentence.describe('How an amount comes of it.'),
+          faces: part('count', 'size', 'sides').describe('The faces of one size.'),
+          one: part('size', 'sides').describe('The faces of one alone.'),
+          round: part('size').describe('The size of a round one.'),
+          'one-face': fewWords.describe('One face of one part.'),
+          'one-face-each': fewWords.describe('One face of each of several.'),
+          'both-faces': fewWords.describe('Both faces.'),
+          area: part('faces', 'area').describe('What the faces come to.'),
+          missing: part('parts').describe('Parts that are named without a size.'),
+          taken: part('size', 'unit').describe('A size that is told without a unit.'),
+          units: z.record(z.enum(LENGTH_UNITS), fewWords).describe('What the units are called there.'),
+          'a-coat': part('amount').describe('The amount of one coat.'),
+          'all-coats': part('amount', 'count').describe('That of all coats.'),
+          each: fewWords.describe('Between a kind and its amount.'),
+          'at-usual': filled('coverage', 'loss').describe('What it was reckoned with.'),
+          'at-usual-in-short': filled('loss').describe('The same in fewer words.'),
+          'at-can': filled('coverage', 'amounts', 'loss', 'bought').describe(
+            'Reckoned with what the can is told to cover.',
+          ),
+          enough: part('volume').describe('A can that was asked about is enough.'),
+          'not-enough': part('volume').describe('It is not.'),
+          'just-enough': part('volume').describe('It lies between the ends of what is needed.'),
         })
         .describe('How much of a coat is needed.'),
+      sizes: Sizes,
       degrees: filled('told', 'degrees').describe('As what degrees without a unit were taken.'),
       painted: sentence.describe('Of a top coat over paint that no row of the plan keeps apart.'),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),

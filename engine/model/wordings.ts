@@ -39,6 +39,7 @@ const WORDINGS = {
   'of-a-day': 'Coats of one day, or those that are left.',
   'from-cans': 'Coats from spray cans.',
   amount: 'How much of a coat is needed, or how far a can goes.',
+  enough: 'Whether a can that is told is enough.',
   'not-amount': 'An amount of something else: of flakes, thinner, a mixture.',
   hot: 'It is hot where the work is done, or a coat dries too fast: bare degrees that may be either are °C.',
   metric: 'Somebody tells in metric units: bare degrees that may be either are °C.',
