@@ -1,4 +1,4 @@
-import type { FindIndex, FindKind, Hit } from './document.ts';
+import { type FindIndex, type FindKind, type Hit, pageName } from './document.ts';
 import { find, weighed } from './rank.ts';
 
 /** Pages that answer a question; a word explains, and a repair belongs to a flaw. */
@@ -12,7 +12,7 @@ const FLAWS = 0.2;
 
 /** The page that answers a text which asks for something and tells of no flaw; nothing where a flaw may be meant. `asked` names it where the words did. */
 export const pageAsked = (index: FindIndex, text: string, asked?: string): Hit | undefined => {
-  const known = index.documents.find(({ kind, id }) => `${kind}/${id}` === asked);
+  const known = index.documents.find((one) => pageName(one) === asked);
   if (known) return { kind: known.kind, id: known.id, title: known.title, says: known.says, score: 1 } as Hit;
   const [hit] = find(index, text, { limit: 1 });
   if (!hit || !ANSWERS.includes(hit.kind) || hit.score < LIKELY) return undefined;

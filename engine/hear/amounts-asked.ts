@@ -11,7 +11,7 @@ import { sayArea, sayCoverage, sayFaces, sayLiters } from './say-amounts.ts';
 import { type Reader, readerOf } from './size-tokens.ts';
 import { countAt } from './spans.ts';
 import { type Coverage, type ToldAreas, toldAreas, toldVolume } from './told-coverage.ts';
-import { isToldMetric, type ToldFaces, toldFaces } from './told-faces.ts';
+import { countOfArea, isToldMetric, type ToldFaces, toldFaces } from './told-faces.ts';
 import type { Waits } from './waits.ts';
 import type { Word } from './words.ts';
 
@@ -75,8 +75,10 @@ const areaIn = (ear: Ear, reader: Reader, isMetric: boolean): Told | undefined =
     squareMeters: faces.sides * faces.faces.reduce((sum, one) => sum + one.squareMeters, 0),
     isMetric: isToldMetric(faces),
   };
-  const squareMeters = areas.squareMeters ?? told?.squareMeters;
-  if (squareMeters === undefined) return undefined;
+  const count = areas.squareMeters === undefined ? 1 : countOfArea(ear, reader, sizes, areas.ofEach);
+  const one = areas.squareMeters ?? told?.squareMeters;
+  if (one === undefined || count === undefined) return undefined;
+  const squareMeters = one * count;
   return { areas, faces, squareMeters, isMetric: told?.isMetric ?? areas.isMetric };
 };
 

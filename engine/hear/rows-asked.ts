@@ -56,9 +56,10 @@ const PAINTS: readonly string[] = ['chalk-paint', 'milk-paint', 'latex-paint', '
 
 /** A top coat over paint: what the plan says of the two, how long the paint waits, and of wax between them. */
 const paintedSaid = (
-  { lexicon: { tables } }: Ear,
+  { lexicon: { tables }, says }: Ear,
   { onBase, below, over }: Waits,
   { tops, belows, bases }: Layers,
+  text: string,
 ): string | undefined => {
   const paints = bases.filter((base) => PAINTS.includes(base));
   // "or do I need wax first": wax is meant as what lies between.
@@ -73,7 +74,8 @@ const paintedSaid = (
   const isWaxed = films.length > 0 && (tops.includes('wax') || belows.includes('wax'));
   const wax = isWaxed ? over.find((one) => isOf(one) && one.below.includes('wax')) : undefined;
   return [
-    ...(wax ? [wax.why, wax.instead] : []),
+    // Wax that lies there has to come off; wax that is meant to come first is left out.
+    ...(wax ? (says('wax-first', text) ? [tables['no-wax']] : [wax.why, wax.instead]) : []),
     ...(row ? [row.why, row.instead] : [tables.painted]),
     ...(wait ? [led(wait.why)] : []),
     tables.can,
@@ -126,7 +128,7 @@ export const rowsAsked = (
   // "can I paint over shellac": paint is no kind of top coat, and holds over wax no better than one.
   if (!tops.length && belows.length && over.some(({ from, to }) => ear.says('paints', text.slice(from, to))))
     return listed(overSaid(ear, waits, ['water-based'], belows.includes('wax') ? ['wax'] : ['any'], over));
-  const onPaint = over.length ? paintedSaid(ear, waits, layersOf(ear, words, matches)) : undefined;
+  const onPaint = over.length ? paintedSaid(ear, waits, layersOf(ear, words, matches), text) : undefined;
   if (onPaint) return [{ asked: { answer: onPaint, ...tables.layers }, isWait: true, asking: over }];
   if (!(coats.length || sanding.length || over.length) || ear.says('not-rows', text)) return [];
   const kinds = tops.slice(0, MOST_KINDS);

@@ -8,6 +8,8 @@ export type Coverage = { readonly ends: readonly [number, number]; readonly isMe
 export type ToldAreas = {
   readonly coverage: Coverage | undefined;
   readonly squareMeters: number | undefined;
+  /** The area holds for each of several: the token behind which that is told. */
+  readonly ofEach: number | undefined;
   readonly isMetric: boolean;
   /** The tokens that tell how far a can goes. */
   readonly of: readonly number[];
@@ -42,7 +44,7 @@ const before = (reader: Reader, { covers }: Sizes, at: number): number | undefin
 
 export const toldAreas = (reader: Reader, sizes: Sizes): ToldAreas | undefined => {
   const rates: (Coverage & { readonly at: number; readonly to: number })[] = [];
-  const areas: { readonly value: number; readonly isMetric: boolean }[] = [];
+  const areas: { readonly value: number; readonly isMetric: boolean; readonly to: number }[] = [];
   for (let at = 0; at < reader.tokens.length; at++) {
     const area = reader.areaAt(at);
     if (!area) continue;
@@ -66,6 +68,7 @@ export const toldAreas = (reader: Reader, sizes: Sizes): ToldAreas | undefined =
   return {
     coverage: rate && { ends: rate.ends, isMetric: rate.isMetric },
     squareMeters: area?.value,
+    ofEach: area && reader.is(area.to, sizes.every) ? area.to : undefined,
     isMetric: (area ?? rate)?.isMetric ?? false,
     of: rate ? Array.from({ length: rate.to - rate.at + NEAR }, (_, index) => rate.at - NEAR + index) : [],
   };

@@ -193,6 +193,19 @@ const facesOf = (
   };
 };
 
+/** How many pieces an area holds for: of each of those that are counted before it; nothing where that is left open. */
+export const countOfArea = (
+  ear: Ear,
+  reader: Reader,
+  sizes: Sizes,
+  ofEach: number | undefined,
+): number | undefined => {
+  const many = headsIn(ear, reader, sizes, new Set()).filter(({ count }) => (count ?? 1) > 1);
+  if (ofEach === undefined) return many.length ? undefined : 1;
+  const [counted, ...others] = many.filter(({ at }) => at < ofEach);
+  return others.length ? undefined : counted?.count;
+};
+
 const SIZED: readonly (Thing | undefined)[] = ['side', 'front', 'loose'];
 
 /** The faces that a text tells with their sizes; nothing where it tells none, or leaves open how many there are. */

@@ -183,6 +183,7 @@ export const HearLanguage = z.strictObject({
         .describe('How much of a coat is needed.'),
       sizes: Sizes,
       degrees: filled('told', 'degrees').describe('As what degrees without a unit were taken.'),
+      'no-wax': sentence.describe('Where wax is asked for between paint and a film.'),
       painted: sentence.describe('Of a top coat over paint that no row of the plan keeps apart.'),
       air: sentence.describe('Behind hours of a coat: the air that they hold for.'),
       unsaid: sentence.describe('Before hours of several kinds, where none is told.'),

@@ -35,7 +35,8 @@ export const Sizes = z
     both: phrases.describe('Both faces are coated.'),
     one: phrases.describe('One face alone is.'),
     'of-them': phrases.describe('Behind a number: it counts what was told before.'),
-    each: tokens.describe('What is told holds for each of several.'),
+    each: tokens.describe('What is told behind it holds for each of several.'),
+    every: tokens.describe('Behind an area: it is that of each of several.'),
     things: byUnit(THINGS).describe('What has a size, in the singular.'),
   })
   .describe('How sizes are told.');

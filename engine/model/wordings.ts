@@ -34,6 +34,7 @@ const WORDINGS = {
   'in-order': 'One kind is laid before another: coats of each are asked for.',
   sands: 'Whether and how it is sanded between coats.',
   over: 'What goes over what.',
+  'wax-first': 'Wax is meant to come before a film: none lies there.',
   paints: 'Paint over a top coat.',
   'not-rows': 'With these other rules hold, and no coat counts for color.',
   'of-a-day': 'Coats of one day, or those that are left.',
