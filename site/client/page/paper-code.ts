@@ -11,7 +11,8 @@ const SVG = 'http://www.w3.org/2000/svg';
  * A page that only hands over to another flaw leads there.
  */
 const address = (): URL => {
-  const { pathname, search, hash } = document.querySelector<HTMLAnchorElement>('.handover .answers a') ?? location;
+  const { pathname, search, hash } =
+    document.querySelector<HTMLAnchorElement>('.handover .answers a') ?? location;
   const here = new URL(pathname + search + hash, ownOrigin());
   if (!document.querySelector('[data-part=plan]:not([hidden])')) here.hash = '';
   return here;

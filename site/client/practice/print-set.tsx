@@ -86,7 +86,13 @@ const PaperSet = ({ dealer, title, boards }: Props) => {
       <ol class="of-answers">
         {items.map((item) => (
           <li key={item.id}>
-            <PracticeBoard recipe={item.board} turn={0} called={item.name} width={width / 2} height={height / 2} />
+            <PracticeBoard
+              recipe={item.board}
+              turn={0}
+              called={item.name}
+              width={width / 2}
+              height={height / 2}
+            />
             <div>
               <b>
                 {rightLetters(item)} {item.name}
