@@ -42,7 +42,7 @@ export const Practise = ({ dealer, level: first }: Props) => {
   return (
     <>
       <fieldset class="levels">
-        <legend>How much is told</legend>
+        <legend>How hard?</legend>
         {PRACTICE_LEVELS.map((one) => (
           <label key={one}>
             <input type="radio" name="level" checked={one === level} onChange={() => go(one)} />
