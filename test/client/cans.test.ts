@@ -1,5 +1,6 @@
 /** Her own cans, kept by a name: what one form holds of a can comes back in the other. Invented cans. */
 import { expect, it } from 'vitest';
+import { canOf, coatIn } from '../../site/client/clock/draft.ts';
 import { COAT_FIELDS } from '../../site/client/clock/fields.ts';
 import { PLAN_FIELDS } from '../../site/client/schedule/fields.ts';
 import { asDraft, canIn, MOST_CANS, nameOfCan, withCan } from '../../site/client/shared/cans/kept.ts';
@@ -84,6 +85,15 @@ it('names the can that a form holds to the last figure, in either units, and non
   // A can of which this form asks nothing is no can of it.
   const empty = { ...can, says: {} };
   expect(nameOfCan(PLAN_FIELDS, [empty], { units: 'us', product: 'shellac' })).toBeUndefined();
+});
+
+it('names the can by whose times a coat was laid, and none of another kind, or once a time differs', () => {
+  const can = kept(CLOCK);
+  const laid = (draft: Draft) => coatIn({ ...draft, humidity: '50' }, Date.UTC(2026, 10, 30)).coat;
+  expect(canOf(laid(CLOCK), [kept({ ...CLOCK, 'label-recoat': '9' }, 'Other'), can])).toBe('Blue can, satin');
+  expect(canOf(laid({ ...CLOCK, 'label-recoat': '9' }), [can])).toBeUndefined();
+  expect(canOf(laid({ ...CLOCK, product: 'alkyd-varnish' }), [can])).toBeUndefined();
+  expect(canOf(laid({ units: 'us', product: CLOCK['product'] ?? '' }), [can])).toBeUndefined();
 });
 
 it('takes one of the same name for the same can, the newest on top', () => {

@@ -24,6 +24,8 @@ import { jobCardUrl } from '../../shared/jobs-urls.ts';
 import { standingNow } from '../../shared/stages.ts';
 import type { Units } from '../shared/form/units.ts';
 import { sayAir, sayFilm, sayWholeDegrees } from '../shared/say-units.ts';
+import { recall } from '../shared/storage.ts';
+import { canOf } from './draft.ts';
 import { LifeLine } from './life-line.tsx';
 
 export type CoatActs = {
@@ -188,6 +190,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
     ? sayNow(clockWords, reading, now, style)
     : { doing: 'leave', large: 'Hands off, and no time can be told', perhaps: undefined, why };
   const weather = product && weatherVerdict(product, coat);
+  const can = canOf(coat, recall('cans')?.cans ?? []);
   // What no time can be told for is said above, with what leads on.
   const problem = reading?.kind === 'refused' ? reading.problem : undefined;
   const against = weather?.ok && { ...weather.value, reasons: besideProblem(weather.value.reasons, problem) };
@@ -196,7 +199,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <h2>{coat.piece}</h2>
       <p class="small" data-part="what">
         {product &&
-          `Coat ${coat.coatNumber}, ${product.name.toLowerCase()}, laid ${sayInstant(coat.laidAt, now, style)} at ${sayAir(coat, style.units)}${sayWetFilm(product, coat, style.units)}`}
+          `Coat ${coat.coatNumber}, ${product.name.toLowerCase()}${can ? ` “${can}”` : ''}, laid ${sayInstant(coat.laidAt, now, style)} at ${sayAir(coat, style.units)}${sayWetFilm(product, coat, style.units)}`}
       </p>
       <p class={`verdict ${said.doing}`}>
         <span data-part="verdict">

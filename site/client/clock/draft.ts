@@ -3,6 +3,7 @@ import type { Label } from '#engine/calc/drying/label.ts';
 import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#engine/clock.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
 import { clockWords } from '../../shared/clock-words.ts';
+import { asDraft } from '../shared/cans/kept.ts';
 import {
   type Draft,
   type FieldFault,
@@ -12,6 +13,7 @@ import {
   type Values,
 } from '../shared/form/form.ts';
 import { instantsOf } from '../shared/form/local-time.ts';
+import type { KeptCan } from '../shared/storage.ts';
 import { CAN_MILESTONES, COAT_FIELDS, FIELD_NAMES } from './fields.ts';
 
 /** A fault beside a field. One that does not stop is told, and no time is promised. */
@@ -33,6 +35,17 @@ const labelOf = (told: CoatValues): Label | undefined => {
     relativeHumidity: humidity ?? REFERENCE_CLIMATE.relativeHumidity,
   };
   return { minutes, climate };
+};
+
+/** The name of the kept can by whose times a coat was laid; nothing where it holds none, or others. */
+export const canOf = ({ product, label }: LaidCoat, cans: readonly KeptCan[]): string | undefined => {
+  if (!label) return undefined;
+  const told = JSON.stringify(label);
+  return cans.find((can) => {
+    const { units } = can;
+    const { values } = readForm(COAT_FIELDS, asDraft(COAT_FIELDS, can, { units }), units);
+    return can.product === product && JSON.stringify(labelOf(values)) === told;
+  })?.name;
 };
 
 /** To the nearest minute: nobody lays a coat to the second, and the times told are whole minutes. */
