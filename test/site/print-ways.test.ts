@@ -1,5 +1,6 @@
 /** On paper nothing can be tapped: where a way leads stands there, and what serves a screen alone does not. */
 import { expect, it } from 'vitest';
+import { STAGE_WORDS } from '../../site/shared/stages.ts';
 import { openPage } from './browser.ts';
 
 /** US Letter within its margins, in CSS pixels. */
@@ -143,5 +144,34 @@ it('prints which coat with what was told, and a plan from a link without what se
   const words = await of.innerText();
   expect(words).toContain('by day');
   expect(words).not.toMatch(/From the link|Change anything above/);
+  await close();
+});
+
+it('prints below a verdict how each stage is told, and what it may turn out to be', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.goto('/defects/cloudy-film/stage-wet/', { waitUntil: 'networkidle' });
+  await page.emulateMedia({ media: 'print' });
+  // The part that tells it comes late: then who asks asks again.
+  const below = () =>
+    page.locator('.outcome').evaluate((outcome) => {
+      dispatchEvent(new Event('beforeprint'));
+      return getComputedStyle(outcome, '::after').content;
+    });
+  for (const { name, tell } of Object.values(STAGE_WORDS))
+    await expect.poll(below).toContain(`${name}: ${tell}`);
+  expect(await page.locator('.causes li').filter({ visible: true }).count()).toBeGreaterThan(3);
+  await close();
+});
+
+it('prints the name of a reply in one line', async () => {
+  const { page, close } = await openPage(LETTER);
+  await page.goto(
+    `/tell/#${new URLSearchParams({ say: 'Customer here: I bought a white dresser from you, yellow stains come through' })}`,
+  );
+  await page.locator('.understood .reply[open]').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  const name = await page.locator('.reply > summary').boundingBox();
+  expect(name?.height).toBeGreaterThan(10);
+  expect(name?.height).toBeLessThan(50);
   await close();
 });
