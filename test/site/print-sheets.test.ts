@@ -17,7 +17,7 @@ const PAPERS = ['Letter', 'A4'] as const;
 const QUARTER = 0.25;
 const MOST = 2;
 /**
- * So many of a kind stand whole on one sheet. Of repairs 52 of 100: what would have to be set in 8 pt to stand on one is
+ * So many of a kind stand whole on one sheet. Of repairs 49 of 100: what would have to be set in 8 pt to stand on one is
  * set in type for the bench, on two.
  */
 const ON_ONE: Readonly<Record<string, number>> = { repair: 0.45, flaw: 0.98, rule: 1 };
@@ -148,6 +148,17 @@ it.each([
   await close();
 });
 
+it('prints on a page that hands over to another flaw the code of that flaw', async () => {
+  const { page, close } = await openPage();
+  const came = page.waitForResponse(/paper-code/);
+  await page.goto('/defects/cloudy-film/cleans-up-with-water-yes/lines-follow-sanding-yes/');
+  await came;
+  const to = await page.locator('.handover .answers a').first().getAttribute('href');
+  expect(to).toContain('sanding-scratches');
+  await expect.poll(async () => new URL(await codeOn(page)).pathname).toBe(to);
+  await close();
+});
+
 it('prints short links of flaws and repairs, and of a lesson its address', async () => {
   const { page, close } = await openPage();
   for (const [address, to] of [
@@ -182,8 +193,8 @@ it('tears no caution of a repair between columns or sheets, and sets none in les
   const styles = (selector: string) =>
     page.locator(selector).evaluateAll((found) =>
       found.map((one) => {
-        const { breakInside, fontSize } = getComputedStyle(one);
-        return { breakInside, points: Math.round(Number.parseFloat(fontSize) * 7.5) / 10 };
+        const { breakInside, display, fontSize } = getComputedStyle(one);
+        return { breakInside, display, points: Math.round(Number.parseFloat(fontSize) * 7.5) / 10 };
       }),
     );
   const all = addressesOf(/^\/remedies\/[^/]+\/$/);
@@ -193,6 +204,8 @@ it('tears no caution of a repair between columns or sheets, and sets none in les
     const read = await styles('.procedure .line, .caution.stop p:not(.label), .may-start dd');
     expect(whole.length, address).toBeGreaterThan(0);
     expect(whole.filter(({ breakInside }) => breakInside !== 'avoid').length, address).toBe(0);
+    // What runs on in a line is no box, and would be torn all the same.
+    expect(whole.filter(({ display }) => display === 'inline').length, address).toBe(0);
     expect(read.filter(({ points }) => points < 8).length, address).toBe(0);
   }
   await close();
