@@ -58,9 +58,12 @@ it('lays no picture over the words of a repair on paper', async () => {
 it('prints what a coat of this stage needs, picture and all, on one sheet', async () => {
   const { page, close } = await openPage();
   const long: string[] = [];
-  // Tannin bleed and sticky oil have the most to say.
+  // These have the most to say.
   const all = addressesOf(/^\/defects\/[^/]+\/stage-(wet|dry-to-touch)\/$/);
-  const told = ['/defects/tannin-bleed/stage-wet/', '/defects/sticky-oil/stage-wet/'];
+  const told = [
+    ...['tannin-bleed', 'sticky-oil', 'blush'].map((id) => `/defects/${id}/stage-wet/`),
+    '/defects/old-shellac/stage-dry-to-touch/',
+  ];
   for (const address of new Set([...told, ...someOf(2, all)])) {
     await page.goto(address);
     if (await page.locator('.procedure').count()) continue;
