@@ -19,7 +19,7 @@ const HANDS = [
   },
   {
     hand: 'brush',
-    said: /\b(?:brush|roll|smooth|tip)(?:ing)? (?:it|them|this|that|those|these)?\s*(?:out|off|again|down)\b/i,
+    said: /\b(?:brush|roll|smooth|tip)(?:ing)? (?:it|them|this|that|those|these)?\s*(?:out|off|again|down)\b|\bgo(?:ing)? back over\b/i,
     denied: 'do not brush {it} again',
   },
   { hand: 'pop', said: /\b(?:pop|prick|poke)\b/i, denied: 'do not pop {it}' },

@@ -35,7 +35,7 @@ import { type Span, wordsIn } from './words.ts';
 export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours; readonly waits: Waits };
 
 const isOverdue = (facts: readonly HeardFact[]): boolean =>
-  facts.some(({ fact, sure }) => fact === 'overdue' && sure >= SURE);
+  facts.some(({ fact, value, sure }) => fact === 'overdue' && value === 'yes' && sure >= SURE);
 
 /** Air that is outside what the cans of these kinds allow, at its end too: nothing is laid in it, so no time holds. */
 const isOutOfRange = (
@@ -120,7 +120,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     !isOutside &&
     !isOverdue(told) &&
     names.every((one) => one.denied || isStageAlone(one, told));
-  const ofLabel = () => labelWindow(ear, words, told, asksForTime(ear, text));
+  const ofLabel = () => labelWindow(ear, waits, words, told, asksForTime(ear, text));
   const tables = isSoftAlone
     ? [ofLabel() ?? []].flat()
     : seesNothing

@@ -1,8 +1,10 @@
+import { toCelsius } from '../calc/units.ts';
 import { entryOf } from '../plain/entry-of.ts';
 import type { Ear } from './match.ts';
 import { oneOf } from './one-of.ts';
 import { countAt, spanAt } from './spans.ts';
-import type { Word } from './words.ts';
+import { isTopNoun } from './top-words.ts';
+import { isKind, type Span, type Word } from './words.ts';
 
 /** What names a drying time before anything is laid. */
 const LABEL = oneOf('can|cans|tin|label|labels|directions|instructions|sheet|jar|bottle|maker|manufacturer');
@@ -23,7 +25,7 @@ const told = new WeakMap<readonly Word[], { readonly label: LabelTime | undefine
 export const labelTime = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
   const known = told.get(words);
   if (known) return known.label;
-  const label = words.some(({ word }) => LABEL.test(word) || SUPPOSED.test(word))
+  const label = words.some((one) => LABEL.test(one.word) || SUPPOSED.test(one.word) || isKind(one, 'tells'))
     ? readLabel(ear, words)
     : undefined;
   told.set(words, { label });
@@ -37,7 +39,9 @@ const readLabel = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
     const here = words[at];
     if (!span || !here) continue;
     const near = words.slice(Math.max(0, at - 9), span.to + 6).filter(({ part }) => part === here.part);
-    const isLabel = near.some(({ word }) => LABEL.test(word)) && near.some(({ word }) => SAYS.test(word));
+    const isSaid = near.some((word, at) => isTopNoun(word) && isKind(near[at + 1], 'tells'));
+    const isLabel =
+      isSaid || (near.some(({ word }) => LABEL.test(word)) && near.some(({ word }) => SAYS.test(word)));
     const isMeant = near.some(({ word }) => SUPPOSED.test(word)) && near.some(({ word }) => DRIES.test(word));
     // "a ten year old can"
     if ((isLabel || isMeant) && UNITS.test(span.unit) && words[span.to]?.word !== 'old')
@@ -45,6 +49,26 @@ const readLabel = (ear: Ear, words: readonly Word[]): LabelTime | undefined => {
     at = span.to - 1;
   }
   return found;
+};
+
+/** So many words behind its time a label names the degrees that it holds at. */
+const NEAR_DEGREES = 12;
+const DEGREES = oneOf('f|c|fahrenheit|celsius');
+
+/** The degrees that a label names behind its time: "24 hours at 77 °F". They are none of the room. */
+export const labelDegrees = (
+  words: readonly Word[],
+  label: Word,
+): (Span & { readonly celsius: number }) | undefined => {
+  const from = words.indexOf(label);
+  for (let at = from + 1; at < from + NEAR_DEGREES && words[at]?.sentence === label.sentence; at++) {
+    const [here, next] = [words[at], words[at + 1]];
+    const unit = next?.word === 'degrees' ? words[at + 2] : next;
+    const value = Number(here?.word);
+    if (!here || !unit || !(value > 0) || !DEGREES.test(unit.word)) continue;
+    return { from: here.from, to: unit.to, celsius: unit.word.startsWith('c') ? value : toCelsius(value) };
+  }
+  return undefined;
 };
 
 const TIMES: Readonly<Record<string, number>> = { half: 0.5, twice: 2, double: 2, triple: 3, thrice: 3 };

@@ -1,12 +1,19 @@
+import { outsideClimate, REFERENCE_CLIMATE } from '../calc/drying/climate.ts';
+import type { Mechanism } from '../calc/drying/mechanism.ts';
+import { slowing } from '../calc/drying/slowing.ts';
+import { toFahrenheit } from '../calc/units.ts';
+import type { Family } from '../model/family.ts';
+import { entryOf } from '../plain/entry-of.ts';
 import { filled } from '../plain/filled.ts';
 import { DAY_HOURS, HOUR_MIN } from '../plain/time.ts';
 import { type HeardFact, SURE } from './heard.ts';
-import { labelTime } from './label-time.ts';
+import { labelDegrees, labelTime } from './label-time.ts';
 import type { TableAnswer } from './layers-asked.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Ear } from './match.ts';
 import { oneOf } from './one-of.ts';
 import { countAt, spanAt } from './spans.ts';
+import type { Waits } from './waits.ts';
 import type { Word } from './words.ts';
 
 /** Hours in which a label lets the next coat go on: within the first of the last coat, or from the second on. */
@@ -61,6 +68,16 @@ const waitIn = (ear: Ear, words: readonly Word[]): Window | undefined => {
   return isOfNext ? { within: undefined, from: label.hours, at: here } : undefined;
 };
 
+/** So much longer must it take to be told. */
+const NOTABLE = 1.15;
+/** As wide as that, as a share of the time, may the age be from which the rest is counted. */
+const NARROW = 0.2;
+
+const sayDegrees = (celsius: number, isMetric: boolean): string => {
+  const [metric, us] = [`${Math.round(celsius)} °C`, `${Math.round(toFahrenheit(celsius))} °F`];
+  return isMetric ? `${metric} (${us})` : `${us} (${metric})`;
+};
+
 const sayHours = (hours: number): string => {
   const [count, unit] =
     hours < 1
@@ -78,12 +95,67 @@ const saysOf = ({ window: says }: Lexicon['tables'], { within, from }: Window, a
   return age < from ? says.between : says.waited;
 };
 
+/** In other air than the can names: how much longer it takes there, as the clock reckons it. */
+const slowedSaid = (
+  ear: Ear,
+  { kinds }: Waits,
+  words: readonly Word[],
+  facts: readonly HeardFact[],
+  { from, at }: Window,
+): string | undefined => {
+  const told = (fact: string) => facts.find((one) => one.fact === fact && one.sure >= SURE);
+  const kind = entryOf(kinds, String(told('family')?.value) as Family);
+  const air = told('air-celsius');
+  if (!kind?.mechanism || !air) return undefined;
+  const celsius = Number(air.value);
+  const damp = told('relative-humidity')?.value;
+  const here = {
+    celsius,
+    relativeHumidity: damp === undefined ? REFERENCE_CLIMATE.relativeHumidity : Number(damp),
+  };
+  const named = labelDegrees(words, at);
+  const there = { ...REFERENCE_CLIMATE, ...(named && { celsius: named.celsius }) };
+  if (outsideClimate(here) || outsideClimate(there) || celsius < kind.air.celsius[0]) return undefined;
+  // The way to the next coat begins with what leaves first and ends with what hardens last.
+  const steps = (['touch', 'recoat'] as const).map((step) =>
+    slowing(kind.mechanism as Mechanism, step, there, here, 1),
+  );
+  const hours = [
+    from * Math.min(...steps.map((step) => step.from)),
+    from * Math.max(...steps.map((step) => step.to)),
+  ] as const;
+  if (hours[1] < from * NOTABLE) return undefined;
+  const says = ear.lexicon.tables.window;
+  const isMetric = air.rests.some((rest) =>
+    words.some((word) => word.from >= rest.from && word.to <= rest.to + 2 && /^c/.test(word.word)),
+  );
+  const sayAir = (one: number) => sayDegrees(one, isMetric);
+  const [least, most] = hours.map(Math.round) as [number, number];
+  const said = filled(says.slowed, {
+    from: sayHours(from),
+    there: sayAir(there.celsius),
+    here: `${sayAir(celsius)}${damp === undefined ? '' : ` and ${Math.round(Number(damp) * 100)} %`}`,
+    least: String(least),
+    most: sayHours(most),
+  });
+  const laid = told('hours-since-coat');
+  const [young, old] = laid?.range ?? [Number(laid?.value), Number(laid?.value)];
+  // "This morning" tells too little of an age to count the rest from.
+  if (!laid || old - young > NARROW * most) return `${said} ${says.counted}`;
+  const age = sayHours(Math.round(Number(laid.value)));
+  const rest = [least, most].map((end) => Math.max(0, end - Math.round(Number(laid.value))));
+  const [low = 0, high = 0] = rest;
+  if (low <= 0) return `${said} ${filled(says.soon, { age })}`;
+  return `${said} ${filled(says.more, { age, rest: `${low} to ${sayHours(high)}` })}`;
+};
+
 /**
  * When the next coat goes on by the label that a text tells of, which goes before every table. Where the time on it is
  * that of a dry film, or a single time with neither the age of the coat nor a question, nothing.
  */
 export const labelWindow = (
   ear: Ear,
+  waits: Waits,
   words: readonly Word[],
   facts: readonly HeardFact[],
   isAsked: boolean,
@@ -94,16 +166,24 @@ export const labelWindow = (
   const told = facts.find(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE)?.value;
   const age = told === undefined ? undefined : Number(told);
   if (!two && !isAsked && age === undefined) return undefined;
-  const { lead, page } = ear.lexicon.tables.window;
+  const { lead, page, clock, 'put-in': putIn } = ear.lexicon.tables.window;
+  const asking = [{ from: window.at.from, to: window.at.to }];
+  const slowed = two ? undefined : slowedSaid(ear, waits, words, facts, window);
+  if (slowed)
+    return {
+      asked: {
+        answer: slowed,
+        lead: putIn,
+        page: clock,
+        carries: { 'label-recoat': String(Number(window.from.toFixed(1))) },
+      },
+      isWait: true,
+      asking,
+    };
   const answer = filled(saysOf(ear.lexicon.tables, window, age), {
     within: sayHours(window.within ?? window.from),
     from: sayHours(window.from),
     age: sayHours(age ?? window.from),
   });
-  const { from, to } = window.at;
-  return {
-    asked: { answer, lead, page },
-    isWait: true,
-    asking: [{ from, to }],
-  };
+  return { asked: { answer, lead, page }, isWait: true, asking };
 };

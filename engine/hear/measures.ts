@@ -4,6 +4,7 @@ import { inDigits } from './digits.ts';
 import { filmOf } from './film.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { humidities } from './humidity.ts';
+import { labelDegrees, labelTime } from './label-time.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Ear, Match } from './match.ts';
 import { nearUnits } from './near-units.ts';
@@ -42,17 +43,23 @@ const figuresFirst = (figures: readonly Reading[], worded: readonly Reading[]): 
 
 /** Temperature and humidity of the air, that of a measured surface, and how thick the dry film is. */
 export const airOf = (
-  { lexicon, says }: Ear,
+  ear: Ear,
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
   denied: (match: Match) => number | undefined,
 ): HeardFact[] => {
+  const { lexicon, says } = ear;
   const digits = nearUnits(inDigits(text), lexicon.airUnits);
-  const { air, surface } = temperatures(digits, {
+  const { air: all, surface } = temperatures(digits, {
     isHot: () => says('hot', text),
     isMetric: () => says('metric', text),
   });
+  // "24 hours at 77 °F" on the can tells nothing of the room.
+  const label = labelTime(ear, words);
+  const last = label && words[label.at - 1];
+  const ofCan = last && labelDegrees(words, last);
+  const air = ofCan ? all.filter(({ from, to }) => to <= ofCan.from || from >= ofCan.to) : all;
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [
     ...settledReading(digits, 'air-celsius', figuresFirst(air, worded('air-celsius')), tenth, 50),

@@ -71,17 +71,23 @@ const whatItIs = ({ likely }: Considered): string => {
 const QUIET = ['leave', 'wait', 'accept', 'stop'];
 /** Acts after which nobody need fear for the coat today. */
 const KEPT = ['leave', 'wait'];
-/** From here on what it is stands, and how dry it is alone is open. */
+/** From here on what it is stands, and how dry it is, or what mends it, alone is open. */
 const FLAW_SURE = 0.9;
+/** A likely flaw stands as well where no other is nearly as likely: "72 %, and the next one 1 %". */
+const FAR_AHEAD = { first: 0.6, second: 0.06 } as const;
+
+const isFlawSure = ({ likely: [first, second] }: Considered): boolean =>
+  (first?.chance ?? 0) >= FLAW_SURE ||
+  ((first?.chance ?? 0) >= FAR_AHEAD.first && (second?.chance ?? 1) <= FAR_AHEAD.second);
 const KEEP_IT = 'Nothing has to be stripped or sanded today.';
 
 type Told = { readonly short: string; readonly long: string };
 
 /** What to do and what not, no surer than the verdict: until hands are known, that it is left alone but for what can not wait. */
-const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string, isFlawSure = false): Told => {
+const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string, stands = false): Told => {
   const wary = 'No sanding and no new coat before you know.';
   if (!now || !(firm || (now.flaw && KEPT.includes(now.do)))) {
-    const open = !isFlawSure ? 'which it is' : now ? 'the cause' : 'how dry it is';
+    const open = !stands ? 'which it is' : now ? 'what mends it' : 'how dry it is';
     const alone = atOnce ? `${atOnce} ${wary}` : `Until we know ${open}, leave it alone. ${wary}`;
     return { short: alone, long: alone };
   }
@@ -91,7 +97,9 @@ const ordersOf = (now: ActNow | undefined, firm: boolean, atOnce: string, isFlaw
       long: `${now.verdict}. ${now.say} ${wary}`,
     };
   if (now.hangs) {
-    const held = `${now.verdict} until we know which it is. ${now.not}`;
+    const held = stands
+      ? `${now.verdict}: ${lower(now.not)}`
+      : `${now.verdict} until we know which it is. ${now.not}`;
     return { short: held, long: held };
   }
   const forbids = /^(?:no|nothing|do not|don[’']t)\b/i.test(now.not);
@@ -321,7 +329,7 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   }
   const drying = fresh ? heard?.stillDrying : undefined;
   const what = drying?.answer ?? whatItIs(considered);
-  const doing = ordersOf(now, firm, firm ? '' : atOnce, (first?.chance ?? 0) >= FLAW_SURE);
+  const doing = ordersOf(now, firm, firm ? '' : atOnce, isFlawSure(considered));
   // What hangs on a question is looked into now: there is nothing to wait for yet.
   const settled = firm && !now?.hangs ? now : undefined;
   const again = settled?.again ?? '';

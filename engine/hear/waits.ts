@@ -1,3 +1,4 @@
+import type { Mechanism } from '../calc/drying/mechanism.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Choices } from '../model/choices.ts';
 import type { ValueOf } from '../model/facts.ts';
@@ -24,6 +25,8 @@ export type Waits = {
           readonly cure: Ends;
           /** What a liter covers in one coat, m². */
           readonly covers: Ends;
+          /** How all its cans harden; nothing where they do so in several ways. */
+          readonly mechanism: Mechanism | undefined;
           /** The air in which any of its cans is laid: °C, and humidity, 0 to 1. */
           readonly air: { readonly celsius: Ends; readonly humidity: Ends };
         }
@@ -102,6 +105,7 @@ export const waitsOf = (
         use: ends((can) => can['light-use-days'], DAY_HOURS),
         cure: ends((can) => can['cure-days'], DAY_HOURS),
         covers: ends((can) => can['square-meters-per-liter'], 1),
+        mechanism: new Set(cans.map((can) => can.mechanism)).size === 1 ? cans[0]?.mechanism : undefined,
         air: {
           celsius: ends((can) => can.limits.celsius, 1),
           humidity: ends((can) => can.limits.humidity, 1),

@@ -120,6 +120,14 @@ export const HearLanguage = z.strictObject({
           between: filled('within', 'from', 'age').describe('It is in between: nothing goes on.'),
           waited: filled('from').describe('The later one is over, or the can names one time alone.'),
           'too-soon': filled('from', 'age').describe('The can names one time alone, and it is not over.'),
+          slowed: filled('from', 'there', 'here', 'least', 'most').describe(
+            'In other air than the can names: how long it takes there.',
+          ),
+          more: filled('age', 'rest').describe('Behind it: how much of that is left.'),
+          soon: filled('age').describe('Behind it: it may be over.'),
+          counted: sentence.describe('Behind it, where no age is told.'),
+          'put-in': z.string().min(8).max(90).describe('What stands before the address of the clock.'),
+          clock: PageName.describe('The page of the clock.'),
         })
         .describe(
           'The next coat by the times of her own can: `{within}` and `{from}` are these, `{age}` how old the coat is.',

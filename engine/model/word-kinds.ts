@@ -30,6 +30,7 @@ export const WORD_KINDS = {
   gotten: 'What was got or done then has a coat at least so old.',
   'kept-up': 'What is done, or left to stand, for some time.',
   waited: 'Beside such a word a time is that of a film, or of laying it.',
+  tells: 'What a can does that names a time, right behind what it is called: "the varnish says".',
 } as const;
 
 export type WordKind = keyof typeof WORD_KINDS;

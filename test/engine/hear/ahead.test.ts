@@ -18,7 +18,7 @@ describe('a question before the work', () => {
   it('tells of layers by the plan', () => {
     expect(short('can we brush lacquer over latex paint')).toContain('Hot solvents can swell and wrinkle');
     expect(short('may I put water based poly over milk paint or wax it first?')).toMatch(
-      /^A film over wax will peel/,
+      /^No wax under it: a film over wax peels/,
     );
   });
   it('waits in air that no can allows', () =>

@@ -71,7 +71,7 @@ describe('a reply', () => {
       'Until we know how dry it is',
     );
     expect(short('put oil on my desk, did not wipe it off, after four days it is a sticky mess')).toContain(
-      'Until we know the cause',
+      'Until we know what mends it',
     );
   });
   it('takes shellac flakes for no flaking', () =>

@@ -44,7 +44,7 @@ describe('a flaw that is told in a coat that is wet', () => {
       const { now } = considered(text);
       expect(now).toMatchObject({ do: 'leave', hangs: true, sure: false });
       const { short } = answer(text);
-      expect(short).toContain('Hands off until we know which it is.');
+      expect(short).toMatch(/Hands off(?: until we know which it is\.|: no brush)/);
       expect(short).not.toContain('Nothing has to be');
     },
   );

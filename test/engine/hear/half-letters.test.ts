@@ -21,6 +21,20 @@ describe('what is answered', () => {
     ['should I wipe the lacquer down using methylated spirits to smooth it', 'No: alcohol \\(meths\\)'],
     ['he says lay oil varnish over shellac but never the reverse', 'Oil varnish goes over shellac'],
     ['is shellac over polyurethane ok', 'Oil varnish goes over shellac'],
+    [
+      'satin poly came out shiny at the top and dull below, never stirred the can',
+      'What makes it dull lies on the bottom',
+    ],
+    [
+      'the gloss is uneven, I forgot to stir the tin, three weeks old',
+      'What makes it dull lies on the bottom',
+    ],
+    ['stacked the shelves after ten days and they stuck together', 'Pull nothing apart'],
+    ['cabinet fronts stuck to each other, water based, two weeks old', 'Pull nothing apart'],
+    ['what is the difference between dry and cured', 'Dry: the water or solvent has left'],
+    ['how do I explain to a client that dry is not cured', 'Dry: the water or solvent has left'],
+    ['may I put polyurethane over an oil stain within 8 hours', '.*(?:a day at the least|72 hours)'],
+    ['stained the top today, is it too early to go over the oil stain with water based poly', '.*72 hours'],
   ])('of: %s', (text, says) => {
     expect(short(text)).toMatch(new RegExp(`^${says}`));
     expect(short(text).length).toBeLessThanOrEqual(500);
@@ -58,6 +72,17 @@ describe('what is not taken for it', () => {
   ])('skin without wet finish: %s', (text) =>
     expect(heard(text).dangers.map(({ rule }) => rule)).not.toContain('skin-and-spirits'),
   );
+  it.each([
+    'the varnish never dried, I did not stir it and it is still tacky',
+    'my drawers are stuck together since I painted them last night',
+    'rags stuck together in the bin',
+  ])('a film that is soft, or no film at all: %s', (text) =>
+    expect(short(text)).not.toMatch(/What makes it dull|Pull nothing apart/),
+  );
+  it('says no to going back over a coat', () =>
+    expect(short('brush marks in the wet poly, can I go back over it')).toMatch(
+      /^No, do not brush it again\./,
+    ));
   it('sanding of old paint', () =>
     expect(short('what grit should I use for the scratches in the old paint')).not.toContain(
       'P320 over them',

@@ -184,7 +184,7 @@ describe('what to do', () => {
   it('is no surer than the verdict: until hands are known it is left alone', () => {
     for (const [now, open] of [
       [undefined, 'how dry it is'],
-      [act('repair', { sure: false }), 'the cause'],
+      [act('repair', { sure: false }), 'what mends it'],
     ] as const) {
       const { short, long } = say({ now });
       for (const text of [short, long]) {
@@ -203,9 +203,9 @@ describe('what to do', () => {
       expect(long).toContain(`Verdict. Say one. Say two. ${wary}`);
     }
     expect(say({ now: act('repair', { sure: false, flaw: flaw('one', 0.95) }) }).short).toContain(
-      'Until we know the cause',
+      'Until we know what mends it',
     );
-    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until we know the cause');
+    expect(say({ now: act('leave', { sure: false }) }).short).toContain('Until we know what mends it');
     expect(say({ now: act('leave', { sure: false }), likely: [flaw('one', 0.7)] }).short).toContain(
       'Until we know which it is',
     );

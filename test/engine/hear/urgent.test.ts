@@ -226,7 +226,7 @@ describe('each case of a rule', () => {
     expect(cases.length).toBeGreaterThan(10);
     for (const says of cases) {
       expect(says).toMatch(
-        /^(?:Everyone out|Keep children out|Never into|Warm, or a smell of burning: do not|See to|A spill near a flame: everyone out|Wet clothes off|Put no|Out of|Mixed already: out|Stop|No spraying|No rags|Do not open, shake or carry|Stay away from|Switch it off|Go to an emergency room|Out into|Take|Call|Cool|Press)/,
+        /^(?:Everyone out|Keep children out|Never into|Warm, or a smell of burning: do not|See to|A spill near a flame: everyone out|Wet clothes off|Put no|Out of|Mixed already: out|Stop|No spraying|No rags|Do not open, shake or carry|Stay away from|Switch it off|Go to an emergency room|Out into|Take|Call|Cool|Press|Wipe it off)/,
       );
       expect(says).toMatch(/[.]$/);
     }
