@@ -145,6 +145,18 @@ const denials = (
   return `No, ${denied.slice(0, 2).join(' and ')}${fresh ? '' : ' yet'}.`;
 };
 
+/** So long after it was laid, in hours, no coat of the kinds that dry by themselves is dry: nobody is asked how dry it is. */
+const SETS = 0.5;
+const STILL_SETS = 'Hands off while it sets: no brush, roller, cloth, finger, heat or second coat.';
+
+/** "It's been like twenty minutes, water based": what is wiped while it is open is another matter. */
+const stillSets = ({ stage }: Considered, heard: ReplyOptions['heard']): boolean => {
+  const told = (fact: string) => heard?.facts.find((one) => one.fact === fact && one.sure >= SURE)?.value;
+  const [hours, family] = [told('hours-since-coat'), told('family')];
+  if (stage !== undefined || hours === undefined || family === undefined) return false;
+  return Number(hours) <= SETS && !WIPED.includes(String(family));
+};
+
 /** What would tell how dry it is, where the time of the coat is told already or not. */
 const stageAsked = (heard: ReplyOptions['heard']): string =>
   heard?.facts.some(({ fact, sure }) => fact === 'hours-since-coat' && sure >= SURE)
@@ -329,12 +341,15 @@ export const reply = (considered: Considered, options: ReplyOptions): Reply => {
   }
   const drying = fresh ? heard?.stillDrying : undefined;
   const what = drying?.answer ?? whatItIs(considered);
-  const doing = ordersOf(now, firm, firm ? '' : atOnce, isFlawSure(considered));
+  const sets = stillSets(considered, heard);
+  const doing = sets
+    ? { short: STILL_SETS, long: STILL_SETS }
+    : ordersOf(now, firm, firm ? '' : atOnce, isFlawSure(considered));
   // What hangs on a question is looked into now: there is nothing to wait for yet.
   const settled = firm && !now?.hangs ? now : undefined;
   const again = settled?.again ?? '';
   const kept = settled && KEPT.includes(settled.do) && !warnings.length ? KEEP_IT : '';
-  const check = asked(next, heard);
+  const check = sets ? '' : asked(next, heard);
   // On a coat that still moves the short one says hands off and no more: there is nothing to try on it.
   const shortCheck = fresh ? '' : firstSentence(check);
   const way =

@@ -83,6 +83,13 @@ describe('what is not taken for it', () => {
     expect(short('brush marks in the wet poly, can I go back over it')).toMatch(
       /^No, do not brush it again\./,
     ));
+  it.each([
+    'bubbles all over, I rolled the water based poly on 20 minutes ago, do I roll it again',
+    'I brushed oil based varnish on half an hour ago and it has brush marks',
+  ])('asks nobody how dry a coat is that can not be dry: %s', (text) => {
+    expect(short(text)).toMatch(/Hands off(?: while it sets)?: no brush/);
+    expect(short(text)).not.toContain('how dry is it');
+  });
   it('sanding of old paint', () =>
     expect(short('what grit should I use for the scratches in the old paint')).not.toContain(
       'P320 over them',
