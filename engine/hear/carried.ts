@@ -53,7 +53,7 @@ const only = (fields: Readonly<Record<string, string | number | undefined>>): Ca
 
 /** The form that a page has for what is told. */
 const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told, units?: string) => Carried>> = {
-  'page/clock': (waits, text, told) => {
+  'page/clock': (waits, text, told, units) => {
     const hours = told('hours-since-coat')?.value;
     return {
       ...only({
@@ -62,7 +62,7 @@ const FORMS: Readonly<Record<string, (waits: Waits, text: string, told: Told, un
         tool: told('applicator')?.value,
         ...(hours !== undefined && { when: 'ago', ago: Math.round(Number(hours) * HOUR_MIN) }),
       }),
-      ...airOf(text, told),
+      ...airOf(text, told, units),
     };
   },
   'page/schedule': (waits, text, told, units) => ({

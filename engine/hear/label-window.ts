@@ -102,7 +102,7 @@ const slowedSaid = (
   words: readonly Word[],
   facts: readonly HeardFact[],
   { from, at }: Window,
-): string | undefined => {
+): { readonly answer: string; readonly carries: Readonly<Record<string, string>> } | undefined => {
   const told = (fact: string) => facts.find((one) => one.fact === fact && one.sure >= SURE);
   const kind = entryOf(kinds, String(told('family')?.value) as Family);
   const air = told('air-celsius');
@@ -127,7 +127,7 @@ const slowedSaid = (
   if (hours[1] < from * NOTABLE) return undefined;
   const says = ear.lexicon.tables.window;
   const isMetric = air.rests.some((rest) =>
-    words.some((word) => word.from >= rest.from && word.to <= rest.to + 2 && /^c/.test(word.word)),
+    words.some((word) => word.from >= rest.from && word.to <= rest.to + 2 && /^c(?:elsius|entigrade)?$/.test(word.word)),
   );
   const sayAir = (one: number) => sayDegrees(one, isMetric);
   const [least, most] = hours.map(Math.round) as [number, number];
@@ -138,15 +138,20 @@ const slowedSaid = (
     least: String(least),
     most: sayHours(most),
   });
+  const carries = {
+    units: isMetric ? 'metric' : 'us',
+    'label-recoat': String(Number(from.toFixed(1))),
+    ...(named && { 'label-air': String(Math.round(isMetric ? named.celsius : toFahrenheit(named.celsius))) }),
+  };
   const laid = told('hours-since-coat');
   const [young, old] = laid?.range ?? [Number(laid?.value), Number(laid?.value)];
   // "This morning" tells too little of an age to count the rest from.
-  if (!laid || old - young > NARROW * most) return `${said} ${says.counted}`;
+  if (!laid || old - young > NARROW * most) return { answer: `${said} ${says.counted}`, carries };
   const age = sayHours(Math.round(Number(laid.value)));
   const rest = [least, most].map((end) => Math.max(0, end - Math.round(Number(laid.value))));
   const [low = 0, high = 0] = rest;
-  if (low <= 0) return `${said} ${filled(says.soon, { age })}`;
-  return `${said} ${filled(says.more, { age, rest: `${low} to ${sayHours(high)}` })}`;
+  if (low <= 0) return { answer: `${said} ${filled(says.soon, { age })}`, carries };
+  return { answer: `${said} ${filled(says.more, { age, rest: `${low} to ${sayHours(high)}` })}`, carries };
 };
 
 /**
@@ -171,12 +176,7 @@ export const labelWindow = (
   const slowed = two ? undefined : slowedSaid(ear, waits, words, facts, window);
   if (slowed)
     return {
-      asked: {
-        answer: slowed,
-        lead: putIn,
-        page: clock,
-        carries: { 'label-recoat': String(Number(window.from.toFixed(1))) },
-      },
+      asked: { ...slowed, lead: putIn, page: clock },
       isWait: true,
       asking,
     };

@@ -25,7 +25,7 @@ export const isMetricLength = (unit: LengthUnit | undefined): boolean =>
 export const isMetricVolume = (unit: VolumeUnit): boolean => unit === 'liter' || unit === 'milliliter';
 
 /** A word, a figure or a mark of a text. */
-export type Token = Span & {
+type Token = Span & {
   readonly said: string;
   readonly value: number | undefined;
   /** A comma or a stop stands before it. */
@@ -53,7 +53,7 @@ const figureOf = (said: string): number | undefined => {
   return rest ? first + fraction(rest) : first;
 };
 
-export const tokensOf = (text: string): readonly Token[] =>
+const tokensOf = (text: string): readonly Token[] =>
   [...inDigits(text).matchAll(TOKEN)].map(({ index, 0: piece }) => {
     const said = piece.toLowerCase();
     const isApart = /[,.;:!?()\n]\s*$/.test(text.slice(Math.max(0, index - 3), index));

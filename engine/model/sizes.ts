@@ -1,9 +1,9 @@
 import { z } from 'zod';
 
 export const LENGTH_UNITS = ['in', 'ft', 'm', 'cm', 'mm'] as const;
-export const VOLUME_UNITS = ['gallon', 'quart', 'pint', 'fluid-ounce', 'liter', 'milliliter'] as const;
+const VOLUME_UNITS = ['gallon', 'quart', 'pint', 'fluid-ounce', 'liter', 'milliliter'] as const;
 /** What has a size: a top, a front or a side of the plan, a whole piece, and what is only named without one. */
-export const THINGS = ['top', 'front', 'side', 'piece', 'loose'] as const;
+const THINGS = ['top', 'front', 'side', 'piece', 'loose'] as const;
 export type LengthUnit = (typeof LENGTH_UNITS)[number];
 export type VolumeUnit = (typeof VOLUME_UNITS)[number];
 export type Thing = (typeof THINGS)[number];

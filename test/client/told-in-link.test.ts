@@ -9,6 +9,11 @@ it('fills the fields of the clock that a reply may tell of, and no others', () =
     air: '60',
     units: 'us',
   });
+  expect(toClock('#label-recoat=24&label-air=77&units=us')).toEqual({
+    'label-recoat': '24',
+    'label-air': '77',
+    units: 'us',
+  });
   expect(toClock('')).toBeUndefined();
   expect(toClock('#coats')).toBeUndefined();
   expect(toClock(`#coat=${'9'.repeat(100_000)}`)?.['coat']?.length).toBeLessThan(10_000);

@@ -139,7 +139,7 @@ export const faultsOf = (
   return [...unread, ...wrong.filter(({ field }) => !named.has(field))];
 };
 
-/** What a link may tell: the coat, and the air that it lies in. */
+/** What a link may tell: the coat, the air that it lies in, and when its can lets the next one on. */
 const TOLD_IN_LINK: readonly string[] = [
   'product',
   'coat',
@@ -149,6 +149,8 @@ const TOLD_IN_LINK: readonly string[] = [
   'units',
   'air',
   'humidity',
+  'label-recoat',
+  'label-air',
 ];
 
 /** The coat that a link tells of, as a reply carries it; nothing where it tells of none. */

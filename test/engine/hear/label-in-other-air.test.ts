@@ -69,6 +69,8 @@ describe('hours of a can in other air', () => {
       'The can says 4 hours between coats at 70 °F. My basement is 60 °F. I brushed water based polyurethane 3 hours ago. When can I put on the second coat?';
     expect(carriedTo(hearing.waits, 'page/clock', heard(text))).toMatchObject({
       'label-recoat': '4',
+      'label-air': '70',
+      units: 'us',
       air: '60',
       ago: '180',
     });
