@@ -127,7 +127,10 @@ const slowedSaid = (
   if (hours[1] < from * NOTABLE) return undefined;
   const says = ear.lexicon.tables.window;
   const isMetric = air.rests.some((rest) =>
-    words.some((word) => word.from >= rest.from && word.to <= rest.to + 2 && /^c(?:elsius|entigrade)?$/.test(word.word)),
+    words.some(
+      (word) =>
+        word.from >= rest.from && word.to <= rest.to + 2 && /^c(?:elsius|entigrade)?$/.test(word.word),
+    ),
   );
   const sayAir = (one: number) => sayDegrees(one, isMetric);
   const [least, most] = hours.map(Math.round) as [number, number];
