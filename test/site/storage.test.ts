@@ -166,8 +166,10 @@ it.each(
       () =>
         Object.assign(IDBFactory.prototype, {
           open: () => {
-            const request = new EventTarget();
-            Object.assign(request, { error: new DOMException('no', 'InvalidStateError') });
+            const request = Object.assign(new EventTarget(), {
+              error: new DOMException('no', 'InvalidStateError'),
+            });
+            Object.setPrototypeOf(request, IDBOpenDBRequest.prototype);
             setTimeout(() => request.dispatchEvent(new Event('error')), 10);
             return request;
           },
