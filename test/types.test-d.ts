@@ -16,7 +16,9 @@ import {
   withAnswer,
   withFact,
 } from '#engine/index.ts';
+import type { ClockWords } from '#engine/model/clock-words.ts';
 import type { DefectId, QuestionId, RemedyId } from '#engine/model/ids.ts';
+import { filled } from '#engine/plain/filled.ts';
 import type { dealPractice } from '#engine/practice.ts';
 import type { matrixOf } from '#engine/see/matrix.ts';
 import type { outcomeKnowledge, SheetKnowledge } from '../site/shared/advice-knowledge.ts';
@@ -28,6 +30,14 @@ it('refuses a wrong value of a fact', () => {
   withFact(emptyCase(), 'stage', 'damp');
   // @ts-expect-error a number fact takes no words
   withFact(emptyCase(), 'air-celsius', 'warm');
+});
+
+it('refuses a sentence of the content of which a place is not filled in, or another is', () => {
+  const words = {} as ClockWords;
+  // @ts-expect-error {most} is left
+  filled(words.thick.why, {});
+  // @ts-expect-error there is no place {mots}
+  filled(words.thick.why, { mots: '125 µm' });
 });
 
 it('refuses a fact that there is not', () => {

@@ -6,6 +6,7 @@ import { type Case, withFact, without } from '../case/case.ts';
 import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
+import { filled } from '../plain/filled.ts';
 import { HOUR_MS } from '../plain/time.ts';
 import { type Firing, fire, rulesForStep, type SaidRule } from '../rules/rules.ts';
 import { coatStep, factsOfLaying } from './case.ts';
@@ -36,7 +37,7 @@ export type Judgement = {
 /** The tables that a judgement rests on. */
 export type JudgeTables = Pick<
   Plan,
-  'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'refuse' | 'sanding'
+  'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'noes' | 'refuse' | 'sanding'
 >;
 
 /** Less than this is no wait: a table that says a day does not mean it to the minute. */
@@ -49,27 +50,18 @@ const hoursLeft = (laying: Laying, row: BaseWait): number => {
   return left < LEAST_WAIT_HOURS ? 0 : left;
 };
 
-const FLAW_FIRST: Readonly<Record<NonNullable<Laying['openFlaw']>, No>> = {
-  open: {
-    code: 'flaw',
-    says: 'A flaw is open on the card of this piece: no coat over it before its own page says so.',
-    instead: 'Mend it first, or note on the card that it is gone.',
-  },
-  repaired: {
-    code: 'flaw',
-    says: 'A flaw of this piece was repaired.',
-    instead: 'Look first whether it is gone, and note it on the card.',
-  },
+/** A flaw that is not settled comes before any coat. */
+const flawFirst = ({ noes }: JudgeTables, { openFlaw }: Laying): readonly No[] => {
+  if (!openFlaw) return [];
+  const { why, instead } = noes[`flaw-${openFlaw}`];
+  return [{ code: 'flaw', says: why, instead }];
 };
 
 /** A film that is thick enough bears no other coat, however long it dries. */
-const thickEnough = ({ sanding }: JudgeTables, { film }: Laying): readonly No[] => {
+const thickEnough = ({ sanding, noes }: JudgeTables, { film }: Laying): readonly No[] => {
   const most = film && tooThick(sanding, film);
-  return most ? [{ code: 'film', says: most.say, instead: 'Leave it to cure.' }] : [];
+  return most ? [{ code: 'film', says: most.say, instead: noes['too-thick'].instead }] : [];
 };
-
-const TOO_EARLY =
-  'The coat below is not ready for another: one laid over it now can wrinkle it, and keeps it soft.';
 
 /** What speaks against this product over the coat below: another finish that does not bear it, or not yet; else its time. */
 const coatBelow = (
@@ -97,7 +89,7 @@ const coatBelow = (
     ];
   const { readyAt } = ownBelow;
   if (at === undefined || readyAt === undefined || at >= readyAt) return [];
-  return [{ code: 'coat-below', says: TOO_EARLY, earliest: readyAt }];
+  return [{ code: 'coat-below', says: plan.noes['too-early'].why, earliest: readyAt }];
 };
 
 /** A row of the tables that is sanded, as a step that the rules know. */
@@ -182,16 +174,21 @@ const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units)
   };
 };
 
-const toolOf = (product: LayingProduct, { applicator, label }: Laying): No[] =>
-  !applicator || product['wet-film-micrometers'][applicator] || label?.squareMetersPerLiter
-    ? []
-    : [
-        {
-          code: 'tool',
-          says: `${product.name} is not laid with this tool.`,
-          instead: `Take one of these: ${Object.keys(product['wet-film-micrometers']).join(', ')}.`,
-        },
-      ];
+const toolOf = (
+  { noes: { tool } }: JudgeTables,
+  product: LayingProduct,
+  { applicator, label }: Laying,
+): readonly No[] => {
+  const films = product['wet-film-micrometers'];
+  if (!applicator || films[applicator] || label?.squareMetersPerLiter) return [];
+  return [
+    {
+      code: 'tool',
+      says: filled(tool.why, { product: product.name }),
+      instead: filled(tool.instead, { tools: Object.keys(films).join(', ') }),
+    },
+  ];
+};
 
 /** What is laid with one tool alone is laid with that, said or not: an aerosol is sprayed. */
 const withItsTool = (laying: Laying, { 'wet-film-micrometers': films }: LayingProduct): Laying => {
@@ -244,21 +241,21 @@ export const judgeLaying = (
     ...fitness
       .filter(({ verdict }) => verdict === 'no')
       .map(({ why, instead }): No => ({ code: 'use', says: why, instead })),
-    ...toolOf(product, laying),
-    ...(laying.openFlaw ? [FLAW_FIRST[laying.openFlaw]] : []),
+    ...toolOf(plan, product, laying),
+    ...flawFirst(plan, laying),
     ...(thick.length ? thick : coatBelow(plan, laying, product, at)),
     ...(row?.refuse && hours > 0
       ? [
           {
             code: 'base' as const,
             says: row.why,
-            instead: 'Wait, or take another product.',
+            instead: plan.noes['base-too-fresh'].instead,
             ...(at !== undefined && { earliest: at + hours * HOUR_MS }),
           },
         ]
       : []),
     ...weather.noes,
-    ...(dries && at !== undefined ? nightsAfter(product, laying, at, units) : []),
+    ...(dries && at !== undefined ? nightsAfter(plan, product, laying, at, units) : []),
   ];
   const care = fitness.filter(({ verdict }) => verdict === 'care');
   const wait = row && hours > 0 ? { row, hours } : undefined;

@@ -5,16 +5,20 @@ import type { Problem } from '../calc/quantity.ts';
 import { sayProblem } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
 import { airAfter, calendarIn, USUAL_NIGHT } from '../clock/nights.ts';
+import type { Plan } from '../model/plan.ts';
+import { filled } from '../plain/filled.ts';
 import { DAY_MS } from '../plain/time.ts';
 import type { Laying, LayingProduct } from './laying.ts';
 import type { No } from './no.ts';
 
+/** The words for it. */
+type NightWords = { readonly noes: Pick<Plan['noes'], 'night'> };
+
 /** A night that spoils each coat before it is dry enough. */
-export const spoiledByNight = (problem: Problem, units: Units): No => ({
+export const spoiledByNight = ({ noes }: NightWords, problem: Problem, units: Units): No => ({
   code: 'drying',
-  says: `After the coat is laid the night spoils it before it is dry enough. ${sayProblem(problem, units)}`,
-  instead:
-    'Start earlier in the day, take a product that dries sooner, or keep the piece warmer or drier by night: with house heating, never with a flame.',
+  says: filled(noes.night.why, { how: sayProblem(problem, units) }),
+  instead: noes.night.instead,
 });
 
 /** Beyond this no date is told, milliseconds either way: ECMA-262, 21.4.1.1, less a year for the nights that follow. */
@@ -25,6 +29,7 @@ const MOST_INSTANT = 8.64e15 - 366 * DAY_MS;
  * day alone forbids is told of the day. A time that is none, as while it is typed, has no nights.
  */
 export const nightsAfter = (
+  plan: NightWords,
   product: LayingProduct,
   { day, night, label }: Laying,
   at: number,
@@ -42,5 +47,5 @@ export const nightsAfter = (
     history: airAfter(USUAL_NIGHT, { ...day, laidAt: at }, night, calendarIn()),
   });
   if (found.ok || !drying({ ...coat, history: steady(day) }).ok) return [];
-  return [spoiledByNight(found.problem, units)];
+  return [spoiledByNight(plan, found.problem, units)];
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { placesIn, type Saying } from '../plain/filled.ts';
+import type { Saying } from '../plain/filled.ts';
 import { SourceId } from './ids.ts';
+import { saying } from './saying.ts';
 import { GRADES } from './source.ts';
 
 /** A sentence of the clock: when it is said, and the places in it that are filled in. */
@@ -196,29 +197,12 @@ export type ClockWords = {
   };
 };
 
-/** Each place stands in its sentence, and no other does. */
-const sentence = ({ when, places }: Said) => {
-  const list = places.map((place) => `{${place}}`).join(', ');
-  return z
-    .string()
-    .min(3)
-    .describe(`What is said: ${when}${list && ` Filled in: ${list}.`}`)
-    .superRefine((text, context) => {
-      const there = placesIn(text);
-      const strange = there.find((place) => !places.includes(place));
-      const missing = places.find((place) => !there.includes(place));
-      const told = strange
-        ? `{${strange}} is no place of this sentence; write ${list || 'it out, for nothing is filled in here'}`
-        : missing && `{${missing}} is missing in this sentence; write it where it is filled in`;
-      if (told) context.addIssue({ code: 'custom', message: told });
-    });
-};
-
 const grounds = {
   grade: z.enum(GRADES).describe('How we know it.'),
   source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
 };
 
+const sentence = ({ when, places }: Said) => saying(when, ...places);
 const written = (said: Said) =>
   said.grounded ? z.strictObject({ say: sentence(said), ...grounds }) : sentence(said);
 

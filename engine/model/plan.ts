@@ -3,6 +3,7 @@ import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
 import { HAZARD_NAMES } from './hazard.ts';
 import { DefectId, ProductId, RuleId, SourceId } from './ids.ts';
+import { saying } from './saying.ts';
 import { GRADES } from './source.ts';
 import { GRITS } from './step.ts';
 
@@ -82,6 +83,39 @@ export const Sanding = z.strictObject({
     .min(1),
 });
 export type Sanding = z.infer<typeof Sanding>;
+
+/** Why a coat is not laid, or not yet, where no row of another table forbids it, and what to do instead. */
+const Noes = z.strictObject({
+  'flaw-open': row({
+    why: saying('A flaw is open on the card of the piece.'),
+    instead: saying('What comes first.'),
+  }),
+  'flaw-repaired': row({
+    why: saying('Its repair is noted, and nobody has said that it is gone.'),
+    instead: saying('What comes first.'),
+  }),
+  'too-thick': row({ instead: saying('The film bears no further coat.') }),
+  'too-early': row({ why: saying('The coat below is not ready for another.') }),
+  'base-too-fresh': row({ instead: saying('The base is too fresh for any coat of this kind.') }),
+  tool: row({
+    why: saying('The product is not laid with the tool that was told.', 'product'),
+    instead: saying('Which tools lay it.', 'tools'),
+  }),
+  night: row({
+    why: saying('A night spoils the coat, and how.', 'how'),
+    instead: saying('What to do about it.'),
+  }),
+  'no-day': row({ why: saying('No day to work on was told.') }),
+  'hours-too-short': row({
+    why: saying('No day has the hours for a coat, minutes.', 'session', 'hours'),
+    instead: saying('What to do about it, on no day too.'),
+  }),
+  'film-too-old': row({
+    why: saying('With isocyanate in the film the next coat comes too late to go on unsanded.', 'coat'),
+    instead: saying('What to do about it.'),
+    'instead-turned': saying('The same, where parts are turned after each coat.'),
+  }),
+});
 
 const Does = z
   .array(z.enum(HAZARD_NAMES))
@@ -284,6 +318,7 @@ export const Plan = z.strictObject({
     'Minutes of the day between which it is night; the dampest night reckoned when she measured none; how much colder, °C, than the day a job card and a plan take it to be where none is told.',
   ),
   sanding: Sanding,
+  noes: Noes.describe('What is said of a coat that no row of another table forbids.'),
   refuse: z.array(RuleId).describe('Rules that end a plan when they fire on its facts and steps.'),
 });
 export type Plan = z.infer<typeof Plan>;

@@ -2,6 +2,7 @@ import type { Units } from '../calc/units.ts';
 import { lateAt } from '../clock/late.ts';
 import { spoiledByNight } from '../fitness/night.ts';
 import type { No } from '../fitness/no.ts';
+import { filled } from '../plain/filled.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import { buffOf, minutesBefore, rowOf, stepsOf, twoPartOf, type Work } from './coat-steps.ts';
 import { type Dried, driedAt, type Night, nightsOn } from './dry.ts';
@@ -50,11 +51,11 @@ const driedFor = (
   units: Units,
 ): Fits<Omit<Session, 'at'>> => {
   const dried = driedAt(planning, laidTo, number === planning.build.coats ? 'last' : 'between');
-  if (!dried.ok) return { ok: false, no: spoiledByNight(dried.problem, units) };
+  if (!dried.ok) return { ok: false, no: spoiledByNight(planning.plan, dried.problem, units) };
   const buffed = buffedAt(planning, dried.value);
   const turned = turnedNext && planning.job.both?.turned;
   const found = turned ? turnableAt(planning, turned, laidTo, dried.value) : undefined;
-  if (found && !found.ok) return { ok: false, no: spoiledByNight(found.problem, units) };
+  if (found && !found.ok) return { ok: false, no: spoiledByNight(planning.plan, found.problem, units) };
   return { ok: true, value: { dried: dried.value, buffed, turnable: found?.value } };
 };
 
@@ -63,11 +64,11 @@ const sessionFor = (planning: Planning, wanted: Wanted, ready: number, units: Un
   const { job, calendar } = planning;
   const { laid, minutes } = wanted;
   const perDay = job.label?.coatsPerDay ?? Number.POSITIVE_INFINITY;
-  let no: No = tooShort(job, minutes);
+  let no: No = tooShort(planning, minutes);
   let from = ready;
   for (let tries = 0; tries < TRIES; tries++) {
     const at = firstFit(job, calendar, from, minutes);
-    if (!at) return { ok: false, no: tooShort(job, minutes) };
+    if (!at) return { ok: false, no: tooShort(planning, minutes) };
     const day = dayOf(calendar, at.to);
     from = calendar.at(day + 1, 0);
     if (laid.filter(({ to }) => dayOf(calendar, to) === day).length >= perDay) continue;
@@ -79,17 +80,20 @@ const sessionFor = (planning: Planning, wanted: Wanted, ready: number, units: Un
     const { buffed } = found.value;
     if (!buffed || buffed.to <= calendar.at(day, job.hours.to))
       return { ok: true, value: { at, ...found.value } };
-    no = tooShort(job, Math.ceil((buffed.to - at.from) / MINUTE_MS));
+    no = tooShort(planning, Math.ceil((buffed.to - at.from) / MINUTE_MS));
   }
   return { ok: false, no };
 };
 
 /** A film that is not sanded, and has dried too long to be coated as it is, waits for full cure: no plan does. */
-const tooLate = (number: number, { both }: Planning['job']): No => ({
-  code: 'hours',
-  says: `By your hours coat ${number} would come when the one below has dried too long to be coated unsanded, and with isocyanate in it nobody sands it before its can says fully cured.`,
-  instead: `${both?.turned === 'each-coat' ? 'Turn it only once, or give' : 'Give'} days and hours that let the coats follow sooner, or take a finish of one part.`,
-});
+const tooLate = ({ plan, job }: Planning, number: number): No => {
+  const old = plan.noes['film-too-old'];
+  return {
+    code: 'hours',
+    says: filled(old.why, { coat: String(number) }),
+    instead: job.both?.turned === 'each-coat' ? old['instead-turned'] : old.instead,
+  };
+};
 
 /** The coat on top of a face, and how it dries. */
 type Top = { readonly coat: CoatTimes; readonly dried: Dried };
@@ -173,7 +177,7 @@ export const layCoats = (
     const { at, dried, turnable } = found.value;
     const coat = coatOf(laying, { from: at.from + minutesBefore(work) * MINUTE_MS, to: at.to }, dried);
     if (unsanded && below && lateAt(coat.from, below.deadline, below.recoat) === 'surely')
-      return { ok: false, no: tooLate(number, job) };
+      return { ok: false, no: tooLate(planning, number) };
     steps.push(
       ...(wait && (!wait.untilTurned || wait.from < wait.surely) ? [wait] : []),
       ...stepsOf(planning, work, coat, below, found.value),

@@ -51,7 +51,7 @@ export const readyBase = (
   for (const { minutes, ...act } of actsOn(planning)) {
     const session = roundedUp(minutes);
     const at = firstFit(job, calendar, ready, session);
-    if (!at) return { ok: false, no: tooShort(job, session) };
+    if (!at) return { ok: false, no: tooShort(planning, session) };
     ready = at.to + act.hours * HOUR_MS;
     steps.push({ ...act, ...at, surely: ready });
   }

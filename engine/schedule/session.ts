@@ -1,5 +1,7 @@
 import type { No } from '../fitness/no.ts';
+import { filled } from '../plain/filled.ts';
 import type { Job, PlanTables } from './job.ts';
+import type { Planning } from './planning.ts';
 
 /** A part of the plan, or what forbids it. */
 export type Fits<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly no: No };
@@ -24,10 +26,12 @@ export const workOn = (
 };
 
 /** Her hours hold no session of so many minutes. */
-export const tooShort = ({ hours }: Pick<Job, 'hours'>, minutes: number): No => ({
-  code: 'hours',
-  says: hours.days.some(Boolean)
-    ? `One session takes about ${minutes} minutes without a stop, and your hours leave ${Math.max(0, hours.to - hours.from)}.`
-    : 'No day of the week is ticked.',
-  instead: 'Give longer hours, or plan the piece in parts: top one day, sides the next.',
-});
+export const tooShort = ({ plan, job: { hours } }: Pick<Planning, 'plan' | 'job'>, minutes: number): No => {
+  const { 'no-day': never, 'hours-too-short': short } = plan.noes;
+  const left = String(Math.max(0, hours.to - hours.from));
+  return {
+    code: 'hours',
+    says: hours.days.some(Boolean) ? filled(short.why, { session: String(minutes), hours: left }) : never.why,
+    instead: short.instead,
+  };
+};

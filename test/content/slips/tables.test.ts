@@ -107,6 +107,11 @@ const TABLES: readonly (readonly [string, (root: ContentRoot) => readonly Issue[
         (line) => line.replace(/source: [a-z0-9-]+/, 'source: no-such-book'),
         /no source "no-such-book"; write the name of a file in content\/sources here/,
       ],
+      [
+        /^ {2}tool: /,
+        (line) => line.replace('{product}', '{can}'),
+        /\{can\} is no place of this sentence, .*; write \{product\}$/,
+      ],
     ],
   ],
   [
