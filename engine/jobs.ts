@@ -41,6 +41,7 @@ export { type Passed, passedBy } from './jobs/place.ts';
 export { type ImportRow, previewImport, previewShelves } from './jobs/preview.ts';
 export { cardsRemoved } from './jobs/removed.ts';
 export { fitting, type Room, roomOf } from './jobs/room.ts';
+export { sayLayer, sayLayers } from './jobs/say-layers.ts';
 export {
   type Section,
   type SectionRect,

@@ -15,7 +15,7 @@ const NAMES: Readonly<Record<string, string>> = {
   'engine/clock.ts':
     'MOST_ON_CLOCK adopted askAboutLabel caseFromClock checkCoat clockDoubt clockNow clockProduct dateFormat dueOf emptyStore factsOf isLateAtOnce jumpedBack labelHere laidBeforeClocks lateAt layOnClock lifeLine mayHoldLead onOnePiece readStore remindersOf replaceOnClock rightAgain sayDoubt sayInstant sayMoment sayNow sayReasons saySpan sayUntil takeOffClock touchBounds unreadyOf unsandedFor untilOf wetFilmOf wettestFirst withLaid',
   'engine/jobs.ts':
-    'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
+    'LATEST_INSTANT MOST MOST_LETTERS adviceOf anotherLike bothTexts cardsRemoved careOf changed coatOfRepair coatOwed coatsInOrder datesOfCard factsOfCard filmBelow fitting flawOver isSameFlaw laidCoatOf layersOf layingOfCard mergeCards mergeChange mergeShelves newCard openFlaw passedBy previewImport previewShelves productOfRepair putBack roomOf sameCard sayCardFault sayLayer sayLayers sectionOf summaryOf trialsOf withCoat withFlaw withMine withPhoto withRepair withoutCoat withoutFlaw withoutItsCoat withoutPhoto withoutRepair',
   'engine/schedule.ts':
     'areaOf buildOf cansFor datesOf firstFit fitnessOf largestFace litersOf nightOf sayStep schedule wetEdgeOf',
   'engine/fitness.ts':

@@ -12,9 +12,9 @@ export const careTable = (known: Knowledge, root: ContentRoot): Table<Care> => {
   const table = readTable(known, root, FILE, Care);
   if (!table.ok) return table;
   const issues = Object.entries(table.value).flatMap(([part, rows]) =>
-    rows.flatMap(({ say }, index): Issue[] => {
+    Object.entries<{ readonly say: string }>(rows).flatMap(([name, { say }]): Issue[] => {
       const grade = gradeOf(say);
-      const line = table.lineOf([part, index, 'say']);
+      const line = table.lineOf([part, Array.isArray(rows) ? Number(name) : name, 'say']);
       return grade > HIGHEST_GRADE
         ? [{ file: FILE, line, code: 'too-hard', text: say, grade, most: HIGHEST_GRADE }]
         : [];

@@ -7,6 +7,7 @@ import { sayProblem } from '../calc/say-problem.ts';
 import type { Units } from '../calc/units.ts';
 import { type ClockProduct, climateOf, type LaidCoat, relativeThicknessOf } from '../clock/coat.ts';
 import { airAfter, type Calendar } from '../clock/nights.ts';
+import type { Care } from '../model/care.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Plan } from '../model/plan.ts';
 import type { Span } from '../plain/span.ts';
@@ -27,12 +28,17 @@ export type CareDates =
        */
       readonly unknownNights: 'allowed-for' | 'left-out' | undefined;
     } & Dates)
-  | { readonly kind: 'none'; readonly says: string };
+  /** `problem`: what is wrong with its air, in words. */
+  | { readonly kind: 'none'; readonly why: keyof Care['no-date']; readonly problem?: string };
 
 /** The tables that the dates rest on; a page need not load the others. */
 export type DatePlan = Pick<Plan, 'careful' | 'handle' | 'airing' | 'night'>;
 
-const none = (says: string): CareDates => ({ kind: 'none', says });
+const none = (why: keyof Care['no-date'], problem?: string): CareDates => ({
+  kind: 'none',
+  why,
+  ...(problem && { problem }),
+});
 
 type Moments = Readonly<Record<'recoat' | 'light-use' | 'cure', Stretch>> & {
   /** From when it may be handled, where the can says so. */
@@ -114,10 +120,9 @@ export const datesOfCard = (
   units: Units = 'metric',
 ): CareDates => {
   const last = coatsInOrder(card).at(-1);
-  if (!last) return none('No coat is laid yet, so there is no date. Note the coats on the card first.');
+  if (!last) return none('no-coat');
   const product = productOf(products, last.product);
-  if (!product)
-    return none('This product is not known here, so there is no date. Go by the cure time on its can.');
+  if (!product) return none('no-product');
   const coat = laidCoatOf(card, last);
   const { label } = coat;
   const least = label?.limits?.celsius?.from ?? product.limits.celsius[0];
@@ -126,8 +131,8 @@ export const datesOfCard = (
   const even = card.night ? found : ofPiece((one) => steady(climateOf(one)), coat, product, products);
   // What was only supposed forbids no date: then the air of laying has to do, and it is said what it leaves out.
   const late = found.ok ? found : even;
-  if (!late.ok) return none(`No date can be promised. ${sayProblem(late.problem, units)}`);
-  if (!even.ok) return none(`No date can be promised. ${sayProblem(even.problem, units)}`);
+  if (!late.ok) return none('no-time', sayProblem(late.problem, units));
+  if (!even.ok) return none('no-time', sayProblem(even.problem, units));
   const use = { kind: card.kind, trials: trialsOf(card), label };
   const dates = (at: Moments) =>
     datesOf(

@@ -2,6 +2,7 @@ import { named } from '../fitness/rows.ts';
 import type { Care } from '../model/care.ts';
 import type { JobCard } from '../model/job-card.ts';
 import type { Grade } from '../model/source.ts';
+import { inARow } from '../plain/filled.ts';
 import type { CareDates } from './care-dates.ts';
 import { coatsInOrder } from './coat.ts';
 import { type Products, productOf } from './layers.ts';
@@ -90,7 +91,7 @@ export const careOf = (
     name: card.name,
     madeOf: madeOf.map(line),
     dates: late && { ...late, handOver: handedOver ? undefined : late.handOver },
-    noDates: dates.kind === 'none' ? dates.says : undefined,
+    noDates: dates.kind === 'none' ? inARow(care['no-date'][dates.why].say, dates.problem) : undefined,
     notYet: care['not-yet']
       .filter((row) => fits(row) && !(handedOver && row.until === 'hand-over'))
       .map((row) => ({ ...line(row), date: row.until, until: at[row.until] })),

@@ -1,5 +1,3 @@
-import { sayFilmInBoth } from '../calc/say-film.ts';
-import type { Units } from '../calc/units.ts';
 import { type ClockProduct, type Products, wetFilmOf } from '../clock/coat.ts';
 import { type TwoPart, twoPartOf } from '../clock/hardener.ts';
 import type { Film } from '../clock/thick.ts';
@@ -26,8 +24,8 @@ export type Layer = {
   readonly wet: number | undefined;
   /** µm. */
   readonly dry: Span | undefined;
-  /** How the film is known, in a sentence. */
-  readonly says: string;
+  /** Its solids are those of its can. */
+  readonly solidsByCan: boolean;
 };
 
 export type Layers = {
@@ -41,15 +39,6 @@ export type Layers = {
   readonly supposed: number;
   /** Isocyanate is in one of them, or may be. */
   readonly twoPart: TwoPart | undefined;
-  readonly says: string;
-};
-
-const SAYS: Readonly<Record<FilmGround, string>> = {
-  label: 'Film by the coverage on the can.',
-  amount: 'Film by the amount that went on.',
-  tool: 'Film by what the tool usually leaves.',
-  usual: 'Neither amount nor tool is noted: reckoned with the usual film.',
-  nothing: 'The film is not known: the card holds too little of this coat, or its product is not known here.',
 };
 
 /** The product of a coat; a key of the prototype is none. */
@@ -77,17 +66,12 @@ const layerOf = (card: JobCard, coat: CardCoat, number: number, product: ClockPr
   const dry =
     told && solids ? { from: told.wet * (solids[0] ?? 0), to: told.wet * (solids[1] ?? 0) } : undefined;
   const ground = told && dry ? told.by : 'nothing';
-  const says = onCan && dry ? `${SAYS[ground]} Solids by the can.` : SAYS[ground];
-  return { coat, number, family: product?.family, ground, wet: told?.wet, dry, says };
+  const solidsByCan = Boolean(onCan && dry);
+  return { coat, number, family: product?.family, ground, wet: told?.wet, dry, solidsByCan };
 };
 
-const coatsOf = (count: number): string => (count === 1 ? '1 coat' : `${count} coats`);
-
-const sayTotal = ({ from, to }: Span, units: Units): string =>
-  units === 'us' ? sayFilmInBoth(from, to, units) : `${Math.round(from)}–${Math.round(to)} µm`;
-
 /** The film of a card, coat by coat and in all, µm. A product that is missing leaves its coats unknown. */
-export const layersOf = (card: JobCard, products: Products, units: Units = 'metric'): Layers => {
+export const layersOf = (card: JobCard, products: Products): Layers => {
   const layers = coatsInOrder(card).map((coat, index) =>
     layerOf(card, coat, index + 1, productOf(products, coat.product)),
   );
@@ -95,13 +79,7 @@ export const layersOf = (card: JobCard, products: Products, units: Units = 'metr
   const total = { from: sum('from'), to: sum('to') };
   const unknown = layers.filter(({ dry }) => !dry).length;
   const supposed = layers.filter(({ ground }) => ground === 'usual').length;
-  const film = unknown === layers.length ? '.' : `, ${sayTotal(total, units)} dry in all.`;
-  const says = [
-    layers.length ? `${coatsOf(layers.length)}${film}` : 'No coat is laid yet.',
-    ...(unknown ? [`The film of ${coatsOf(unknown)} is not known and not counted.`] : []),
-    ...(supposed ? [`${coatsOf(supposed)} reckoned with the usual film.`] : []),
-  ].join(' ');
-  return { layers, total, unknown, supposed, twoPart: twoPartOf(card.coats, products), says };
+  return { layers, total, unknown, supposed, twoPart: twoPartOf(card.coats, products) };
 };
 
 /** The film at its least: what lies in the wood makes none, and what is not known is not counted. */

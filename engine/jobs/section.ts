@@ -6,6 +6,7 @@ import type { Span } from '../plain/span.ts';
 import { adviceOf, type FilmAdvice, type UnsandedWords } from './advice.ts';
 import type { Layers } from './layers.ts';
 import { type BaseWords, sayBase } from './say-card.ts';
+import { type FilmWords, sayLayer, sayLayers } from './say-layers.ts';
 
 /** A rectangle of the drawing, x to the right and y down, in the units of its width and height. */
 export type SectionRect = {
@@ -82,7 +83,7 @@ const heightAt = (
 /** The tables that a section rests on: what a film allows, what is said of one that is not sanded, and what the bases are called. */
 export type SectionTables = {
   readonly sanding: Sanding;
-  readonly words: UnsandedWords;
+  readonly words: UnsandedWords & FilmWords;
   readonly bases: BaseWords;
 };
 
@@ -101,7 +102,8 @@ export const sectionOf = (
   const heights = heightsOf(films, room, least);
   const height = room + baseHeight;
   let top = room;
-  const coats = film.layers.map(({ number, dry, says }, index): SectionRect => {
+  const coats = film.layers.map((layer, index): SectionRect => {
+    const { number, dry } = layer;
     const tall = heights[index] ?? least;
     top -= tall;
     return {
@@ -111,7 +113,7 @@ export const sectionOf = (
       width,
       height: tall,
       label: `Coat ${number}${dry ? `, ${sayFilm(dry.from, dry.to, units)} dry` : ', film not known'}`,
-      detail: says,
+      detail: sayLayer(words, layer),
       known: dry !== undefined,
     };
   });
@@ -139,6 +141,6 @@ export const sectionOf = (
         : undefined,
     inProportion: scales.every((one) => Math.abs(one - (scales[0] ?? one)) < 1e-6 * one),
     advice,
-    says: `${sayBase(bases, card)}; on it ${film.says}`,
+    says: `${sayBase(bases, card)}; on it ${sayLayers(words, film, units)}`,
   };
 };

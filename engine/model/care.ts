@@ -21,16 +21,22 @@ const conditions = {
     .describe('Only with old paint below of this age.'),
 };
 
+const grounds = {
+  grade: z.enum(GRADES).describe('How we know it.'),
+  source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
+};
+
 const row = <S extends z.ZodRawShape>(shape: S) =>
   z.strictObject({
     ...conditions,
     ...shape,
-    grade: z.enum(GRADES).describe('How we know it.'),
-    source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
+    ...grounds,
   });
 
 const say = z.string().min(12).max(240).describe('One or two short sentences to the buyer.');
 const rows = z.array(row({ say }));
+/** One sentence, whatever the piece. */
+const one = z.strictObject({ say, ...grounds });
 
 /** The sentences of the care card: what the buyer is told, each with its ground. Those that fit are shown, in order. */
 export const Care = z.strictObject({
@@ -39,6 +45,13 @@ export const Care = z.strictObject({
   'not-yet': z
     .array(row({ until: z.enum(CARE_DATES), say }))
     .describe('What not to do before a date; the date is set before the sentence.'),
+  'no-date': z
+    .strictObject({
+      'no-coat': one.describe('No coat is on the card.'),
+      'no-product': one.describe('What was laid last is not known here.'),
+      'no-time': one.describe('The air lets no time be promised; what is wrong with it is said behind.'),
+    })
+    .describe('Why there are no dates, and what to do.'),
   cleaning: rows,
   upkeep: rows,
   cautions: rows,

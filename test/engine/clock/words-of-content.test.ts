@@ -22,7 +22,8 @@ import {
   sayNow,
   unsandedFor,
 } from '#engine/clock.ts';
-import { adviceOf, layersOf, newCard } from '#engine/jobs.ts';
+import { adviceOf, layersOf, newCard, sayLayer, sayLayers } from '#engine/jobs.ts';
+import type { CardCoat, JobCard } from '#engine/model/job-card.ts';
 import { placesIn } from '#engine/plain/filled.ts';
 import { DAY_MS, HOUR_MS, MINUTE_MS } from '#engine/plain/time.ts';
 import { sayStep } from '#engine/schedule.ts';
@@ -140,24 +141,27 @@ function* all(): Generator<string> {
     const doubt = clockDoubt(seen, now);
     if (doubt) yield sayDoubt(NAMED, doubt, now, STYLE);
   }
+  const onCard = (laid: Partial<CardCoat>, age: JobCard['age'] = 'none'): JobCard => {
+    const coats = [{ id: 'top', product: poly, laidAt: LAID, ...WARM, ...laid }];
+    const piece = { name: 'P', kind: 'furniture', base: 'bare-wood', tone: 'wood', sheen: 'satin' } as const;
+    return newCard({ ...piece, age, product: poly, coats }, 'card', 0);
+  };
   for (const age of ['unknown', 'none'] as const) {
-    const laid = { id: 'top', product: poly, laidAt: LAID, ...WARM, hardener: 'isocyanate' } as const;
-    const card = newCard(
-      {
-        name: 'P',
-        kind: 'furniture',
-        base: 'bare-wood',
-        tone: 'wood',
-        age,
-        sheen: 'satin',
-        product: poly,
-        coats: [laid],
-      },
-      'card',
-      0,
-    );
+    const card = onCard({ hardener: 'isocyanate' }, age);
     yield adviceOf(sanding, NAMED, layersOf(card, products), age).says;
   }
+  for (const laid of [
+    {},
+    { applicator: 'brush' as const },
+    { amount: { milliliters: 90, squareMeters: 1 } },
+    { label: { minutes: {}, squareMetersPerLiter: 9, volumeSolids: 0.4 } },
+    { product: 'gone-from-the-shelf' },
+  ]) {
+    const film = layersOf(onCard(laid), products);
+    yield sayLayers(NAMED, film);
+    for (const layer of film.layers) yield sayLayer(NAMED, layer);
+  }
+  yield sayLayers(NAMED, layersOf({ ...onCard({}), coats: [] }, products));
   for (const unsanded of ['ready', 'late'] as const) yield sayStep(NAMED, { unsanded });
   for (const must of [undefined, 'surely'] as const)
     yield sayStep(NAMED, { thin: true, ifOnePart: true, must });

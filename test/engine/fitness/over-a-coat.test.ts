@@ -208,7 +208,8 @@ describe('what the buyer is told', () => {
     }));
     expect(dates).toEqual({
       kind: 'none',
-      says: expect.stringMatching(/^No date can be promised\. The .+ is 3 °C .+\.$/),
+      why: 'no-time',
+      problem: expect.stringMatching(/^The .+ is 3 °C .+\.$/),
     });
     expect(why({ coats: [coat({ celsius: 2 })] })).toMatch(/^No date can be promised\. The .+ is 2 °C .+\.$/);
   });

@@ -4,7 +4,7 @@
  * sanding (film-s89 and common practice).
  */
 import { describe, expect, it } from 'vitest';
-import { adviceOf, filmBelow, layersOf, sectionOf } from '#engine/jobs.ts';
+import { adviceOf, filmBelow, layersOf, sayLayer, sayLayers, sectionOf } from '#engine/jobs.ts';
 import { FAMILIES, UNSANDED } from '#engine/model/family.ts';
 import { readChoices } from '../../../content/tools/choices.ts';
 import { WORDS } from '../clock/words.ts';
@@ -24,7 +24,7 @@ const of = (...amounts: number[]) => card({ coats: amounts.map((one, index) => w
 const strange = (id: string, more: object = {}) => ({ ...bare, id, product: 'gone-from-the-shelf', ...more });
 
 describe('the film in words', () => {
-  const says = (one: ReturnType<typeof card>) => layersOf(one, products).says;
+  const says = (one: ReturnType<typeof card>) => sayLayers(WORDS, layersOf(one, products));
   it.each([
     ['no coat', card({ coats: [] }), 'No coat is laid yet.'],
     ['one', of(100), '1 coat, 28–35 µm dry in all.'],
@@ -60,8 +60,10 @@ describe('the film in words', () => {
   });
 
   it('says of each coat how its film is known', () => {
-    const layer = (more: object) =>
-      layersOf(card({ coats: [{ ...bare, ...more } as ReturnType<typeof coat>] }), products).layers[0];
+    const layer = (more: object) => {
+      const on = card({ coats: [{ ...bare, ...more } as ReturnType<typeof coat>] });
+      return layersOf(on, products).layers.map((one) => ({ ...one, says: sayLayer(WORDS, one) }))[0];
+    };
     const can = { minutes: {}, squareMetersPerLiter: 10 };
     expect(layer({ label: can })?.says).toBe('Film by the coverage on the can.');
     expect(layer({ label: { ...can, volumeSolids: 0.4 } })).toMatchObject({

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { layersOf } from '#engine/jobs.ts';
+import { layersOf, sayLayers } from '#engine/jobs.ts';
+import { WORDS } from '../clock/words.ts';
 import { anyCard, card, coat, products } from './cards.ts';
 
 /**
@@ -76,13 +77,13 @@ describe('the film of a card', () => {
     const { applicator: _brush, ...untold } = coat();
     const usual = layersOf(card({ coats: [untold] }), products);
     expect(usual.layers[0]?.ground).toBe('usual');
-    expect(usual.says).toContain('1 coat reckoned with the usual film');
+    expect(sayLayers(WORDS, usual)).toContain('1 coat reckoned with the usual film');
   });
 
   it('does not reckon with a product that it does not know, and says so', () => {
     const film = layersOf(card({ coats: [coat(), coat({ id: 'd', product: 'constructor' })] }), products);
     expect(film.unknown).toBe(1);
-    expect(film.says).toContain('1 coat is not known');
+    expect(sayLayers(WORDS, film)).toContain('1 coat is not known');
     expect(film.total).toEqual(film.layers[0]?.dry);
   });
 

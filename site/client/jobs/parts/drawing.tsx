@@ -27,7 +27,7 @@ type Props = { readonly card: JobCard; readonly data: JobsData; readonly us: boo
 /** The film as a drawn section with what it allows, in words that tell the same as the drawing. */
 export const FilmSection = ({ card, data, us }: Props) => {
   const units = us ? 'us' : 'metric';
-  const layers = layersOf(card, data.products, units);
+  const layers = layersOf(card, data.products);
   const bare = !layers.layers.length;
   const { width, height, rects, warn, inProportion, advice, says } = sectionOf(
     card,
@@ -73,7 +73,7 @@ export const FilmSection = ({ card, data, us }: Props) => {
           </>
         )}
       </svg>
-      <p>{bare ? layers.says : says}</p>
+      <p>{bare ? clockWords.film.none : says}</p>
       {!inProportion && <p class="small">A thin coat is drawn thicker than it is, so that it can be seen.</p>}
       <p class="advice">
         {withFilmIn(advice.says, units)}
