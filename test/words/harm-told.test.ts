@@ -22,7 +22,10 @@ const Told = z.array(
 const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.meta.url), 'utf8')));
 /** How a case that can not wait begins. */
 const URGENT =
-  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool)/;
+  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool|The animal)/;
+
+/** What begins so is told of a fuel heater; no case that is under way. */
+const HEATER = /^First: Cold in here/;
 
 const answer = (text: string): string => understand(understanding, { text }, links).answer.short;
 
@@ -32,6 +35,21 @@ describe.each(classes)('$told', ({ first, harm, near }) => {
     expect(wrong).toEqual([]);
   });
   it('is not heard in words that are near', () => {
-    expect(near.filter((text) => URGENT.test(answer(text)))).toEqual([]);
+    expect(
+      near.filter((text) => URGENT.test(answer(text)) || (HEATER.test(first) && HEATER.test(answer(text)))),
+    ).toEqual([]);
+  });
+});
+
+describe('a fuel heater beside a coat', () => {
+  it.each([
+    'A kerosene salamander held the shop at 60 while the varnish dried.',
+    'There is a propane heater beside it.',
+    'I ran a diesel blower overnight.',
+  ])('is said whatever flaw is named with it: %s', (told) => {
+    const silenced = understanding.mind.names.filter(
+      (name) => !answer(`${told} ${name} now.`).includes('Do not warm the place'),
+    );
+    expect(silenced).toEqual([]);
   });
 });
