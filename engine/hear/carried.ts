@@ -10,7 +10,10 @@ type Told = (fact: HeardFact['fact']) => HeardFact | undefined;
 
 const normal = (text: string): string => ` ${text.toLowerCase().replaceAll(/[^a-z0-9]+/g, ' ')} `;
 
-/** The can that is named, the longest name first; nothing where words leave open which of its kind it is. */
+/**
+ * The can that is named, the longest name first. Where words leave open which of its kind it is, the slowest, so that no
+ * time is told too short: a form without a can would stand on one of another kind.
+ */
 const canOf = (waits: Waits, text: string, told: Told): string | undefined => {
   const family = told('family')?.value;
   const said = normal(text);
@@ -20,7 +23,8 @@ const canOf = (waits: Waits, text: string, told: Told): string | undefined => {
     .filter(({ name }) => said.includes(name))
     .sort((a, b) => b.name.length - a.name.length);
   const ofKind = waits.cans.filter((one) => one.family === family);
-  return named[0]?.id ?? (ofKind.length === 1 ? ofKind[0]?.id : undefined);
+  const [slowest] = [...ofKind].sort((a, b) => b.recoat[1] - a.recoat[1] || b.recoat[0] - a.recoat[0]);
+  return named[0]?.id ?? slowest?.id;
 };
 
 /** Whether the figure of the air was told in °C, or taken so; else the form is filled in °F. */

@@ -85,7 +85,9 @@ export const hoursAsked = (
           ({ use, cure }) =>
             `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`,
         );
-    return said(`${named.length ? '' : `${tables.unsaid} `}${cured}, ${air}`, 'clock', false);
+    // A child's thing has a rule of its own.
+    const bare = isUse && !ofChild ? `${tables.bare} ` : '';
+    return said(`${bare}${named.length || bare ? '' : `${tables.unsaid} `}${cured}, ${air}`, 'clock', false);
   }
   // Of several kinds less is said of each, so that a short reply holds them all.
   const dries = ({ touch, recoat, cure }: (typeof told)[number]): string =>

@@ -5,10 +5,11 @@ import { filmOf } from './film.ts';
 import { type HeardFact, SURE } from './heard.ts';
 import { humidities } from './humidity.ts';
 import { labelDegrees, labelTime } from './label-time.ts';
+import { isLaying } from './laying.ts';
 import type { Lexicon } from './lexicon.ts';
 import type { Ear, Match } from './match.ts';
 import { nearUnits } from './near-units.ts';
-import { type Reading, settledReading } from './reading.ts';
+import { clauseAround, type Reading, settledReading } from './reading.ts';
 import { bareDegrees, temperatures } from './temperatures.ts';
 import type { Word } from './words.ts';
 
@@ -37,6 +38,23 @@ const inWords = (
       };
     });
 
+/**
+ * "17 by day, 6 at night, may I varnish": the coldest of the nights that come, since a coat laid by day dries through it.
+ * Where a coat lies already the air of its day counts.
+ */
+const coldestNight = (
+  says: Ear['says'],
+  text: string,
+  words: readonly Word[],
+  readings: readonly Reading[],
+): Reading | undefined => {
+  const [coldest] = [...readings].sort((a, b) => a.low - b.low);
+  if (!coldest || readings.length < 2 || !says('ahead', text)) return undefined;
+  if (words.some((_, at) => isLaying(words, at))) return undefined;
+  const { before, after } = clauseAround(text, coldest);
+  return says('night-ahead', before + text.slice(coldest.from, coldest.to) + after) ? coldest : undefined;
+};
+
 /** Where a figure is told, words of the weather stand behind it. */
 const figuresFirst = (figures: readonly Reading[], worded: readonly Reading[]): readonly Reading[] =>
   figures.length ? figures : worded;
@@ -62,7 +80,14 @@ export const airOf = (
   const air = ofCan ? all.filter(({ from, to }) => to <= ofCan.from || from >= ofCan.to) : all;
   const worded = (fact: 'air-celsius' | 'relative-humidity') => inWords(words, matches, fact, denied);
   return [
-    ...settledReading(digits, 'air-celsius', figuresFirst(air, worded('air-celsius')), tenth, 50),
+    ...settledReading(
+      digits,
+      'air-celsius',
+      figuresFirst(air, worded('air-celsius')),
+      tenth,
+      50,
+      coldestNight(says, digits, words, air),
+    ),
     ...settledReading(digits, 'surface-celsius', surface, tenth, 60),
     ...settledReading(
       digits,

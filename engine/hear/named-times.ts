@@ -1,3 +1,4 @@
+import { laidIn } from './laid-since.ts';
 import { isMerely } from './laying.ts';
 import type { Match } from './match.ts';
 import { isOfAnotherStory } from './other-story.ts';
@@ -17,6 +18,8 @@ import {
 } from './time-words.ts';
 import type { Span } from './words.ts';
 
+const FROM_TODAY = /^(ago|yesterday|last|this|now|just|today)$/;
+
 /** A time that the content has a word for, `least` to `most` hours. */
 type Named = Span & {
   readonly match: Match;
@@ -35,11 +38,22 @@ const namedAt = ({ words }: Telling, match: Match): Named => {
   return { match, from, to, least, likely, most, been };
 };
 
+/** "Planning for Saturday: they paint in the morning": nothing was laid, and the time is none that is over. */
+const isOfPlan = ({ ear, words, matches, manner }: Telling, match: Match): boolean => {
+  if (words.slice(match.from, match.to).some(({ word }) => FROM_TODAY.test(word))) return false;
+  if (isOfFilm(words, matches, match.from) || laidIn(words, manner).length) return false;
+  const said = words
+    .map(({ word, sentence }, at) => (sentence === words[at + 1]?.sentence ? word : `${word}.`))
+    .join(' ');
+  return ear.says('planned', said) && !ear.says('done', said);
+};
+
 /** Whether a time is that of no coat: planned, of the can, said by the way, or of another story. */
-const isOfNoCoat = ({ words, matches, manner }: Telling, match: Match): boolean =>
+const isOfNoCoat = ({ ear, words, matches, manner, lays }: Telling, match: Match): boolean =>
   manner.notYet(match) ||
   isElse(words, matches, match.from, match.to) ||
   isMerely(words, match.from) ||
+  isOfPlan({ ear, words, matches, manner, lays }, match) ||
   (words[match.to - 1]?.word === 'ago' && isOfAnotherStory(words, match.to));
 
 /** "we bought it years ago": its coat need not be so old. */
@@ -63,8 +77,6 @@ const SURE_BY: readonly (readonly [is: (time: Named, telling: Telling) => boolea
   [isToldOfFilm, SAID],
   [({ least }) => least < MONTH, FOLLOWS],
 ];
-
-const FROM_TODAY = /^(ago|yesterday|last|this|now|just|today)$/;
 
 const spokenOf = (time: Named, telling: Telling): SpokenSpan => {
   const { from, to, match, least, likely, most, been } = time;

@@ -61,13 +61,14 @@ const isOfCoat = (text: string, span: Span): boolean => {
   return OF_COAT.test(`${before} ${after}`);
 };
 
-/** The figure that the readings speak for; where they part, the one of the coat or of now, else the surest. */
+/** The figure that the readings speak for; where they part, the one that is `meant`, else the one of the coat or of now, else the surest. */
 export const settledReading = (
   text: string,
   fact: FactName,
   readings: readonly Reading[],
   round: (value: number) => number,
   most: number,
+  meant?: Reading,
 ): HeardFact[] => {
   const weighed = readings
     .map((reading) => (isDoubted(text, reading) ? { ...reading, sure: reading.sure * 0.6 } : reading))
@@ -78,7 +79,8 @@ export const settledReading = (
   const near = weighed.filter(({ sure }) => sure >= first.sure - 0.2 && sure >= 0.7);
   const ofCoat = near.filter((one) => isOfCoat(text, one));
   const ended = near.findLast(({ from }) => ENDED.test(text.slice(Math.max(0, from - 24), from)));
-  const told = ofCoat.length === 1 ? ofCoat[0] : ended;
+  const night = meant && near.find(({ from }) => from === meant.from);
+  const told = night ?? (ofCoat.length === 1 ? ofCoat[0] : ended);
   const best = told && near.some((one) => parts(one, told)) ? told : first;
   const against = weighed
     .filter((one) => one.sure >= 0.6 && parts(one, best))

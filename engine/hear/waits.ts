@@ -40,6 +40,8 @@ export type Waits = {
     readonly id: string;
     readonly family: string;
     readonly names: readonly string[];
+    /** Hours until the next coat. */
+    readonly recoat: Ends;
   }[];
   /** How long what lies below dries before these kinds, in a sentence of the plan. */
   readonly below: readonly {
@@ -115,7 +117,12 @@ export const waitsOf = (
     }),
   ),
   bases: choices.base.values,
-  cans: known.products.map(({ id, family, name, also }) => ({ id, family, names: [name, ...also] })),
+  cans: known.products.map(({ id, family, name, also, 'recoat-hours': recoat }) => ({
+    id,
+    family,
+    names: [name, ...also],
+    recoat,
+  })),
   below: plan.waits.map(({ bases, families = [...FAMILIES], why }) => ({ bases, families, why })),
   // A row that hangs on more than the kind and the base says nothing of the two alone.
   onBase: plan.fitness.flatMap(({ bases, families, why, instead, ...more }) =>

@@ -198,6 +198,7 @@ export const HearLanguage = z.strictObject({
       'wax-waits': sentence.describe('Before the hours of what lies below wax.'),
       can: sentence.describe('Whose word wins.'),
       thin: sentence.describe('Behind a number of coats.'),
+      bare: sentence.describe('Behind hours until use: how it is kept until then.'),
       powders: sentence.describe('Behind hours or a grit: when a film can be sanded.'),
       fits: sentence.describe('Of layers that no row of the plan keeps apart: what has to be so first.'),
     })

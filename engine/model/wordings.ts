@@ -44,6 +44,8 @@ const WORDINGS = {
   'not-amount': 'An amount of something else: of flakes, thinner, a mixture.',
   hot: 'It is hot where the work is done, or a coat dries too fast: bare degrees that may be either are °C.',
   metric: 'Somebody tells in metric units: bare degrees that may be either are °C.',
+  'night-ahead': 'The night that comes: a coat that dries through it meets its cold.',
+  planned: 'A plan is told: times in it are of no coat that lies there.',
   done: 'Some of it is done already.',
   ahead: 'What is asked or planned is not done yet: no flaw of it is there.',
 } as const;

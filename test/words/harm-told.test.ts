@@ -22,7 +22,7 @@ const Told = z.array(
 const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.meta.url), 'utf8')));
 /** How a case that can not wait begins. */
 const URGENT =
-  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool|The animal)/;
+  /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool|Stop the animal)/;
 
 /** What begins so is told of a fuel heater; no case that is under way. */
 const HEATER = /^First: Cold in here/;

@@ -33,9 +33,13 @@ describe('a link to the clock', () => {
       units: 'metric',
       air: '16',
     }));
-  it('names no can where the words leave open which it is', () => {
-    expect(carried('page/clock', 'poly, laid an hour ago')).not.toHaveProperty('product');
-    expect(carried('page/clock', 'lacquer, laid an hour ago')).not.toHaveProperty('product');
+  it('names no can where the words leave open of which kind it is', () =>
+    expect(carried('page/clock', 'poly, laid an hour ago')).not.toHaveProperty('product'));
+  it('takes the slowest can of a kind that is told, and none of another kind', () => {
+    const slowest = (text: string) => carried('page/clock', text)['product'];
+    expect(slowest('lacquer, laid an hour ago')).toBe('brushing-lacquer');
+    expect(slowest('two chairs, oil-based, laid an hour ago')).toBe('alkyd-varnish');
+    expect(slowest('water-based clear, laid an hour ago')).toBe('water-based-polyurethane');
   });
   it('carries nothing where nothing is told', () =>
     expect(carried('page/clock', 'how long does it take')).toEqual({}));

@@ -132,6 +132,7 @@ const LEXICON: Lexicon = {
     unsaid: 'It hangs on the kind.',
     'wax-waits': 'Wax waits.',
     thin: 'Thin ones.',
+    bare: 'Until then it stays bare.',
     powders: 'It must powder.',
     fits: 'Once it is hard.',
   },

@@ -322,7 +322,7 @@ describe('a step that is over', () => {
     ['can i clean shellac with ammonia', /^First: Lye/],
     ['going to use lye on the drips', /^First: Lye/],
     ['washed it with ammonia, can I use peroxide next, the oak is dark', /^First: Lye/],
-    ['i am spraying lacquer in the basement and it blushes, still wet', /^First: Before you spray/],
+    ['i am spraying lacquer in the basement and it blushes, still wet', /^No spraying in a home/],
     [
       'sprayed lacquer an hour ago, orange peel, can i spray another coat',
       /^No, do not lay another coat yet\. First: Before you spray/,
