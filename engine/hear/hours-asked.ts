@@ -85,9 +85,9 @@ export const hoursAsked = (
           ({ use, cure }) =>
             `light use after ${saidEnds(use, true)} and is cured after ${saidEnds(cure, true)}`,
         );
-    // A child's thing has a rule of its own.
+    // A child's thing has a rule of its own; where no kind is told there is room for the reason alone.
     const bare = isUse && !ofChild ? `${tables.bare} ` : '';
-    return said(`${bare}${named.length || bare ? '' : `${tables.unsaid} `}${cured}, ${air}`, 'clock', false);
+    return said(`${named.length ? bare : `${tables.unsaid} `}${cured}, ${air}`, 'clock', false);
   }
   // Of several kinds less is said of each, so that a short reply holds them all.
   const dries = ({ touch, recoat, cure }: (typeof told)[number]): string =>

@@ -25,7 +25,10 @@ describe('what is asked of use', () => {
     ['The owner wants to set her sewing machine on it on day 6, water-based poly. Too early?', /3 to 7 days/],
     ['Could she lay a doily and a plant pot on the lacquer after three days', /1 to 3 days/],
     ['how long till my tv can go on it, water based poly, two coats', /3 to 7 days/],
-    ['Why do we wait a month before the lamp goes back on when the tin says dry in 2 hours?', /3 to 7 days/],
+    [
+      'Why do we wait a month before the lamp goes back on the water-based clear when the tin says dry in 2 hours?',
+      /3 to 7 days/,
+    ],
     ['What do I write to my client about when she may use the sideboard? Oil-based varnish', /3 to 10 days/],
     ['Is a week too soon for a tablecloth on oil-based varnish?', /3 to 10 days/],
   ])('is bare until cured, with the days of its kind: %s', (text, days) => {
