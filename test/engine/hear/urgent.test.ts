@@ -39,6 +39,10 @@ describe('a reply to harm under way', () => {
       'can I spray 2K clear in my basement? the furnace is in there',
       /^No spraying of a two-part finish at home/,
     ],
+    [
+      'The clear has two components, one an isocyanate. May I spray it in my basement with a half mask?',
+      /^No spraying of a two-part finish at home/,
+    ],
     ['can I spray lacquer next to the water heater', /^No spraying and no open can near that flame/],
     ['got stripper in my eye', /^Take lenses out and rinse the eye with running water now/],
     ['my toddler licked the wet varnish', /^Call Poison Help now/],
