@@ -371,7 +371,7 @@ it('does not call for a coat over one that is wet, says why before its form, and
   await lay.tap();
   const form = page.locator('.lay-coat');
   await soon(() => form.locator('h2 + .caution').innerText()).toMatch(
-    /^Not yet: hands off until \d+:\d\d [AP]M/,
+    /^Not yet: hands off until (?:tomorrow )?\d+:\d\d [AP]M/,
   );
   await form.getByText('Do not lay it').waitFor();
   await form.getByText('The coat below is not ready for another').waitFor();

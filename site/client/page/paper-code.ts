@@ -12,7 +12,7 @@ const SVG = 'http://www.w3.org/2000/svg';
  */
 const address = (): URL => {
   const { pathname, search, hash } =
-    document.querySelector<HTMLAnchorElement>('.handover .answers a') ?? location;
+    document.querySelector<HTMLAnchorElement>('a[data-part=onward]') ?? location;
   const here = new URL(pathname + search + hash, ownOrigin());
   if (!document.querySelector('[data-part=plan]:not([hidden])')) here.hash = '';
   return here;

@@ -3,8 +3,8 @@ import { anotherLike } from '#engine/jobs.ts';
 import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { newId } from '../../shared/id.ts';
 import { addCard, listCards } from '../store/index.ts';
-import type { CardActsProps } from './card-acts.tsx';
 import { Act } from './controls.tsx';
+import type { CardActsProps } from './hands.ts';
 
 /** A card for a pair: the same piece once more, with its coats where she wants them. */
 export const AnotherLike = ({ card, written }: Pick<CardActsProps, 'card' | 'written'>) => {

@@ -3,9 +3,9 @@ import { jobCardUrl } from '../../../shared/jobs-urls.ts';
 import { SCHEDULE } from '../../../shared/urls.ts';
 import { exportCards } from '../files/export.ts';
 import { type Removed, removeCard, restoreCards } from '../store/index.ts';
-import type { CardActsProps } from './card-acts.tsx';
 import { Act } from './controls.tsx';
 import { type JobsFrame, useFrame } from './frame.ts';
+import type { CardActsProps } from './hands.ts';
 
 /** How long a card that was taken away can be put back with one tap. */
 const OFFERED = MINUTE_MS;

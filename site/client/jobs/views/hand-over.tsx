@@ -4,9 +4,9 @@ import type { JobCard } from '#engine/model/job-card.ts';
 import { careCardUrl } from '../../../shared/jobs-urls.ts';
 import { correctClock } from '../parts/clock.ts';
 import { handOverDoubt, handOverRefusal } from '../parts/hand-over.ts';
-import type { CardActsProps } from './card-acts.tsx';
 import { Act } from './controls.tsx';
 import { useFrame } from './frame.ts';
+import type { CardActsProps } from './hands.ts';
 
 /** The last coat, the care card, and the day it goes to the buyer. */
 export const HandOver = ({ card, data, hands, written }: CardActsProps) => {

@@ -1,4 +1,5 @@
 import type { JobCard } from '#engine/model/job-card.ts';
+import type { JobsData } from '../parts/data.ts';
 import type { CardEdit, Changed } from '../store/index.ts';
 
 /** How the parts of a card read and write it. */
@@ -15,4 +16,12 @@ export type CardHands = {
   readonly pending: () => boolean;
   /** Something stands in a field that can not be saved as it is. */
   readonly hold: (held: boolean) => void;
+};
+
+export type CardActsProps = {
+  readonly card: JobCard;
+  readonly data: JobsData;
+  readonly hands: CardHands;
+  /** Writes what waits and hands back the card. */
+  readonly written: () => Promise<JobCard>;
 };
