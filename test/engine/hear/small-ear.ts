@@ -100,6 +100,7 @@ const LEXICON: Lexicon = {
     sanding: { lead: 'Of sanding:', page: 'lesson/sand-between-coats' },
     beside: [],
     window: {
+      ...hearing.lexicon.tables.window,
       lead: 'By the can:',
       page: 'rule/hours-on-the-can',
       within: 'Within {within} or after {from}.',
@@ -124,7 +125,13 @@ const LEXICON: Lexicon = {
       lead: 'Of film:',
       page: 'lesson/thin-coats',
     },
-    amount: { covers: '{kinds} a coat.', rest: 'And more.', lead: 'In the plan:', page: 'page/schedule' },
+    amount: {
+      ...hearing.lexicon.tables.amount,
+      covers: '{kinds} a coat.',
+      rest: 'And more.',
+      lead: 'In the plan:',
+      page: 'page/schedule',
+    },
     degrees: '{told} is {degrees}.',
     painted: 'Over dry paint.',
     air: 'in mild air.',
