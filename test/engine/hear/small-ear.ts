@@ -93,6 +93,7 @@ const LEXICON: Lexicon = {
   asksFor: [],
   wordings: hearing.lexicon.wordings,
   tables: {
+    ...hearing.lexicon.tables,
     clock: { lead: 'On the clock:', page: 'page/clock' },
     waits: { lead: 'In the plan:', page: 'page/schedule' },
     coats: { lead: 'In the plan:', page: 'page/schedule' },
