@@ -21,6 +21,13 @@ const standsAlone = (words: readonly Word[], { from, to }: Match, small: Readonl
   return true;
 };
 
+/** Flaws called by their names, those only feared, and the words that stand apart from both. */
+export type HeardNames = {
+  readonly names: readonly HeardName[];
+  readonly feared: readonly string[];
+  readonly apart: readonly Span[];
+};
+
 /**
  * The flaws that a text calls by their names, each with all places where it does. What is only feared, or asked to be kept
  * away, stands apart; what is over is not named; one that is both told and denied is told.
@@ -30,11 +37,7 @@ export const namesOf = (
   words: readonly Word[],
   matches: readonly Match[],
   manner: Manner,
-): {
-  readonly names: readonly HeardName[];
-  readonly feared: readonly string[];
-  readonly apart: readonly Span[];
-} => {
+): HeardNames => {
   const called = matches.filter(({ kind }) => kind === 'flaw' || kind === 'flaw-alone');
   if (!called.length) return { names: [], feared: [], apart: [] };
   const whole = matches.filter(({ kind }) => kind === 'whole');
