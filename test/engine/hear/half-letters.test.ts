@@ -11,6 +11,7 @@ describe('what is answered', () => {
     ['client says a glass left a ring on the desk we delivered on Monday', 'Tell the buyer'],
     ['I sold a side table a week ago and the customer wrote that a vase made a white ring', 'Tell the buyer'],
     ['should I use wax first or can poly go straight over milk paint?', 'No wax under it'],
+    ['lacquer over latex paint, or must I wax first?', 'No wax under it'],
     ['can i put water based poly over chalk paint or do they need a wax between', 'No wax under it'],
     ['the 180 grit scratches show in the second coat, what grit should I use?', 'P320 by hand between coats'],
     [
