@@ -113,21 +113,24 @@ it('names the verdict first, then the reason, what not to do, and the way to whe
   await close();
 });
 
-itAtLength('prints a repair on one sheet once its stop is settled and the part is told', async () => {
-  const { page, close } = await openPage();
-  // With the part untold a sheet holds the ways for every part, and may run onto a second.
-  const facts = { age: { value: 'since-1993', how: 'told' }, part: { value: 'flat', how: 'told' } };
-  await page.addInitScript(
-    (kept) => localStorage.setItem('halfdry.case', kept),
-    JSON.stringify({ version: 1, facts }),
-  );
-  await page.goto('/remedies/shave-the-run/');
-  await page.locator('html:not([data-fit])').waitFor();
-  await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor({ state: 'hidden' });
-  const margin = { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' };
-  expect(sheetsOf(await page.pdf({ format: 'A4', margin }))).toBe(1);
-  await close();
-});
+itAtLength(
+  'prints a repair on two sheets at most once its stop is settled and the part is told',
+  async () => {
+    const { page, close } = await openPage();
+    // With the part untold it holds the ways for every part.
+    const facts = { age: { value: 'since-1993', how: 'told' }, part: { value: 'flat', how: 'told' } };
+    await page.addInitScript(
+      (kept) => localStorage.setItem('halfdry.case', kept),
+      JSON.stringify({ version: 1, facts }),
+    );
+    await page.goto('/remedies/shave-the-run/');
+    await page.locator('html:not([data-fit])').waitFor();
+    await page.locator('[data-rule=is-there-old-paint-below]').first().waitFor({ state: 'hidden' });
+    const margin = { top: '8mm', bottom: '8mm', left: '8mm', right: '8mm' };
+    expect(sheetsOf(await page.pdf({ format: 'A4', margin }))).toBeLessThanOrEqual(2);
+    await close();
+  },
+);
 
 itAtLength('prints a flaw on one sheet, and gives the longest tree a sheet of its own', async () => {
   const { page, close } = await openPage();

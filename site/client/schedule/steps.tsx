@@ -32,15 +32,20 @@ type Day = { readonly date: string; readonly from: number; readonly lines: Numbe
 
 const isWait = ({ kind }: PlanStep): boolean => kind === 'wait' || kind === 'test-patch';
 
+/** When a step begins: a use counts on the late end of its range. */
+const begins = ({ kind, from, to }: PlanStep): number =>
+  kind === 'light-use' || kind === 'full-use' ? to : from;
+
 /** The steps by the day on which each begins; a wait belongs to what it follows. */
 const daysOf = (lines: ReturnType<typeof linesOf>): readonly Day[] => {
   const days: Day[] = [];
   for (const [index, line] of lines.entries()) {
-    const date = sayDay(line.step.from);
+    const from = begins(line.step);
+    const date = sayDay(from);
     const last = days.at(-1);
     const one = { ...line, number: index + 1 };
     if (last && (isWait(line.step) || last.date === date)) last.lines.push(one);
-    else days.push({ date, from: line.step.from, lines: [one] });
+    else days.push({ date, from, lines: [one] });
   }
   return days;
 };
