@@ -24,9 +24,6 @@ const classes = Told.parse(load(readFileSync(new URL('./harm-told.yaml', import.
 const URGENT =
   /^(?:Everyone|Warm|See to|Mixed|Stop work|No spraying|No rags|Stay away|Switch|Take|Call|Out |A spill|Wet|Go to|Do not open|Press|Cool|Stop the animal)/;
 
-/** What begins so is told of a fuel heater; no case that is under way. */
-const HEATER = /^First: Cold in here/;
-
 const answer = (text: string): string => understand(understanding, { text }, links).answer.short;
 
 describe.each(classes)('$told', ({ first, harm, near }) => {
@@ -35,9 +32,9 @@ describe.each(classes)('$told', ({ first, harm, near }) => {
     expect(wrong).toEqual([]);
   });
   it('is not heard in words that are near', () => {
-    expect(
-      near.filter((text) => URGENT.test(answer(text)) || (HEATER.test(first) && HEATER.test(answer(text)))),
-    ).toEqual([]);
+    const own = new RegExp(first);
+    const wrong = near.filter((text) => URGENT.test(answer(text)) || own.test(answer(text)));
+    expect(wrong).toEqual([]);
   });
 });
 

@@ -42,10 +42,14 @@ describe('what is answered', () => {
     expect(short(text)).not.toMatch(/Most likely|Hard to say|may be/);
   });
   it.each([
-    ['my son has water based varnish on both hands', 'Wipe it off with a dry cloth now', '1-800-222-1222'],
+    [
+      'my son has water based varnish on both hands',
+      'Wipe it off the skin with a dry cloth now',
+      '1-800-222-1222',
+    ],
     [
       'our baby grabbed the tacky chair and has poly on her fingers',
-      'Wipe it off with a dry cloth now',
+      'Wipe it off the skin with a dry cloth now',
       '1-800-222-1222',
     ],
     ['how do I get oil based polyurethane off my fingers', 'Wipe it off the skin', 'Never solvent'],
