@@ -114,6 +114,20 @@ const ENGINE: Readonly<Record<string, readonly string[]>> = {
 };
 const TYPES_ALONE = 'calc → model';
 
+/** The parts of the ear, each on those that it may know; what lies beside them (`hear.ts`, `understand.ts`) puts them together. */
+const EAR: Readonly<Record<string, readonly string[]>> = {
+  words: [],
+  coats: ['words'],
+  times: ['coats', 'words'],
+  measures: ['times', 'words'],
+  signs: ['times', 'words'],
+  film: ['words'],
+  choices: ['words'],
+  asked: ['choices', 'film', 'times', 'words'],
+  belief: ['times', 'words'],
+  reply: ['asked', 'belief', 'words'],
+};
+
 /** The room of the engine that a file lies in; a door has the name of its room. */
 const engineRoomOf = (file: string): string => file.split('/')[1]?.replace(/\.ts$/, '') ?? '';
 
@@ -209,6 +223,29 @@ describe('rooms', () => {
     const reaches = (from: string, to: string): boolean =>
       Boolean(ENGINE[from]?.some((other) => other === to || reaches(other, to)));
     expect(Object.keys(ENGINE).filter((room) => reaches(room, room))).toEqual([]);
+  });
+
+  it('lets no part of the ear know one above it', () => {
+    const partOf = (file: string) => file.match(/^engine\/hear\/([^/]+)\//)?.[1];
+    const parts = globSync('engine/hear/*/').map((at) => partOf(`${at.replaceAll('\\', '/')}/`) ?? '');
+    expect(Object.keys(EAR).sort()).toEqual(parts.sort());
+    const used = engine.flatMap(({ from, to }) => {
+      const [part, other] = [partOf(from), to.startsWith('engine/hear/') ? (partOf(to) ?? to) : undefined];
+      return part && other && part !== other ? [{ from, to, arrow: `${part} → ${other}` }] : [];
+    });
+    const arrows = Object.entries(EAR).flatMap(([part, others]) =>
+      others.map((other) => `${part} → ${other}`),
+    );
+    expect(used.filter(({ arrow }) => !arrows.includes(arrow))).toEqual([]);
+    expect(arrows.filter((arrow) => !used.some((one) => one.arrow === arrow))).toEqual([]);
+    const below = new Set<string>();
+    for (const [part, others] of Object.entries(EAR)) {
+      expect(
+        others.filter((other) => !below.has(other)),
+        `${part} stands below what it knows`,
+      ).toEqual([]);
+      below.add(part);
+    }
   });
 
   /** Circles among these imports, each as the files that it leads through. */

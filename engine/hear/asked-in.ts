@@ -1,20 +1,20 @@
 import { FAMILIES } from '../model/family.ts';
-import { amountAsked } from './amounts-asked.ts';
-import { type Asked, asksFor, isSeen } from './asks-for.ts';
-import type { PostRead } from './choice-mentions.ts';
-import { dewPointAsked, filmAsked } from './figures-asked.ts';
-import { type HeardDanger, type HeardFact, type HeardName, type HeardSign, SURE } from './heard.ts';
-import { asksForTime, hoursAsked } from './hours-asked.ts';
-import { labelWindow } from './label-window.ts';
-import { layersOf, type TableAnswer } from './layers-asked.ts';
-import type { AskedFor, Lexicon } from './lexicon.ts';
-import { maySand } from './may-sand.ts';
-import type { HeardNames } from './names.ts';
-import { rowsAsked } from './rows-asked.ts';
+import { amountAsked } from './asked/amounts-asked.ts';
+import { type Asked, asksFor, isSeen } from './asked/asks-for.ts';
+import { dewPointAsked, filmAsked } from './asked/figures-asked.ts';
+import { asksForTime, hoursAsked } from './asked/hours-asked.ts';
+import { labelWindow } from './asked/label-window.ts';
+import { layersOf, type TableAnswer } from './asked/layers-asked.ts';
+import { maySand } from './asked/may-sand.ts';
+import { rowsAsked } from './asked/rows-asked.ts';
+import { twoAsked } from './asked/two-asked.ts';
+import type { Waits } from './asked/waits.ts';
+import type { PostRead } from './choices/choice-mentions.ts';
+import type { HeardNames } from './signs/names.ts';
 import type { ToldOfCoat } from './told-of-coat.ts';
-import { twoAsked } from './two-asked.ts';
-import type { Waits } from './waits.ts';
-import type { Span } from './words.ts';
+import { type HeardDanger, type HeardFact, type HeardName, type HeardSign, SURE } from './words/heard.ts';
+import type { AskedFor, Lexicon } from './words/lexicon.ts';
+import type { Span } from './words/words.ts';
 
 const isOverdue = (facts: readonly HeardFact[]): boolean =>
   facts.some(({ fact, value, sure }) => fact === 'overdue' && value === 'yes' && sure >= SURE);

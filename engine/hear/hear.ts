@@ -1,21 +1,21 @@
+import { asksWhich } from './asked/asks-which.ts';
+import { isStillDrying } from './asked/still-drying.ts';
+import type { Waits } from './asked/waits.ts';
 import { askedIn } from './asked-in.ts';
-import { asksWhich } from './asks-which.ts';
-import { inTyped, plainBlanks } from './blanks.ts';
-import { dangersOf, urgentOf } from './dangers.ts';
-import type { DryHours } from './dry-hours.ts';
-import type { Heard, HeardFact, HeardSign } from './heard.ts';
-import type { Lexicon } from './lexicon.ts';
-import { mannerOf } from './manner.ts';
-import { earOf, matchesIn, spanOf } from './match.ts';
-import { takenAs } from './measures.ts';
-import { namesOf } from './names.ts';
-import { isOtherTongue } from './other-tongue.ts';
-import { signsOf } from './signs.ts';
-import { isStillDrying } from './still-drying.ts';
+import type { DryHours } from './film/dry-hours.ts';
+import { takenAs } from './measures/measures.ts';
+import { dangersOf, urgentOf } from './signs/dangers.ts';
+import { namesOf } from './signs/names.ts';
+import { signsOf } from './signs/signs.ts';
 import { toldOfCoat } from './told-of-coat.ts';
-import { isTopNoun } from './top-words.ts';
-import type { Waits } from './waits.ts';
-import { type Span, wordsIn } from './words.ts';
+import { inTyped, plainBlanks } from './words/blanks.ts';
+import type { Heard, HeardFact, HeardSign } from './words/heard.ts';
+import type { Lexicon } from './words/lexicon.ts';
+import { mannerOf } from './words/manner.ts';
+import { earOf, matchesIn, spanOf } from './words/match.ts';
+import { isOtherTongue } from './words/other-tongue.ts';
+import { isTopNoun } from './words/top-words.ts';
+import { type Span, wordsIn } from './words/words.ts';
 
 /** The ear: the words of the content, how long each kind of coat takes to dry, and what is said of it where that is asked. */
 export type Hearing = { readonly lexicon: Lexicon; readonly dry: DryHours; readonly waits: Waits };

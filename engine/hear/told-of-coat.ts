@@ -1,13 +1,13 @@
-import type { PostRead } from './choice-mentions.ts';
-import { choicesOf } from './choices.ts';
-import { hoursByClock } from './clock-times.ts';
-import { coatNumberOf } from './coats.ts';
-import type { DryHours } from './dry-hours.ts';
-import { type HeardAmong, type HeardFact, SURE } from './heard.ts';
-import { labelTime } from './label-time.ts';
-import { airOf } from './measures.ts';
-import { stageFacts } from './stage.ts';
-import { hoursOf } from './times.ts';
+import type { PostRead } from './choices/choice-mentions.ts';
+import { choicesOf } from './choices/choices.ts';
+import { coatNumberOf } from './coats/coats.ts';
+import type { DryHours } from './film/dry-hours.ts';
+import { stageFacts } from './film/stage.ts';
+import { airOf } from './measures/measures.ts';
+import { hoursByClock } from './times/clock-times.ts';
+import { labelTime } from './times/label-time.ts';
+import { hoursOf } from './times/times.ts';
+import { type HeardAmong, type HeardFact, SURE } from './words/heard.ts';
 
 /** What a post tells of its coat: facts, and kinds that are left open. */
 export type ToldOfCoat = {

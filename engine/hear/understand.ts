@@ -1,19 +1,19 @@
 import type { FindIndex, Hit } from '../find/document.ts';
 import { pageAsked } from '../find/page-asked.ts';
 import type { Stage } from '../model/stage.ts';
-import { type Carried, carriedTo } from './carried.ts';
-import { type Considered, consider } from './consider.ts';
-import { flawWords } from './flaw-words.ts';
+import { type Carried, carriedTo } from './asked/carried.ts';
+import { type Considered, consider } from './belief/consider.ts';
+import { flawWords } from './belief/flaw-words.ts';
+import { isCall } from './belief/is-call.ts';
+import { firstOfRule, type Mind, type ToldFacts } from './belief/mind.ts';
+import { type NamedFlaw, namedFlaws } from './belief/named-flaws.ts';
+import { isSilent } from './belief/silent.ts';
+import { type AtOnceLines, thisMinute } from './belief/this-minute.ts';
 import { type Hearing, hear } from './hear.ts';
-import type { Heard } from './heard.ts';
-import { isCall } from './is-call.ts';
-import { firstOfRule, type Mind, type ToldFacts } from './mind.ts';
-import { type NamedFlaw, namedFlaws } from './named-flaws.ts';
-import { type Reply, reply } from './reply.ts';
-import { isSilent } from './silent.ts';
-import { type AtOnceLines, thisMinute } from './this-minute.ts';
-import { withNamed } from './with-named.ts';
-import type { Span } from './words.ts';
+import { type Reply, reply } from './reply/reply.ts';
+import { withNamed } from './reply/with-named.ts';
+import type { Heard } from './words/heard.ts';
+import type { Span } from './words/words.ts';
 
 /** All that it takes to understand a post: plain data, made at build time. */
 export type Understanding = {

@@ -1,7 +1,7 @@
 /** The state of the page that listens, in an address that anybody may have written. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { withNamed } from '#engine/hear/with-named.ts';
+import { withNamed } from '#engine/hear/reply/with-named.ts';
 import { LONGEST, thisMinute } from '#engine/hear.ts';
 import { HELD, readState, writeState } from '../../site/client/tell/state.ts';
 import { chanceSaid, factWords, tellsOfAnother } from '../../site/client/tell/words.ts';

@@ -4,7 +4,7 @@
  * is common practice, no source.
  */
 import { describe, expect, it } from 'vitest';
-import { isSilent } from '#engine/hear/silent.ts';
+import { isSilent } from '#engine/hear/belief/silent.ts';
 import { byTime } from '#engine/hear.ts';
 import { ear } from '../../site/build/ear.ts';
 import { wantsReply } from '../../site/client/tell/words.ts';

@@ -1,5 +1,5 @@
-import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
-import { isSilent } from '#engine/hear/silent.ts';
+import type { NamedFlaw } from '#engine/hear/belief/named-flaws.ts';
+import { isSilent } from '#engine/hear/belief/silent.ts';
 import { carriedTo, isCall, type LikelyFlaw, SURE, type ToldRule, weigh } from '#engine/hear.ts';
 import { EAR } from '../../shared/data-files.ts';
 import type { Ear } from '../../shared/ear.ts';

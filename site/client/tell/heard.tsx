@@ -1,4 +1,4 @@
-import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
+import type { NamedFlaw } from '#engine/hear/belief/named-flaws.ts';
 import { dangerName, flawName, type Heard as HeardText, type Mind } from '#engine/hear.ts';
 import { isKeyOf } from '#engine/plain/entry-of.ts';
 import { choices } from '../../shared/choices.ts';

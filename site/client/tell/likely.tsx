@@ -1,4 +1,4 @@
-import type { NamedFlaw } from '#engine/hear/named-flaws.ts';
+import type { NamedFlaw } from '#engine/hear/belief/named-flaws.ts';
 import type { Considered } from '#engine/hear.ts';
 import { boardUrl, nowUrl } from '../../shared/urls.ts';
 import { chanceSaid } from './words.ts';

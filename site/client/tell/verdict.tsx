@@ -1,4 +1,4 @@
-import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/named-flaws.ts';
+import { fitsAllWhileFresh, type NamedFlaw } from '#engine/hear/belief/named-flaws.ts';
 import {
   type Considered,
   type Heard,

@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import { emptyCase, withFact } from '#engine/case/case.ts';
 import { rulesOf, treesOf } from '#engine/compiled/compiled.ts';
 import { buildIndex, documentsOf, type FindIndex, find } from '#engine/find.ts';
-import { believe, nextAsked } from '#engine/hear/belief.ts';
+import { believe, nextAsked } from '#engine/hear/belief/belief.ts';
 import { type Mind, mindOf } from '#engine/hear.ts';
 import { type Knowledge, nodesOf, walk } from '#engine/index.ts';
 import { link } from '#engine/link.ts';

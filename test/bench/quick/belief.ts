@@ -2,7 +2,7 @@
  * The next question by belief, with facts told, beside the most telling one taken greedily and, where few flaws are
  * left, beside the best of all plans.
  */
-import { type Bears, believe, nextAsked } from '#engine/hear/belief.ts';
+import { type Bears, believe, nextAsked } from '#engine/hear/belief/belief.ts';
 import { mindOf } from '#engine/hear.ts';
 import type { Knowledge } from '#engine/index.ts';
 import { nextQuestion, telling } from '#engine/see/plan.ts';

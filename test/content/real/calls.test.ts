@@ -1,6 +1,6 @@
 /** Whom to call rests on claims: each number of the table is told with its country in one of the rule for what has happened. */
 import { expect, it } from 'vitest';
-import { safetySaid } from '#engine/hear/reply-safety.ts';
+import { safetySaid } from '#engine/hear/reply/reply-safety.ts';
 import { consider, type Heard, isCall, mindOf } from '#engine/hear.ts';
 import { NUMBERS, numbersIn } from '#engine/model/whom.ts';
 import { readCalls } from '../../../content/tools/calls.ts';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { answerOf } from '#engine/case/answers.ts';
 import { ANSWERS, type Case } from '#engine/case/case.ts';
-import { answerTold } from '#engine/hear/mind.ts';
+import { answerTold } from '#engine/hear/belief/mind.ts';
 import { mindOf } from '#engine/hear.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import { known } from './hearing.ts';

@@ -3,8 +3,8 @@
  * rule comes first. Chances are worked by hand.
  */
 import { describe, expect, it } from 'vitest';
-import { consider } from '#engine/hear/consider.ts';
-import type { Mind, ToldFacts } from '#engine/hear/mind.ts';
+import { consider } from '#engine/hear/belief/consider.ts';
+import type { Mind, ToldFacts } from '#engine/hear/belief/mind.ts';
 import { STAGES } from '#engine/model/stage.ts';
 import { heardOf, mind, rule } from './small-mind.ts';
 

@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import type { Heard } from '#engine/hear/heard.ts';
+import type { Heard } from '#engine/hear/words/heard.ts';
 import { heardBySmall } from './small-ear.ts';
 
 const GROUPS = Object.entries(

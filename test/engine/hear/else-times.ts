@@ -1,6 +1,7 @@
 /** Whether a time in brackets is told of something else than the coat, by phrases that are found as the ear would. */
-import type { Match } from '#engine/hear/match.ts';
-import { isElse } from '#engine/hear/other-times.ts';
+
+import { isElse } from '#engine/hear/times/other-times.ts';
+import type { Match } from '#engine/hear/words/match.ts';
 import { marked } from './marked.ts';
 
 /** What names a layer below, a label or a kind of top coat, as the ear would find it. */

@@ -1,6 +1,6 @@
 /** A text with some words of it in brackets: "the poly went on [two days] ago". */
-import { earOf } from '#engine/hear/match.ts';
-import { type Word, wordsIn } from '#engine/hear/words.ts';
+import { earOf } from '#engine/hear/words/match.ts';
+import { type Word, wordsIn } from '#engine/hear/words/words.ts';
 import { hearing } from './hearing.ts';
 
 /** Words that end a clause, as content/hear/language.yaml has the commonest. */

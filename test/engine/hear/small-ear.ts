@@ -1,9 +1,9 @@
 /** A small invented lexicon: a few phrases of each kind, so that every rule of hearing can be seen alone. Kinds of words are those of the content. */
 import { hear } from '#engine/hear/hear.ts';
-import type { Lexicon } from '#engine/hear/lexicon.ts';
-import { mannerOf } from '#engine/hear/manner.ts';
-import { type Ear, earOf, type Match, matchesIn } from '#engine/hear/match.ts';
-import { stemOf, type Word, wordsIn } from '#engine/hear/words.ts';
+import type { Lexicon } from '#engine/hear/words/lexicon.ts';
+import { mannerOf } from '#engine/hear/words/manner.ts';
+import { type Ear, earOf, type Match, matchesIn } from '#engine/hear/words/match.ts';
+import { stemOf, type Word, wordsIn } from '#engine/hear/words/words.ts';
 import { hearing } from './hearing.ts';
 
 const stems = (phrase: string) =>

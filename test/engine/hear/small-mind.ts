@@ -1,6 +1,7 @@
 /** A small invented mind: four flaws, five questions, and hands that hang on the stage. */
-import type { Heard } from '#engine/hear/heard.ts';
-import type { Mind, ToldRule } from '#engine/hear/mind.ts';
+
+import type { Mind, ToldRule } from '#engine/hear/belief/mind.ts';
+import type { Heard } from '#engine/hear/words/heard.ts';
 import { STAGES } from '#engine/model/stage.ts';
 
 export const heardOf = (more: Partial<Heard> = {}): Heard => ({

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import { earOf } from '#engine/hear/match.ts';
-import { isKind, wordsIn } from '#engine/hear/words.ts';
+import { earOf } from '#engine/hear/words/match.ts';
+import { isKind, wordsIn } from '#engine/hear/words/words.ts';
 import { buildLexicon, hear } from '#engine/hear.ts';
 import { WORD_KINDS } from '#engine/model/word-kinds.ts';
 import { keysOf } from '#engine/plain/entry-of.ts';

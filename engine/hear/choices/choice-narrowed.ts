@@ -1,0 +1,151 @@
+import type { FactName } from '../../model/facts.ts';
+import { isCan } from '../words/laying.ts';
+import type { Match } from '../words/match.ts';
+import { type Mention, PLAIN } from '../words/mention.ts';
+import { oneOf } from '../words/one-of.ts';
+import type { Span, Word } from '../words/words.ts';
+import { ageOf } from './age-told.ts';
+import type { PostRead } from './choice-mentions.ts';
+
+/** Where several pieces are named, the one that demands most care is meant. */
+const PIECES = ['crib', 'food-surface', 'childs-item', 'valuable', 'tabletop', 'furniture'];
+
+const PAINT = oneOf('paint|painted|painting|repainted|primer|primed');
+
+/** Under paint no wood shows. */
+const isPainted = (words: readonly Word[]): boolean =>
+  words.some(
+    ({ word, part }, at) =>
+      PAINT.test(word) &&
+      !(
+        words[at + 1]?.part === part &&
+        /^(thinner|stripper|scraper|store|brush)$/.test(words[at + 1]?.word ?? '')
+      ),
+  );
+
+const STRIPPED = oneOf('stripped|stripping|stripper|bare|removed');
+const SANDED = oneOf('sanded|scraped|took|ground|planed');
+
+/** "stripped", "sanded down", "sanded the old varnish off" */
+const isStripped = (words: readonly Word[]): boolean =>
+  words.some(({ word, part }, at) => {
+    if (STRIPPED.test(word)) return true;
+    if (!SANDED.test(word)) return false;
+    const after = words.slice(at + 1, at + 7).filter((next) => next.part === part);
+    const off = after.findIndex((next) => /^(off|away)$/.test(next.word));
+    return (
+      /^(off|down|well|back|through|completely|all)$/.test(after[0]?.word ?? '') ||
+      (off > 0 && after.slice(0, off).some((next) => OLD_LAYER.test(next.word)))
+    );
+  });
+/** What lies there before the work begins. */
+const OLD_LAYER =
+  /^(old|existing|original|finish|varnish|lacquer|poly|polyurethane|shellac|paint|everything|all|it)$/;
+
+const MADE = /^(built|made|turned|milled|building|turning|handmade|homemade)$/;
+const RAW_WOOD = /^(slab|burl|lathe|lumber|unfinished|unstained)$/;
+/** What would lie on new wood, or tells that it is not new. */
+const ON_WOOD =
+  /^(paint|paints|painted|painting|primer|primed|stain|stains|stained|staining|dye|dyed|old|older|existing|previous|refinish|refinished|refinishing|redo|redoing|redid|antique|vintage|laminate|melamine|mdf|chipboard|filler|milk|chalk|latex|enamel|color|whitewash|whitewashed)$/;
+
+/** Words of a thing that was made of wood, by whoever tells of it, and of nothing laid on it but its finish. */
+const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undefined => {
+  if (words.some(({ word }) => ON_WOOD.test(word))) return undefined;
+  const made = words.findIndex(
+    ({ word, part }, at) =>
+      RAW_WOOD.test(word) ||
+      (MADE.test(word) &&
+        matches.some(
+          ({ kind, of, from }) =>
+            kind === 'fact' &&
+            (of[0] === 'piece' || of[1] === 'wood') &&
+            from > at &&
+            from < at + 7 &&
+            words[from]?.part === part,
+        )),
+  );
+  const found = words[made];
+  return found && { from: found.from, to: found.to };
+};
+
+/** "a sealed can": no "can I". */
+const isSealed = (words: readonly Word[], at: number): boolean =>
+  words[at]?.word === 'can' &&
+  (/^(sealed|unopened|closed|half|one)$/.test(words[at - 1]?.word ?? '') || words[at + 1]?.word === 'of');
+
+/** "an unopened can of 1985": the sentence is of a can, and of no piece that is as old. */
+const isAgeOfTheCan = (words: readonly Word[], matches: readonly Match[], { from }: Span): boolean => {
+  const sentence = words.findLast((word) => word.from <= from)?.sentence;
+  const isOfIt = (at: number) => words[at]?.sentence === sentence;
+  return (
+    words.some((_, at) => isOfIt(at) && (isCan(words, at) || isSealed(words, at))) &&
+    !matches.some(
+      ({ kind, of, from: at }) => kind === 'fact' && of[0] === 'piece' && of[1] !== 'valuable' && isOfIt(at),
+    )
+  );
+};
+
+const PRIMER = oneOf('primer|primed');
+
+/** Whether only a primer is named between the commas where a tool stands. */
+const isOfPrimer = (words: readonly Word[], { from }: Span): boolean => {
+  const at = words.findIndex((word) => word.from >= from);
+  const own = words.filter(({ part }) => part === words[at]?.part);
+  return (
+    own.some(({ word }) => /^(primed|primer|priming)$/.test(word)) &&
+    !own.some(({ word }) => /^(coats?|poly|varnish|lacquer|clear|paint|painted|finish|shellac)$/.test(word))
+  );
+};
+
+/** What was stripped off is no longer below the stain. */
+const isLeft =
+  (told: readonly Mention[]) =>
+  ({ value }: Mention): boolean =>
+    value !== 'old-finish' || !told.some((one) => one.value === 'stain' || one.value === 'bare-wood');
+
+type Narrowed = (told: readonly Mention[], post: PostRead, text: string) => readonly Mention[];
+
+const ofAge: Narrowed = (told, { words, matches }, text) =>
+  [...told, ...ageOf(text)].filter(({ span }) => !isAgeOfTheCan(words, matches, span));
+
+const ofTone: Narrowed = (told, { words }) =>
+  isPainted(words) ? told.filter(({ value }) => value !== 'wood') : told;
+
+const ofBase: Narrowed = (all, { words, matches }, text) => {
+  let told = all;
+  // "refinishing" tells of an old finish only where nothing else is told
+  if (told.some(({ value }) => value !== 'old-finish'))
+    told = told.filter(({ span }) => text.slice(span.from, span.to).toLowerCase() !== 'refinishing');
+  if (isStripped(words)) told = told.filter(isLeft(told));
+  // Under a primer no wood is left bare.
+  if (words.some(({ word }) => PRIMER.test(word))) told = told.filter(({ value }) => value !== 'bare-wood');
+  const made = told.length === 0 ? madeOf(words, matches) : undefined;
+  return made ? [{ value: 'bare-wood', weight: PLAIN, span: made, place: undefined }] : told;
+};
+
+/** "primed from cans, then painted with a gun": what the primer was laid with is not what the coat was. */
+const ofApplicator: Narrowed = (told, { words }) => {
+  const ofCoat = told.filter(({ span }) => !isOfPrimer(words, span));
+  return ofCoat.length ? ofCoat : told;
+};
+
+const ofPiece: Narrowed = (told) => {
+  const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
+  return told.filter(({ value }) => value === named);
+};
+
+const NARROWED: Partial<Record<FactName, Narrowed>> = {
+  age: ofAge,
+  'base-tone': ofTone,
+  base: ofBase,
+  applicator: ofApplicator,
+  piece: ofPiece,
+};
+
+/** What is left of what was told of a fact once the whole post is read. */
+export const narrowed = (
+  fact: FactName,
+  told: readonly Mention[],
+  post: PostRead,
+  text: string,
+): readonly Mention[] => NARROWED[fact]?.(told, post, text) ?? told;

@@ -1,0 +1,39 @@
+import type { Match } from '../words/match.ts';
+
+/** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
+export const claimed = (matches: readonly Match[]): Match[] => {
+  const telling = matches
+    .filter(
+      ({ kind, of }) =>
+        kind === 'none' || kind === 'among' || (kind === 'fact' && of[0] !== 'stage' && of[0] !== 'overdue'),
+    )
+    .sort(
+      (a, b) =>
+        b.size - a.size ||
+        Number(b.kind === 'none') - Number(a.kind === 'none') ||
+        a.to - a.from - (b.to - b.from) ||
+        a.from - b.from,
+    );
+  const kept: Match[] = [];
+  for (const match of telling) {
+    const covered = kept.some((other) => {
+      if (other.from >= match.to || match.from >= other.to) return false;
+      const inside = other.from <= match.from && match.to <= other.to;
+      if (other.kind === 'none') return inside && other.size >= match.size;
+      if (other.size <= match.size) return false;
+      // "sprayed water based lacquer" is one kind, though two phrases end in it.
+      return other.of[0] === match.of[0] || (inside && isLayer(other, match));
+    });
+    if (!covered) kept.push(match);
+  }
+  return kept.filter(({ kind }) => kind !== 'none');
+};
+
+/** What is said of the layer below is not said of the top coat. */
+const isLayer = (longer: Match, match: Match): boolean =>
+  // "dark wax" is no dark base
+  (longer.of[0] === 'family' && match.of[0] === 'base-tone') ||
+  // "antique white cabinets" are no antiques
+  (longer.of[0] === 'base-tone' && /^(valuable|unknown)$/.test(match.of[1] ?? '')) ||
+  (longer.of[0] === 'base' && (match.of[0] === 'family' || match.kind === 'among')) ||
+  (longer.of[0] === 'family' && match.of[0] === 'base');

@@ -1,0 +1,62 @@
+import type { Manner } from '../words/manner.ts';
+import type { Ear } from '../words/match.ts';
+import { oneOf } from '../words/one-of.ts';
+import { numberAt } from '../words/spans.ts';
+import { stretch } from '../words/stretch.ts';
+import type { Word } from '../words/words.ts';
+import { COAT } from './coat-counts.ts';
+
+/** More than so many are not laid beside those told. */
+const MOST_MORE = 6;
+
+/** Coats told together: "two coats …, then two more on" are four. */
+export const moreOf = (ear: Ear, words: readonly Word[], at: number): number | undefined => {
+  const more = words[at];
+  if (more?.word !== 'more') return undefined;
+  const after = words[at + 1];
+  if (
+    after &&
+    !COAT.test(after.word) &&
+    !/^(on|over|of|since|later|each|whites?|the|next|that|today|yesterday|this|after|with)$/.test(
+      after.word,
+    ) &&
+    after.part === more.part
+  )
+    return undefined;
+  if (ear.units.has(after?.word ?? '')) return undefined;
+  const count = numberAt(ear, words[at - 1]);
+  return count !== undefined && Number.isInteger(count) && count >= 1 && count <= MOST_MORE
+    ? count
+    : undefined;
+};
+
+/** What lays a coat. */
+export const LAYING = /^(brushed|rolled|sprayed|wiped|applied|put|added|laid)$/;
+
+/** "I put on another this morning": a coat, though it is not named. */
+const isOneMoreOn = (words: readonly Word[], at: number): boolean => {
+  const [here, after] = [words[at], words[at + 1]];
+  if (here?.word !== 'another' || !LAYING.test(words[at - 2]?.word ?? '') || words[at - 1]?.word !== 'on')
+    return false;
+  return (
+    after?.part !== here.part || /^(this|last|yesterday|today|after|over|and|the|then|on)$/.test(after.word)
+  );
+};
+
+const ONE_MORE = oneOf('another|new|a');
+
+/** "another coat", "a new coat", "brushed a coat": one more was laid, if it is neither asked nor planned. */
+export const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean => {
+  const here = words[at];
+  if (!here || here.asks || !ONE_MORE.test(here.word)) return false;
+  const before = words[at - 1];
+  if (isOneMoreOn(words, at)) return !manner.notYet(stretch(at, at + 1));
+  if (here.word === 'a' && !(before?.part === here.part && LAYING.test(before.word))) return false;
+  if (before?.part === here.part && /^(before|add|need|needs|than|for|every|after)$/.test(before.word))
+    return false;
+  return (
+    words.slice(at + 1, at + 3).some((next) => /^(coat|layer)$/.test(next.word) && next.part === here.part) &&
+    !manner.notYet(stretch(at, at + 1)) &&
+    manner.denied(stretch(at, at + 1)) === undefined
+  );
+};

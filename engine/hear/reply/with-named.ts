@@ -1,0 +1,31 @@
+import { lower } from '../../plain/text.ts';
+import type { Considered } from '../belief/consider.ts';
+import type { NamedFlaw } from '../belief/named-flaws.ts';
+import type { Reply } from './reply.ts';
+
+const SHORT_REPLY = 500;
+/** What no name calls and the whole text speaks against stands beside the first only from here on. */
+const BESIDE = 0.02;
+
+/** A reply that leaves no flaw out that the post names; the short one, as far as it has room. */
+export const withNamed = (
+  { short, long }: Reply,
+  named: readonly NamedFlaw[],
+  { likely, stage }: Pick<Considered, 'likely' | 'stage'>,
+  linkTo: (defect: string, stage?: Considered['stage']) => string,
+): Reply => {
+  const [first] = likely;
+  const chanceOf = (defect: string) => likely.find((one) => one.defect === defect)?.chance ?? 1;
+  const others = named.filter(
+    ({ defect, called }) => defect !== first?.defect && (called || chanceOf(defect) >= BESIDE),
+  );
+  const told = others.filter(({ defect }) => !long.includes(linkTo(defect, stage)));
+  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`);
+  const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
+  return {
+    short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
+    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join(
+      '\n\n',
+    ),
+  };
+};

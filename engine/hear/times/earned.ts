@@ -1,0 +1,186 @@
+import { isStill } from '../coats/coat-story.ts';
+import { isLaying } from '../words/laying.ts';
+import type { Manner } from '../words/manner.ts';
+import type { Match } from '../words/match.ts';
+import { oneOf } from '../words/one-of.ts';
+import type { SpokenSpan } from '../words/spoken-span.ts';
+import { HALF } from '../words/sure.ts';
+import { isTop, isTopNoun } from '../words/top-words.ts';
+import { isKind, type Word } from '../words/words.ts';
+import { COAT, isTold, laidIn } from './laid-since.ts';
+
+/**
+ * Whose time it is, and whether now: a time counts as that of the coat only where what is said of it says so. Where the
+ * text leaves that open it stays likely, and is not taken as told.
+ */
+type Place = {
+  readonly words: readonly Word[];
+  readonly matches: readonly Match[];
+  readonly manner: Manner;
+  /** Its words, `at` to before `to`. */
+  readonly at: number;
+  readonly to: number;
+  readonly time: SpokenSpan;
+};
+
+const inClause = ({ words, at }: Place): readonly Word[] =>
+  words.filter(({ clause }) => clause === words[at]?.clause);
+
+const laysInClause = ({ words, at }: Place): boolean =>
+  words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
+
+const GOES_ON = oneOf('and|then|i|we|he|she|they|to');
+
+/** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
+const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => {
+  if (time.now && words[to]?.word !== 'after') return false;
+  if (isStill(words, time.from, time.to)) return false;
+  const own = words[first]?.clause;
+  // "the day after I sprayed it"
+  const isAfter = words.slice(to - 1, to + 4).some(({ word }) => /^(after|since)$/.test(word));
+  return laidIn(words, manner).some((at) => {
+    if (at < to) return false;
+    if (words[at]?.clause !== own) return true;
+    return !isAfter && (GOES_ON.test(words[at - 1]?.word ?? '') || COAT.test(words[at]?.word ?? ''));
+  });
+};
+
+/** "24 hours, rubbed with wool, waxed": a step of the work, and now is later. */
+const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean => {
+  const isFromNow =
+    time.now && words.slice(Math.max(0, first - 3), to + 1).some((word) => isKind(word, 'from-now'));
+  if (isFromNow || isStill(words, time.from, time.to)) return false;
+  const { sentence } = words[first] ?? {};
+  // "let it haze 20 minutes and buffed it"
+  const isLeft = words
+    .slice(Math.max(0, first - 5), first)
+    .some(({ word }) => /^(let|left|gave)$/.test(word));
+  return words.some(
+    (word, at) =>
+      at >= to &&
+      word.sentence === sentence &&
+      (word.comma || (isLeft && words[at - 1]?.word === 'and')) &&
+      isKind(word, 'worked-dry') &&
+      isTold(words, manner, at),
+  );
+};
+
+/** From here on a time is one of months. */
+const MONTHS = 700;
+
+/** "four weeks ago the varnish exploded", "a glass tipped just now": when something befell it. */
+const isOfEvent = (place: Place): boolean => {
+  const { words, at, to, time } = place;
+  const said = words.slice(at, /^(ago|back)$/.test(words[to]?.word ?? '') ? to + 1 : to);
+  if (!said.some((word) => isKind(word, 'from-now')) || words[at - 1]?.word === 'from') return false;
+  if (/^(until|till|after)$/.test(words[at - 1]?.word ?? '')) return true;
+  if (laysInClause(place)) return false;
+  const own = words.filter((word) => word.part === words[at]?.part);
+  const before = own.filter(({ from }) => from < (words[at]?.from ?? 0));
+  const part = before.length > 1 ? before : own;
+  if (time.least >= MONTHS && part.some((word) => isKind(word, 'gotten'))) return false;
+  return (
+    !/^(that|thats|it|its)$/.test(part[0]?.word ?? '') &&
+    part.some(
+      (word, index) =>
+        (isKind(word, 'befalls') && !(word.word === 'went' && part[index + 1]?.word === 'on')) ||
+        (/\w{3}ed$/.test(word.word) && !isKind(word, 'coat-does') && !isTop(word)),
+    )
+  );
+};
+
+/** "over the last three months 62 coats", "nothing has budged in two years" */
+const isWithin = ({ words, at, time }: Place): boolean => {
+  let back = at - 1;
+  while (/^(the|last|past|about|just|some|long)$/.test(words[back]?.word ?? '')) back--;
+  return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
+};
+
+/** "used it on new boards for three months", "sanded it for hours" */
+const isOfDoing = ({ words, at, to }: Place): boolean => {
+  const before = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
+  const lasts = before.findLastIndex(({ word }) => word === 'for');
+  if (before.some(isTopNoun) || /^(after|since)$/.test(words[to]?.word ?? '')) return false;
+  return (
+    lasts >= 0 &&
+    before.slice(0, lasts).some((word) => isKind(word, 'kept-up')) &&
+    !before.some(({ word }) => word === 'dry')
+  );
+};
+
+/** "I would scuff that in a few days" */
+const isToCome = ({ words, at }: Place): boolean =>
+  words
+    .slice(Math.max(0, at - 12), at)
+    .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
+  words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in';
+
+/** "night before I leave", "before bed I wanted a coat" */
+const isBeforeElse = ({ words, at, to }: Place): boolean =>
+  words.slice(at, to).some(({ word }) => word === 'before') &&
+  /^(i|we)$/.test(words[to]?.word ?? '') &&
+  !isLaying(words, to + 1);
+
+/** "my 4-year-old table": of the thing, whose coat is not told of. */
+const isOfThing = (place: Place): boolean => {
+  const { words, at, to } = place;
+  return (
+    words[to]?.word === 'old' &&
+    !laysInClause(place) &&
+    !inClause(place).some(isTopNoun) &&
+    !/^(its|thats|is)$/.test(words[at - 1]?.word ?? '')
+  );
+};
+
+/** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
+const isLoose = (place: Place): boolean => {
+  const { words, matches, at, to, time } = place;
+  if (time.now || time.laid || time.near || isStill(words, time.from, time.to)) return false;
+  if (/^(in|on)$/.test(words[to]?.word ?? '')) return false;
+  const { sentence, part } = words[at] ?? {};
+  if (words.some((word) => word.part === part && isKind(word, 'waited'))) return false;
+  if (words.some((word) => word.sentence === sentence && isTop(word))) return false;
+  return !matches.some(
+    ({ kind, of, from }) =>
+      (kind === 'sign' || (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
+      words[from]?.sentence === sentence,
+  );
+};
+
+/** Each is named by its example; any one of them is enough. */
+const REASONS: readonly ((place: Place) => boolean)[] = [
+  isLoose,
+  isLaidSince,
+  isWorkedSince,
+  isOfEvent,
+  isWithin,
+  isOfDoing,
+  isBeforeElse,
+  isOfThing,
+  isToCome,
+];
+
+/** The first word that begins at the letter `letter` or behind it. */
+const firstFrom = (words: readonly Word[], letter: number): number => {
+  let [low, high] = [0, words.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((words[middle]?.from ?? 0) < letter) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+};
+
+/** A time that is not said to be that of the coat, and of now, is doubted. */
+export const earned = (
+  words: readonly Word[],
+  matches: readonly Match[],
+  manner: Manner,
+  time: SpokenSpan,
+): SpokenSpan => {
+  const at = firstFrom(words, time.from);
+  const to = firstFrom(words, time.to);
+  const place = { words, matches, manner, at, to, time };
+  const doubted = REASONS.some((is) => is(place));
+  return doubted ? { ...time, sure: Math.min(time.sure, HALF) } : time;
+};
