@@ -19,7 +19,8 @@ export { firstOfRule, type Mind, mindOf, type ToldFacts, type ToldRule } from '.
 export { type AtOnceLines, atOnceOf, LIKELY, thisMinute } from './hear/belief/this-minute.ts';
 export { dryHoursOf } from './hear/film/dry.ts';
 export { type Hearing, hear, hearSigns } from './hear/hear.ts';
-export { answerTo, type Reply, reply } from './hear/reply/reply.ts';
+export { type Reply, reply } from './hear/reply/reply.ts';
+export { answerTo } from './hear/reply/without-flaw.ts';
 export { type ByTime, byTime, type LateHours } from './hear/times/by-time.ts';
 export {
   answerFor,

@@ -12,6 +12,7 @@ import { ENTRY_KINDS, type EntryKind, FOLDERS, SCHEMAS } from '#engine/model/ind
 import { Kin } from '#engine/model/kin.ts';
 import { Plan } from '#engine/model/plan.ts';
 import { PracticeWords } from '#engine/model/practice.ts';
+import { ReplyTable } from '#engine/model/reply-words.ts';
 import { Collected, Imagined, SaidOfPages } from '#engine/model/said.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
 import { SharedActs, SharedSteps } from '#engine/model/shared.ts';
@@ -46,6 +47,7 @@ export const TABLES: Readonly<Record<string, z.ZodType>> = {
   'hear/language.yaml': HearLanguage,
   'hear/pages.yaml': SaidOfPages,
   'hear/questions.yaml': HearQuestions,
+  'hear/reply.yaml': ReplyTable,
   'hear/search-words.yaml': SearchWords,
   'hear/word-kinds.yaml': HearWordKinds,
   'practice/words.yaml': PracticeWords,

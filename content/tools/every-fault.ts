@@ -15,6 +15,7 @@ import {
   flawsTable,
   languageTable,
   questionsTable,
+  replyTable,
   searchWordsTable,
   wordKindsTable,
 } from './hear.ts';
@@ -37,6 +38,7 @@ const TABLES = [
   firstCoatTable,
   sightsTable,
   searchWordsTable,
+  replyTable,
   wordKindsTable,
   kinTable,
   hardWordsTable,

@@ -1,13 +1,15 @@
+import { patternOfWordings } from '#engine/hear/words/wordings.ts';
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing, waitsOf } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
+import { ReplyTable, replyWordsOf } from '#engine/model/reply-words.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
 import { keysOf } from '#engine/plain/entry-of.ts';
 import { readChoices } from './choices.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
 import { readPlan } from './plan.ts';
-import { orThrow, readTable, type Table } from './table.ts';
+import { orThrow, readTable, shapedTable, type Table } from './table.ts';
 
 const FOLDER = 'content/hear';
 
@@ -49,6 +51,10 @@ export const flawsTable = (known: Knowledge, root: ContentRoot): Table<HearFlaws
 export const wordKindsTable = (known: Knowledge, root: ContentRoot): Table<HearWordKinds> =>
   readTable(known, root, `${FOLDER}/word-kinds.yaml`, HearWordKinds);
 
+/** What a reply says; what orders hands names its ground. */
+export const replyTable = (known: Knowledge, root: ContentRoot): Table<ReplyTable> =>
+  readTable(known, root, `${FOLDER}/reply.yaml`, ReplyTable);
+
 export const searchWordsTable = (known: Knowledge, root: ContentRoot): Table<SearchWords> =>
   readTable(known, root, `${FOLDER}/search-words.yaml`, SearchWords);
 
@@ -63,6 +69,7 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
   questions: orThrow(questionsTable(known, root)),
   flaws: orThrow(flawsTable(known, root)),
   kinds: orThrow(wordKindsTable(knowledgeOf([]), root)),
+  reply: replyWordsOf(orThrow(shapedTable(root, `${FOLDER}/reply.yaml`, ReplyTable)), patternOfWordings),
 });
 
 /** The ear of the content below `root`; throws every fault as a line. */

@@ -183,7 +183,9 @@ export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links
     weighed.heard.asksFor?.perhaps && (!isItsOwn || named.length)
       ? { ...weighed.heard, asksFor: undefined }
       : weighed.heard;
+  const words = by.hearing.lexicon.reply;
   const first = reply(considered, {
+    words,
     linkTo,
     atOnce: thisMinute(by.atOnce, considered, named, heard),
     heard,
@@ -199,7 +201,7 @@ export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links
     which,
     page,
     unread: unreadOf(by.hearing, post.text),
-    answer: withNamed(first, page ? [] : named, considered, linkTo),
+    answer: withNamed(first, page ? [] : named, considered, linkTo, words.says),
   };
 };
 

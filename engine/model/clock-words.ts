@@ -1,40 +1,14 @@
 import { z } from 'zod';
-import type { Saying } from '../plain/filled.ts';
-import { SourceId } from './ids.ts';
-import { saying } from './saying.ts';
-import { GRADES } from './source.ts';
-
-/** A sentence of the clock: when it is said, and the places in it that are filled in. */
-type Said<P extends string = string> = {
-  readonly when: string;
-  readonly places: readonly P[];
-  /** Whether it tells what is so, or what hands do: then it names its ground. */
-  readonly grounded: boolean;
-  /** Whether hands are off the film while it is said: then it orders no touch. */
-  readonly handsOff: boolean;
-};
-
-/** What is so, or what hands do. */
-const told = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
-  when,
-  places,
-  grounded: true,
-  handsOff: false,
-});
-
-/** The same, said while hands are off the film. */
-const off = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
-  ...told(when, ...places),
-  handsOff: true,
-});
-
-/** A heading, a time, or what to do in a form. */
-const named = <P extends string = never>(when: string, ...places: readonly P[]): Said<P> => ({
-  when,
-  places,
-  grounded: false,
-  handsOff: false,
-});
+import {
+  named,
+  off,
+  type Said,
+  type SaysOf,
+  saidHandsOff,
+  sentenceShape,
+  sentencesOf,
+  told,
+} from './sentences.ts';
 
 /** What stands in the place of every word on sanding, where a film is never sanded as it is. */
 const unsanded = {
@@ -201,52 +175,14 @@ const CLOCK_WORDS = {
   },
 } satisfies Readonly<Record<string, Readonly<Record<string, Said>>>>;
 
-type All = typeof CLOCK_WORDS;
-
 /** The sentences of the clock by group and id, as the engine says them. */
-export type ClockWords = {
-  readonly [G in keyof All]: {
-    readonly [I in keyof All[G]]: All[G][I] extends Said<infer P> ? Saying<P> : never;
-  };
-};
-
-const grounds = {
-  grade: z.enum(GRADES).describe('How we know it.'),
-  source: SourceId.optional().describe('A file in content/sources; needed for published and from-memory.'),
-};
-
-const sentence = ({ when, places }: Said) => saying(when, ...places);
-const written = (said: Said) =>
-  said.grounded ? z.strictObject({ say: sentence(said), ...grounds }) : sentence(said);
+export type ClockWords = SaysOf<typeof CLOCK_WORDS>;
 
 /** content/clock.yaml: every sentence of the clock; what tells what is so, or what hands do, with its ground. */
-export const ClockTable = z.strictObject(
-  Object.fromEntries(
-    Object.entries(CLOCK_WORDS).map(([group, rows]) => [
-      group,
-      z.strictObject(Object.fromEntries(Object.entries(rows).map(([id, said]) => [id, written(said)]))),
-    ]),
-  ),
-);
+export const ClockTable = z.strictObject(sentenceShape(CLOCK_WORDS));
 export type ClockTable = z.infer<typeof ClockTable>;
 
-/** What is said while hands are off the film: each is a row with its ground. */
-export const SAID_HANDS_OFF: readonly (readonly [group: string, id: string])[] = Object.entries(
-  CLOCK_WORDS,
-).flatMap(([group, rows]) =>
-  Object.entries(rows).flatMap(([id, { handsOff }]) => (handsOff ? [[group, id] as const] : [])),
-);
+export const SAID_HANDS_OFF = saidHandsOff(CLOCK_WORDS);
 
-/** The sentences of a table alone: how we know them stays at home. */
-export const clockWordsOf = (table: ClockTable): ClockWords =>
-  Object.fromEntries(
-    Object.entries(table).map(([group, rows]) => [
-      group,
-      Object.fromEntries(
-        Object.entries(rows as Readonly<Record<string, string | { readonly say: string }>>).map(
-          ([id, row]) => [id, typeof row === 'string' ? row : row.say],
-        ),
-      ),
-    ]),
-    // The schema has every group and id, and each place of each sentence.
-  ) as ClockWords;
+/** The sentences of a table alone. */
+export const clockWordsOf = (table: ClockTable): ClockWords => sentencesOf(CLOCK_WORDS, table);

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FACTS } from './facts.ts';
 import { FAMILIES } from './family.ts';
+import type { ReplyWords } from './reply-words.ts';
 import { PageName } from './said.ts';
 import { LENGTH_UNITS, Sizes } from './sizes.ts';
 import { WORD_KINDS, type WordKind } from './word-kinds.ts';
@@ -303,4 +304,5 @@ export type HearContent = {
   readonly questions: HearQuestions;
   readonly flaws: HearFlaws;
   readonly kinds: HearWordKinds;
+  readonly reply: ReplyWords;
 };

@@ -5,6 +5,7 @@ import { withNamed } from '#engine/hear/reply/with-named.ts';
 import { LONGEST, thisMinute } from '#engine/hear.ts';
 import { HELD, readState, writeState } from '../../site/client/tell/state.ts';
 import { chanceSaid, factWords, tellsOfAnother } from '../../site/client/tell/words.ts';
+import { words } from '../engine/hear/hearing.ts';
 
 const name = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/).filter((word) => word !== 'constructor');
 
@@ -127,6 +128,7 @@ describe('the reply', () => {
       both,
       considered,
       linkTo,
+      words.says,
     );
     expect(short).toBe(`Hands off.\n${linkTo('cloudy-film')}\nAnd bubbles in the coat: ${linkTo('bubbles')}`);
     expect(long).toContain(linkTo('bubbles'));
@@ -134,7 +136,7 @@ describe('the reply', () => {
 
   it('stays short', () => {
     const many = Array.from({ length: 9 }, (_, at) => named(`flaw-${at}`, `A flaw ${'long '.repeat(20)}`));
-    const { short } = withNamed({ short: 'Hands off.', long: '' }, many, considered, linkTo);
+    const { short } = withNamed({ short: 'Hands off.', long: '' }, many, considered, linkTo, words.says);
     expect(short.length).toBeLessThanOrEqual(500);
   });
 

@@ -1,4 +1,6 @@
+import type { ReplyWords } from '../../model/reply-words.ts';
 import { reached } from '../../model/stage.ts';
+import { filled } from '../../plain/filled.ts';
 import { ended, firstSentence } from '../../plain/text.ts';
 import type { Considered } from '../belief/consider.ts';
 import { isCall } from '../belief/is-call.ts';
@@ -39,29 +41,42 @@ const headOf = (rule: ToldRule): string => {
 
 const wholeOf = ({ title, atOnce = [], say }: ToldRule): string => [ended(title), ...atOnce, say].join(' ');
 
-export const safetySaid = ({ warnings, stage }: Pick<Considered, 'warnings' | 'stage'>): SafetySaid => {
-  const isOver = (rule: ToldRule): boolean =>
-    rule.isPast === true ||
-    rule.toldLast === true ||
-    (rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch'));
-  const [rule, ...others] = warnings.filter((one) => !isOver(one));
-  const over = warnings.filter(isOver);
+type Warned = Pick<Considered, 'warnings' | 'stage'>;
+
+/** A rule of a step that is over guards nothing now. */
+const isOver = (rule: ToldRule, stage: Warned['stage']): boolean =>
+  rule.isPast === true ||
+  rule.toldLast === true ||
+  (rule.ofStep === true && stage !== undefined && reached(stage, 'dry-to-touch'));
+
+/** The most pressing rule, and whether someone has to be called for it. */
+export const pressing = ({ warnings, stage }: Warned): Pick<SafetySaid, 'rule' | 'calls'> => {
+  const rule = warnings.find((one) => !isOver(one, stage));
+  return { rule, calls: rule !== undefined && isCall(rule) };
+};
+
+export const safetySaid = (considered: Warned, { rules }: Pick<ReplyWords['says'], 'rules'>): SafetySaid => {
+  const { warnings, stage } = considered;
+  const { rule, calls } = pressing(considered);
+  const others = warnings.filter((one) => one !== rule && !isOver(one, stage));
+  const over = warnings.filter((one) => isOver(one, stage));
   const urgent = rule?.atOnce ?? [];
-  const calls = rule !== undefined && isCall(rule);
   // What belongs to the same harm is said by the call for help already.
   const beside = others.filter(({ atOnce }) => !(calls && atOnce));
+  const first = (says: string): string => filled(rules.first, { says });
+  const whole = rule && `${ended(rule.title)} ${rule.say}`;
   return {
     rule,
     calls,
     urgent: urgent.slice(0, calls ? TOLD : 1),
-    first: rule && !urgent.length ? `First: ${headOf(rule)}` : '',
-    line: rule && !urgent.length ? `First: ${lineOf(rule)}` : '',
+    first: rule && !urgent.length ? first(headOf(rule)) : '',
+    line: rule && !urgent.length ? first(lineOf(rule)) : '',
     besides: beside.slice(0, TOLD).map(lineOf),
     later: over.map(lineOf),
     all: [
       ...urgent,
-      ...(rule ? [`${urgent.length ? '' : 'First: '}${ended(rule.title)} ${rule.say}`] : []),
-      ...others.map((one) => `And: ${wholeOf(one)}`),
+      ...(whole ? [urgent.length ? whole : first(whole)] : []),
+      ...others.map((one) => filled(rules.also, { says: wholeOf(one) })),
     ],
     allLater: over.map(wholeOf),
   };

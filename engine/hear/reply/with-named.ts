@@ -1,3 +1,5 @@
+import type { ReplyWords } from '../../model/reply-words.ts';
+import { filled } from '../../plain/filled.ts';
 import { lower } from '../../plain/text.ts';
 import type { Considered } from '../belief/consider.ts';
 import type { NamedFlaw } from '../belief/named-flaws.ts';
@@ -13,6 +15,7 @@ export const withNamed = (
   named: readonly NamedFlaw[],
   { likely, stage }: Pick<Considered, 'likely' | 'stage'>,
   linkTo: (defect: string, stage?: Considered['stage']) => string,
+  { what }: ReplyWords['says'],
 ): Reply => {
   const [first] = likely;
   const chanceOf = (defect: string) => likely.find((one) => one.defect === defect)?.chance ?? 1;
@@ -20,12 +23,12 @@ export const withNamed = (
     ({ defect, called }) => defect !== first?.defect && (called || chanceOf(defect) >= BESIDE),
   );
   const told = others.filter(({ defect }) => !long.includes(linkTo(defect, stage)));
-  const more = others.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`);
+  const lead = ({ name, defect }: NamedFlaw): string =>
+    `${filled(what.besides, { name: lower(name) })} ${linkTo(defect, stage)}`;
+  const more = others.map(lead);
   const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
   return {
     short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
-    long: [long, ...told.map(({ name, defect }) => `And ${lower(name)}: ${linkTo(defect, stage)}`)].join(
-      '\n\n',
-    ),
+    long: [long, ...told.map(lead)].join('\n\n'),
   };
 };

@@ -1,5 +1,6 @@
 import type { Knowledge } from '../../knowledge/knowledge.ts';
 import type { HearContent, HearLanguage } from '../../model/hear.ts';
+import type { ReplyWords } from '../../model/reply-words.ts';
 import type { SearchWords } from '../../model/search-words.ts';
 import type { WordKind } from '../../model/word-kinds.ts';
 import type { WordingKind } from '../../model/wordings.ts';
@@ -22,6 +23,8 @@ export type Lexicon = {
   /** What stands around figures of the tables. */
   readonly tables: HearLanguage['tables'];
   readonly stillDrying: StillDrying;
+  /** What a reply says, and what it listens for. */
+  readonly reply: ReplyWords;
   /** What may stand beside a name of a flaw that is one only alone. */
   readonly small: string;
   readonly turns: string;
@@ -62,7 +65,7 @@ export type AskedFor = {
 
 /** The lexicon of the content. */
 export const buildLexicon = (known: Knowledge, content: HearContent, words: SearchWords): Lexicon => {
-  const { language, questions, flaws, kinds } = content;
+  const { language, questions, flaws, kinds, reply } = content;
   return {
     senses: sensesOf(known, content),
     spellings: words.spellings,
@@ -71,6 +74,7 @@ export const buildLexicon = (known: Knowledge, content: HearContent, words: Sear
       .filter((question) => questions[question]?.of === 'work')
       .join(','),
     stillDrying: language['still-drying'],
+    reply,
     wordings: Object.fromEntries(
       keysOf(language.wordings).map((kind) => [kind, patternOfWordings(language.wordings[kind])]),
     ) as Lexicon['wordings'],

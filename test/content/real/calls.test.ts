@@ -1,6 +1,6 @@
 /** Whom to call rests on claims: each number of the table is told with its country in one of the rule for what has happened. */
 import { expect, it } from 'vitest';
-import { safetySaid } from '#engine/hear/reply/reply-safety.ts';
+import { pressing } from '#engine/hear/reply/reply-safety.ts';
 import { consider, type Heard, isCall, mindOf } from '#engine/hear.ts';
 import { NUMBERS, numbersIn } from '#engine/model/whom.ts';
 import { readCalls } from '../../../content/tools/calls.ts';
@@ -97,5 +97,5 @@ it('is told before harm that calls nobody, in a reply and on a page alike', () =
   });
   expect(warnings.map(({ id }) => id)).toEqual(['vapor-and-flame', 'oily-rags']);
   expect(warnings.map(isCall)).toEqual([true, false]);
-  expect(safetySaid({ warnings, stage })).toMatchObject({ calls: true, rule: { id: 'vapor-and-flame' } });
+  expect(pressing({ warnings, stage })).toMatchObject({ calls: true, rule: { id: 'vapor-and-flame' } });
 });

@@ -4,14 +4,18 @@ import { buildIndex, documentsOf } from '#engine/find.ts';
 import { consider, flawWords, mindOf, reply, type ToldFacts } from '#engine/hear.ts';
 import { emptyCase, walk, withStanding } from '#engine/index.ts';
 import { readSearchWords } from '../../../content/tools/hear.ts';
-import { heard, known } from './hearing.ts';
+import { heard, known, words } from './hearing.ts';
 
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
 const considered = (text: string, told: ToldFacts = {}) =>
   consider(mind, { told, heard: heard(text), words: flawWords(index, mind, text, heard(text)) });
 const answer = (text: string) =>
-  reply(considered(text), { linkTo: (defect) => `https://halfdry.example/${defect}/`, heard: heard(text) });
+  reply(considered(text), {
+    words,
+    linkTo: (defect) => `https://halfdry.example/${defect}/`,
+    heard: heard(text),
+  });
 
 describe('a flaw that is told in a coat that is wet', () => {
   it.each([

@@ -13,6 +13,9 @@ const linked = (): Knowledge => {
 export const known = linked();
 export const hearing = readHearing(known, process.cwd());
 
+/** What a reply says. */
+export const words = hearing.lexicon.reply;
+
 /** All that it takes to understand a post. */
 export const understanding: Understanding = {
   hearing,

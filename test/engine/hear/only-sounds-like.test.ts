@@ -5,13 +5,14 @@
  */
 import { describe, expect, it } from 'vitest';
 import { consider, mindOf, reply } from '#engine/hear.ts';
-import { heard, known } from './hearing.ts';
+import { heard, known, words } from './hearing.ts';
 
 const mind = mindOf(known);
 const of = (text: string) => consider(mind, { told: {}, heard: heard(text) });
 const warned = (text: string) => of(text).warnings.map(({ id }) => id);
 const short = (text: string): string =>
   reply(of(text), {
+    words,
     linkTo: (defect) => `/defects/${defect}/`,
     ruleAt: (rule) => `/safety/${rule}/`,
     tellAt: '/tell/',

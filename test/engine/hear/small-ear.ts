@@ -145,6 +145,7 @@ const LEXICON: Lexicon = {
     fits: 'Once it is hard.',
   },
   stillDrying: { answer: 'It is still drying.', lead: 'Where it stays so:' },
+  reply: hearing.lexicon.reply,
   small: 'some,big,the',
   turns: 'but,because,so',
   kinds: hearing.lexicon.kinds,

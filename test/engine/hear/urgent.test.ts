@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { buildIndex, documentsOf } from '#engine/find.ts';
 import { consider, firstOfRule, flawWords, mindOf, reply } from '#engine/hear.ts';
 import { readSearchWords } from '../../../content/tools/hear.ts';
-import { heard, known } from './hearing.ts';
+import { heard, known, words } from './hearing.ts';
 
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
@@ -15,6 +15,7 @@ const considered = (text: string) =>
   consider(mind, { told: {}, heard: heard(text), words: flawWords(index, mind, text, heard(text)) });
 const answer = (text: string) =>
   reply(considered(text), {
+    words,
     linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
     ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,
     tellAt: 'https://halfdry.example/tell/',
@@ -157,6 +158,7 @@ describe('a reply to harm under way', () => {
   it('says hands off before it leads to a page', () => {
     const text = 'rained on my wet varnish, chairs outside';
     const { short } = reply(considered(text), {
+      words,
       linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
       heard: heard(text),
       page: { title: 'Weather in a garage', at: 'https://halfdry.example/learn/garage-weather/' },
@@ -166,6 +168,7 @@ describe('a reply to harm under way', () => {
 
   it('gives the first sentence of a rule that is led to', () => {
     const { short } = reply(considered('what is in the poison cupboard'), {
+      words,
       linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
       heard: heard('what is in the poison cupboard'),
       page: {
@@ -268,6 +271,7 @@ const STRIP = /^Before any stripping/;
 /** A reply as it is given where the page that the words ask for is known. */
 const withPage = (text: string) =>
   reply(considered(text), {
+    words,
     linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
     ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,
     heard: heard(text),

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { consider, mindOf, reply } from '#engine/hear.ts';
-import { heard, known } from '../hearing.ts';
+import { heard, known, words } from '../hearing.ts';
 
 const answer = (text: string): string => heard(text).asksFor?.answer ?? '';
 const mind = mindOf(known);
@@ -51,6 +51,7 @@ describe('the hours of her own can', () => {
   it('stand in a short reply behind one line of what comes before spraying', () => {
     const text = 'spray can says recoat within 1 hour or after 48; it is 6 hours now';
     const { short, long } = reply(consider(mind, { told: {}, heard: heard(text) }), {
+      words,
       linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
       ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,
       tellAt: 'https://halfdry.example/tell/',

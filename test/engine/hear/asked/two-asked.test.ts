@@ -1,13 +1,14 @@
 /** Two questions in one message, and hours of use, of paint and of what lies below wax. Questions of our own, invented; the figures are those of the content's tables. */
 import { describe, expect, it } from 'vitest';
 import { consider, mindOf, reply } from '#engine/hear.ts';
-import { heard, known } from '../hearing.ts';
+import { heard, known, words } from '../hearing.ts';
 
 const mind = mindOf(known);
 const answer = (text: string): string => heard(text).asksFor?.answer ?? '';
 const replyTo = (text: string) => {
   const of = heard(text);
   return reply(consider(mind, { told: {}, heard: of }), {
+    words,
     heard: of,
     linkTo: (defect) => `https://halfdry.example/defects/${defect}/`,
     ruleAt: (rule) => `https://halfdry.example/safety/${rule}/`,

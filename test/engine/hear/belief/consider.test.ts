@@ -6,7 +6,7 @@ import { FAMILIES } from '#engine/model/family.ts';
 import { reached, STAGES, type Stage } from '#engine/model/stage.ts';
 import { readSearchWords } from '../../../../content/tools/hear.ts';
 import { dice } from '../../../dice.ts';
-import { heard, known } from '../hearing.ts';
+import { heard, known, words } from '../hearing.ts';
 
 const mind = mindOf(known);
 const index = buildIndex(documentsOf(known), readSearchWords(process.cwd()));
@@ -122,7 +122,7 @@ describe('the reply', () => {
   ];
   it.each(texts)('to "%s" is short, ends in the link and is no surer than the belief', (text) => {
     const found = considered(text);
-    const { short, long } = reply(found, { linkTo });
+    const { short, long } = reply(found, { words, linkTo });
     expect(short.length).toBeLessThanOrEqual(500);
     expect(short).toMatch(/https:\/\/halfdry\.example\/defects\/[a-z-]+\/(?:stage-[a-z-]+\/)?$/);
     expect(long).toContain(linkTo(found.likely[0]?.defect ?? '', found.stage));
@@ -132,7 +132,7 @@ describe('the reply', () => {
   });
   it('says what cannot wait in place of leaving it alone', () => {
     const atOnce = 'Lay a dry cloth on it and lift it straight up.';
-    const { short, long } = reply(considered('it looks odd'), { linkTo, atOnce });
+    const { short, long } = reply(considered('it looks odd'), { words, linkTo, atOnce });
     for (const text of [short, long]) {
       expect(text).toContain(atOnce);
       expect(text).not.toContain('leave it alone');
@@ -143,7 +143,7 @@ describe('the reply', () => {
       considered('second coat of poly over navy last night, dry to the touch but cloudy', {
         stage: 'dry-to-touch',
       }),
-      { linkTo },
+      { words, linkTo },
     );
     expect(short).toContain('Leave it to dry: no sanding, no second coat');
     expect(short).toContain('Look again');
@@ -155,11 +155,12 @@ describe('the reply', () => {
     expect(washed).toBeGreaterThanOrEqual(0);
     const found = considered('just brushed water based poly over black and it looks milky');
     const now = { ...(mind.words[washed] ?? found.now), sure: true } as NonNullable<typeof found.now>;
-    const { short, long } = reply({ ...found, now, warnings: [] }, { linkTo });
+    const { short, long } = reply({ ...found, now, warnings: [] }, { words, linkTo });
     expect(short + long).not.toContain('stripped');
   });
   it('puts the stop first', () => {
     const { short } = reply(considered('crib from 1950, the varnish is flaking', { stage: 'cured' }), {
+      words,
       linkTo,
     });
     expect(short).toMatch(/^First: /);
@@ -173,7 +174,7 @@ describe('the reply', () => {
 /** Invented posts: what they ask to be allowed is answered before all else, and what they tell is not asked again. */
 describe('the reply to one who asks whether hands may', () => {
   const answer = (text: string, told: ToldFacts = {}) =>
-    reply(considered(text, told), { linkTo, heard: heard(text) });
+    reply(considered(text, told), { words, linkTo, heard: heard(text) });
   it('says no to the very verb, and does not ask when the coat was laid', () => {
     const { short, long } = answer(
       'I brushed poly on my coffee table 2 hrs ago and it is full of bubbles, can I wipe them off??',

@@ -1,8 +1,9 @@
 /** What somebody asks to be allowed, sentence by sentence. Sentences of our own; what each asks is plain from its words. */
 import { describe, expect, it } from 'vitest';
 import { askedHands } from '#engine/hear/reply/asked-hands.ts';
+import { words } from '../hearing.ts';
 
-const hands = (text: string) => askedHands(text).map(({ hand }) => hand);
+const hands = (text: string) => askedHands(text, words).map(({ hand }) => hand);
 
 describe('a question about hands', () => {
   it.each([
@@ -123,7 +124,7 @@ describe('a question about hands', () => {
   });
 
   it('is answered with the word that stood for it', () => {
-    const denied = (text: string) => askedHands(text).map((one) => one.denied);
+    const denied = (text: string) => askedHands(text, words).map((one) => one.denied);
     expect(denied('Can I wipe it?')).toEqual(['do not wipe it']);
     expect(denied('Can I wipe them?')).toEqual(['do not wipe them']);
     expect(denied('Can I wipe those off?')).toEqual(['do not wipe them']);

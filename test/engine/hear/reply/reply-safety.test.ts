@@ -4,6 +4,7 @@
 import { describe, expect, it } from 'vitest';
 import type { ToldRule } from '#engine/hear/belief/mind.ts';
 import { safetySaid } from '#engine/hear/reply/reply-safety.ts';
+import { words } from '../hearing.ts';
 
 describe('what is said of rules', () => {
   const rule = (id: string, more: Partial<ToldRule> = {}): ToldRule => ({
@@ -15,7 +16,7 @@ describe('what is said of rules', () => {
     ...more,
   });
   const said = (warnings: readonly ToldRule[], stage?: 'wet' | 'setting' | 'dry-to-touch' | 'cured') =>
-    safetySaid({ warnings, stage });
+    safetySaid({ warnings, stage }, words.says);
 
   it('nothing where there is none', () => {
     expect(said([])).toEqual({

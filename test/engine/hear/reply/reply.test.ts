@@ -6,9 +6,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ActNow, Considered } from '#engine/hear/belief/consider.ts';
 import type { ToldRule } from '#engine/hear/belief/mind.ts';
-import { type ReplyOptions, reply } from '#engine/hear/reply/reply.ts';
+import { reply } from '#engine/hear/reply/reply.ts';
+import type { ReplyOptions } from '#engine/hear/reply/reply-options.ts';
 import type { Heard, HeardFact, HeardSign } from '#engine/hear/words/heard.ts';
-import { known } from '../hearing.ts';
+import { known, words } from '../hearing.ts';
 import { heardOf as heardIn, rule } from '../small-mind.ts';
 
 const flaw = (defect: string, chance: number, name = `Flaw ${defect}`) => ({ defect, name, chance });
@@ -34,7 +35,7 @@ const found = (more: Partial<Considered> = {}): Considered => ({
 const heardOf = (text: string, more: Partial<Heard> = {}): Heard => heardIn({ text, ...more });
 const linkTo = (defect: string, stage?: string) => `@${defect}/${stage ?? '-'}`;
 const say = (more: Partial<Considered> = {}, options: Partial<ReplyOptions> = {}) =>
-  reply(found(more), { linkTo, ...options });
+  reply(found(more), { words, linkTo, ...options });
 const fact = (name: string, value: string | number, sure = 0.9): HeardFact =>
   ({ fact: name, value, sure, rests: [], against: [] }) as unknown as HeardFact;
 const sign = (from: number, to: number): HeardSign => ({

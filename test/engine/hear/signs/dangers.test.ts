@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { consider, mindOf, reply } from '#engine/hear.ts';
-import { heard, known } from '../hearing.ts';
+import { heard, known, words } from '../hearing.ts';
 
 const mind = mindOf(known);
 const warned = (text: string) =>
@@ -126,7 +126,8 @@ describe('what facts call for', () => {
 });
 
 describe('the reply', () => {
-  const answer = (text: string) => reply(consider(mind, { told: {}, heard: heard(text) }), { linkTo }).short;
+  const answer = (text: string) =>
+    reply(consider(mind, { told: {}, heard: heard(text) }), { words, linkTo }).short;
 
   it('names the cautions after the first one too', () => {
     const short = answer('antique high chair, paint chips, baby uses it');

@@ -3,6 +3,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { buildLexicon } from '#engine/hear/words/lexicon.ts';
+import { patternOfWordings } from '#engine/hear/words/wordings.ts';
+import { replyWordsOf } from '#engine/model/reply-words.ts';
 
 const LANGUAGE = {
   not: ['not', 'no'],
@@ -68,6 +70,31 @@ const FLAWS = {
   ],
 };
 
+const HAND = { said: ['rub it|them'], denied: 'do not rub {it}' };
+const HANDS = ['wipe', 'coat', 'sand', 'brush', 'pop', 'scrape', 'strip', 'heat', 'touch'];
+const ROW = { say: 'Wait.', grade: 'common-practice' };
+const REPLY = {
+  sure: [{ from: 0.5, one: 'That is', several: 'Those are', whole: 'So' }],
+  names: { several: ['rings'] },
+  asks: ['may i'],
+  spared: ['no'],
+  them: ['them'],
+  hands: {
+    ...Object.fromEntries(HANDS.map((hand) => [hand, HAND])),
+    heat: { ...HAND, unless: ['gas heater'] },
+  },
+  thanks: ['thank you'],
+  glad: ['looks great'],
+  'asks-on': ['but'],
+  'not-asking': ['the advice on'],
+  what: { unsure: 'It could be: {names}.' },
+  hold: { open: ROW, 'which-it-is': 'which it is' },
+  ask: { dry: ROW },
+  lead: {},
+  nothing: {},
+  rules: {},
+};
+
 const lexicon = () =>
   buildLexicon(
     {
@@ -94,6 +121,7 @@ const lexicon = () =>
       questions: QUESTIONS,
       flaws: FLAWS,
       kinds: { laying: ['brushed', 'laid'], sheen: ['satin'] },
+      reply: replyWordsOf(REPLY as never, patternOfWordings),
     } as never,
     { spellings: { laquer: 'lacquer' } } as never,
   );
@@ -163,6 +191,18 @@ describe('the lexicon', () => {
     expect(of('no-danger quiet')).toBeUndefined();
     expect(of('calm rags 0')).toEqual(['under water']);
     expect(of('calm rags 1')).toBeUndefined();
+  });
+  it('has what a reply says without its grounds, and what it listens for as patterns', () => {
+    const { says, hands, asks, names } = lexicon().reply;
+    expect(says).toMatchObject({
+      hold: { open: 'Wait.', 'which-it-is': 'which it is' },
+      ask: { dry: 'Wait.' },
+    });
+    expect(hands.map(({ hand }) => hand)).toEqual(HANDS);
+    expect(hands.filter(({ unless }) => unless).map(({ hand }) => hand)).toEqual(['heat']);
+    expect(new RegExp(hands[0]?.said ?? '').test('rub them')).toBe(true);
+    expect(new RegExp(asks).test('may i')).toBe(true);
+    expect(names.several).toEqual(['rings']);
   });
   it('is plain data, its lists joined by commas', () => {
     const built = lexicon();

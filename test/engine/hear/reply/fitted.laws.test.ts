@@ -3,7 +3,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitted } from '#engine/hear/reply/reply-words.ts';
+import { fitted } from '#engine/hear/reply/fitted.ts';
 import { ended, firstSentence, lower } from '#engine/plain/text.ts';
 
 const part = fc.string({ unit: fc.constantFrom(...'ab .'), maxLength: 12 });
