@@ -1,5 +1,5 @@
 /** A real Chromium: the one that the setup has unpacked, or an installed Chrome. */
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, CDPSession, Page } from 'playwright-core';
 import { chromium as playwright } from 'playwright-core';
 import { expect, inject } from 'vitest';
 import { BROWSER_ARGS } from './browser-args.ts';
@@ -44,13 +44,30 @@ export type Opened = {
   readonly close: () => Promise<void>;
 };
 
-type Tab = { readonly page: Page; readonly context: BrowserContext; spoiled: boolean };
+type Tab = {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** A line to the browser, which spoils nothing once it is given back. */
+  readonly line: () => Promise<CDPSession>;
+  spoiled: boolean;
+};
 
 /** Tabs that a test has left as they came, by the options that they were opened with. */
 const left = new Map<string, Tab[]>();
 
-/** What outlives a visit: a script of the test's own, a clock, another size or light, another tab. */
-const TRACES = ['addInitScript', 'exposeFunction', 'emulateMedia', 'setViewportSize', 'context'] as const;
+/** What outlives a visit: a script of the test's own, another size or light, rights, another tab. */
+const OF_PAGE = [
+  'addInitScript',
+  'exposeFunction',
+  'exposeBinding',
+  'setViewportSize',
+  'setExtraHTTPHeaders',
+];
+const OF_CONTEXT = [
+  ...['addInitScript', 'exposeFunction', 'exposeBinding', 'setExtraHTTPHeaders', 'addCookies', 'route'],
+  ...['grantPermissions', 'setGeolocation', 'setOffline', 'newPage', 'newCDPSession'],
+];
+const OF_CLOCK = ['install', 'setFixedTime', 'setSystemTime', 'pauseAt'];
 
 const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
   const context = await (await browser()).newContext({
@@ -59,29 +76,39 @@ const newTab = async (options: BrowserContextOptions): Promise<Tab> => {
     reducedMotion: 'reduce',
     ...options,
   });
-  const tab: Tab = { page: await context.newPage(), context, spoiled: false };
-  const spoilsBy = (owner: object, name: string) => {
+  const page = await context.newPage();
+  const line = context.newCDPSession.bind(context, page);
+  const tab: Tab = { page, context, line, spoiled: false };
+  const spoilsBy = (
+    owner: object,
+    name: string,
+    but: (given: readonly unknown[]) => boolean = () => false,
+  ) => {
     const usual: unknown = Reflect.get(owner, name);
     if (typeof usual !== 'function') throw new Error(`a page of the browser has no ${name} any more`);
     Reflect.set(owner, name, (...given: unknown[]) => {
-      tab.spoiled = true;
+      tab.spoiled ||= !but(given);
       return usual.apply(owner, given);
     });
   };
-  for (const name of TRACES) spoilsBy(tab.page, name);
-  spoilsBy(tab.page.clock, 'install');
+  for (const name of OF_PAGE) spoilsBy(page, name);
+  for (const name of OF_CONTEXT) spoilsBy(context, name);
+  for (const name of OF_CLOCK) spoilsBy(page.clock, name);
+  // Paper alone is taken back by `clear`.
+  spoilsBy(page, 'emulateMedia', ([media]) => Object.keys(media ?? {}).join() === 'media');
   return tab;
 };
 
 /** Empties what the site has kept, and leaves its page. */
-const clear = async ({ page, context }: Tab): Promise<void> => {
+const clear = async ({ page, line }: Tab): Promise<void> => {
   page.removeAllListeners();
   await page.unrouteAll({ behavior: 'ignoreErrors' });
   // A tab that went nowhere has kept nothing, and may not be asked.
   if (page.url() !== 'about:blank') await page.evaluate(() => sessionStorage.clear());
   // Of the same site, so that its process is kept; nothing of it reads what is kept.
   await page.goto(new URL('/robots.txt', inject('base')).href);
-  const session = await context.newCDPSession(page);
+  await page.emulateMedia({ media: null });
+  const session = await line();
   await session.send('Storage.clearDataForOrigin', {
     origin: new URL(inject('base')).origin,
     storageTypes: 'all',
@@ -109,7 +136,8 @@ export const openPage = async (options: BrowserContextOptions = {}): Promise<Ope
     if (!url.startsWith(base) && !url.startsWith('data:')) foreign.push(url);
   });
   const close = async () => {
-    if (tab.spoiled || page.isClosed() || options.storageState) return tab.context.close();
+    const alone = tab.context.pages().length === 1;
+    if (tab.spoiled || !alone || page.isClosed() || options.storageState) return tab.context.close();
     await clear(tab);
     left.set(kind, [...(left.get(kind) ?? []), tab]);
   };
