@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { answerOf, type Case, remediesTold, resolve, walk } from '#engine/index.ts';
 import '../seed.ts';
 import { known } from '../content/real/knowledge.ts';
+import { oneInSo } from '../thorough.ts';
 import { readTroubles } from '../words/words.ts';
 import { readCases } from './case-file.ts';
 
@@ -47,7 +48,7 @@ describe('a case told in five orders', () => {
   it('gives the same verdict, causes and steps, whichever comes first', () => {
     const shuffled = (told: readonly Told[]) =>
       fc.sample(fc.shuffledSubarray([...told], { minLength: told.length }), ORDERS - 2);
-    const different = cases.filter((one) => {
+    const different = oneInSo(3, cases).filter((one) => {
       const told = toldOf(one);
       const stage = told.filter(([name]) => name === 'stage');
       const rest = told.filter(([name]) => name !== 'stage');
@@ -75,7 +76,7 @@ describe('a case told in five orders', () => {
       const walked = walk(known, on, defect);
       return walked.kind === 'outcome' ? `${walked.action.do} ${remediesTold(walked)}` : walked.kind;
     };
-    const different = cases.filter((one) => {
+    const different = oneInSo(3, cases).filter((one) => {
       const stage = { stage: { value: one.facts['stage'] ?? 'recoatable', how: 'answered' as const } };
       const stageFirst = walkTo(one, stage, false);
       const causeFirst = { ...walkTo(one, {}, true), ...stage };

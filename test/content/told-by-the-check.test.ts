@@ -24,43 +24,43 @@ describe('signs', () => {
     ]);
   });
 
-  it('of a special mark are spoken of in the words of the flaw', () => {
-    const file = 'content/defects/roller-stipple.mdx';
-    const { text, root } = slipped(file, 'parallel-ridges: no', 'parallel-ridges: yes');
-    expect(everyFault(root).issues.map(say)).toContain(
-      `${file}:${lineOf(text, '  parallel-ridges: yes')}: "parallel-ridges" is yes, but no words here tell of it (Does it look combed, with fine side-by-side lines?); tell it after "looks:" or "also:" with one of these: brush marks, ridges, combed; or change the sign to no`,
+  // The whole check takes seconds: one run of it tells all of these slips, each by its own line.
+  it('are told where no words speak of a special mark, and where one stands alone', () => {
+    const slips = [
+      ['content/defects/roller-stipple.mdx', 'parallel-ridges: no', 'parallel-ridges: yes'],
+      ['content/defects/yellowing.mdx', 'round-over-a-knot: no', 'round-over-a-knot: yes'],
+      ['content/defects/prints-in-wax.mdx', 'ever-waxed-or-polished: yes', 'ever-waxed-or-polished: no'],
+      ['content/defects/dark-wax-blotches.mdx', 'dark-wax-used: yes', 'dark-wax-used: no'],
+    ] as const;
+    const texts = new Map(slips.map(([file, from, to]) => [file, slipped(file, from, to).text]));
+    const lines = everyFault({ folder, texts }).issues.map(say);
+    const [mark, knot, waxed, dark] = slips.map(
+      ([file, , to]) => `${file}:${lineOf(texts.get(file) ?? '', `  ${to}`)}`,
     );
+    expect(lines).toContain(
+      `${mark}: "parallel-ridges" is yes, but no words here tell of it (Does it look combed, with fine side-by-side lines?); tell it after "looks:" or "also:" with one of these: brush marks, ridges, combed; or change the sign to no`,
+    );
+    for (const [at, sign, says] of [
+      [
+        knot,
+        'round-over-a-knot: yes',
+        'but only other flaws ask that, and no words here tell of it; change the sign to no, or write under looks: how it shows',
+      ],
+      [
+        waxed,
+        'ever-waxed-or-polished: no',
+        'and every other flaw that tells of it says the opposite; change the sign to yes, or to mostly-no where it is met at times',
+      ],
+      [
+        dark,
+        'dark-wax-used: no',
+        'but the words here tell that it is so, and no other flaw shows it; change the sign to yes, or to mostly-no where it is met at times',
+      ],
+    ]) {
+      const head = `${at}: under "signs:" stands ${sign} (`;
+      expect(lines.filter((line) => line.startsWith(head) && line.endsWith(`), ${says}`))).toHaveLength(1);
+    }
   });
-});
-
-describe('a sign that stands alone', () => {
-  for (const [file, from, to, told] of [
-    [
-      'content/defects/yellowing.mdx',
-      'round-over-a-knot: no',
-      'round-over-a-knot: yes',
-      'but only other flaws ask that, and no words here tell of it; change the sign to no, or write under looks: how it shows',
-    ],
-    [
-      'content/defects/prints-in-wax.mdx',
-      'ever-waxed-or-polished: yes',
-      'ever-waxed-or-polished: no',
-      'and every other flaw that tells of it says the opposite; change the sign to yes, or to mostly-no where it is met at times',
-    ],
-    [
-      'content/defects/dark-wax-blotches.mdx',
-      'dark-wax-used: yes',
-      'dark-wax-used: no',
-      'but the words here tell that it is so, and no other flaw shows it; change the sign to yes, or to mostly-no where it is met at times',
-    ],
-  ] as const)
-    it(`is told: ${to}`, () => {
-      const { text, root } = slipped(file, from, to);
-      const [question, sign] = to.split(': ');
-      const lines = everyFault(root).issues.map(say);
-      const head = `${file}:${lineOf(text, `  ${to}`)}: under "signs:" stands ${question}: ${sign} (`;
-      expect(lines.filter((line) => line.startsWith(head) && line.endsWith(`), ${told}`))).toHaveLength(1);
-    });
 });
 
 describe('what readers follow', () => {

@@ -80,10 +80,12 @@ describe('the words of a touch', () => {
 const MEND =
   'say here only what the film does by itself and when to look again; what hands do belongs in a remedy, under "steps:"';
 
+const entries = readContent(root);
+
 describe('a touch is refused', () => {
   const spoiled = (id: string, change: (data: Record<string, unknown>) => object) => {
     const linked = link(
-      readContent(root).map((entry) =>
+      entries.map((entry) =>
         entry.id === id ? { ...entry, data: change(entry.data as Record<string, unknown>) } : entry,
       ),
     );

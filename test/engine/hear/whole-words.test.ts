@@ -1,11 +1,12 @@
 /**
  * What is heard rests on whole words: with letters glued to the front or the end of what it rests on these are others, and
- * it rests on them no more. Tried on every line of told.yaml.
+ * it rests on them no more. Tried on every line of told.yaml, in the short run on every third part of it.
  */
 import { readFileSync } from 'node:fs';
 import { load } from 'js-yaml';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { oneInSo } from '../../thorough.ts';
 import { heard } from './hearing.ts';
 
 const TOLD = z
@@ -37,7 +38,7 @@ const parts = Array.from({ length: Math.ceil(texts.length / PART) }, (_, at) => 
 }));
 
 describe('words that are glued to others', () => {
-  it.each(parts)('are not heard, from "$from" on', ({ lines }) => {
+  it.each(oneInSo(3, parts))('are not heard, from "$from" on', ({ lines }) => {
     for (const text of lines)
       for (const told of toldIn(text)) {
         if (PARTS_OF_WORDS.some((fact) => told.name.startsWith(fact))) continue;

@@ -15,8 +15,10 @@ import {
 } from '#engine/jobs.ts';
 import { CARD_LISTS, MOST } from '#engine/model/card-limits.ts';
 import { readCard } from '#engine/model/read-card.ts';
+import { WHOLE } from '../../thorough.ts';
 import { anyCard, card, coat, START } from './cards.ts';
 
+const RUNS = { numRuns: WHOLE ? 200 : 60 };
 const shelf = fc.uniqueArray(anyCard, { selector: ({ id }) => id, maxLength: 4 });
 const held = (cards: readonly JobCard[]) =>
   Object.fromEntries(
@@ -40,7 +42,7 @@ describe('two sets of cards as one', () => {
               if (!off) expect(there).toBe(true);
             }
       }),
-      { numRuns: 200 },
+      RUNS,
     );
   });
 
@@ -66,7 +68,7 @@ describe('two sets of cards as one', () => {
             }
           }
       }),
-      { numRuns: 200 },
+      RUNS,
     );
   });
 
@@ -75,7 +77,7 @@ describe('two sets of cards as one', () => {
       fc.property(shelf, shelf, (mine, theirs) => {
         expect(held(mergeCards(mine, theirs))).toEqual(held(mergeCards(theirs, mine)));
       }),
-      { numRuns: 200 },
+      RUNS,
     );
   });
 
@@ -87,7 +89,7 @@ describe('two sets of cards as one', () => {
           expect(held(mergeCards(merged, again))).toEqual(held(merged));
         expect(previewImport(merged, merged).every(({ kind }) => kind === 'same')).toBe(true);
       }),
-      { numRuns: 200 },
+      RUNS,
     );
   });
 
@@ -120,7 +122,7 @@ describe('two sets of cards as one', () => {
           for (const line of one.notes.split('\n'))
             if (line.trim()) expect(merged[one.id]?.notes).toContain(line);
       }),
-      { numRuns: 200 },
+      RUNS,
     );
     const { product: _none, ...bare } = card({ notes: 'desktop says', changedAt: START + 5 });
     const phone = card({ product: 'shellac', label: { minutes: {} }, notes: 'phone says', changedAt: START });
@@ -246,7 +248,7 @@ describe('cards that were taken away', () => {
         const gone = rows.filter(({ kind }) => kind === 'goes').map(({ id }) => id);
         for (const id of gone) expect(one.cards.some((card) => card.id === id)).toBe(false);
       }),
-      { numRuns: 200 },
+      RUNS,
     );
   });
 });
