@@ -2,7 +2,7 @@
 import { request } from 'node:http';
 import fc from 'fast-check';
 import { expect, inject, it } from 'vitest';
-import { someOf } from '../thorough.ts';
+import { someOf, THOROUGH } from '../thorough.ts';
 import { openPage, withoutPictures } from './browser.ts';
 
 withoutPictures();
@@ -59,7 +59,7 @@ const ask = (path: string): Promise<{ status: number; type: string; body: string
     sent.end();
   });
 
-it('answers a thousand of them with a page of its own', async () => {
+it('answers each of them with a page of its own', async () => {
   await fc.assert(
     fc.asyncProperty(address, async (path) => {
       const { status, type, body, safe } = await ask(sendable(path));
@@ -70,7 +70,7 @@ it('answers a thousand of them with a page of its own', async () => {
       expect(body).not.toContain('alert(1)');
       expect(safe).toBe(true);
     }),
-    { numRuns: 1000, seed: 20_261_125 },
+    { numRuns: THOROUGH ? 1000 : 250, seed: 20_261_125 },
   );
 });
 

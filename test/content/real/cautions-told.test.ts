@@ -18,6 +18,7 @@ import { hazardsOf } from '#engine/rules/hazards.ts';
 import { rulesForStep } from '#engine/rules/rules.ts';
 import { actOf } from '#engine/walk/act.ts';
 import { hazardsSaid } from '../../../engine/prove/hazard-words.ts';
+import { oneInSo } from '../../thorough.ts';
 import { known } from './knowledge.ts';
 import { told } from './told.ts';
 
@@ -68,11 +69,12 @@ const faultsAt = (defect: string, on: Case): string[] => {
 describe('the cautions', () => {
   it.each(PIECES)('are each told once where she has told %o', (piece) => {
     expect(ends.length).toBeGreaterThan(1000);
-    expect(ends.flatMap(({ defect, on }) => faultsAt(defect, { ...told(piece), ...on }))).toEqual([]);
+    const some = oneInSo(3, ends);
+    expect(some.flatMap(({ defect, on }) => faultsAt(defect, { ...told(piece), ...on }))).toEqual([]);
   });
 
   it('warn of nothing that no kind of top coat which shows the flaw calls for', () => {
-    const idle = ends.flatMap(({ defect, on }) => {
+    const idle = oneInSo(3, ends).flatMap(({ defect, on }) => {
       const walked = walk(known, on, defect);
       const each = walked.families.map((family) => withFact(on, 'family', family));
       return remediesTold(walked).flatMap((remedy) => {

@@ -14,6 +14,7 @@ import type { ConditionInput } from '#engine/model/condition.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import type { Branch } from '#engine/model/tree.ts';
 import { provenKnowledge } from '../../../content/tools/knowledge.ts';
+import { WHOLE } from '../../thorough.ts';
 
 const { known } = provenKnowledge(process.cwd());
 if (!known) throw new Error('the content does not link; npm run check tells why');
@@ -66,7 +67,7 @@ describe('trees as a table', () => {
             [...wanted][0],
           );
       }),
-      { numRuns: 600 },
+      { numRuns: WHOLE ? 600 : 200 },
     );
   });
 
@@ -90,7 +91,7 @@ describe('trees as a table', () => {
         );
         expect(new Set([JSON.stringify(end)])).toEqual(wanted);
       }),
-      { numRuns: 600 },
+      { numRuns: WHOLE ? 600 : 200 },
     );
   });
 
@@ -107,7 +108,7 @@ describe('trees as a table', () => {
           endsByHand(known, id, (question) => answerOf(known, on, question)),
         );
       }),
-      { numRuns: 300 },
+      { numRuns: WHOLE ? 300 : 100 },
     );
   });
 });
@@ -143,7 +144,7 @@ describe('rules as bits', () => {
           ]);
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: WHOLE ? 2000 : 500 },
     );
   });
 

@@ -7,7 +7,7 @@ import { factsOfCard, type JobCard, laidCoatOf } from '#engine/jobs.ts';
 import { FACTS } from '#engine/model/facts.ts';
 import type { QuestionId } from '#engine/model/ids.ts';
 import { walk } from '#engine/walk/walk.ts';
-import { THOROUGH } from '../../thorough.ts';
+import { THOROUGH, WHOLE } from '../../thorough.ts';
 import { anyCard, card, coat, HOUR, known, MINUTE, products, START } from './cards.ts';
 
 const OF_A_COAT = [
@@ -96,7 +96,7 @@ describe('the facts of a card', () => {
           }
         }
       }),
-      { numRuns: THOROUGH ? 40 : 10 },
+      { numRuns: THOROUGH ? 40 : WHOLE ? 10 : 4 },
     );
   });
 
@@ -147,7 +147,7 @@ describe('the facts of a card', () => {
             expect(on[name]).toBeLessThanOrEqual(FACTS[name].max);
           }
       }),
-      { numRuns: 500 },
+      { numRuns: WHOLE ? 500 : 200 },
     );
   });
 

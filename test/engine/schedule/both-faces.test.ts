@@ -6,7 +6,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { areaOf, type Job, litersOf, type Planned, type Turning } from '#engine/schedule.ts';
-import { THOROUGH } from '../../thorough.ts';
+import { THOROUGH, WHOLE } from '../../thorough.ts';
 import { anyJob } from './any-job.ts';
 import { codes, DAY, HOUR, job, MINUTE, outcome, plan, planned, productOf } from './sheet.ts';
 
@@ -440,7 +440,7 @@ it('holds for random jobs: one thing at a time, in her hours, no turning too soo
         expect(both.liters ?? 0).toBeGreaterThanOrEqual(alone.liters ?? 0);
       },
     ),
-    { numRuns: THOROUGH ? 3_000 : 500, seed: 14 },
+    { numRuns: THOROUGH ? 3_000 : WHOLE ? 500 : 200, seed: 14 },
   );
-  expect(plans).toBeGreaterThan(25);
+  expect(plans).toBeGreaterThan(WHOLE ? 25 : 10);
 });

@@ -13,6 +13,7 @@ import { rulesForStep } from '#engine/rules/rules.ts';
 import { LEAVE_OUT } from '#engine/steps/contradictions.ts';
 import { known } from '../../content/real/knowledge.ts';
 import { dice } from '../../dice.ts';
+import { WHOLE } from '../../thorough.ts';
 
 const TOLD = ['family', 'base', 'age', 'applicator', 'part', 'piece', 'stage', 'hardener'] as const;
 const roll = dice(20261130);
@@ -27,7 +28,7 @@ const anyCase = (): Case => {
     roll() < 0.5 ? [['hours-since-coat', { value: Math.round(roll() * 100), how: 'told' as const }]] : [];
   return Object.fromEntries([...facts, ...age]);
 };
-const CASES: readonly Case[] = [emptyCase(), ...Array.from({ length: 5 }, anyCase)];
+const CASES: readonly Case[] = [emptyCase(), ...Array.from({ length: WHOLE ? 5 : 2 }, anyCase)];
 
 /** By the file alone: what is told against it, what takes its place, what has passed. */
 const truthOf = (step: Step, on: Case, before: readonly Step[], after: readonly Step[]) => {
