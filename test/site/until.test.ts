@@ -1,7 +1,7 @@
 /** Until when hands stay off a coat that is still wet: said on every such page, and never sooner than a can says. */
 import { expect, it } from 'vitest';
 import { readChoices } from '../../content/tools/choices.ts';
-import { provenKnowledge } from '../../content/tools/knowledge.ts';
+import { known } from '../content/real/knowledge.ts';
 import { builtPages } from './built.ts';
 
 const HANDS_OFF = /^\/defects\/[^/]+\/stage-(wet|setting)\//;
@@ -9,13 +9,12 @@ const HANDS_OFF = /^\/defects\/[^/]+\/stage-(wet|setting)\//;
 const SOON = /([^.]*): mostly within the hour\./;
 const LATE = /([^.]*): in up to (a|\d+) days?\./;
 
-const { known } = provenKnowledge(process.cwd());
 const { values } = readChoices(process.cwd()).family;
 /** The slowest can of a kind, minutes to dry to the touch. */
 const slowest = (name: string): number => {
   const [family] =
     Object.entries(values).find(([, says]) => says.split(',')[0]?.toLowerCase() === name) ?? [];
-  const found = known?.products.filter((one) => one.family === family) ?? [];
+  const found = known.products.filter((one) => one.family === family);
   expect(found.length, name).toBeGreaterThan(0);
   return Math.max(...found.map((one) => one['touch-minutes'][1]));
 };

@@ -6,22 +6,14 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { find, pageName } from '#engine/find.ts';
-import { consider, flawWords, hear, mindOf, SURE } from '#engine/hear.ts';
+import { consider, flawWords, hear, SURE } from '#engine/hear.ts';
 import { STAGES, type Stage } from '#engine/model/stage.ts';
-import { readHearing } from '../../content/tools/hear.ts';
-import { linkedKnowledge } from '../../content/tools/knowledge.ts';
-import { readIndex } from '../../content/tools/said.ts';
 import { advise, caseOf, forbiddenIn, isAcceptable, namesTheCause } from '../cases/advise.ts';
 import type { TroubleCase } from '../cases/case-file.ts';
+import { hearing, known, understanding } from '../engine/hear/hearing.ts';
 import { readPhrases, readPosts, readTroubles } from './words.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const linked = linkedKnowledge(root).known;
-if (!linked) throw new Error('the content does not link: npm run check');
-const known = linked;
-const index = readIndex(known, root);
-const hearing = readHearing(known, root);
-const mind = mindOf(known);
+const { index, mind } = understanding;
 
 const phrases = readPhrases('open');
 const posts = readPosts('open');

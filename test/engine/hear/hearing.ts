@@ -1,16 +1,9 @@
 import { atOnceOf, type Heard, hear, mindOf, type Understanding } from '#engine/hear.ts';
-import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { readHearing } from '../../../content/tools/hear.ts';
-import { linkedKnowledge } from '../../../content/tools/knowledge.ts';
 import { readIndex } from '../../../content/tools/said.ts';
+import { known } from '../../content/real/knowledge.ts';
 
-const linked = (): Knowledge => {
-  const { known: found } = linkedKnowledge(process.cwd());
-  if (!found) throw new Error('the content does not link: npm run check');
-  return found;
-};
-
-export const known = linked();
+export { known };
 export const hearing = readHearing(known, process.cwd());
 
 /** What a reply says. */
