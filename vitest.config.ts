@@ -52,6 +52,7 @@ const THOROUGH = [
   ].map((name) => `site/${name}`),
   'engine/schedule/both-faces',
   'engine/schedule/properties',
+  'bench/growth',
   'cases/orders',
   'client/answers-alike',
   'client/jobs-copies-any-row',
@@ -82,6 +83,7 @@ const THOROUGH = [
   'tools/new-and-check',
   'words/harm-told',
   'words/kept',
+  'words/named',
 ].map((name) => `test/${name}.test.ts`);
 /** The longest first, so that no core waits at the end for one that began last. */
 const LONG = [
