@@ -1,9 +1,7 @@
-import type { Issue } from '#engine/faults/issue.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { ClockTable, type ClockWords, clockWordsOf, SAID_HANDS_OFF } from '#engine/model/clock-words.ts';
-import { touchOrdered } from '#engine/prove/touch-words.ts';
 import type { ContentRoot } from './files.ts';
-import { gradeOf, HIGHEST_GRADE } from './grade.ts';
+import { saidFaults } from './said-faults.ts';
 import { orThrow, readTable, shapedTable, type Table } from './table.ts';
 
 const FILE = 'content/clock.yaml';
@@ -12,31 +10,7 @@ const FILE = 'content/clock.yaml';
 export const clockTable = (known: Knowledge, root: ContentRoot): Table<ClockTable> => {
   const table = readTable(known, root, FILE, ClockTable);
   if (!table.ok) return table;
-  const said = Object.entries(clockWordsOf(table.value)).flatMap(([group, rows]) =>
-    Object.entries<string>(rows).map(([id, text]) => ({ group, id, text })),
-  );
-  const issues = said.flatMap(({ group, id, text }): Issue[] => {
-    const at = { file: FILE, line: table.lineOf([group, id]) };
-    const grade = gradeOf(text);
-    const isOff = SAID_HANDS_OFF.some(([inGroup, called]) => inGroup === group && called === id);
-    const order = isOff ? touchOrdered(text) : undefined;
-    return [
-      ...(grade > HIGHEST_GRADE
-        ? [{ ...at, code: 'too-hard' as const, text, grade, most: HIGHEST_GRADE }]
-        : []),
-      ...(order
-        ? [
-            {
-              ...at,
-              code: 'touch-ordered' as const,
-              order,
-              where: 'where hands are off the film',
-              becomes: 'not' as const,
-            },
-          ]
-        : []),
-    ];
-  });
+  const issues = saidFaults(FILE, clockWordsOf(table.value), SAID_HANDS_OFF, table.lineOf);
   return issues.length ? { ok: false, issues } : table;
 };
 

@@ -2,13 +2,14 @@ import { patternOfWordings } from '#engine/hear/words/wordings.ts';
 import { buildLexicon, dryHoursOf, type HearContent, type Hearing, waitsOf } from '#engine/hear.ts';
 import { type Knowledge, knowledgeOf } from '#engine/knowledge/knowledge.ts';
 import { HearFacts, HearFlaws, HearLanguage, HearQuestions, HearWordKinds } from '#engine/model/hear.ts';
-import { ReplyTable, replyWordsOf } from '#engine/model/reply-words.ts';
+import { REPLY_HANDS_OFF, ReplyTable, replySaysOf, replyWordsOf } from '#engine/model/reply-words.ts';
 import { SearchWords } from '#engine/model/search-words.ts';
 import { keysOf } from '#engine/plain/entry-of.ts';
 import { readChoices } from './choices.ts';
 import type { ContentRoot } from './files.ts';
 import { mentionOf } from './mention.ts';
 import { readPlan } from './plan.ts';
+import { saidFaults } from './said-faults.ts';
 import { orThrow, readTable, shapedTable, type Table } from './table.ts';
 
 const FOLDER = 'content/hear';
@@ -51,9 +52,15 @@ export const flawsTable = (known: Knowledge, root: ContentRoot): Table<HearFlaws
 export const wordKindsTable = (known: Knowledge, root: ContentRoot): Table<HearWordKinds> =>
   readTable(known, root, `${FOLDER}/word-kinds.yaml`, HearWordKinds);
 
-/** What a reply says; what orders hands names its ground. */
-export const replyTable = (known: Knowledge, root: ContentRoot): Table<ReplyTable> =>
-  readTable(known, root, `${FOLDER}/reply.yaml`, ReplyTable);
+const REPLY = `${FOLDER}/reply.yaml`;
+
+/** What a reply says: what orders hands names its ground, each is understood at once, and none sends a hand to a wet film. */
+export const replyTable = (known: Knowledge, root: ContentRoot): Table<ReplyTable> => {
+  const table = readTable(known, root, REPLY, ReplyTable);
+  if (!table.ok) return table;
+  const issues = saidFaults(REPLY, replySaysOf(table.value), REPLY_HANDS_OFF, table.lineOf);
+  return issues.length ? { ok: false, issues } : table;
+};
 
 export const searchWordsTable = (known: Knowledge, root: ContentRoot): Table<SearchWords> =>
   readTable(known, root, `${FOLDER}/search-words.yaml`, SearchWords);
@@ -69,7 +76,7 @@ export const readHearContent = (known: Knowledge, root: ContentRoot): HearConten
   questions: orThrow(questionsTable(known, root)),
   flaws: orThrow(flawsTable(known, root)),
   kinds: orThrow(wordKindsTable(knowledgeOf([]), root)),
-  reply: replyWordsOf(orThrow(shapedTable(root, `${FOLDER}/reply.yaml`, ReplyTable)), patternOfWordings),
+  reply: replyWordsOf(orThrow(shapedTable(root, REPLY, ReplyTable)), patternOfWordings),
 });
 
 /** The ear of the content below `root`; throws every fault as a line. */

@@ -1,5 +1,14 @@
 import { z } from 'zod';
-import { named, off, type Said, type SaysOf, sentenceShape, sentencesOf, told } from './sentences.ts';
+import {
+  named,
+  off,
+  type Said,
+  type SaysOf,
+  saidHandsOff,
+  sentenceShape,
+  sentencesOf,
+  told,
+} from './sentences.ts';
 import { Wording } from './wordings.ts';
 
 /** Every sentence of a reply to somebody's post that is none of a page, a rule or a product. */
@@ -85,6 +94,10 @@ const Sure = z
     }),
   )
   .min(1)
+  .refine(
+    (rows) => rows.every(({ from }, at) => from < (rows[at - 1]?.from ?? 2)),
+    'write the surest first: each row begins below the one before it',
+  )
   .describe('How sure it is said, surest first: never surer than the chance.');
 
 const denied = z
@@ -125,6 +138,11 @@ export const ReplyTable = z.strictObject({
 });
 export type ReplyTable = z.infer<typeof ReplyTable>;
 
+export const REPLY_HANDS_OFF = saidHandsOff(REPLY_SAYS);
+
+/** The sentences of a table alone. */
+export const replySaysOf = (table: ReplyTable): ReplyWords['says'] => sentencesOf(REPLY_SAYS, table);
+
 /** The same as it is sent: patterns in place of wordings, and no grounds. */
 export type ReplyWords = {
   readonly sure: z.infer<typeof Sure>;
@@ -163,5 +181,5 @@ export const replyWordsOf = (
   glad: patternOf(table.glad),
   asksOn: patternOf(table['asks-on']),
   notAsking: patternOf(table['not-asking']),
-  says: sentencesOf(REPLY_SAYS, table),
+  says: replySaysOf(table),
 });

@@ -1,3 +1,6 @@
+/** Characters that a short reply has at most. */
+export const SHORT = 500;
+
 /** Joins what fits into `most` characters, what comes first being kept first. Whole parts only, the last one always. */
 export const fitted = (parts: readonly string[], last: string, most: number): string => {
   const kept: string[] = [];

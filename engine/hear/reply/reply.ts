@@ -4,7 +4,7 @@ import { firstSentence, lower } from '../../plain/text.ts';
 import type { Considered } from '../belief/consider.ts';
 import type { Heard } from '../words/heard.ts';
 import { denials } from './denials.ts';
-import { fitted } from './fitted.ts';
+import { fitted, SHORT } from './fitted.ts';
 import { whatItIs } from './name-said.ts';
 import { isFirm, isFresh, KEPT, ordersOf, stillSets } from './orders.ts';
 import type { ReplyOptions } from './reply-options.ts';
@@ -14,8 +14,6 @@ import { NAMED, type WithoutFlaw, withoutFlaw } from './without-flaw.ts';
 
 /** A reply to copy: `short` has 500 characters at most. */
 export type Reply = { readonly short: string; readonly long: string };
-
-const SHORT = 500;
 
 const inParagraphs = (parts: readonly string[]): string => parts.filter(Boolean).join('\n\n');
 

@@ -3,9 +3,9 @@ import { filled } from '../../plain/filled.ts';
 import { lower } from '../../plain/text.ts';
 import type { Considered } from '../belief/consider.ts';
 import type { NamedFlaw } from '../belief/named-flaws.ts';
+import { SHORT } from './fitted.ts';
 import type { Reply } from './reply.ts';
 
-const SHORT_REPLY = 500;
 /** What no name calls and the whole text speaks against stands beside the first only from here on. */
 const BESIDE = 0.02;
 
@@ -26,7 +26,7 @@ export const withNamed = (
   const lead = ({ name, defect }: NamedFlaw): string =>
     `${filled(what.besides, { name: lower(name) })} ${linkTo(defect, stage)}`;
   const more = others.map(lead);
-  const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT_REPLY);
+  const fits = more.filter((_, at) => [short, ...more.slice(0, at + 1)].join('\n').length <= SHORT);
   return {
     short: [short.replace(/ (?=https?:\/\/\S+$)/, '\n'), ...fits].join('\n'),
     long: [long, ...told.map(lead)].join('\n\n'),
