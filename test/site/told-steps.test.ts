@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { ADVICE_DATA } from '../../site/shared/data-files.ts';
 import { someOf } from '../thorough.ts';
 import { expectQuiet, openPage, withoutPictures } from './browser.ts';
 import { choices, LEAD, opened, SANDING } from './told-page.ts';
@@ -162,6 +163,28 @@ it('opens the steps of a walk when she says that its stop is settled', async () 
   await one.page.locator('.stops button', { hasText: choices.age.values['before-1993'] }).tap();
   await on.tap();
   await one.page.locator(SANDED).first().waitFor();
+  expectQuiet(one);
+  await one.close();
+});
+
+it('leads past no stop before the stops are those of what she told', async () => {
+  const one = await opened();
+  const { page } = one;
+  const heldBack: (() => void)[] = [];
+  await page.route(`**${ADVICE_DATA.url}*`, async (route) => {
+    await new Promise<void>((resolve) => heldBack.push(resolve));
+    await route.continue();
+  });
+  await page.goto(SANDING);
+  await page.locator('.stops button', { hasText: choices.age.values['before-1993'] }).tap();
+  await page.getByRole('link', { name: 'Test it first' }).first().waitFor();
+  await expect.poll(() => heldBack.length).toBe(1);
+  const on = page.getByRole('link', { name: 'That is settled: go on' });
+  expect(await on.isVisible()).toBe(false);
+  for (const send of heldBack) send();
+  await on.tap();
+  await page.locator(SANDED).first().waitFor();
+  expect(await page.locator('.stops [data-rule=lead-before-sanding]').isVisible()).toBe(true);
   expectQuiet(one);
   await one.close();
 });

@@ -3,7 +3,7 @@ import { ruleUrl } from '../../shared/urls.ts';
 import { TOLD_EVENT } from '../case/facts-changed.ts';
 import { readCase } from '../case/store.ts';
 import { counted } from '../shared/counted.ts';
-import { button, element, statusLine } from '../shared/element.ts';
+import { button, element, partIn, statusLine } from '../shared/element.ts';
 import { late, unlessOffline } from '../shared/fetch-json.ts';
 import { tellFact, toldValue } from './tell-fact.ts';
 import { toldLine } from './told-line.ts';
@@ -54,6 +54,7 @@ document.addEventListener('click', openSettled);
 /** Told once: what is known of the piece beside the answers. Without script nothing stands here. */
 class ToldElement extends HTMLElement {
   #stop = new AbortController();
+  #fits = 0;
 
   connectedCallback() {
     this.#stop = new AbortController();
@@ -146,8 +147,17 @@ class ToldElement extends HTMLElement {
 
   /** The page waits for this (see told.css). Where the rules can not be had it stands as it was built, for unknown facts. */
   async #fit() {
-    if (document.querySelector('#verdict, section[data-remedy]'))
-      await unlessOffline(late(() => import('./advice.ts')).then(({ fitAdvice }) => fitAdvice()));
+    // Her answer may bring another stop: no way leads past them before they are those of what she told.
+    const stops = partIn(document, 'stops');
+    stops?.setAttribute('aria-busy', 'true');
+    this.#fits += 1;
+    try {
+      if (document.querySelector('#verdict, section[data-remedy]'))
+        await unlessOffline(late(() => import('./advice.ts')).then(({ fitAdvice }) => fitAdvice()));
+    } finally {
+      this.#fits -= 1;
+      if (!this.#fits) stops?.removeAttribute('aria-busy');
+    }
     delete document.documentElement.dataset['fit'];
   }
 
