@@ -12,6 +12,7 @@ const KEPT = [
   'touch-minutes',
   'recoat-hours',
   'sand-if-beyond-hours',
+  'no-coat-hours',
   'light-use-days',
   'cure-days',
   'volume-solids',

@@ -2,6 +2,7 @@ import type { ClockWords } from '../model/clock-words.ts';
 import { filled } from '../plain/filled.ts';
 import type { Stretch } from '../plain/time.ts';
 import { lateAt } from './late.ts';
+import { nextCoatAt } from './next-coat.ts';
 import type { Reading } from './reading.ts';
 import { sayInstant, type TimeStyle, untilOf } from './say-time.ts';
 import { unsandedFor } from './unsanded.ts';
@@ -29,7 +30,10 @@ export const dueOf = (
     return { at: handsOff.to, says: filled(words['hands-off'].due, late(handsOff)) };
   if (flaw) return { at: now, says: words.flaw.due };
   if (!last && pastMost === undefined) {
-    if (now < recoat.to) return { at: recoat.to, says: filled(words.soft.due, late(recoat)) };
+    const next = nextCoatAt(moments, now);
+    if (!next.may) return { at: next.from.to, says: filled(words.soft.due, late(next.from)) };
+    if (next.until !== undefined)
+      return { at: now, says: filled(ready['due-until'], { until: at(next.until) }) };
     if (unsanded && now < cure.to && lateAt(now, deadline, recoat)) return { at: now, says: unsanded.due };
     if (deadline && now < deadline.from)
       return { at: now, says: filled(ready['due-until'], { until: at(deadline.from) }) };

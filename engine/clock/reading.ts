@@ -3,6 +3,7 @@ import { dryingOf } from '../calc/drying/figures.ts';
 import { handling } from '../calc/drying/handling.ts';
 import { type History, steady } from '../calc/drying/history.ts';
 import type { ChainMilestone } from '../calc/drying/milestone.ts';
+import { noCoat } from '../calc/drying/no-coat.ts';
 import { drying } from '../calc/drying.ts';
 import { answer, type Problem } from '../calc/quantity.ts';
 import type { ClockWords } from '../model/clock-words.ts';
@@ -21,6 +22,7 @@ import {
 import { type TwoPart, twoPartOf } from './hardener.ts';
 import { hasNoWindow } from './late.ts';
 import { mayHoldLead } from './lead.ts';
+import type { Bears } from './next-coat.ts';
 import { airAfter, calendarIn, USUAL_NIGHT } from './nights.ts';
 import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
@@ -40,6 +42,8 @@ export type Running = {
     readonly 'sand-if-beyond'?: Moment;
     /** From when it may be handled, where the can says so. */
     readonly handle?: Moment;
+    /** From when till when no coat goes on over it, of a can or a kind that has such hours. */
+    readonly 'no-coat'?: Moment;
   };
   /** Until the film is dry to touch; nothing once it surely is. */
   readonly handsOff: Moment | undefined;
@@ -115,13 +119,17 @@ const momentsOf = (product: ClockProduct, coat: LaidCoat, now: number, products:
   if (!found.ok) return found;
   const handled = handling(laid);
   if (handled && !handled.ok) return handled;
+  const closed = noCoat(laid);
+  if (closed && !closed.ok) return closed;
   const moments = Object.fromEntries(
-    [...found.value.times, ...(handled ? [['handle', handled.value] as const] : [])].map(
-      ([milestone, { from, to, reasons }]) => [
-        milestone,
-        { from: coat.laidAt + from * MINUTE_MS, to: coat.laidAt + to * MINUTE_MS, reasons },
-      ],
-    ),
+    [
+      ...found.value.times,
+      ...(handled ? [['handle', handled.value] as const] : []),
+      ...(closed ? [['no-coat', closed.value] as const] : []),
+    ].map(([milestone, { from, to, reasons }]) => [
+      milestone,
+      { from: coat.laidAt + from * MINUTE_MS, to: coat.laidAt + to * MINUTE_MS, reasons },
+    ]),
   ) as Running['moments'];
   return answer({ ...found.value, moments });
 };
@@ -205,12 +213,12 @@ export const rightAgain = (
 export const isLateAtOnce = ({ recoat, 'sand-if-beyond': deadline }: Running['moments']): boolean =>
   deadline !== undefined && hasNoWindow(deadline, recoat);
 
-/** When a coat surely bears another, epoch milliseconds; nothing where no time can be told. */
-export const readyForNext = (coat: LaidCoat, products: Products): number | undefined => {
+/** When a coat bears another; nothing where no time can be told. */
+export const readyForNext = (coat: LaidCoat, products: Products): Bears | undefined => {
   const product = entryOf(products, coat.product);
   if (!product) return undefined;
   const found = momentsOf(product, coat, coat.laidAt, products);
   // A night that spoils it does not make it ready sooner than the day alone would.
   const least = found.ok ? found : momentsOf(product, { ...coat, night: undefined }, coat.laidAt, products);
-  return least.ok ? least.value.moments.recoat.to : undefined;
+  return least.ok ? least.value.moments : undefined;
 };

@@ -1,6 +1,7 @@
 import type { ClockWords } from '../model/clock-words.ts';
 import { filled, inARow } from '../plain/filled.ts';
 import type { LaidCoat } from './coat.ts';
+import { firstWindow, readyForGood } from './next-coat.ts';
 import { isLateAtOnce, type Running } from './reading.ts';
 import { unsandedFor } from './unsanded.ts';
 
@@ -58,13 +59,19 @@ export const remindersOf = (
     detail,
   });
   const deadline = moments['sand-if-beyond'];
+  const window = firstWindow(moments);
   return [
     // A wax that has set drags: it is looked at from the early end on.
     buff
       ? reminder('touch', buff.from, [wax.ring, wax['ring-how']])
       : reminder('touch', moments.touch.to, [rings.touch, rings['touch-how']]),
     ...(pastMost === undefined
-      ? [reminder('recoat', moments.recoat.to, coatAgain(words, running, more))]
+      ? [
+          ...(window
+            ? [reminder('coat-soon', window.from, [words.closed.ring, words.closed['ring-how']])]
+            : []),
+          reminder('recoat', readyForGood(moments).to, coatAgain(words, running, more)),
+        ]
       : []),
     ...(pastMost === undefined && deadline && !isLateAtOnce(moments)
       ? [reminder('sand-if-beyond', deadline.from, tooHard(words, thin, more))]

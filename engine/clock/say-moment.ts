@@ -14,5 +14,7 @@ export const sayMoment = (
 ): string => {
   if (milestone === 'sand-if-beyond')
     return now >= from ? `since ${sayInstant(from, now, style)}` : sayInstant(from, now, style);
+  // Both ends count to the minute, however far apart they are.
+  if (milestone === 'no-coat') return `${sayInstant(from, now, style)} to ${sayInstant(to, now, style)}`;
   return now >= to ? `since ${sayInstant(to, now, style)}` : saySpan(from, to, now, style);
 };

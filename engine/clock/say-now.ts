@@ -3,6 +3,7 @@ import { sayDegrees, sayProblem } from '../calc/say-problem.ts';
 import type { ClockWords } from '../model/clock-words.ts';
 import { filled, inARow } from '../plain/filled.ts';
 import { type Late, lateAt } from './late.ts';
+import { firstWindow, nextCoatAt, readyForGood } from './next-coat.ts';
 import { type NowWords, plain, type Said, until } from './now-words.ts';
 import type { Reading, Running } from './reading.ts';
 import { sayInstant, sayUntil, type TimeStyle, untilOf } from './say-time.ts';
@@ -162,10 +163,21 @@ const byTime = (reading: Reading, saying: Saying): NowWords => {
   const { moments, handsOff, stage, wipeOff, buff, last, pastMost } = reading;
   if (buff && now < moments.recoat.to) return sayWax(words, reading, buff, now, style);
   if (wipeOff) return plain(sayWipeOff(moments, wipeOff, saying));
+  const isOpen = !last && pastMost === undefined;
   if (handsOff) {
     const off = words['hands-off'];
-    return until('leave', off.verdict, handsOff, inARow(off.next, ofNight(reading, saying)), now, style);
+    const soon = isOpen ? saySoon(moments, saying) : undefined;
+    return until(
+      'leave',
+      off.verdict,
+      handsOff,
+      inARow(off.next, soon, ofNight(reading, saying)),
+      now,
+      style,
+    );
   }
+  const closed = isOpen && moments['no-coat'] && sayClosed(reading, saying);
+  if (closed) return closed;
   if (now < moments.recoat.to) {
     const why =
       pastMost === undefined
@@ -178,6 +190,42 @@ const byTime = (reading: Reading, saying: Saying): NowWords => {
   if (last) return plain(sayCuring(moments, saying));
   if (pastMost !== undefined) return plain(sayThickEnough(moments, pastMost, saying));
   return sayReady(reading, saying);
+};
+
+/** Of a coat that takes no other for some hours, before them: that its first time for one is short. */
+const saySoon = (moments: Running['moments'], { words, now, style }: Saying): string | undefined => {
+  const window = firstWindow(moments);
+  return (
+    window &&
+    filled(words.closed.soon, {
+      until: sayInstant(window.to, now, style),
+      again: sayInstant(readyForGood(moments).to, now, style),
+    })
+  );
+};
+
+/** What holds of the next coat over one that takes none for some hours; nothing once they are over. */
+const sayClosed = (running: Running, saying: Saying): NowWords | undefined => {
+  const { moments } = running;
+  const { words, now, style } = saying;
+  const next = nextCoatAt(moments, now);
+  if (next.may) {
+    if (next.until === undefined) return undefined;
+    const again = sayInstant(readyForGood(moments).to, now, style);
+    const verdict = filled(words.ready['coat-until'], { until: sayInstant(next.until, now, style) });
+    return plain(isReady(verdict, words.closed.before, filled(words.closed.over, { again })));
+  }
+  const night = ofNight(running, saying);
+  return next.closed
+    ? until('wait', words.closed.verdict, next.from, inARow(words.closed.why, night), now, style)
+    : until(
+        'wait',
+        words.soft.verdict,
+        next.from,
+        inARow(words.soft.inside, saySoon(moments, saying), night),
+        now,
+        style,
+      );
 };
 
 /** Of a finish that is wiped off, until its time is over. */

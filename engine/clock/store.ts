@@ -103,7 +103,9 @@ const isProduct = (value: unknown): value is ClockProduct =>
   ['open-minutes', 'touch-minutes', 'recoat-hours', 'light-use-days', 'cure-days', 'volume-solids'].every(
     (key) => isSpan(value[key]),
   ) &&
-  ['sand-if-beyond-hours', 'film-formation-celsius'].every((key) => maybe(value[key], isSpan)) &&
+  ['sand-if-beyond-hours', 'no-coat-hours', 'film-formation-celsius'].every((key) =>
+    maybe(value[key], isSpan),
+  ) &&
   maybe(
     value['hardeners'],
     (hardeners) => Array.isArray(hardeners) && hardeners.every((one) => isOneOf(FACTS.hardener.values, one)),

@@ -57,7 +57,7 @@ export const overCoat = (
   const hours = (laidAt - below.laidAt) / HOUR_MS;
   return {
     ...over,
-    ownBelow: { family: product.family, hours, readyAt: readyForNext(below, products) },
+    ownBelow: { family: product.family, hours, bears: readyForNext(below, products) },
   };
 };
 

@@ -3,6 +3,7 @@ import { sayWeatherReasons } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import { type Case, withFact, without } from '../case/case.ts';
+import { nextCoatAt } from '../clock/next-coat.ts';
 import { FACTS } from '../model/facts.ts';
 import type { Plan } from '../model/plan.ts';
 import type { GRITS, Step } from '../model/step.ts';
@@ -87,9 +88,11 @@ const coatBelow = (
         ...(at !== undefined && left !== undefined && { earliest: at + left * HOUR_MS }),
       },
     ];
-  const { readyAt } = ownBelow;
-  if (at === undefined || readyAt === undefined || at >= readyAt) return [];
-  return [{ code: 'coat-below', says: plan.noes['too-early'].why, earliest: readyAt }];
+  const { bears } = ownBelow;
+  const next = bears && at !== undefined && nextCoatAt(bears, at);
+  if (!next || next.may) return [];
+  const { why } = plan.noes[next.closed ? 'closed' : 'too-early'];
+  return [{ code: 'coat-below', says: why, earliest: next.from.to }];
 };
 
 /** A row of the tables that is sanded, as a step that the rules know. */

@@ -1,5 +1,6 @@
 import type { Label } from '../calc/drying/label.ts';
 import type { ClockProduct, OpenFlaw } from '../clock/coat.ts';
+import type { Bears } from '../clock/next-coat.ts';
 import type { Film } from '../clock/thick.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { Family } from '../model/family.ts';
@@ -21,9 +22,9 @@ export type Laying = {
   readonly base?: ValueOf<'base'> | undefined;
   /** A clear coat of her own lies there already: the base was made ready for it and is covered. */
   readonly onOwnCoat?: boolean | undefined;
-  /** That coat: its finish, its age in hours, and when it surely bears another, epoch milliseconds, where that can be told. */
+  /** That coat: its finish, its age in hours, and when it bears another, where that can be told. */
   readonly ownBelow?:
-    | { readonly family: Family; readonly hours: number; readonly readyAt: number | undefined }
+    | { readonly family: Family; readonly hours: number; readonly bears: Bears | undefined }
     | undefined;
   /** The clear film that it comes to lie on, where anything of that is known. */
   readonly film?: Film | undefined;

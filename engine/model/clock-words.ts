@@ -97,6 +97,15 @@ const CLOCK_WORDS = {
     due: named('In a few words, behind the name of the piece.'),
     'due-until': named('The same, where there is an end to it.', 'until'),
   },
+  closed: {
+    before: told('While a coat goes on before the hours in which none does: how.'),
+    over: told('The same: when that ends, and comes again.', 'again'),
+    verdict: told('In those hours, in large.'),
+    why: told('Why.'),
+    soon: off('Before it is ready at all: that the time for a coat is short.', 'until', 'again'),
+    ring: named('The title of its reminder, when the time begins.'),
+    'ring-how': told('What that means.'),
+  },
   cure: {
     leave: named('Nothing is left to do but to wait, in large.'),
     'leave-thick': named('The same as a sentence, where the film bears no further coat.'),

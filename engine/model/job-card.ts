@@ -43,7 +43,7 @@ const Climate = z.strictObject({
 /** What the can says. Times in minutes since the coat was laid. */
 const CanLabel = z.strictObject({
   minutes: z.partialRecord(
-    z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond', 'handle']),
+    z.enum(['open', 'touch', 'recoat', 'light-use', 'cure', 'sand-if-beyond', 'handle', 'no-coat']),
     Span,
   ),
   climate: Climate.optional(),

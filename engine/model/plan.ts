@@ -96,6 +96,7 @@ const Noes = z.strictObject({
   }),
   'too-thick': row({ instead: saying('The film bears no further coat.') }),
   'too-early': row({ why: saying('The coat below is not ready for another.') }),
+  closed: row({ why: saying('Its time for another is over, and comes again.') }),
   'base-too-fresh': row({ instead: saying('The base is too fresh for any coat of this kind.') }),
   tool: row({
     why: saying('The product is not laid with the tool that was told.', 'product'),
@@ -286,6 +287,13 @@ export const Plan = z.strictObject({
       says: z.record(z.enum(TURN_WORDS), row({ say: z.string().min(12) })),
     })
     .describe('What is coated on both faces: when it can be turned, and how.'),
+  closed: z
+    .strictObject({
+      within: row({ say: saying('Of a coat that goes on before them.', 'within', 'after') }),
+      again: row({ say: saying('The same of those behind it.', 'within') }),
+      after: row({ say: saying('Of the wait for one that goes on behind them.', 'within', 'after') }),
+    })
+    .describe('What is said of a coat over one that takes no other for some hours.'),
   looks: z.array(
     z.strictObject({
       when: z.enum(LOOKS),

@@ -31,6 +31,11 @@ const figures = {
   'touch-minutes': span('Dry to touch, minutes.', 0.1, 20_160),
   'recoat-hours': span('Ready to sand and recoat, hours.', 0.1, 336),
   'sand-if-beyond-hours': span('Later than this, sand before recoating, hours.', 0.1, 2160).optional(),
+  'no-coat-hours': span(
+    'From when on no coat goes on over this one, since it would lift it, and from when on one does again, hours.',
+    0.1,
+    2160,
+  ).optional(),
   'light-use-days': span('Light, careful use, days.', 0.04, 60),
   'cure-days': span('Full cure, days.', 0.04, 120),
   'volume-solids': span('Share of the wet film that stays, 0–1.', 0, 1),
@@ -108,6 +113,19 @@ const inOrder = (product: Fields): Fault[] => {
   });
 };
 
+/** The time in which no coat goes on begins once one may, and ends after it begins. */
+const closedOutOfOrder = ({ 'no-coat-hours': closed, 'recoat-hours': recoat }: Fields): Fault[] => {
+  if (!closed) return [];
+  const fault = (message: string) => [{ path: ['no-coat-hours'], message }];
+  if (closed[0] === closed[1])
+    return fault('it ends as it begins: write when a coat goes on again, or leave it out');
+  return closed[0] < recoat[0]
+    ? fault(
+        'it begins before recoat-hours, so no coat could go on before it: raise it, or lower recoat-hours',
+      )
+    : [];
+};
+
 const unclaimed = (product: Fields): Fault[] =>
   FIGURES.filter(
     (figure) => product[figure] !== undefined && !product.claims.some((claim) => claim.for.includes(figure)),
@@ -134,6 +152,7 @@ export const Product = Fields.superRefine((product, context) => {
           },
         ]
       : []),
+    ...closedOutOfOrder(product),
     ...unclaimed(product),
   ];
   for (const { path, message } of faults) context.addIssue({ code: 'custom', path, message });

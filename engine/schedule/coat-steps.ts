@@ -1,6 +1,7 @@
 import { twoPartIn } from '../clock/hardener.ts';
 import { lateAt } from '../clock/late.ts';
 import { riskOfFilm } from '../fitness/film-risk.ts';
+import { inARow } from '../plain/filled.ts';
 import { MINUTE_MS, type Stretch } from '../plain/time.ts';
 import type { Laying } from './layings.ts';
 import type { CoatTimes } from './outcome.ts';
@@ -53,7 +54,11 @@ export const stepsOf = (
   work: Work,
   coat: CoatTimes,
   below: CoatTimes | undefined,
-  { at, buffed }: { readonly at: Stretch; readonly buffed: Stretch | undefined },
+  {
+    at,
+    buffed,
+    say,
+  }: { readonly at: Stretch; readonly buffed: Stretch | undefined; readonly say?: string | undefined },
 ): readonly Raw[] => {
   const { plan, build } = planning;
   const { number, touch, face } = coat;
@@ -98,19 +103,31 @@ export const stepsOf = (
           },
         ]
       : []),
+    // A film that is still soft is neither rubbed nor wiped.
+    ...(work.wipe
+      ? [
+          {
+            kind: 'wipe' as const,
+            coat: number,
+            ...on,
+            from: wipeFrom,
+            to: wipeFrom + work.wipe * MINUTE_MS,
+            ...(unsanded
+              ? { unsanded: must ? ('late' as const) : ('ready' as const) }
+              : work.rub
+                ? {}
+                : { say: row?.say }),
+          },
+        ]
+      : []),
     {
-      kind: 'wipe',
+      kind: 'coat',
       coat: number,
       ...on,
-      from: wipeFrom,
-      to: wipeFrom + work.wipe * MINUTE_MS,
-      ...(unsanded
-        ? { unsanded: must ? ('late' as const) : ('ready' as const) }
-        : work.rub
-          ? {}
-          : { say: row?.say }),
+      from: coat.from,
+      to: coat.to,
+      ...((edges || say) && { say: inARow(say, edges) }),
     },
-    { kind: 'coat', coat: number, ...on, from: coat.from, to: coat.to, ...(edges && { say: edges }) },
     ...(buffed
       ? [
           { kind: 'wait' as const, coat: number, ...on, from: at.to, to: touch.from, surely: touch.to },

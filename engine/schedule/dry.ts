@@ -1,6 +1,7 @@
 import { dryingOf } from '../calc/drying/figures.ts';
 import { handling } from '../calc/drying/handling.ts';
 import type { ChainMilestone, Printed } from '../calc/drying/milestone.ts';
+import { noCoat } from '../calc/drying/no-coat.ts';
 import { slowing } from '../calc/drying/slowing.ts';
 import type { Slowing } from '../calc/drying/slowing-range.ts';
 import { drying } from '../calc/drying.ts';
@@ -19,7 +20,12 @@ export type Dried = Readonly<Record<ChainMilestone, Stretch>> & {
   readonly 'sand-if-beyond'?: Stretch;
   /** From when it may be handled, where the can says so. */
   readonly handle?: Stretch;
+  /** From when till when no coat goes on over it, of a can or a kind that has such hours. */
+  readonly 'no-coat'?: Stretch;
 };
+
+/** No time of a can is the least of these. */
+const MOVES: readonly Printed[] = ['open', 'sand-if-beyond', 'no-coat'];
 
 /** What a plan has told of a coat that dries: of the build the wet film alone, µm. */
 type Drying = Omit<Planning, 'build'> & { readonly build: Pick<Planning['build'], 'wet'> };
@@ -47,15 +53,17 @@ export const driedAt = (
   if (!found.ok) return found;
   const handled = handling(laid);
   if (handled && !handled.ok) return handled;
+  const closed = noCoat(laid);
+  if (closed && !closed.ok) return closed;
   const times: readonly (readonly [Printed, Span])[] = [
     ...found.value.times,
     ...(handled ? [['handle', handled.value] as const] : []),
+    ...(closed ? [['no-coat', closed.value] as const] : []),
   ];
   const promised = (milestone: Printed) => (milestone === 'cure' ? product['cure-days'][1] * DAY_MIN : 0);
   const moments = times.map(([milestone, { from, to }]) => {
-    // A deadline must not move out; all else must not come in.
-    const least =
-      milestone === 'open' || milestone === 'sand-if-beyond' ? undefined : label?.minutes[milestone];
+    // A deadline must not move out; all else must not come in. Of hours without a coat both ends are reckoned so.
+    const least = MOVES.includes(milestone) ? undefined : label?.minutes[milestone];
     return [
       milestone,
       {

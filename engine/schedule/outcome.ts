@@ -31,6 +31,8 @@ export type CoatTimes = Stretch & {
   readonly recoat: Stretch;
   /** From here on, perhaps and then surely, the next coat holds only on a sanded film. */
   readonly deadline?: Stretch | undefined;
+  /** From when till when no coat goes on over it, counted from the start of laying. */
+  readonly closed?: Stretch | undefined;
 };
 
 export type Planned = Reckoned & {

@@ -32,12 +32,17 @@ const hardSooner = (planning: Planning, laidTo: number, [from, to]: Ends): Resul
 };
 
 /** The same where it is later than the next coat: slowed as what comes between that and light use, never before it. */
-const hardLater = (planning: Planning, laidTo: number, [from, to]: Ends): Result<Stretch> => {
+const hardLater = (
+  planning: Planning,
+  laidTo: number,
+  { recoat }: Dried,
+  [from, to]: Ends,
+): Result<Stretch> => {
   const { job, product } = planning;
   const changed = { ...product, 'light-use-days': [from / DAY_HOURS, to / DAY_HOURS] as [number, number] };
   const label = without(job.label, 'light-use', 'cure', 'handle');
   const dried = driedAt({ ...planning, product: changed, job: { ...job, label } }, laidTo, 'between');
-  return dried.ok ? answer(dried.value['light-use']) : dried;
+  return dried.ok ? answer(later(dried.value['light-use'], recoat)) : dried;
 };
 
 /**
@@ -55,7 +60,7 @@ export const turnableAt = (
   const { plan, product } = planning;
   if (turned === 'each-face') {
     const { hours } = plan.turn['all-coats'];
-    const hard = hardLater(planning, laidTo, [hours, hours]);
+    const hard = hardLater(planning, laidTo, dried, [hours, hours]);
     return hard.ok && dried.handle ? answer(later(hard.value, dried.handle)) : hard;
   }
   if (dried.handle) return answer(dried.handle);
@@ -64,5 +69,5 @@ export const turnableAt = (
   if (hours[1] === 0) return answer({ from: laidTo, to: laidTo });
   return hours[1] < product['recoat-hours'][1]
     ? hardSooner(planning, laidTo, hours)
-    : hardLater(planning, laidTo, hours);
+    : hardLater(planning, laidTo, dried, hours);
 };

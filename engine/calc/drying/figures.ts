@@ -5,7 +5,11 @@ import type { Mechanism } from './mechanism.ts';
 import type { ChainMilestone } from './milestone.ts';
 
 /** Minutes since the coat was laid at which each moment comes. */
-export type Figures = Readonly<Record<ChainMilestone, Span>> & { readonly 'sand-if-beyond'?: Span };
+export type Figures = Readonly<Record<ChainMilestone, Span>> & {
+  readonly 'sand-if-beyond'?: Span;
+  /** From when on no coat goes on, and from when on one does again. */
+  readonly 'no-coat'?: Span;
+};
 
 export type Limits = { readonly celsius: Span; readonly relativeHumidity: Span };
 
@@ -26,6 +30,7 @@ type DryingFigures = Pick<
   | 'touch-minutes'
   | 'recoat-hours'
   | 'sand-if-beyond-hours'
+  | 'no-coat-hours'
   | 'light-use-days'
   | 'cure-days'
   | 'limits'
@@ -37,6 +42,7 @@ export const dryingOf = (product: DryingFigures): DryingProduct => {
   const { celsius, humidity } = product.limits;
   const formation = product['film-formation-celsius'];
   const deadline = product['sand-if-beyond-hours'];
+  const closed = product['no-coat-hours'];
   return {
     mechanism: product.mechanism,
     figures: {
@@ -46,6 +52,7 @@ export const dryingOf = (product: DryingFigures): DryingProduct => {
       'light-use': spanOf(product['light-use-days'], DAY_MIN),
       cure: spanOf(product['cure-days'], DAY_MIN),
       ...(deadline && { 'sand-if-beyond': spanOf(deadline, HOUR_MIN) }),
+      ...(closed && { 'no-coat': spanOf(closed, HOUR_MIN) }),
     },
     limits: { celsius: spanOf(celsius), relativeHumidity: spanOf(humidity) },
     ...(formation && { filmFormationCelsius: spanOf(formation) }),

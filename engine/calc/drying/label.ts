@@ -37,6 +37,7 @@ const MOST_LABEL_MINUTES: Readonly<Record<Printed, number>> = {
   cure: 1000 * DAY_MIN,
   'sand-if-beyond': 365 * DAY_MIN,
   handle: 90 * DAY_MIN,
+  'no-coat': 90 * DAY_MIN,
 };
 /** The longest time that any can prints, minutes. */
 export const LONGEST_LABEL_MINUTES = Math.max(...Object.values(MOST_LABEL_MINUTES));
@@ -68,6 +69,20 @@ const handledOutside = ({ handle, touch, cure }: Label['minutes']): Refused | un
   handle &&
   (impossible('handle', handle) ?? before('handle', handle, touch) ?? (cure && before('cure', cure, handle)));
 
+/** Of a can that lets a coat on at any time it ends as it begins, at zero. */
+export const hasNoClosedTime = ({ to }: Span): boolean => to === 0;
+
+/** The time in which no coat goes on ends after it begins, and a coat went on before it. */
+const closedOutside = ({ 'no-coat': closed, recoat }: Label['minutes']): Refused | undefined => {
+  if (!closed || hasNoClosedTime(closed)) return undefined;
+  const refused = impossible('no-coat', closed);
+  if (refused) return refused;
+  if (closed.to === closed.from) return refuseTime('label-out-of-order', 'no-coat', closed.to, closed.from);
+  return recoat && closed.from < recoat.from
+    ? refuseTime('label-out-of-order', 'no-coat', closed.from, recoat.from)
+    : undefined;
+};
+
 /**
  * Refuses a label time that no can prints, that is not above zero, is reversed, or comes before an earlier moment of
  * the same label.
@@ -82,7 +97,7 @@ export const outsideLabel = ({ minutes }: Label): Refused | undefined => {
     if (refused) return refused;
     last = time;
   }
-  return handledOutside(minutes);
+  return handledOutside(minutes) ?? closedOutside(minutes);
 };
 
 const between = (value: number, low: number, high: number): number => Math.min(Math.max(value, low), high);

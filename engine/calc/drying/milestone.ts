@@ -10,10 +10,10 @@ export const CHAIN = ['open', 'touch', 'recoat', 'light-use', 'cure'] as const s
 export type ChainMilestone = (typeof CHAIN)[number];
 
 /**
- * What a can may print a time for: those, and from when it may be handled. That is no link of the chain: one can has it
- * before the next coat, another behind.
+ * What a can may print a time for: those, from when it may be handled, and from when till when no coat goes on. Those
+ * are no links of the chain: one can has them before the next coat, another behind.
  */
-export const PRINTED = [...MILESTONES, 'handle'] as const;
+export const PRINTED = [...MILESTONES, 'handle', 'no-coat'] as const;
 export type Printed = (typeof PRINTED)[number];
 
 /** What each moment is called in a sentence. */
@@ -25,4 +25,5 @@ export const MILESTONE_WORDS: Readonly<Record<Printed, string>> = {
   cure: 'time to full cure',
   'sand-if-beyond': 'time beyond which to sand before recoating',
   handle: 'time to handle',
+  'no-coat': 'time in which no coat goes on',
 };

@@ -52,7 +52,9 @@ type Props = {
 const namesOf = (running: Running, now: number) => {
   const { sanded, thin, last, pastMost, buff, moments } = running;
   const unsanded = unsandedFor(clockWords, running);
-  const next = thin || buff || unsanded ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const closed = moments['no-coat'];
+  const next =
+    thin || buff || unsanded || closed ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
   const late = unsanded ? unsanded.due : thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
   const always = unsanded
@@ -62,6 +64,7 @@ const namesOf = (running: Running, now: number) => {
       : 'Sand before the next coat';
   const coats = [
     ['recoat', now >= moments.recoat.to ? next : `${next} from`],
+    ['no-coat', 'No coat on it'],
     ['sand-if-beyond', isLateAtOnce(moments) ? always : isLate ? upper(late) : `Later than this, ${late}`],
   ] as const;
   const handled = [['handle', 'Handle or turn it']] as const;

@@ -4,6 +4,7 @@ import { type ClockProduct, checkCoat, type LaidCoat, type TimeStyle } from '#en
 import { MINUTE_MS } from '#engine/plain/time.ts';
 import { clockWords } from '../../shared/clock-words.ts';
 import { asDraft } from '../shared/cans/kept.ts';
+import { BOTH_ENDS, isOneEnd } from '../shared/form/closed.ts';
 import {
   type Draft,
   type FieldFault,
@@ -81,6 +82,9 @@ const missing = (told: CoatValues, draft: Draft): readonly FieldFault[] => [
     ? [{ field: 'ago', says: 'Give the minutes since it was laid.' }]
     : []),
   ...(draft['when'] === 'at' && !draft['at'] ? [{ field: 'at', says: clockWords.form['no-time'] }] : []),
+  ...(isOneEnd(told['label-no-coat'], told['label-no-coat-to'])
+    ? [{ field: 'label-no-coat', says: BOTH_ENDS }]
+    : []),
   ...(twiceIn(draft).length && !told['at-hour']
     ? [
         {
@@ -150,6 +154,8 @@ const TOLD_IN_LINK: readonly string[] = [
   'air',
   'humidity',
   'label-recoat',
+  'label-no-coat',
+  'label-no-coat-to',
   'label-air',
 ];
 

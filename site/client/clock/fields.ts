@@ -20,9 +20,19 @@ const ON_CAN = {
   'sand-if-beyond': { unit: 'hours', times: HOUR_MIN, most: 129_600 },
   'light-use': { unit: 'days', times: DAY_MIN, most: 129_600 },
   cure: { unit: 'days', times: DAY_MIN, most: 525_600 },
+  // Zero and zero where its can lets a coat on at any time.
+  'no-coat': { unit: 'hours', times: HOUR_MIN, most: 129_600, least: 0 },
 } as const;
 type CanMilestone = keyof typeof ON_CAN;
-export const CAN_MILESTONES = ['touch', 'handle', 'recoat', 'sand-if-beyond', 'light-use', 'cure'] as const;
+export const CAN_MILESTONES = [
+  'touch',
+  'handle',
+  'recoat',
+  'no-coat',
+  'sand-if-beyond',
+  'light-use',
+  'cure',
+] as const;
 
 const onCan = (milestone: CanMilestone): Field<number | undefined> => {
   const { times, ...rest } = ON_CAN[milestone];
@@ -64,6 +74,8 @@ export const COAT_FIELDS = {
   'label-handle-to': onCan('handle'),
   'label-recoat': onCan('recoat'),
   'label-recoat-to': onCan('recoat'),
+  'label-no-coat': onCan('no-coat'),
+  'label-no-coat-to': onCan('no-coat'),
   'label-sand-if-beyond': onCan('sand-if-beyond'),
   'label-sand-if-beyond-to': onCan('sand-if-beyond'),
   'label-light-use': onCan('light-use'),

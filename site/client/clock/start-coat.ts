@@ -5,6 +5,7 @@ import {
   type LaidCoat,
   layOnClock,
   MOST_ON_CLOCK,
+  nextCoatAt,
   onOnePiece,
   type Products,
   replaceOnClock,
@@ -35,10 +36,10 @@ const freeName = (piece: string, coats: readonly LaidCoat[]): string => {
 const tooEarly = (below: LaidCoat, products: Products, now: number, style: TimeStyle): string | undefined => {
   const product = entryOf(products, below.product);
   const reading = product && clockNow(product, below, now, products);
-  if (reading?.kind !== 'running' || now >= reading.moments.recoat.to) return undefined;
-  const { from, to } = reading.moments.recoat;
+  const next = reading?.kind === 'running' ? nextCoatAt(reading.moments, now) : undefined;
+  if (!next || next.may) return undefined;
   // Rounded as the clock itself has it.
-  const { late } = untilOf(from, to, now, style);
+  const { late } = untilOf(next.from.from, next.from.to, now, style);
   return `Its coat ${below.coatNumber} is ready for another only from ${late} on. A coat laid over it sooner can wrinkle it, and keeps it soft.`;
 };
 

@@ -4,6 +4,7 @@ import { sayProblem } from '#engine/calc/say-problem.ts';
 import { MOST_LETTERS } from '#engine/model/card-limits.ts';
 import { MINUTE_MS } from '#engine/plain/time.ts';
 import type { CanLabel, Job, Part } from '#engine/schedule.ts';
+import { BOTH_ENDS, isOneEnd } from '../shared/form/closed.ts';
 import {
   type Draft,
   type FieldFault,
@@ -27,17 +28,22 @@ const ON_CAN = [
   ['touch', 'can-touch'],
   ['handle', 'can-handle'],
   ['recoat', 'can-recoat'],
+  ['no-coat', 'can-no-coat'],
   ['light-use', 'can-light'],
   ['cure', 'can-cure'],
 ] as const;
 /** Where the can names only one end of a range of temperatures, the other is what most cans say. */
 const USUAL_LIMITS = { cold: 10, hot: 35, dry: 0.1 };
 
+/** Where the can gives two ends of a time, the other. */
+const toOf = (told: PlanValues, field: (typeof ON_CAN)[number][1]): number | undefined =>
+  field === 'can-no-coat' ? told['can-no-coat-to'] : undefined;
+
 const labelOf = (told: PlanValues): CanLabel => {
   const minutes: Partial<Record<Printed, { from: number; to: number }>> = {};
   for (const [milestone, field] of ON_CAN) {
     const time = told[field];
-    if (time !== undefined) minutes[milestone] = { from: time, to: time };
+    if (time !== undefined) minutes[milestone] = { from: time, to: toOf(told, field) ?? time };
   }
   const { 'can-cold': cold, 'can-hot': hot, 'can-damp': damp } = told;
   const { 'can-coverage': coverage, 'can-solids': solids, 'can-coats': coats, 'can-per-day': perDay } = told;
@@ -104,7 +110,9 @@ const contradictions = (
   const { 'can-cold': cold, 'can-hot': hot, promised, from = 0, to = 0, days } = told;
   if (cold !== undefined && hot !== undefined && cold >= hot)
     fault('can-hot', 'This must be above the least temperature. Check both.');
-  const disorder = outsideLabel(label);
+  const oneEnd = isOneEnd(told['can-no-coat'], told['can-no-coat-to']);
+  if (oneEnd) fault('can-no-coat', BOTH_ENDS);
+  const disorder = !oneEnd && outsideLabel(label);
   if (disorder) {
     const { quantity } = disorder.problem;
     const field = ON_CAN.find(([moment]) => MILESTONE_WORDS[moment] === quantity)?.[1];

@@ -104,6 +104,8 @@ export const PLAN_FIELDS = {
   'can-touch': onCan(0.1, 20_160, 'minutes'),
   'can-handle': onCan(0.1, 720, 'hours'),
   'can-recoat': onCan(0.1, 720, 'hours'),
+  'can-no-coat': onCan(0, 720, 'hours'),
+  'can-no-coat-to': onCan(0, 2160, 'hours'),
   'can-light': onCan(0.04, 90, 'days'),
   'can-cure': onCan(0.04, 180, 'days'),
   'can-cold': optionalNumber({ ...air('the least temperature on the can'), least: -10, most: 40 }),

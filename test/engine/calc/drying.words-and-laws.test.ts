@@ -38,6 +38,7 @@ describe('the figures of a product', () => {
         recoat: span(file['recoat-hours'], 60),
         'light-use': span(file['light-use-days'], 1440),
         cure: span(file['cure-days'], 1440),
+        ...(file['no-coat-hours'] && { 'no-coat': span(file['no-coat-hours'], 60) }),
         ...(file['sand-if-beyond-hours'] && { 'sand-if-beyond': span(file['sand-if-beyond-hours'], 60) }),
       });
       expect(limits).toEqual({

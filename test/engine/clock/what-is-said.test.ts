@@ -94,6 +94,19 @@ const seen = [...PRODUCTS].flatMap(([id, { 'reference-wet-film-micrometers': usu
     .flatMap((more) => seenOf(coatOf(id, more))),
 );
 
+/** When its first time for a coat begins and ends, and from when on one goes on for good. */
+const turnsOf = ({ moments }: Running) => {
+  const { recoat, 'no-coat': closed } = moments;
+  if (!closed) return { ready: recoat };
+  const begins = recoat.to + 15 * MINUTE <= closed.from ? recoat.to : recoat.from;
+  return {
+    ...(recoat.from < closed.from && { first: { from: begins, to: closed.from } }),
+    ready: { from: Math.max(recoat.from, closed.to), to: Math.max(recoat.to, closed.to) },
+  };
+};
+const isIn = (now: number, span: { from: number; to: number } | undefined): boolean =>
+  span !== undefined && now >= span.from && now < span.to;
+
 /** What hands do by the clock alone. */
 const byClock = ({ reading, coat, now }: Seen): string => {
   const { moments, last, pastMost } = reading;
@@ -101,6 +114,11 @@ const byClock = ({ reading, coat, now }: Seen): string => {
   if (!family) throw new Error('no such product');
   if (WIPED_OFF.includes(family) && now < moments.open.to) return 'wipe-back';
   if (now < moments.touch.to) return 'leave';
+  const { first, ready } = turnsOf(reading);
+  if (!last && pastMost === undefined) {
+    if (isIn(now, first)) return 'repair';
+    if (now < ready.to) return 'wait';
+  }
   if (now < moments.recoat.to) return 'wait';
   if (now >= moments.cure.to || last || pastMost !== undefined) return 'accept';
   return 'repair';
@@ -143,8 +161,18 @@ describe('what the clock says', () => {
       const flawed = one.coat.flaw !== undefined;
       if (doing === 'leave') same(name, [verdict], [`Hands off until ${until(moments.touch)}`]);
       if (doing === 'wait' && !flawed) {
-        same(name, [verdict.endsWith(` until ${until(moments.recoat)}`)], [true]);
-        if (!reading.buff) {
+        const { first, ready } = turnsOf(reading);
+        const isOpen = !reading.last && reading.pastMost === undefined;
+        const soon = isOpen && first && now < first.from;
+        const next = !isOpen ? moments.recoat : soon ? { from: moments.recoat.from, to: first.from } : ready;
+        same(name, [verdict.endsWith(` until ${until(next)}`)], [true]);
+        if (isOpen && moments['no-coat']) {
+          same(
+            name,
+            [/until .+ and unsanded/.test(why), /can lift/.test(why)],
+            [soon === true, soon !== true],
+          );
+        } else if (!reading.buff) {
           same(name, [/soft inside/.test(why)], [true]);
           if (reading.pastMost === undefined)
             same(name, [/before you sand or coat/.test(why)], [reading.sanded]);
@@ -163,6 +191,12 @@ describe('what the clock says', () => {
       }
       // A word that holds until a day says what holds after it; any other tells of the cure.
       if (doing !== 'repair' || flawed) continue;
+      const { first, ready } = turnsOf(reading);
+      if (isIn(now, first)) {
+        same(name, [verdict], [`Ready for the next coat until ${sayInstant(first?.to ?? 0, now, STYLE)}`]);
+        same(name, [why.includes(`no coat before ${sayInstant(ready.to, now, STYLE)}`)], [true]);
+        continue;
+      }
       const deadline = moments['sand-if-beyond'];
       const open = deadline && now < deadline.from && !isLateAtOnce(moments) && reading.sanded;
       same(name, [/ until /.test(verdict), /Later than that/.test(why)], [open === true, open === true]);
@@ -237,14 +271,16 @@ describe('what rings', () => {
       const deadline = moments['sand-if-beyond'];
       const wanted = {
         touch: buff ? moments.touch.from : moments.touch.to,
-        ...(pastMost === undefined && { recoat: moments.recoat.to }),
+        ...(pastMost === undefined && { recoat: turnsOf(reading).ready.to }),
+        ...(pastMost === undefined &&
+          turnsOf(reading).first && { 'coat-soon': turnsOf(reading).first?.from }),
         ...(pastMost === undefined &&
           deadline &&
           deadline.from >= moments.recoat.to + HOUR && { 'sand-if-beyond': deadline.from }),
         'light-use': moments['light-use'].to,
         cure: moments.cure.to,
       };
-      const ahead = Object.entries(wanted).filter(([, at]) => at > now);
+      const ahead = Object.entries(wanted).filter(([, at]) => (at ?? 0) > now);
       const rings = remindersOf(WORDS, reading, coat, now);
       same(name, [Object.fromEntries(rings.map(({ key, at }) => [key, at]))], [Object.fromEntries(ahead)]);
       const again = rings.find(({ key }) => key === 'recoat');

@@ -69,7 +69,11 @@ describe('the judgement', () => {
   it('refuses over a coat of her own that is not ready, and says from when on it is', () => {
     const below = (readyAt: number | undefined, hours = 1) => ({
       onOwnCoat: true,
-      ownBelow: { family: 'water-based' as const, hours, readyAt },
+      ownBelow: {
+        family: 'water-based' as const,
+        hours,
+        bears: readyAt === undefined ? undefined : { recoat: { from: readyAt - HOUR, to: readyAt } },
+      },
     });
     const early = judge(WATER, below(9 * HOUR), 8 * HOUR);
     expect(early.noes).toEqual([
@@ -81,14 +85,14 @@ describe('the judgement', () => {
     expect(judge(WATER, below(undefined), 8 * HOUR).noes).toEqual([]);
     // A row over another finish: until its hours are over, and no later.
     const oil = (hours: number, at?: number) =>
-      judge(WATER, { onOwnCoat: true, ownBelow: { family: 'oil', hours, readyAt: undefined } }, at).noes;
+      judge(WATER, { onOwnCoat: true, ownBelow: { family: 'oil', hours, bears: undefined } }, at).noes;
     expect(oil(71, 3 * HOUR)).toMatchObject([{ code: 'coat-below', earliest: 4 * HOUR }]);
     expect(oil(71)[0]).not.toHaveProperty('earliest');
     expect(oil(72, 3 * HOUR)).toEqual([]);
     // Wax bears no film, however long it lies there.
     const [never] = judge(
       WATER,
-      { onOwnCoat: true, ownBelow: { family: 'wax', hours: 9999, readyAt: 0 } },
+      { onOwnCoat: true, ownBelow: { family: 'wax', hours: 9999, bears: { recoat: { from: 0, to: 0 } } } },
       HOUR,
     ).noes;
     expect(never).toMatchObject({ code: 'coat-below', instead: expect.stringMatching(/^[A-Z].+/) });

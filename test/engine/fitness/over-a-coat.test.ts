@@ -39,14 +39,14 @@ describe('a coat over one of her own', () => {
       ...laying,
       // 28 parts in 100 of 100 µm.
       film: { micrometers: expect.closeTo(28, 9), families: ['water-based'] },
-      ownBelow: { family: 'water-based', hours: 5, readyAt: reading.moments.recoat.to },
+      ownBelow: { family: 'water-based', hours: 5, bears: reading.moments },
     });
     expect(over(laid(), laying, START).ownBelow?.hours).toBe(0);
     // Where the air spoils it no time is told.
     expect(over(laid({ celsius: 2 })).ownBelow).toEqual({
       family: 'water-based',
       hours: 5,
-      readyAt: undefined,
+      bears: undefined,
     });
   });
 

@@ -15,6 +15,8 @@ const label = fc.option(
   fc.record(
     {
       recoat: hours,
+      // From when on no coat goes on, after the recoat time, and for how long.
+      closed: fc.tuple(hours, fc.double({ min: 0.5, max: 72, noNaN: true })),
       squareMetersPerLiter: fc.double({ min: 6, max: 30, noNaN: true }),
       volumeSolids: fc.double({ min: 0.1, max: 0.6, noNaN: true }),
       coats: fc.integer({ min: 1, max: 6 }),
@@ -53,9 +55,14 @@ export const anyJob: fc.Arbitrary<Job> = fc
     long: fc.integer({ min: 1, max: 12 }),
     days: fc.array(fc.boolean(), { minLength: 7, maxLength: 7 }),
   })
-  .map(({ tool, label: can, colder, start, from, long, days, ...rest }) => {
-    const { recoat, least, ...figures } = can ?? {};
-    const minutes = recoat === undefined ? {} : { recoat: { from: recoat * 60, to: recoat * 60 } };
+  .map(({ tool, label: can, colder, start, from, long: open, days, ...rest }) => {
+    const { recoat, closed, least, ...figures } = can ?? {};
+    const [wait, long = 0] = closed ?? [];
+    const shut = wait === undefined ? undefined : ((recoat ?? 0) + wait / 10) * 60;
+    const minutes = {
+      ...(recoat !== undefined && { recoat: { from: recoat * 60, to: recoat * 60 } }),
+      ...(shut !== undefined && { 'no-coat': { from: shut, to: shut + long * 60 } }),
+    };
     const limits = least === undefined ? undefined : { celsius: { from: least, to: 35 } };
     return {
       ...job(),
@@ -64,6 +71,6 @@ export const anyJob: fc.Arbitrary<Job> = fc
       ...(can && { label: { minutes, ...figures, ...(limits && { limits }) } }),
       night: { celsius: rest.day.celsius - colder },
       start: start * MINUTE,
-      hours: { from: from * 60, to: Math.min(24, from + long) * 60, days },
+      hours: { from: from * 60, to: Math.min(24, from + open) * 60, days },
     } as Job;
   });

@@ -1,3 +1,4 @@
+import { hasNoClosedTime } from '#engine/calc/drying/label.ts';
 import { toSquareFeetPerGallon } from '#engine/calc/units.ts';
 import type { JobCard } from '#engine/model/job-card.ts';
 import { sayShort } from '#engine/plain/say-span.ts';
@@ -8,6 +9,7 @@ const TIMES = [
   ['touch', 'dry to the touch after'],
   ['handle', 'handle or turn after'],
   ['recoat', 'recoat after'],
+  ['no-coat', 'no coat on it from'],
   ['sand-if-beyond', 'sand if later than'],
   ['light-use', 'light use after'],
   ['cure', 'full cure after'],
@@ -28,6 +30,7 @@ export const sayCan = ({ label }: Pick<JobCard, 'label'>, us: boolean): string =
   return [
     ...TIMES.map(([milestone, words]) => {
       const span = minutes[milestone];
+      if (milestone === 'no-coat' && span && hasNoClosedTime(span)) return 'a coat at any time';
       return span && `${words} ${sayShort(span)}`;
     }),
     degrees && `from ${sayWholeDegrees(degrees.from, us)} to ${sayWholeDegrees(degrees.to, us)}`,

@@ -11,6 +11,8 @@ const SAME = [
   ['label-touch', 'can-touch'],
   ['label-handle', 'can-handle'],
   ['label-recoat', 'can-recoat'],
+  ['label-no-coat', 'can-no-coat'],
+  ['label-no-coat-to', 'can-no-coat-to'],
   ['label-light-use', 'can-light'],
   ['label-cure', 'can-cure'],
 ] as const;
