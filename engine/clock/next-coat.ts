@@ -1,24 +1,26 @@
 import type { Span } from '../plain/span.ts';
 import { MINUTE_MS } from '../plain/time.ts';
 
-/** When a coat bears another, and from when till when it bears none again, epoch milliseconds. */
-export type Bears = { readonly recoat: Span; readonly 'no-coat'?: Span | undefined };
+/** When a coat is dry to the touch and bears another, and from when till when it bears none again, epoch milliseconds. */
+export type Bears = { readonly touch: Span; readonly recoat: Span; readonly 'no-coat'?: Span | undefined };
 
-/** Less than this is no time to lay a coat in. Our own choice. */
-const LEAST_TO_LAY = 15 * MINUTE_MS;
+/** Less than this is no time to lay a coat in, nor enough to be late by. Our own choice. */
+export const LEAST_TO_LAY = 15 * MINUTE_MS;
 
 /**
  * From when till when a coat goes on before the hours in which none does; nothing where it is not ready before them. It
- * begins once the coat below is surely ready, or, where too little time is left then, once it may be.
+ * begins once the coat below is surely ready, or, where too little time is left then, once it may be; never before it is
+ * surely dry to the touch.
  */
-export const firstWindow = ({ recoat, 'no-coat': closed }: Bears): Span | undefined => {
-  if (!closed || closed.from <= recoat.from) return undefined;
+export const firstWindow = ({ touch, recoat, 'no-coat': closed }: Bears): Span | undefined => {
+  if (!closed) return undefined;
   const sure = recoat.to + LEAST_TO_LAY <= closed.from;
-  return { from: sure ? recoat.to : recoat.from, to: closed.from };
+  const from = sure ? recoat.to : Math.max(recoat.from, touch.to);
+  return from + LEAST_TO_LAY <= closed.from ? { from, to: closed.from } : undefined;
 };
 
 /** Ready for another for good: surely, and past the hours in which none goes on. */
-export const readyForGood = ({ recoat, 'no-coat': closed }: Bears): Span =>
+export const readyForGood = ({ recoat, 'no-coat': closed }: Omit<Bears, 'touch'>): Span =>
   closed ? { from: Math.max(recoat.from, closed.to), to: Math.max(recoat.to, closed.to) } : recoat;
 
 /** Whether a coat goes on at a moment: not before `from`, or no later than `until`, where that ends. */

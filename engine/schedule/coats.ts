@@ -1,6 +1,6 @@
 import type { Units } from '../calc/units.ts';
 import { lateAt } from '../clock/late.ts';
-import { firstWindow, readyForGood } from '../clock/next-coat.ts';
+import { firstWindow, LEAST_TO_LAY, readyForGood } from '../clock/next-coat.ts';
 import type { No } from '../fitness/no.ts';
 import { filled, inARow } from '../plain/filled.ts';
 import { sayShort } from '../plain/say-span.ts';
@@ -83,12 +83,13 @@ const waitAfter = (
  * When a coat is begun before the hours in which none goes on, by the clock of the first place that was laid: the others
  * follow in the same order. Nothing where it is not ready before them.
  */
-const beforeClosed = ({ from, to, recoat, closed }: CoatTimes): Stretch | undefined => {
-  const whole = firstWindow({ recoat, 'no-coat': closed });
+const beforeClosed = ({ from, to, touch, recoat, closed }: CoatTimes): Stretch | undefined => {
+  const whole = firstWindow({ touch, recoat, 'no-coat': closed });
   // Where all of it is surely ready in time, none of it is laid over sooner.
   if (whole?.from === recoat.to) return whole;
   const began = to - from;
   return firstWindow({
+    touch: { from: touch.from - began, to: touch.to - began },
     recoat: { from: recoat.from - began, to: recoat.to - began },
     'no-coat': closed,
   });
@@ -125,7 +126,7 @@ const waysToLay = (
   const within: Way = {
     work: { ...work, rub: 0, wipe: 0 },
     ready: { from, to: from },
-    begunBy: window.to,
+    begunBy: window.to - LEAST_TO_LAY,
     says: { coat: words.within },
   };
   return [within, after];

@@ -41,6 +41,23 @@ it('fills the clock as it was typed, and empties what the can does not say', () 
   expect(filled).not.toHaveProperty('air');
 });
 
+it('keeps the hours in which it lets no coat on for both forms, and has the clock ask for both ends', () => {
+  const closed = { ...CLOCK, 'label-no-coat': '12', 'label-no-coat-to': '48' };
+  expect(asDraft(PLAN_FIELDS, kept(closed), CLOCK)).toMatchObject({
+    'can-no-coat': '12',
+    'can-no-coat-to': '48',
+  });
+  const minutes = (draft: Draft) => coatIn(draft, 0).coat.label?.minutes['no-coat'];
+  expect(minutes(closed)).toEqual({ from: 720, to: 2880 });
+  expect(minutes({ ...CLOCK, 'label-no-coat': '0' })).toEqual({ from: 0, to: 0 });
+  const faults = (draft: Draft) => coatIn(draft, 0).faults.map(({ field }) => field);
+  expect(faults({ ...closed, when: 'now', humidity: '50' })).toEqual([]);
+  expect(faults({ ...closed, when: 'now', humidity: '50', 'label-no-coat-to': '' })).toEqual([
+    'label-no-coat',
+  ]);
+  expect(faults({ ...closed, when: 'now', humidity: '50', 'label-no-coat': '' })).toEqual(['label-no-coat']);
+});
+
 it('keeps what is mixed in with the can, and asks anew of one that does not say', () => {
   const two = kept({ ...CLOCK, hardener: 'isocyanate' });
   expect(asDraft(COAT_FIELDS, two, CLOCK)['hardener']).toBe('isocyanate');

@@ -43,6 +43,21 @@ describe('the form of a plan', () => {
     expect(faultsOf({ hardener: 'glue' })).toEqual(['hardener']);
   });
 
+  it('hands on the hours in which the can lets no coat on, and asks for both ends', () => {
+    const minutes = (change: Readonly<Record<string, string>>) =>
+      readJob({ ...DRESSER, ...change }, NOW).job?.label?.minutes;
+    expect(minutes({ 'can-no-coat': '8', 'can-no-coat-to': '48' })).toEqual({
+      'no-coat': { from: 480, to: 2880 },
+    });
+    expect(minutes({ 'can-no-coat': '0' })).toEqual({ 'no-coat': { from: 0, to: 0 } });
+    expect(faultsOf({ 'can-no-coat': '8' })).toEqual(['can-no-coat']);
+    expect(faultsOf({ 'can-no-coat-to': '48' })).toEqual(['can-no-coat']);
+    expect(faultsOf({ 'can-no-coat': '48', 'can-no-coat-to': '8' })).toEqual(['can-no-coat']);
+    expect(faultsOf({ 'can-recoat': '10', 'can-no-coat': '8', 'can-no-coat-to': '48' })).toEqual([
+      'can-no-coat',
+    ]);
+  });
+
   it('hands on from when the can lets it be handled, and tells of one that can not be', () => {
     const { minutes } = readJob({ ...DRESSER, 'can-handle': '5' }, NOW).job?.label ?? {};
     expect(minutes).toEqual({ handle: { from: 300, to: 300 } });

@@ -1,7 +1,7 @@
 /** How a plan words a step by what lays the coat and what lies below. That oil is wiped off again: product sheets of drying oils say so; common practice. */
 import { expect, it } from 'vitest';
 import type { Job } from '#engine/schedule.ts';
-import { laidHow, linesOf } from '../../site/client/schedule/words.ts';
+import { laidHow, linesOf, mixedHow } from '../../site/client/schedule/words.ts';
 import type { PlanData } from '../../site/shared/plan-data.ts';
 import { job, known, outcome, plan } from '../engine/schedule/sheet.ts';
 
@@ -23,6 +23,23 @@ it('tells a cloth and a sprayer nothing of strokes with a brush', () => {
   for (const applicator of ['cloth', 'spray-gun', 'roller'] as const)
     expect(laidHow({ applicator }, 'wipe-on')).not.toContain('Full-length');
   expect(laidHow({ applicator: 'brush' }, 'water-based')).toContain('Full-length');
+});
+
+it('has a spray can shaken, wax taken as it is, and all else stirred', () => {
+  const short = (applicator: 'aerosol' | 'cloth' | 'brush', family: Parameters<typeof mixedHow>[1]) =>
+    mixedHow({ applicator, sheen: 'satin' }, family).short;
+  expect(short('aerosol', 'lacquer')).toMatch(/^Shake/);
+  expect(short('cloth', 'wax')).toBe('');
+  expect(short('brush', 'lacquer')).toMatch(/^Stir/);
+  const notes = (more: Partial<Job>) => {
+    const one = job({ base: 'bare-wood', tone: 'wood', trials: [], ...more });
+    const got = outcome(one);
+    if (got.kind !== 'plan') throw new Error('it is a no');
+    return linesOf(one, got, data).find(({ step }) => step.kind === 'coat')?.notes ?? [];
+  };
+  const can = notes({ product: 'aerosol-lacquer', applicator: 'aerosol' }).join(' ');
+  expect([/Shake the can/.test(can), /Stir|strain/.test(can)]).toEqual([true, false]);
+  expect(notes({ product: 'soft-wax', applicator: 'cloth' })).not.toContain('');
 });
 
 it('takes off only what stands up of a first coat, and sands from the second on', () => {

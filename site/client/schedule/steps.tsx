@@ -9,9 +9,7 @@ import { plainId } from '../shared/plain-id.ts';
 import { sayDay, spanOn } from '../shared/say-date.ts';
 import { timeStyle } from '../shared/time-style.ts';
 import type { PlannedShown } from './shown.ts';
-import { familyOf, isFirstCoat, laidHow, linesOf, sayMust } from './words.ts';
-
-const FIRST_COAT = 'Stir from the bottom, strain.';
+import { familyOf, isFirstCoat, laidHow, linesOf, mixedHow, sayMust } from './words.ts';
 
 const timeOf = ({ kind, from, to, surely, final }: PlanStep, now: number, style: TimeStyle): string => {
   if (kind === 'light-use' || kind === 'full-use') return saySpan(from, to, now, style);
@@ -24,7 +22,7 @@ const wordsOf = (step: PlanStep, how: string): string =>
   inARow(
     sayStep(clockWords, step),
     step.must && sayMust(step.must, step.thin),
-    isFirstCoat(step) ? `${FIRST_COAT} ${how}` : undefined,
+    isFirstCoat(step) ? how : undefined,
   );
 
 type Numbered = ReturnType<typeof linesOf>[number] & { readonly number: number };
@@ -93,7 +91,8 @@ export const StepList = ({ outcome, job, data, now }: PlannedShown) => {
     told.add(text);
     return all.join(' ') || undefined;
   };
-  const how = laidHow(job, familyOf(job, data));
+  const family = familyOf(job, data);
+  const how = inARow(mixedHow(job, family).short, laidHow(job, family));
   const days = daysOf(linesOf(job, outcome, data));
   const wanted = wantedOf(days, now);
   return (

@@ -84,6 +84,23 @@ export const laidHow = ({ applicator }: Pick<Job, 'applicator'>, family: Family 
   }
 };
 
+/** How what is in the can is made even before it is laid, whole and in short; a wax is taken as it is. */
+export const mixedHow = (
+  { applicator, sheen }: Pick<Job, 'applicator' | 'sheen'>,
+  family: Family | undefined,
+): { readonly whole: string; readonly short: string } => {
+  if (family === 'wax') return { whole: '', short: '' };
+  if (applicator === 'aerosol')
+    return { whole: 'Shake the can as long as it says, and again in between.', short: 'Shake the can.' };
+  return {
+    whole:
+      sheen === 'gloss'
+        ? 'Stir, do not shake; strain.'
+        : 'Stir from the bottom for several minutes, then and now; do not shake; strain.',
+    short: 'Stir from the bottom, strain.',
+  };
+};
+
 /** Why a film is dulled before this coat in any case, as the clock says it. */
 export const sayMust = (must: Late, thin = false): string =>
   `${thin ? 'Dull it' : 'Sand it'} in any case. ${clockWords.late[must]}`;
@@ -105,9 +122,7 @@ export const linesOf = (job: Job, { steps, coats, build }: Planned, data: PlanDa
       ...(step.must ? [sayMust(step.must, step.thin)] : []),
       ...(isFirstCoat(step)
         ? [
-            job.sheen === 'gloss'
-              ? 'Stir, do not shake; strain.'
-              : 'Stir from the bottom for several minutes, then and now; do not shake; strain.',
+            ...[mixedHow(job, family).whole].filter(Boolean),
             laidHow(job, family),
             ...(build?.thinned
               ? ['A little thinner than usual, so that all coats stay below the greatest film.']

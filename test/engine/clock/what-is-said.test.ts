@@ -96,11 +96,11 @@ const seen = [...PRODUCTS].flatMap(([id, { 'reference-wet-film-micrometers': usu
 
 /** When its first time for a coat begins and ends, and from when on one goes on for good. */
 const turnsOf = ({ moments }: Running) => {
-  const { recoat, 'no-coat': closed } = moments;
+  const { touch, recoat, 'no-coat': closed } = moments;
   if (!closed) return { ready: recoat };
-  const begins = recoat.to + 15 * MINUTE <= closed.from ? recoat.to : recoat.from;
+  const begins = recoat.to + 15 * MINUTE <= closed.from ? recoat.to : Math.max(recoat.from, touch.to);
   return {
-    ...(recoat.from < closed.from && { first: { from: begins, to: closed.from } }),
+    ...(begins + 15 * MINUTE <= closed.from && { first: { from: begins, to: closed.from } }),
     ready: { from: Math.max(recoat.from, closed.to), to: Math.max(recoat.to, closed.to) },
   };
 };

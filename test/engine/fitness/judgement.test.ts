@@ -72,7 +72,10 @@ describe('the judgement', () => {
       ownBelow: {
         family: 'water-based' as const,
         hours,
-        bears: readyAt === undefined ? undefined : { recoat: { from: readyAt - HOUR, to: readyAt } },
+        bears:
+          readyAt === undefined
+            ? undefined
+            : { touch: { from: 0, to: 0 }, recoat: { from: readyAt - HOUR, to: readyAt } },
       },
     });
     const early = judge(WATER, below(9 * HOUR), 8 * HOUR);
@@ -92,7 +95,14 @@ describe('the judgement', () => {
     // Wax bears no film, however long it lies there.
     const [never] = judge(
       WATER,
-      { onOwnCoat: true, ownBelow: { family: 'wax', hours: 9999, bears: { recoat: { from: 0, to: 0 } } } },
+      {
+        onOwnCoat: true,
+        ownBelow: {
+          family: 'wax',
+          hours: 9999,
+          bears: { touch: { from: 0, to: 0 }, recoat: { from: 0, to: 0 } },
+        },
+      },
       HOUR,
     ).noes;
     expect(never).toMatchObject({ code: 'coat-below', instead: expect.stringMatching(/^[A-Z].+/) });
