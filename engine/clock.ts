@@ -10,7 +10,7 @@ export { adopted, onOnePiece, withLaid } from './clock/laid.ts';
 export { type Late, lateAt } from './clock/late.ts';
 export { mayHoldLead } from './clock/lead.ts';
 export { type LifeLine, lifeLine } from './clock/life-line.ts';
-export { nextCoatAt } from './clock/next-coat.ts';
+export { nextCoatAt, nextCoatSpan } from './clock/next-coat.ts';
 export type { NowWords } from './clock/now-words.ts';
 export { type ForClock, layOnClock, replaceOnClock, takeOffClock } from './clock/on-clock.ts';
 export {

@@ -39,3 +39,9 @@ export const nextCoatAt = (bears: Bears, at: number): NextCoat => {
       : { may: false, from: { from: bears.recoat.from, to: window.from }, closed: false };
   return { may: false, from: ready, closed: bears['no-coat'] !== undefined };
 };
+
+/** When the next coat goes on: before the hours in which none does, while that lasts, else for good. */
+export const nextCoatSpan = (bears: Bears, now: number): Span => {
+  const window = firstWindow(bears);
+  return window && now < window.to ? window : readyForGood(bears);
+};

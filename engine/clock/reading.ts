@@ -22,7 +22,7 @@ import {
 import { type TwoPart, twoPartOf } from './hardener.ts';
 import { hasNoWindow } from './late.ts';
 import { mayHoldLead } from './lead.ts';
-import type { Bears } from './next-coat.ts';
+import { type Bears, nextCoatAt } from './next-coat.ts';
 import { airAfter, calendarIn, USUAL_NIGHT } from './nights.ts';
 import { filmUpTo, thickerThan } from './thick.ts';
 import { isThin } from './thin.ts';
@@ -53,6 +53,8 @@ export type Running = {
   readonly wipeOff: Moment | undefined;
   /** When a wax has gone dull and is buffed, which it is once for each coat; nothing of any other finish. */
   readonly buff: Moment | undefined;
+  /** Whether it takes no other coat now, though it is dry enough for one: see `moments['no-coat']`. */
+  readonly closed: boolean;
   /** No other coat comes over it. */
   readonly last: boolean;
   /** A flaw on its card that is not settled: it comes before the next coat. */
@@ -183,6 +185,7 @@ export const clockNow = (
     sanded: !UNSANDED.includes(product.family),
     wipeOff: WIPED_OFF.includes(product.family) && now < moments.open.to ? moments.open : undefined,
     buff: product.family === 'wax' ? moments.touch : undefined,
+    closed: isClosedAt(moments, now),
     last: coat.last ?? false,
     flaw: coat.flaw,
     lead: mayHoldLead(coat.age),
@@ -199,6 +202,11 @@ export const clockNow = (
 /** Colder than this a film rests: what the can says, else its kind. */
 const restsBelow = (product: ClockProduct, { label }: LaidCoat): number =>
   label?.limits?.celsius?.from ?? product.limits.celsius[0];
+
+const isClosedAt = (bears: Bears, now: number): boolean => {
+  const next = nextCoatAt(bears, now);
+  return !next.may && next.closed && now >= bears.recoat.to;
+};
 
 /** What is to be said of a coat once it stands where its time can be told: too cold is the usual case. */
 export const rightAgain = (

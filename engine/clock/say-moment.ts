@@ -1,4 +1,5 @@
 import type { Printed } from '../calc/drying/milestone.ts';
+import { MINUTE_MS } from '../plain/time.ts';
 import type { Moment } from './reading.ts';
 import { sayInstant, saySpan, type TimeStyle } from './say-time.ts';
 
@@ -14,7 +15,8 @@ export const sayMoment = (
 ): string => {
   if (milestone === 'sand-if-beyond')
     return now >= from ? `since ${sayInstant(from, now, style)}` : sayInstant(from, now, style);
-  // Both ends count to the minute, however far apart they are.
-  if (milestone === 'no-coat') return `${sayInstant(from, now, style)} to ${sayInstant(to, now, style)}`;
+  // Both ends count to the minute, however far apart they are; the late one is not told before it comes.
+  const over = Math.ceil(to / MINUTE_MS) * MINUTE_MS;
+  if (milestone === 'no-coat') return `${sayInstant(from, now, style)} to ${sayInstant(over, now, style)}`;
   return now >= to ? `since ${sayInstant(to, now, style)}` : saySpan(from, to, now, style);
 };

@@ -15,12 +15,16 @@ const touch = (minutes: readonly [number, number]): string =>
 const bothDegrees = ([from, to]: readonly [number, number]): string =>
   `${span([Math.round(toFahrenheit(from)), Math.round(toFahrenheit(to))], '°F')} (${span([from, to], '°C')})`;
 
+/** Where a can lets no coat on for some hours, when one goes on again. */
+const again = (hours: readonly [number, number] | undefined): string =>
+  hours ? ` or after ${hours[1]} h` : '';
+
 /** Each kind of top coat with its times at 73 °F and 50 %. */
 export const timesByHand = knowledge.products.map((product) => ({
   name: product.name,
   open: span(product['open-minutes'], 'min'),
   touch: touch(product['touch-minutes']),
-  recoat: span(product['recoat-hours'], 'h'),
+  recoat: `${span(product['recoat-hours'], 'h')}${again(product['no-coat-hours'])}`,
   sand: product['sand-if-beyond-hours'] ? `${product['sand-if-beyond-hours'][0]} h` : '–',
   use: span(product['light-use-days'], 'd'),
   cure: span(product['cure-days'], 'd'),

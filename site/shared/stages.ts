@@ -1,3 +1,4 @@
+import type { Running } from '#engine/clock.ts';
 import type { Stage, Standing } from '#engine/index.ts';
 
 /** How each stage is named, and how it is told without touching the piece. */
@@ -38,8 +39,14 @@ export const FIRST_SURE = {
 } as const satisfies Record<Exclude<Stage, 'wet'>, { hold: string; ask: string }>;
 
 /** How dry a coat is by the clock, as it stands in a sentence. */
-export const standingNow = (stage: Standing, sureness: 'surely' | 'probably'): string =>
-  `${sureness === 'surely' ? '' : 'probably '}${STAGE_WORDS[stage].name.toLowerCase()}`;
+export const standingNow = ({
+  stage,
+  sureness,
+  closed,
+}: Pick<Running, 'stage' | 'sureness' | 'closed'>): string =>
+  closed && stage === 'recoatable'
+    ? 'dry, and takes no coat for now'
+    : `${sureness === 'surely' ? '' : 'probably '}${STAGE_WORDS[stage].name.toLowerCase()}`;
 
 /** The stage at which it is worth looking again. */
 export const LOOK_AGAIN: Partial<Record<Standing, Stage>> = {

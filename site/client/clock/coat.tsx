@@ -7,6 +7,7 @@ import {
   type LaidCoat,
   labelHere,
   laidBeforeClocks,
+  nextCoatSpan,
   type Running,
   rightAgain,
   sayInstant,
@@ -52,9 +53,9 @@ type Props = {
 const namesOf = (running: Running, now: number) => {
   const { sanded, thin, last, pastMost, buff, moments } = running;
   const unsanded = unsandedFor(clockWords, running);
-  const closed = moments['no-coat'];
-  const next =
-    thin || buff || unsanded || closed ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const next = thin || buff || unsanded ? 'Next coat' : sanded ? 'Sand and recoat' : 'Buff and recoat';
+  const span = nextCoatSpan(moments, now);
+  const asItIs = span.to === moments['no-coat']?.from;
   const late = unsanded ? unsanded.due : thin ? 'dull it first' : 'always sand first';
   const isLate = now >= (moments['sand-if-beyond']?.from ?? Number.POSITIVE_INFINITY);
   const always = unsanded
@@ -63,7 +64,7 @@ const namesOf = (running: Running, now: number) => {
       ? 'Dull it before the next coat'
       : 'Sand before the next coat';
   const coats = [
-    ['recoat', now >= moments.recoat.to ? next : `${next} from`],
+    ['recoat', asItIs ? 'Next coat, as it is' : now >= span.to ? next : `${next} from`],
     ['no-coat', 'No coat on it'],
     ['sand-if-beyond', isLateAtOnce(moments) ? always : isLate ? upper(late) : `Later than this, ${late}`],
   ] as const;
@@ -110,13 +111,16 @@ const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
         {namesOf(reading, now).map(([milestone, name]) => {
           const moment = reading.moments[milestone];
           if (!moment) return null;
-          const reasons = now >= moment.to ? '' : sayReasons(moment.reasons);
+          const span = milestone === 'recoat' ? nextCoatSpan(reading.moments, now) : moment;
+          // Hours that are a rule of the can are no guess.
+          const isRule = reading.moments['no-coat'] && ['recoat', 'no-coat'].includes(milestone);
+          const reasons = now >= moment.to || isRule ? '' : sayReasons(moment.reasons);
           const byCan = can.find((one) => one.milestone === milestone)?.says;
           return (
             <div key={milestone} data-moment={milestone}>
               <dt>{name}</dt>
               <dd>
-                <b>{anyway(milestone) ? 'in any case' : sayMoment(milestone, moment, now, style)}</b>{' '}
+                <b>{anyway(milestone) ? 'in any case' : sayMoment(milestone, span, now, style)}</b>{' '}
                 <span class="small">
                   {[byCan, anyway(milestone) ? clockWords.late.always : reasons === common ? '' : reasons]
                     .filter(Boolean)
@@ -216,7 +220,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       </p>
       {reading?.kind === 'refused' && <InTheWarm coat={coat} reading={reading} anew={acts.anew} />}
       <p role="status">
-        <b data-part="stage">{running && `Now: ${standingNow(running.stage, running.sureness)}.`}</b>
+        <b data-part="stage">{running && `Now: ${standingNow(running)}.`}</b>
       </p>
       {running && <LifeLine reading={running} coat={coat} now={now} />}
       {running && <Times coat={coat} reading={running} alone={rank === 'one'} now={now} style={style} />}

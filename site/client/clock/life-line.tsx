@@ -23,7 +23,8 @@ export const LifeLine = ({ reading, coat, now }: Props) => {
           <rect class={`sure s${index}`} x={index * SHARE} y={20} width={SHARE} height={14} />
           <rect class="maybe" x={sure * LINE} y={20} width={(to - sure) * LINE} height={14} />
           <text x={index * SHARE + SHARE / 2} y={50} text-anchor="middle">
-            {SHORT[stage] ?? STAGE_WORDS[stage].name}
+            {(reading.closed && stage === 'recoatable' && 'Dry, no coat') ||
+              (SHORT[stage] ?? STAGE_WORDS[stage].name)}
           </text>
         </g>
       ))}

@@ -33,9 +33,10 @@ const standingIn = (segment: string | undefined): Standing | undefined =>
 /** Her own word on how dry it is; it stands until she takes it back or begins a new case. */
 const ownStage = (): Stage | undefined => STAGES.find((stage) => readCase().stage?.value === stage);
 
-const says = ({ stage, sureness }: Running): string => {
+const says = (running: Running): string => {
+  const { stage } = running;
   const own = ownStage();
-  const clock = standingNow(stage, sureness);
+  const clock = standingNow(running);
   return own && own !== stage
     ? `You said: ${STAGE_WORDS[own].name.toLowerCase()}. The clock says: ${clock}`
     : `The clock says: ${clock}`;

@@ -44,7 +44,7 @@ const Strip = ({ url, coat, product, reading, now, inBand, apart }: Props) => {
     ? // The band has the late end alone: hands stay off until then.
       said[inBand ? 'large' : 'verdict']
     : `${product ? 'The clock of this device is to be doubted' : 'Its product is not known here'}. Open the clock.`;
-  const standing = reading?.kind === 'running' ? standingNow(reading.stage, reading.sureness) : undefined;
+  const standing = reading?.kind === 'running' ? standingNow(reading) : undefined;
   return (
     <a class={inBand ? 'in-band' : 'tape'} href={url}>
       <b>{coat.piece}</b> {apart && <i>{apart}</i>}{' '}

@@ -31,7 +31,7 @@ export const runningCoat = async (): Promise<RunningCoat | undefined> => {
     piece: coat.piece,
     card: coat.card,
     stage: reading.stage,
-    standing: standingNow(reading.stage, reading.sureness),
+    standing: standingNow(reading),
     verdict: sayNow(clockWords, reading, now, style).verdict,
   };
 };
