@@ -113,7 +113,7 @@ const inOrder = (product: Fields): Fault[] => {
   });
 };
 
-/** The time in which no coat goes on begins once one may, and ends after it begins. */
+/** The time closed to coats begins once one may, and ends after it begins. */
 const closedOutOfOrder = ({ 'no-coat-hours': closed, 'recoat-hours': recoat }: Fields): Fault[] => {
   if (!closed) return [];
   const fault = (message: string) => [{ path: ['no-coat-hours'], message }];

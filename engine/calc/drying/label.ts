@@ -72,7 +72,7 @@ const handledOutside = ({ handle, touch, cure }: Label['minutes']): Refused | un
 /** Of a can that lets a coat on at any time it ends as it begins, at zero. */
 export const hasNoClosedTime = ({ to }: Span): boolean => to === 0;
 
-/** The time in which no coat goes on ends after it begins, and a coat went on before it. */
+/** The time closed to coats ends after it begins, and a coat went on before it. */
 const closedOutside = ({ 'no-coat': closed, recoat }: Label['minutes']): Refused | undefined => {
   if (!closed || hasNoClosedTime(closed)) return undefined;
   const refused = impossible('no-coat', closed);

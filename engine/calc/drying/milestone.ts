@@ -25,5 +25,5 @@ export const MILESTONE_WORDS: Readonly<Record<Printed, string>> = {
   cure: 'time to full cure',
   'sand-if-beyond': 'time beyond which to sand before recoating',
   handle: 'time to handle',
-  'no-coat': 'time in which no coat goes on',
+  'no-coat': 'time closed to coats',
 };

@@ -74,7 +74,7 @@ describe('the hours in which no coat goes on', () => {
     // No coat could go on before them.
     expect(refused({ recoat: span(90), 'no-coat': span(60, 2880) })).toMatchObject({
       code: 'label-out-of-order',
-      quantity: 'time in which no coat goes on',
+      quantity: 'time closed to coats',
       min: 90,
     });
   });
