@@ -405,6 +405,38 @@ it('asks a measured surface anew for the next coat, and shows one that was typed
   await opened.close();
 });
 
+it('lets a coat from a spray can have the next one within the hour, then none for two days', async () => {
+  const opened = await openAt('2026-11-24T17:00:00Z');
+  const { page } = opened;
+  await page.selectOption('[name=product]', 'aerosol-lacquer');
+  const before = page.locator('output[name=weather] > .label').first();
+  // Until she has said what is mixed into it, the verdict hangs on that.
+  await expect.poll(() => before.innerText()).toBe('Fine for this coat, if nothing is mixed into it');
+  await page.selectOption('[name=hardener]', 'none');
+  await expect.poll(() => before.innerText()).toBe('Fine for this coat');
+  await page.fill('[name=air]', '73.4');
+  await page.locator('.go').tap();
+  await expect.poll(() => verdict(opened)).toMatch(/^Hands off until/);
+  await page.clock.fastForward('45:00');
+  await expect.poll(() => verdict(opened)).toBe('Ready for the next coat until 11:00 AM');
+  await page.clock.fastForward('20:00');
+  await expect.poll(() => verdict(opened)).toBe('No coat on it until Thu, Nov 26, 10:00 AM');
+  await expect
+    .poll(() => page.locator('[data-part=stage]').textContent())
+    .toBe('Now: dry, and takes no coat for now.');
+  await expect
+    .poll(() => page.locator('[data-moment=recoat]').innerText())
+    .toMatch(/from\s+Thu, Nov 26, 10:00 AM/);
+  // One end alone is asked for, beside its field.
+  await page.locator('[data-act=next]').tap();
+  await unfold(opened);
+  await page.fill('[name=label-no-coat]', '8');
+  await page.locator('.go').tap();
+  await expect.poll(() => page.locator('#clock-label-no-coat-fault').innerText()).toMatch(/^Give both/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 it('keeps a can by its name, on top of the top coats, in the plan too', async () => {
   const opened = await openAt('2026-11-24T17:00:00Z');
   const { page } = opened;

@@ -3,6 +3,7 @@ import type { Judgement } from '#engine/fitness.ts';
 import { sayLong } from '#engine/plain/say-span.ts';
 import { ended } from '#engine/plain/text.ts';
 import { DAY_HOURS, MINUTE_MS } from '#engine/plain/time.ts';
+import { MAYBE_TWO_PART } from '../../shared/lead.ts';
 import { Caution } from '../shared/caution.tsx';
 import { counted } from '../shared/counted.ts';
 import { sayDateTime } from '../shared/say-date.ts';
@@ -13,6 +14,12 @@ const VERDICTS = {
   wait: 'Not yet',
   no: 'Do not lay it',
 } as const;
+
+/** The verdict in few words; what it still hangs on stands in it, so that it never runs ahead of the question below. */
+const sayVerdict = ({ verdict, cautions }: Pick<Judgement, 'verdict' | 'cautions'>): string =>
+  (verdict === 'go' || verdict === 'care') && cautions.some(({ id }) => id === MAYBE_TWO_PART)
+    ? `${VERDICTS[verdict]}, if nothing is mixed into it`
+    : VERDICTS[verdict];
 
 /** Never less than the wait: past two days in whole days, else in whole hours. */
 const sayHours = (hours: number): string => {
@@ -84,7 +91,7 @@ export const BeforeCoat = ({ judgement }: { readonly judgement: Judgement }) => 
   const others = cautions.filter(({ id }) => !noes.some(({ rule }) => rule === id));
   return (
     <>
-      <b class={stops ? 'label stop' : 'label'}>{VERDICTS[verdict]}</b>
+      <b class={stops ? 'label stop' : 'label'}>{sayVerdict(judgement)}</b>
       {sayNoes({ ...judgement, noes }).map((says) => (
         <p key={says}>{says}</p>
       ))}
