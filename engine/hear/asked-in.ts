@@ -92,15 +92,15 @@ const tablesFor = (
 const namesNothing = ({ called, told }: Beside): boolean =>
   !called.names.some(({ denied }) => !denied) && !isOverdue(told.facts);
 
-/** Whether anything is seen. What was done, and what is to come, is not. */
-const seesIn = (
+/** What is seen. What was done, and what is to come, is not. */
+const seenIn = (
   { lexicon }: Hears,
   { ear }: PostRead,
   { told, signs, called, named, dangers }: Beside,
   asking: readonly Span[],
-): boolean => {
+): readonly HeardSign[] => {
   const toldIn = [...told.facts, ...told.among, ...dangers].flatMap(({ rests }) => rests);
-  return signs.some(
+  return signs.filter(
     (sign) =>
       !ear.ofWork.has(sign.question) &&
       !lexicon.tables.beside.includes(sign.question) &&
@@ -141,7 +141,9 @@ export const askedIn = (hears: Hears, post: PostRead, text: string, beside: Besi
     dewPointAsked(lexicon.tables, text, told.isKindTold ? told.families : layersOf(ear, words, matches).tops);
   const tables = tablesFor(hears, post, text, beside);
   const asking = tables.flatMap((one) => one.asking);
-  const sees = seesIn(hears, post, beside, asking);
+  const seen = seenIn(hears, post, beside, asking);
+  // What is not there stands in the way of no figure; of nothing that is wrong it tells neither.
+  const sees = seen.some(({ answer }) => answer !== 'no');
   const listed = asksFor(
     lexicon.asksFor,
     words,
@@ -156,7 +158,7 @@ export const askedIn = (hears: Hears, post: PostRead, text: string, beside: Besi
     one && (!one.asked.sands || maySand(text, told.facts)) ? one.asked : undefined;
   const answered = figures?.asked ?? meant(first);
   const also = answered && !figures ? meant(second) : undefined;
-  const asked = answered ?? (sees ? undefined : aheadOf(hears, post, text, beside));
+  const asked = answered ?? (seen.length ? undefined : aheadOf(hears, post, text, beside));
   return {
     ...(asked && { asksFor: asked }),
     ...(also && { alsoAsks: also }),

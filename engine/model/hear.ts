@@ -71,6 +71,7 @@ export const HearLanguage = z.strictObject({
   owned: phrases.describe(
     'Words of a piece that was had or bought: its film is old, unless work on it is told.',
   ),
+  unwiped: phrases.describe('What should have been wiped off, and was not.'),
   'other-time': phrases.describe('Words that tell that a time is of something else.'),
   'other-layer': phrases.describe('Words of a layer below, whose time is not that of the top coat.'),
   'asks-which': phrases.describe('What asks which top coat to take.'),

@@ -44,7 +44,10 @@ export const asksFor = (
     const own = asks.map((match) => spanOf(words, match));
     const told = [...facts.flatMap(({ rests }) => rests), ...among, ...own];
     const mayBeTold = beside.split(',');
-    const sees = signs.some((sign) => !mayBeTold.includes(sign.question) && isSeen(sign, told, named));
+    // What is not there stands in the way of no answer: "the whole family", heard as "not in one or two spots".
+    const sees = signs.some(
+      (sign) => sign.answer !== 'no' && !mayBeTold.includes(sign.question) && isSeen(sign, told, named),
+    );
     return sees ? [] : [{ asked, asking: own }];
   });
 };

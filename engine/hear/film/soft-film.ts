@@ -1,3 +1,4 @@
+import { WIPED_OFF } from '../../model/family.ts';
 import { DAY_HOURS } from '../../plain/time.ts';
 import type { HeardFact } from '../words/heard.ts';
 import { tellsOfWork } from '../words/laying.ts';
@@ -45,11 +46,18 @@ const isSoftened = (film: FilmTold): boolean =>
   // "fine for a month, then a wet glass stood on it"
   (isFineTillUsed(film.matches) || isSoftenedByAge(film) || isSoftenedInUse(film));
 
+/** What was to be wiped off and lies there still: after a day no waiting helps. Common practice, no source. */
+const isUnwiped = ({ matches, timed, least, families }: FilmTold): boolean =>
+  timed !== undefined &&
+  least >= DAY_HOURS &&
+  families.some((family) => (WIPED_OFF as readonly string[]).includes(family)) &&
+  matches.some(({ sense }) => sense === 'cue unwiped');
+
 /** What is soft and never was hard: whether it is overdue, and `undefined` where nothing tells it. */
 const overdueOf = (film: FilmTold): 'yes' | 'no' | undefined => {
   const { words, matches, manner, label, timed, least, most, bars, owned } = film;
   // What somebody lives with is no fresh film, though nobody tells that it was hard once.
-  if (!timed && owned) return 'yes';
+  if ((!timed && owned) || isUnwiped(film)) return 'yes';
   // Where the label is told, its hours are the bar; else those of the kind.
   if (timed && label !== undefined) return Number(timed.value) >= OVERDUE_TIMES * label ? 'yes' : 'no';
   // No kind is given more than a day to be dry to touch.

@@ -21,6 +21,7 @@ const CUES = [
   'other-time',
   'other-layer',
   'owned',
+  'unwiped',
   'asks-which',
   'not-which',
 ] as const;

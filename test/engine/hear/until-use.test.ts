@@ -26,7 +26,7 @@ describe('what is asked of use', () => {
     ['Could she lay a doily and a plant pot on the lacquer after three days', /1 to 3 days/],
     ['how long till my tv can go on it, water based poly, two coats', /3 to 7 days/],
     [
-      'Why do we wait a month before the lamp goes back on the water-based clear when the tin says dry in 2 hours?',
+      'How long before the lamp goes back on the water-based clear? The tin says dry in 2 hours.',
       /3 to 7 days/,
     ],
     ['What do I write to my client about when she may use the sideboard? Oil-based varnish', /3 to 10 days/],

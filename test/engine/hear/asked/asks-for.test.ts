@@ -27,9 +27,9 @@ describe('what is asked for', () => {
     ...matchAt(from, to, 'cue', [name]),
     sense: `cue ${name}`,
   });
-  const sign = (from: number, to: number): HeardSign => ({
+  const sign = (from: number, to: number, answer: HeardSign['answer'] = 'yes'): HeardSign => ({
     question: 'q',
-    answer: 'yes',
+    answer,
     sure: 0.8,
     rests: [{ from, to }],
     against: [],
@@ -55,6 +55,10 @@ describe('what is asked for', () => {
     expect(asked([cue('asks-for 0')], [fact('hours-since-coat', 0, 4)])).toBeUndefined();
     expect(asked([cue('asks-for 0')], [fact('hours-since-coat', 0, 4, 0.6)])).toBe('p');
     expect(asked([cue('asks-for 0')], [fact('family', 0, 4)])).toBe('p');
+  });
+  it('though something is not there', () => {
+    expect(asked([cue('asks-for 0')], [], [sign(90, 95)])).toBeUndefined();
+    expect(asked([cue('asks-for 0')], [], [sign(90, 95, 'no')])).toBe('p');
   });
   it('nor where something is seen, beside the words of facts and of the asking', () => {
     expect(asked([cue('asks-for 0')], [], [sign(19, 24)])).toBeUndefined();

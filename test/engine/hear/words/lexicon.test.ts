@@ -21,6 +21,7 @@ const LANGUAGE = {
   'on-top': ['with'],
   laid: ['brushed'],
   owned: ['grandmas'],
+  unwiped: ['never wiped'],
   'other-time': ['says'],
   'other-layer': ['stain'],
   'asks-which': ['which coat'],
