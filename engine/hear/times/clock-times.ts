@@ -146,6 +146,9 @@ const PART = /[.!?\n;](?=\s)|,|\b(?:then|and)\b/g;
 const NOW_BEFORE = /\b(?:now|it['’]?s|it is)[^.;!?]{0,9}$/i;
 const NOW_BEHIND = /^[^.;!?]{0,3}\bnow\b/i;
 
+/** "did not finish until half past nine": an hour at which the work was done, and not that of now. */
+const DONE_BEFORE = /\b(?:finish|finished|finishing|done|quit|stopped)\b[^.;,!?]{0,18}$/i;
+
 /** "Laid it at 2 pm, it's 5 pm now", "at seven, now it is noon", "at ten last night … it's noon": hours between two times. */
 export const hoursByClock = (text: string): HeardFact[] => {
   if (OTHER_DAY.test(text)) return [];
@@ -155,7 +158,9 @@ export const hoursByClock = (text: string): HeardFact[] => {
     NOW_BEFORE.test(text.slice(0, from)) ||
     NOW_BEFORE.test(text.slice(0, from + 4)) ||
     NOW_BEHIND.test(text.slice(to));
-  const now = clocks.findLast(isNow) ?? clocks.at(-1);
+  const last = clocks.at(-1);
+  const isDone = last !== undefined && DONE_BEFORE.test(text.slice(0, last.from));
+  const now = clocks.findLast(isNow) ?? (isDone ? undefined : last);
   const others = clocks.filter((one) => one !== now);
   const tells = (stops: RegExp) => (clock: Clock) => LAID.test(around(text, clock, stops));
   const laid = others.findLast(tells(PART)) ?? others.findLast(tells(SENTENCE));

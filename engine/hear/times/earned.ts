@@ -1,5 +1,5 @@
 import { isStill } from '../coats/coat-story.ts';
-import { isLaying } from '../words/laying.ts';
+import { isLaying, tellsOfLaying } from '../words/laying.ts';
 import type { Manner } from '../words/manner.ts';
 import type { Match } from '../words/match.ts';
 import { oneOf } from '../words/one-of.ts';
@@ -8,6 +8,7 @@ import { HALF } from '../words/sure.ts';
 import { isTop, isTopNoun } from '../words/top-words.ts';
 import { isKind, type Word } from '../words/words.ts';
 import { COAT, isTold, laidIn } from './laid-since.ts';
+import { isOfUse } from './time-words.ts';
 
 /**
  * Whose time it is, and whether now: a time counts as that of the coat only where what is said of it says so. Where the
@@ -26,10 +27,39 @@ type Place = {
 const inClause = ({ words, at }: Place): readonly Word[] =>
   words.filter(({ clause }) => clause === words[at]?.clause);
 
+/** "it looks as if someone poured acid on it": only compared. */
+const isCompared = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 4), at)
+    .some(
+      ({ word, part }, index, near) =>
+        part === words[at]?.part && word === 'as' && /^(if|though)$/.test(near[index + 1]?.word ?? ''),
+    );
+
 const laysInClause = ({ words, at }: Place): boolean =>
-  words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
+  words.some(
+    (word, index) => word.clause === words[at]?.clause && isLaying(words, index) && !isCompared(words, index),
+  );
 
 const GOES_ON = oneOf('and|then|i|we|he|she|they|to');
+
+const NEXT = oneOf('then|later');
+const NEXT_COAT = oneOf('coats?|layers?|second|third|fourth|fifth|goes|one');
+const OPENS = oneOf('the|a|an|my|our|another|one|two|three|second|third|fourth|last|final|next');
+const IS_SO = oneOf('is|was|are|were|has|had|have|still|looks|looked|feels|felt|got|turned|dries|dried|came');
+
+/** "24 hours later the last coat in satin", "one coat, a day, then the second": right behind it comes the next coat. */
+const isNextRightBehind = ({ words, manner, at, to }: Place): boolean => {
+  const [here, first] = [words[to], words[to + 1]];
+  if (!NEXT.test(here?.word ?? '') || here?.sentence !== words[at]?.sentence) return false;
+  const behind = words.slice(to + 1, to + 10).filter(({ part }) => part === here?.part);
+  const next = behind.slice(0, 4);
+  const coat = next.findIndex(({ word }) => NEXT_COAT.test(word));
+  const isNamed = here?.word === 'then' && next.slice(0, 3).some(isTopNoun);
+  // "later the second coat was tacky" tells how it is, "later I saw the second coat" what was seen
+  if (behind.some(({ word }) => IS_SO.test(word))) return false;
+  return (isNamed || (coat >= 0 && OPENS.test(first?.word ?? ''))) && isTold(words, manner, to + 1);
+};
 
 /** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
 const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => {
@@ -65,6 +95,26 @@ const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean =
   );
 };
 
+/** Sentences that are looked back over for what was done before a time. */
+const LOOKS_BACK = 1;
+/** What is said to be longer than this was no sanding. */
+const WORKING_DAY = 12;
+
+/** "sanded it by hand. After an hour and a half most was off": what was done last before the time took it, and no coat dried in it. */
+const isOfWorkBefore = ({ words, manner, at, to, time }: Place): boolean => {
+  if (time.now || time.laid || time.least > WORKING_DAY || isStill(words, time.from, time.to)) return false;
+  if (/^(since|ago)$/.test(words[to]?.word ?? '')) return false;
+  const sentence = (words[at]?.sentence ?? 0) - LOOKS_BACK;
+  for (let back = at - 1; back >= 0 && (words[back]?.sentence ?? 0) >= sentence; back--) {
+    const word = words[back];
+    if (isTop(word) || COAT.test(word?.word ?? '') || isLaying(words, back)) return false;
+    if (isKind(word, 'worked-dry') && !isKind(word, 'laying') && isTold(words, manner, back)) return true;
+  }
+  return false;
+};
+
+/** Up to here a time is one of days. */
+const DAYS = 200;
 /** From here on a time is one of months. */
 const MONTHS = 700;
 
@@ -90,10 +140,14 @@ const isOfEvent = (place: Place): boolean => {
 };
 
 /** "over the last three months 62 coats", "nothing has budged in two years" */
-const isWithin = ({ words, at, time }: Place): boolean => {
+const isWithin = ({ words, at, to, time }: Place): boolean => {
   let back = at - 1;
   while (/^(the|last|past|about|just|some|long)$/.test(words[back]?.word ?? '')) back--;
-  return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
+  // "over the last two months I have laid twelve coats"
+  const isOfMany =
+    words[back]?.word === 'over' &&
+    words.slice(to, to + 8).some(({ word, part }) => part === words[at]?.part && /^coats$/.test(word));
+  return (isOfMany || !time.laid) && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
 };
 
 /** "used it on new boards for three months", "sanded it for hours" */
@@ -132,6 +186,12 @@ const isOfThing = (place: Place): boolean => {
   );
 };
 
+/** "It has had no finish for five years" */
+const isWithoutCoat = ({ words, at }: Place): boolean => {
+  const part = words.filter((word) => word.part === words[at]?.part);
+  return part.some(({ word }, index) => /^(no|without)$/.test(word) && isTopNoun(part[index + 1]));
+};
+
 /** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
 const isLoose = (place: Place): boolean => {
   const { words, matches, at, to, time } = place;
@@ -140,9 +200,12 @@ const isLoose = (place: Place): boolean => {
   const { sentence, part } = words[at] ?? {};
   if (words.some((word) => word.part === part && isKind(word, 'waited'))) return false;
   if (words.some((word) => word.sentence === sentence && isTop(word))) return false;
+  // "a wet towel lay there. Two weeks on the mark is black": where no coat is told of, what befell the piece has the time.
+  const isOfUseAlone = time.least < DAYS && isOfUse(matches) && !tellsOfLaying(words, matches);
   return !matches.some(
     ({ kind, of, from }) =>
-      (kind === 'sign' || (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
+      ((kind === 'sign' && !isOfUseAlone) ||
+        (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
       words[from]?.sentence === sentence,
   );
 };
@@ -151,13 +214,16 @@ const isLoose = (place: Place): boolean => {
 const REASONS: readonly ((place: Place) => boolean)[] = [
   isLoose,
   isLaidSince,
+  isNextRightBehind,
   isWorkedSince,
+  isOfWorkBefore,
   isOfEvent,
   isWithin,
   isOfDoing,
   isBeforeElse,
   isOfThing,
   isToCome,
+  isWithoutCoat,
 ];
 
 /** The first word that begins at the letter `letter` or behind it. */
