@@ -70,6 +70,7 @@ const isOnWhat = (words: readonly Word[], denied: number, { from }: Match): bool
   /^(wont|doesnt|dont|didnt|cant|cannot|never|wouldnt|isnt|not)$/.test(words[denied]?.word ?? '') &&
   words.slice(denied + 2, from).some(({ word }) => /^(to|on|off|from|onto)$/.test(word));
 
+const TOP = oneOf('coats?|clear|poly|polyurethane|varnish|lacquer|shellac|topcoat|wax|oil|finish');
 const COLORING = oneOf('stain|stained|stains|staining|dye|dyed');
 
 /** What the thing is made of, and what was laid on it before: "I want to touch up a cherry bench". */
@@ -89,6 +90,18 @@ const isOilOfPoly = (words: readonly Word[], { from, to, size }: Match): boolean
   words[to - 1]?.word === 'oil' &&
   /^(poly|polyur|urethane|varnish)/.test(words[from - 1]?.word ?? '');
 
+const BELOW = oneOf('stain|stains|dye|primer|conditioner|filler|sealer');
+
+/** "wiped an oil stain over it, then sprayed lacquer": what the layer below was laid with. */
+const isToolOfBelow = (words: readonly Word[], matches: readonly Match[], { from, to }: Match): boolean => {
+  const near = words.slice(from, to + 4).filter(({ part }) => part === words[from]?.part);
+  const below = near.findIndex(({ word }) => BELOW.test(word));
+  const top = near.findIndex(({ word }, at) => TOP.test(word) && !BELOW.test(near[at + 1]?.word ?? ''));
+  // "the same brush for the primer and then for the topcoat"
+  if (near[below + 1]?.word === 'and') return false;
+  return below >= 0 && (top < 0 || below < top) && namesTop(words, matches);
+};
+
 /** Phrases that tell nothing of this coat or of what lies below it. */
 const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'family' && isOfBelow(words, match),
@@ -96,6 +109,7 @@ const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'base' && match.of[1] === 'stain' && isTakenOff(words, match),
   ({ words, matches }, match) => match.of[0] === 'sheen' && isSheenOfPaint(words, matches, match),
   ({ words }, match) => isOldByTime(words, match),
+  ({ words, matches }, match) => match.of[0] === 'applicator' && isToolOfBelow(words, matches, match),
 ];
 
 /** What was wiped on need be no wipe-on varnish. */
@@ -149,5 +163,7 @@ export const mentionsIn = (post: PostRead): Mentions => {
     else if (fact === 'family' && isGuessed(words, match)) put(against, fact, span);
     else put(told, match.kind === 'among' ? 'among' : fact, mentionOf(post, match));
   }
+  // As they are told, so that the last is the one that was laid last.
+  for (const those of told.values()) those.sort((a, b) => a.span.from - b.span.from);
   return { told, against };
 };

@@ -21,6 +21,8 @@ export const claimed = (matches: readonly Match[]): Match[] => {
       const inside = other.from <= match.from && match.to <= other.to;
       if (other.kind === 'none') return inside && other.size >= match.size;
       if (other.size <= match.size) return false;
+      // "satin nitrocellulose clear" leaves nothing open
+      if (other.kind === 'among' && match.kind === 'fact' && other.to - other.from > other.size) return false;
       // "sprayed water based lacquer" is one kind, though two phrases end in it.
       return other.of[0] === match.of[0] || (inside && isLayer(other, match));
     });

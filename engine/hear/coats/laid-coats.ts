@@ -43,6 +43,8 @@ const isOfLabel = (words: readonly Word[], at: number): boolean => {
   return false;
 };
 
+const WILL = oneOf('will|would|should|could|shall');
+
 /** Words before a count, and on both sides of it, that tell whether it was laid. */
 export const BEFORE = 4;
 const AROUND = 15;
@@ -52,6 +54,8 @@ const isLaid = ({ words, manner }: Coats, { from, to }: Said): boolean => {
   if (manner.notYet(stretch(from, to)) || isPlanned(words, to, to + 2)) return false;
   if (isOfOthers(words, from, to) || isOfLabel(words, from)) return false;
   const before = partOf(words, from, from - BEFORE, from);
+  // "will the third coat take care of it"
+  if (words[from]?.asks && before.some(({ word }) => WILL.test(word))) return false;
   if (before.slice(-3).some(({ word }) => word === 'before')) return false;
   if (before.some(({ word }) => WANTING.test(word))) return false;
   return !partOf(words, from, from - AROUND, from + AROUND).some(({ word }) => USUALLY.test(word));

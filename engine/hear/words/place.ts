@@ -4,6 +4,8 @@ import type { Word } from './words.ts';
 
 /** Words looked at before a layer for its place. */
 const LOOKS_BACK = 3;
+/** Words more that count the coats of it: "two coats of". */
+const COUNTED = 1;
 
 /** What a kind of finish is named in, and is none: "wiped oil stain". */
 const OF_BELOW =
@@ -29,7 +31,10 @@ export type Place = 'below' | 'top' | undefined;
 
 export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): Place => {
   const { part = -1 } = words[from] ?? {};
-  for (let at = from - 1; at >= from - LOOKS_BACK; at--) {
+  // "then two coats of lacquer" as "then lacquer"
+  const isOfCoats = words[from - 1]?.word === 'of' && /^coats?$/.test(words[from - 2]?.word ?? '');
+  const reach = LOOKS_BACK + (isOfCoats ? COUNTED : 0);
+  for (let at = from - 1; at >= from - reach; at--) {
     const word = words[at];
     // "with primer and lacquer"
     if (!word || word.part !== part || word.word === 'and') break;
