@@ -4,7 +4,7 @@ import { EACH_WORD, type Mention, PLAIN } from '../words/mention.ts';
 import { isOfOthers } from '../words/of-others.ts';
 import { oneOf } from '../words/one-of.ts';
 import { isLaid, isOfBelow, namesTop, placeOf } from '../words/place.ts';
-import type { Span, Word } from '../words/words.ts';
+import { isKind, type Span, type Word } from '../words/words.ts';
 import { claimed } from './claimed.ts';
 
 /** A post as it is read for choices: its words, the phrases met in them, and how they are meant. */
@@ -102,6 +102,20 @@ const isToolOfBelow = (words: readonly Word[], matches: readonly Match[], { from
   return below >= 0 && (top < 0 || below < top) && namesTop(words, matches);
 };
 
+/** "scrubbed it with a brush": so far back the word stands that tells what a tool was used for. */
+const USED_FOR = 6;
+
+/** "cleaned it with a sponge", "vacuumed with the brush": what dirt was taken off with. */
+const isToolOfCleaning = (words: readonly Word[], { from, to }: Match): boolean => {
+  if (words.slice(from, to).some((word) => isKind(word, 'laying', 'laying-now'))) return false;
+  const before = words
+    .slice(Math.max(0, from - USED_FOR), from)
+    .filter(({ part }) => part === words[from]?.part);
+  const cleans = before.findLastIndex((word) => isKind(word, 'cleaning'));
+  const since = before.slice(cleans + 1);
+  return cleans >= 0 && !since.some((word) => isKind(word, 'laying', 'laying-now') || word.word === 'and');
+};
+
 /** Phrases that tell nothing of this coat or of what lies below it. */
 const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'family' && isOfBelow(words, match),
@@ -110,6 +124,7 @@ const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words, matches }, match) => match.of[0] === 'sheen' && isSheenOfPaint(words, matches, match),
   ({ words }, match) => isOldByTime(words, match),
   ({ words, matches }, match) => match.of[0] === 'applicator' && isToolOfBelow(words, matches, match),
+  ({ words }, match) => match.of[0] === 'applicator' && isToolOfCleaning(words, match),
 ];
 
 /** What was wiped on need be no wipe-on varnish. */

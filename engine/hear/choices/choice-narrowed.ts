@@ -73,7 +73,9 @@ const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undef
   const made = words.findIndex(
     ({ word, part }, at) =>
       RAW_WOOD.test(word) ||
+      // "built-in shelves" were made by nobody who tells of it
       (MADE.test(word) &&
+        !(word === 'built' && words[at + 1]?.word === 'in') &&
         matches.some(
           ({ kind, of, from }) =>
             kind === 'fact' &&
@@ -194,7 +196,22 @@ const ofApplicator: Narrowed = (told, { words }) => {
     : left;
 };
 
-const ofPiece: Narrowed = (told) => {
+/** "The cutting board left a mark on the table", "set my child's cup on the desk": what stands on the piece is none. */
+const isOnIt =
+  (words: readonly Word[], told: readonly Mention[]) =>
+  ({ span }: Mention): boolean => {
+    const from = words.findIndex((word) => word.from >= span.to);
+    const behind = words.slice(from, from + 8).filter(({ clause }) => clause === words[from - 1]?.clause);
+    const on = behind.findIndex(({ word }) => /^(on|onto)$/.test(word));
+    if (from < 0 || on < 0 || !/^(the|a|an|my|our|her|his|their|its)$/.test(behind[on + 1]?.word ?? ''))
+      return false;
+    const there = behind.slice(on + 1, on + 5);
+    return told.some((one) => there.some((word) => word.from >= one.span.from && word.to <= one.span.to));
+  };
+
+const ofPiece: Narrowed = (all, { words }) => {
+  const isThing = isOnIt(words, all);
+  const told = all.filter((one) => !isThing(one));
   const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
   return told.filter(({ value }) => value === named);
 };

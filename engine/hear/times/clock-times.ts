@@ -60,6 +60,10 @@ const CLOCK = new RegExp(
 /** Words of laying or of being done with it, in the sentence of the first time. */
 const LAID =
   /\b(?:laid|put|brushed|rolled|sprayed|shot|applied|coated|wiped|did|finished|quit|stopped|went on|topped|top coat|topcoat|coat|clear|hit it|drying|padded|poured|oiled|waxed|buffed)\b/i;
+/** "the second at six" */
+const NTH = /\b(?:second|third|fourth|fifth|next|last)\s+(?:one\s+|coat\s+)?(?:at|around|about|by)\s*$/i;
+const LAYS =
+  /\b(?:laid|brushed|rolled|sprayed|shot|applied|padded|poured|put (?:it|them|on|the|a|another))\b/i;
 /** Told of other days than last night, hours of the clock are no span. */
 const OTHER_DAY =
   /\b(?:ago|days|weeks?|months?|years?|monday|tuesday|wednesday|thursday|friday|saturday|sunday|hours? later)\b/i;
@@ -159,10 +163,13 @@ export const hoursByClock = (text: string): HeardFact[] => {
     NOW_BEFORE.test(text.slice(0, from + 4)) ||
     NOW_BEHIND.test(text.slice(to));
   const last = clocks.at(-1);
-  const isDone = last !== undefined && DONE_BEFORE.test(text.slice(0, last.from));
+  // "opened the can at two and brushed it on at four": nothing tells what hour it is now.
+  const isDone =
+    last !== undefined && (DONE_BEFORE.test(text.slice(0, last.from)) || LAYS.test(around(text, last, PART)));
   const now = clocks.findLast(isNow) ?? (isDone ? undefined : last);
   const others = clocks.filter((one) => one !== now);
-  const tells = (stops: RegExp) => (clock: Clock) => LAID.test(around(text, clock, stops));
+  const tells = (stops: RegExp) => (clock: Clock) =>
+    LAID.test(around(text, clock, stops)) || NTH.test(text.slice(0, clock.from + 3));
   const laid = others.findLast(tells(PART)) ?? others.findLast(tells(SENTENCE));
   if (!laid || !now) return [];
   const hours = /\byesterday\b/i.test(around(text, laid, PART))

@@ -162,12 +162,15 @@ const isOfDoing = ({ words, at, to }: Place): boolean => {
   );
 };
 
-/** "I would scuff that in a few days" */
+const COMES = oneOf('is|are|leave|leaving|move|moving|arrive|arrives|come|comes|due');
+
+/** "I would scuff that in a few days", "the wedding is in five days" */
 const isToCome = ({ words, at }: Place): boolean =>
-  words
+  (words[at - 1]?.word === 'in' && COMES.test(words[at - 2]?.word ?? '')) ||
+  (words
     .slice(Math.max(0, at - 12), at)
     .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
-  words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in';
+    words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in');
 
 /** "night before I leave", "before bed I wanted a coat" */
 const isBeforeElse = ({ words, at, to }: Place): boolean =>

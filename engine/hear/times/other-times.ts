@@ -111,6 +111,18 @@ const isTillDry = ({ before }: ToldTime): boolean =>
   has(before.slice(-4), /^(dried|dry|dries|hard|sets?)$/) &&
   !has(before, /^(not|never|hasnt|havent|didnt|wont)$/);
 
+/** "it got sticky in the last month", "over the past two weeks it has turned yellow": how lately, and not since when. */
+const isOfLately = ({ words, before, from }: ToldTime): boolean => {
+  const isLast = /^(last|past)$/.test(words[from]?.word ?? '');
+  const back = isLast ? before : /^(last|past)$/.test(before.at(-1)?.word ?? '') ? before.slice(0, -1) : [];
+  return back.at(-1)?.word === 'the' && /^(in|over|within|during)$/.test(back.at(-2)?.word ?? '');
+};
+
+/** "it rained for two days" */
+const isOfWeather = ({ words, from, before }: ToldTime): boolean =>
+  (words[from]?.word === 'for' || before.at(-1)?.word === 'for') &&
+  has(before.slice(-4), /^(rain|rained|raining|snowed|snowing|stormed)$/);
+
 /** "is that 24 hours or more like 12" */
 const isAskedWhich = ({ words, from, before }: ToldTime): boolean =>
   words[from]?.asks === true &&
@@ -148,6 +160,8 @@ const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
   isTillDry,
   isAskedEnough,
   isAskedWhich,
+  isOfLately,
+  isOfWeather,
   isWanted,
   isOfHowItWas,
 ];

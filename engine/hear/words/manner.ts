@@ -92,7 +92,10 @@ const isOneCue = (words: readonly Word[], { from, to, size }: Match): boolean =>
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
-  const idioms = cue('not-denying');
+  // "not an antique, only old" denies
+  const idioms = cue('not-denying').filter(
+    ({ from, to }) => !words.slice(from + 1, to).some(({ comma }) => comma),
+  );
   const notYet = cue('not-yet').filter(
     (one) => !isOfRepair(words, one) && !isMonth(words, one) && isOneCue(words, one),
   );

@@ -38,6 +38,10 @@ export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): 
     const word = words[at];
     // "with primer and lacquer"
     if (!word || word.part !== part || word.word === 'and') break;
+    // "the clear over it is water based": the verb ties it to what it is
+    if (/^(is|are|was|were)$/.test(word.word)) break;
+    // "sealer under lacquer": what lies under it is named before
+    if (/^(under|underneath|beneath|below)$/.test(word.word)) return 'top';
     // "over the old varnish with poly", but "covered with lacquer"
     if (word.word === 'with' && !/^(covered|primed|sealed|coated)$/.test(words[at - 1]?.word ?? '')) break;
     // "sealed with clear"
