@@ -43,6 +43,35 @@ const laysInClause = ({ words, at }: Place): boolean =>
 
 const GOES_ON = oneOf('and|then|i|we|he|she|they|to');
 
+const FORMER = oneOf('first|previous');
+const LATTER = oneOf('second|third|next');
+const ONE_COAT = oneOf('coat|layer|one');
+const IS_COAT = oneOf('coat|layer|one|is|was|has|went|got|looks|feels');
+
+/** "The first coat dried for a week. The second is tacky": the time of the one that lies below. */
+const isOfFormerCoat = ({ words, at, to }: Place): boolean =>
+  words.some(
+    ({ word, clause }, index) =>
+      clause === words[at]?.clause && FORMER.test(word) && ONE_COAT.test(words[index + 1]?.word ?? ''),
+  ) &&
+  words.some(
+    ({ word }, index) =>
+      index >= to &&
+      LATTER.test(word) &&
+      (IS_COAT.test(words[index + 1]?.word ?? '') || words[index + 1]?.part !== words[index]?.part),
+  );
+
+/** "stained it two days ago and put the varnish on today" */
+const isLaidToday = ({ words, manner, to, at: first }: Place): boolean =>
+  laidIn(words, manner).some(
+    (at) =>
+      at >= to &&
+      words[at]?.sentence === words[first]?.sentence &&
+      words
+        .slice(at, at + 7)
+        .some(({ word, part }) => part === words[at]?.part && /^(today|now)$/.test(word)),
+  );
+
 const NEXT = oneOf('then|later');
 const NEXT_COAT = oneOf('coats?|layers?|second|third|fourth|fifth|goes|one');
 const OPENS = oneOf('the|a|an|my|our|another|one|two|three|second|third|fourth|last|final|next');
@@ -164,6 +193,15 @@ const isOfDoing = ({ words, at, to }: Place): boolean => {
 
 const COMES = oneOf('is|are|leave|leaving|move|moving|arrive|arrives|come|comes|due');
 
+/** "Years ago I was in a church that had just had its pews refinished": what was new then. */
+const isNewThen = (place: Place): boolean =>
+  place.time.now === true &&
+  place.words.slice(place.at, place.to + 1).some(({ word }) => word === 'ago') &&
+  inClause(place).some(
+    ({ word }, at, clause) =>
+      word === 'just' && /^(had|was|were|been)$/.test(clause[at - 1]?.word ?? clause[at + 1]?.word ?? ''),
+  );
+
 /** "I would scuff that in a few days", "the wedding is in five days" */
 const isToCome = ({ words, at }: Place): boolean =>
   (words[at - 1]?.word === 'in' && COMES.test(words[at - 2]?.word ?? '')) ||
@@ -217,6 +255,8 @@ const isLoose = (place: Place): boolean => {
 const REASONS: readonly ((place: Place) => boolean)[] = [
   isLoose,
   isLaidSince,
+  isLaidToday,
+  isOfFormerCoat,
   isNextRightBehind,
   isWorkedSince,
   isOfWorkBefore,
@@ -227,6 +267,7 @@ const REASONS: readonly ((place: Place) => boolean)[] = [
   isOfThing,
   isToCome,
   isWithoutCoat,
+  isNewThen,
 ];
 
 /** The first word that begins at the letter `letter` or behind it. */

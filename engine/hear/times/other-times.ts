@@ -1,7 +1,7 @@
 import { isLaying } from '../words/laying.ts';
 import type { Match } from '../words/match.ts';
 import { oneOf } from '../words/one-of.ts';
-import { isTop } from '../words/top-words.ts';
+import { isTop, isTopNoun } from '../words/top-words.ts';
 import type { Word } from '../words/words.ts';
 import { OF_LAYERS } from './of-layers.ts';
 import { OF_PEOPLE } from './of-people.ts';
@@ -47,6 +47,18 @@ const isAfterFirst = ({ after }: ToldTime): boolean =>
 /** "one thin coat and a thick one 45 minutes after": how long between the two. */
 const isAfterFormer = ({ after, before, words, to, isOfPart }: ToldTime): boolean =>
   after[0]?.word === 'after' && !isOfPart(words[to + 1]) && has(before, /^(coats?|layers?|one)$/);
+
+const NEXT_COAT = oneOf('second|third|fourth|another|next|last|recoated');
+
+/** "recoated after half an hour", "put the second coat on within 30 minutes", "the wax on a month after the oil": how long after the one before it was laid. */
+const isFromCoatToCoat = ({ words, from, before, after }: ToldTime): boolean => {
+  const lays = before.findLastIndex((_, at) => isLaying(before, at));
+  if (lays < 0 || has(before.slice(lays), /^(and|it|that|which|is|was)$/)) return false;
+  const isBehind = [before.at(-1), words[from]].some((word) => /^(after|within)$/.test(word?.word ?? ''));
+  const isNext = has(before, NEXT_COAT) && isBehind;
+  const isAfterTop = after[0]?.word === 'after' && after.slice(1, 4).some(isTopNoun);
+  return isNext || (isAfterTop && !has(after, /^(last|final)$/));
+};
 
 /** "24 hours till the next coat", "an hour between"; but "a week before we used it" was waited */
 const isTillNext = ({ after }: ToldTime): boolean =>
@@ -153,6 +165,7 @@ const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
   isOverAll,
   isAfterFirst,
   isAfterFormer,
+  isFromCoatToCoat,
   isTillNext,
   isCoatsADay,
   isTillLaid,
