@@ -38,9 +38,14 @@ const isSoftenedInUse = ({ words, matches, manner, timed, owned }: FilmTold): bo
   (owned !== undefined || isTheirs(words, matches)) &&
   (isChanged(words, matches) || (owned !== undefined && isUsedSoft(matches)));
 
+/** "after a year it still comes off on a rag": it never was hard. */
+const isStillSoft = ({ soft, words }: FilmTold): boolean =>
+  soft.some(({ from, to }) => words.slice(from, to).some(({ word }) => word === 'still'));
+
 /** Whether what is soft was hard once. */
 const isSoftened = (film: FilmTold): boolean =>
   film.soft.length > 0 &&
+  !isStillSoft(film) &&
   !neverHard(film.matches, film.manner) &&
   // "fine for a month, then a wet glass stood on it"
   (isFineTillUsed(film.matches) || isSoftenedByAge(film) || isSoftenedInUse(film));
