@@ -1,6 +1,6 @@
 /**
- * What is heard in whole posts: 728, all of them open (README.md tells how it does on those that it had not learned).
- * Measured on 30 November 2026: of the facts told 80.2 % heard, of those taken as told 93.8 % right, the stage too dry in
+ * What is heard in whole posts: 906, all of them open (README.md tells how it does on those that it had not learned).
+ * Measured on 1 December 2026: of the facts told 80.1 % heard, of those taken as told 94.4 % right, the stage too dry in
  * none. The ear is less sure than it was: a time that is not said to be that of the coat, and of now, is not taken as told.
  */
 import { fileURLToPath } from 'node:url';

@@ -179,6 +179,19 @@ const isWithin = ({ words, at, to, time }: Place): boolean => {
   return (isOfMany || !time.laid) && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
 };
 
+/** "I tiptoed on the floors for months": what somebody did, and none of it was waiting or laying. */
+const isOfSomebody = ({ words, at, to }: Place): boolean => {
+  const part = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
+  const who = part.findIndex(({ word }) => /^(i|we)$/.test(word));
+  const does = part[who + 1];
+  return (
+    who >= 0 &&
+    part.slice(who).some(({ word }) => word === 'for') &&
+    /\w{3}ed$/.test(does?.word ?? '') &&
+    !isKind(does, 'waited', 'laying', 'laying-now', 'top-coated', 'coat-does')
+  );
+};
+
 /** "used it on new boards for three months", "sanded it for hours" */
 const isOfDoing = ({ words, at, to }: Place): boolean => {
   const before = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
@@ -227,8 +240,9 @@ const isOfThing = (place: Place): boolean => {
   );
 };
 
-/** "It has had no finish for five years" */
-const isWithoutCoat = ({ words, at }: Place): boolean => {
+/** "It has had no finish for five years", "we have been a week without a handrail" */
+const isWithoutCoat = ({ words, at, to }: Place): boolean => {
+  if (words[to]?.word === 'without' && /^(a|an|the|our|my)$/.test(words[to + 1]?.word ?? '')) return true;
   const part = words.filter((word) => word.part === words[at]?.part);
   return part.some(({ word }, index) => /^(no|without)$/.test(word) && isTopNoun(part[index + 1]));
 };
@@ -263,6 +277,7 @@ const REASONS: readonly ((place: Place) => boolean)[] = [
   isOfEvent,
   isWithin,
   isOfDoing,
+  isOfSomebody,
   isBeforeElse,
   isOfThing,
   isToCome,
