@@ -40,6 +40,18 @@ const isTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
   );
 };
 
+/** "I took the old finish off with a scraper": what was taken off lies there no more. */
+const isOldTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
+  const { part } = words[from] ?? {};
+  const near = (start: number, end: number) =>
+    words.slice(Math.max(0, start), end).filter((word) => word.part === part);
+  return (
+    near(to, to + 2).some(({ word }) => /^(off|away)$/.test(word)) &&
+    near(from - 4, from).some(({ word }) => /^(took|got|scraped)$/.test(word)) &&
+    !near(from - 4, from).some(({ word }) => /^(most|some|half|not|didnt|never)$/.test(word))
+  );
+};
+
 /** "semi gloss wall latex, then a clear": the sheen of the paint is not that of the top coat. */
 const isSheenOfPaint = (words: readonly Word[], matches: readonly Match[], { to, from }: Match): boolean =>
   words
@@ -123,6 +135,7 @@ const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'base' && match.of[1] === 'stain' && isTakenOff(words, match),
   ({ words, matches }, match) => match.of[0] === 'sheen' && isSheenOfPaint(words, matches, match),
   ({ words }, match) => isOldByTime(words, match),
+  ({ words }, match) => match.of[0] === 'base' && match.of[1] === 'old-finish' && isOldTakenOff(words, match),
   ({ words, matches }, match) => match.of[0] === 'applicator' && isToolOfBelow(words, matches, match),
   ({ words }, match) => match.of[0] === 'applicator' && isToolOfCleaning(words, match),
 ];

@@ -22,7 +22,9 @@ export const claimed = (matches: readonly Match[]): Match[] => {
     const covered = kept.some((other) => {
       if (other.from >= match.to || match.from >= other.to) return false;
       const inside = other.from <= match.from && match.to <= other.to;
-      if (other.kind === 'none') return inside && other.size >= match.size;
+      // "a water based stain" is one, though "a water stain" is a mark
+      const isLooser = other.size === match.size && isTight(match) && !isTight(other);
+      if (other.kind === 'none') return inside && other.size >= match.size && !isLooser;
       // "white oak table" is of white oak, and no white table
       if (other.of[0] === match.of[0] && other.of[1] !== match.of[1] && other.size === match.size)
         return isTight(other) && !isTight(match);
