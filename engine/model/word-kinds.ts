@@ -16,6 +16,8 @@ export const WORD_KINDS = {
   'left-standing': 'What things do, or what is done with them, that are left for a time.',
   'set-down': 'What is set down on furniture and forgotten there.',
   'raw-wood': 'Wood before it is a piece.',
+  dissolving: 'What dissolves a film, or is said to renew it: what is soft after it has not set again.',
+  cleaning: 'What is done to get dirt off: what it is done with lays no coat.',
   seasoning: 'What is done with such wood.',
   spilling: 'What is told of a spill.',
   'in-life': 'What somebody does for years, or waits for.',

@@ -1,6 +1,6 @@
 /**
- * What is heard in whole posts: 728, all of them open (README.md tells how it does on those that it had not learned).
- * Measured on 30 November 2026: of the facts told 80.2 % heard, of those taken as told 93.8 % right, the stage too dry in
+ * What is heard in whole posts: 906, all of them open (README.md tells how it does on those that it had not learned).
+ * Measured on 1 December 2026: of the facts told 80.7 % heard, of those taken as told 94.9 % right, the stage too dry in
  * none. The ear is less sure than it was: a time that is not said to be that of the coat, and of now, is not taken as told.
  */
 import { fileURLToPath } from 'node:url';
@@ -31,9 +31,9 @@ describe('facts of whole posts', () => {
   );
   const right = told.filter((one) => one.right).length;
 
-  it('are heard', () => expect(right / told.length).toBeGreaterThanOrEqual(0.795));
+  it('are heard', () => expect(right / told.length).toBeGreaterThanOrEqual(0.8));
   it('are right where they are taken as told', () =>
-    expect(right / told.filter((one) => one.known).length).toBeGreaterThanOrEqual(0.938));
+    expect(right / told.filter((one) => one.known).length).toBeGreaterThanOrEqual(0.945));
   it('never make a film drier than the text allows', () => {
     const drier = posts.filter(({ driest, taken }) => {
       const stage = taken.find(({ fact }) => fact === 'stage')?.value as Stage | undefined;

@@ -117,6 +117,10 @@ const Thread = z.strictObject({
     .enum(['open', 'sealed'])
     .optional()
     .describe('The part of its cases, where they were scored before its phrases and posts.'),
+  posts: z
+    .enum(['open', 'sealed'])
+    .optional()
+    .describe('The part of its posts, where they were opened and its phrases were not.'),
 });
 
 const lines = (name: string): unknown[] =>

@@ -14,10 +14,11 @@ const OF_DECADE =
 const YEAR = /\b(1[89]\d\d|20[0-4]\d)(?:['’]?s)?\b/g;
 /** "a 1936 book", "paint before 1978 may have lead": no year of this paint. */
 const OF_ELSE =
-  /\b(?:books?|magazines?|catalog|planes?|truck|car|law|ban|standard|style|reprint|edition|build|they say|sell|sold)\b/i;
+  /\b(?:books?|magazines?|catalog|planes?|truck|car|law|ban|standard|style|reprint|edition|build|they say|sell|sold|born|route|highway|call|dial|founded|firm|company|recipe|patent)\b/i;
 const NEAR = 24;
 /** "my knees, at 68 years old" */
-const OF_PERSON = /\b(?:at|i['’]?m|he['’]?s|she['’]?s|dad['’]?s|mom['’]?s|who['’]?s|uncle['’]?s)\s+$/i;
+const OF_PERSON =
+  /\b(?:at|i am|he is|she is|i['’]?m|he['’]?s|she['’]?s|dad['’]?s|mom['’]?s|who['’]?s|uncle['’]?s)\s+$/i;
 const OLD_BEFORE = 1993;
 
 const isOf1993 = (found: string): string => (Number(found) < OLD_BEFORE ? 'before-1993' : 'since-1993');
@@ -28,7 +29,7 @@ const isOfElse = (text: string, { index, 0: said }: RegExpExecArray): boolean =>
   const after = text.slice(index + said.length, index + said.length + NEAR).replace(/[.;!?,].*$/s, '');
   return (
     OF_ELSE.test(before) ||
-    /^['’]?s?\s*(?:\w+\s){0,2}(?:books?|magazine|style|truck|car|may have)\b/i.test(after)
+    /^['’]?s?\s*(?:\w+\s){0,2}(?:books?|magazine|style|colou?rs?|look|truck|car|may have)\b/i.test(after)
   );
 };
 

@@ -4,7 +4,7 @@ import { EACH_WORD, type Mention, PLAIN } from '../words/mention.ts';
 import { isOfOthers } from '../words/of-others.ts';
 import { oneOf } from '../words/one-of.ts';
 import { isLaid, isOfBelow, namesTop, placeOf } from '../words/place.ts';
-import type { Span, Word } from '../words/words.ts';
+import { isKind, type Span, type Word } from '../words/words.ts';
 import { claimed } from './claimed.ts';
 
 /** A post as it is read for choices: its words, the phrases met in them, and how they are meant. */
@@ -40,6 +40,18 @@ const isTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
   );
 };
 
+/** "I took the old finish off with a scraper": what was taken off lies there no more. */
+const isOldTakenOff = (words: readonly Word[], { from, to }: Match): boolean => {
+  const { part } = words[from] ?? {};
+  const near = (start: number, end: number) =>
+    words.slice(Math.max(0, start), end).filter((word) => word.part === part);
+  return (
+    near(to, to + 2).some(({ word }) => /^(off|away)$/.test(word)) &&
+    near(from - 4, from).some(({ word }) => /^(took|got|scraped)$/.test(word)) &&
+    !near(from - 4, from).some(({ word }) => /^(most|some|half|not|didnt|never)$/.test(word))
+  );
+};
+
 /** "semi gloss wall latex, then a clear": the sheen of the paint is not that of the top coat. */
 const isSheenOfPaint = (words: readonly Word[], matches: readonly Match[], { to, from }: Match): boolean =>
   words
@@ -70,6 +82,7 @@ const isOnWhat = (words: readonly Word[], denied: number, { from }: Match): bool
   /^(wont|doesnt|dont|didnt|cant|cannot|never|wouldnt|isnt|not)$/.test(words[denied]?.word ?? '') &&
   words.slice(denied + 2, from).some(({ word }) => /^(to|on|off|from|onto)$/.test(word));
 
+const TOP = oneOf('coats?|clear|poly|polyurethane|varnish|lacquer|shellac|topcoat|wax|oil|finish');
 const COLORING = oneOf('stain|stained|stains|staining|dye|dyed');
 
 /** What the thing is made of, and what was laid on it before: "I want to touch up a cherry bench". */
@@ -89,6 +102,32 @@ const isOilOfPoly = (words: readonly Word[], { from, to, size }: Match): boolean
   words[to - 1]?.word === 'oil' &&
   /^(poly|polyur|urethane|varnish)/.test(words[from - 1]?.word ?? '');
 
+const BELOW = oneOf('stain|stains|dye|primer|conditioner|filler|sealer');
+
+/** "wiped an oil stain over it, then sprayed lacquer": what the layer below was laid with. */
+const isToolOfBelow = (words: readonly Word[], matches: readonly Match[], { from, to }: Match): boolean => {
+  const near = words.slice(from, to + 4).filter(({ part }) => part === words[from]?.part);
+  const below = near.findIndex(({ word }) => BELOW.test(word));
+  const top = near.findIndex(({ word }, at) => TOP.test(word) && !BELOW.test(near[at + 1]?.word ?? ''));
+  // "the same brush for the primer and then for the topcoat"
+  if (near[below + 1]?.word === 'and') return false;
+  return below >= 0 && (top < 0 || below < top) && namesTop(words, matches);
+};
+
+/** "scrubbed it with a brush": so far back the word stands that tells what a tool was used for. */
+const USED_FOR = 6;
+
+/** "cleaned it with a sponge", "vacuumed with the brush": what dirt was taken off with. */
+const isToolOfCleaning = (words: readonly Word[], { from, to }: Match): boolean => {
+  if (words.slice(from, to).some((word) => isKind(word, 'laying', 'laying-now'))) return false;
+  const before = words
+    .slice(Math.max(0, from - USED_FOR), from)
+    .filter(({ part }) => part === words[from]?.part);
+  const cleans = before.findLastIndex((word) => isKind(word, 'cleaning'));
+  const since = before.slice(cleans + 1);
+  return cleans >= 0 && !since.some((word) => isKind(word, 'laying', 'laying-now') || word.word === 'and');
+};
+
 /** Phrases that tell nothing of this coat or of what lies below it. */
 const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'family' && isOfBelow(words, match),
@@ -96,6 +135,9 @@ const OF_NOTHING: readonly ((post: PostRead, match: Match) => boolean)[] = [
   ({ words }, match) => match.of[0] === 'base' && match.of[1] === 'stain' && isTakenOff(words, match),
   ({ words, matches }, match) => match.of[0] === 'sheen' && isSheenOfPaint(words, matches, match),
   ({ words }, match) => isOldByTime(words, match),
+  ({ words }, match) => match.of[0] === 'base' && match.of[1] === 'old-finish' && isOldTakenOff(words, match),
+  ({ words, matches }, match) => match.of[0] === 'applicator' && isToolOfBelow(words, matches, match),
+  ({ words }, match) => match.of[0] === 'applicator' && isToolOfCleaning(words, match),
 ];
 
 /** What was wiped on need be no wipe-on varnish. */
@@ -149,5 +191,7 @@ export const mentionsIn = (post: PostRead): Mentions => {
     else if (fact === 'family' && isGuessed(words, match)) put(against, fact, span);
     else put(told, match.kind === 'among' ? 'among' : fact, mentionOf(post, match));
   }
+  // As they are told, so that the last is the one that was laid last.
+  for (const those of told.values()) those.sort((a, b) => a.span.from - b.span.from);
   return { told, against };
 };

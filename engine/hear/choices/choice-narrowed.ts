@@ -3,7 +3,9 @@ import { isCan } from '../words/laying.ts';
 import type { Match } from '../words/match.ts';
 import { type Mention, PLAIN } from '../words/mention.ts';
 import { oneOf } from '../words/one-of.ts';
-import type { Span, Word } from '../words/words.ts';
+import { HALF } from '../words/sure.ts';
+import { isTop } from '../words/top-words.ts';
+import { isKind, type Span, type Word } from '../words/words.ts';
 import { ageOf } from './age-told.ts';
 import type { PostRead } from './choice-mentions.ts';
 
@@ -26,8 +28,25 @@ const isPainted = (words: readonly Word[]): boolean =>
 const STRIPPED = oneOf('stripped|stripping|stripper|bare|removed');
 const SANDED = oneOf('sanded|scraped|took|ground|planed');
 
+/** "sanded MOST of the old clear off, not all", "did not get all of the old finish off" */
+const isPartlyLeft = (words: readonly Word[]): boolean =>
+  words.some(
+    ({ word, clause }, at) =>
+      (word === 'most' &&
+        words[at + 1]?.word === 'of' &&
+        words.slice(at, at + 8).some((next) => next.word === 'off' && next.clause === clause)) ||
+      (word === 'not' &&
+        words
+          .slice(at, at + 5)
+          .some(
+            (next, index, near) => next.word === 'all' && /^(of|the|off)$/.test(near[index + 1]?.word ?? ''),
+          ) &&
+        words.slice(at, at + 10).some((next) => next.word === 'off' && next.clause === clause)),
+  );
+
 /** "stripped", "sanded down", "sanded the old varnish off" */
 const isStripped = (words: readonly Word[]): boolean =>
+  !isPartlyLeft(words) &&
   words.some(({ word, part }, at) => {
     if (STRIPPED.test(word)) return true;
     if (!SANDED.test(word)) return false;
@@ -54,7 +73,9 @@ const madeOf = (words: readonly Word[], matches: readonly Match[]): Span | undef
   const made = words.findIndex(
     ({ word, part }, at) =>
       RAW_WOOD.test(word) ||
+      // "built-in shelves" were made by nobody who tells of it
       (MADE.test(word) &&
+        !(word === 'built' && words[at + 1]?.word === 'in') &&
         matches.some(
           ({ kind, of, from }) =>
             kind === 'fact' &&
@@ -103,13 +124,52 @@ const isLeft =
   ({ value }: Mention): boolean =>
     value !== 'old-finish' || !told.some((one) => one.value === 'stain' || one.value === 'bare-wood');
 
+/**
+ * "The treads took the stain badly. I have a gel to wipe over it": in a story what lies below is told before what was laid
+ * on it. Where work is told, and no coat behind the stain, it may itself be the last.
+ */
+const isUnderNothing =
+  (words: readonly Word[], told: readonly Mention[]) =>
+  ({ value, place }: Mention): boolean => {
+    if (value !== 'stain' || place === 'below') return false;
+    const stains = told.filter((one) => one.value === 'stain');
+    const first = Math.min(...stains.map(({ span }) => span.from));
+    const isOwn = (word: Word) => stains.some(({ span }) => word.from >= span.from && word.to <= span.to);
+    const sentence = words.find(({ from }) => from >= first)?.sentence;
+    const isStory = words.some(
+      (word) => word.sentence !== sentence && isKind(word, 'worked-dry', 'work-on-finish') && !isOwn(word),
+    );
+    return isStory && !words.some((word) => word.from > first && isTop(word) && !isOwn(word));
+  };
+
 type Narrowed = (told: readonly Mention[], post: PostRead, text: string) => readonly Mention[];
 
 const ofAge: Narrowed = (told, { words, matches }, text) =>
   [...told, ...ageOf(text)].filter(({ span }) => !isAgeOfTheCan(words, matches, span));
 
-const ofTone: Narrowed = (told, { words }) =>
-  isPainted(words) ? told.filter(({ value }) => value !== 'wood') : told;
+/** "It was a deep red, and I painted it white", "cream over a dark brown": what is over it is what shows. */
+const isCovered =
+  (words: readonly Word[], told: readonly Mention[]) =>
+  ({ span, value }: Mention): boolean => {
+    const others = told.filter((one) => one.value !== value);
+    const at = words.findIndex(({ from }) => from >= span.from);
+    const near = words.slice(Math.max(0, at - 3), at).filter(({ part }) => part === words[at]?.part);
+    const isAt = (one: Mention) => words.findIndex(({ from }) => from >= one.span.from);
+    if (near.some(({ word }) => word === 'over'))
+      return others.some((one) => one.span.from < span.from && words[isAt(one)]?.part === words[at]?.part);
+    return (
+      near.some(({ word }) => /^(was|were|been)$/.test(word)) &&
+      others.some(
+        (one) => one.span.from > span.to && /^(painted|repainted)$/.test(words[isAt(one)]?.word ?? ''),
+      )
+    );
+  };
+
+const ofTone: Narrowed = (all, { words }) => {
+  const isUnder = isCovered(words, all);
+  const told = all.filter((one) => !isUnder(one));
+  return isPainted(words) ? told.filter(({ value }) => value !== 'wood') : told;
+};
 
 const ofBase: Narrowed = (all, { words, matches }, text) => {
   let told = all;
@@ -119,6 +179,8 @@ const ofBase: Narrowed = (all, { words, matches }, text) => {
   if (isStripped(words)) told = told.filter(isLeft(told));
   // Under a primer no wood is left bare.
   if (words.some(({ word }) => PRIMER.test(word))) told = told.filter(({ value }) => value !== 'bare-wood');
+  const isBare = isUnderNothing(words, told);
+  told = told.map((one) => (isBare(one) ? { ...one, weight: HALF } : one));
   const made = told.length === 0 ? madeOf(words, matches) : undefined;
   return made ? [{ value: 'bare-wood', weight: PLAIN, span: made, place: undefined }] : told;
 };
@@ -126,10 +188,30 @@ const ofBase: Narrowed = (all, { words, matches }, text) => {
 /** "primed from cans, then painted with a gun": what the primer was laid with is not what the coat was. */
 const ofApplicator: Narrowed = (told, { words }) => {
   const ofCoat = told.filter(({ span }) => !isOfPrimer(words, span));
-  return ofCoat.length ? ofCoat : told;
+  const left = ofCoat.length ? ofCoat : told;
+  // "the wipe-on kind, with a foam brush": so it may be called, whatever it is laid with
+  const isCalled = ({ span }: Mention) => words.find(({ from }) => from >= span.from)?.word === 'wipe';
+  return left.some((one) => !isCalled(one) && one.value !== 'cloth')
+    ? left.map((one) => (isCalled(one) ? { ...one, weight: HALF } : one))
+    : left;
 };
 
-const ofPiece: Narrowed = (told) => {
+/** "The cutting board left a mark on the table", "set my child's cup on the desk": what stands on the piece is none. */
+const isOnIt =
+  (words: readonly Word[], told: readonly Mention[]) =>
+  ({ span }: Mention): boolean => {
+    const from = words.findIndex((word) => word.from >= span.to);
+    const behind = words.slice(from, from + 8).filter(({ clause }) => clause === words[from - 1]?.clause);
+    const on = behind.findIndex(({ word }) => /^(on|onto)$/.test(word));
+    if (from < 0 || on < 0 || !/^(the|a|an|my|our|her|his|their|its)$/.test(behind[on + 1]?.word ?? ''))
+      return false;
+    const there = behind.slice(on + 1, on + 5);
+    return told.some((one) => there.some((word) => word.from >= one.span.from && word.to <= one.span.to));
+  };
+
+const ofPiece: Narrowed = (all, { words }) => {
+  const isThing = isOnIt(words, all);
+  const told = all.filter((one) => !isThing(one));
   const named = PIECES.find((piece) => told.some(({ value }) => value === piece));
   return told.filter(({ value }) => value === named);
 };

@@ -1,5 +1,8 @@
 import type { Match } from '../words/match.ts';
 
+/** Whether no other word stands between those of a phrase. */
+const isTight = ({ from, to, size }: Match): boolean => to - from === size;
+
 /** Phrases that tell a fact, the longer before those inside it: "oil based stain" is no oil. */
 export const claimed = (matches: readonly Match[]): Match[] => {
   const telling = matches
@@ -19,8 +22,15 @@ export const claimed = (matches: readonly Match[]): Match[] => {
     const covered = kept.some((other) => {
       if (other.from >= match.to || match.from >= other.to) return false;
       const inside = other.from <= match.from && match.to <= other.to;
-      if (other.kind === 'none') return inside && other.size >= match.size;
+      // "a water based stain" is one, though "a water stain" is a mark
+      const isLooser = other.size === match.size && isTight(match) && !isTight(other);
+      if (other.kind === 'none') return inside && other.size >= match.size && !isLooser;
+      // "white oak table" is of white oak, and no white table
+      if (other.of[0] === match.of[0] && other.of[1] !== match.of[1] && other.size === match.size)
+        return isTight(other) && !isTight(match);
       if (other.size <= match.size) return false;
+      // "satin nitrocellulose clear" leaves nothing open
+      if (other.kind === 'among' && match.kind === 'fact' && other.to - other.from > other.size) return false;
       // "sprayed water based lacquer" is one kind, though two phrases end in it.
       return other.of[0] === match.of[0] || (inside && isLayer(other, match));
     });

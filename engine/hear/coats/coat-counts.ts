@@ -103,6 +103,11 @@ export const countBefore = (ear: Ear, words: readonly Word[], at: number): Count
     if (there.word === 'double' && numberAt(ear, words[at - back - 1]) !== undefined) continue;
     const number = numberAt(ear, there);
     if (number === undefined) continue;
+    // "a four coat job" is how many it is to be
+    if (here.word === 'coat' && /^(job|system|process|schedule|minimum)$/.test(words[at + 1]?.word ?? ''))
+      return undefined;
+    // "one side gets its coats"
+    if (number === 1 && /s$/.test(here.word)) return undefined;
     const isHalf =
       there.word === 'dozen' &&
       words.slice(Math.max(0, at - back - 2), at - back).some(({ word }) => word === 'half');

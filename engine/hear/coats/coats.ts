@@ -2,10 +2,11 @@ import type { HeardFact } from '../words/heard.ts';
 import { isLaying } from '../words/laying.ts';
 import type { Manner } from '../words/manner.ts';
 import type { Ear } from '../words/match.ts';
+import type { OneOf } from '../words/one-of.ts';
 import { stretch } from '../words/stretch.ts';
 import { DOUBTED, FOLLOWS, JUST } from '../words/sure.ts';
 import type { Word } from '../words/words.ts';
-import { type Count, MOST_COATS } from './coat-counts.ts';
+import { COAT, type Count, MOST_COATS, ORDINALS } from './coat-counts.ts';
 import { isBegunAnew } from './coat-story.ts';
 import { isAnother, moreOf } from './more-coats.ts';
 import { toldCoats } from './told-coats.ts';
@@ -50,6 +51,23 @@ const withLater = (
   };
 };
 
+const holds = (words: readonly Word[], { span }: Count, what: OneOf): boolean =>
+  words.some(({ word, from, to }) => from >= span.from && to <= span.to && what.test(word));
+
+/**
+ * "Three coats on the underside. The second coat on top bubbled", "filled with four coats, then three over everything": of
+ * a number of coats, and behind it of fewer, each may be of its own place, and none says how many lie here. "The second
+ * coat. The first was fine" looks back.
+ */
+const isOfPlaces = (words: readonly Word[], most: Count, told: readonly Count[]): boolean => {
+  if (holds(words, most, ORDINALS)) return false;
+  // "five coats. First hot plate left a ring": a number alone need be no coat's.
+  const behind = told.filter(
+    (one) => one.span.from >= most.span.to && (!holds(words, one, ORDINALS) || holds(words, one, COAT)),
+  );
+  return behind.length > 0 && behind.every(({ high }) => high < most.high);
+};
+
 /**
  * Which coat this is: the highest that is told as laid, with what was laid on it later. Where no top coat is named at
  * all, the coats of paint are meant.
@@ -76,5 +94,6 @@ export const coatNumberOf = (
   const against = (isOfClear ? told : ranked)
     .filter(({ high }) => high !== most.high)
     .map(({ span }) => span);
-  return found ? [{ ...found, against }] : [];
+  const sure = isOfPlaces(words, most, clear) ? DOUBTED : most.sure;
+  return found ? [{ ...found, sure: Math.min(found.sure, sure), against }] : [];
 };

@@ -26,14 +26,14 @@ export type Said = { readonly count: Count | undefined; readonly from: number; r
 /** Coats that are wanted and not laid. */
 const WANTED = /^(wanted|planned|left|needed|recommended|more|quoted)$/;
 const WANTING =
-  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires|meaning|intending|intend|aim|aiming)$/;
+  /^(need|needs|needed|lack|lacks|want|wants|wanted|quoted|recommends?|says?|plan|planned|require|requires|meaning|intending|intend|aim|aiming|cover|covers)$/;
 /** What is done as a rule, or asked to be enough. */
-const USUALLY = /^(usually|normally|typically|generally|enough)$/;
+const USUALLY = /^(always|usually|normally|typically|generally|enough)$/;
 const isPlanned = (words: readonly Word[], from: number, to: number): boolean =>
   words.slice(from, to).some((word) => word.clause === words[from]?.clause && WANTED.test(word.word));
 
 const LABEL = oneOf('can|label|tin|directions|instructions');
-const SAYS = oneOf('says|say|said|calls|recommends|recommend');
+const SAYS = oneOf('says|say|said|calls|call|recommends|recommend|wants|want|asks|ask|requires|require');
 
 /** "the can says light sweeping coats, three coats": what the label asks for is not laid yet. */
 const isOfLabel = (words: readonly Word[], at: number): boolean => {
@@ -42,6 +42,12 @@ const isOfLabel = (words: readonly Word[], at: number): boolean => {
     if (SAYS.test(words[back]?.word ?? '') && LABEL.test(words[back - 1]?.word ?? '')) return true;
   return false;
 };
+
+/** What takes coats off, or leaves them out. */
+const UNDONE = oneOf('removed|removing|stripped|skipped|forgot');
+/** So far back whoever laid them is named. */
+const OWNER = 7;
+const WILL = oneOf('will|would|should|could|shall');
 
 /** Words before a count, and on both sides of it, that tell whether it was laid. */
 export const BEFORE = 4;
@@ -52,7 +58,11 @@ const isLaid = ({ words, manner }: Coats, { from, to }: Said): boolean => {
   if (manner.notYet(stretch(from, to)) || isPlanned(words, to, to + 2)) return false;
   if (isOfOthers(words, from, to) || isOfLabel(words, from)) return false;
   const before = partOf(words, from, from - BEFORE, from);
-  if (before.slice(-3).some(({ word }) => word === 'before')) return false;
+  // "will the third coat take care of it"
+  if (words[from]?.asks && before.some(({ word }) => WILL.test(word))) return false;
+  if (before.slice(-3).some(({ word }) => word === 'before' || UNDONE.test(word))) return false;
+  // "the previous owner put on ten coats"
+  if (partOf(words, from, from - OWNER, from).some(({ word }) => /^owners?$/.test(word))) return false;
   if (before.some(({ word }) => WANTING.test(word))) return false;
   return !partOf(words, from, from - AROUND, from + AROUND).some(({ word }) => USUALLY.test(word));
 };

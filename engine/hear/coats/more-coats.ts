@@ -45,13 +45,39 @@ const isOneMoreOn = (words: readonly Word[], at: number): boolean => {
 
 const ONE_MORE = oneOf('another|new|a');
 
+/** "and a last light coat", "24 hours later the last coat"; "the last coat is dull" is one of those told. */
+const isLastOne = (words: readonly Word[], at: number): boolean => {
+  const [then, before, here] = words.slice(Math.max(0, at - 2), at + 1);
+  if (!/^(last|final)$/.test(here?.word ?? '') || before?.part !== here?.part) return false;
+  return (
+    /^(a|one)$/.test(before?.word ?? '') ||
+    (before?.word === 'the' && then?.part === here?.part && /^(then|later)$/.test(then?.word ?? ''))
+  );
+};
+
+/** "then a thick one" */
+const isThenOne = (words: readonly Word[], at: number): boolean =>
+  words[at]?.word === 'a' &&
+  words[at - 1]?.word === 'then' &&
+  words[at + 2]?.word === 'one' &&
+  words[at + 2]?.part === words[at]?.part;
+
+/** "brushed a coat", "put on a thin coat" */
+const isLaidBefore = (words: readonly Word[], at: number): boolean => {
+  const [put, before] = words.slice(Math.max(0, at - 2), at).filter(({ part }) => part === words[at]?.part);
+  return before
+    ? LAYING.test(before.word) || (before.word === 'on' && LAYING.test(put?.word ?? ''))
+    : LAYING.test(put?.word ?? '');
+};
+
 /** "another coat", "a new coat", "brushed a coat": one more was laid, if it is neither asked nor planned. */
 export const isAnother = (words: readonly Word[], manner: Manner, at: number): boolean => {
   const here = words[at];
-  if (!here || here.asks || !ONE_MORE.test(here.word)) return false;
+  if (!here || here.asks || !(ONE_MORE.test(here.word) || isLastOne(words, at))) return false;
   const before = words[at - 1];
   if (isOneMoreOn(words, at)) return !manner.notYet(stretch(at, at + 1));
-  if (here.word === 'a' && !(before?.part === here.part && LAYING.test(before.word))) return false;
+  if (isThenOne(words, at)) return !manner.notYet(stretch(at, at + 1));
+  if (here.word === 'a' && !isLaidBefore(words, at)) return false;
   if (before?.part === here.part && /^(before|add|need|needs|than|for|every|after)$/.test(before.word))
     return false;
   return (

@@ -7,7 +7,7 @@ import { type Count, countBefore, ORDINALS, partOf } from './coat-counts.ts';
 import { BEFORE, type Coats, type Said } from './laid-coats.ts';
 
 /** A layer below, which is no coat of the finish. */
-const BELOW = /^(stain|stains|primer|dye|conditioner|filler)$/;
+const BELOW = /^(stain|stains|primer|dye|conditioner|filler|stripper|remover|bleach)$/;
 /** What a kind of finish is called, and which it may be. */
 const KINDS: Readonly<Record<string, RegExp>> = {
   shellac: /^shellac$/,

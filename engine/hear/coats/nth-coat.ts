@@ -17,7 +17,9 @@ const beginsClause = (words: readonly Word[], at: number): boolean => {
     words[index - 1] === undefined ||
     words[index - 1]?.clause !== words[index]?.clause ||
     words[index]?.comma === true;
-  return opens(at) || (/^(the|then|in|a|my)$/.test(words[at - 1]?.word ?? '') && opens(at - 1));
+  const isThen = /^(the|a)$/.test(words[at - 1]?.word ?? '') && words[at - 2]?.word === 'then';
+  const back = isThen ? at - 1 : at;
+  return opens(at) || (/^(the|then|in|a|my)$/.test(words[back - 1]?.word ?? '') && opens(back - 1));
 };
 
 /** Whether an ordinal stands for a coat: it begins a clause, or does what a coat does. */

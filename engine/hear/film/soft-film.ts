@@ -3,6 +3,7 @@ import { DAY_HOURS } from '../../plain/time.ts';
 import type { HeardFact } from '../words/heard.ts';
 import { tellsOfWork } from '../words/laying.ts';
 import { FOLLOWS, JUST, SAID } from '../words/sure.ts';
+import { isKind } from '../words/words.ts';
 import { BY_HOURS, type Finding, firstOf, stageFact, timeOf } from './film-finding.ts';
 import type { Mention } from './film-mentions.ts';
 import type { FilmTold } from './film-told.ts';
@@ -39,9 +40,18 @@ const isSoftenedInUse = ({ words, matches, manner, timed, owned }: FilmTold): bo
   (owned !== undefined || isTheirs(words, matches)) &&
   (isChanged(words, matches) || (owned !== undefined && isUsedSoft(matches)));
 
+/** "after a year it still comes off on a rag": it never was hard. */
+const isStillSoft = ({ soft, words }: FilmTold): boolean =>
+  soft.some(({ from, to }) => words.slice(from, to).some(({ word }) => word === 'still'));
+
+/** "they gave her a mix to refinish it, and what is there is soft": it was dissolved, and has not set again. */
+const isDissolved = ({ words }: FilmTold): boolean => words.some((word) => isKind(word, 'dissolving'));
+
 /** Whether what is soft was hard once. */
 const isSoftened = (film: FilmTold): boolean =>
   film.soft.length > 0 &&
+  !isStillSoft(film) &&
+  !isDissolved(film) &&
   !neverHard(film.matches, film.manner) &&
   // "fine for a month, then a wet glass stood on it"
   (isFineTillUsed(film.matches) || isSoftenedByAge(film) || isSoftenedInUse(film));
@@ -90,10 +100,14 @@ const stillWet = ({ mentions, words, overdue }: SoftFilm): Finding | undefined =
 /** "it is sticky": what is so long past its time no longer sets; it is judged as an overdue film. */
 const sticky = (film: SoftFilm): Finding => {
   const { mentions, timed, least, bars, overdue } = film;
+  // "ten days, and it is still damp": so late it has not even a skin
+  const isWet = film.soft.some(({ from, to }) =>
+    film.words.slice(from, to).some(({ word }) => /^(damp|wet|liquid)$/.test(word)),
+  );
   // "laid 3 days ago, my nail leaves a mark": there is a skin that is dry
   const isSkinned = timed !== undefined && least > BY_HOURS * bars.touch && isOnlyDented(film);
   return {
-    stage: overdue === 'yes' || isSkinned ? 'dry-to-touch' : 'setting',
+    stage: !isWet && (overdue === 'yes' || isSkinned) ? 'dry-to-touch' : 'setting',
     sure: timed ? SAID : FOLLOWS,
     rests: mentions.filter(({ stage }) => stage === 'setting').map(({ span }) => span),
   };

@@ -60,6 +60,10 @@ const CLOCK = new RegExp(
 /** Words of laying or of being done with it, in the sentence of the first time. */
 const LAID =
   /\b(?:laid|put|brushed|rolled|sprayed|shot|applied|coated|wiped|did|finished|quit|stopped|went on|topped|top coat|topcoat|coat|clear|hit it|drying|padded|poured|oiled|waxed|buffed)\b/i;
+/** "the second at six" */
+const NTH = /\b(?:second|third|fourth|fifth|next|last)\s+(?:one\s+|coat\s+)?(?:at|around|about|by)\s*$/i;
+const LAYS =
+  /\b(?:laid|brushed|rolled|sprayed|shot|applied|padded|poured|put (?:it|them|on|the|a|another))\b/i;
 /** Told of other days than last night, hours of the clock are no span. */
 const OTHER_DAY =
   /\b(?:ago|days|weeks?|months?|years?|monday|tuesday|wednesday|thursday|friday|saturday|sunday|hours? later)\b/i;
@@ -146,6 +150,9 @@ const PART = /[.!?\n;](?=\s)|,|\b(?:then|and)\b/g;
 const NOW_BEFORE = /\b(?:now|it['’]?s|it is)[^.;!?]{0,9}$/i;
 const NOW_BEHIND = /^[^.;!?]{0,3}\bnow\b/i;
 
+/** "did not finish until half past nine": an hour at which the work was done, and not that of now. */
+const DONE_BEFORE = /\b(?:finish|finished|finishing|done|quit|stopped)\b[^.;,!?]{0,18}$/i;
+
 /** "Laid it at 2 pm, it's 5 pm now", "at seven, now it is noon", "at ten last night … it's noon": hours between two times. */
 export const hoursByClock = (text: string): HeardFact[] => {
   if (OTHER_DAY.test(text)) return [];
@@ -155,9 +162,14 @@ export const hoursByClock = (text: string): HeardFact[] => {
     NOW_BEFORE.test(text.slice(0, from)) ||
     NOW_BEFORE.test(text.slice(0, from + 4)) ||
     NOW_BEHIND.test(text.slice(to));
-  const now = clocks.findLast(isNow) ?? clocks.at(-1);
+  const last = clocks.at(-1);
+  // "opened the can at two and brushed it on at four": nothing tells what hour it is now.
+  const isDone =
+    last !== undefined && (DONE_BEFORE.test(text.slice(0, last.from)) || LAYS.test(around(text, last, PART)));
+  const now = clocks.findLast(isNow) ?? (isDone ? undefined : last);
   const others = clocks.filter((one) => one !== now);
-  const tells = (stops: RegExp) => (clock: Clock) => LAID.test(around(text, clock, stops));
+  const tells = (stops: RegExp) => (clock: Clock) =>
+    LAID.test(around(text, clock, stops)) || NTH.test(text.slice(0, clock.from + 3));
   const laid = others.findLast(tells(PART)) ?? others.findLast(tells(SENTENCE));
   if (!laid || !now) return [];
   const hours = /\byesterday\b/i.test(around(text, laid, PART))

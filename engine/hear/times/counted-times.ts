@@ -170,6 +170,10 @@ const isOfAnything = (time: Counted, { matches, lays }: Telling): boolean => {
   );
 };
 
+/** "you hardly ever get a day under 65 %": one that is not counted, and that nothing says to have gone by. */
+const isOfNoOne = ({ words, at }: Counted): boolean =>
+  /^an?$/.test(words[at]?.word ?? '') && !isOfLaying(words, at) && !isOfDrying(words, at);
+
 type Told = Counted & { readonly saysSo: boolean; readonly ofLast: boolean };
 
 /** How sure a time is; the first that fits counts. */
@@ -179,6 +183,7 @@ const SURE_BY: readonly (readonly [is: (time: Told, telling: Telling) => boolean
   [isOfAnything, HALF],
   [({ ago }) => ago, OUTRIGHT],
   [({ saysSo }) => saysSo, SAID],
+  [isOfNoOne, HALF],
 ];
 
 const sureOf = (time: Told, telling: Telling): number =>

@@ -1,5 +1,5 @@
 import { isStill } from '../coats/coat-story.ts';
-import { isLaying } from '../words/laying.ts';
+import { isLaying, tellsOfLaying } from '../words/laying.ts';
 import type { Manner } from '../words/manner.ts';
 import type { Match } from '../words/match.ts';
 import { oneOf } from '../words/one-of.ts';
@@ -7,64 +7,29 @@ import type { SpokenSpan } from '../words/spoken-span.ts';
 import { HALF } from '../words/sure.ts';
 import { isTop, isTopNoun } from '../words/top-words.ts';
 import { isKind, type Word } from '../words/words.ts';
-import { COAT, isTold, laidIn } from './laid-since.ts';
-
-/**
- * Whose time it is, and whether now: a time counts as that of the coat only where what is said of it says so. Where the
- * text leaves that open it stays likely, and is not taken as told.
- */
-type Place = {
-  readonly words: readonly Word[];
-  readonly matches: readonly Match[];
-  readonly manner: Manner;
-  /** Its words, `at` to before `to`. */
-  readonly at: number;
-  readonly to: number;
-  readonly time: SpokenSpan;
-};
+import type { Place } from './earned-place.ts';
+import { OF_STEPS } from './earned-steps.ts';
+import { isOfUse } from './time-words.ts';
 
 const inClause = ({ words, at }: Place): readonly Word[] =>
   words.filter(({ clause }) => clause === words[at]?.clause);
 
+/** "it looks as if someone poured acid on it": only compared. */
+const isCompared = (words: readonly Word[], at: number): boolean =>
+  words
+    .slice(Math.max(0, at - 4), at)
+    .some(
+      ({ word, part }, index, near) =>
+        part === words[at]?.part && word === 'as' && /^(if|though)$/.test(near[index + 1]?.word ?? ''),
+    );
+
 const laysInClause = ({ words, at }: Place): boolean =>
-  words.some((word, index) => word.clause === words[at]?.clause && isLaying(words, index));
-
-const GOES_ON = oneOf('and|then|i|we|he|she|they|to');
-
-/** "a day later I began the second coat", "two hours later slapped on another": told after it, a coat was laid. */
-const isLaidSince = ({ words, manner, at: first, to, time }: Place): boolean => {
-  if (time.now && words[to]?.word !== 'after') return false;
-  if (isStill(words, time.from, time.to)) return false;
-  const own = words[first]?.clause;
-  // "the day after I sprayed it"
-  const isAfter = words.slice(to - 1, to + 4).some(({ word }) => /^(after|since)$/.test(word));
-  return laidIn(words, manner).some((at) => {
-    if (at < to) return false;
-    if (words[at]?.clause !== own) return true;
-    return !isAfter && (GOES_ON.test(words[at - 1]?.word ?? '') || COAT.test(words[at]?.word ?? ''));
-  });
-};
-
-/** "24 hours, rubbed with wool, waxed": a step of the work, and now is later. */
-const isWorkedSince = ({ words, manner, at: first, to, time }: Place): boolean => {
-  const isFromNow =
-    time.now && words.slice(Math.max(0, first - 3), to + 1).some((word) => isKind(word, 'from-now'));
-  if (isFromNow || isStill(words, time.from, time.to)) return false;
-  const { sentence } = words[first] ?? {};
-  // "let it haze 20 minutes and buffed it"
-  const isLeft = words
-    .slice(Math.max(0, first - 5), first)
-    .some(({ word }) => /^(let|left|gave)$/.test(word));
-  return words.some(
-    (word, at) =>
-      at >= to &&
-      word.sentence === sentence &&
-      (word.comma || (isLeft && words[at - 1]?.word === 'and')) &&
-      isKind(word, 'worked-dry') &&
-      isTold(words, manner, at),
+  words.some(
+    (word, index) => word.clause === words[at]?.clause && isLaying(words, index) && !isCompared(words, index),
   );
-};
 
+/** Up to here a time is one of days. */
+const DAYS = 200;
 /** From here on a time is one of months. */
 const MONTHS = 700;
 
@@ -90,10 +55,27 @@ const isOfEvent = (place: Place): boolean => {
 };
 
 /** "over the last three months 62 coats", "nothing has budged in two years" */
-const isWithin = ({ words, at, time }: Place): boolean => {
+const isWithin = ({ words, at, to, time }: Place): boolean => {
   let back = at - 1;
   while (/^(the|last|past|about|just|some|long)$/.test(words[back]?.word ?? '')) back--;
-  return !time.laid && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
+  // "over the last two months I have laid twelve coats"
+  const isOfMany =
+    words[back]?.word === 'over' &&
+    words.slice(to, to + 8).some(({ word, part }) => part === words[at]?.part && /^coats$/.test(word));
+  return (isOfMany || !time.laid) && back < at - 1 && /^(over|during)$/.test(words[back]?.word ?? '');
+};
+
+/** "I tiptoed on the floors for months": what somebody did, and none of it was waiting or laying. */
+const isOfSomebody = ({ words, at, to }: Place): boolean => {
+  const part = words.slice(Math.max(0, at - 10), to).filter(({ part }) => part === words[at]?.part);
+  const who = part.findIndex(({ word }) => /^(i|we)$/.test(word));
+  const does = part[who + 1];
+  return (
+    who >= 0 &&
+    part.slice(who).some(({ word }) => word === 'for') &&
+    /\w{3}ed$/.test(does?.word ?? '') &&
+    !isKind(does, 'waited', 'laying', 'laying-now', 'top-coated', 'coat-does')
+  );
 };
 
 /** "used it on new boards for three months", "sanded it for hours" */
@@ -108,12 +90,24 @@ const isOfDoing = ({ words, at, to }: Place): boolean => {
   );
 };
 
-/** "I would scuff that in a few days" */
+const COMES = oneOf('is|are|leave|leaving|move|moving|arrive|arrives|come|comes|due');
+
+/** "Years ago I was in a church that had just had its pews refinished": what was new then. */
+const isNewThen = (place: Place): boolean =>
+  place.time.now === true &&
+  place.words.slice(place.at, place.to + 1).some(({ word }) => word === 'ago') &&
+  inClause(place).some(
+    ({ word }, at, clause) =>
+      word === 'just' && /^(had|was|were|been)$/.test(clause[at - 1]?.word ?? clause[at + 1]?.word ?? ''),
+  );
+
+/** "I would scuff that in a few days", "the wedding is in five days" */
 const isToCome = ({ words, at }: Place): boolean =>
-  words
+  (words[at - 1]?.word === 'in' && COMES.test(words[at - 2]?.word ?? '')) ||
+  (words
     .slice(Math.max(0, at - 12), at)
     .some(({ word, clause }) => clause === words[at]?.clause && /^(would|will|could|ill|can)$/.test(word)) &&
-  words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in';
+    words[words[at - 1]?.word === 'a' ? at - 2 : at - 1]?.word === 'in');
 
 /** "night before I leave", "before bed I wanted a coat" */
 const isBeforeElse = ({ words, at, to }: Place): boolean =>
@@ -132,6 +126,13 @@ const isOfThing = (place: Place): boolean => {
   );
 };
 
+/** "It has had no finish for five years", "we have been a week without a handrail" */
+const isWithoutCoat = ({ words, at, to }: Place): boolean => {
+  if (words[to]?.word === 'without' && /^(a|an|the|our|my)$/.test(words[to + 1]?.word ?? '')) return true;
+  const part = words.filter((word) => word.part === words[at]?.part);
+  return part.some(({ word }, index) => /^(no|without)$/.test(word) && isTopNoun(part[index + 1]));
+};
+
 /** "Went to bed", "three days of cure before": neither tied to the coat nor to now, and no word of a film beside it. */
 const isLoose = (place: Place): boolean => {
   const { words, matches, at, to, time } = place;
@@ -140,9 +141,12 @@ const isLoose = (place: Place): boolean => {
   const { sentence, part } = words[at] ?? {};
   if (words.some((word) => word.part === part && isKind(word, 'waited'))) return false;
   if (words.some((word) => word.sentence === sentence && isTop(word))) return false;
+  // "a wet towel lay there. Two weeks on the mark is black": where no coat is told of, what befell the piece has the time.
+  const isOfUseAlone = time.least < DAYS && isOfUse(matches) && !tellsOfLaying(words, matches);
   return !matches.some(
     ({ kind, of, from }) =>
-      (kind === 'sign' || (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
+      ((kind === 'sign' && !isOfUseAlone) ||
+        (kind === 'fact' && (of[0] === 'stage' || of[0] === 'overdue'))) &&
       words[from]?.sentence === sentence,
   );
 };
@@ -150,14 +154,16 @@ const isLoose = (place: Place): boolean => {
 /** Each is named by its example; any one of them is enough. */
 const REASONS: readonly ((place: Place) => boolean)[] = [
   isLoose,
-  isLaidSince,
-  isWorkedSince,
+  ...OF_STEPS,
   isOfEvent,
   isWithin,
   isOfDoing,
+  isOfSomebody,
   isBeforeElse,
   isOfThing,
   isToCome,
+  isWithoutCoat,
+  isNewThen,
 ];
 
 /** The first word that begins at the letter `letter` or behind it. */

@@ -36,7 +36,7 @@ const hasBeen = (said: Said): boolean =>
 
 /** "an hour and a half has gone by", "three days have passed", "two days went by" */
 const hasGoneBy = (said: Said): boolean =>
-  sameSentence(said, said.to, said.to + 3).some(({ word }) => /^(passed|elapsed)$/.test(word)) ||
+  sameSentence(said, said.to, said.to + 4).some(({ word }) => /^(passed|elapsed)$/.test(word)) ||
   (/^(has|have|had|went|gone)$/.test(wordAt(said, said.to)) &&
     sameSentence(said, said.to, said.to + 3).some(({ word }) => word === 'by'));
 

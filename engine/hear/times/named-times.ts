@@ -48,11 +48,29 @@ const isOfPlan = ({ ear, words, matches, manner }: Telling, match: Match): boole
   return ear.says('planned', said) && !ear.says('done', said);
 };
 
+/** "we were to spray this morning, but it was foggy": what was meant to be done. */
+const isWereTo = ({ words }: Telling, { from }: Match): boolean =>
+  words.some(
+    ({ word, clause }, at) =>
+      at < from &&
+      clause === words[from]?.clause &&
+      /^(was|were)$/.test(word) &&
+      words[at + 1]?.word === 'to',
+  );
+
+/** "It has been raining all day": what went on so long is told between. */
+const isOfWhatWentOn = ({ words }: Telling, match: Match): boolean =>
+  words[match.from]?.word === 'been' &&
+  match.to - match.from > match.size &&
+  /ing$/.test(words[match.from + 1]?.word ?? '');
+
 /** Whether a time is that of no coat: planned, of the can, said by the way, or of another story. */
 const isOfNoCoat = ({ ear, words, matches, manner, lays }: Telling, match: Match): boolean =>
   manner.notYet(match) ||
   isElse(words, matches, match.from, match.to) ||
   isMerely(words, match.from) ||
+  isWereTo({ ear, words, matches, manner, lays }, match) ||
+  isOfWhatWentOn({ ear, words, matches, manner, lays }, match) ||
   isOfPlan({ ear, words, matches, manner, lays }, match) ||
   (words[match.to - 1]?.word === 'ago' && isOfAnotherStory(words, match.to));
 

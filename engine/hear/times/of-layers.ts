@@ -1,12 +1,13 @@
 import { oneOf } from '../words/one-of.ts';
 import { namesTop } from '../words/place.ts';
-import { isTop } from '../words/top-words.ts';
+import { isTop, isTopNoun } from '../words/top-words.ts';
 import type { Word } from '../words/words.ts';
 import { has, type ToldTime } from './told-time.ts';
 
 /** What a layer does that is seen long after it was laid. */
 const SEEN_OF =
   /^(came|comes|coming|peel\w*|chip\w*|flak\w*|lift\w*|bled|bleed\w*|bubbl\w*|crack\w*|smear\w*|rub\w*|wip\w*|show\w*)$/;
+const IS = oneOf('is|was|keeps|kept|has|started|began|starts');
 const LAYER_REACH = 6;
 const OLD = oneOf('old|original|existing|previous');
 
@@ -62,8 +63,8 @@ const layersBeside = ({ words, matches, from, to }: ToldTime) => {
       !(words[one.to]?.word === 'it' && words[one.to + 1]?.word === 'on') &&
       // "an hour ago it went milky over the brown paint" tells where
       !(one.from > to && has(words.slice(to, one.from), /^(over|under|beneath)$/)) &&
-      // "next morning the paint came off" tells of no laying
-      !SEEN_OF.test(words[one.to]?.word ?? '')
+      // "next morning the paint came off", "the paint is coming off" tell of no laying
+      !SEEN_OF.test(words[IS.test(words[one.to]?.word ?? '') ? one.to + 1 : one.to]?.word ?? '')
     );
   });
 };
@@ -100,7 +101,7 @@ const isOfLayerBelow = (time: ToldTime): boolean => {
 
 const LIES_ON = /^(over|on|onto|atop|above)$/;
 /** Between the layer and its age: "stain that was only 3 hours old". */
-const OF_ITS_AGE = /^(after|only|just|barely|about|around|maybe|that|which|was|is|at|thats|still)$/;
+const OF_ITS_AGE = /^(a|an|after|only|just|barely|about|around|maybe|that|which|was|is|at|thats|still)$/;
 const ENDS_THERE = /^(and|but|so|old)$/;
 
 /**
@@ -112,10 +113,14 @@ const isAgeOfGround = ({ words, matches, from, to, isOfPart }: ToldTime): boolea
     isOfPart(words[at]) && matches.some((one) => one.sense === 'cue other-layer' && one.from === at);
   const liesOn = (at: number) =>
     words.slice(Math.max(0, at - 4), at).some((word) => isOfPart(word) && LIES_ON.test(word.word));
-  const next = isOfPart(words[to]) ? words[to]?.word : undefined;
+  const behind = isOfPart(words[to]) ? words[to]?.word : undefined;
+  const next = words[to - 1]?.word === 'old' ? 'old' : behind;
+  // "wax over oil that was a month old"
+  const isFilm = (at: number) => isOfPart(words[at]) && isTopNoun(words[at]);
   if (next === 'old' && liesOn(from) && [to + 1, to + 2, to + 3].some(isLayer)) return true;
   let back = from - 1;
   while (back > 0 && OF_ITS_AGE.test(words[back]?.word ?? '') && isOfPart(words[back])) back--;
+  if (next === 'old' && isFilm(back) && LIES_ON.test(words[back - 1]?.word ?? '')) return true;
   if (!isLayer(back) || !liesOn(back)) return false;
   return next === 'old' || (words[from - 1]?.word === 'after' && ENDS_THERE.test(next ?? 'and'));
 };

@@ -83,6 +83,18 @@ const isOfTool = ({ own, words, from }: ToldTime): boolean => {
   );
 };
 
+/** "the stripper took it down in fifteen minutes" */
+const isOfStripper = ({ own, words, from, to }: ToldTime): boolean =>
+  hasKind(own, 'dissolving') &&
+  has(words.slice(from, to), /^(min|mins|minutes?|hours?|hrs?)$/) &&
+  !own.some((_, at) => isLaying(own, at));
+
+/** "62 when I put it on and 58 last night": what the thermometer read then. */
+const isOfReading = ({ words, before, from }: ToldTime): boolean =>
+  /^(last|this|yesterday|overnight)$/.test(words[from]?.word ?? '') &&
+  /^\d{2}$/.test(before.at(-1)?.word ?? '') &&
+  !/^(at|around|about|until|till|by|past|since)$/.test(before.at(-2)?.word ?? '');
+
 export const OF_THINGS = [
   isOfTape,
   isOfWhatStood,
@@ -94,4 +106,6 @@ export const OF_THINGS = [
   isOfOldStuff,
   isOfRawWood,
   isOfTool,
+  isOfStripper,
+  isOfReading,
 ];

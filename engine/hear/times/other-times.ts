@@ -1,11 +1,12 @@
 import { isLaying } from '../words/laying.ts';
 import type { Match } from '../words/match.ts';
 import { oneOf } from '../words/one-of.ts';
+import { isTop, isTopNoun } from '../words/top-words.ts';
 import type { Word } from '../words/words.ts';
 import { OF_LAYERS } from './of-layers.ts';
 import { OF_PEOPLE } from './of-people.ts';
 import { OF_THINGS } from './of-things.ts';
-import { has, type ToldTime, toldTime } from './told-time.ts';
+import { has, hasKind, type ToldTime, toldTime } from './told-time.ts';
 
 /** "the can says 4 hours"; but "two weeks of waiting, as they recommend" was done. */
 const isOfLabel = ({ words, matches, to, isOfPart }: ToldTime): boolean => {
@@ -21,17 +22,43 @@ const isOfLabel = ({ words, matches, to, isOfPart }: ToldTime): boolean => {
   );
 };
 
-/** "every 4 hours", "4 hours apart" */
-const isOnEnd = ({ words, from, to, isOfPart }: ToldTime): boolean =>
-  has(words.slice(Math.max(0, from - 2), to + 2).filter(isOfPart), /^(every|each|between|apart|per)$/);
+/** "Day 20 on the sewing cabinet", "week three of the kitchen": of the work; "day three of the coat" is told of it. */
+const isDayOfWork = ({ words, from, after }: ToldTime): boolean =>
+  /^(day|week|month)$/.test(words[from]?.word ?? '') &&
+  /^(on|of|at|with)$/.test(after[0]?.word ?? '') &&
+  hasKind(after.slice(1), 'furniture') &&
+  !after.some(isTop);
+
+/** "every 4 hours", "4 hours apart", "each coat sanded after 24 hours" */
+const isOnEnd = ({ words, from, to, before, isOfPart }: ToldTime): boolean =>
+  has(words.slice(Math.max(0, from - 2), to + 2).filter(isOfPart), /^(every|each|between|apart|per)$/) ||
+  before.some(
+    ({ word }, at) => /^(each|every)$/.test(word) && /^(coat|layer)$/.test(before[at + 1]?.word ?? ''),
+  );
 
 /** "three coats over two days" */
 const isOverAll = ({ before }: ToldTime): boolean =>
-  /^(over|within|across|in)$/.test(before.at(-1)?.word ?? '') && has(before, /^coats?$/);
+  /^(over|within|across|in)$/.test(before.at(-1)?.word ?? '') && has(before, /^(coats?|coated|thing)$/);
 
 /** "4 hours after the first" */
 const isAfterFirst = ({ after }: ToldTime): boolean =>
   after[0]?.word === 'after' && has(after.slice(1, 4), /^(first|previous|stain|primer|staining|priming)$/);
+
+/** "one thin coat and a thick one 45 minutes after": how long between the two. */
+const isAfterFormer = ({ after, before, words, to, isOfPart }: ToldTime): boolean =>
+  after[0]?.word === 'after' && !isOfPart(words[to + 1]) && has(before, /^(coats?|layers?|one)$/);
+
+const NEXT_COAT = oneOf('second|third|fourth|another|next|last|recoated');
+
+/** "recoated after half an hour", "put the second coat on within 30 minutes", "the wax on a month after the oil": how long after the one before it was laid. */
+const isFromCoatToCoat = ({ words, from, before, after }: ToldTime): boolean => {
+  const lays = before.findLastIndex((_, at) => isLaying(before, at));
+  if (lays < 0 || has(before.slice(lays), /^(and|it|that|which|is|was)$/)) return false;
+  const isBehind = [before.at(-1), words[from]].some((word) => /^(after|within)$/.test(word?.word ?? ''));
+  const isNext = has(before, NEXT_COAT) && isBehind;
+  const isAfterTop = after[0]?.word === 'after' && after.slice(1, 4).some(isTopNoun);
+  return isNext || (isAfterTop && !has(after, /^(last|final)$/));
+};
 
 /** "24 hours till the next coat", "an hour between"; but "a week before we used it" was waited */
 const isTillNext = ({ after }: ToldTime): boolean =>
@@ -44,7 +71,7 @@ const isCoatsADay = ({ words, from, isOfPart }: ToldTime): boolean => {
   return (
     words[from]?.word === 'a' &&
     isOfPart(last) &&
-    /^(one|two|three|once|twice|coats?|\d+)$/.test(last?.word ?? '')
+    /^(one|two|three|once|twice|coats?|times|\d+)$/.test(last?.word ?? '')
   );
 };
 
@@ -96,6 +123,24 @@ const isTillDry = ({ before }: ToldTime): boolean =>
   has(before.slice(-4), /^(dried|dry|dries|hard|sets?)$/) &&
   !has(before, /^(not|never|hasnt|havent|didnt|wont)$/);
 
+/** "it got sticky in the last month", "over the past two weeks it has turned yellow": how lately, and not since when. */
+const isOfLately = ({ words, before, from }: ToldTime): boolean => {
+  const isLast = /^(last|past)$/.test(words[from]?.word ?? '');
+  const back = isLast ? before : /^(last|past)$/.test(before.at(-1)?.word ?? '') ? before.slice(0, -1) : [];
+  return back.at(-1)?.word === 'the' && /^(in|over|within|during)$/.test(back.at(-2)?.word ?? '');
+};
+
+/** "it rained for two days" */
+const isOfWeather = ({ words, from, before }: ToldTime): boolean =>
+  (words[from]?.word === 'for' || before.at(-1)?.word === 'for') &&
+  has(before.slice(-4), /^(rain|rained|raining|snowed|snowing|stormed)$/);
+
+/** "is that 24 hours or more like 12" */
+const isAskedWhich = ({ words, from, before }: ToldTime): boolean =>
+  words[from]?.asks === true &&
+  /^(is|means|mean)$/.test(before.at(-2)?.word ?? '') &&
+  /^(that|it|this)$/.test(before.at(-1)?.word ?? '');
+
 /** "is 24 hours enough" */
 const isAskedEnough = ({ after, isOfPart }: ToldTime): boolean =>
   after[0]?.word === 'enough' && isOfPart(after[0]);
@@ -115,15 +160,21 @@ const isOfHowItWas = ({ before, to, words, isOfPart }: ToldTime): boolean =>
 const OF_THE_WORK: readonly ((time: ToldTime) => boolean)[] = [
   isOfTheLook,
   isOfLabel,
+  isDayOfWork,
   isOnEnd,
   isOverAll,
   isAfterFirst,
+  isAfterFormer,
+  isFromCoatToCoat,
   isTillNext,
   isCoatsADay,
   isTillLaid,
   isTillWiped,
   isTillDry,
   isAskedEnough,
+  isAskedWhich,
+  isOfLately,
+  isOfWeather,
   isWanted,
   isOfHowItWas,
 ];

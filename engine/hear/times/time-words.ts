@@ -2,7 +2,7 @@ import { isLaying, tellsOfWork } from '../words/laying.ts';
 import type { Manner } from '../words/manner.ts';
 import type { Ear, Match } from '../words/match.ts';
 import { oneOf } from '../words/one-of.ts';
-import { isTop } from '../words/top-words.ts';
+import { isTop, isTopNoun } from '../words/top-words.ts';
 import type { Word } from '../words/words.ts';
 
 /** From here on a time is told in months: a thing that was bought or moved in then is at least so old. */
@@ -115,7 +115,12 @@ export const tightest = (matches: readonly Match[]): Match[] => {
 
 /** Whether a coat was worked on in another clause than that of a time, or anywhere where the age of a thing is told: the age of a piece is then not that of its coat. */
 const isWorkedOn = (words: readonly Word[], at: number, aged: boolean): boolean =>
-  words.some((word) => (aged || word.clause !== words[at]?.clause) && WORK.test(word.word));
+  words.some(
+    (word, index) =>
+      (aged || word.clause !== words[at]?.clause) &&
+      // "the house is old, the new varnish is tacky"
+      (WORK.test(word.word) || (/^(new|fresh)$/.test(word.word) && isTopNoun(words[index + 1]))),
+  );
 
 /** Whether a word of laying stands in the clause of a time. */
 export const isOfLaying = (words: readonly Word[], at: number): boolean =>

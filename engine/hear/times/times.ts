@@ -1,13 +1,14 @@
 import { FACTS } from '../../model/facts.ts';
 import { isStill, laidAfter, laidNext } from '../coats/coat-story.ts';
 import { type HeardFact, SURE } from '../words/heard.ts';
-import { isOfTheCan } from '../words/laying.ts';
+import { isLaying, isOfTheCan } from '../words/laying.ts';
 import type { Manner } from '../words/manner.ts';
 import type { Ear, Match } from '../words/match.ts';
 import type { SpokenSpan } from '../words/spoken-span.ts';
 import { OF_THE_LAST } from '../words/sure.ts';
-import type { Span, Word } from '../words/words.ts';
+import { isKind, type Span, type Word } from '../words/words.ts';
 import { earned } from './earned.ts';
+import { COAT } from './laid-since.ts';
 import { lastOfStory } from './story-times.ts';
 import { toldTimes } from './told-times.ts';
 
@@ -66,6 +67,28 @@ const fromToday = (told: Times): Times =>
  */
 const BESIDE_THE_SUREST = 0.25;
 
+/** So many times longer is what a day or two more does not change; a time of hours may be that of a coat that is wet. */
+const MUCH_LONGER = 10;
+const HOURS = 8;
+
+/** "Nine months later she called. Next day it was twenty doors": told from what was told last, and little beside it. */
+const withoutDaysAfter = (words: readonly Word[], told: Times): Times => {
+  const laid = words.flatMap((word, at) =>
+    COAT.test(word.word) || isKind(word, 'laying', 'laying-now') || isLaying(words, at) ? [word.from] : [],
+  );
+  const isAfterLonger = (one: SpokenSpan): boolean =>
+    !one.now &&
+    !one.laid &&
+    one.least >= HOURS &&
+    told.some(
+      (other) =>
+        other.to < one.from &&
+        other.likely > MUCH_LONGER * one.likely &&
+        !laid.some((at) => at > other.to && at < one.from),
+    );
+  return told.filter((one) => !isAfterLonger(one));
+};
+
 /** A time from the last coat on leaves no other beside it. */
 const surestOf = (told: Times): Times => {
   const strongest = Math.max(...told.map(({ sure }) => sure));
@@ -116,7 +139,8 @@ export const hoursOf = (
   manner: Manner,
 ): HeardFact[] => {
   if (isOfTheCan(words)) return [];
-  const told = toldTimes(ear, words, matches, manner).map((time) => earned(words, matches, manner, time));
+  const all = toldTimes(ear, words, matches, manner).map((time) => earned(words, matches, manner, time));
+  const told = withoutDaysAfter(words, all);
   const ofLast = told.filter((time) => isOfLastCoat(words, manner, time));
   const asked = fromToday(nearerOf(orAll(ofLast, told)));
   const surest = surestOf(asked);

@@ -15,7 +15,10 @@ const AWAY = oneOf('off|down|away|up|out|clean|cup|mug|glass|plate|pan|vase|iron
 const isOfCoat = (words: readonly Word[], at: number): boolean => {
   const after = words.slice(at + 1, at + 7).filter(({ part }) => part === words[at]?.part);
   const named = after.findIndex(({ word }) => COAT_NAMED.test(word));
-  return named >= 0 && !after.slice(0, named + 1).some(({ word }) => AWAY.test(word));
+  // "put a hot dish on the varnished table"
+  return (
+    named >= 0 && !after.slice(0, named + 1).some((one) => AWAY.test(one.word) || isKind(one, 'set-down'))
+  );
 };
 
 /** Whether the word at `at` tells that a coat was laid, and is no name of what the piece is like. */

@@ -43,6 +43,12 @@ const isToldOfThing = (words: readonly Word[], from: number, to: number): boolea
       (word === 'where' && between.slice(at).some((one) => /^(was|were|had)$/.test(one.word))),
   );
 
+/** "what the sun doesn't reach is sticky": what it is stands behind what is denied. */
+const isToldOfRest = (words: readonly Word[], at: number, from: number): boolean =>
+  at + 2 < from &&
+  /^(doesnt|dont|didnt|cant|couldnt)$/.test(words[at]?.word ?? '') &&
+  /^(is|are|was|were)$/.test(words[at + 2]?.word ?? '');
+
 const isListed = (words: readonly Word[], at: number, from: number, clause: number): boolean =>
   words.slice(at, from + 4).some((word) => word.clause === clause && /^(or|nor)$/.test(word.word));
 
@@ -92,7 +98,10 @@ const isOneCue = (words: readonly Word[], { from, to, size }: Match): boolean =>
 /** Reads how the phrases of a text are said. */
 export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Match[]): Manner => {
   const cue = (name: string) => matches.filter(({ sense }) => sense === `cue ${name}`);
-  const idioms = cue('not-denying');
+  // "not an antique, only old" denies
+  const idioms = cue('not-denying').filter(
+    ({ from, to }) => !words.slice(from + 1, to).some(({ comma }) => comma),
+  );
   const notYet = cue('not-yet').filter(
     (one) => !isOfRepair(words, one) && !isMonth(words, one) && isOneCue(words, one),
   );
@@ -124,7 +133,7 @@ export const mannerOf = (ear: Ear, words: readonly Word[], matches: readonly Mat
       if (words[to]?.word === 'free' && words[to]?.clause === clause) return to;
       return denials.findLast((at) => {
         if (at >= from || words[at]?.clause !== clause || from - at > LIST_REACH) return false;
-        if (isToldAnew(words, at, from)) return false;
+        if (isToldAnew(words, at, from) || isToldOfRest(words, at, from)) return false;
         const comma = words.slice(at + 1, from + 1).some((word) => word.comma);
         if (comma) return from - at <= LIST_REACH && isListed(words, at, from, clause);
         return from - at <= REACH;

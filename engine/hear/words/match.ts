@@ -161,7 +161,9 @@ export const earOf = (lexicon: Lexicon): Ear => {
 const BETWEEN = 2;
 
 /** What ties two things that are told apart: no phrase of a fact reaches over it ("the flat parts are clear"). */
-const TIES = oneOf('is|are|was|were|and|or|with|but|from|of|not|in|under|over|off|after|before|than');
+const TIES = oneOf(
+  'is|are|was|were|has|have|had|and|or|with|but|from|of|not|in|under|over|off|after|before|than',
+);
 
 /** The words of a text as the phrases are compared with them; −1 is a word of no phrase. */
 type Numbered = {

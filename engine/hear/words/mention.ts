@@ -16,6 +16,8 @@ export type Mention = {
 
 export const PLAIN = JUST;
 export const EACH_WORD = 0.08;
+/** What each time more adds that a value is named. */
+const EACH_MORE = 0.02;
 
 /** The value of a fact that the mentions speak for most; the others stand against it. */
 export const settled = (
@@ -24,8 +26,9 @@ export const settled = (
   against: readonly Span[],
 ): HeardFact[] => {
   const weights = new Map<string, number>();
-  for (const { value, weight } of mentions)
-    weights.set(value, Math.max(weights.get(value) ?? 0, weight) + 0.02);
+  // The heaviest first, so that it does not matter in which order they are told.
+  for (const { value, weight } of [...mentions].sort((a, b) => b.weight - a.weight))
+    weights.set(value, Math.max(weights.get(value) ?? 0, weight) + EACH_MORE);
   const [best, next] = [...weights].sort((a, b) => b[1] - a[1]);
   if (!best) return [];
   const [value, weight] = best;
@@ -49,10 +52,10 @@ const BEATS: Readonly<Partial<Record<FactName, readonly (readonly [string, reado
     ['light', ['wood']],
   ],
   base: [
-    ['chalk-paint', ['old-finish', 'bare-wood', 'stain']],
-    ['milk-paint', ['old-finish', 'bare-wood', 'stain']],
-    ['latex-paint', ['old-finish', 'bare-wood']],
-    ['oil-paint', ['old-finish', 'bare-wood']],
+    ['chalk-paint', ['old-finish', 'bare-wood', 'stain', 'laminate']],
+    ['milk-paint', ['old-finish', 'bare-wood', 'stain', 'laminate']],
+    ['latex-paint', ['old-finish', 'bare-wood', 'laminate']],
+    ['oil-paint', ['old-finish', 'bare-wood', 'laminate']],
     ['stain', ['bare-wood']],
   ],
   age: [['before-1993', ['unknown', 'since-1993']]],

@@ -55,7 +55,10 @@ const isOnNoPiece = (words: readonly Word[], from: number, to: number): boolean 
   const after = words.slice(to, to + 3).filter(({ clause }) => clause === words[from]?.clause);
   return (
     words.slice(from, to).some(({ word }) => LAYING.test(word)) &&
-    after.some(({ word }) => NO_PIECE.test(word)) &&
+    // "painted it white with some wall paint"
+    after.some(
+      ({ word }, at) => NO_PIECE.test(word) && !/^(paint|latex)$/.test(words[to + at + 1]?.word ?? ''),
+    ) &&
     !after.some(({ word }) => OURS.test(word))
   );
 };

@@ -4,6 +4,8 @@ import type { Word } from './words.ts';
 
 /** Words looked at before a layer for its place. */
 const LOOKS_BACK = 3;
+/** Words more that count the coats of it: "two coats of". */
+const COUNTED = 1;
 
 /** What a kind of finish is named in, and is none: "wiped oil stain". */
 const OF_BELOW =
@@ -29,10 +31,17 @@ export type Place = 'below' | 'top' | undefined;
 
 export const placeOf = (ear: Ear, words: readonly Word[], { from, to }: Match): Place => {
   const { part = -1 } = words[from] ?? {};
-  for (let at = from - 1; at >= from - LOOKS_BACK; at--) {
+  // "then two coats of lacquer" as "then lacquer"
+  const isOfCoats = words[from - 1]?.word === 'of' && /^coats?$/.test(words[from - 2]?.word ?? '');
+  const reach = LOOKS_BACK + (isOfCoats ? COUNTED : 0);
+  for (let at = from - 1; at >= from - reach; at--) {
     const word = words[at];
     // "with primer and lacquer"
     if (!word || word.part !== part || word.word === 'and') break;
+    // "the clear over it is water based": the verb ties it to what it is
+    if (/^(is|are|was|were)$/.test(word.word)) break;
+    // "sealer under lacquer": what lies under it is named before
+    if (/^(under|underneath|beneath|below)$/.test(word.word)) return 'top';
     // "over the old varnish with poly", but "covered with lacquer"
     if (word.word === 'with' && !/^(covered|primed|sealed|coated)$/.test(words[at - 1]?.word ?? '')) break;
     // "sealed with clear"

@@ -35,6 +35,8 @@ const OF_COAT =
 const ENDED =
   /\b(?:down to|fell to|dropped to|climbs to|climbed to|up to|got to|got it (?:down|up)|but|maybe|never got past|to)\s*(?:about\s*|around\s*|maybe\s*)?$/i;
 
+const AT_NIGHT = /^[^.;,!?]{0,4}\b(?:at|by) night\b/i;
+
 /** What goes from one figure to another ended there. */
 const ON_ITS_WAY =
   /\b(?:went|goes|gone|going|rose|risen|fell|fallen|dropped|climbed|came|jumped|crept|sank|swung|changed|warmed|cooled|shot)(?: (?:up|down|back|over ?night))? from (?:about |around |maybe )?$/i;
@@ -78,10 +80,16 @@ export const settledReading = (
   const parts = (one: Reading, other: Reading) => one.low > other.high || one.high < other.low;
   const near = weighed.filter(({ sure }) => sure >= first.sure - 0.2 && sure >= 0.7);
   const ofCoat = near.filter((one) => isOfCoat(text, one));
-  const ended = near.findLast(({ from }) => ENDED.test(text.slice(Math.max(0, from - 24), from)));
+  // "90 by day and down to 60 at night" goes up again
+  const ended = near.findLast(
+    ({ from, to }) =>
+      ENDED.test(text.slice(Math.max(0, from - 24), from)) && !AT_NIGHT.test(text.slice(to, to + 16)),
+  );
   const night = meant && near.find(({ from }) => from === meant.from);
   const told = night ?? (ofCoat.length === 1 ? ofCoat[0] : ended);
   const best = told && near.some((one) => parts(one, told)) ? told : first;
+  // By day and by night the coat lay in either.
+  const isOfBoth = best !== told && near.some(({ to }) => AT_NIGHT.test(text.slice(to, to + 16)));
   const against = weighed
     .filter((one) => one.sure >= 0.6 && parts(one, best))
     .map(({ from, to }) => ({ from, to }));
@@ -90,7 +98,11 @@ export const settledReading = (
       fact,
       value: round((best.low + best.high) / 2),
       range: [round(best.low), round(Math.min(best.high, most))],
-      sure: !against.length ? best.sure : best === told ? Math.min(best.sure, 0.75) : best.sure * 0.8,
+      sure: !against.length
+        ? best.sure
+        : best === told
+          ? Math.min(best.sure, 0.75)
+          : best.sure * (isOfBoth ? 0.7 : 0.8),
       rests: [{ from: best.from, to: best.to }],
       against,
     },

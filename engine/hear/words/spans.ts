@@ -137,7 +137,9 @@ const spanFrom = (
   let here = from;
   let high = low;
   const second = RANGE_WORD.test(words[here]?.word ?? '') ? here + 1 : here;
-  const upTo = countAt(ear, words, second);
+  // "2-3 hours", but "then a thick one 45 minutes after"
+  const isOne = second === here && !isDigit(first?.word ?? '') && isDigit(words[here]?.word ?? '');
+  const upTo = isOne ? undefined : countAt(ear, words, second);
   if (upTo !== undefined && upTo.value >= low && words[second]?.clause === first?.clause) {
     high = upTo.value;
     here = upTo.to;
