@@ -18,6 +18,7 @@ import {
   sayUntil,
 } from '#engine/clock.ts';
 import { UNSANDED, WIPED_OFF } from '#engine/model/family.ts';
+import type { Span } from '#engine/plain/span.ts';
 import { DAY_MS as DAY, HOUR_MS as HOUR, MINUTE_MS as MINUTE } from '#engine/plain/time.ts';
 import { PRODUCTS } from '../calc/products.ts';
 import { WORDS } from './words.ts';
@@ -95,7 +96,7 @@ const seen = [...PRODUCTS].flatMap(([id, { 'reference-wet-film-micrometers': usu
 );
 
 /** When its first time for a coat begins and ends, and from when on one goes on for good. */
-const turnsOf = ({ moments }: Running) => {
+const turnsOf = ({ moments }: Running): { first?: Span; ready: Span } => {
   const { touch, recoat, 'no-coat': closed } = moments;
   if (!closed) return { ready: recoat };
   const begins = recoat.to + 15 * MINUTE <= closed.from ? recoat.to : Math.max(recoat.from, touch.to);

@@ -6,6 +6,9 @@ import { FACTS } from '#engine/model/facts.ts';
 import { HOUR, known, plan, productOf } from '../schedule/sheet.ts';
 import { day, products } from './layings.ts';
 
+/** A coat that is ready for another from a moment on, its touch long past. */
+const bearsAt = (at: number) => ({ touch: { from: 0, to: 0 }, recoat: { from: at, to: at } });
+
 describe('the judgement', () => {
   const judge = (id: string, more: Partial<Laying>, at?: number) =>
     judgeLaying(plan, known, { day, ...more }, productOf(id), at === undefined ? {} : { at });
@@ -100,7 +103,7 @@ describe('the judgement', () => {
         ownBelow: {
           family: 'wax',
           hours: 9999,
-          bears: { touch: { from: 0, to: 0 }, recoat: { from: 0, to: 0 } },
+          bears: bearsAt(0),
         },
       },
       HOUR,
@@ -111,7 +114,7 @@ describe('the judgement', () => {
 
   it('says of a film over her own shellac that only dewaxed holds it, and of no other', () => {
     const over = (family: 'shellac' | 'water-based', product = WATER) =>
-      judge(product, { onOwnCoat: true, ownBelow: { family, hours: 48, readyAt: 0 } }, HOUR);
+      judge(product, { onOwnCoat: true, ownBelow: { family, hours: 48, bears: bearsAt(0) } }, HOUR);
     // A maker's technical bulletin on shellac (content/sources/wax-h17): its wax keeps polyurethane from holding.
     expect(over('shellac').care.map(({ why }) => why)).toEqual([
       expect.stringMatching(/^Only dewaxed shellac/),
@@ -141,7 +144,7 @@ describe('the judgement', () => {
     const film = { micrometers: 126, families: ['water-based' as const] };
     const { noes } = judge(
       WATER,
-      { film, onOwnCoat: true, ownBelow: { family: 'wax', hours: 1, readyAt: 9 } },
+      { film, onOwnCoat: true, ownBelow: { family: 'wax', hours: 1, bears: bearsAt(9) } },
       0,
     );
     expect(noes).toEqual([

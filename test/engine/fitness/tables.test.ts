@@ -31,7 +31,7 @@ describe('the rows of fitness', () => {
       const one: Laying = {
         ...laying,
         trials,
-        ...(family && { ownBelow: { family, hours: 48, readyAt: 0 } }),
+        ...(family && { ownBelow: { family, hours: 48, bears: undefined } }),
       };
       for (const product of products.filter((_, at) => (at + index) % 4 === 0)) {
         const told: Readonly<Record<string, string | undefined>> = {
