@@ -1,5 +1,7 @@
+import type { WeatherWords } from '#engine/calc/say-weather.ts';
 import type { Knowledge } from '#engine/knowledge/knowledge.ts';
 import { Plan } from '#engine/model/plan.ts';
+import { readClockWords } from './clock-words.ts';
 import type { ContentRoot } from './files.ts';
 import { type Mention, orThrow, readTable, type Table } from './table.ts';
 
@@ -27,5 +29,12 @@ const mentions = (plan: Plan): Mention[] => [
 export const planTable = (known: Knowledge, root: ContentRoot): Table<Plan> =>
   readTable(known, root, 'content/plan.yaml', Plan, mentions);
 
-/** The tables of the finishing schedule; throws every fault as a line `file:line: what; what to do`. */
-export const readPlan = (known: Knowledge, root: ContentRoot): Plan => orThrow(planTable(known, root));
+/**
+ * The tables of the finishing schedule, and what it says of weather in the words of the clock; throws every fault as a
+ * line `file:line: what; what to do`.
+ */
+export const readPlan = (known: Knowledge, root: ContentRoot): Plan & { readonly words: WeatherWords } => {
+  const plan = orThrow(planTable(known, root));
+  const { weather, 'weather-before': before, 'weather-while': during } = readClockWords(root);
+  return { ...plan, words: { weather, 'weather-before': before, 'weather-while': during } };
+};

@@ -1,10 +1,12 @@
-import { WIDENING_WORDS, type Widening } from '../calc/drying/coat.ts';
+import type { Widening } from '../calc/drying/coat.ts';
+import type { ClockWords } from '../model/clock-words.ts';
+import { filled } from '../plain/filled.ts';
 
 /** Why a time is a range: one sentence, empty where nothing made it wide. */
-export const sayReasons = (reasons: readonly Widening[]): string => {
-  const words = reasons.map((reason) => WIDENING_WORDS[reason]);
+export const sayReasons = ({ range }: Pick<ClockWords, 'range'>, reasons: readonly Widening[]): string => {
+  const words = reasons.map((reason) => range[reason]);
   const last = words.at(-1);
   if (!last) return '';
-  const rest = words.slice(0, -1).join(', ');
-  return `A range, because ${rest ? `${rest} and ${last}` : last}.`;
+  const some = words.slice(0, -1).join(', ');
+  return some ? filled(range.more, { some, last }) : filled(range.one, { why: last });
 };

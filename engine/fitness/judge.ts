@@ -1,5 +1,5 @@
 import { sayProblem } from '../calc/say-problem.ts';
-import { sayWeatherReasons } from '../calc/say-weather.ts';
+import { sayWeatherReasons, type WeatherWords } from '../calc/say-weather.ts';
 import type { Units } from '../calc/units.ts';
 import { weatherVerdict } from '../calc/weather.ts';
 import { type Case, withFact, without } from '../case/case.ts';
@@ -35,11 +35,11 @@ export type Judgement = {
   readonly cautions: readonly SaidRule[];
 };
 
-/** The tables that a judgement rests on. */
+/** The tables that a judgement rests on, and what the clock says of weather. */
 export type JudgeTables = Pick<
   Plan,
   'fitness' | 'waits' | 'over' | 'wash' | 'prepare' | 'between' | 'noes' | 'refuse' | 'sanding'
->;
+> & { readonly words: WeatherWords };
 
 /** Less than this is no wait: a table that says a day does not mean it to the minute. */
 const LEAST_WAIT_HOURS = 0.5;
@@ -164,11 +164,11 @@ const firedBy = (known: Firing<SaidRule>, ahead: readonly Ahead[]): readonly Sai
   return known.rules.filter((rule) => fired.has(rule));
 };
 
-const weatherOf = (product: LayingProduct, { day, inSun }: Laying, units: Units) => {
+const weatherOf = ({ words }: JudgeTables, product: LayingProduct, { day, inSun }: Laying, units: Units) => {
   const judged = weatherVerdict(product, { ...day, inSun: inSun ?? false });
   if (!judged.ok)
     return { noes: [{ code: 'weather' as const, says: sayProblem(judged.problem, units) }], care: [] };
-  const said = sayWeatherReasons(judged.value, 'before', units);
+  const said = sayWeatherReasons(words, judged.value, 'before', units);
   return {
     noes: said
       .filter(({ reason }) => reason.verdict === 'no')
@@ -229,7 +229,7 @@ export const judgeLaying = (
   const fitness = fitnessOf(plan, laying, product);
   const row = baseWait(plan, laying, product);
   const hours = row ? hoursLeft(laying, row) : 0;
-  const weather = weatherOf(product, laying, units);
+  const weather = weatherOf(plan, product, laying, units);
   const thick = thickEnough(plan, laying);
   const noes: readonly No[] = [
     ...forbidding

@@ -1,8 +1,7 @@
-import { type Ahead, aheadOf, judgeLaying } from '../fitness/judge.ts';
+import { type Ahead, aheadOf, type JudgeTables, judgeLaying } from '../fitness/judge.ts';
 import type { Laying, LayingProduct } from '../fitness/laying.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { FACTS } from '../model/facts.ts';
-import type { Plan } from '../model/plan.ts';
 import { factsOfStep } from '../rules/hazards.ts';
 import { rulesForStep } from '../rules/rules.ts';
 import type { caseBook, Hole } from './hazard-cases.ts';
@@ -35,10 +34,11 @@ const coatsOf = (products: readonly LayingProduct[]): readonly Coat[] =>
   );
 
 /** The steps before and of a coat, as the plan and the clock hand them to the rules. */
-const stepsOf = (plan: Plan, { laying, product }: Coat): readonly Ahead[] => aheadOf(plan, laying, product);
+const stepsOf = (plan: JudgeTables, { laying, product }: Coat): readonly Ahead[] =>
+  aheadOf(plan, laying, product);
 
 /** Rows of the plan whose words tell of a hazard that neither their kind nor a mark gives. */
-const untoldRows = (plan: Plan): readonly string[] =>
+const untoldRows = (plan: JudgeTables): readonly string[] =>
   [...plan.wash, ...plan.prepare, ...plan.between].flatMap((row) => {
     const { say, does } = row;
     const grit = 'grit' in row ? row.grit : undefined;
@@ -51,7 +51,7 @@ const untoldRows = (plan: Plan): readonly string[] =>
   });
 
 /** What stands before the coat in the end must hold every rule of its steps, for every age of what lies below. */
-const silencedIn = (plan: Plan, known: Knowledge, coat: Coat): readonly string[] =>
+const silencedIn = (plan: JudgeTables, known: Knowledge, coat: Coat): readonly string[] =>
   [undefined, ...FACTS.age.values].flatMap((age) => {
     const laying = { ...coat.laying, age };
     const said = new Set(judgeLaying(plan, known, laying, coat.product).cautions.map(({ id }) => id));
@@ -65,7 +65,7 @@ const silencedIn = (plan: Plan, known: Knowledge, coat: Coat): readonly string[]
  * Every coat that a plan or the clock can lay, by every product, base, tool and age: what its steps can do, and whether
  * the rule that each calls for stands before it.
  */
-export const layingHazards = (known: Knowledge, plan: Plan, book: Book) => {
+export const layingHazards = (known: Knowledge, plan: JudgeTables, book: Book) => {
   const coats = coatsOf(known.products);
   const holes: Hole[] = [];
   let steps = 0;

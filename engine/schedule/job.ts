@@ -1,5 +1,6 @@
 import type { Label } from '../calc/drying/label.ts';
 import type { ClockProduct } from '../clock/coat.ts';
+import type { JudgeTables } from '../fitness/judge.ts';
 import type { ValueOf } from '../model/facts.ts';
 import type { LOOSE_PARTS, PARTS, Plan, TRIALS, TURNINGS, WEARS } from '../model/plan.ts';
 import type { Product } from '../model/product.ts';
@@ -18,7 +19,7 @@ export type Turning = (typeof TURNINGS)[number];
 export type BothFaces = { readonly parts: readonly LoosePart[]; readonly turned: Turning };
 
 /** All tables that planning reads; the ready-made pieces are for forms alone. */
-export type PlanTables = Omit<Plan, 'presets'>;
+export type PlanTables = Omit<Plan, 'presets'> & JudgeTables;
 
 /** A product as planning needs it: the clock's figures with its id, and how far a liter goes. */
 export type PlanProduct = ClockProduct &

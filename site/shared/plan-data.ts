@@ -1,10 +1,11 @@
 import { clockProduct } from '#engine/clock.ts';
 import type { Knowledge } from '#engine/index.ts';
 import type { Plan } from '#engine/model/plan.ts';
+import type { PlanTables } from '#engine/schedule/job.ts';
 import { ruleData } from './rule-data.ts';
 
 /** What a browser needs to plan: the tables, the figures of the products, the rules, the names of the flaws. */
-export const planData = (known: Knowledge, { presets: _, ...plan }: Plan) => ({
+export const planData = (known: Knowledge, { presets: _, ...plan }: Plan & PlanTables) => ({
   plan,
   products: known.products.map((product) => ({
     id: product.id,

@@ -26,17 +26,5 @@ export type Widening =
   | 'cold-spells'
   | 'coat-below';
 
-/** Each in words that finish "it is not certain because …". */
-export const WIDENING_WORDS: Readonly<Record<Widening, string>> = {
-  'product-varies': 'cans of this kind differ',
-  'label-range': 'the label gives a range',
-  weather: 'the weather is not that of the table',
-  'label-in-warmth': 'it is warmer than where the can’s times hold, and printed sheets dry sooner then',
-  'thin-film': 'the film is thinner than usual',
-  'thick-film': 'the film is thicker than usual',
-  'cold-spells': 'it was too cold for a while',
-  'coat-below': 'a coat below cures later',
-};
-
 /** Minutes since the coat was laid, by moment. */
 export type Times = ReadonlyMap<Milestone, Range<Widening>>;

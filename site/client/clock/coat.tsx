@@ -102,7 +102,7 @@ type TimesProps = {
 
 /** The times of a coat in their order, what makes each uncertain, and what the can has to do with it. */
 const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
-  const common = sayReasons(reading.moments.touch.reasons);
+  const common = sayReasons(clockWords, reading.moments.touch.reasons);
   const can = labelHere(clockWords, coat, reading, style.units);
   const anyway = (milestone: string) => milestone === 'sand-if-beyond' && isLateAtOnce(reading.moments);
   return (
@@ -114,7 +114,7 @@ const Times = ({ coat, reading, alone, now, style }: TimesProps) => {
           const span = milestone === 'recoat' ? nextCoatSpan(reading.moments, now) : moment;
           // Hours that are a rule of the can are no guess.
           const isRule = reading.moments['no-coat'] && ['recoat', 'no-coat'].includes(milestone);
-          const reasons = now >= moment.to || isRule ? '' : sayReasons(moment.reasons);
+          const reasons = now >= moment.to || isRule ? '' : sayReasons(clockWords, moment.reasons);
           const byCan = can.find((one) => one.milestone === milestone)?.says;
           return (
             <div key={milestone} data-moment={milestone}>
@@ -226,9 +226,9 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       {running && <Times coat={coat} reading={running} alone={rank === 'one'} now={now} style={style} />}
       <ul class="weather-now">
         {against &&
-          sayWeatherReasons(against, problem ? 'told' : 'during', style.units).map(({ reason, says }) => (
-            <li key={reason.code}>{says}</li>
-          ))}
+          sayWeatherReasons(clockWords, against, problem ? 'told' : 'during', style.units).map(
+            ({ reason, says }) => <li key={reason.code}>{says}</li>,
+          )}
       </ul>
       <p class="acts">
         <button type="button" class="quiet" data-act="next" onClick={() => acts.next(coat)}>

@@ -1,5 +1,6 @@
 import { sayWeatherReasons } from '#engine/calc/say-weather.ts';
 import type { WeatherVerdict } from '#engine/calc/weather.ts';
+import { clockWords } from '../../shared/clock-words.ts';
 import type { Units } from '../shared/form/units.ts';
 
 const VERDICTS = { go: 'fine for this coat', 'go-with-care': 'fine, with care', no: 'not now' } as const;
@@ -10,7 +11,7 @@ type Props = { readonly verdict: WeatherVerdict; readonly units: Units };
 export const Weather = ({ verdict, units }: Props) => (
   <>
     <b class={verdict.verdict === 'no' ? 'label stop' : 'label'}>Weather: {VERDICTS[verdict.verdict]}</b>
-    {sayWeatherReasons(verdict, 'before', units).map(({ reason, says }) => (
+    {sayWeatherReasons(clockWords, verdict, 'before', units).map(({ reason, says }) => (
       <p key={reason.code}>{says}</p>
     ))}
   </>

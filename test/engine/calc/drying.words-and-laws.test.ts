@@ -7,7 +7,6 @@ import { describe, expect, it } from 'vitest';
 import { bisect } from '#engine/calc/bisect.ts';
 import { arrheniusFactor } from '#engine/calc/drying/arrhenius.ts';
 import { carried } from '#engine/calc/drying/carried.ts';
-import { WIDENING_WORDS } from '#engine/calc/drying/coat.ts';
 import { evaporationDriver } from '#engine/calc/drying/evaporation-driver.ts';
 import { dryingOf } from '#engine/calc/drying/figures.ts';
 import { outsideHistory, steady } from '#engine/calc/drying/history.ts';
@@ -324,10 +323,4 @@ it('each moment has a name of its own', () => {
   const words = Object.values(MILESTONE_WORDS);
   expect(new Set(words).size).toBe(PRINTED.length);
   for (const says of words) expect(says).toMatch(/^[a-z][a-z ]{5,}[a-z]$/);
-});
-
-it('each reason for a range finishes "because …"', () => {
-  const words = Object.values(WIDENING_WORDS);
-  expect(new Set(words).size).toBe(words.length);
-  for (const says of words) expect(says).toMatch(/^[a-z][^.!?]{15,}[^.!?,;: ]$/);
 });

@@ -7,6 +7,7 @@ import { outside, type Problem, type Unit } from '#engine/calc/quantity.ts';
 import { sayDegrees, sayProblem, sayValue } from '#engine/calc/say-problem.ts';
 import { besideProblem, sayWeather, sayWeatherReasons } from '#engine/calc/say-weather.ts';
 import type { WeatherReason } from '#engine/calc/weather.ts';
+import { WORDS } from '../clock/words.ts';
 
 describe('each reason says its figures in both units, the chosen one first, and what to do', () => {
   const bound = (code: string, value: number, limit: number, verdict: 'no' | 'go-with-care' = 'no') =>
@@ -41,43 +42,47 @@ describe('each reason says its figures in both units, the chosen one first, and 
     [{ code: 'warming-up', verdict: 'no' }, ['pores', 'no longer changing'], ['pores']],
     [{ code: 'in-sun', verdict: 'no' }, ['sun', 'Move it to the shade'], ['sun']],
   ])('%o', (reason, metric, us) => {
-    for (const part of metric) expect(sayWeather(reason, 'before', 'metric')).toContain(part);
-    for (const part of us) expect(sayWeather(reason, 'before', 'us')).toContain(part);
+    for (const part of metric) expect(sayWeather(WORDS, reason, 'before', 'metric')).toContain(part);
+    for (const part of us) expect(sayWeather(WORDS, reason, 'before', 'us')).toContain(part);
   });
 
   it('a no is waited out, a maybe is laid thin, and a film that is wet is left alone', () => {
-    expect(sayWeather(bound('too-hot', 40, 35), 'before')).toMatch(
+    expect(sayWeather(WORDS, bound('too-hot', 40, 35), 'before')).toMatch(
       / Wait for better weather or change the room first\.$/,
     );
-    expect(sayWeather(bound('too-hot', 30, 27, 'go-with-care'), 'before')).toMatch(
+    expect(sayWeather(WORDS, bound('too-hot', 30, 27, 'go-with-care'), 'before')).toMatch(
       / Lay it thin and try a small piece first\.$/,
     );
     for (const code of ['too-hot', 'too-humid', 'near-dew-point'])
-      expect(sayWeather(bound(code, 0.9, 0.8), 'during')).toMatch(
+      expect(sayWeather(WORDS, bound(code, 0.9, 0.8), 'during')).toMatch(
         /Leave the film alone.*no heat or fan on the film itself\.$/,
       );
-    expect(sayWeather({ code: 'in-sun', verdict: 'no' }, 'during')).toMatch(
+    expect(sayWeather(WORDS, { code: 'in-sun', verdict: 'no' }, 'during')).toMatch(
       /Shade it without touching the film\.$/,
     );
-    expect(sayWeather({ code: 'warming-up', verdict: 'no' }, 'during')).toMatch(/Leave the film alone/);
+    expect(sayWeather(WORDS, { code: 'warming-up', verdict: 'no' }, 'during')).toMatch(
+      /Leave the film alone/,
+    );
   });
 
   it('under a no, what would only call for care tells no way of laying it', () => {
     const care = bound('too-hot', 30, 27, 'go-with-care');
     const no = bound('too-humid', 0.9, 0.85);
     const says = (verdict: 'no' | 'go-with-care', moment: 'before' | 'during') =>
-      sayWeatherReasons({ verdict, reasons: [care, no] }, moment).map((one) => one.says);
+      sayWeatherReasons(WORDS, { verdict, reasons: [care, no] }, moment).map((one) => one.says);
     expect(says('no', 'before')[0]).not.toContain('Lay it thin');
     expect(says('no', 'before')[1]).toContain('Wait for better weather');
     // What both call for is said once, behind the last.
     expect(says('no', 'during').map((one) => one.includes('Leave the film alone'))).toEqual([false, true]);
-    expect(sayWeatherReasons({ verdict: 'go-with-care', reasons: [care] }, 'before')[0]?.says).toContain(
-      'Lay it thin',
-    );
     expect(
-      sayWeatherReasons({ verdict: 'no', reasons: [care, no] }, 'before').map(({ reason }) => reason),
+      sayWeatherReasons(WORDS, { verdict: 'go-with-care', reasons: [care] }, 'before')[0]?.says,
+    ).toContain('Lay it thin');
+    expect(
+      sayWeatherReasons(WORDS, { verdict: 'no', reasons: [care, no] }, 'before').map(({ reason }) => reason),
     ).toEqual([care, no]);
-    expect(sayWeatherReasons({ verdict: 'no', reasons: [no] }, 'before', 'us')[0]?.says).toContain('90 %');
+    expect(sayWeatherReasons(WORDS, { verdict: 'no', reasons: [no] }, 'before', 'us')[0]?.says).toContain(
+      '90 %',
+    );
   });
 });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { dewPoint } from '#engine/calc/dew-point.ts';
 import { sayWeather } from '#engine/calc/say-weather.ts';
 import { VERDICTS, type Weather, weatherVerdict } from '#engine/calc/weather.ts';
+import { WORDS } from '../clock/words.ts';
 import { good, refusal } from './good.ts';
 import { PRODUCTS, product } from './products.ts';
 
@@ -79,7 +80,7 @@ describe('fast solvents: gap 10 °C go, 7 to 10 with care, below 7 no (a working
 
 test('each reason is one short answer in words', () => {
   const cold = judge('shellac', { celsius: 20, relativeHumidity: 0.62 });
-  expect(cold.reasons.map((reason) => sayWeather(reason, 'before'))).toEqual([
+  expect(cold.reasons.map((reason) => sayWeather(WORDS, reason, 'before'))).toEqual([
     'Fast solvents chill the film, and the air is only 7.5 °C (13.5 °F) above the dew point; 10 °C (18 °F) is wanted, or it may turn white. Lay it thin and try a small piece first.',
     'The air is at 62 % humidity; this coat wants 50 % or less. Lay it thin and try a small piece first.',
   ]);
@@ -89,7 +90,7 @@ test('each reason is one short answer in words', () => {
     surfaceCelsius: 15,
     inSun: true,
   });
-  expect(wet.reasons.map((reason) => sayWeather(reason, 'during'))).toEqual([
+  expect(wet.reasons.map((reason) => sayWeather(WORDS, reason, 'during'))).toEqual([
     'The coldest surface is 6.3 °C (11.4 °F) below the dew point: water is condensing on it. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
     'It is 15 °C (59 °F); this coat wants 18 °C (64 °F) or more. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
     'The air is at 80 % humidity; this coat wants 70 % or less. Leave the film alone and change the room, slowly: no heat or fan on the film itself.',
@@ -112,7 +113,7 @@ test('for every product and weather: the worst reason decides, and every reason 
       expect(dewPointCelsius).toBeCloseTo(good(dewPoint(air)), 6);
       for (const reason of reasons)
         for (const moment of ['before', 'during'] as const)
-          expect(sayWeather(reason, moment)).not.toMatch(/NaN|undefined|Infinity/);
+          expect(sayWeather(WORDS, reason, moment)).not.toMatch(/NaN|undefined|Infinity/);
     }),
   );
 });

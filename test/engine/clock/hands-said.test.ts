@@ -107,7 +107,7 @@ it.each([
     const weather = weatherVerdict(of, { celsius, relativeHumidity });
     if (!weather.ok) throw new Error('no weather');
     const beside = besideProblem(weather.value.reasons, reading.problem);
-    const said = sayWeatherReasons({ ...weather.value, reasons: beside }, 'told', 'us').map(
+    const said = sayWeatherReasons(WORDS, { ...weather.value, reasons: beside }, 'told', 'us').map(
       ({ says }) => says,
     );
     for (const says of said) expect(why.slice(0, 40)).not.toContain(/\d+ (?:°F|%)/.exec(says)?.[0] ?? says);

@@ -38,9 +38,9 @@ it('is not moved by a change to or from daylight-saving time', () => {
 });
 
 it('joins the reasons into one sentence', () => {
-  expect(sayReasons([])).toBe('');
-  expect(sayReasons(['weather'])).toBe('A range, because the weather is not that of the table.');
-  expect(sayReasons(['product-varies', 'weather', 'thick-film'])).toMatch(/, .+ and .+\.$/);
+  expect(sayReasons(WORDS, [])).toBe('');
+  expect(sayReasons(WORDS, ['weather'])).toBe('A range, because the weather is not that of the table.');
+  expect(sayReasons(WORDS, ['product-varies', 'weather', 'thick-film'])).toMatch(/, .+ and .+\.$/);
 });
 
 it('gives the late end in large letters and the early one behind it', () => {

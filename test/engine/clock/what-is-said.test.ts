@@ -3,7 +3,7 @@
  * here again, in whole sentences, and says what comes next. Coats are invented.
  */
 import { describe, expect, it } from 'vitest';
-import { WIDENING_WORDS } from '#engine/calc/drying/coat.ts';
+import type { Widening } from '#engine/calc/drying/coat.ts';
 import {
   clockNow,
   isLateAtOnce,
@@ -294,21 +294,20 @@ describe('what rings', () => {
 });
 
 describe('why a time is a range', () => {
-  const words = Object.entries(WIDENING_WORDS);
+  const { one: _one, more: _more, ...reasons } = WORDS.range;
+  const words = Object.entries(reasons);
   it('has words of its own for each reason', () => {
     expect(new Set(words.map(([, says]) => says)).size).toBe(words.length);
     for (const [reason, says] of words) {
       expect([reason, /^[a-z].{10,}[a-z]$/.test(says)]).toEqual([reason, true]);
-      expect(sayReasons([reason as keyof typeof WIDENING_WORDS])).toBe(`A range, because ${says}.`);
+      expect(sayReasons(WORDS, [reason as Widening])).toBe(`A range, because ${says}.`);
     }
   });
   it('joins two by “and”, and more by commas before it', () => {
     const [one, two, three] = ['weather', 'thick-film', 'cold-spells'] as const;
-    expect(sayReasons([one, two])).toBe(
-      `A range, because ${WIDENING_WORDS[one]} and ${WIDENING_WORDS[two]}.`,
-    );
-    expect(sayReasons([one, two, three])).toBe(
-      `A range, because ${WIDENING_WORDS[one]}, ${WIDENING_WORDS[two]} and ${WIDENING_WORDS[three]}.`,
+    expect(sayReasons(WORDS, [one, two])).toBe(`A range, because ${reasons[one]} and ${reasons[two]}.`);
+    expect(sayReasons(WORDS, [one, two, three])).toBe(
+      `A range, because ${reasons[one]}, ${reasons[two]} and ${reasons[three]}.`,
     );
   });
 });

@@ -5,6 +5,8 @@
  */
 import { expect, it } from 'vitest';
 import { sayProblem } from '#engine/calc/say-problem.ts';
+import { sayWeather } from '#engine/calc/say-weather.ts';
+import { weatherVerdict } from '#engine/calc/weather.ts';
 import {
   askAboutLabel,
   type ClockWords,
@@ -20,6 +22,7 @@ import {
   rightAgain,
   sayDoubt,
   sayNow,
+  sayReasons,
   unsandedFor,
 } from '#engine/clock.ts';
 import { adviceOf, layersOf, newCard, sayLayer, sayLayers } from '#engine/jobs.ts';
@@ -75,6 +78,8 @@ const MORE: readonly Partial<LaidCoat>[] = [
   { label: { minutes, climate: WARM } },
   { label: { minutes, climate: { celsius: 30, relativeHumidity: 0.5 } } },
   { label: { minutes, climate: WARM }, amount: { milliliters: 300, squareMeters: 1 } },
+  { celsius: 29, label: { minutes } },
+  { amount: { milliliters: 40, squareMeters: 1 } },
 ];
 const AT = [-DAY_MS, 0, 7 * MINUTE_MS, 25 * MINUTE_MS, ...[1, 2, 5, 9, 30].map((hours) => hours * HOUR_MS)];
 const LATER = [4, 9, 30, 90, 300].map((days) => days * DAY_MS);
@@ -87,6 +92,7 @@ function* coats(): Generator<LaidCoat> {
       if (coat.coatNumber > 2) {
         const below = two.map((one) => ({ ...one, product }));
         yield { ...coat, below };
+        yield { ...coat, below: two.map((one) => ({ ...one, product: 'oil-based-polyurethane' })) };
         yield { ...coat, below, amount: { milliliters: 500, squareMeters: 1.5 } };
       }
     }
@@ -110,9 +116,23 @@ function* saidOf(coat: LaidCoat, now: number): Generator<string> {
   }
   for (const { says } of labelHere(NAMED, coat, reading, 'us')) yield says;
   yield* Object.values(unsandedFor(NAMED, reading) ?? {});
+  for (const moment of Object.values(reading.moments)) yield sayReasons(NAMED, moment.reasons);
+}
+
+/** Every air that speaks against some coat, and what is said of it before the coat is laid and while it dries. */
+function* saidOfWeather(): Generator<string> {
+  for (const product of known.products)
+    for (const celsius of [2, 12, 16, 21, 45])
+      for (const relativeHumidity of [0.1, 0.3, 0.5, 0.7, 0.95])
+        for (const more of [{}, { surfaceCelsius: celsius - 9 }, { inSun: true }, { warmingUp: true }]) {
+          const judged = weatherVerdict(product, { celsius, relativeHumidity, ...more });
+          for (const reason of judged.ok ? judged.value.reasons : [])
+            for (const moment of ['before', 'during'] as const) yield sayWeather(NAMED, reason, moment);
+        }
 }
 
 function* all(): Generator<string> {
+  yield* saidOfWeather();
   for (const coat of coats()) for (const at of [...AT, ...LATER]) yield* saidOf(coat, LAID + at);
   for (const product of Object.values(products))
     for (const { says } of askAboutLabel(NAMED, product, { minutes })) yield says;
@@ -169,7 +189,7 @@ function* all(): Generator<string> {
 
 const INNERMOST = /⟦([a-z.-]+)[^⟦⟧]*⟧/g;
 /** The hour, the day, the degrees: what the clock fills in, or says behind a verdict. */
-const LEFT = /^(?: until [^⟦⟧.]*| , perhaps from [^⟦⟧]*|[ .])*$/;
+const LEFT = /^(?: until [^⟦⟧.]*| , perhaps from [^⟦⟧]*|[ .,])*$/;
 
 it('says what stands in the content, and all of it', () => {
   const met = new Set<string>();
