@@ -76,10 +76,11 @@ const tablesFor = (
   const { ear, words, matches } = post;
   const { facts, families } = beside.told;
   if (isOutOfRange(waits, families, facts)) return [];
+  const isLaid = facts.some(({ fact }) => fact === 'hours-since-coat');
   const ofLabel = () => labelWindow(ear, waits, words, facts, asksForTime(ear, text));
   if (namesNothing(beside))
     return [
-      ofLabel() ?? hoursAsked(ear, waits, text, words, matches),
+      ofLabel() ?? hoursAsked(ear, waits, text, words, matches, isLaid),
       amountAsked(ear, waits, text, words, matches),
       ...rowsAsked(ear, waits, text, words, matches),
     ].flatMap((one) => one ?? []);
@@ -119,16 +120,11 @@ const aheadOf = (
   const isLaid = facts.some(
     ({ fact, sure }) => sure >= SURE && (fact === 'stage' || fact === 'hours-since-coat'),
   );
-  const isAhead =
-    namesNothing(beside) &&
-    !beside.called.feared.length &&
-    !isLaid &&
-    ear.says('ahead', text) &&
-    !ear.says('done', text);
+  const isAhead = namesNothing(beside) && !beside.called.feared.length && !isLaid && ear.says('ahead', text);
   if (!isAhead) return undefined;
-  return isOutOfRange(waits, families, facts)
-    ? lexicon.tables.outside
-    : { ...lexicon.tables.ahead, perhaps: true as const };
+  // "It was 40 °F this morning, may I spray": that morning laid no coat, and in such air none goes on, whatever else was done.
+  if (isOutOfRange(waits, families, facts)) return lexicon.tables.outside;
+  return ear.says('done', text) ? undefined : { ...lexicon.tables.ahead, perhaps: true as const };
 };
 
 /** What a post asks for that has an answer of its own: by figures, by the tables, or by a list. */

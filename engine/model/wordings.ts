@@ -27,6 +27,7 @@ const WORDINGS = {
   'goes-over': 'A wait for what lies below: it dries, or something comes over it.',
   'not-time': 'Times of something else: of a can, a mixture, a stripper, of what is wrong.',
   'of-paint': 'Where no kind of top coat is named: another coat.',
+  'work-ahead': 'Sanding or another coat that she means to begin, where a coat is laid.',
   'paint-below': 'A wait for paint, whose kind is not told.',
   waxes: 'Wax comes over what lies there.',
   'and-asks': 'A second question in one sentence.',

@@ -80,32 +80,39 @@ const sayFilm = (micrometers: number, isMetric: boolean): string => {
 /** As near as that, as a share, no gauge tells one wet film from another. */
 const NEAR = 0.15;
 
-/** What a wet film that was measured leaves, and whether that is what the can asks for. */
+/** What a wet film that was measured leaves, and whether that is what the can asks for; or how thick a dry one is laid wet. */
 export const filmAsked = ({ film: says }: Tables, text: string): TableAnswer | undefined => {
   // Hardly any text names solids: the others cost no search.
   const solids = SOLIDS.exec(text);
-  const wet = solids ? filmIn(WET, text) : undefined;
-  const share = Number(solids?.[1] ?? solids?.[2]) / 100;
-  const dry = wet && solids ? dryFilmMicrometers(wet.value, share) : undefined;
-  if (!wet || !solids || !dry?.ok) return undefined;
-  const say = (micrometers: number): string => sayFilm(micrometers, wet.isMetric);
-  const left = filled(says.leaves, {
-    wet: say(wet.value),
-    solids: String(Number((share * 100).toFixed(1))),
-    dry: say(dry.value),
-  });
-  const target = filmIn(DRY, text);
-  const aim = target && wetFilmMicrometers(target.value, share);
-  const asking = [wet, { from: solids.index, to: solids.index + solids[0].length }];
+  if (!solids) return undefined;
+  const share = Number(solids[1] ?? solids[2]) / 100;
+  const percent = String(Number((share * 100).toFixed(1)));
+  const [wet, dry] = [filmIn(WET, text), filmIn(DRY, text)];
+  const figures = [wet, dry, { from: solids.index, to: solids.index + solids[0].length }];
   const asked = (answer: string): TableAnswer => ({
     asked: { answer, lead: says.lead, page: says.page },
     isWait: true,
-    asking: target ? [...asking, target] : asking,
+    asking: figures.flatMap((one) => one ?? []),
   });
-  if (!target || !aim?.ok) return asked(left);
+  const aim = dry && wetFilmMicrometers(dry.value, share);
+  if (!wet)
+    return dry && aim?.ok
+      ? asked(
+          filled(says.asks, {
+            dry: sayFilm(dry.value, dry.isMetric),
+            solids: percent,
+            wet: sayFilm(aim.value, dry.isMetric),
+          }),
+        )
+      : undefined;
+  const left = dryFilmMicrometers(wet.value, share);
+  if (!left.ok) return undefined;
+  const say = (micrometers: number): string => sayFilm(micrometers, wet.isMetric);
+  const leaves = filled(says.leaves, { wet: say(wet.value), solids: percent, dry: say(left.value) });
+  if (!dry || !aim?.ok) return asked(leaves);
   const off = wet.value / aim.value - 1;
   const verdict = Math.abs(off) <= NEAR ? says.fits : off > 0 ? says.heavy : says.thin;
   return asked(
-    `${left} ${filled(verdict, { target: say(target.value), aim: say(aim.value), share: String(Math.round(Math.abs(off) * 100)) })}`,
+    `${leaves} ${filled(verdict, { target: say(dry.value), aim: say(aim.value), share: String(Math.round(Math.abs(off) * 100)) })}`,
   );
 };

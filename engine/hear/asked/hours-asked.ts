@@ -30,8 +30,14 @@ export const hoursAsked = (
   text: string,
   words: readonly Word[],
   matches: readonly Match[],
+  isLaid: boolean,
 ): TableAnswer | undefined => {
-  const asking = sentencesOf(text).filter(({ from, to }) => isAsking(ear, text.slice(from, to)));
+  // "Brushed poly on Saturday, planning to sand tonight" asks as well: whether it may be sanded then.
+  const isMeant = (sentence: string): boolean => isLaid && ear.says('work-ahead', sentence);
+  const asking = sentencesOf(text).filter(({ from, to }) => {
+    const sentence = text.slice(from, to);
+    return isAsking(ear, sentence) || isMeant(sentence);
+  });
   if (!asking.length || ear.says('not-time', text)) return undefined;
   const asks = (what: WordingKind) => asking.some(({ from, to }) => ear.says(what, text.slice(from, to)));
   const { tables } = ear.lexicon;
@@ -44,7 +50,8 @@ export const hoursAsked = (
   const { tops, belows, bases } = layers;
   // "When can the baby use it, last coat on Sunday" asks for no next coat, and no hour but the last counts for a child.
   const ofChild = ear.says('of-child', text);
-  const again = asks('next-coat') && !asks('after-last') && !(ofChild && asks('use'));
+  const goesOn = asks('next-coat') || (isLaid && asks('work-ahead'));
+  const again = goesOn && !asks('after-last') && !(ofChild && asks('use'));
   const isUse = asks('use') && !again;
   const below = (tops.length && again) || isUse ? undefined : waitAsked(ear, waits, layers, asks);
   if (below) return said(`${below} ${tables.can}`, 'waits', true);

@@ -18,7 +18,7 @@ const DECADE = /\b(?:in the |the )?(low|mid|middle|high|upper|in the)[\s-]+([4-9
 const BARE =
   /(?<![\d.,$#:/-])(\d{2,3}(?:\.\d)?)(?:\s*(?:-|–|to|or|and)\s*(\d{2,3}))?(?![\d.,]*\d|\s*(?:-|–|to|or|and)\s*\d+\s*(?:%|percent|grit|psi)|\s*(?:%|percent|°|º|deg|f\b|c\b|grit|year|hour|hr|minute|min\b|day|week|month|second|coat|foot|feet|ft|inch|mile|mile|lb|pound|psi|ml|oz|gal|gauge|paper|x\b|by \d|in a row|times|people|pieces|bucks|dollar|rpm|mil|mics?\b|micron|doors|'|"|s\b|th\b|wet))/gi;
 const OF_AIR =
-  /\b(?:temps?|temperatures?|thermometer|thermostat|heat(?:er|ed)?|cool|cold|chilly|warm(?:ish)?|hot|sticky out|out(?:side)?|indoors|inside|air|in (?:here|there)|in the (?:shop|garage|basement|house|room|hall|shed|shade|sun|day|night|winter|summer|trailer|barn|attic|booth)|(?:shop|garage|basement|room|house|cellar|attic|shed|porch|temps?|barn|booth|trailer)(?:['’]?s)? (?:is|was|at|stays?|stayed|about|around|between|got|gets|down|up|dropped|fell|went|hits?|reached)|(?:got|dropped|fell|dipped|went|down|climb\w*) (?:down )?to|at night|all day|by (?:day|night|bedtime|noon|evening|morning)|kept? (?:it )?at|keeps? (?:it )?(?:at|around|about)|held at|sits at|sat at|set (?:to|at)|heated to|warmed to|degrees?|weather (?:said|says|was)|booth at|when i (?:varnished|brushed|sprayed|rolled|coated|laid|shot|put)|and (?:raining|snowing|sunny|dry|humid|muggy|damp|foggy)|never got past|now it['’]?s)\b/i;
+  /\b(?:temps?|temperatures?|thermometer|thermostat|heat(?:er|ed)?|cool|cold|chilly|warm(?:ish)?|hot|sticky out|out(?:side)?|indoors|inside|air|in (?:here|there)|in (?:the|my|our|his|her) (?:shop|garage|basement|house|room|hall|shed|shade|sun|day|night|winter|summer|trailer|barn|attic|booth)|(?:shop|garage|basement|room|house|cellar|attic|shed|porch|temps?|barn|booth|trailer)(?:['’]?s)? (?:is|was|at|stays?|stayed|about|around|between|got|gets|down|up|dropped|fell|went|hits?|reached)|(?:got|dropped|fell|dipped|went|down|climb\w*) (?:down )?to|at night|all day|by (?:day|night|bedtime|noon|evening|morning)|kept? (?:it )?at|keeps? (?:it )?(?:at|around|about)|held at|sits at|sat at|set (?:to|at)|heated to|warmed to|degrees?|weather (?:said|says|was)|booth at|when i (?:varnished|brushed|sprayed|rolled|coated|laid|shot|put)|and (?:raining|snowing|sunny|dry|humid|muggy|damp|foggy)|never got past|now it['’]?s)\b/i;
 const NOT_OF_AIR =
   /\b(?:grit|sanded|sand|sandpaper|paper|pads?|psi|gloss|with|wool|mesh|no\.?|number|model|from|since|size|age|aged|only|my dad['’]?s|im|i['’]m|humid\w*|hum|rh|hygrometer|dew point|mic['’]?d)(?:\s+(?:is|was|at|of|about|around|runs?|between|jumped to|never under|over))*\s*$/i;
 const BARE_LEAST = 35;
@@ -28,6 +28,10 @@ const BARE_NEAR = 24;
 const celsius = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9;
 /** Bare degrees from here on are Fahrenheit: nobody coats at 45 °C. */
 const SURELY_FAHRENHEIT = 38;
+/** Bare degrees from here on may be a day for a coat in Celsius; below, the air is too cold in either unit. */
+const MAY_BE_CELSIUS = 8;
+/** "2 degrees colder" tells of a difference. */
+const APART = /^\s*(?:warm|cool|cold|hott|high|low|less|more|off|differ|apart|drop|rise|up|down)/i;
 /** Where it is said to be hot, or a coat sets too fast, bare degrees like these are Celsius: no such place is at freezing. */
 const HOT_CELSIUS = 28;
 const MOST_CELSIUS = 48;
@@ -86,7 +90,8 @@ const figures = (text: string, { isHot, isMetric }: Place): Told[] => {
     if (low >= HOT_CELSIUS && high <= MOST_CELSIUS && (isHot() || isMetric()))
       add(found, spanOf(match), low, high, PLAINLY);
     else if (high >= SURELY_FAHRENHEIT) add(found, spanOf(match), celsius(low), celsius(high), PLAINLY);
-    else if (low >= 8) add(found, spanOf(match), low, high, isMetric() ? PLAINLY : HALF);
+    else if (low >= MAY_BE_CELSIUS) add(found, spanOf(match), low, high, isMetric() ? PLAINLY : HALF);
+    else if (isOfAir(text, spanOf(match))) add(found, spanOf(match), low, high, PLAINLY);
   }
   for (const match of text.matchAll(BARE)) {
     const [low, high] = lowAndHigh(text, match);
@@ -98,6 +103,12 @@ const figures = (text: string, { isHot, isMetric }: Place): Told[] => {
       add(found, span, celsius(low), celsius(high), FOLLOWS);
   }
   return found;
+};
+
+/** Whether words of the air stand around a figure of degrees, and it is no difference. */
+const isOfAir = (text: string, { from, to }: Span): boolean => {
+  const { before, after } = clauseAround(text, { from, to });
+  return (OF_AIR.test(before) || OF_AIR.test(after)) && !APART.test(text.slice(to));
 };
 
 const isOfSurface = (text: string, span: Span): boolean => {

@@ -39,6 +39,12 @@ describe('a wet film that was measured', () => {
       '100 microns wet, solids by volume 30 percent, how much is left',
       /^100 µm .* leaves 30 µm \(1.2 mil\) dry\./,
     ],
+    // 1.5 / 0.32 = 4.69; 40 / 0.5 = 80
+    [
+      'the data sheet says 1.5 mils dry and 32% solids by volume. how thick should it be wet?',
+      /^1.5 mil \(38 µm\) dry at 32 % solids by volume is laid 4.7 mil \(119 µm\) wet\./,
+    ],
+    ['solids are 50 percent, sheet wants 40 microns dry, what do I lay', /is laid 80 µm \(3.1 mil\) wet\./],
   ])('%s', (text, says) => expect(short(text)).toMatch(says));
   it('names no brush marks for the comb', () =>
     expect(short('comb gauge reads 6 mils wet at 35 percent solids')).not.toMatch(/brush marks/i));

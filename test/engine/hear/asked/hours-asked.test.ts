@@ -35,6 +35,17 @@ describe('hours that are asked for', () => {
     expect(told(text)).toContain(`${ends(family, 'recoat-hours')} hours`);
     expect(asked(text)?.page).toBe('page/clock');
   });
+  it.each([
+    ['rolled water based poly on Friday and plan to scuff it tonight', 'water-based'],
+    ['brushed a coat of oil poly last night, hoping to recoat this evening', 'oil-based'],
+  ])('are meant by the work that is ahead of a coat that lies there: %s', (text, family) => {
+    expect(told(text)).toContain(`${ends(family, 'recoat-hours')} hours`);
+    expect(asked(text)?.page).toBe('page/clock');
+  });
+  it('are not meant where no coat was laid, or what is below the skin is soft', () => {
+    expect(told('planning to scuff and varnish my desk tomorrow')).not.toContain('takes the next coat');
+    expect(told('the surface is firm but gummy underneath, when may I sand')).not.toContain('takes the next');
+  });
   it('of a kind that is left open each is told', () => {
     const text = told('how long before the second coat of poly over stained oak');
     for (const name of ['Oil-based varnish', 'water-based clear', 'wipe-on varnish'])

@@ -57,7 +57,17 @@ describe('degrees', () => {
       expect(holds([found ?? { low: 0, high: 99 }], value)).toBe(true);
       expect(found?.sure).toBeLessThan(0.7);
     }
-    expect(air('it is 7 degrees')).toEqual([]);
+  });
+  it('without a scale and below 8 are air too cold for a coat in either, where words of the air stand beside them', () => {
+    for (const text of ['it is 6 degrees in my shop', 'the garage is at 5 degrees', '-3 degrees outside'])
+      expect(air(text)[0]?.high ?? 99).toBeLessThan(7);
+    for (const text of [
+      'tip it 5 degrees',
+      'the garage got 3 degrees colder',
+      'a gap of 2 degrees',
+      'it is 7 degrees',
+    ])
+      expect(air(text)).toEqual([]);
   });
   it.each([
     'mitered at 45 degrees',
