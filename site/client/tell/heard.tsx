@@ -45,8 +45,20 @@ const askOf = (mind: Mind, question: string): string | undefined =>
 
 /** What was understood, a strip each; a tap takes off what is not so. What she told by a tap wins over what was heard. */
 export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
+  // Words that stand within others that are quoted are said already.
   const quoted = (spans: readonly { readonly from: number; readonly to: number }[]) =>
-    [...new Set(spans.map(({ from, to }) => `“${heard.text.slice(from, to)}”`))].join(', ');
+    [
+      ...new Set(
+        spans
+          .filter(
+            (one) =>
+              !spans.some(
+                ({ from, to }) => from <= one.from && one.to <= to && to - from > one.to - one.from,
+              ),
+          )
+          .map(({ from, to }) => `“${heard.text.slice(from, to)}”`),
+      ),
+    ].join(', ');
   const tapped = Object.entries(told).flatMap(([name, value]): Strip[] => {
     const ask = askOf(mind, name);
     const says = ask && isKeyOf(SAID, value) ? `${ask} ${SAID[value]}` : wordsOf(name, value);
@@ -74,7 +86,8 @@ export const Heard = ({ heard, named, told, mind, takeOff }: Props) => {
     );
   const dangers = heard.dangers.flatMap(({ rule, rests }): Strip[] => {
     const title = mind.dangers.find(({ id }) => id === rule)?.title;
-    return title ? [{ name: dangerName(rule), says: title, rests: quoted(rests) }] : [];
+    // Her own words: what they call for stands above in full.
+    return title ? [{ name: dangerName(rule), says: quoted(rests) || title, rests: '' }] : [];
   });
   const flaws = named.map(
     ({ defect, name, span }): Strip => ({ name: flawName(defect), says: name, rests: quoted([span]) }),

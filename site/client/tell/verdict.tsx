@@ -46,23 +46,38 @@ const AtOnce = ({ rule: { atOnce = [] } }: { readonly rule: ToldRule }) => (
   </>
 );
 
-/** What has happened already: the number first, then an order a line. The film can wait. */
+/** What to do for each thing that may have happened, an order a line. */
+const Orders = ({ rule }: { readonly rule: ToldRule }) => (
+  <ul class="orders stop">
+    {ordersBelowCalls(rule.say).map((says) => {
+      const { lead, rest } = leadOf(says);
+      return (
+        <li key={says} class={forbids(says) ? 'forbids' : ''}>
+          {lead && <b>{lead} </b>}
+          <Dialed text={rest} />
+        </li>
+      );
+    })}
+  </ul>
+);
+
+/**
+ * What has happened already; the film can wait. What saves in her case goes before the numbers: an eye is rinsed first.
+ * Where no case is told the numbers are first, and all cases below them.
+ */
 const Emergency = ({ rule, places }: { readonly rule: ToldRule; readonly places: Ear['places'] }) => (
   <section class="stop-rule">
     <h2 class="unseen">{rule.title}</h2>
-    <Calls places={places} whom={rule.calls ?? []} />
     <AtOnce rule={rule} />
-    <ul class="orders stop">
-      {ordersBelowCalls(rule.say).map((says) => {
-        const { lead, rest } = leadOf(says);
-        return (
-          <li key={says} class={forbids(says) ? 'forbids' : ''}>
-            {lead && <b>{lead} </b>}
-            <Dialed text={rest} />
-          </li>
-        );
-      })}
-    </ul>
+    <Calls places={places} whom={rule.calls ?? []} />
+    {rule.atOnce?.length ? (
+      <details class="fold">
+        <summary>Something else has happened</summary>
+        <Orders rule={rule} />
+      </details>
+    ) : (
+      <Orders rule={rule} />
+    )}
     <p class="small">
       {rule.defers} <a href={ruleUrl(rule.id)}>Why, and where from</a>
     </p>
