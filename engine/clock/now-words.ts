@@ -1,5 +1,5 @@
 import type { Stretch } from '../plain/time.ts';
-import { type TimeStyle, untilOf } from './say-time.ts';
+import { atEarliest, type TimeStyle, untilOf } from './say-time.ts';
 
 export type NowWords = {
   /** What hands do now, as the verdict of a walk has it. */
@@ -7,7 +7,7 @@ export type NowWords = {
   readonly verdict: string;
   /** The verdict with the late end alone, for large letters, and the early end to stand small behind it. */
   readonly large: string;
-  readonly perhaps: string | undefined;
+  readonly earliest: string | undefined;
   /** Why, where the verdict does not tell it. */
   readonly why: string;
 };
@@ -25,8 +25,8 @@ export const until = (
 ): NowWords => {
   const { late, early } = untilOf(from, to, now, style);
   const large = `${words} until ${late}`;
-  const perhaps = early && `perhaps from ${early}`;
-  return { doing, verdict: perhaps ? `${large}, ${perhaps}` : large, large, perhaps, why };
+  const earliest = early && atEarliest(early);
+  return { doing, verdict: earliest ? `${large}, ${earliest}` : large, large, earliest, why };
 };
 
-export const plain = (said: Said): NowWords => ({ ...said, large: said.verdict, perhaps: undefined });
+export const plain = (said: Said): NowWords => ({ ...said, large: said.verdict, earliest: undefined });

@@ -133,8 +133,11 @@ export const untilOf = (from: number, to: number, now: number, style: TimeStyle)
   return { late: surely, early: clockWords(early, first, style) };
 };
 
-/** For ‘hands off until …’: `11:45 PM, perhaps from 7:55 PM`. */
+/** The early end behind a late one: `7:55 PM at the earliest`. */
+export const atEarliest = (early: string): string => `${early} at the earliest`;
+
+/** For ‘hands off until …’: `11:45 PM, 7:55 PM at the earliest`. */
 export const sayUntil = (from: number, to: number, now: number, style: TimeStyle): string => {
   const { late, early } = untilOf(from, to, now, style);
-  return early ? `${late}, perhaps from ${early}` : late;
+  return early ? `${late}, ${atEarliest(early)}` : late;
 };

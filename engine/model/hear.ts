@@ -152,7 +152,9 @@ export const HearLanguage = z.strictObject({
         .strictObject({
           ...leads('').shape,
           leaves: filled('wet', 'solids', 'dry').describe('What a wet film leaves.'),
-          asks: filled('wet', 'solids', 'dry').describe('What is laid wet for a dry film that is told alone.'),
+          asks: filled('wet', 'solids', 'dry').describe(
+            'What is laid wet for a dry film that is told alone.',
+          ),
           heavy: filled('target', 'aim', 'share').describe('It is heavier than the can asks for.'),
           thin: filled('target', 'aim', 'share').describe('It is thinner.'),
           fits: filled('target', 'aim').describe('It is as the can asks for.'),

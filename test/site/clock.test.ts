@@ -84,9 +84,9 @@ it('speaks in the band of the first page, which has its own words while no coat 
 it('lives through a reload, a sleeping phone and midnight', async () => {
   const opened = await openAt('2026-11-25T06:30:00Z');
   await lay(opened, ['40', '60']);
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
   await opened.page.reload();
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, perhaps from 12:10 AM');
+  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
   await opened.page.clock.fastForward(45 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
   await opened.page.clock.fastForward(20 * MINUTE_MS);
@@ -99,7 +99,7 @@ itAtLength('is not moved by the night when the clock goes back', async () => {
   // Denver, 1 November 2026: at 08:00Z it goes from 2:00 AM back to 1:00 AM.
   const opened = await openAt('2026-11-01T07:40:00Z');
   await lay(opened, ['40', '59']);
-  await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM MST, perhaps from 1:20 AM MST');
+  await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM MST, 1:20 AM MST at the earliest');
   await opened.page.clock.fastForward(45 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 1:39 AM MST');
   await opened.close();

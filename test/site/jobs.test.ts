@@ -153,7 +153,7 @@ it('lays a coat on the card, starts its clock, and draws the film with what it a
   await layCoat(page);
   await soon(() => page.locator('.verdict').first().innerText()).toMatch(/^Hands off until/);
   // The early end stands small, as on the clock; the strip of the clock does not say it again.
-  await soon(() => page.locator('.verdict small').innerText()).toMatch(/^perhaps from/);
+  await soon(() => page.locator('.verdict small').innerText()).toMatch(/at the earliest$/);
   // The form is gone: who goes by keys stands at the head of the card, not at the beginning of the page.
   await soon(() => page.evaluate(() => document.activeElement?.id)).toBe('jobs-title');
   await page.reload();

@@ -195,7 +195,7 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
   const running = reading?.kind === 'running' ? reading : undefined;
   const said = reading
     ? sayNow(clockWords, reading, now, style)
-    : { doing: 'leave', large: 'Hands off, and no time can be told', perhaps: undefined, why };
+    : { doing: 'leave', large: 'Hands off, and no time can be told', earliest: undefined, why };
   const weather = product && weatherVerdict(product, coat);
   const can = canOf(coat, recall('cans')?.cans ?? []);
   // What no time can be told for is said above, with what leads on.
@@ -211,8 +211,8 @@ export const CoatOnClock = ({ coat, products, now, style, doubt, rank, acts }: P
       <p class={`verdict ${said.doing}`}>
         <span data-part="verdict">
           {said.large}
-          {said.perhaps && <span class="unseen">, </span>}
-          {said.perhaps && <small>{said.perhaps}</small>}
+          {said.earliest && <span class="unseen">, </span>}
+          {said.earliest && <small>{said.earliest}</small>}
         </span>
       </p>
       <p class="why" data-part="why">

@@ -33,7 +33,7 @@ it('lets the label win', () => {
   const label = { minutes: { touch: { from: 40, to: 55 }, recoat: { from: 60, to: 60 } } };
   const reading = running({ label }, 12);
   expect(sayNow(WORDS, reading, LAID + 12 * MINUTE, STYLE).verdict).toBe(
-    'Hands off until 10:55 AM, perhaps from 10:40 AM',
+    'Hands off until 10:55 AM, 10:40 AM at the earliest',
   );
   expect(reading.moments.recoat).toEqual({ from: LAID + HOUR, to: LAID + HOUR, reasons: [] });
 });

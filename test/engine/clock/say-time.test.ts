@@ -90,7 +90,7 @@ describe('until when', () => {
     ['24T17:00', '29T09:00', 'Sun, Nov 29', undefined],
   ])('%s to %s', (from, to, late, early) => {
     expect(until(from, to)).toEqual({ late, early });
-    expect(sayUntil(at(from), at(to), NOW, UTC)).toBe(early ? `${late}, perhaps from ${early}` : late);
+    expect(sayUntil(at(from), at(to), NOW, UTC)).toBe(early ? `${late}, ${early} at the earliest` : late);
   });
 });
 

@@ -9,12 +9,12 @@ it('says until when in one line, noon, midnight and the early end behind it', ()
   const said = (over: Partial<LaidCoat>, now: number) =>
     sayNow(WORDS, clockNow(poly, { ...coat, ...over }, now), now, STYLE).verdict;
   expect(said({ label: label(100, 125) }, LAID + 12 * MINUTE)).toBe(
-    'Hands off until 12:05 PM, perhaps from 11:40 AM',
+    'Hands off until 12:05 PM, 11:40 AM at the earliest',
   );
   expect(said({ label: label(100, 125) }, LAID + 110 * MINUTE)).toBe('Hands off until 12:05 PM');
   const late = Date.parse('2026-11-25T06:30:00Z');
   expect(said({ laidAt: late, label: label(20, 50) }, late)).toBe(
-    'Hands off until tomorrow 12:20 AM, perhaps from today 11:50 PM',
+    'Hands off until tomorrow 12:20 AM, today 11:50 PM at the earliest',
   );
   expect(said({ laidAt: late, label: label(20, 50) }, late + 40 * MINUTE)).toBe('Hands off until 12:20 AM');
 });
@@ -29,11 +29,11 @@ it('is not moved by a change to or from daylight-saving time', () => {
     ).verdict;
   // Denver, 1 November 2026: at 08:00Z the clock goes from 2:00 AM back to 1:00 AM.
   expect(said(Date.parse('2026-11-01T05:30:00Z'), 180, 239)).toBe(
-    'Hands off until tomorrow 2:29 AM, perhaps from 1:30 AM MST',
+    'Hands off until tomorrow 2:29 AM, 1:30 AM MST at the earliest',
   );
   // Denver, 8 March 2026: at 09:00Z it goes from 2:00 AM on to 3:00 AM.
   expect(said(Date.parse('2026-03-08T08:30:00Z'), 60, 90)).toBe(
-    'Hands off until 4:00 AM, perhaps from 3:30 AM',
+    'Hands off until 4:00 AM, 3:30 AM at the earliest',
   );
 });
 
@@ -47,7 +47,7 @@ it('gives the late end in large letters and the early one behind it', () => {
   const label = { minutes: { touch: { from: 100, to: 125 } } };
   const said = sayNow(WORDS, running({ label }), LAID, STYLE);
   expect(said.large).toBe('Hands off until 12:05 PM');
-  expect(said.perhaps).toBe('perhaps from 11:40 AM');
+  expect(said.earliest).toBe('11:40 AM at the earliest');
 });
 
 it('names no time before it comes: both ends are rounded up', () => {
@@ -60,7 +60,7 @@ it('names no time before it comes: both ends are rounded up', () => {
 it('names the year where it is not this one', () => {
   expect(sayInstant(Date.parse('2027-11-28T17:00:00Z'), LAID, STYLE)).toBe('Sun, Nov 28, 2027, 10:00 AM');
   expect(sayUntil(Date.parse('2026-12-30T17:00:00Z'), Date.parse('2027-01-09T17:00:00Z'), LAID, STYLE)).toBe(
-    'Sat, Jan 9, 2027, perhaps from Wed, Dec 30',
+    'Sat, Jan 9, 2027, Wed, Dec 30 at the earliest',
   );
 });
 
@@ -69,7 +69,7 @@ it('tells the two hours apart that look alike when clocks are put back', () => {
   // 1 November 2026: 1:30 AM comes at 05:30Z (EDT) and at 06:30Z (EST).
   const [first, second] = [Date.parse('2026-11-01T05:30:00Z'), Date.parse('2026-11-01T06:30:00Z')];
   expect(sayUntil(first + 20 * MINUTE, second - 7 * MINUTE, first, newYork)).toBe(
-    '1:23 AM EST, perhaps from 1:50 AM EDT',
+    '1:23 AM EST, 1:50 AM EDT at the earliest',
   );
   expect(saySpan(first + 20 * MINUTE, second - 7 * MINUTE, first, newYork)).toBe('1:50 AM EDT – 1:23 AM EST');
   expect(sayInstant(second + 3 * HOUR, second, newYork)).toBe('4:30 AM');

@@ -146,9 +146,9 @@ describe('what the clock says', () => {
 
   it('is said in whole sentences, each part of it there', () => {
     for (const { name, said } of seen) {
-      const { verdict, large, perhaps, why } = said;
+      const { verdict, large, earliest, why } = said;
       same(name, [isWhole(verdict.replace(/\??$/, '.')), isWhole(why)], [true, true]);
-      same(name, verdict, perhaps ? `${large}, ${perhaps}` : large);
+      same(name, verdict, earliest ? `${large}, ${earliest}` : large);
     }
   });
 
@@ -329,7 +329,7 @@ it('a coat that is laid in the future, or in air that spoils it, is told in whol
       STYLE,
     );
     expect([id, wet.doing, isWhole(wet.why)]).toEqual([id, 'leave', true]);
-    expect(wet).toMatchObject({ verdict: 'Hands off, and no time can be told', perhaps: undefined });
+    expect(wet).toMatchObject({ verdict: 'Hands off, and no time can be told', earliest: undefined });
     expect(wet.why).toMatch(/Bring the piece/);
   }
 });

@@ -189,7 +189,7 @@ function* all(): Generator<string> {
 
 const INNERMOST = /⟦([a-z.-]+)[^⟦⟧]*⟧/g;
 /** The hour, the day, the degrees: what the clock fills in, or says behind a verdict. */
-const LEFT = /^(?: until [^⟦⟧.]*| , perhaps from [^⟦⟧]*|[ .,])*$/;
+const LEFT = /^(?: until [^⟦⟧.]*| , [^⟦⟧]* at the earliest|[ .,])*$/;
 
 it('says what stands in the content, and all of it', () => {
   const met = new Set<string>();

@@ -12,7 +12,7 @@ export type CardVerdict = {
   readonly verdict: string;
   /** By the clock: the late end alone, for large letters, and the early end to stand small behind it. */
   readonly large?: string;
-  readonly perhaps?: string | undefined;
+  readonly earliest?: string | undefined;
   readonly doing: string;
   readonly why: string;
   /** The film is thicker than it should be: no other coat is offered. */

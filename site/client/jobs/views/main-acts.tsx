@@ -13,8 +13,8 @@ export const VerdictHead = ({ verdict }: { readonly verdict: CardVerdict }) => (
     <p class={`verdict ${verdict.doing}`}>
       <span data-part="verdict">
         {verdict.large ?? verdict.verdict}
-        {verdict.perhaps && <span class="unseen">, </span>}
-        {verdict.perhaps && <small>{verdict.perhaps}</small>}
+        {verdict.earliest && <span class="unseen">, </span>}
+        {verdict.earliest && <small>{verdict.earliest}</small>}
       </span>
     </p>
     <p class="why">{verdict.why}</p>
