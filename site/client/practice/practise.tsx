@@ -41,12 +41,12 @@ export const Practise = ({ dealer, level: first }: Props) => {
   };
   return (
     <>
-      <fieldset class="levels">
+      <fieldset class="pick levels">
         <legend>How hard?</legend>
         {PRACTICE_LEVELS.map((one) => (
           <label key={one}>
             <input type="radio" name="level" checked={one === level} onChange={() => go(one)} />
-            <b>{LEVEL_WORDS[one][0]}</b> <span>{LEVEL_WORDS[one][1]}</span>
+            <span>{LEVEL_WORDS[one][0]}</span>
           </label>
         ))}
         <p>{LEVEL_WORDS[level][1]}</p>

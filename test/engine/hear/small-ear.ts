@@ -120,6 +120,7 @@ const LEXICON: Lexicon = {
     },
     film: {
       leaves: '{wet} at {solids} leaves {dry}.',
+      asks: '{dry} at {solids} is laid {wet}.',
       heavy: '{target} asks for {aim}: {share} over.',
       thin: '{target} asks for {aim}: {share} under.',
       fits: '{target} asks for {aim}: so it is.',
