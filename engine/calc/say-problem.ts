@@ -60,9 +60,9 @@ export const sayProblem = (problem: Problem, units: Units = 'metric'): string =>
     case 'below-film-formation':
       return `The surface is ${received}, below the ${bound} that this film needs to knit together. No drying time can be promised.`;
     case 'label-not-positive':
-      return `The label's ${quantity} was given as ${received}; a label time must be longer than zero. Read the label again.`;
+      return `The label’s ${quantity} was given as ${received}; a label time must be longer than zero. Read the label again.`;
     case 'label-out-of-order':
-      return `The label's ${quantity} was given as ${received}, but its other times ask for ${allowed(problem, units)}. Read the label again.`;
+      return `The label’s ${quantity} was given as ${received}, but its other times ask for ${allowed(problem, units)}. Read the label again.`;
     case 'unknown-value':
       return `The ${quantity} was given as ${received}, which is not one that this calculator knows.`;
     default:

@@ -48,6 +48,14 @@ describe('the wording of the content', () => {
     ]);
   });
 
+  it('tells a straight apostrophe, also where YAML doubles it', () => {
+    const told = (word: string, write: string) =>
+      `${FILE}:3: this site does not write "${word}"; write "${write}"`;
+    expect(toldOf(page("It is a child's chair."))).toEqual([told("child's", 'child’s')]);
+    expect(toldOf(page("'It is a child''s chair.'"))).toEqual([told("child's", 'child’s')]);
+    expect(toldOf(page("'It is the makers’ own.'"))).toEqual([]);
+  });
+
   it('leaves alone what people type, ids, addresses and names of sources', () => {
     const text =
       '---\nterm: a word\nalso: [colur, topcoat]\nmeans: It is as good as new.\nstandard: ISO colourr\n---\n\nSee https://example.org/colour for it.\n';

@@ -84,9 +84,13 @@ it('speaks in the band of the first page, which has its own words while no coat 
 it('lives through a reload, a sleeping phone and midnight', async () => {
   const opened = await openAt('2026-11-25T06:30:00Z');
   await lay(opened, ['40', '60']);
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
+  await expect
+    .poll(() => verdict(opened))
+    .toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
   await opened.page.reload();
-  await expect.poll(() => verdict(opened)).toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
+  await expect
+    .poll(() => verdict(opened))
+    .toBe('Hands off until tomorrow 12:30 AM, 12:10 AM at the earliest');
   await opened.page.clock.fastForward(45 * MINUTE_MS);
   await expect.poll(() => verdict(opened)).toBe('Hands off until 12:30 AM');
   await opened.page.clock.fastForward(20 * MINUTE_MS);

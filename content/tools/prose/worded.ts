@@ -58,6 +58,20 @@ const otherWords = ({ prose, words, lower }: Read, { write }: HouseStyle): Place
       }),
   );
 
+/** A typewriter's apostrophe; single quotes of YAML double it. */
+const STRAIGHT = /[\p{L}\d]+('{1,2})\p{L}+/gu;
+
+const straightMarks = ({ prose }: Read): Placed[] =>
+  prose.text.includes("'")
+    ? [...prose.text.matchAll(STRAIGHT)].map(
+        ({ index, 0: word, 1: mark = '' }): Placed => ({
+          prose,
+          at: index,
+          fault: { code: 'other-word', word: word.replace(mark, "'"), write: word.replace(mark, '’') },
+        }),
+      )
+    : [];
+
 const figures = ({ prose }: Read, claimed: ReadonlySet<string>): Placed[] =>
   /\d/.test(prose.text)
     ? [
@@ -89,6 +103,7 @@ export const wordedOtherwise = (root: ContentRoot, style: HouseStyle): readonly 
       const { prose, words } = read;
       const worded = [
         ...otherWords(read, style),
+        ...straightMarks(read),
         ...twiceIn(prose.text).map(
           ({ at, word }): Placed => ({ prose, at, fault: { code: 'word-twice', word } }),
         ),

@@ -156,14 +156,14 @@ describe('bad input gets a clear answer', () => {
 
   test('recoat after 0 h', () => {
     expect(refusal(at('shellac', 0, ROOM, { minutes: { recoat: { from: 0, to: 0 } } }))).toBe(
-      "The label's time to recoat was given as 0 h; a label time must be longer than zero. Read the label again.",
+      'The label’s time to recoat was given as 0 h; a label time must be longer than zero. Read the label again.',
     );
   });
 
   test('label times in the wrong order, or backwards', () => {
     const label = { minutes: { touch: { from: 300, to: 300 }, recoat: { from: 120, to: 120 } } };
     expect(refusal(at('shellac', 0, ROOM, label))).toBe(
-      "The label's time to recoat was given as 2 h, but its other times ask for 5 h or more. Read the label again.",
+      'The label’s time to recoat was given as 2 h, but its other times ask for 5 h or more. Read the label again.',
     );
     expect(refusal(at('shellac', 0, ROOM, { minutes: { cure: { from: 9000, to: 60 } } }))).toContain(
       '6.25 days or more',

@@ -148,7 +148,7 @@ describe('a refusal says what came, what may come, and what to do', () => {
     ],
     [
       { code: 'label-not-positive', quantity: 'time to recoat', unit: 'min', value: 0, min: 0 },
-      "The label's time to recoat was given as 0 h; a label time must be longer than zero. Read the label again.",
+      'The label’s time to recoat was given as 0 h; a label time must be longer than zero. Read the label again.',
     ],
     [
       {
@@ -159,7 +159,7 @@ describe('a refusal says what came, what may come, and what to do', () => {
         min: 60,
         max: Number.POSITIVE_INFINITY,
       },
-      "The label's time to recoat was given as 30 min, but its other times ask for 60 min or more. Read the label again.",
+      'The label’s time to recoat was given as 30 min, but its other times ask for 60 min or more. Read the label again.',
     ],
     [
       { code: 'unknown-value', quantity: 'grit', unit: '', value: 'P130' },
