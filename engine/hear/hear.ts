@@ -25,6 +25,9 @@ const isAskedAbout = ({ fact, rests }: HeardFact, asking: readonly Span[]): bool
   fact === 'coat-number' ||
   (fact === 'stage' && rests.every((one) => asking.some(({ from, to }) => from <= one.from && one.to <= to)));
 
+/** Whoever asks what a word means says no more than that. */
+const FEW_WORDS = 8;
+
 const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
   const ear = earOf(lexicon);
   const words = wordsIn(text, ear);
@@ -70,6 +73,7 @@ const heardIn = ({ lexicon, dry, waits }: Hearing, text: string): Heard => {
     dangers,
     urgent: urgentOf(words, matches, manner),
     asksWhich: asksWhich(matches),
+    asksWord: words.length <= FEW_WORDS && ear.says('means', text) && !ear.says('not-means', text),
     otherTongue: isOtherTongue(lexicon.otherTongue, text),
   };
 };

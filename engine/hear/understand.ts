@@ -1,6 +1,8 @@
-import type { FindIndex, Hit } from '../find/document.ts';
+import { type FindIndex, type Hit, pageName } from '../find/document.ts';
 import { pageAsked } from '../find/page-asked.ts';
+import { wordAsked } from '../find/word-asked.ts';
 import type { Stage } from '../model/stage.ts';
+import { filled } from '../plain/filled.ts';
 import { type Carried, carriedTo } from './asked/carried.ts';
 import { type Considered, consider } from './belief/consider.ts';
 import { flawWords } from './belief/flaw-words.ts';
@@ -168,8 +170,17 @@ const unreadOf = (hearing: Hearing, given: string): Understood['unread'] => {
   return { harm: hear(hearing, whole.slice(LONGEST)).urgent.length > 0 };
 };
 
+/** Where no more is asked than what a word means: its meaning, and its place in the glossary. */
+const meantWord = ({ index, hearing }: Understanding, heard: Heard): Heard => {
+  const word = heard.asksWord ? wordAsked(index, heard.text) : undefined;
+  if (!word) return heard;
+  const lead = filled(hearing.lexicon.reply.says.lead.page, { title: word.title });
+  return { ...heard, asksFor: { answer: word.says, lead, page: pageName(word) }, alsoAsks: undefined };
+};
+
 /** The page that answers what was weighed, and a reply. */
-export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links: Links): Understood => {
+export const answerFor = (by: Understanding, post: Post, asWeighed: Weighed, links: Links): Understood => {
+  const weighed = { ...asWeighed, heard: meantWord(by, asWeighed.heard) };
   const { named, considered } = weighed;
   // What is soft long past its time is at no stage of its page: there it is chosen among the answers to how dry it is.
   const linkTo = (defect: string, stage?: Stage) =>

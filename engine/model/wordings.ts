@@ -30,6 +30,8 @@ const WORDINGS = {
   'work-ahead': 'Sanding or another coat that she means to begin, where a coat is laid.',
   'paint-below': 'A wait for paint, whose kind is not told.',
   waxes: 'Wax comes over what lies there.',
+  means: 'What a word of the trade means.',
+  'not-means': 'It is asked of a thing that is there.',
   'and-asks': 'A second question in one sentence.',
   'how-many': 'How many coats.',
   'in-order': 'One kind is laid before another: coats of each are asked for.',

@@ -66,6 +66,8 @@ export type Heard = {
   readonly urgent: readonly HeardUrgent[];
   /** It asks which top coat to take, and tells of none that lies there. */
   readonly asksWhich: boolean;
+  /** It asks no more than what a word means. */
+  readonly asksWord: boolean;
   /** It is soft within its time, and nothing else is seen: what is said of that. */
   readonly stillDrying?: StillDrying | undefined;
   /** It asks for what has an answer of its own, and tells of nothing that is seen. */

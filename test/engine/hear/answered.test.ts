@@ -31,6 +31,12 @@ describe('a reply', () => {
     ['how to prevent runs when spraying lacquer', '.*You ask of runs and sags, and tell of none'],
     ['can I wax over shellac', 'Only once what lies below has fully cured'],
     ['my sealer beaded up on the stain like water on wax', 'It looks as if finish crawls'],
+    ['may I blend matte and gloss varnish for an eggshell look', 'Yes, where both are of one kind'],
+    ['must I shake the tin of satin or stir it', 'Stir from the bottom'],
+    ['how long will lacquer keep in the tin', 'About three years closed'],
+    ['my deadline is friday, two coats of oil varnish to go', 'That day is no promise'],
+    ['is 98 percent humidity too much for water based varnish', 'Wait\\.'],
+    ['is 98 % humidity ok for water based varnish', 'Wait\\.'],
     ['when can I brush on the second coat of water based poly', 'Water-based clear takes the next coat'],
   ])('answers what is asked: %s', (text, says) => expect(short(text)).toMatch(new RegExp(`^${says}`)));
 

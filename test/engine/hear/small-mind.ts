@@ -14,6 +14,7 @@ export const heardOf = (more: Partial<Heard> = {}): Heard => ({
   dangers: [],
   urgent: [],
   asksWhich: false,
+  asksWord: false,
   otherTongue: false,
   ...more,
 });
