@@ -4,6 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import { THOROUGH } from '../thorough.ts';
+import { atRest } from './at-rest.ts';
 import { AXE, axeFaults, COLOR_RULES } from './axe.ts';
 import { openPage, PHONE, withoutPictures } from './browser.ts';
 import { builtPages } from './built.ts';
@@ -28,6 +29,8 @@ const faults = async (addresses: readonly string[], inColors: ReadonlySet<string
       found.push(...faults.map((fault) => `${address}, ${colors}: ${fault}`));
     await page.emulateMedia({ colorScheme: 'light', forcedColors: 'none' });
     await page.goto(address, { waitUntil: 'domcontentloaded' });
+    // What is being hidden while axe looks would be measured as it goes.
+    await atRest(page);
     note('light', await axeFaults(page));
     if (!inColors.has(address)) continue;
     await page.emulateMedia({ colorScheme: 'dark' });

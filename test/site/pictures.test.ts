@@ -92,8 +92,9 @@ const shifts = async (options: BrowserContextOptions): Promise<string[]> => {
     { kind: 'sent', address: SENT },
   ];
   for (const { kind, address } of pages) {
-    // With a coat on the clock the page before may just be going on by itself, which gets in the way once.
-    await page.goto(address).catch(() => page.goto(address));
+    // With a coat on the clock the page before may just be going on by itself, and this one then as well.
+    const go = () => page.goto(address);
+    await go().catch(go).catch(go);
     // On a wide page of the clock itself the strip is there, and hidden.
     if (options.storageState)
       await page.locator('hd-clock .tape, .first .in-band').waitFor({ state: 'attached' });

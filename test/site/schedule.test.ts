@@ -312,7 +312,7 @@ it('without script the tables and rules stand there, and no dead form', async ()
     'What not to combine',
     'Between coats',
     'Both faces: the back, then the front with its edges.',
-    '72 h',
+    '3 days',
   ])
     expect(text).toContain(part);
   await close();
