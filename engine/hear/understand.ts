@@ -99,6 +99,22 @@ const without = (text: string, spans: readonly Span[]): string =>
 const withoutLinks = (text: string): string =>
   text.replace(/\bhttps?:\/\/\S+/g, (link) => ' '.repeat(link.length));
 
+/** Where no more is asked than what a word means: that, its place in the glossary, and nothing of a coat. A danger stays one. */
+const ofWord = (
+  { index, hearing }: Pick<Understanding, 'index' | 'hearing'>,
+  heard: Heard,
+): Heard | undefined => {
+  const word = heard.asksWord && !heard.urgent.length ? wordAsked(index, heard.text) : undefined;
+  if (!word) return undefined;
+  const lead = filled(hearing.lexicon.reply.says.lead.page, { title: word.title });
+  return {
+    ...heard,
+    ...{ facts: [], among: [], signs: [], names: [], named: [] },
+    asksFor: { answer: word.says, lead, page: pageName(word) },
+    alsoAsks: undefined,
+  };
+};
+
 /** What words and taps come to: what was heard, the flaws that are named, and where it stands. */
 export const weigh = (
   { hearing, mind, index }: Omit<Understanding, 'atOnce'>,
@@ -106,6 +122,8 @@ export const weigh = (
 ): Weighed => {
   const text = withoutLinks(given).slice(0, LONGEST);
   const all = hear(hearing, text);
+  const word = ofWord({ index, hearing }, all);
+  if (word) return { heard: word, named: [], considered: consider(mind, { told, heard: word }) };
   const standing = (heard: Heard, words: string): Considered =>
     consider(mind, {
       told,
@@ -170,17 +188,8 @@ const unreadOf = (hearing: Hearing, given: string): Understood['unread'] => {
   return { harm: hear(hearing, whole.slice(LONGEST)).urgent.length > 0 };
 };
 
-/** Where no more is asked than what a word means: its meaning, and its place in the glossary. */
-const meantWord = ({ index, hearing }: Understanding, heard: Heard): Heard => {
-  const word = heard.asksWord ? wordAsked(index, heard.text) : undefined;
-  if (!word) return heard;
-  const lead = filled(hearing.lexicon.reply.says.lead.page, { title: word.title });
-  return { ...heard, asksFor: { answer: word.says, lead, page: pageName(word) }, alsoAsks: undefined };
-};
-
 /** The page that answers what was weighed, and a reply. */
-export const answerFor = (by: Understanding, post: Post, asWeighed: Weighed, links: Links): Understood => {
-  const weighed = { ...asWeighed, heard: meantWord(by, asWeighed.heard) };
+export const answerFor = (by: Understanding, post: Post, weighed: Weighed, links: Links): Understood => {
   const { named, considered } = weighed;
   // What is soft long past its time is at no stage of its page: there it is chosen among the answers to how dry it is.
   const linkTo = (defect: string, stage?: Stage) =>

@@ -230,6 +230,21 @@ it('leads on to the flaw where only its cause tells what to do', async () => {
   await opened.close();
 });
 
+it('says what saves in her case before the numbers, and folds what else may have happened', async () => {
+  const opened = await openPage();
+  const { page } = opened;
+  await page.goto('/tell/#say=thinner+splashed+in+my+eye');
+  const calm = page.locator('.stop-rule .calm').first();
+  await expect.poll(() => calm.innerText()).toMatch(/rinse the eye/);
+  const top = async (of: string) => (await page.locator(of).first().boundingBox())?.y ?? 0;
+  expect(await top('.stop-rule .calm')).toBeLessThan(await top('.stop-rule .calls'));
+  expect(await page.locator('.orders').isVisible()).toBe(false);
+  await page.getByText('Something else has happened').click();
+  await expect.poll(() => page.locator('.orders').innerText()).toMatch(/Swallowed:/);
+  expectQuiet(opened);
+  await opened.close();
+});
+
 itAtLength('lets a caution that words called for be taken off, and keeps it off in the link', async () => {
   const opened = await openPage();
   const { page } = opened;

@@ -1,4 +1,5 @@
 import type { OfferedPage } from '#engine/hear.ts';
+import { upper } from '#engine/plain/text.ts';
 
 type Props = Omit<OfferedPage, 'id'> & {
   /** What is said first of what was asked. */
@@ -11,7 +12,7 @@ export const PageFor = ({ url, title, says, answer }: Props) => (
     {answer && <p>{answer}</p>}
     <h2>{answer ? 'The whole of it' : 'A page for that'}</h2>
     <a class="tape strip" href={url}>
-      <b>{title}</b> <span>{says}</span>
+      <b>{upper(title)}</b> {says !== answer && <span>{says}</span>}
     </a>
   </section>
 );

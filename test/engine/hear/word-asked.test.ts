@@ -19,8 +19,11 @@ describe('a word that is asked for', () => {
     const { answer, page } = asked(text);
     const word = known.terms.find((one) => one.id === id);
     expect(page?.id).toBe(word && `glossary/${word.id}`);
+    expect(word && asked(text).considered.stage).toBeUndefined();
     if (word) expect(answer.short).toContain(word.means.slice(0, 40));
   });
+  it('leaves a danger a danger', () =>
+    expect(asked('what is wax, son swallowed some').considered.warnings[0]?.id).toBe('emergency'));
   it.each([
     'what is this haze on my table',
     'what is wrong with the sheen, it has blotches',
