@@ -37,6 +37,9 @@ describe('a reply', () => {
     ['my deadline is friday, two coats of oil varnish to go', 'That day is no promise'],
     ['is 98 percent humidity too much for water based varnish', 'Wait\\.'],
     ['is 98 % humidity ok for water based varnish', 'Wait\\.'],
+    ['how do I find out which finish is on my old desk', '.*Hidden spot, no wax on it'],
+    ['how can I know if this is lacquer or shellac', '.*Hidden spot, no wax on it'],
+    ['nights go down to 48, is 68 by day enough to varnish the bench', 'Most coats dry'],
     ['when can I brush on the second coat of water based poly', 'Water-based clear takes the next coat'],
   ])('answers what is asked: %s', (text, says) => expect(short(text)).toMatch(new RegExp(`^${says}`)));
 
