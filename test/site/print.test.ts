@@ -1,5 +1,6 @@
 /** Sheets of paper, in a real browser: nothing lies over anything else, and what belongs together is on one sheet. */
 import { expect, it } from 'vitest';
+import { qrPath } from '../../site/shared/qr.ts';
 import { someOf } from '../thorough.ts';
 import { openPage } from './browser.ts';
 import { builtPages } from './built.ts';
@@ -113,6 +114,11 @@ it('prints a set for a class itself, once each of its boards is drawn, and not w
     expect(await page.locator(`${list} canvas`).filter({ visible: true }).count()).toBe(3);
   expect(await page.locator('main > .for-paper').isVisible()).toBe(false);
   expect(await page.getByRole('heading', { name: 'the answers' }).isVisible()).toBe(true);
+  // The code on it leads back to this very set, on the host that the site was built for.
+  const code = page.locator('[data-part=leads-back] svg path');
+  const { hash } = new URL(page.url());
+  expect(hash).toContain('boards=');
+  expect(await code.getAttribute('d')).toBe(qrPath(`https://halfdry.example/learn/practice/${hash}`).path);
   await close();
 });
 

@@ -1,5 +1,5 @@
 import { STAGE_WORDS } from '../../shared/stages.ts';
-import { ownOrigin } from './own-host.ts';
+import { ownOrigin } from '../shared/own-host.ts';
 
 const PRINTED: Intl.DateTimeFormatOptions = {
   weekday: 'short',

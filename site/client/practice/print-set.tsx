@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { PracticeItem, PracticeKey } from '#engine/practice.ts';
+import { ownOrigin } from '../shared/own-host.ts';
 import { PracticeBoard } from './board.tsx';
 import { practiceSize } from './draw.ts';
 import { type Dealer, deal } from './load.ts';
@@ -19,7 +20,7 @@ export const PrintSet = ({ dealer, title, boards }: Props) => {
     if (!drawing) return undefined;
     // A board takes about a second to draw: what is printed before is white.
     const look = setInterval(() => {
-      if (place.current?.querySelector('canvas:not([data-drawn])')) return;
+      if (place.current?.querySelector('canvas:not([data-drawn]), [data-part=leads-back]:empty')) return;
       setDrawing(false);
       print();
     }, LOOK_MS);
@@ -47,11 +48,27 @@ export const PrintSet = ({ dealer, title, boards }: Props) => {
   );
 };
 
+/** The code that leads back to this very set, whose boards stand in its address. */
+const LeadsBack = () => {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const { pathname, hash } = location;
+    const put = async (): Promise<void> => {
+      const { codeOf } = await import('../shared/code-of.ts');
+      place.current?.replaceChildren(codeOf(new URL(pathname + hash, ownOrigin())));
+    };
+    // Without it the set is printed all the same, once it is known that it does not come.
+    put().catch(() => place.current?.replaceChildren('Open the set by its link.'));
+  }, []);
+  return <div class="leads-back" data-part="leads-back" ref={place} />;
+};
+
 const PaperSet = ({ dealer, title, boards }: Props) => {
   const items = useMemo(() => boards.map((key) => deal(dealer, key)), [dealer, boards]);
   const { width, height } = practiceSize();
   return (
     <section aria-label="The set on paper">
+      <LeadsBack />
       <h2>{title}</h2>
       <p>
         Each is seen in low light from the upper left. Tick what it is. The answers stand on the last sheet.
