@@ -109,7 +109,11 @@ const ofWord = (
   const lead = filled(hearing.lexicon.reply.says.lead.page, { title: word.title });
   return {
     ...heard,
-    ...{ facts: [], among: [], signs: [], names: [], named: [] },
+    facts: [],
+    among: [],
+    signs: [],
+    names: [],
+    named: [],
     asksFor: { answer: word.says, lead, page: pageName(word) },
     alsoAsks: undefined,
   };

@@ -34,6 +34,8 @@ const LEAST = 0.003;
 const MOST = 12;
 /** Figures without a unit are read so where nothing else fits them: [from, to] of every side. */
 const BARE_INCHES = [6, 130] as const;
+/** A top of figures too small for inches is told in feet: "a 4x8 table top". A "2x4" is lumber. */
+const BARE_FEET = [3, 12] as const;
 const BARE_METRIC: readonly (readonly [LengthUnit, number, number])[] = [
   ['m', 0.2, 4],
   ['cm', 15, 199],
@@ -75,12 +77,17 @@ const roundIn = (reader: Reader, sizes: Sizes): Shape | undefined => {
 };
 
 /** The unit of sides that are told without one. */
-const unitOf = ({ long, wide }: Shape, isMetric: boolean): LengthUnit | undefined => {
+const unitOf = (
+  { long, wide }: Shape,
+  thing: Thing | undefined,
+  isMetric: boolean,
+): LengthUnit | undefined => {
   const told = wide?.unit ?? long.unit;
   if (told) return told;
   const values = [long.value, wide?.value ?? long.value];
   const within = (from: number, to: number) => values.every((value) => value >= from && value <= to);
-  if (!isMetric) return within(...BARE_INCHES) ? 'in' : undefined;
+  if (!isMetric)
+    return within(...BARE_INCHES) ? 'in' : thing === 'top' && wide && within(...BARE_FEET) ? 'ft' : undefined;
   return BARE_METRIC.find(([, from, to]) => within(from, to))?.[0];
 };
 
@@ -175,7 +182,7 @@ const facesOf = (
   thing: Thing | undefined,
   isMetric: boolean,
 ): Faces | undefined => {
-  const unit = unitOf(shape, isMetric);
+  const unit = unitOf(shape, thing, isMetric);
   if (!unit) return undefined;
   const inMeters = ({ value, unit: own }: Length): number => (value * MILLIMETERS[own ?? unit]) / 1000;
   const long = inMeters(shape.long);

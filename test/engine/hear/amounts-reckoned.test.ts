@@ -47,11 +47,15 @@ describe('the area', () => {
     ['I have 4 chairs and a table 60x36, how much poly do I need for the table', (60 * 36) / 144],
     ['how much poly do I need for 14 square feet, two coats', 14],
     ['how much hardwax oil for 1.5 m2', 1.5 / SQUARE_FOOT],
+    // A top of such figures is told in feet.
+    ['how much oil based poly for a 3x7 table top', 3 * 7],
+    ['have I got enough with a quart of varnish for a 4 x 8 bench top, one coat', 4 * 8],
   ])('of: %s', (text, squareFeet) => {
     expect(area(text) / SQUARE_FOOT).toBeCloseTo(squareFeet, squareFeet < 20 ? 1 : 0);
   });
   it.each([
     'how much varnish do I need for a 4x8 sheet',
+    'how much varnish do I need for a bench made of 2x4',
     'how much varnish do I need for a chest 18x24x36',
     'how much water based poly do I need, doors 15x28',
     'how much shellac for a top 40 x 20 inches and two doors 15 x 30 inches, both sides',
