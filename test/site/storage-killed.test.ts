@@ -114,9 +114,7 @@ const BARE_KILLS = 96;
 const HAND_KILLS = 8;
 const KILLS = 2 * BARE_KILLS + HAND_KILLS;
 
-it(`loses nothing that was told as saved, over ${KILLS} tabs killed while they write`, {
-  timeout: 300_000,
-}, async () => {
+it(`loses nothing that was told as saved, over ${KILLS} tabs killed while they write`, async () => {
   const code = await storeCode();
   const tally: Tally = { kills: 0, acknowledged: 0, lost: 0, halves: 0 };
   const began = performance.now();
